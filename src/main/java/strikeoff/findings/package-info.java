@@ -1,0 +1,2 @@
+/** What was found wrong, and in whose words. */
+package strikeoff.findings;

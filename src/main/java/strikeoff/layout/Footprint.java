@@ -1,0 +1,20 @@
+package strikeoff.layout;
+
+import org.locationtech.jts.geom.Geometry;
+import strikeoff.plan.Design;
+import strikeoff.plan.Paste;
+import strikeoff.plan.Screen;
+
+/**
+ * What one separation of one placement covers.
+ *
+ * @param image rectangle on the cloth that takes paste, in millimetres
+ * @param frame what the frame's outside covers; the stencil's image lies centred in the frame
+ */
+public record Footprint(
+    Placement placement,
+    Design.Separation separation,
+    Screen screen,
+    Paste paste,
+    Geometry image,
+    Geometry frame) {}

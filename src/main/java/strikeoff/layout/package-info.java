@@ -1,0 +1,2 @@
+/** Where everything lies on the cloth, in cloth coordinates. */
+package strikeoff.layout;

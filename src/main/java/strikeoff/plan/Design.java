@@ -1,0 +1,49 @@
+package strikeoff.plan;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.units.Area;
+import strikeoff.units.Length;
+
+/**
+ * A design with its separations in their listed order.
+ *
+ * @param length of the design's bounding rectangle along x
+ * @param width of it along y
+ */
+public record Design(
+    String name, Length length, Length width, List<Separation> separations, PlanPath path) {
+
+  public Design {
+    separations = List.copyOf(separations);
+  }
+
+  /**
+   * One colour of a design: a screen and the paste that goes through it.
+   *
+   * @param number its place in the design's list, from 1
+   * @param x where its image begins inside the design, from the design's left edge
+   * @param y the same across
+   * @param length of its image along x
+   * @param width of its image along y
+   * @param printed area that takes paste, within that rectangle
+   * @param pulls squeegee passes for one impression
+   * @param key true for an outline or key colour
+   * @param trap how far it overlaps the colours it adjoins; empty if the plan doesn't say
+   * @param detail finest line or dot in it; empty if the plan doesn't say
+   */
+  public record Separation(
+      int number,
+      String screen,
+      String paste,
+      Length x,
+      Length y,
+      Length length,
+      Length width,
+      Area printed,
+      int pulls,
+      boolean key,
+      Optional<Length> trap,
+      Optional<Length> detail,
+      PlanPath path) {}
+}

@@ -1,0 +1,26 @@
+package strikeoff.plan;
+
+import java.util.List;
+
+/**
+ * A derived fact that a rule may report. Its record components and parameterless methods are the
+ * values that a rule's message can name.
+ */
+public interface Evidence {
+
+  /** The place of the plan that causes it: what the printer would edit. */
+  PlanPath path();
+
+  /** Further places that belong to it, for example the earlier print it collides with. */
+  default List<Related> related() {
+    return List.of();
+  }
+
+  /** Names of the placements it concerns ({@code herons 3}), to mark them in the drawing. */
+  default List<String> marks() {
+    return List.of();
+  }
+
+  /** A further place, and what it has to do with the fact. */
+  record Related(String label, PlanPath path) {}
+}

@@ -1,0 +1,12 @@
+package strikeoff.plan;
+
+import strikeoff.units.Quantity;
+
+/**
+ * One line of a recipe or of a bath.
+ *
+ * @param substance as the policy's table of substances knows it: soda ash, urea, alginate, water …
+ * @param amount a {@link strikeoff.units.Mass} or a {@link strikeoff.units.Volume}, as written
+ * @param written the amount as the plan writes it
+ */
+public record Ingredient(String substance, Quantity amount, String written, PlanPath path) {}

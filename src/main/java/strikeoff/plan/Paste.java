@@ -1,0 +1,48 @@
+package strikeoff.plan;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Mass;
+import strikeoff.units.Span;
+
+/**
+ * One colour of paste or paint.
+ *
+ * @param group the dye's reactive group as the policy knows it (dichlorotriazine, …); empty for
+ *     paint
+ * @param transparent true if what lies under it shows through
+ * @param amount how much is mixed; empty if the plan leaves it to the tool
+ * @param recipe what it is mixed from, may be empty
+ * @param alkaliInPaste true if the paste holds the alkali that fixes it
+ * @param thickener how the thickener was kept; empty if the plan doesn't say
+ * @param storage where the mixed paste is kept
+ * @param mixedBefore how long before the start of day 1 it was mixed; empty if a mix step mixes it
+ * @param deposit measured mass of paste per area and pull, on a strike-off; empty to estimate it
+ * @param frameSafe measured time to frame-safe; empty to estimate it
+ * @param liftSafe measured time to lift-safe; empty to estimate it
+ */
+public record Paste(
+    String name,
+    Medium medium,
+    Optional<String> group,
+    Colour colour,
+    boolean transparent,
+    Optional<Mass> amount,
+    List<Ingredient> recipe,
+    boolean alkaliInPaste,
+    Optional<Thickener> thickener,
+    Storage storage,
+    Optional<Span> mixedBefore,
+    Optional<ArealMass> deposit,
+    Optional<Span> frameSafe,
+    Optional<Span> liftSafe,
+    PlanPath path) {
+
+  public Paste {
+    recipe = List.copyOf(recipe);
+  }
+
+  /** The thickener's history: how long it stood after it was sprinkled in, and its age and place. */
+  public record Thickener(Span stood, Span age, Storage storage, PlanPath path) {}
+}

@@ -1,0 +1,52 @@
+package strikeoff.plan;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A whole print plan, as the printer wrote it, with defaults filled in. Maps keep the order of the
+ * document. Everything a plan refers to by name exists: the reader refuses plans where it doesn't.
+ *
+ * @param title the plan's name
+ * @param notes free text of the printer, may be empty
+ * @param seams by name
+ * @param screens by name
+ * @param pastes by name
+ * @param designs by name
+ * @param arrangements how designs are placed, by name
+ * @param run the steps in order; empty for a plan that only lays out
+ * @param protection what is worn or used against dust, alkali and heat, as written
+ * @param acceptances findings that the printer accepts, with a reason
+ * @param assumptions every value that the plan left open, with what was taken instead
+ */
+public record PrintPlan(
+    String title,
+    String notes,
+    Cloth cloth,
+    Map<String, Seam> seams,
+    Table table,
+    Room room,
+    Crew crew,
+    Hours hours,
+    Handling handling,
+    Map<String, Screen> screens,
+    Map<String, Paste> pastes,
+    Map<String, Design> designs,
+    Map<String, Arrangement> arrangements,
+    List<Step> run,
+    List<Protection> protection,
+    List<Acceptance> acceptances,
+    List<Assumption> assumptions) {
+
+  public PrintPlan {
+    seams = Ordered.copy(seams);
+    screens = Ordered.copy(screens);
+    pastes = Ordered.copy(pastes);
+    designs = Ordered.copy(designs);
+    arrangements = Ordered.copy(arrangements);
+    run = List.copyOf(run);
+    protection = List.copyOf(protection);
+    acceptances = List.copyOf(acceptances);
+    assumptions = List.copyOf(assumptions);
+  }
+}

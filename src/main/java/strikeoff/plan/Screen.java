@@ -1,0 +1,29 @@
+package strikeoff.plan;
+
+import java.util.Optional;
+import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
+
+/**
+ * A screen. Lengths run along the cloth's x, widths along its y, when the frame lies unturned; the
+ * squeegee is pulled along the length, so its blade lies across.
+ *
+ * @param frameLength outside of the frame along x: what touches the cloth
+ * @param frameWidth outside of the frame along y
+ * @param rail width of the frame's wood or metal, so that inside = outside − 2 · rail
+ * @param imageLength the stencil's image along x
+ * @param imageWidth the stencil's image along y
+ * @param thread diameter of a mesh thread
+ * @param squeegee length of the blade, if the plan gives it
+ */
+public record Screen(
+    String name,
+    Length frameLength,
+    Length frameWidth,
+    Length rail,
+    Length imageLength,
+    Length imageWidth,
+    MeshCount mesh,
+    Length thread,
+    Optional<Length> squeegee,
+    PlanPath path) {}

@@ -1,0 +1,29 @@
+package strikeoff.plan;
+
+import java.util.Optional;
+import strikeoff.units.Length;
+
+/**
+ * The print table; length runs along the cloth's length.
+ *
+ * @param length of the padded top
+ * @param width of the padded top
+ * @param railed true with a registration rail and stops, false if frames are laid by eye
+ * @param stations the boards or stretches that hold one placement each; empty if the table is used
+ *     as one run
+ */
+public record Table(
+    Length length, Length width, boolean railed, Optional<Stations> stations, PlanPath path) {
+
+  /**
+   * Equal stations along the table.
+   *
+   * @param count how many the plan wants
+   * @param length of one, along the table
+   * @param width of one, across the table
+   * @param gap free length between neighbours
+   * @param clearance working room that a frame needs around it inside its station
+   */
+  public record Stations(
+      int count, Length length, Length width, Length gap, Length clearance, PlanPath path) {}
+}

@@ -1,0 +1,32 @@
+package strikeoff.rulebook;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.kie.api.definition.rule.Rule;
+import strikeoff.plan.Evidence;
+
+/** Takes what rules find; the global of every rule. */
+public final class Reporter {
+
+  private final List<Report> reports = new ArrayList<>();
+
+  /**
+   * Reports a fault.
+   *
+   * @param rule the rule that found it
+   * @param judged the fact it judged; its path is where the finding stands
+   * @param further more facts or limits whose values the message names
+   */
+  public void report(Rule rule, Evidence judged, Object... further) {
+    reports.add(new Report(rule, judged, List.of(further)));
+  }
+
+  /** Everything reported so far, in the order of firing. */
+  public List<Report> reports() {
+    return Collections.unmodifiableList(reports);
+  }
+
+  /** One call of a rule. */
+  public record Report(Rule rule, Evidence judged, List<Object> further) {}
+}

@@ -1,0 +1,61 @@
+package strikeoff.timeline;
+
+import strikeoff.units.Span;
+
+/** A point of the print days' clock, in seconds after midnight before day 1. */
+public record Moment(long seconds) implements Comparable<Moment> {
+
+  private static final long DAY = 24L * 60 * 60;
+
+  public static Moment of(int day, int minutesAfterMidnight) {
+    return new Moment((day - 1) * DAY + minutesAfterMidnight * 60L);
+  }
+
+  /** From 1. */
+  public int day() {
+    return (int) (Math.floorDiv(seconds, DAY) + 1);
+  }
+
+  public double minuteOfDay() {
+    return Math.floorMod(seconds, DAY) / 60.0;
+  }
+
+  /** Rounded up to whole seconds, so that a wait never ends early. */
+  public Moment plus(Span span) {
+    return new Moment(seconds + (long) Math.ceil(span.seconds() - 1e-6));
+  }
+
+  /** How long it is from the earlier moment to this one; negative if it comes after. */
+  public Span since(Moment earlier) {
+    return Span.ofSeconds(seconds - earlier.seconds);
+  }
+
+  public Moment later(Moment other) {
+    return compareTo(other) >= 0 ? this : other;
+  }
+
+  /** As {@code 14:05}. */
+  public String clock() {
+    long minute = Math.floorMod(seconds, DAY) / 60;
+    return two(minute / 60) + ":" + two(minute % 60);
+  }
+
+  /** As {@code day 2, 14:05}. */
+  public String text() {
+    return "day " + day() + ", " + clock();
+  }
+
+  private static String two(long number) {
+    return number < 10 ? "0" + number : Long.toString(number);
+  }
+
+  @Override
+  public int compareTo(Moment other) {
+    return Long.compare(seconds, other.seconds);
+  }
+
+  @Override
+  public String toString() {
+    return text();
+  }
+}

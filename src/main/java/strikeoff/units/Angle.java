@@ -1,0 +1,32 @@
+package strikeoff.units;
+
+/** A turn in degrees, anticlockwise. */
+public record Angle(double degrees) implements Quantity, Comparable<Angle> {
+
+  /**
+   * @throws IllegalArgumentException if the value is not finite
+   */
+  public Angle {
+    Numbers.requireFinite(degrees, "Angle");
+  }
+
+  @Override
+  public double base() {
+    return degrees;
+  }
+
+  @Override
+  public String text() {
+    return Numbers.plain(degrees, 0) + "°";
+  }
+
+  @Override
+  public int compareTo(Angle other) {
+    return Double.compare(degrees, other.degrees);
+  }
+
+  @Override
+  public String toString() {
+    return text();
+  }
+}

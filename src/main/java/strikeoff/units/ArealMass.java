@@ -1,0 +1,32 @@
+package strikeoff.units;
+
+/** A mass per area in g/m²: of cloth, or of paste laid down. */
+public record ArealMass(double gramsPerSquareMetre) implements Quantity, Comparable<ArealMass> {
+
+  /**
+   * @throws IllegalArgumentException if the value is not finite
+   */
+  public ArealMass {
+    Numbers.requireFinite(gramsPerSquareMetre, "ArealMass");
+  }
+
+  @Override
+  public double base() {
+    return gramsPerSquareMetre;
+  }
+
+  @Override
+  public String text() {
+    return Numbers.plain(gramsPerSquareMetre, 0) + " g/m²";
+  }
+
+  @Override
+  public int compareTo(ArealMass other) {
+    return Double.compare(gramsPerSquareMetre, other.gramsPerSquareMetre);
+  }
+
+  @Override
+  public String toString() {
+    return text();
+  }
+}

@@ -1,0 +1,58 @@
+package strikeoff.units;
+
+/** A length in millimetres, so that whole centimetres and inches stay exact. */
+public record Length(double mm) implements Quantity, Comparable<Length> {
+
+  /**
+   * @throws IllegalArgumentException if the value is not finite
+   */
+  public Length {
+    Numbers.requireFinite(mm, "Length");
+  }
+
+  public static Length ofCm(double cm) {
+    return new Length(cm * 10);
+  }
+
+  public double cm() {
+    return mm / 10;
+  }
+
+  public double m() {
+    return mm / 1000;
+  }
+
+  public Length plus(Length other) {
+    return new Length(mm + other.mm);
+  }
+
+  public Length minus(Length other) {
+    return new Length(mm - other.mm);
+  }
+
+  public Length times(double factor) {
+    return new Length(mm * factor);
+  }
+
+  @Override
+  public double base() {
+    return mm;
+  }
+
+  @Override
+  public String text() {
+    return Math.abs(mm) >= 1000 && Math.abs(mm) % 100 < 1e-9
+        ? Numbers.plain(mm / 1000, 2) + " m"
+        : Math.abs(mm) >= 10 ? Numbers.plain(mm / 10, 1) + " cm" : Numbers.plain(mm, 1) + " mm";
+  }
+
+  @Override
+  public int compareTo(Length other) {
+    return Double.compare(mm, other.mm);
+  }
+
+  @Override
+  public String toString() {
+    return text();
+  }
+}

@@ -1,0 +1,27 @@
+package strikeoff.units;
+
+/**
+ * A measured value with its dimension, held in one base unit. Formatting never depends on the
+ * default locale.
+ */
+public sealed interface Quantity
+    permits Length,
+        Area,
+        Mass,
+        Volume,
+        Span,
+        Temperature,
+        Share,
+        ArealMass,
+        Concentration,
+        MeshCount,
+        AirSpeed,
+        Angle,
+        Ratio {
+
+  /** The number in the base unit of the dimension; rules compare limits by it. */
+  double base();
+
+  /** As a printer would write it, for example {@code 37.5 cm} or {@code 1 h 20 min}. */
+  String text();
+}
