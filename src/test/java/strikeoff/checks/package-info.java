@@ -1,0 +1,2 @@
+/** Values from outside the project, and what the models make of them. */
+package strikeoff.checks;
