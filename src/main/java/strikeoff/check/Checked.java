@@ -1,0 +1,118 @@
+package strikeoff.check;
+
+import java.util.List;
+import java.util.stream.Stream;
+import strikeoff.facts.Facts;
+import strikeoff.findings.Finding;
+import strikeoff.findings.RuleFault;
+import strikeoff.findings.Severity;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Problem;
+import strikeoff.plan.SourceMap;
+
+/**
+ * What came of one plan. Texts from the plan in it are untrusted: escape them where they are shown.
+ */
+public sealed interface Checked {
+
+  /** The plan's file as the user named it. */
+  String file();
+
+  Verdict verdict();
+
+  /** The verdict in one sentence, with the figures. */
+  String sentence();
+
+  /**
+   * A plan that was read, derived and judged.
+   *
+   * @param findings in {@link Finding#ORDER}
+   * @param faults rules that failed on this plan; as long as there are any, it can't be called
+   *     printable
+   */
+  record Judged(
+      String file,
+      PrintPlan plan,
+      SourceMap source,
+      Facts facts,
+      List<Finding> findings,
+      List<RuleFault> faults)
+      implements Checked {
+
+    public Judged {
+      findings = findings.stream().sorted(Finding.ORDER).toList();
+      faults = List.copyOf(faults);
+    }
+
+    @Override
+    public Verdict verdict() {
+      if (findings.stream().anyMatch(Finding::blocks)) {
+        return Verdict.NOT_PRINTABLE;
+      }
+      return faults.isEmpty() ? Verdict.PRINTABLE : Verdict.NOT_CHECKED;
+    }
+
+    @Override
+    public String sentence() {
+      return Sentence.of(this);
+    }
+
+    /** The findings of one severity, accepted ones included. */
+    public Stream<Finding> of(Severity severity) {
+      return findings.stream().filter(f -> f.severity() == severity);
+    }
+  }
+
+  /**
+   * A file that isn't a readable plan.
+   *
+   * @param lines the file's text as far as it could be read, line by line, for quoting
+   * @param problems every mistake found, down the file; at least one
+   */
+  record Unreadable(String file, List<String> lines, List<Problem> problems) implements Checked {
+
+    public Unreadable {
+      lines = List.copyOf(lines);
+      problems = problems.stream().sorted(Problem.ORDER).toList();
+      if (problems.isEmpty()) {
+        throw new IllegalArgumentException("nothing is wrong with " + file);
+      }
+    }
+
+    @Override
+    public Verdict verdict() {
+      return Verdict.UNREADABLE;
+    }
+
+    @Override
+    public String sentence() {
+      Problem first = problems.get(0);
+      return problems.size() == 1
+          ? "Unreadable: a mistake at line " + first.position().line() + "."
+          : "Unreadable: "
+              + problems.size()
+              + " mistakes, the first one at line "
+              + first.position().line()
+              + ".";
+    }
+  }
+
+  /**
+   * A plan that the tool failed on.
+   *
+   * @param what what went wrong, in one line
+   * @param trace where in the program, for its makers; may be empty
+   */
+  record Failed(String file, String what, String trace) implements Checked {
+
+    @Override
+    public Verdict verdict() {
+      return Verdict.NOT_CHECKED;
+    }
+
+    @Override
+    public String sentence() {
+      return "Not checked: " + what + (what.endsWith(".") ? "" : ".");
+    }
+  }
+}

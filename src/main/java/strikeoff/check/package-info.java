@@ -1,0 +1,2 @@
+/** Takes one plan from its text to its verdict. */
+package strikeoff.check;

@@ -1,0 +1,2 @@
+/** Runs the derivations in order and gathers the facts that rules judge. */
+package strikeoff.facts;
