@@ -1,2 +1,4 @@
-/** The bridge to the rules: loads them, puts facts in, takes findings out; alone in using Drools. */
+/**
+ * The bridge to the rules: loads them, puts facts in, takes findings out; alone in using Drools.
+ */
 package strikeoff.rulebook;
