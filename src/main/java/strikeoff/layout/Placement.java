@@ -14,8 +14,8 @@ import strikeoff.units.Length;
  * @param number its number there, from 1
  * @param x lower left corner of the unturned design
  * @param y the same across
- * @param outline the turned rectangle, coordinates in millimetres on the cloth. On a closed cloth
- *     x may pass the length; the layout's overlap tests wrap it
+ * @param outline the turned rectangle, coordinates in millimetres on the cloth. On a closed cloth x
+ *     may pass the length; the layout's overlap tests wrap it
  * @param anchor id of the placement it is set from, if any
  */
 public record Placement(

@@ -20,7 +20,10 @@ public sealed interface Arrangement {
 
   PlanPath path();
 
-  /** Copies at a pitch along the length; {@code start} and {@code across} lead to the first one's corner. */
+  /**
+   * Copies at a pitch along the length; {@code start} and {@code across} lead to the first one's
+   * corner.
+   */
   record Series(
       String name,
       String design,

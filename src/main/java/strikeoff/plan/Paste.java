@@ -43,6 +43,8 @@ public record Paste(
     recipe = List.copyOf(recipe);
   }
 
-  /** The thickener's history: how long it stood after it was sprinkled in, and its age and place. */
+  /**
+   * The thickener's history: how long it stood after it was sprinkled in, and its age and place.
+   */
   public record Thickener(Span stood, Span age, Storage storage, PlanPath path) {}
 }

@@ -19,7 +19,8 @@ public sealed interface Step {
   PlanPath path();
 
   /** Mix pastes; each takes the handling's mixing time unless {@code takes} gives the whole. */
-  record Mix(int number, List<String> pastes, Optional<Span> takes, Optional<String> by, PlanPath path)
+  record Mix(
+      int number, List<String> pastes, Optional<Span> takes, Optional<String> by, PlanPath path)
       implements Step {
 
     public Mix {

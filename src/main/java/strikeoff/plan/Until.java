@@ -2,7 +2,9 @@ package strikeoff.plan;
 
 import strikeoff.units.Span;
 
-/** How long something dries: a stated time, or until every film on the cloth has reached a state. */
+/**
+ * How long something dries: a stated time, or until every film on the cloth has reached a state.
+ */
 public sealed interface Until {
 
   String text();

@@ -11,7 +11,12 @@ import strikeoff.units.Share;
  * @param waterPickUp water a cloth of it takes up at once, as a share of its dry mass
  */
 public record Fibre(
-    String name, List<String> aliases, Share takesDye, boolean cellulose, Share waterPickUp, String source) {
+    String name,
+    List<String> aliases,
+    Share takesDye,
+    boolean cellulose,
+    Share waterPickUp,
+    String source) {
 
   public Fibre {
     aliases = List.copyOf(aliases);

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The data that rules and derivations read: thresholds, defaults, and the tables of reactive groups,
- * fibres and substances. Nothing the trade may argue about stands in Java.
+ * The data that rules and derivations read: thresholds, defaults, and the tables of reactive
+ * groups, fibres and substances. Nothing the trade may argue about stands in Java.
  *
  * @param limits by name
  * @param defaults by name
@@ -55,8 +55,7 @@ public record Policy(
     return named(substances, s -> s.name().equals(name), name);
   }
 
-  private static <T> T named(
-      List<T> table, java.util.function.Predicate<T> isIt, String name) {
+  private static <T> T named(List<T> table, java.util.function.Predicate<T> isIt, String name) {
     return table.stream()
         .filter(isIt)
         .findFirst()
