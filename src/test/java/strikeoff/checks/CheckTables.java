@@ -13,6 +13,7 @@ public final class CheckTables {
   /** Checks by topic. A new topic adds one line here. */
   public static Map<String, List<Check>> all() {
     Map<String, List<Check>> tables = new LinkedHashMap<>();
+    tables.put("Colour", strikeoff.colour.ColourCheckTest.checks());
     return Collections.unmodifiableMap(tables);
   }
 }

@@ -1,0 +1,50 @@
+package strikeoff.colour;
+
+import strikeoff.plan.Colour;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Area;
+
+/**
+ * The colour where two separations of a design lie over each other.
+ *
+ * @param lower number of the separation listed first
+ * @param upper number of the one listed after it
+ * @param look estimate of its wet look on this ground
+ * @param washed estimate after wash-off
+ * @param least area that they must share, since both have to fit into their rectangles
+ * @param most area that they can share
+ * @param path of the upper separation
+ */
+public record Overprint(
+    String design,
+    int lower,
+    String lowerPaste,
+    int upper,
+    String upperPaste,
+    Colour look,
+    Colour washed,
+    Model model,
+    Area least,
+    Area most,
+    PlanPath path) {
+
+  /** How the estimate was made. */
+  public enum Model {
+    /** Both absorb; which of them is printed first changes nothing in the estimate. */
+    ABSORPTIONS_ADD(
+        "estimate: K/S of both pastes and the ground added in three bands (Kubelka–Munk, single"
+            + " constant); the order of printing changes nothing in it"),
+    /** The upper one covers. */
+    UPPER_HIDES("estimate: the upper paint hides a stated share of what lies under it");
+
+    private final String text;
+
+    Model(String text) {
+      this.text = text;
+    }
+
+    public String text() {
+      return text;
+    }
+  }
+}

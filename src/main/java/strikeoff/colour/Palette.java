@@ -1,0 +1,50 @@
+package strikeoff.colour;
+
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Colour;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.policy.Policy;
+
+/** Mixes the looks of pastes on one cloth, by the policy's shares of hiding and of softening. */
+final class Palette {
+
+  private final Reflectance ground;
+  private final double hiding;
+  private final double kept;
+  private final double taken;
+
+  Palette(Cloth cloth, Policy policy) {
+    ground = Reflectance.of(cloth.ground());
+    hiding = policy.limit("order/hiding-share").amount();
+    kept = 1 - policy.limit("order/softening").amount();
+    taken =
+        cloth.fibres().entrySet().stream()
+            .mapToDouble(
+                f -> f.getValue().fraction() * policy.fibre(f.getKey()).takesDye().fraction())
+            .sum();
+  }
+
+  Coat wet(Paste paste) {
+    Reflectance onWhite = Reflectance.of(paste.colour());
+    return paste.transparent() ? Coat.transparent(onWhite) : Coat.opaque(onWhite, hiding);
+  }
+
+  /** What wash-off leaves on a fibre that takes dye whole. */
+  Coat softened(Paste paste) {
+    return paste.medium() == Medium.DYE ? wet(paste).times(kept) : wet(paste);
+  }
+
+  /** What wash-off leaves on this cloth: on a blend, only its dyeable share holds any. */
+  Coat washed(Paste paste) {
+    return paste.medium() == Medium.DYE ? softened(paste).times(Math.min(1, taken)) : wet(paste);
+  }
+
+  Colour onGround(Coat coat) {
+    return coat.over(ground).colour();
+  }
+
+  Colour onGround(Coat lower, Coat upper) {
+    return upper.over(lower.over(ground)).colour();
+  }
+}

@@ -1,0 +1,40 @@
+package strikeoff.colour;
+
+import strikeoff.plan.Design.Separation;
+import strikeoff.units.Area;
+
+/**
+ * How much two separations of a design can lie over each other, as far as their rectangles and
+ * printed areas tell.
+ *
+ * @param least what they must share: both printed areas have to fit into the union of the
+ *     rectangles
+ * @param most what they can share
+ */
+record SharedArea(Area least, Area most) {
+
+  static SharedArea of(Separation p, Separation q) {
+    double along = common(p.x().mm(), p.length().mm(), q.x().mm(), q.length().mm());
+    double across = common(p.y().mm(), p.width().mm(), q.y().mm(), q.width().mm());
+    double common = along * across / 100;
+    double union = rectangle(p) + rectangle(q) - common;
+    double printedP = p.printed().squareCm();
+    double printedQ = q.printed().squareCm();
+    double most = Math.min(common, Math.min(printedP, printedQ));
+    double least = Math.min(most, Math.max(0, printedP + printedQ - union));
+    return new SharedArea(new Area(least), new Area(most));
+  }
+
+  boolean isPossible() {
+    return most.squareCm() > 0;
+  }
+
+  private static double rectangle(Separation s) {
+    return s.length().mm() * s.width().mm() / 100;
+  }
+
+  private static double common(double from, double length, double otherFrom, double otherLength) {
+    return Math.max(
+        0, Math.min(from + length, otherFrom + otherLength) - Math.max(from, otherFrom));
+  }
+}

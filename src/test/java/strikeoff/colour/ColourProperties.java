@@ -1,0 +1,117 @@
+package strikeoff.colour;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import strikeoff.plan.Colour;
+
+class ColourProperties {
+
+  @Property
+  void aDifferenceIsTheSameBothWays(
+      @ForAll("colours") Colour one, @ForAll("colours") Colour other) {
+    Lab p = Lab.of(one);
+    Lab q = Lab.of(other);
+    assertThat(p.difference(q)).isCloseTo(q.difference(p), within(1e-9));
+  }
+
+  @Property
+  void aDifferenceIsZeroOnlyAtEquality(
+      @ForAll("colours") Colour one, @ForAll("colours") Colour other) {
+    Lab p = Lab.of(one);
+    assertThat(p.difference(p)).isZero();
+    if (!one.hex().equals(other.hex())) {
+      assertThat(p.difference(Lab.of(other))).isPositive();
+    }
+  }
+
+  @Property
+  void neighbouringColoursDiffer(@ForAll("colours") Colour colour) {
+    Colour next = new Colour(colour.red() ^ 1, colour.green(), colour.blue(), "");
+    assertThat(Lab.of(colour).difference(Lab.of(next))).isPositive();
+  }
+
+  @Property
+  void decodingAndEncodingGivesTheColourBack(@ForAll("colours") Colour colour) {
+    assertThat(Reflectance.of(colour).colour().hex()).isEqualTo(colour.hex());
+  }
+
+  @Property
+  void absorptionAndReflectanceUndoEachOther(@ForAll("reflectances") double reflectance) {
+    assertThat(KubelkaMunk.reflectance(KubelkaMunk.absorption(reflectance)))
+        .isCloseTo(reflectance, within(1e-9));
+  }
+
+  @Property
+  void onWhiteAPasteLooksAsItIsNamed(@ForAll("colours") Colour paste) {
+    Reflectance look = Coat.transparent(Reflectance.of(paste)).over(Reflectance.WHITE);
+    assertThat(look.colour().hex()).isEqualTo(paste.hex());
+  }
+
+  @Property
+  void anOverprintIsNeverLighterThanEitherLayerOnWhite(
+      @ForAll("colours") Colour lower, @ForAll("colours") Colour upper) {
+    Reflectance below = Reflectance.of(lower);
+    Reflectance above = Reflectance.of(upper);
+    Reflectance both =
+        Coat.transparent(above).over(Coat.transparent(below).over(Reflectance.WHITE));
+    assertNoLighter(both, below);
+    assertNoLighter(both, above);
+  }
+
+  @Property
+  void theOrderOfTransparentLayersChangesNothing(
+      @ForAll("colours") Colour ground,
+      @ForAll("colours") Colour one,
+      @ForAll("colours") Colour other) {
+    Coat p = Coat.transparent(Reflectance.of(one));
+    Coat q = Coat.transparent(Reflectance.of(other));
+    Reflectance cloth = Reflectance.of(ground);
+    assertThat(p.over(q.over(cloth)).colour()).isEqualTo(q.over(p.over(cloth)).colour());
+  }
+
+  @Property
+  void aSofterCoatIsNeverDarker(@ForAll("colours") Colour ground, @ForAll("colours") Colour paste) {
+    Coat coat = Coat.transparent(Reflectance.of(paste));
+    Reflectance cloth = Reflectance.of(ground);
+    assertNoLighter(coat.over(cloth), coat.times(0.7).over(cloth));
+  }
+
+  @Property
+  void anOpaqueCoatLiesBetweenItsColourAndWhatItHides(
+      @ForAll("colours") Colour under, @ForAll("colours") Colour paint) {
+    Reflectance below = Reflectance.of(under);
+    Reflectance cover = Reflectance.of(paint);
+    Reflectance seen = Coat.opaque(cover, 0.9).over(below);
+    assertThat(seen.green())
+        .isBetween(
+            Math.min(below.green(), cover.green()) - 1e-12,
+            Math.max(below.green(), cover.green()) + 1e-12);
+    assertThat(Math.abs(seen.green() - cover.green()))
+        .isLessThanOrEqualTo(Math.abs(seen.green() - below.green()) + 1e-12);
+  }
+
+  private static void assertNoLighter(Reflectance one, Reflectance other) {
+    double slack = KubelkaMunk.DARKEST + 1e-12;
+    assertThat(one.red()).isLessThanOrEqualTo(other.red() + slack);
+    assertThat(one.green()).isLessThanOrEqualTo(other.green() + slack);
+    assertThat(one.blue()).isLessThanOrEqualTo(other.blue() + slack);
+  }
+
+  @Provide
+  Arbitrary<Colour> colours() {
+    Arbitrary<Integer> level = Arbitraries.integers().between(0, 255);
+    return Combinators.combine(level, level, level).as((r, g, b) -> new Colour(r, g, b, ""));
+  }
+
+  @Provide
+  Arbitrary<Double> reflectances() {
+    return Arbitraries.doubles().between(0.001, 1).ofScale(4);
+  }
+}

@@ -1,0 +1,2 @@
+/** Colour against published values, and its laws. */
+package strikeoff.colour;
