@@ -1,0 +1,93 @@
+package strikeoff.findings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import strikeoff.plan.Acceptance;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Position;
+import strikeoff.plan.SourceMap;
+
+/** Gives what rules found its place in the plan's file, and the plan's acceptances of it. */
+public final class Findings {
+
+  private Findings() {}
+
+  /**
+   * Places, accepts, sorts by {@link Finding#ORDER}, and drops what is the same in rule, words and
+   * place.
+   */
+  public static List<Finding> of(
+      List<Reported> reported, List<Acceptance> acceptances, SourceMap source) {
+    List<Finding> findings = new ArrayList<>();
+    Set<Object> seen = new HashSet<>();
+    for (Reported one : reported) {
+      Finding finding = placed(one, acceptances, source);
+      if (seen.add(
+          List.of(one.rule().id(), finding.message(), finding.remedy(), finding.place().path()))) {
+        findings.add(finding);
+      }
+    }
+    // The last word decides between findings of one place and message, never the order of firing.
+    findings.sort(Finding.ORDER.thenComparing(Finding::remedy).thenComparing(Findings::path));
+    return List.copyOf(findings);
+  }
+
+  /** The acceptances that no finding answers to. */
+  public static List<Acceptance> idle(List<Acceptance> acceptances, List<Finding> findings) {
+    return acceptances.stream()
+        .filter(a -> findings.stream().noneMatch(f -> covers(a, f.rule().id(), path(f))))
+        .sorted(Comparator.comparing(Acceptance::path))
+        .toList();
+  }
+
+  private static PlanPath path(Finding finding) {
+    return finding.place().path();
+  }
+
+  private static Finding placed(Reported one, List<Acceptance> acceptances, SourceMap source) {
+    PlanPath path = one.judged().path();
+    Set<Place> related = new LinkedHashSet<>();
+    Set<String> marks = new LinkedHashSet<>();
+    for (Evidence fact : one.evidence()) {
+      if (fact != one.judged() && !fact.path().equals(path)) {
+        related.add(place("see also", fact.path(), source));
+      }
+      for (Evidence.Related further : fact.related()) {
+        related.add(place(further.label(), further.path(), source));
+      }
+      marks.addAll(fact.marks());
+    }
+    Optional<Acceptance> accepted =
+        acceptances.stream().filter(a -> covers(a, one.rule().id(), path)).findFirst();
+    return new Finding(
+        one.rule(),
+        one.message(),
+        one.remedy(),
+        place("", path, source),
+        List.copyOf(related),
+        List.copyOf(marks),
+        one.evidence(),
+        accepted);
+  }
+
+  private static Place place(String label, PlanPath path, SourceMap source) {
+    Position position = source.position(path);
+    return new Place(label, path, position, source.line(position.line()));
+  }
+
+  private static boolean covers(Acceptance acceptance, String rule, PlanPath path) {
+    return acceptance.rule().equals(rule)
+        && acceptance.at().map(at -> within(path.text(), at)).orElse(true);
+  }
+
+  /** True at the place itself and at everything under it: {@code run[1]} doesn't hold run[12]. */
+  private static boolean within(String path, String place) {
+    return path.equals(place) || path.startsWith(place + ".") || path.startsWith(place + "[");
+  }
+}

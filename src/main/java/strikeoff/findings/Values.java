@@ -1,0 +1,91 @@
+package strikeoff.findings;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Reads the values of facts by name: record components and methods without parameters. */
+final class Values {
+
+  private static final Set<String> OF_EVERY_RECORD = Set.of("hashCode", "toString");
+
+  private static final ClassValue<Map<String, Method>> METHODS =
+      new ClassValue<>() {
+        @Override
+        protected Map<String, Method> computeValue(Class<?> type) {
+          Map<String, Method> byName = new TreeMap<>();
+          for (Method method : type.getMethods()) {
+            if (method.getParameterCount() == 0
+                && !Modifier.isStatic(method.getModifiers())
+                && method.getReturnType() != void.class
+                && method.getDeclaringClass() != Object.class
+                && !OF_EVERY_RECORD.contains(method.getName())) {
+              // Of a method and its bridge, the one with the narrower type tells more.
+              byName.merge(
+                  method.getName(),
+                  method,
+                  (a, b) -> a.getReturnType().isAssignableFrom(b.getReturnType()) ? b : a);
+            }
+          }
+          return byName;
+        }
+      };
+
+  private Values() {}
+
+  static boolean has(Class<?> type, String name) {
+    return METHODS.get(type).containsKey(name);
+  }
+
+  /** Tells whether a dotted name leads on from the type, by declared types. */
+  static boolean canFollow(Class<?> type, String dotted) {
+    Class<?> at = type;
+    for (String name : dotted.split("\\.", -1)) {
+      Method method = METHODS.get(at).get(name);
+      if (method == null) {
+        return false;
+      }
+      at = method.getReturnType();
+    }
+    return true;
+  }
+
+  /**
+   * The value that a dotted name leads to.
+   *
+   * @throws IllegalArgumentException if it leads nowhere or a method on the way fails
+   */
+  static Object follow(Object from, String dotted) {
+    Object at = from;
+    for (String name : dotted.split("\\.", -1)) {
+      Method method = at == null ? null : METHODS.get(at.getClass()).get(name);
+      if (method == null) {
+        throw new IllegalArgumentException("{" + dotted + "}: nothing is called " + name);
+      }
+      at = call(method, at, dotted);
+    }
+    return at;
+  }
+
+  static String firstName(String dotted) {
+    int dot = dotted.indexOf('.');
+    return dot < 0 ? dotted : dotted.substring(0, dot);
+  }
+
+  static String lastName(String dotted) {
+    return dotted.substring(dotted.lastIndexOf('.') + 1);
+  }
+
+  private static Object call(Method method, Object on, String dotted) {
+    try {
+      return method.invoke(on);
+    } catch (InvocationTargetException e) {
+      throw new IllegalArgumentException("{" + dotted + "} failed: " + e.getCause(), e);
+    } catch (IllegalAccessException e) {
+      throw new IllegalArgumentException("{" + dotted + "} is not public", e);
+    }
+  }
+}

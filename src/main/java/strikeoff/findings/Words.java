@@ -1,0 +1,92 @@
+package strikeoff.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import strikeoff.policy.Limit;
+
+/**
+ * Turns a rule's template and the facts it reported into words: the one place that does.
+ *
+ * <p>A placeholder names a record component or a method without parameters of one of the facts, the
+ * first one that has it: {@code {shortfall}}. Dots lead on into the value: {@code {later.screen}}.
+ * {@code {limit}} is the first policy limit among the facts, {@code {limit2}} the second one.
+ */
+public final class Words {
+
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
+
+  private static final Pattern LIMIT = Pattern.compile("limit([2-9]?)");
+
+  private Words() {}
+
+  /**
+   * Fills a template.
+   *
+   * @param facts the judged one first
+   * @throws IllegalArgumentException if a placeholder names nothing in the facts: a fault of the
+   *     tool
+   */
+  public static String fill(String template, List<?> facts) {
+    Matcher places = PLACEHOLDER.matcher(template);
+    StringBuilder filled = new StringBuilder();
+    while (places.find()) {
+      places.appendReplacement(filled, Matcher.quoteReplacement(word(places.group(1), facts)));
+    }
+    return places.appendTail(filled).toString();
+  }
+
+  /** The placeholders of a template, in their order, without brackets. */
+  public static List<String> placeholders(String template) {
+    return PLACEHOLDER.matcher(template).results().map(m -> m.group(1)).toList();
+  }
+
+  /**
+   * Tells whether facts of these types can fill a placeholder, as far as declared types show.
+   *
+   * @param types of the facts in the order they are reported
+   */
+  public static boolean canFill(String placeholder, List<Class<?>> types) {
+    Matcher limit = LIMIT.matcher(placeholder);
+    if (limit.matches()) {
+      return types.stream().filter(t -> t == Limit.class).count() > nth(limit);
+    }
+    String first = Values.firstName(placeholder);
+    return types.stream()
+        .filter(t -> t != Limit.class && Values.has(t, first))
+        .findFirst()
+        .map(t -> Values.canFollow(t, placeholder))
+        .orElse(false);
+  }
+
+  private static String word(String placeholder, List<?> facts) {
+    Matcher limit = LIMIT.matcher(placeholder);
+    if (limit.matches()) {
+      List<Limit> limits = new ArrayList<>();
+      for (Object fact : facts) {
+        if (fact instanceof Limit given) {
+          limits.add(given);
+        }
+      }
+      if (limits.size() > nth(limit)) {
+        return limits.get(nth(limit)).value().text();
+      }
+      throw new IllegalArgumentException("{" + placeholder + "}: the rule gave no such limit");
+    }
+    String first = Values.firstName(placeholder);
+    Optional<?> holder =
+        facts.stream()
+            .filter(f -> !(f instanceof Limit) && Values.has(f.getClass(), first))
+            .findFirst();
+    if (holder.isEmpty()) {
+      throw new IllegalArgumentException("{" + placeholder + "}: no fact given has it");
+    }
+    return Spoken.text(Values.follow(holder.get(), placeholder), Values.lastName(placeholder));
+  }
+
+  private static int nth(Matcher limit) {
+    return limit.group(1).isEmpty() ? 0 : Integer.parseInt(limit.group(1)) - 1;
+  }
+}

@@ -1,0 +1,87 @@
+package strikeoff.rulebook;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.drools.model.Rule;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
+
+/** Reads what a rule says of itself: its annotations, and from its packaged text the limits. */
+final class RuleText {
+
+  private static final Pattern ID = Pattern.compile("[a-z]+/[a-z]+(-[a-z]+)*");
+
+  private static final Pattern LIMIT =
+      Pattern.compile("\\bLimit\\s*\\([^)]*?\\bname\\s*==\\s*\"([^\"]+)\"");
+
+  private static final Pattern ESCAPED = Pattern.compile("\\\\([\"\\\\])");
+
+  private RuleText() {}
+
+  /**
+   * @throws IllegalStateException if the rule breaks the form that all rules have
+   */
+  static RuleInfo of(Rule rule) {
+    String id = rule.getName();
+    if (!ID.matcher(id).matches()) {
+      throw new IllegalStateException("not family/fault: the rule name " + id);
+    }
+    if (!rule.getPackage().equals("rules." + id.substring(0, id.indexOf('/')))) {
+      throw new IllegalStateException("rule " + id + " stands in package " + rule.getPackage());
+    }
+    return new RuleInfo(
+        id,
+        severity(rule),
+        text(rule, "summary"),
+        text(rule, "because"),
+        text(rule, "message"),
+        text(rule, "remedy"),
+        text(rule, "source"),
+        limits(packaged(id)));
+  }
+
+  /** Names of the limits that a rule's conditions read, in their order. */
+  static List<String> limits(String drl) {
+    return LIMIT.matcher(drl).results().map(limit -> limit.group(1)).distinct().toList();
+  }
+
+  private static Severity severity(Rule rule) {
+    String text = text(rule, "severity");
+    return Stream.of(Severity.values())
+        .filter(s -> s.text().equals(text))
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalStateException("rule " + rule.getName() + ": no severity " + text));
+  }
+
+  /** The executable model keeps the quotes of a string annotation; here, and only here, they go. */
+  private static String text(Rule rule, String key) {
+    Object value = rule.getMetaData().get(key);
+    if (value == null) {
+      throw new IllegalStateException("rule " + rule.getName() + " has no @" + key);
+    }
+    String text = value.toString();
+    if (text.length() >= 2 && text.startsWith("\"") && text.endsWith("\"")) {
+      text = text.substring(1, text.length() - 1);
+    }
+    return ESCAPED.matcher(text).replaceAll(e -> Matcher.quoteReplacement(e.group(1)));
+  }
+
+  private static String packaged(String id) {
+    String name = "/rules/" + id + "/rule.drl";
+    try (InputStream in = RuleText.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException("rule " + id + " doesn't stand in its own folder " + name);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

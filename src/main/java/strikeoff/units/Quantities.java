@@ -1,0 +1,224 @@
+package strikeoff.units;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads quantities as people write them: {@code 19 in}, {@code 1 1/2 cups}, {@code 1 h 30 min},
+ * {@code 180 g/m²}. Never throws; what cannot be read comes back as words for the writer.
+ */
+public final class Quantities {
+
+  /** Nobody writes a longer one; it bounds the work on hostile input. */
+  private static final int LONGEST = 60;
+
+  private static final int MOST_PARTS = 4;
+
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("(\\d),(\\d)");
+  private static final Pattern POWER_OF_TEN =
+      Pattern.compile("[-+]?\\d+(?:\\.\\d*)?[eE][-+]?\\d+(?![a-zA-Z]).*");
+  private static final Pattern BETWEEN =
+      Pattern.compile("[\\d.]+ ?[^\\d]*?(?:-|–|to) ?[\\d.]+ ?\\D*");
+
+  private Quantities() {}
+
+  /**
+   * Reads a quantity. Values below zero are refused except for temperatures and angles.
+   *
+   * @param type the quantity that belongs at this place
+   */
+  public static <Q extends Quantity> Parsed<Q> parse(String text, Class<Q> type) {
+    Dimension dimension = Dimension.of(type);
+    return parse(text, type, dimension, dimension.signed());
+  }
+
+  /** Reads a quantity that may lie below zero, such as an offset to the left. */
+  public static <Q extends Quantity> Parsed<Q> parseSigned(String text, Class<Q> type) {
+    return parse(text, type, Dimension.of(type), true);
+  }
+
+  /** Reads a mass or a volume, as recipes give either. */
+  public static Parsed<Quantity> parseAmount(String text) {
+    Parsed<Mass> mass = parse(text, Mass.class);
+    if (mass instanceof Parsed.Value<Mass> v) {
+      return v.map(q -> q);
+    }
+    Parsed<Volume> volume = parse(text, Volume.class);
+    if (volume instanceof Parsed.Value<Volume> v) {
+      return v.map(q -> q);
+    }
+    String words = ((Parsed.Refused<Mass>) mass).message();
+    return Parsed.refused(
+        words.replace(Dimension.MASS.expected(), "a mass such as 90 g or a volume such as 500 ml"));
+  }
+
+  /** As {@code a length such as 40 cm}, for messages. */
+  public static String expected(Class<? extends Quantity> type) {
+    return Dimension.of(type).expected();
+  }
+
+  private static <Q extends Quantity> Parsed<Q> parse(
+      String written, Class<Q> type, Dimension dimension, boolean signed) {
+    String text = Script.plain(written);
+    if (text.isEmpty()) {
+      return Parsed.refused(dimension.expected() + " was expected, and nothing stands here");
+    }
+    String shown = Script.quoted(written);
+    if (text.length() > LONGEST) {
+      return Parsed.refused(
+          shown + " is too long to be read; " + dimension.expected() + " was expected");
+    }
+    Optional<String> habit = habit(text, shown, dimension);
+    if (habit.isPresent()) {
+      return Parsed.refused(habit.get());
+    }
+    return sum(text, shown, dimension, signed).map(type::cast);
+  }
+
+  /** Ways of writing that are clear to people and yet not read, each with its own words. */
+  private static Optional<String> habit(String text, String shown, Dimension dimension) {
+    if (DECIMAL_COMMA.matcher(text).find()) {
+      return Optional.of(
+          shown
+              + " has a comma; write decimals with a point and thousands without a mark, such as "
+              + Script.quoted(DECIMAL_COMMA.matcher(text).replaceAll("$1.$2")));
+    }
+    if (POWER_OF_TEN.matcher(text).matches()) {
+      return Optional.of(
+          shown + " is a power of ten; " + dimension.expected() + " was expected, written out");
+    }
+    if (BETWEEN.matcher(text).matches()) {
+      return Optional.of(shown + " is a range; one value is needed, " + dimension.expected());
+    }
+    return Optional.empty();
+  }
+
+  private static Parsed<Quantity> sum(
+      String text, String shown, Dimension dimension, boolean signed) {
+    String rest = text;
+    BigDecimal total = BigDecimal.ZERO;
+    Unit last = null;
+    Optional<String> note = Optional.empty();
+    for (int part = 0; !rest.isEmpty(); part++) {
+      Matcher number = Amount.START.matcher(rest);
+      if (!number.lookingAt()) {
+        return Parsed.refused(
+            part == 0 ? noNumber(rest, shown, dimension) : noSum(shown, dimension));
+      }
+      Optional<Amount> amount = Amount.safely(number);
+      if (amount.isEmpty()) {
+        return Parsed.refused(
+            shown + " divides by zero; " + dimension.expected() + " was expected");
+      }
+      String tail = rest.substring(number.end()).strip();
+      int next = last == null || dimension.adds() ? nextNumber(tail) : tail.length();
+      String name = tail.substring(0, next).strip();
+      Parsed<Unit> found = unit(name, shown, dimension, text);
+      if (found instanceof Parsed.Refused<Unit> r) {
+        return Parsed.refused(r.message());
+      }
+      Unit unit = ((Parsed.Value<Unit>) found).value();
+      if (part > 0
+          && (!dimension.adds()
+              || unit.times().compareTo(last.times()) >= 0
+                  && unit.over().compareTo(last.over()) <= 0
+              || part >= MOST_PARTS)) {
+        return Parsed.refused(noSum(shown, dimension));
+      }
+      note = note.or(unit::note);
+      total = total.add(unit.toBase(amount.get()));
+      last = unit;
+      rest = tail.substring(next).strip();
+    }
+    return inBounds(total, shown, dimension, signed, note);
+  }
+
+  private static Parsed<Quantity> inBounds(
+      BigDecimal total, String shown, Dimension dimension, boolean signed, Optional<String> note) {
+    double base = total.doubleValue();
+    if (!signed && base < 0) {
+      return Parsed.refused(shown + " lies below zero; " + dimension.expected() + " was expected");
+    }
+    if (dimension == Dimension.TEMPERATURE && base < -273.15) {
+      return Parsed.refused(shown + " lies below absolute zero, −273.15 °C");
+    }
+    if (Math.abs(base) > dimension.largest()) {
+      return Parsed.refused(
+          shown
+              + " is larger than any print room needs; "
+              + dimension.expected()
+              + " was expected");
+    }
+    // Turns −0 into 0, so that equal values look alike.
+    return new Parsed.Value<>(dimension.make(base + 0.0), note);
+  }
+
+  private static Parsed<Unit> unit(String name, String shown, Dimension dimension, String text) {
+    if (name.isEmpty()) {
+      return dimension == Dimension.RATIO
+          ? Parsed.value(PLAIN)
+          : Parsed.refused(shown + " has no unit; " + dimension.expected() + " was expected");
+    }
+    if (dimension == Dimension.RATIO && name.equals(":1")) {
+      return Parsed.value(PLAIN);
+    }
+    Optional<Unit> found = Units.find(name, dimension);
+    if (found.isEmpty()) {
+      String nearest =
+          Spelling.nearest(name, Units.spellings(dimension))
+              .or(() -> Spelling.nearest(name, Units.spellings()))
+              .flatMap(s -> Units.find(s, dimension))
+              .map(u -> "; did you mean " + u.symbol() + "?")
+              .orElse("");
+      return Parsed.refused(
+          Script.quoted(name)
+              + " is not a unit that is known; "
+              + dimension.expected()
+              + " was expected"
+              + nearest);
+    }
+    Dimension is = found.get().dimension();
+    if (is == Dimension.ANGLE && dimension == Dimension.TEMPERATURE) {
+      return Parsed.refused(shown + " does not say which degrees; write °C or °F");
+    }
+    return is == dimension
+        ? Parsed.value(found.get())
+        : Parsed.refused(dimension.expected() + " was expected; " + shown + " is " + is.noun());
+  }
+
+  private static final Unit PLAIN = Unit.of(Dimension.RATIO, "", "1");
+
+  /** Where the next part of a sum begins: a digit after a unit's letters. */
+  private static int nextNumber(String tail) {
+    boolean letters = false;
+    for (int i = 0; i < tail.length(); i++) {
+      char c = tail.charAt(i);
+      boolean digit = c >= '0' && c <= '9';
+      // The 2 of m2 or yd2 is no new part.
+      if (digit && letters && (tail.charAt(i - 1) == ' ' || !power(tail, i))) {
+        return i;
+      }
+      letters |= !digit && c != ' ';
+    }
+    return tail.length();
+  }
+
+  private static boolean power(String tail, int i) {
+    char c = tail.charAt(i);
+    boolean ends = i + 1 == tail.length() || tail.charAt(i + 1) == ' ';
+    return (c == '2' || c == '3') && ends || tail.charAt(i - 1) == ':';
+  }
+
+  private static String noNumber(String rest, String shown, Dimension dimension) {
+    // A spoon without a number is one spoon in speech only; asking costs little.
+    return Units.find(rest, dimension).filter(u -> u.dimension() == dimension).isPresent()
+        ? shown + " has no number; " + dimension.expected() + " was expected"
+        : dimension.expected() + " was expected; " + shown + " is none";
+  }
+
+  private static String noSum(String shown, Dimension dimension) {
+    return shown + " cannot be read as one value; " + dimension.expected() + " was expected";
+  }
+}
