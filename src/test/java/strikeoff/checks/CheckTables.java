@@ -4,6 +4,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.chemistry.SodaSolutionTest;
+import strikeoff.chemistry.SodaTest;
+import strikeoff.chemistry.WaterTest;
 
 /** Every topic's checks, in the order of the table made from them. */
 public final class CheckTables {
@@ -14,6 +17,9 @@ public final class CheckTables {
   public static Map<String, List<Check>> all() {
     Map<String, List<Check>> tables = new LinkedHashMap<>();
     tables.put("Colour", strikeoff.colour.ColourCheckTest.checks());
+    tables.put("water and carbonate constants", WaterTest.checks());
+    tables.put("pH of soda", SodaSolutionTest.checks());
+    tables.put("sodas and reaction rates", SodaTest.checks());
     return Collections.unmodifiableMap(tables);
   }
 }
