@@ -1,0 +1,92 @@
+package strikeoff.drying;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.policy.Fibre;
+import strikeoff.policy.Policy;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Span;
+
+/**
+ * Drying on one cloth under one policy: what a film must lose, and how fast it goes in a given air.
+ *
+ * <p>A film's water is its deposit times the medium's water share. Cloth takes up the medium's
+ * share of it at once, but never more than its fibres hold; the rest shines on the surface.
+ * Frame-safe is reached when a share of that surface water has gone, lift-safe when a share of all
+ * water has gone, what lies in the cloth leaving at a reduced rate. Physical parameters are policy
+ * limits {@code drying/…}; correlations and their ranges are told at {@link DryingRate}.
+ */
+public final class Drying {
+
+  private final Map<Medium, Parameters> parameters = new EnumMap<>(Medium.class);
+  private final double sideHeat;
+  private final double capacity;
+  private final Map<Air, Map<Medium, DryingRate>> rates = new HashMap<>();
+
+  private Drying(Policy policy, double capacity) {
+    for (Medium medium : Medium.values()) {
+      parameters.put(medium, Parameters.of(policy, medium));
+    }
+    this.sideHeat = policy.limit("drying/side-heat").amount();
+    this.capacity = capacity;
+  }
+
+  public static Drying of(Cloth cloth, Policy policy) {
+    double pickUp = 0;
+    for (var fibre : cloth.fibres().entrySet()) {
+      Fibre known = policy.fibre(fibre.getKey());
+      pickUp += fibre.getValue().fraction() * known.waterPickUp().fraction();
+    }
+    return new Drying(policy, Math.max(0, pickUp * cloth.mass().gramsPerSquareMetre()));
+  }
+
+  /** What a film of that paste must lose. */
+  public FilmNeed need(Paste paste, ArealMass deposit) {
+    Parameters p = parameters.get(paste.medium());
+    double water = Math.max(0, deposit.gramsPerSquareMetre()) * p.water;
+    double takenUp = Math.min(water * p.takenUp, capacity);
+    double surface = water - takenUp;
+    double toTouch = surface * p.touchDry;
+    double through = water * p.dryThrough;
+    double toLift = through <= surface ? through : surface + (through - surface) / p.rateFromCloth;
+    return new FilmNeed(
+        toTouch, Math.max(toTouch, toLift), paste.frameSafe(), paste.liftSafe(), p.cure);
+  }
+
+  /** How fast a film of that medium dries in that air. */
+  public DryingRate rate(Medium medium, Air air) {
+    return rates
+        .computeIfAbsent(air, a -> new EnumMap<>(Medium.class))
+        .computeIfAbsent(medium, m -> DryingRate.in(air, parameters.get(m).activity, sideHeat));
+  }
+
+  private record Parameters(
+      double water,
+      double takenUp,
+      double touchDry,
+      double dryThrough,
+      double rateFromCloth,
+      double activity,
+      Span cure) {
+
+    static Parameters of(Policy policy, Medium medium) {
+      String of = medium == Medium.DYE ? "-of-dye" : "-of-paint";
+      return new Parameters(
+          share(policy, "drying/water" + of),
+          share(policy, "drying/taken-up" + of),
+          share(policy, "drying/touch-dry" + of),
+          share(policy, "drying/dry-through" + of),
+          Math.max(0.01, share(policy, "drying/rate-from-cloth")),
+          share(policy, "drying/activity" + of),
+          new Span(Math.max(0, policy.limit("drying/cure" + of).amount())));
+    }
+
+    private static double share(Policy policy, String name) {
+      return Math.min(1, Math.max(0, policy.limit(name).amount()));
+    }
+  }
+}

@@ -1,0 +1,195 @@
+package strikeoff.drying;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.plan.Medium;
+import strikeoff.units.Span;
+
+/**
+ * Drying through air that changes: a fan in a drying step, a hair-dryer, the still room at night.
+ *
+ * <p>For each medium it keeps how much water an open film would have lost since the start, at the
+ * slowest, best and fastest rate. A film that began at some second has reached a state once that
+ * sum has grown by what it needs, which makes every question a search in a short list however long
+ * the film has lain. The last air goes on for ever. Times are whole seconds of the caller's clock.
+ */
+public final class DryingClock {
+
+  /** A state that is not reached in any time worth telling. */
+  public static final long NEVER = Long.MAX_VALUE / 4;
+
+  private final Drying drying;
+  private final Air room;
+  private final long longest;
+  private final List<Long> starts = new ArrayList<>();
+  private final Map<Medium, List<Sums>> sums = new EnumMap<>(Medium.class);
+
+  /**
+   * @param room the air in which times were measured, and the first air
+   * @param start second at which the clock starts
+   * @param longest drying time that counts as never
+   */
+  public DryingClock(Drying drying, Air room, long start, Span longest) {
+    this.drying = drying;
+    this.room = room;
+    this.longest = (long) Math.min(longest.seconds(), NEVER / 2.0);
+    starts.add(start);
+    for (Medium medium : Medium.values()) {
+      List<Sums> first = new ArrayList<>();
+      first.add(new Sums(0, 0, 0, drying.rate(medium, room)));
+      sums.put(medium, first);
+    }
+  }
+
+  /**
+   * From that second on the films lie in another air.
+   *
+   * @throws IllegalArgumentException if the second lies before an earlier change
+   */
+  public void change(long second, Air air) {
+    long last = starts.get(starts.size() - 1);
+    if (second < last) {
+      throw new IllegalArgumentException("time runs forward: " + second + " after " + last);
+    }
+    for (Map.Entry<Medium, List<Sums>> entry : sums.entrySet()) {
+      List<Sums> list = entry.getValue();
+      Sums now = list.get(list.size() - 1).after((second - last) / 3600.0);
+      list.add(now.at(drying.rate(entry.getKey(), air)));
+    }
+    starts.add(second);
+  }
+
+  /** When a film that began to dry at {@code from} becomes frame-safe. */
+  public Dried frameSafe(Medium medium, FilmNeed need, long from) {
+    return need.frameMeasured()
+        .map(span -> measured(medium, span, from))
+        .orElseGet(() -> estimated(medium, need.frameSafe(), from));
+  }
+
+  /** When it becomes lift-safe; never before it is frame-safe. */
+  public Dried liftSafe(Medium medium, FilmNeed need, long from) {
+    Dried lift =
+        need.liftMeasured()
+            .map(span -> measured(medium, span, from))
+            .orElseGet(() -> estimated(medium, need.liftSafe(), from));
+    return lift.later(frameSafe(medium, need, from));
+  }
+
+  /** When it becomes fix-safe: dry through, and cured if the medium needs it. */
+  public Dried fixSafe(Medium medium, FilmNeed need, long from) {
+    long cured = from + (long) Math.ceil(Math.min(need.cure().seconds(), NEVER / 2.0));
+    return liftSafe(medium, need, from).later(new Dried(cured, cured, cured));
+  }
+
+  private Dried estimated(Medium medium, double loss, long from) {
+    List<Sums> list = sums.get(medium);
+    return new Dried(
+        search(list, Speed.FASTEST, loss, from),
+        search(list, Speed.BEST, loss, from),
+        search(list, Speed.SLOWEST, loss, from));
+  }
+
+  /**
+   * A measured time holds in the room's air; other air shortens or stretches it by its best rate.
+   */
+  private Dried measured(Medium medium, Span span, long from) {
+    double seconds = Math.max(0, span.seconds());
+    double usual = drying.rate(medium, room).best();
+    long at =
+        usual > 0
+            ? search(sums.get(medium), Speed.BEST, usual * seconds / 3600, from)
+            : from + (long) Math.ceil(Math.min(seconds, NEVER / 2.0));
+    return new Dried(at, at, at);
+  }
+
+  private long search(List<Sums> list, Speed speed, double loss, long from) {
+    int began = segment(from);
+    double target =
+        list.get(began).sum(speed)
+            + list.get(began).rate(speed) * (from - starts.get(began)) / 3600.0
+            + loss;
+    int low = began;
+    int high = list.size() - 1;
+    while (low < high) { // the last segment that has not passed the target at its start
+      int middle = (low + high + 1) >>> 1;
+      if (list.get(middle).sum(speed) < target) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    double rest = target - list.get(low).sum(speed);
+    double rate = list.get(low).rate(speed);
+    if (rest <= 0) {
+      return Math.max(from, starts.get(low));
+    }
+    double after = rate > 0 ? rest / rate * 3600 : Double.POSITIVE_INFINITY;
+    double at = starts.get(low) + Math.ceil(after - 1e-6);
+    return at - from > longest ? NEVER : Math.max(from, (long) at);
+  }
+
+  private int segment(long second) {
+    int low = 0;
+    int high = starts.size() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (starts.get(middle) <= second) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
+  }
+
+  /**
+   * When a state is reached, in seconds; {@link #NEVER} stands for never.
+   *
+   * @param earliest at the fastest credible rate
+   * @param best at the most likely rate
+   * @param latest at the slowest credible rate
+   */
+  public record Dried(long earliest, long best, long latest) {
+
+    Dried later(Dried other) {
+      return new Dried(
+          Math.max(earliest, other.earliest),
+          Math.max(best, other.best),
+          Math.max(latest, other.latest));
+    }
+  }
+
+  private enum Speed {
+    SLOWEST,
+    BEST,
+    FASTEST
+  }
+
+  /** Water lost since the start, g/m², and the rates from here on. */
+  private record Sums(double slowest, double best, double fastest, DryingRate rates) {
+
+    Sums after(double hours) {
+      return new Sums(
+          slowest + rates.slowest() * hours,
+          best + rates.best() * hours,
+          fastest + rates.fastest() * hours,
+          rates);
+    }
+
+    Sums at(DryingRate next) {
+      return new Sums(slowest, best, fastest, next);
+    }
+
+    double sum(Speed speed) {
+      return speed == Speed.SLOWEST ? slowest : speed == Speed.BEST ? best : fastest;
+    }
+
+    double rate(Speed speed) {
+      return speed == Speed.SLOWEST
+          ? rates.slowest()
+          : speed == Speed.BEST ? rates.best() : rates.fastest();
+    }
+  }
+}

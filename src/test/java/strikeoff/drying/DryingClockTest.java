@@ -1,0 +1,176 @@
+package strikeoff.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import strikeoff.drying.DryingClock.Dried;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Colour;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Storage;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Length;
+import strikeoff.units.Share;
+import strikeoff.units.Span;
+
+class DryingClockTest {
+
+  private static final Air ROOM = new Air(20, 0.5, 0);
+  private static final Air FAN = new Air(20, 0.5, 2);
+  private static final long NINE = 9 * 3600;
+  private final Drying drying = Drying.of(cloth("cotton"), TestPolicy.of("drying"));
+
+  /** Common practice, no source: a paint film is frame-safe after about an hour in still air. */
+  @Test
+  void paintTakesAboutAnHourInStillAir() {
+    assertThat(frameSafeMinutes(Medium.PAINT, 60, ROOM)).isCloseTo(60, offset(15.0));
+  }
+
+  /** Common practice, no source: dye paste within a minute or two, once the sheen has gone. */
+  @Test
+  void dyeTakesAboutTwoMinutesInStillAir() {
+    assertThat(frameSafeMinutes(Medium.DYE, 60, ROOM)).isCloseTo(2, offset(1.0));
+  }
+
+  /** 200 g/m² of dye is 176 g of water; cotton of 100 g/m² takes up 100 g, so 76 g shine on top. */
+  @Test
+  void dyeTheClothCannotTakeUpStaysWetForLong() {
+    Drying thin = Drying.of(cloth("cotton", 100), TestPolicy.of("drying"));
+    FilmNeed need = thin.need(paste(Medium.DYE), new ArealMass(200));
+    assertThat(need.frameSafe()).isCloseTo(76 * 0.70, offset(0.01));
+  }
+
+  /** 60 g/m² paint: 42 g water, 4.2 taken up, 37.8 on top, of which 90 % go until touch-dry. */
+  @Test
+  void needOfPaintByHand() {
+    FilmNeed need = drying.need(paste(Medium.PAINT), new ArealMass(60));
+    assertThat(need.frameSafe()).isCloseTo(34.02, offset(1e-9));
+    // 95 % of 42 is 39.9: 37.8 from the top, 2.1 from the cloth at 60 % of the rate
+    assertThat(need.liftSafe()).isCloseTo(37.8 + 2.1 / 0.6, offset(1e-9));
+  }
+
+  @Test
+  void aMovedAirShortensWhatIsLeft() {
+    FilmNeed need = drying.need(paste(Medium.PAINT), new ArealMass(60));
+    DryingClock still = clock();
+    DryingClock fanned = clock();
+    fanned.change(NINE + 1800, FAN);
+    long alone = still.frameSafe(Medium.PAINT, need, NINE).best();
+    long withFan = fanned.frameSafe(Medium.PAINT, need, NINE).best();
+    double room = drying.rate(Medium.PAINT, ROOM).best();
+    double fan = drying.rate(Medium.PAINT, FAN).best();
+    // half an hour at the room's rate, the rest at the fan's
+    double byHand = 1800 + (need.frameSafe() - room * 0.5) / fan * 3600;
+    assertThat((double) withFan - NINE).isCloseTo(byHand, offset(1.0));
+    assertThat(withFan).isLessThan(alone);
+  }
+
+  @Test
+  void inAirTooHumidItNeverDries() {
+    DryingClock damp = new DryingClock(drying, new Air(20, 1, 0), NINE, new Span(43200));
+    FilmNeed need = drying.need(paste(Medium.DYE), new ArealMass(60));
+    assertThat(damp.frameSafe(Medium.DYE, need, NINE).best()).isEqualTo(DryingClock.NEVER);
+  }
+
+  @Test
+  void aMeasuredTimeIsExactAndStandsInTheRoomsAir() {
+    FilmNeed need =
+        new FilmNeed(34, 40, Optional.of(new Span(45)), Optional.of(new Span(90)), new Span(0));
+    DryingClock clock = clock();
+    assertThat(clock.frameSafe(Medium.PAINT, need, NINE))
+        .isEqualTo(new Dried(NINE + 2700, NINE + 2700, NINE + 2700));
+    clock.change(NINE + 600, FAN);
+    Dried fanned = clock.frameSafe(Medium.PAINT, need, NINE);
+    assertThat(fanned.best()).isBetween(NINE + 601, NINE + 2600);
+    assertThat(fanned.earliest()).isEqualTo(fanned.latest());
+  }
+
+  @Test
+  void paintCuresADayHoweverDryItIs() {
+    FilmNeed need = drying.need(paste(Medium.PAINT), new ArealMass(60));
+    assertThat(clock().fixSafe(Medium.PAINT, need, NINE).best()).isEqualTo(NINE + 86400);
+  }
+
+  @Property
+  void statesFollowEachOtherAndTimeRunsForward(
+      @ForAll @IntRange(min = 0, max = 300) int deposit,
+      @ForAll @IntRange(min = 0, max = 7200) int later,
+      @ForAll Medium medium) {
+    DryingClock clock = clock();
+    clock.change(NINE + 1000, FAN);
+    clock.change(NINE + 2000, ROOM);
+    FilmNeed need = drying.need(paste(medium), new ArealMass(deposit));
+    Dried frame = clock.frameSafe(medium, need, NINE);
+    Dried lift = clock.liftSafe(medium, need, NINE);
+    Dried fix = clock.fixSafe(medium, need, NINE);
+    assertThat(List.of(NINE, frame.earliest(), frame.best(), frame.latest())).isSorted();
+    assertThat(List.of(frame.best(), lift.best(), fix.best())).isSorted();
+    assertThat(List.of(lift.earliest(), lift.best(), lift.latest())).isSorted();
+    // a film printed later is never dry earlier
+    assertThat(clock.frameSafe(medium, need, NINE + later).best())
+        .isGreaterThanOrEqualTo(frame.best());
+  }
+
+  private double frameSafeMinutes(Medium medium, double deposit, Air air) {
+    FilmNeed need = drying.need(paste(medium), new ArealMass(deposit));
+    return (new DryingClock(drying, air, NINE, new Span(43200)).frameSafe(medium, need, NINE).best()
+            - NINE)
+        / 60.0;
+  }
+
+  private DryingClock clock() {
+    return new DryingClock(drying, ROOM, NINE, new Span(43200));
+  }
+
+  private static Cloth cloth(String fibre) {
+    return cloth(fibre, 180);
+  }
+
+  private static Cloth cloth(String fibre, double mass) {
+    Length none = new Length(0);
+    return new Cloth(
+        Map.of(fibre, new Share(1)),
+        new ArealMass(mass),
+        new Length(1400),
+        new Length(4000),
+        false,
+        new Colour(255, 255, 255, "white"),
+        true,
+        new Share(0),
+        new Share(0),
+        none,
+        none,
+        none,
+        none,
+        none,
+        PlanPath.ROOT);
+  }
+
+  private static Paste paste(Medium medium) {
+    return new Paste(
+        "ink",
+        medium,
+        Optional.empty(),
+        new Colour(0, 0, 0, "black"),
+        medium == Medium.DYE,
+        Optional.empty(),
+        List.of(),
+        false,
+        Optional.empty(),
+        Storage.ROOM,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        PlanPath.ROOT);
+  }
+}
