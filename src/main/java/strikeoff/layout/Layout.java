@@ -1,27 +1,163 @@
 package strikeoff.layout;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.OptionalInt;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.units.Length;
 
-/**
- * Everything's place on the cloth.
- *
- * @param placements in order of arrangements and numbers; a placement's id is its index
- * @param footprints of every separation of every placement, by placement id and separation number
- * @param evidence further facts for rules: spans and misfits, closings, seam crossings, overlaps,
- *     clearances, fits of frames on table and cloth
- */
-public record Layout(
-    List<Placement> placements, List<Footprint> footprints, List<Evidence> evidence) {
+/** Everything's place on the cloth, and what follows from it. Immutable. */
+public final class Layout {
 
-  public Layout {
-    placements = List.copyOf(placements);
-    footprints = List.copyOf(footprints);
-    evidence = List.copyOf(evidence);
+  private final Tube tube;
+  private final List<Placement> placements;
+  private final List<Footprint> footprints;
+  private final List<Evidence> evidence;
+  private final Map<String, List<Placement>> arrangements;
+  private final int[] firstFootprint;
+
+  /**
+   * @param placements in order of arrangements and numbers; a placement's id is its index
+   * @param footprints of every separation of every placement, by placement id and separation number
+   * @param evidence further facts for rules: spans and misfits, closings, seam crossings, overlaps,
+   *     clearances, fits of frames on table and cloth
+   */
+  public Layout(
+      Tube tube, List<Placement> placements, List<Footprint> footprints, List<Evidence> evidence) {
+    this.tube = tube;
+    this.placements = List.copyOf(placements);
+    this.footprints = List.copyOf(footprints);
+    this.evidence = List.copyOf(evidence);
+    Map<String, List<Placement>> byName = new LinkedHashMap<>();
+    for (Placement placement : this.placements) {
+      byName.computeIfAbsent(placement.arrangement(), name -> new ArrayList<>()).add(placement);
+    }
+    byName.replaceAll((name, own) -> List.copyOf(own));
+    this.arrangements = Collections.unmodifiableMap(byName);
+    this.firstFootprint = new int[this.placements.size() + 1];
+    for (Footprint footprint : this.footprints) {
+      firstFootprint[footprint.placement().id() + 1]++;
+    }
+    for (int id = 0; id < this.placements.size(); id++) {
+      firstFootprint[id + 1] += firstFootprint[id];
+    }
   }
 
-  /** The placements of one arrangement, by number. */
+  /** Lays a plan out. */
+  public static Layout of(PrintPlan plan, Policy policy) {
+    Laying laying = Laying.of(plan);
+    List<Placement> placements = new ArrayList<>();
+    List<Footprint> footprints = new ArrayList<>();
+    Map<Spot, Integer> ids = ids(plan, laying);
+    for (Arrangement arrangement : plan.arrangements().values()) {
+      Design design = plan.designs().get(arrangement.design());
+      for (Spot spot : laying.spots(arrangement.name())) {
+        OptionalInt anchor =
+            spot.anchor() == null ? OptionalInt.empty() : OptionalInt.of(ids.get(spot.anchor()));
+        Placement placement =
+            new Placement(
+                placements.size(),
+                arrangement.name(),
+                spot.number(),
+                design.name(),
+                new Length(spot.x()),
+                new Length(spot.y()),
+                arrangement.turn(),
+                arrangement.mirrored(),
+                spot.outline(),
+                anchor,
+                arrangement.path());
+        placements.add(placement);
+        addFootprints(footprints, plan, placement, design, laying.template(arrangement.name()));
+      }
+    }
+    Layout bare = new Layout(Tube.of(plan.cloth()), placements, footprints, List.of());
+    List<Evidence> evidence = new ArrayList<>(laying.evidence());
+    evidence.addAll(SeamCrossing.of(plan, bare));
+    return new Layout(bare.tube, placements, footprints, evidence);
+  }
+
+  private static Map<Spot, Integer> ids(PrintPlan plan, Laying laying) {
+    Map<Spot, Integer> ids = new IdentityHashMap<>();
+    for (String name : plan.arrangements().keySet()) {
+      laying.spots(name).forEach(spot -> ids.put(spot, ids.size()));
+    }
+    return ids;
+  }
+
+  private static void addFootprints(
+      List<Footprint> footprints,
+      PrintPlan plan,
+      Placement placement,
+      Design design,
+      Template template) {
+    double x = placement.x().mm();
+    double y = placement.y().mm();
+    for (int i = 0; i < design.separations().size(); i++) {
+      Design.Separation separation = design.separations().get(i);
+      footprints.add(
+          new Footprint(
+              placement,
+              separation,
+              plan.screens().get(separation.screen()),
+              plan.pastes().get(separation.paste()),
+              template.imageAt(i, x, y),
+              template.frameAt(i, x, y)));
+    }
+  }
+
+  public Tube tube() {
+    return tube;
+  }
+
+  public List<Placement> placements() {
+    return placements;
+  }
+
+  public List<Footprint> footprints() {
+    return footprints;
+  }
+
+  public List<Evidence> evidence() {
+    return evidence;
+  }
+
+  /** Placements by arrangement, both in the plan's order; without arrangements that have none. */
+  public Map<String, List<Placement>> arrangements() {
+    return arrangements;
+  }
+
+  /** The placements of one arrangement, by number; none if it has none. */
   public List<Placement> of(String arrangement) {
-    return placements.stream().filter(p -> p.arrangement().equals(arrangement)).toList();
+    return arrangements.getOrDefault(arrangement, List.of());
+  }
+
+  /** The footprints of one placement, by separation number. */
+  public List<Footprint> footprintsOf(int placementId) {
+    return footprints.subList(firstFootprint[placementId], firstFootprint[placementId + 1]);
+  }
+
+  /**
+   * What one separation of one placement covers.
+   *
+   * @param separation its number, from 1
+   * @throws NoSuchElementException if the design has no such separation
+   */
+  public Footprint footprint(int placementId, int separation) {
+    List<Footprint> own = footprintsOf(placementId);
+    if (separation < 1 || separation > own.size()) {
+      throw new NoSuchElementException(
+          placements.get(placementId).name() + " has no separation " + separation);
+    }
+    return own.get(separation - 1);
   }
 }

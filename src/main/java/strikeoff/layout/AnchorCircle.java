@@ -1,0 +1,30 @@
+package strikeoff.layout;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+
+/**
+ * Arrangements that are set from each other, or keep clear of each other, in a ring, so that none
+ * has a place.
+ *
+ * @param members each waits for the next one, the last for the first
+ * @param waiting others that wait for one of a ring
+ */
+public record AnchorCircle(List<String> members, List<String> waiting, PlanPath path)
+    implements Evidence {
+
+  public AnchorCircle {
+    members = List.copyOf(members);
+    waiting = List.copyOf(waiting);
+  }
+
+  /** The ring as people say it: {@code eye, shells, eye}. */
+  public String ring() {
+    return String.join(", ", members) + ", " + members.get(0);
+  }
+
+  public String first() {
+    return members.get(0);
+  }
+}

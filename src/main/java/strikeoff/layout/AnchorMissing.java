@@ -1,0 +1,20 @@
+package strikeoff.layout;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+
+/**
+ * A placement to be set from an anchor that isn't there.
+ *
+ * @param anchors how many placements the anchor's arrangement has
+ * @param missing numbers it was to be set from that don't exist
+ */
+public record AnchorMissing(
+    String arrangement, String anchor, int anchors, List<Integer> missing, PlanPath path)
+    implements Evidence {
+
+  public AnchorMissing {
+    missing = List.copyOf(missing);
+  }
+}

@@ -1,0 +1,87 @@
+package strikeoff.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Envelope;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Seam;
+import strikeoff.units.Length;
+
+/**
+ * Placements of one arrangement whose images run across a seam.
+ *
+ * @param seam name of the seam
+ * @param at where it runs across the cloth
+ * @param padded true if its ridge is levelled
+ * @param sewnBefore true if it is sewn before the print day
+ * @param crossing ids of the placements with an image across it, rising
+ * @param names of the same
+ */
+public record SeamCrossing(
+    String seam,
+    Length at,
+    boolean padded,
+    boolean sewnBefore,
+    String arrangement,
+    List<Integer> crossing,
+    List<String> names,
+    PlanPath path,
+    PlanPath seamPath)
+    implements Evidence {
+
+  public SeamCrossing {
+    crossing = List.copyOf(crossing);
+    names = List.copyOf(names);
+  }
+
+  static List<SeamCrossing> of(PrintPlan plan, Layout layout) {
+    List<SeamCrossing> crossings = new ArrayList<>();
+    for (Seam seam : plan.seams().values()) {
+      for (Map.Entry<String, List<Placement>> arranged : layout.arrangements().entrySet()) {
+        List<Placement> across =
+            arranged.getValue().stream().filter(p -> crosses(layout, p, seam)).toList();
+        if (!across.isEmpty()) {
+          crossings.add(
+              new SeamCrossing(
+                  seam.name(),
+                  seam.at(),
+                  seam.padded(),
+                  seam.sewnBefore(),
+                  arranged.getKey(),
+                  across.stream().map(Placement::id).toList(),
+                  across.stream().map(Placement::name).toList(),
+                  plan.arrangements().get(arranged.getKey()).path(),
+                  seam.path()));
+        }
+      }
+    }
+    return crossings;
+  }
+
+  private static boolean crosses(Layout layout, Placement placement, Seam seam) {
+    for (Footprint footprint : layout.footprintsOf(placement.id())) {
+      Envelope image = footprint.image().getEnvelopeInternal();
+      if (layout.tube().runsThrough(seam.at().mm(), image.getMinX(), image.getMaxX())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  @Override
+  public List<Related> related() {
+    return List.of(new Related("the seam", seamPath));
+  }
+
+  @Override
+  public List<String> marks() {
+    return names;
+  }
+
+  public int count() {
+    return crossing.size();
+  }
+}

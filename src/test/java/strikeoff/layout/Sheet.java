@@ -1,0 +1,258 @@
+package strikeoff.layout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Arrangement.Edge;
+import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.plan.Arrangement.Point;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Colour;
+import strikeoff.plan.Design;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Screen;
+import strikeoff.plan.Seam;
+import strikeoff.plan.Storage;
+import strikeoff.plan.Table;
+import strikeoff.policy.Policy;
+import strikeoff.units.Angle;
+import strikeoff.units.Area;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
+import strikeoff.units.Share;
+
+/** A plan for layout tests, made bit by bit; all lengths in centimetres. */
+final class Sheet {
+
+  static final Policy NO_POLICY = new Policy(Map.of(), Map.of(), List.of(), List.of(), List.of());
+
+  private final Map<String, Seam> seams = new LinkedHashMap<>();
+  private final Map<String, Screen> screens = new LinkedHashMap<>();
+  private final Map<String, Paste> pastes = new LinkedHashMap<>();
+  private final Map<String, Design> designs = new LinkedHashMap<>();
+  private final Map<String, Arrangement> arrangements = new LinkedHashMap<>();
+  private final Cloth cloth;
+  private Angle turn = new Angle(0);
+  private boolean mirrored;
+
+  private Sheet(Cloth cloth) {
+    this.cloth = cloth;
+    pastes.put("ink", paste("ink"));
+  }
+
+  static Sheet open(double length, double width) {
+    return new Sheet(cloth(length, width, false));
+  }
+
+  static Sheet tube(double circumference, double width) {
+    return new Sheet(cloth(circumference, width, true));
+  }
+
+  /** A design of one separation that fills it, in a frame 10 cm wider all round. */
+  Sheet design(String name, double length, double width) {
+    return design(name, length, width, 0, 0, length, width);
+  }
+
+  /** A design of one separation that fills a part of it. */
+  Sheet design(String name, double length, double width, double x, double y, double l, double w) {
+    screens.put(
+        name,
+        new Screen(
+            name,
+            cm(l + 20),
+            cm(w + 20),
+            cm(4),
+            cm(l),
+            cm(w),
+            new MeshCount(43),
+            new Length(0.08),
+            Optional.empty(),
+            path("screens." + name)));
+    Design.Separation separation =
+        new Design.Separation(
+            1,
+            name,
+            "ink",
+            cm(x),
+            cm(y),
+            cm(l),
+            cm(w),
+            new Area(l * w / 2),
+            1,
+            false,
+            Optional.empty(),
+            Optional.empty(),
+            path("designs." + name + ".separations[0]"));
+    designs.put(
+        name,
+        new Design(name, cm(length), cm(width), List.of(separation), path("designs." + name)));
+    return this;
+  }
+
+  /** What is added from here on lies turned. */
+  Sheet turned(double degrees) {
+    turn = new Angle(degrees);
+    return this;
+  }
+
+  /** What is added from here on is mirrored. */
+  Sheet mirrored() {
+    mirrored = true;
+    return this;
+  }
+
+  Sheet series(String name, String design, int n, double pitch, double start, double across) {
+    return add(
+        new Arrangement.Series(
+            name, design, n, cm(pitch), cm(start), cm(across), turn, mirrored, at(name)));
+  }
+
+  Sheet border(
+      String name, String design, Edge edge, double from, double to, double repeat, double inset) {
+    return add(
+        new Arrangement.Border(
+            name, design, edge, cm(from), cm(to), cm(repeat), cm(inset), turn, mirrored, at(name)));
+  }
+
+  /**
+   * @param box from, to, near, far
+   * @param count expected number, 0 to leave it open
+   */
+  Sheet fill(
+      String name,
+      String design,
+      Lattice lattice,
+      double[] pitch,
+      double[] box,
+      double clear,
+      int count,
+      String... around) {
+    return add(
+        new Arrangement.Fill(
+            name,
+            design,
+            lattice,
+            cm(pitch[0]),
+            cm(pitch[1]),
+            cm(box[0]),
+            cm(box[1]),
+            cm(box[2]),
+            cm(box[3]),
+            cm(clear),
+            List.of(around),
+            count == 0 ? Optional.empty() : Optional.of(count),
+            turn,
+            mirrored,
+            at(name)));
+  }
+
+  Sheet anchored(
+      String name, String design, String anchor, double dx, double dy, Integer... which) {
+    return add(
+        new Arrangement.Anchored(
+            name, design, anchor, List.of(which), cm(dx), cm(dy), turn, mirrored, at(name)));
+  }
+
+  /** Corners as x, y, x, y … */
+  Sheet placed(String name, String design, double... corners) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < corners.length; i += 2) {
+      points.add(new Point(cm(corners[i]), cm(corners[i + 1])));
+    }
+    return add(new Arrangement.Placed(name, design, points, turn, mirrored, at(name)));
+  }
+
+  Sheet seam(String name, double at, boolean padded) {
+    seams.put(name, new Seam(name, cm(at), cm(1.5), padded, false, path("seams." + name)));
+    return this;
+  }
+
+  PrintPlan plan() {
+    Table table = new Table(cm(280), cm(160), true, Optional.empty(), path("table"));
+    return new PrintPlan(
+        "test",
+        "",
+        cloth,
+        seams,
+        table,
+        null,
+        null,
+        null,
+        null,
+        screens,
+        pastes,
+        designs,
+        arrangements,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  Layout layout() {
+    return Layout.of(plan(), NO_POLICY);
+  }
+
+  private Sheet add(Arrangement arrangement) {
+    arrangements.put(arrangement.name(), arrangement);
+    return this;
+  }
+
+  private static Cloth cloth(double length, double width, boolean closed) {
+    Length none = cm(0);
+    return new Cloth(
+        Map.of("cotton", new Share(1)),
+        new ArealMass(180),
+        cm(width),
+        cm(length),
+        closed,
+        null,
+        true,
+        new Share(0),
+        new Share(0),
+        none,
+        none,
+        none,
+        none,
+        none,
+        path("cloth"));
+  }
+
+  private static Paste paste(String name) {
+    return new Paste(
+        name,
+        Medium.DYE,
+        Optional.of("dichlorotriazine"),
+        (Colour) null,
+        true,
+        Optional.empty(),
+        List.of(),
+        false,
+        Optional.empty(),
+        Storage.ROOM,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        path("pastes." + name));
+  }
+
+  private static Length cm(double cm) {
+    return Length.ofCm(cm);
+  }
+
+  private static PlanPath at(String name) {
+    return path("placements." + name);
+  }
+
+  private static PlanPath path(String text) {
+    return new PlanPath(text);
+  }
+}
