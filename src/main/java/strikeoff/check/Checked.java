@@ -1,5 +1,7 @@
 package strikeoff.check;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.List;
 import java.util.stream.Stream;
 import strikeoff.facts.Facts;
@@ -104,6 +106,17 @@ public sealed interface Checked {
    * @param trace where in the program, for its makers; may be empty
    */
   record Failed(String file, String what, String trace) implements Checked {
+
+    /** What an exception says that nobody expected. */
+    public static Failed of(String file, Throwable thrown) {
+      StringWriter trace = new StringWriter();
+      thrown.printStackTrace(new PrintWriter(trace));
+      String what =
+          thrown instanceof OutOfMemoryError
+              ? "it needs more memory than there is"
+              : "a fault of the tool: " + thrown.toString().lines().findFirst().orElse("");
+      return new Failed(file, what, trace.toString());
+    }
 
     @Override
     public Verdict verdict() {
