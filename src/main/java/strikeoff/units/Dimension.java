@@ -51,6 +51,10 @@ enum Dimension {
     throw new IllegalArgumentException("not a quantity that is written: " + type);
   }
 
+  Class<? extends Quantity> type() {
+    return type;
+  }
+
   String noun() {
     return noun;
   }

@@ -54,6 +54,17 @@ public final class Quantities {
         words.replace(Dimension.MASS.expected(), "a mass such as 90 g or a volume such as 500 ml"));
   }
 
+  /** Reads a quantity of whatever dimension its unit has; a plain number is a ratio. */
+  public static Parsed<Quantity> parseAny(String text) {
+    for (Dimension d : Dimension.values()) {
+      Parsed<? extends Quantity> parsed = parse(text, d.type(), d, true);
+      if (parsed instanceof Parsed.Value<? extends Quantity> v) {
+        return v.map(q -> q);
+      }
+    }
+    return Parsed.refused(Script.quoted(text) + " is no quantity with a unit that is known");
+  }
+
   /** As {@code a length such as 40 cm}, for messages. */
   public static String expected(Class<? extends Quantity> type) {
     return Dimension.of(type).expected();

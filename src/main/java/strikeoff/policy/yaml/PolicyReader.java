@@ -1,0 +1,151 @@
+package strikeoff.policy.yaml;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import strikeoff.plan.Problem;
+import strikeoff.policy.Default;
+import strikeoff.policy.Limit;
+import strikeoff.policy.Policy;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Reading;
+import strikeoff.yaml.Values;
+import strikeoff.yaml.YamlReader;
+import strikeoff.yaml.YamlReading;
+
+/**
+ * Reads the policy that comes with the tool. A fault in it is a fault of the tool, so it throws,
+ * and names every fault at once.
+ */
+public final class PolicyReader {
+
+  private static final int LONGEST = 2000;
+
+  private PolicyReader() {}
+
+  /**
+   * The policy on the class path: {@code rules/defaults.yaml}, {@code rules/tables.yaml} and the
+   * limits of every family that {@code rules/families.yaml} names.
+   *
+   * @throws IllegalStateException if it cannot be read
+   */
+  public static Policy builtIn() {
+    Map<String, Limit> limits = new LinkedHashMap<>();
+    for (String family : families()) {
+      String file = "rules/" + family + "/limits.yaml";
+      // A family whose rules compare facts with nothing has none.
+      resource(file).ifPresent(text -> limits.putAll(limits(file, text, family)));
+    }
+    Map<String, Default> defaults =
+        defaults("rules/defaults.yaml", required("rules/defaults.yaml"));
+    Fields tables = root("rules/tables.yaml", required("rules/tables.yaml"), "tables");
+    TableReader reader = new TableReader(tables);
+    Policy policy =
+        new Policy(limits, defaults, reader.groups(), reader.fibres(), reader.substances());
+    tables.done();
+    check("rules/tables.yaml", tables.reading());
+    return policy;
+  }
+
+  /** The families in their order, which the list of rules follows. */
+  public static List<String> families() {
+    String file = "rules/families.yaml";
+    Fields root = root(file, required(file), "the list of families");
+    List<String> families =
+        root.required("families", Values.oneOrMore(Values.text("a family's folder", 40)));
+    root.done();
+    check(file, root.reading());
+    return families;
+  }
+
+  /** Reads one family's limits; each name begins with the family. */
+  static Map<String, Limit> limits(String file, byte[] text, String family) {
+    Fields root = root(file, text, "limits");
+    Fields list = root.underOrAbsent("limits", "the limits");
+    Map<String, Limit> limits = list.each(i -> limit(i, family, root.reading()));
+    root.done();
+    check(file, root.reading());
+    return limits;
+  }
+
+  private static Limit limit(Item item, String family, Reading reading) {
+    String name = item.path().text().substring("limits.".length());
+    Fields f = Fields.of(item, "a limit", reading);
+    if (!name.startsWith(family + "/")) {
+      f.wrong("a limit of this file begins with " + family + "/");
+    }
+    Limit limit =
+        new Limit(
+            name,
+            f.required("value", TableReader.anyQuantity()),
+            f.required("why", words("a sentence")),
+            f.required("source", words("a source")));
+    f.done();
+    return limit;
+  }
+
+  static Map<String, Default> defaults(String file, byte[] text) {
+    Fields root = root(file, text, "defaults");
+    Fields list = root.underOrAbsent("defaults", "the defaults");
+    Map<String, Default> defaults = list.each(i -> standard(i, root.reading()));
+    root.done();
+    check(file, root.reading());
+    return defaults;
+  }
+
+  private static Default standard(Item item, Reading reading) {
+    Fields f = Fields.of(item, "a default", reading);
+    Default standard =
+        new Default(
+            item.path().text().substring("defaults.".length()),
+            f.required("value", words("a value as a plan would write it")),
+            f.required("source", words("a source")));
+    f.done();
+    return standard;
+  }
+
+  private static Expected<String> words(String what) {
+    return Values.text(what, LONGEST);
+  }
+
+  private static Fields root(String file, byte[] text, String what) {
+    YamlReading read = YamlReader.read(text);
+    if (read instanceof YamlReading.Faulty f) {
+      throw broken(file, f.problems());
+    }
+    return Fields.of(Item.root(((YamlReading.Document) read).root()), what, new Reading());
+  }
+
+  private static void check(String file, Reading reading) {
+    if (!reading.problems().none()) {
+      throw broken(file, reading.problems().sorted());
+    }
+  }
+
+  private static IllegalStateException broken(String file, List<Problem> problems) {
+    return new IllegalStateException(
+        problems.stream()
+            .map(p -> file + ":" + p.position() + ": " + p.message())
+            .collect(Collectors.joining("\n", "the policy cannot be read:\n", "")));
+  }
+
+  private static byte[] required(String name) {
+    return resource(name)
+        .orElseThrow(() -> new IllegalStateException(name + " is missing from the class path"));
+  }
+
+  private static Optional<byte[]> resource(String name) {
+    try (InputStream in = PolicyReader.class.getClassLoader().getResourceAsStream(name)) {
+      return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,144 @@
+package strikeoff.policy.yaml;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.policy.Fibre;
+import strikeoff.policy.ReactiveGroup;
+import strikeoff.policy.Substance;
+import strikeoff.units.Quantities;
+import strikeoff.units.Quantity;
+import strikeoff.units.Range;
+import strikeoff.units.Ratio;
+import strikeoff.units.Share;
+import strikeoff.units.Span;
+import strikeoff.units.Temperature;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Values;
+
+/** Reads what the trade looks up: reactive groups, fibres and substances. */
+final class TableReader {
+
+  private static final Map<String, Substance.Role> ROLES =
+      Map.ofEntries(
+          Map.entry("water", Substance.Role.WATER),
+          Map.entry("alkali", Substance.Role.ALKALI),
+          Map.entry("thickener", Substance.Role.THICKENER),
+          Map.entry("dye", Substance.Role.DYE),
+          Map.entry("pigment", Substance.Role.PIGMENT),
+          Map.entry("binder", Substance.Role.BINDER),
+          Map.entry("urea", Substance.Role.UREA),
+          Map.entry("salt", Substance.Role.SALT),
+          Map.entry("detergent", Substance.Role.DETERGENT),
+          Map.entry("other", Substance.Role.OTHER));
+
+  private final Fields tables;
+
+  TableReader(Fields tables) {
+    this.tables = tables;
+  }
+
+  List<ReactiveGroup> groups() {
+    return table("reactive groups", this::group);
+  }
+
+  List<Fibre> fibres() {
+    return table("fibres", this::fibre);
+  }
+
+  List<Substance> substances() {
+    return table("substances", this::substance);
+  }
+
+  private <T> List<T> table(String name, java.util.function.Function<Item, T> row) {
+    return List.copyOf(tables.underOrAbsent(name, "the table").each(row).values());
+  }
+
+  private ReactiveGroup group(Item item) {
+    Fields f = Fields.of(item, "a reactive group", tables.reading());
+    Fields life = f.underOrAbsent("life", "the life of a paste");
+    Expected<Span> span = Values.aboveZero(Span.class);
+    ReactiveGroup group =
+        new ReactiveGroup(
+            name(item),
+            aliases(f),
+            f.required("coolest", Values.quantity(Temperature.class)),
+            f.required("warmest", Values.quantity(Temperature.class)),
+            f.required("shortest soak", span),
+            f.required("shortest batch", span),
+            f.required("shortest steam", span),
+            f.required("longest steam", span),
+            life.required("with alkali", span),
+            life.required("with alkali, cold", span),
+            life.required("without alkali", span),
+            life.required("without alkali, cold", span),
+            source(f));
+    life.done();
+    f.done();
+    return group;
+  }
+
+  private Fibre fibre(Item item) {
+    Fields f = Fields.of(item, "a fibre", tables.reading());
+    Fibre fibre =
+        new Fibre(
+            name(item),
+            aliases(f),
+            f.required("takes dye", Values.shareOfWhole()),
+            f.required("cellulose", Values.yesNo()),
+            f.required("water pick-up", Values.quantity(Share.class)),
+            source(f));
+    f.done();
+    return fibre;
+  }
+
+  private Substance substance(Item item) {
+    Fields f = Fields.of(item, "a substance", tables.reading());
+    Substance substance =
+        new Substance(
+            name(item),
+            aliases(f),
+            f.required("role", Values.word("a role", ROLES)),
+            density(f),
+            f.optional("alkali factor", Values.aboveZero(Ratio.class)).map(Ratio::value),
+            source(f));
+    f.done();
+    return substance;
+  }
+
+  /** In g per ml: lowest, likeliest and highest. */
+  private static Optional<Range> density(Fields f) {
+    Optional<List<Ratio>> three =
+        f.optional("grams per ml", Values.oneOrMore(Values.aboveZero(Ratio.class)));
+    if (three.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Double> v = three.get().stream().map(Ratio::value).toList();
+    if (v.size() != 3 || !(v.get(0) <= v.get(1) && v.get(1) <= v.get(2))) {
+      f.wrong("grams per ml", "the lowest, likeliest and highest density were expected");
+      return Optional.empty();
+    }
+    return Optional.of(new Range(v.get(0), v.get(1), v.get(2)));
+  }
+
+  private static List<String> aliases(Fields f) {
+    return f.optional("aliases", Values.oneOrMore(Values.text("another name", 60)))
+        .orElse(List.of());
+  }
+
+  private static String source(Fields f) {
+    return f.required("source", Values.text("a source", 2000));
+  }
+
+  private static String name(Item item) {
+    String path = item.path().text();
+    return path.substring(path.indexOf('.') + 1);
+  }
+
+  /** A quantity of any dimension, since each limit has its own. */
+  static Expected<Quantity> anyQuantity() {
+    return Values.scalar("a quantity with its unit", new Ratio(1), Quantities::parseAny);
+  }
+}

@@ -1,0 +1,183 @@
+package strikeoff.yaml;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Position;
+import strikeoff.units.Script;
+
+/** Builds the tree from the parser's tokens and refuses what plans have no use for. */
+final class Composer {
+
+  /** Plans need seven. */
+  static final int DEEPEST = 40;
+
+  /** Bounds memory whatever the file holds. */
+  static final int MOST_VALUES = 50_000;
+
+  /** Longer keys are no names, and paths are made of them. */
+  static final int LONGEST_KEY = 80;
+
+  private static final Pattern COMMENT = Pattern.compile("[\\s]*(?:[:-]\\s+)?#.*");
+
+  private final YAMLParser parser;
+  private final List<String> lines;
+  private final Problems problems;
+  private int values;
+
+  Composer(YAMLParser parser, List<String> lines, Problems problems) {
+    this.parser = parser;
+    this.lines = lines;
+    this.problems = problems;
+  }
+
+  /** The only document, or empty with the reason reported. */
+  Optional<Node> document() throws IOException {
+    if (parser.nextToken() == null) {
+      problems.add(new Position(1, 1), PlanPath.ROOT, "the file is empty; a plan was expected");
+      return Optional.empty();
+    }
+    Optional<Node> root = node(1);
+    if (root.isPresent() && parser.nextToken() != null) {
+      refuse("a second document begins; a file holds one plan, so leave out the lines “---”");
+    }
+    return root;
+  }
+
+  /** The node at the current token; empty where reading on makes no sense. */
+  private Optional<Node> node(int depth) throws IOException {
+    Position at = at();
+    if (depth > DEEPEST) {
+      refuse("lists and mappings are nested deeper than " + DEEPEST + " levels");
+      return Optional.empty();
+    }
+    if (++values > MOST_VALUES) {
+      refuse("the file holds more than " + MOST_VALUES + " values");
+      return Optional.empty();
+    }
+    adornments();
+    JsonToken token = parser.currentToken();
+    if (token == JsonToken.START_OBJECT) {
+      return mapping(at, depth);
+    }
+    if (token == JsonToken.START_ARRAY) {
+      return sequence(at, depth);
+    }
+    if (parser.isCurrentAlias()) {
+      refuse("“*” refers to an anchor, which plans do not have; write the value out or quote it");
+      return Optional.of(new Node.Nothing(false, at));
+    }
+    if (token == JsonToken.VALUE_NULL) {
+      return Optional.of(new Node.Nothing(commentFollows(at), at));
+    }
+    String text = parser.getText();
+    unseen(text, at);
+    return Optional.of(new Node.Scalar(text.strip(), at));
+  }
+
+  private Optional<Node> mapping(Position at, int depth) throws IOException {
+    Map<String, Node.Entry> entries = new LinkedHashMap<>();
+    while (parser.nextToken() == JsonToken.FIELD_NAME) {
+      Position keyAt = at();
+      adornments();
+      String key = parser.currentName().strip();
+      boolean known = isKey(key, keyAt);
+      parser.nextToken();
+      Optional<Node> value = node(depth + 1);
+      if (value.isEmpty()) {
+        return Optional.empty();
+      }
+      Node.Entry first =
+          known ? entries.putIfAbsent(key, new Node.Entry(key, value.get(), keyAt)) : null;
+      if (first != null) {
+        problems.add(
+            keyAt,
+            PlanPath.ROOT,
+            () -> Script.quoted(key) + " stands here a second time; the first is at " + first.at());
+      }
+    }
+    return Optional.of(new Node.Mapping(entries, at));
+  }
+
+  private boolean isKey(String key, Position at) {
+    if (key.equals("<<")) {
+      problems.add(
+          at,
+          PlanPath.ROOT,
+          "“<<” would merge another mapping, which plans do not do; write it out");
+      return false;
+    }
+    if (key.isEmpty()) {
+      problems.add(at, PlanPath.ROOT, "a key without a name stands here");
+      return false;
+    }
+    if (key.length() > LONGEST_KEY) {
+      problems.add(
+          at,
+          PlanPath.ROOT,
+          () ->
+              Script.quoted(key)
+                  + " is longer than the "
+                  + LONGEST_KEY
+                  + " letters a key may have");
+      return false;
+    }
+    unseen(key, at);
+    return true;
+  }
+
+  private Optional<Node> sequence(Position at, int depth) throws IOException {
+    List<Node> items = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      Optional<Node> item = node(depth + 1);
+      if (item.isEmpty()) {
+        return Optional.empty();
+      }
+      items.add(item.get());
+    }
+    return Optional.of(new Node.Sequence(items, at));
+  }
+
+  /** Anchors and tags change what a reader of the file sees; plans say everything openly. */
+  private void adornments() throws IOException {
+    if (parser.getObjectId() != null && !parser.isCurrentAlias()) {
+      refuse("“&” names an anchor, which plans do not have; quote the value or leave it out");
+    }
+    if (parser.getTypeId() != null) {
+      refuse("“!” gives a tag, which plans do not have; quote the value or leave it out");
+    }
+  }
+
+  /** Escapes in quotes can bring in what the raw text may not hold. */
+  private void unseen(String text, Position at) {
+    for (int i = 0; i < text.length(); i++) {
+      if (TextDecoder.isUnseen(text, i)) {
+        problems.add(at, PlanPath.ROOT, "this value holds an invisible character; leave it out");
+        return;
+      }
+    }
+  }
+
+  private boolean commentFollows(Position at) {
+    String line = lines.get(at.line() - 1);
+    String rest = line.substring(Math.min(at.column() - 1, line.length()));
+    return COMMENT.matcher(rest).matches();
+  }
+
+  private void refuse(String message) {
+    problems.add(at(), PlanPath.ROOT, message);
+  }
+
+  private Position at() {
+    JsonLocation location = parser.currentTokenLocation();
+    return YamlReader.place(location.getLineNr() - 1, location.getColumnNr() - 1, lines);
+  }
+}

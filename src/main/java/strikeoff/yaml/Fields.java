@@ -1,0 +1,198 @@
+package strikeoff.yaml;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Position;
+import strikeoff.units.Script;
+import strikeoff.units.Spelling;
+
+/**
+ * Reads the keys of one mapping and remembers which ones it asked for, so that what is left over in
+ * the end is what nobody knows. Every accessor gives a value: a stand-in where the mapping holds
+ * none, with a problem reported.
+ */
+public final class Fields {
+
+  private final Item item;
+  private final Map<String, Node.Entry> entries;
+  private final Reading reading;
+  private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> faulty = new LinkedHashSet<>();
+  private final boolean hollow;
+
+  private Fields(Item item, Map<String, Node.Entry> entries, boolean hollow, Reading reading) {
+    this.item = item;
+    this.entries = entries;
+    this.hollow = hollow;
+    this.reading = reading;
+  }
+
+  /**
+   * @param what the mapping describes, as {@code a screen}
+   */
+  public static Fields of(Item item, String what, Reading reading) {
+    if (item.node() instanceof Node.Mapping m) {
+      return new Fields(item, m.entries(), false, reading);
+    }
+    String words = what + " with its keys was expected, and " + item.node().kind() + " stands here";
+    if (item.node() instanceof Node.Nothing) {
+      reading.problems().add(item.key(), item.path(), words);
+    } else {
+      reading.wrong(item, words);
+    }
+    return new Fields(item, Map.of(), true, reading);
+  }
+
+  /** The keys of a mapping that the document leaves out altogether. */
+  public static Fields absent(PlanPath path, Position near, Reading reading) {
+    Node none = new Node.Mapping(Map.of(), near);
+    return new Fields(new Item(none, path, near), Map.of(), false, reading);
+  }
+
+  public PlanPath path() {
+    return item.path();
+  }
+
+  public Reading reading() {
+    return reading;
+  }
+
+  /** True if the key stands there. */
+  public boolean has(String key) {
+    ask(key);
+    return entries.containsKey(key);
+  }
+
+  /** True if each of these was read without a mistake, or left out where it may be. */
+  public boolean sound(String... keys) {
+    return !hollow && List.of(keys).stream().noneMatch(faulty::contains);
+  }
+
+  /** Reports a mistake at a key's value, or at the mapping if the key is not there. */
+  public void wrong(String key, String message) {
+    faulty.add(key);
+    Node.Entry entry = entries.get(key);
+    if (entry == null) {
+      reading.problems().add(item.key(), item.path(), message);
+    } else {
+      reading.wrong(item.child(entry), message);
+    }
+  }
+
+  /** Reports a mistake of the mapping as a whole. */
+  public void wrong(String message) {
+    if (!hollow) {
+      reading.problems().add(item.key(), item.path(), message);
+    }
+  }
+
+  /** A value that must be there. */
+  public <T> T required(String key, Expected<T> expected) {
+    ask(key);
+    Node.Entry entry = entries.get(key);
+    if (entry == null) {
+      if (!hollow) {
+        faulty.add(key);
+        reading
+            .problems()
+            .add(
+                item.key(),
+                item.path().key(key),
+                "“" + key + "” is missing: " + expected.words() + " belongs here");
+      }
+      return expected.standIn();
+    }
+    return read(entry, expected).orElseGet(expected::standIn);
+  }
+
+  /** A value that may be left out; a faulty one counts as left out. */
+  public <T> Optional<T> optional(String key, Expected<T> expected) {
+    ask(key);
+    Node.Entry entry = entries.get(key);
+    return entry == null ? Optional.empty() : read(entry, expected);
+  }
+
+  /** The raw value of a key, for decoders that look closer themselves. */
+  public Optional<Item> item(String key) {
+    ask(key);
+    return Optional.ofNullable(entries.get(key)).map(item::child);
+  }
+
+  /** The fields of a mapping under a key, if it is there. */
+  public Optional<Fields> under(String key, String what) {
+    return item(key).map(i -> Fields.of(i, what, reading));
+  }
+
+  /** The fields under a key; those of an empty mapping if it is left out. */
+  public Fields underOrAbsent(String key, String what) {
+    return under(key, what)
+        .orElseGet(() -> Fields.absent(item.path().key(key), item.key(), reading));
+  }
+
+  /** Every entry of the mapping, for mappings whose keys are names. */
+  public <T> Map<String, T> each(Function<Item, T> decode) {
+    Map<String, T> result = new LinkedHashMap<>();
+    for (Node.Entry entry : entries.values()) {
+      asked.add(entry.key());
+      result.put(entry.key(), decode.apply(item.child(entry)));
+    }
+    return result;
+  }
+
+  public List<String> names() {
+    return new ArrayList<>(entries.keySet());
+  }
+
+  /** Reports every key that nobody asked for. */
+  public void done() {
+    for (Node.Entry entry : entries.values()) {
+      if (!asked.contains(entry.key())) {
+        reading
+            .problems()
+            .add(entry.at(), item.path().key(entry.key()), () -> unknown(entry.key()));
+      }
+    }
+  }
+
+  private String unknown(String key) {
+    List<String> free = asked.stream().filter(k -> !entries.containsKey(k)).toList();
+    String meant = Spelling.didYouMean(key, free);
+    String rest =
+        !meant.isEmpty() || asked.size() > 20 ? meant : "; known are " + String.join(", ", asked);
+    return Script.quoted(key) + " is not known here" + rest;
+  }
+
+  private <T> Optional<T> read(Node.Entry entry, Expected<T> expected) {
+    int before = reading.problems().count();
+    Item value = item.child(entry);
+    Optional<T> read;
+    if (entry.value() instanceof Node.Nothing n) {
+      String hint = n.comment() ? "; what follows “#” is a comment unless it stands in quotes" : "";
+      reading
+          .problems()
+          .add(
+              entry.at(),
+              value.path(),
+              expected.words() + " was expected, and nothing stands here" + hint);
+      read = Optional.empty();
+    } else {
+      read = expected.read(value, reading);
+    }
+    if (read.isEmpty() || reading.problems().count() > before) {
+      faulty.add(entry.key());
+    }
+    return read;
+  }
+
+  private void ask(String key) {
+    asked.add(key);
+    reading.asked(key);
+  }
+}

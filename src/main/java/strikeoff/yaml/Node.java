@@ -1,0 +1,69 @@
+package strikeoff.yaml;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.plan.Position;
+
+/**
+ * A part of a YAML document with its place. Scalars stay text, so that {@code on}, {@code no} and
+ * {@code 09:00} mean what the reader of the place says they mean.
+ */
+public sealed interface Node {
+
+  /** Where it begins. */
+  Position at();
+
+  /** In words, for messages: {@code a list}. */
+  String kind();
+
+  /** A single value. */
+  record Scalar(String text, Position at) implements Node {
+    @Override
+    public String kind() {
+      return "a single value";
+    }
+  }
+
+  /**
+   * A place where a value belongs and none stands.
+   *
+   * @param comment true if a comment stands there instead, as after an unquoted {@code #}
+   */
+  record Nothing(boolean comment, Position at) implements Node {
+    @Override
+    public String kind() {
+      return "nothing";
+    }
+  }
+
+  /** A list. */
+  record Sequence(List<Node> items, Position at) implements Node {
+
+    public Sequence {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public String kind() {
+      return "a list";
+    }
+  }
+
+  /** A mapping in the document's order; its keys are distinct. */
+  record Mapping(Map<String, Entry> entries, Position at) implements Node {
+
+    public Mapping {
+      entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+    }
+
+    @Override
+    public String kind() {
+      return "a mapping of keys";
+    }
+  }
+
+  /** A key with its value; {@code at} is where the key begins. */
+  record Entry(String key, Node value, Position at) {}
+}

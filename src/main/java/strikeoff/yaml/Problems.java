@@ -1,0 +1,52 @@
+package strikeoff.yaml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Position;
+import strikeoff.plan.Problem;
+
+/** Collects what is wrong with one file, up to a bound. */
+public final class Problems {
+
+  /** More than anybody mends in one go. */
+  public static final int MOST = 100;
+
+  private final List<Problem> list = new ArrayList<>();
+  private int more;
+
+  public void add(Position at, PlanPath path, String message) {
+    add(at, path, () -> message);
+  }
+
+  /** The words are only made up if they will be shown. */
+  public void add(Position at, PlanPath path, Supplier<String> message) {
+    if (list.size() < MOST) {
+      list.add(new Problem(at, path, message.get()));
+    } else {
+      more++;
+    }
+  }
+
+  public int count() {
+    return list.size() + more;
+  }
+
+  public boolean none() {
+    return list.isEmpty();
+  }
+
+  /** Down the file; the last one tells how many more there are. */
+  public List<Problem> sorted() {
+    List<Problem> sorted = new ArrayList<>(list);
+    sorted.sort(Problem.ORDER);
+    if (more > 0) {
+      Position last = sorted.get(sorted.size() - 1).position();
+      sorted.add(
+          new Problem(
+              last, PlanPath.ROOT, "and " + more + " more; mend these first, then check again"));
+    }
+    return List.copyOf(sorted);
+  }
+}

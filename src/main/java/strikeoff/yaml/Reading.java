@@ -1,0 +1,46 @@
+package strikeoff.yaml;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import strikeoff.plan.PlanPath;
+
+/** What comes up while one document is decoded. */
+public final class Reading {
+
+  private final Problems problems = new Problems();
+  private final List<Note> notes = new ArrayList<>();
+  private final Set<String> keys = new LinkedHashSet<>();
+
+  public Problems problems() {
+    return problems;
+  }
+
+  /** Reports what is wrong with a value, at the value. */
+  public void wrong(Item item, String message) {
+    problems.add(item.node().at(), item.path(), message);
+  }
+
+  /** Something the writer left open and the reader took for granted. */
+  public void note(Item item, String words) {
+    String written = item.node() instanceof Node.Scalar s ? s.text() : item.node().kind();
+    notes.add(new Note(item.path(), written, words));
+  }
+
+  public List<Note> notes() {
+    return List.copyOf(notes);
+  }
+
+  /** Every key that any decoder has asked for, whether or not it stood there. */
+  public Set<String> keys() {
+    return Set.copyOf(keys);
+  }
+
+  void asked(String key) {
+    keys.add(key);
+  }
+
+  /** What was taken for granted at a place, which cup for example. */
+  public record Note(PlanPath path, String written, String words) {}
+}

@@ -1,0 +1,244 @@
+package strikeoff.yaml;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import strikeoff.units.Pair;
+import strikeoff.units.Parsed;
+import strikeoff.units.Quantities;
+import strikeoff.units.Quantity;
+import strikeoff.units.Script;
+import strikeoff.units.Spelling;
+
+/** The kinds of values that documents hold. */
+public final class Values {
+
+  private Values() {}
+
+  /** Text of a bounded length, in one line or several. */
+  public static Expected<String> text(String words, int longest) {
+    return scalar(
+        words,
+        "",
+        text ->
+            text.length() > longest
+                ? Parsed.refused("this is longer than the " + longest + " letters it may have")
+                : Parsed.value(text));
+  }
+
+  /** {@code yes} or {@code no}. */
+  public static Expected<Boolean> yesNo() {
+    return scalar(
+        "yes or no",
+        false,
+        text ->
+            switch (text) {
+              case "yes", "Yes", "true" -> Parsed.value(true);
+              case "no", "No", "false" -> Parsed.value(false);
+              default ->
+                  Parsed.refused("yes or no was expected; " + Script.quoted(text) + " is neither");
+            });
+  }
+
+  /** One of a few words. */
+  public static <T> Expected<T> word(String words, Map<String, T> known) {
+    return scalar(
+        words,
+        known.values().iterator().next(),
+        text -> {
+          T found = known.get(text);
+          return found != null
+              ? Parsed.value(found)
+              : Parsed.refused(
+                  words
+                      + " was expected; "
+                      + Script.quoted(text)
+                      + " is not known"
+                      + Spelling.didYouMean(text, known.keySet()));
+        });
+  }
+
+  /** The name of something that the document defines elsewhere, in {@code section}. */
+  public static Expected<String> nameIn(String what, String section, Collection<String> known) {
+    return scalar(
+        what, "", text -> known.contains(text) ? Parsed.value(text) : noSuch(text, section, known));
+  }
+
+  private static Parsed<String> noSuch(String text, String section, Collection<String> known) {
+    String meant = Spelling.didYouMean(text, known);
+    String rest =
+        !meant.isEmpty()
+            ? meant
+            : known.isEmpty() || known.size() > 12 ? "" : "; there are " + String.join(", ", known);
+    return Parsed.refused("no " + section + " is called " + Script.quoted(text) + rest);
+  }
+
+  /** A whole number. */
+  public static Expected<Integer> count(String words, int least, int most) {
+    return scalar(
+        words,
+        Math.max(1, least),
+        text -> {
+          if (!text.matches("[-+]?\\d{1,18}")) {
+            return Parsed.refused(words + " was expected; " + Script.quoted(text) + " is none");
+          }
+          long value = Long.parseLong(text);
+          if (value < least) {
+            return Parsed.refused(
+                words + " was expected, at least " + least + "; this is " + value);
+          }
+          return value > most
+              ? Parsed.refused(words + " was expected, at most " + most + "; this is " + value)
+              : Parsed.value((int) value);
+        });
+  }
+
+  /** A quantity of zero or more; temperatures and angles may lie below zero. */
+  public static <Q extends Quantity> Expected<Q> quantity(Class<Q> type) {
+    return scalar(
+        Quantities.expected(type),
+        Quantities.parse(example(type), type).toOptional().orElseThrow(),
+        text -> Quantities.parse(text, type));
+  }
+
+  /** A quantity above zero. */
+  public static <Q extends Quantity> Expected<Q> aboveZero(Class<Q> type) {
+    Expected<Q> plain = quantity(type);
+    return scalar(
+        plain.words(),
+        plain.standIn(),
+        text -> {
+          Parsed<Q> parsed = Quantities.parse(text, type);
+          return parsed.toOptional().filter(q -> q.base() <= 0).isPresent()
+              ? Parsed.refused(plain.words() + " was expected, more than nothing")
+              : parsed;
+        });
+  }
+
+  /** A share of a whole, at most all of it. */
+  public static Expected<strikeoff.units.Share> shareOfWhole() {
+    return atMost(strikeoff.units.Share.class, new strikeoff.units.Share(1), "more than the whole");
+  }
+
+  private static <Q extends Quantity> Expected<Q> atMost(Class<Q> type, Q most, String else_) {
+    Expected<Q> plain = quantity(type);
+    return scalar(
+        plain.words(),
+        plain.standIn(),
+        text -> {
+          Parsed<Q> parsed = Quantities.parse(text, type);
+          return parsed.toOptional().filter(q -> q.base() > most.base() + 1e-12).isPresent()
+              ? Parsed.refused(
+                  Script.quoted(text)
+                      + " is "
+                      + else_
+                      + "; at most "
+                      + most.text()
+                      + " is possible")
+              : parsed;
+        });
+  }
+
+  /** A mass or a volume, as recipes give either. */
+  public static Expected<Quantity> amount() {
+    return scalar(
+        "a mass such as 90 g or a volume such as 500 ml",
+        new strikeoff.units.Mass(1),
+        text -> {
+          Parsed<Quantity> parsed = Quantities.parseAmount(text);
+          return parsed.toOptional().filter(q -> q.base() <= 0).isPresent()
+              ? Parsed.refused("an amount of more than nothing was expected")
+              : parsed;
+        });
+  }
+
+  /** A size such as {@code 54 x 74 cm}, both above zero. */
+  public static Expected<Pair> size() {
+    return scalar(
+        "a size such as 54 x 74 cm",
+        Pair.size("1 x 1 cm").toOptional().orElseThrow(),
+        text -> {
+          Parsed<Pair> parsed = Pair.size(text);
+          return parsed
+                  .toOptional()
+                  .filter(p -> p.along().mm() <= 0 || p.across().mm() <= 0)
+                  .isPresent()
+              ? Parsed.refused("a size such as 54 x 74 cm was expected, more than nothing each way")
+              : parsed;
+        });
+  }
+
+  /** A list of at least one; a single value stands for a list of one. */
+  public static <T> Expected<List<T>> oneOrMore(Expected<T> each) {
+    return new Expected<>() {
+      @Override
+      public String words() {
+        return each.words() + ", or a list of such,";
+      }
+
+      @Override
+      public List<T> standIn() {
+        return List.of();
+      }
+
+      @Override
+      public Optional<List<T>> read(Item item, Reading reading) {
+        if (!(item.node() instanceof Node.Sequence list)) {
+          return each.read(item, reading).map(List::of);
+        }
+        if (list.items().isEmpty()) {
+          reading.wrong(item, words() + " was expected, and the list is empty");
+          return Optional.empty();
+        }
+        List<T> values = new ArrayList<>();
+        for (int i = 0; i < list.items().size(); i++) {
+          Item child = item.child(list.items().get(i), i);
+          if (child.node() instanceof Node.Nothing) {
+            reading.wrong(child, each.words() + " was expected, and nothing stands here");
+          } else {
+            each.read(child, reading).ifPresent(values::add);
+          }
+        }
+        return values.size() == list.items().size() ? Optional.of(values) : Optional.empty();
+      }
+    };
+  }
+
+  /** A single value read by a function that gives words where it cannot. */
+  public static <T> Expected<T> scalar(String words, T standIn, Function<String, Parsed<T>> parse) {
+    return new Expected<>() {
+      @Override
+      public String words() {
+        return words;
+      }
+
+      @Override
+      public T standIn() {
+        return standIn;
+      }
+
+      @Override
+      public Optional<T> read(Item item, Reading reading) {
+        if (!(item.node() instanceof Node.Scalar s)) {
+          reading.wrong(item, words + " was expected, and " + item.node().kind() + " stands here");
+          return Optional.empty();
+        }
+        Parsed<T> parsed = parse.apply(s.text());
+        if (parsed instanceof Parsed.Value<T> v) {
+          v.note().ifPresent(n -> reading.note(item, n));
+          return Optional.of(v.value());
+        }
+        reading.wrong(item, ((Parsed.Refused<T>) parsed).message());
+        return Optional.empty();
+      }
+    };
+  }
+
+  private static String example(Class<? extends Quantity> type) {
+    String words = Quantities.expected(type);
+    return words.substring(words.indexOf("such as ") + "such as ".length());
+  }
+}
