@@ -1,0 +1,46 @@
+package strikeoff.cli;
+
+import java.util.Collection;
+import strikeoff.check.Verdict;
+
+/**
+ * How the program ends. Of several plans the worst decides, in this order from worst: {@link
+ * #FAULT}, {@link #UNREADABLE}, {@link #NOT_PRINTABLE}, {@link #PRINTABLE}. Wrong usage is found
+ * before any plan is read.
+ */
+enum Exit {
+  /** Every plan is printable. */
+  PRINTABLE(0),
+  /** At least one plan is not printable. */
+  NOT_PRINTABLE(1),
+  /** Wrong usage. */
+  USAGE(2),
+  /** At least one plan can't be read. */
+  UNREADABLE(3),
+  /** The tool failed, or a file could not be read or written. */
+  FAULT(4);
+
+  private final int code;
+
+  Exit(int code) {
+    this.code = code;
+  }
+
+  int code() {
+    return code;
+  }
+
+  static Exit of(Verdict verdict) {
+    return switch (verdict) {
+      case PRINTABLE -> PRINTABLE;
+      case NOT_PRINTABLE -> NOT_PRINTABLE;
+      case UNREADABLE -> UNREADABLE;
+      case NOT_CHECKED -> FAULT;
+    };
+  }
+
+  /** The worst of them; printable if there is none. */
+  static Exit worst(Collection<Exit> exits) {
+    return exits.stream().max(Exit::compareTo).orElse(PRINTABLE);
+  }
+}

@@ -1,0 +1,78 @@
+package strikeoff.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
+import strikeoff.rulebook.Rulebook;
+
+/** Lists what is judged. */
+@Command(
+    name = "rules",
+    description = "Lists the rules by family, with their severity and what they find.",
+    mixinStandardHelpOptions = true)
+final class RulesCommand implements Callable<Integer> {
+
+  private static final int SEVERITY_COLUMN = 8;
+
+  private final Surroundings here;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      defaultValue = "auto",
+      description = "Colour the output: auto, always or never.")
+  private Colour colour;
+
+  RulesCommand(Surroundings here) {
+    this.here = here;
+  }
+
+  @Override
+  public Integer call() {
+    Ink ink = colour.ink(here);
+    List<RuleInfo> rules = Rulebook.builtIn().rules();
+    int ids = rules.stream().mapToInt(r -> r.id().length()).max().orElse(0) + 2;
+    String family = "";
+    for (RuleInfo rule : rules) {
+      if (!rule.family().equals(family)) {
+        here.out().print((family.isEmpty() ? "" : "\n") + ink.bold(rule.family()) + "\n");
+        family = rule.family();
+      }
+      row(rule, ids, ink);
+    }
+    here.out().print("\n" + counts(rules) + "\n");
+    return Exit.PRINTABLE.code();
+  }
+
+  private void row(RuleInfo rule, int ids, Ink ink) {
+    String severity = rule.severity().text().toUpperCase(Locale.ROOT);
+    String head =
+        "  "
+            + severity
+            + " ".repeat(SEVERITY_COLUMN - severity.length())
+            + rule.id()
+            + " ".repeat(ids - rule.id().length());
+    String rest = " ".repeat(head.length());
+    List<String> lines = Plain.wrap(head, rest, rule.summary(), here.width());
+    String first = lines.get(0).replaceFirst(severity, ink.of(rule.severity(), severity));
+    here.out().print(first + "\n");
+    lines.stream().skip(1).forEach(line -> here.out().print(line + "\n"));
+  }
+
+  private static String counts(List<RuleInfo> rules) {
+    StringBuilder counts = new StringBuilder(rules.size() + " rules:");
+    for (Severity severity : Severity.values()) {
+      long count = rules.stream().filter(r -> r.severity() == severity).count();
+      counts
+          .append(severity == Severity.STOP ? " " : ", ")
+          .append(count)
+          .append(' ')
+          .append(severity.text());
+    }
+    return counts.append(". strikeoff explain RULE tells more of one.").toString();
+  }
+}

@@ -1,0 +1,53 @@
+package strikeoff.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Map;
+
+/**
+ * Where the program runs; tests make their own.
+ *
+ * @param out findings and other results, in UTF-8
+ * @param err complaints and progress, in UTF-8
+ * @param environment variables by name
+ * @param terminal true if a person watches: both output and input are a terminal
+ * @param folder what relative paths start from
+ * @param cores how many plans may be checked at once
+ */
+record Surroundings(
+    PrintWriter out,
+    PrintWriter err,
+    Map<String, String> environment,
+    boolean terminal,
+    Path folder,
+    int cores) {
+
+  private static final int USUAL_WIDTH = 80;
+  private static final int LEAST_WIDTH = 40;
+  private static final int MOST_WIDTH = 200;
+
+  Surroundings {
+    environment = Map.copyOf(environment);
+  }
+
+  /** Columns to write in: {@code COLUMNS}, within reason, else 80. */
+  int width() {
+    String columns = environment.getOrDefault("COLUMNS", "");
+    if (!columns.matches("[1-9][0-9]{0,5}")) {
+      return USUAL_WIDTH;
+    }
+    return Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, Integer.parseInt(columns)));
+  }
+
+  /** True if colour is wanted when nobody says: on a terminal that can, unless NO_COLOR is set. */
+  boolean colourful() {
+    return terminal
+        && environment.getOrDefault("NO_COLOR", "").isEmpty()
+        && !environment.getOrDefault("TERM", "").equals("dumb");
+  }
+
+  /** A path as the user names it, from the folder the program runs in. */
+  Path resolve(String path) {
+    return folder.resolve(path);
+  }
+}

@@ -1,0 +1,110 @@
+package strikeoff.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import strikeoff.check.Checked;
+import strikeoff.cli.PlanFiles.PlanFile;
+
+class BatchTest {
+
+  private static final List<PlanFile> PLANS =
+      IntStream.range(0, 40).mapToObj(i -> new PlanFile(Path.of(""), "plan " + i)).toList();
+
+  @Test
+  void keepsTheOrderWhateverTakesLonger() {
+    List<String> done = new ArrayList<>();
+    new Batch(8, 60)
+        .run(
+            PLANS,
+            plan -> {
+              // The later one of each pair is the quicker one.
+              pause(plan.name().endsWith("0") ? 20 : 1);
+              return plan.name();
+            },
+            Checked.Failed::what,
+            done::add);
+    assertThat(done).containsExactlyElementsOf(PLANS.stream().map(PlanFile::name).toList());
+  }
+
+  @Test
+  void worksOnNoMoreThanAskedAtOnce() {
+    AtomicInteger now = new AtomicInteger();
+    AtomicInteger most = new AtomicInteger();
+    new Batch(3, 60)
+        .run(
+            PLANS,
+            plan -> {
+              most.accumulateAndGet(now.incrementAndGet(), Math::max);
+              pause(2);
+              now.decrementAndGet();
+              return plan.name();
+            },
+            Checked.Failed::what,
+            done -> {});
+    assertThat(most.get()).isBetween(2, 3);
+  }
+
+  @Test
+  void onePlansFaultHarmsNoOther() {
+    List<String> done = new ArrayList<>();
+    new Batch(4, 60)
+        .run(
+            PLANS.subList(0, 4),
+            plan -> {
+              switch (plan.name()) {
+                case "plan 1" -> throw new IllegalStateException("broken");
+                case "plan 2" -> deeper(0);
+                default -> {}
+              }
+              return "checked";
+            },
+            Checked.Failed::what,
+            done::add);
+    assertThat(done).hasSize(4);
+    assertThat(done.get(0)).isEqualTo("checked");
+    assertThat(done.get(1)).contains("broken");
+    assertThat(done.get(2)).contains("StackOverflowError");
+    assertThat(done.get(3)).isEqualTo("checked");
+  }
+
+  @Test
+  void givesAPlanUpThatNeverEnds() {
+    CountDownLatch never = new CountDownLatch(1);
+    List<String> done = new ArrayList<>();
+    new Batch(2, 1)
+        .run(
+            PLANS.subList(0, 3),
+            plan -> {
+              if (plan.name().equals("plan 0")) {
+                try {
+                  never.await();
+                } catch (InterruptedException e) {
+                  return "interrupted";
+                }
+              }
+              return plan.name();
+            },
+            Checked.Failed::what,
+            done::add);
+    assertThat(done).containsExactly("it took more than 1 s and was given up", "plan 1", "plan 2");
+  }
+
+  private static int deeper(int level) {
+    return level < 0 ? 0 : deeper(level + 1) + 1;
+  }
+
+  private static void pause(int millis) {
+    try {
+      Thread.sleep(millis);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
