@@ -54,7 +54,7 @@ class ArchitectureTest {
     String[] run = with(data, "screens", "layout", "drying", "timeline");
     allow("colour", run);
     allow("cloth", run);
-    allow("paste", run);
+    allow("paste", with(run, "chemistry"));
     allow("bath", with(run, "chemistry", "cloth", "paste"));
     allow("sequence", with(run, "colour", "cloth"));
     allow("care", with(run, "paste", "bath"));

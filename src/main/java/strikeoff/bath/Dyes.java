@@ -3,6 +3,7 @@ package strikeoff.bath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.paste.Recipe;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
@@ -40,7 +41,7 @@ final class Dyes {
     }
     List<Paste> bare =
         Work.pastes(work.before(fix, Medium.DYE)).stream()
-            .filter(paste -> !work.holdsAlkali(paste))
+            .filter(paste -> !new Recipe(paste, work.policy()).holdsAlkali())
             .toList();
     return bare.isEmpty()
         ? Optional.empty()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.chemistry.SodaSolubility;
 import strikeoff.chemistry.SodaSolution;
+import strikeoff.paste.Recipe;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
@@ -64,7 +65,7 @@ final class Soaks {
         new Ratio(kilograms > 0 ? litres / kilograms : 0),
         new Share(cloth.grams() > 0 ? liquor.sodaGrams().best() / cloth.grams() : 0),
         Work.names(dyes),
-        Work.names(dyes.stream().filter(work::holdsAlkali).toList()),
+        Work.names(dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList()),
         proteinFibres(),
         new Mass(up(Math.max(0, weakest * liquor.litres().high() - liquor.sodaGrams().low()), 5)),
         new Volume(up(liquor.sodaGrams().high() / strongest, 0.5)),

@@ -13,7 +13,6 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
-import strikeoff.policy.Substance;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
@@ -68,13 +67,6 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
 
   List<ReactiveGroup> groups(List<Paste> pastes) {
     return pastes.stream().flatMap(p -> p.group().stream()).distinct().map(policy::group).toList();
-  }
-
-  /** True if the paste holds its alkali, by word or by recipe. */
-  boolean holdsAlkali(Paste paste) {
-    return paste.alkaliInPaste()
-        || paste.recipe().stream()
-            .anyMatch(part -> policy.substance(part.substance()).role() == Substance.Role.ALKALI);
   }
 
   /** When the first task of a step starts; empty if the simulation has none for it. */
