@@ -1,7 +1,15 @@
 package strikeoff.timeline;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Tube;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 
 /**
@@ -31,5 +39,72 @@ public record Timeline(
     impressions = List.copyOf(impressions);
     contacts = List.copyOf(contacts);
     evidence = List.copyOf(evidence);
+  }
+
+  /**
+   * Simulates the run of a plan as written: to the second, from the opening of day 1, in one pass.
+   */
+  public static Timeline of(PrintPlan plan, Layout layout, Policy policy) {
+    Day day = Day.of(plan, layout, policy);
+    List<Evidence> evidence = new ArrayList<>(day.run().blocked());
+    return new Timeline(
+        day.tasks(),
+        day.impressions(),
+        day.contacts(),
+        day.start(),
+        day.finish(),
+        day.use().handsOn(),
+        day.use().waiting(),
+        evidence);
+  }
+
+  /** How many lays each screen makes, by name, in the order of first use. */
+  public Map<String, Integer> laysByScreen() {
+    Map<String, Integer> lays = new LinkedHashMap<>();
+    for (Impression impression : impressions) {
+      lays.merge(impression.footprint().screen().name(), 1, Integer::sum);
+    }
+    return lays;
+  }
+
+  /** A run with its contacts, before anything is grouped for rules. */
+  record Day(
+      Simulation.Run run,
+      List<Task> tasks,
+      List<Impression> impressions,
+      List<Contact> contacts,
+      Moment start,
+      Moment finish,
+      Use use) {
+
+    static Day of(PrintPlan plan, Layout layout, Policy policy) {
+      Simulation.Run run = Simulation.run(plan, layout, policy);
+      List<Task> tasks = new ArrayList<>(run.tasks());
+      tasks.sort(Comparator.comparing(Task::start));
+      List<Impression> impressions = new ArrayList<>();
+      for (Printed p : run.printed()) {
+        impressions.add(
+            new Impression(
+                p.id(),
+                p.step().number(),
+                p.set(),
+                p.footprint(),
+                p.person(),
+                new Moment(p.laid()),
+                new Moment(p.lifted()),
+                run.cloth().film(p),
+                p.step().path()));
+      }
+      int most = (int) policy.limit("time/most-contacts").amount();
+      Moment opens = Moment.of(1, plan.hours().of(1).opens());
+      return new Day(
+          run,
+          tasks,
+          impressions,
+          ContactFinder.find(impressions, Tube.of(plan.cloth()), most),
+          tasks.stream().map(Task::start).findFirst().orElse(opens),
+          tasks.stream().map(Task::end).reduce(opens, Moment::later),
+          Use.of(tasks, plan.hours()));
+    }
   }
 }

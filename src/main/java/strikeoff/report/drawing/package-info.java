@@ -1,2 +1,0 @@
-/** Drawings as SVG, made from the same facts that the rules judged. */
-package strikeoff.report.drawing;

@@ -1,4 +1,0 @@
-package strikeoff.report.page;
-
-/** What to mind, and why. */
-public record Caution(String what, String why) {}

@@ -1,2 +1,0 @@
-/** What the templates fill in: words and drawings, all arithmetic done. */
-package strikeoff.report.page;

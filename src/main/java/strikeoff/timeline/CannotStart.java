@@ -1,0 +1,41 @@
+package strikeoff.timeline;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+
+/**
+ * A step that cannot start, or cannot go on, as the run is written.
+ *
+ * @param step its number
+ * @param title the step in a few words
+ * @param waitsFor what it waits for, as the rest of "it waits for …"
+ * @param cure what to write instead
+ * @param why which kind of wait it is
+ */
+public record CannotStart(
+    int step,
+    String title,
+    String waitsFor,
+    String cure,
+    Why why,
+    PlanPath path,
+    List<Related> related)
+    implements Evidence {
+
+  public CannotStart {
+    related = List.copyOf(related);
+  }
+
+  /** Kinds of waits that never end. */
+  public enum Why {
+    /** A paste that no step mixes. */
+    NEVER_MIXED,
+    /** A paste that a later step mixes. */
+    MIXED_LATER,
+    /** More work than the simulation follows; the rest of the run isn't simulated. */
+    TOO_LONG,
+    /** A film that never dries; the rest of the run isn't simulated. */
+    NEVER_DRY
+  }
+}

@@ -1,0 +1,119 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.index.quadtree.Quadtree;
+import strikeoff.layout.Tube;
+import strikeoff.units.Area;
+import strikeoff.units.Span;
+
+/**
+ * Finds every frame that is laid on a film before that is surely frame-safe.
+ *
+ * <p>A spatial index holds only those films that may still be wet: they come in when their frame is
+ * lifted and leave when even the slowest credible drying is over, so that the work for one
+ * impression depends on how much lies wet near it, not on how much was printed before.
+ */
+final class ContactFinder {
+
+  private static final double SQUARE_MM_IN_CM = 100;
+
+  private final Tube tube;
+  private final int most;
+  private final Quadtree wet = new Quadtree();
+  private final PriorityQueue<Impression> leaving =
+      new PriorityQueue<>(
+          Comparator.comparing((Impression i) -> i.film().frameSafe().latest())
+              .thenComparing(Impression::id));
+
+  private ContactFinder(Tube tube, int most) {
+    this.tube = tube;
+    this.most = most;
+  }
+
+  /**
+   * @param impressions in order of laying
+   * @param most contacts after which it stops looking
+   */
+  static List<Contact> find(List<Impression> impressions, Tube tube, int most) {
+    return new ContactFinder(tube, most).find(impressions);
+  }
+
+  private List<Contact> find(List<Impression> impressions) {
+    List<Contact> contacts = new ArrayList<>();
+    for (Impression later : impressions) {
+      dry(later.laid());
+      for (Impression earlier : near(later.footprint().frame())) {
+        between(earlier, later, tube).ifPresent(contacts::add);
+        if (contacts.size() >= most) {
+          return contacts;
+        }
+      }
+      for (Envelope bounds : bounds(later)) {
+        wet.insert(bounds, later);
+      }
+      leaving.add(later);
+    }
+    return contacts;
+  }
+
+  /** Takes out what is dry by now. */
+  private void dry(Moment now) {
+    while (!leaving.isEmpty() && leaving.peek().film().frameSafe().latest().compareTo(now) <= 0) {
+      Impression dry = leaving.poll();
+      for (Envelope bounds : bounds(dry)) {
+        wet.remove(bounds, dry);
+      }
+    }
+  }
+
+  private List<Impression> near(Geometry frame) {
+    List<Impression> found = new ArrayList<>();
+    for (Envelope bounds : tube.bounds(frame.getEnvelopeInternal())) {
+      wet.query(bounds, item -> found.add((Impression) item));
+    }
+    found.sort(Comparator.comparingInt(Impression::id));
+    List<Impression> once = new ArrayList<>(found.size());
+    for (Impression impression : found) {
+      if (once.isEmpty() || once.get(once.size() - 1) != impression) {
+        once.add(impression);
+      }
+    }
+    return once;
+  }
+
+  private List<Envelope> bounds(Impression impression) {
+    return tube.bounds(impression.footprint().image().getEnvelopeInternal());
+  }
+
+  /**
+   * The contact of two impressions, if the later frame lies on the earlier film while it is wet.
+   */
+  static Optional<Contact> between(Impression earlier, Impression later, Tube tube) {
+    Reached safe = earlier.film().frameSafe();
+    if (safe.latest().compareTo(later.laid()) <= 0
+        || earlier.lifted().compareTo(later.laid()) > 0) {
+      return Optional.empty();
+    }
+    double area = tube.overlapArea(later.footprint().frame(), earlier.footprint().image());
+    if (area <= 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Contact(
+            earlier,
+            later,
+            new Area(area / SQUARE_MM_IN_CM),
+            early(safe.best(), later.laid()),
+            early(safe.latest(), later.laid())));
+  }
+
+  private static Span early(Moment safe, Moment laid) {
+    return safe.since(laid);
+  }
+}

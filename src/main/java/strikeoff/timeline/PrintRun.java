@@ -1,0 +1,74 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import strikeoff.layout.Footprint;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.timeline.Sets.Motif;
+import strikeoff.timeline.Sets.PrintSet;
+
+/** What a print step prints, split into sets in the order in which they are worked. */
+final class PrintRun {
+
+  private final PrintPlan plan;
+  private final Map<Integer, Map<Integer, Footprint>> footprints;
+  private final Map<String, List<Placement>> placements;
+
+  PrintRun(PrintPlan plan, Layout layout) {
+    this.plan = plan;
+    this.footprints =
+        layout.footprints().stream()
+            .collect(
+                Collectors.groupingBy(
+                    f -> f.placement().id(),
+                    Collectors.toMap(f -> f.separation().number(), Function.identity())));
+    this.placements =
+        layout.placements().stream().collect(Collectors.groupingBy(Placement::arrangement));
+  }
+
+  /** The sets of one arrangement in a step; empty if nothing of it is printed there. */
+  List<PrintSet> sets(Step.Print step, String arrangement) {
+    List<Motif> motifs = new ArrayList<>();
+    Set<Integer> only = Set.copyOf(step.only());
+    for (Placement placement : placements.getOrDefault(arrangement, List.of())) {
+      if (only.isEmpty() || only.contains(placement.number())) {
+        List<Footprint> colours = colours(step, placement);
+        if (!colours.isEmpty()) {
+          motifs.add(new Motif(placement, colours));
+        }
+      }
+    }
+    return Sets.split(motifs, plan.table().length().mm(), most(arrangement));
+  }
+
+  private List<Footprint> colours(Step.Print step, Placement placement) {
+    Map<Integer, Footprint> all = footprints.getOrDefault(placement.id(), Map.of());
+    if (step.separations().isEmpty()) {
+      return all.values().stream()
+          .sorted(Comparator.comparingInt(f -> f.separation().number()))
+          .toList();
+    }
+    return step.separations().stream().filter(all::containsKey).map(all::get).toList();
+  }
+
+  /**
+   * Series and single placements stand on stations; borders, fills and the anchored go anywhere.
+   */
+  private int most(String arrangement) {
+    Arrangement placed = plan.arrangements().get(arrangement);
+    boolean onStations =
+        placed instanceof Arrangement.Series || placed instanceof Arrangement.Placed;
+    return onStations
+        ? plan.table().stations().map(s -> Math.max(1, s.count())).orElse(Integer.MAX_VALUE)
+        : Integer.MAX_VALUE;
+  }
+}

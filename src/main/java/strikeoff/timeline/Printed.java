@@ -1,0 +1,25 @@
+package strikeoff.timeline;
+
+import strikeoff.drying.FilmNeed;
+import strikeoff.layout.Footprint;
+import strikeoff.plan.Step;
+
+/**
+ * An impression as the simulation leaves it, before it is known when its film will dry.
+ *
+ * @param waitsBefore how often in its step the printer has let a colour dry so far
+ * @param impressionsBefore how many impressions the step had before it
+ * @param laid second at which the frame touches the cloth
+ * @param lifted second at which the film begins to dry
+ */
+record Printed(
+    int id,
+    Step.Print step,
+    int set,
+    Footprint footprint,
+    String person,
+    int waitsBefore,
+    int impressionsBefore,
+    long laid,
+    long lifted,
+    FilmNeed need) {}

@@ -1,0 +1,83 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.plan.Hours;
+import strikeoff.units.Span;
+
+/**
+ * What the time of a run goes into.
+ *
+ * @param handsOn time that people work, added up over people
+ * @param waiting time inside opening hours in which the cloth waits and nobody works
+ * @param waitingByCause the same by what is waited for, in the order of first waiting
+ */
+public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) {
+
+  /**
+   * @param tasks in order of start
+   */
+  static Use of(List<Task> tasks, Hours hours) {
+    double handsOn = 0;
+    List<long[]> busy = new ArrayList<>();
+    for (Task task : tasks) {
+      if (task.person().isPresent()) {
+        handsOn += task.end().since(task.start()).minutes();
+        merge(busy, task.start().seconds(), task.end().seconds());
+      }
+    }
+    Map<String, Span> byCause = new LinkedHashMap<>();
+    double waiting = 0;
+    int from = 0;
+    for (Task task : tasks) {
+      if (task.kind() == Task.Kind.WAIT) {
+        long start = task.start().seconds();
+        while (from < busy.size() && busy.get(from)[1] <= start) {
+          from++;
+        }
+        double idle = idle(task, busy, from, hours) / 60.0;
+        if (idle > 0) {
+          waiting += idle;
+          byCause.merge(task.what(), new Span(idle), Span::plus);
+        }
+      }
+    }
+    return new Use(new Span(handsOn), new Span(waiting), Collections.unmodifiableMap(byCause));
+  }
+
+  private static void merge(List<long[]> busy, long start, long end) {
+    if (!busy.isEmpty() && start <= busy.get(busy.size() - 1)[1]) {
+      long[] last = busy.get(busy.size() - 1);
+      last[1] = Math.max(last[1], end);
+    } else {
+      busy.add(new long[] {start, end});
+    }
+  }
+
+  /** Seconds of a wait inside opening hours in which nobody works. */
+  private static long idle(Task wait, List<long[]> busy, int from, Hours hours) {
+    long at = wait.start().seconds();
+    long idle = 0;
+    for (int i = from; i < busy.size() && busy.get(i)[0] < wait.end().seconds(); i++) {
+      idle += open(at, Math.max(at, busy.get(i)[0]), hours);
+      at = Math.max(at, busy.get(i)[1]);
+    }
+    return idle + open(at, Math.max(at, wait.end().seconds()), hours);
+  }
+
+  /** Seconds of a stretch that lie inside opening hours. */
+  static long open(long start, long end, Hours hours) {
+    long inside = 0;
+    int first = new Moment(start).day();
+    int last = new Moment(end).day();
+    for (int day = first; day <= last; day++) {
+      long opens = Moment.of(day, hours.of(day).opens()).seconds();
+      long closes = Moment.of(day, hours.of(day).closes()).seconds();
+      inside += Math.max(0, Math.min(end, closes) - Math.max(start, opens));
+    }
+    return inside;
+  }
+}

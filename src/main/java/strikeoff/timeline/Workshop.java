@@ -1,0 +1,241 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.units.Span;
+
+/**
+ * The print room while the run is simulated: who and what is busy until when, which paste lies in
+ * which screen, which pastes are mixed, and every task done so far.
+ */
+final class Workshop {
+
+  private final PrintPlan plan;
+  private final Bookings bookings = new Bookings();
+  private final List<Task> tasks = new ArrayList<>();
+  private final Map<String, String> inScreen = new LinkedHashMap<>();
+  private final Map<String, Long> mixed = new LinkedHashMap<>();
+  private final int most;
+  private final long opened;
+  private long floor;
+  private long stepBegan;
+
+  /**
+   * @param most tasks before the simulation gives up
+   */
+  Workshop(PrintPlan plan, int most) {
+    this.plan = plan;
+    this.most = most;
+    this.opened = Moment.of(1, plan.hours().of(1).opens()).seconds();
+    this.floor = opened;
+    this.stepBegan = Long.MAX_VALUE;
+  }
+
+  /** A step never begins before the one written before it has begun. */
+  void nextStep() {
+    if (stepBegan != Long.MAX_VALUE) {
+      floor = Math.max(floor, stepBegan);
+    }
+    stepBegan = Long.MAX_VALUE;
+  }
+
+  long opened() {
+    return opened;
+  }
+
+  /** When the cloth is free for the next thing done to it. */
+  long clothFree() {
+    return Math.max(floor, bookings.freeAt(Resource.CLOTH));
+  }
+
+  String person(Optional<String> by) {
+    return by.orElse(plan.crew().names().get(0));
+  }
+
+  List<Task> tasks() {
+    return tasks;
+  }
+
+  boolean full() {
+    return tasks.size() >= most;
+  }
+
+  /** Work of one person on the cloth. */
+  Task onCloth(Step step, Task.Kind kind, String what, Span takes, String person) {
+    List<Resource> held = List.of(Resource.person(person), Resource.CLOTH);
+    long start = bookings.start(held, floor);
+    return add(step, kind, what, held, start, seconds(takes), person, null, -1, -1);
+  }
+
+  /** Something that happens to the cloth while nobody need stand by. */
+  Task clothAlone(Step step, Task.Kind kind, String what, long seconds) {
+    List<Resource> held = List.of(Resource.CLOTH);
+    return add(step, kind, what, held, bookings.start(held, floor), seconds, null, null, -1, -1);
+  }
+
+  /** A wait of everybody who works on the cloth; nothing if it takes no time. */
+  void waitFor(Step step, String what, long seconds) {
+    if (seconds > 0) {
+      clothAlone(step, Task.Kind.WAIT, what, seconds);
+    }
+  }
+
+  void mix(Step step, String paste, Span takes, String person) {
+    List<Resource> held = List.of(Resource.person(person));
+    long start = bookings.start(held, floor);
+    Task task =
+        add(step, Task.Kind.MIX, "mix " + paste, held, start, seconds(takes), person, null, -1, -1);
+    mixed.putIfAbsent(paste, task.end().seconds());
+  }
+
+  boolean isMixed(String paste) {
+    return mixed.containsKey(paste);
+  }
+
+  /**
+   * One impression. Whatever the printer has to wait for becomes a wait of its own, so that nobody
+   * stands idle without a cause.
+   */
+  Task print(
+      Step step,
+      String what,
+      long seconds,
+      String person,
+      String screen,
+      String paste,
+      int set,
+      int id) {
+    exchange(step, person, screen, paste);
+    List<Resource> hands = List.of(Resource.person(person), Resource.CLOTH);
+    List<Resource> held = List.of(hands.get(0), hands.get(1), Resource.screen(screen));
+    idleUntil(step, "paste " + paste + " is mixed", hands, mixed.getOrDefault(paste, floor));
+    idleUntil(step, "screen " + screen + " dries", hands, bookings.freeAt(Resource.screen(screen)));
+    long start = bookings.start(held, floor);
+    inScreen.put(screen, paste);
+    return add(step, Task.Kind.PRINT, what, held, start, seconds, person, screen, set, id);
+  }
+
+  private void idleUntil(Step step, String cause, List<Resource> hands, long until) {
+    long ready = bookings.start(hands, floor);
+    if (until > ready) {
+      add(
+          step,
+          Task.Kind.WAIT,
+          cause,
+          List.of(Resource.CLOTH),
+          ready,
+          until - ready,
+          null,
+          null,
+          -1,
+          -1);
+    }
+  }
+
+  /** Washes a screen that holds another paste. */
+  private void exchange(Step step, String person, String screen, String paste) {
+    String holds = inScreen.get(screen);
+    if (holds != null && !holds.equals(paste)) {
+      washScreen(step, person, screen);
+    }
+  }
+
+  private void washScreen(Step step, String person, String screen) {
+    List<Resource> both = List.of(Resource.person(person), Resource.screen(screen));
+    long start = bookings.start(both, floor);
+    Span takes = plan.handling().washScreen();
+    add(
+        step,
+        Task.Kind.WASH_SCREEN,
+        "wash out " + screen,
+        both,
+        start,
+        seconds(takes),
+        person,
+        screen,
+        -1,
+        -1);
+    List<Resource> alone = List.of(Resource.screen(screen));
+    add(
+        step,
+        Task.Kind.DRY_SCREEN,
+        screen + " dries",
+        alone,
+        bookings.start(alone, floor),
+        seconds(plan.handling().dryScreen()),
+        null,
+        screen,
+        -1,
+        -1);
+    inScreen.remove(screen);
+  }
+
+  /** Washes out every screen that holds paste. */
+  void washScreens(Step step, String person) {
+    for (String screen : List.copyOf(inScreen.keySet())) {
+      washScreen(step, person, screen);
+    }
+  }
+
+  /** Nobody works until the room opens again. */
+  void close(Step step) {
+    long end = clothFree();
+    for (String person : plan.crew().names()) {
+      end = Math.max(end, bookings.freeAt(Resource.person(person)));
+    }
+    List<Resource> everything = new ArrayList<>();
+    plan.crew().names().stream().map(Resource::person).forEach(everything::add);
+    everything.add(Resource.CLOTH);
+    long opens = nextOpening(end);
+    floor = opens;
+    add(step, Task.Kind.CLOSED, "closed", everything, end, opens - end, null, null, -1, -1);
+    stepBegan = opens;
+  }
+
+  private long nextOpening(long second) {
+    int day = new Moment(second).day();
+    long opens = Moment.of(day, plan.hours().of(day).opens()).seconds();
+    return opens > second ? opens : Moment.of(day + 1, plan.hours().of(day + 1).opens()).seconds();
+  }
+
+  private Task add(
+      Step step,
+      Task.Kind kind,
+      String what,
+      List<Resource> held,
+      long start,
+      long seconds,
+      String person,
+      String screen,
+      int set,
+      int impression) {
+    long end = bookings.hold(held, start, seconds);
+    stepBegan = Math.min(stepBegan, start);
+    Task task =
+        new Task(
+            step == null ? 0 : step.number(),
+            kind,
+            what,
+            new Moment(start),
+            new Moment(end),
+            Optional.ofNullable(person),
+            Optional.ofNullable(screen),
+            set < 0 ? OptionalInt.empty() : OptionalInt.of(set),
+            impression < 0 ? OptionalInt.empty() : OptionalInt.of(impression),
+            step == null ? PlanPath.ROOT : step.path());
+    tasks.add(task);
+    return task;
+  }
+
+  /** Whole seconds, rounded up, so that nothing takes less than the plan says. */
+  static long seconds(Span span) {
+    return new Moment(0).plus(new Span(Math.min(Math.max(0, span.minutes()), 1e9))).seconds();
+  }
+}

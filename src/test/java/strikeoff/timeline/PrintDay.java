@@ -1,0 +1,317 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import strikeoff.layout.Layout;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Colour;
+import strikeoff.plan.Crew;
+import strikeoff.plan.Design;
+import strikeoff.plan.Handling;
+import strikeoff.plan.Hours;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Room;
+import strikeoff.plan.Screen;
+import strikeoff.plan.Step;
+import strikeoff.plan.Storage;
+import strikeoff.plan.Table;
+import strikeoff.plan.Until;
+import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.units.AirSpeed;
+import strikeoff.units.Angle;
+import strikeoff.units.Area;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
+import strikeoff.units.Share;
+import strikeoff.units.Span;
+import strikeoff.units.Temperature;
+
+/**
+ * A plan for tests of the clock, made bit by bit; lengths in centimetres. Handling takes round
+ * times: lay 20 s, pull 10 s, lift 10 s, load 15 min, move 10 min, mix 10 min, sew 30 min, wash a
+ * screen 10 min, dry it 30 min.
+ */
+final class PrintDay {
+
+  static final Policy POLICY = PolicyReader.builtIn();
+
+  private final Map<String, Screen> screens = new LinkedHashMap<>();
+  private final Map<String, Paste> pastes = new LinkedHashMap<>();
+  private final Map<String, Design> designs = new LinkedHashMap<>();
+  private final Map<String, Arrangement> arrangements = new LinkedHashMap<>();
+  private final List<Step> run = new ArrayList<>();
+  private final Medium medium;
+  private Table.Stations stations;
+  private double tableLength = 280;
+  private boolean closed;
+  private double length = 1000;
+  private double humidity = 0.5;
+  private Hours hours = new Hours(List.of(new Hours.Day(540, 1020)), at("hours"));
+
+  PrintDay(Medium medium) {
+    this.medium = medium;
+  }
+
+  PrintDay table(double cm) {
+    tableLength = cm;
+    return this;
+  }
+
+  PrintDay stations(int count) {
+    stations = new Table.Stations(count, cm(80), cm(100), cm(10), cm(0), at("table.stations"));
+    return this;
+  }
+
+  PrintDay tube(double cm) {
+    closed = true;
+    length = cm;
+    return this;
+  }
+
+  PrintDay humidity(double share) {
+    humidity = share;
+    return this;
+  }
+
+  PrintDay hours(int opens, int closes) {
+    hours = new Hours(List.of(new Hours.Day(opens * 60, closes * 60)), at("hours"));
+    return this;
+  }
+
+  /** A paste mixed before the day, with a measured time to frame-safe and lift-safe if given. */
+  PrintDay paste(String name, Integer... measuredMinutes) {
+    Optional<Span> frame =
+        measuredMinutes.length > 0 ? Optional.of(new Span(measuredMinutes[0])) : Optional.empty();
+    Optional<Span> lift =
+        measuredMinutes.length > 1 ? Optional.of(new Span(measuredMinutes[1])) : Optional.empty();
+    return paste(name, Optional.of(new Span(30)), frame, lift);
+  }
+
+  PrintDay unmixedPaste(String name) {
+    return paste(name, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  private PrintDay paste(
+      String name, Optional<Span> before, Optional<Span> frame, Optional<Span> lift) {
+    pastes.put(
+        name,
+        new Paste(
+            name,
+            medium,
+            Optional.empty(),
+            new Colour(0, 0, 0, "black"),
+            medium == Medium.DYE,
+            Optional.empty(),
+            List.of(),
+            false,
+            Optional.empty(),
+            Storage.ROOM,
+            before,
+            Optional.empty(),
+            frame,
+            lift,
+            at("pastes." + name)));
+    return this;
+  }
+
+  /**
+   * A design whose separations fill it, two pulls each, in frames that reach {@code margin} beyond.
+   *
+   * @param colours as {@code screen=paste}
+   */
+  PrintDay design(String name, double l, double w, double margin, String... colours) {
+    List<Design.Separation> separations = new ArrayList<>();
+    for (String colour : colours) {
+      String[] parts = colour.split("=");
+      screens.putIfAbsent(
+          parts[0],
+          new Screen(
+              parts[0],
+              cm(l + 2 * margin),
+              cm(w + 2 * margin),
+              cm(3),
+              cm(l),
+              cm(w),
+              new MeshCount(43),
+              new Length(0.08),
+              Optional.empty(),
+              at("screens." + parts[0])));
+      separations.add(
+          new Design.Separation(
+              separations.size() + 1,
+              parts[0],
+              parts[1],
+              cm(0),
+              cm(0),
+              cm(l),
+              cm(w),
+              new Area(l * w / 2),
+              2,
+              false,
+              Optional.empty(),
+              Optional.empty(),
+              at("designs." + name)));
+    }
+    designs.put(name, new Design(name, cm(l), cm(w), separations, at("designs." + name)));
+    return this;
+  }
+
+  PrintDay series(String name, String design, int n, double pitch, double start) {
+    return add(
+        new Arrangement.Series(
+            name, design, n, cm(pitch), cm(start), cm(20), new Angle(0), false, at(name)));
+  }
+
+  PrintDay placed(String name, String design, double... corners) {
+    List<Arrangement.Point> points = new ArrayList<>();
+    for (int i = 0; i < corners.length; i += 2) {
+      points.add(new Arrangement.Point(cm(corners[i]), cm(corners[i + 1])));
+    }
+    return add(new Arrangement.Placed(name, design, points, new Angle(0), false, at(name)));
+  }
+
+  private PrintDay add(Arrangement arrangement) {
+    arrangements.put(arrangement.name(), arrangement);
+    return this;
+  }
+
+  PrintDay step(IntFunction<Step> step) {
+    run.add(step.apply(run.size() + 1));
+    return this;
+  }
+
+  PrintDay mix(String... names) {
+    return step(
+        n -> new Step.Mix(n, List.of(names), Optional.empty(), Optional.empty(), stepAt(n)));
+  }
+
+  PrintDay print(String arrangement) {
+    return print(arrangement, Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT);
+  }
+
+  PrintDay print(
+      String arrangement,
+      Step.Order order,
+      boolean everyOther,
+      double pauseMinutes,
+      Until between,
+      Until beforeMoving) {
+    return step(
+        n ->
+            new Step.Print(
+                n,
+                List.of(arrangement),
+                List.of(),
+                List.of(),
+                order,
+                everyOther,
+                new Span(pauseMinutes),
+                between,
+                beforeMoving,
+                Optional.empty(),
+                stepAt(n)));
+  }
+
+  PrintDay dry(double minutes) {
+    return dry(minutes(minutes), null);
+  }
+
+  PrintDay dry(Until until, Double air) {
+    return step(
+        n -> new Step.Dry(n, until, Optional.ofNullable(air).map(AirSpeed::new), stepAt(n)));
+  }
+
+  PrintDay moveTo(double cm) {
+    return step(n -> new Step.Move(n, cm(cm), Optional.empty(), Optional.empty(), stepAt(n)));
+  }
+
+  PrintDay endOfDay() {
+    return step(n -> new Step.EndOfDay(n, stepAt(n)));
+  }
+
+  PrintDay sew() {
+    return step(n -> new Step.Sew(n, "centre", Optional.empty(), Optional.empty(), stepAt(n)));
+  }
+
+  PrintPlan plan() {
+    Length none = cm(0);
+    return new PrintPlan(
+        "test",
+        "",
+        new Cloth(
+            Map.of("cotton", new Share(1)),
+            new ArealMass(180),
+            cm(140),
+            cm(length),
+            closed,
+            new Colour(255, 255, 255, "white"),
+            true,
+            new Share(0),
+            new Share(0),
+            none,
+            none,
+            none,
+            none,
+            none,
+            at("cloth")),
+        Map.of(),
+        new Table(cm(tableLength), cm(160), true, Optional.ofNullable(stations), at("table")),
+        new Room(new Temperature(20), new Share(humidity), new AirSpeed(0), at("room")),
+        new Crew(List.of("Wren", "Tam"), at("crew")),
+        hours,
+        new Handling(
+            Span.ofSeconds(20),
+            Span.ofSeconds(10),
+            Span.ofSeconds(10),
+            new Span(15),
+            new Span(10),
+            new Span(10),
+            new Span(30),
+            new Span(10),
+            new Span(30),
+            at("handling")),
+        screens,
+        pastes,
+        designs,
+        arrangements,
+        run,
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  Timeline timeline() {
+    PrintPlan plan = plan();
+    return Timeline.of(plan, Layout.of(plan, POLICY), POLICY);
+  }
+
+  static Until minutes(double minutes) {
+    return new Until.Time(new Span(minutes));
+  }
+
+  static Until until(Until.Dryness state) {
+    return new Until.State(state);
+  }
+
+  private static PlanPath stepAt(int number) {
+    return new PlanPath("run[" + (number - 1) + "]");
+  }
+
+  private static PlanPath at(String text) {
+    return new PlanPath(text);
+  }
+
+  private static Length cm(double cm) {
+    return Length.ofCm(cm);
+  }
+}
