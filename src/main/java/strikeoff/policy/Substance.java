@@ -2,7 +2,10 @@ package strikeoff.policy;
 
 import java.util.List;
 import java.util.Optional;
+import strikeoff.units.Mass;
+import strikeoff.units.Quantity;
 import strikeoff.units.Range;
+import strikeoff.units.Volume;
 
 /**
  * Something that is weighed or spooned into a paste or a bath.
@@ -21,8 +24,34 @@ public record Substance(
     Optional<Double> alkaliFactor,
     String source) {
 
+  /** Kitchen powders, from loose starch to fine salt, g/ml. Common practice, no source. */
+  private static final Range ANY_POWDER = new Range(0.3, 0.7, 1.3);
+
   public Substance {
     aliases = List.copyOf(aliases);
+  }
+
+  /**
+   * The mass of an amount, in grams: as weighed, or from its volume through the bulk density. A
+   * powder whose density isn't known lies between a fluffy and a dense one.
+   */
+  public Range grams(Quantity amount) {
+    if (amount instanceof Volume volume) {
+      return gramsPerMl.orElse(ANY_POWDER).times(volume.ml());
+    }
+    return Range.exactly(((Mass) amount).grams());
+  }
+
+  /**
+   * The volume of an amount, in millilitres: as measured, or from its mass; empty for a mass of
+   * something without a density.
+   */
+  public Optional<Range> millilitres(Quantity amount) {
+    if (amount instanceof Volume volume) {
+      return Optional.of(Range.exactly(volume.ml()));
+    }
+    double grams = ((Mass) amount).grams();
+    return gramsPerMl.map(d -> new Range(grams / d.high(), grams / d.best(), grams / d.low()));
   }
 
   /** What a substance does. */

@@ -1,0 +1,64 @@
+package strikeoff.bath;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.Step;
+import strikeoff.timeline.Impression;
+import strikeoff.units.Span;
+
+/** Whether paint is set by heat, hot and long enough. */
+final class Heats {
+
+  private final Work work;
+
+  Heats(Work work) {
+    this.work = work;
+  }
+
+  List<Evidence> all() {
+    List<Evidence> facts = new ArrayList<>();
+    int last = 0;
+    for (Step step : work.plan().run()) {
+      if (step instanceof Step.HeatSet heatSet) {
+        last = heatSet.number();
+        facts.addAll(heat(heatSet));
+      }
+    }
+    unset(last).ifPresent(facts::add);
+    return facts;
+  }
+
+  private List<Evidence> heat(Step.HeatSet step) {
+    List<Paste> paints = Work.pastes(work.impressions(Medium.PAINT, i -> i.step() < step.number()));
+    if (paints.isEmpty()) {
+      return List.of();
+    }
+    HeatSetting heat =
+        new HeatSetting(
+            step.number(),
+            step.with(),
+            Work.names(paints),
+            step.temperature(),
+            step.lasts(),
+            step.path().key("temperature"));
+    double shortest = work.policy().limit("fixing/shortest-heat-set").amount();
+    Span more = new Span(Math.max(0, shortest - step.lasts().minutes())).wholeMinutesUp();
+    return List.of(heat, new HeatTime(heat, more, step.path().key("for")));
+  }
+
+  private Optional<UnsetPaint> unset(int lastHeat) {
+    List<Impression> loose = work.impressions(Medium.PAINT, i -> i.step() > lastHeat);
+    return loose.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new UnsetPaint(
+                Work.names(Work.pastes(loose)),
+                loose.size(),
+                Work.placements(loose),
+                loose.get(loose.size() - 1).path()));
+  }
+}

@@ -1,0 +1,22 @@
+package strikeoff.bath;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+
+/**
+ * Paint that no heat-set follows.
+ *
+ * @param paints the paints
+ * @param impressions how many prints of them
+ * @param marks placements concerned
+ * @param path of the last print step with such paint
+ */
+public record UnsetPaint(List<String> paints, int impressions, List<String> marks, PlanPath path)
+    implements Evidence {
+
+  public UnsetPaint {
+    paints = List.copyOf(paints);
+    marks = List.copyOf(marks);
+  }
+}

@@ -1,0 +1,36 @@
+package strikeoff.bath;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Temperature;
+
+/**
+ * What follows the last fixing of dye.
+ *
+ * @param dyes the pastes that were fixed
+ * @param rinsed true if a rinse follows before any wash
+ * @param washed true if a wash follows
+ * @param firstRinse the first rinse's temperature
+ * @param hottestWash the hottest wash's temperature
+ * @param path of the last fix step
+ */
+public record WashOff(
+    List<String> dyes,
+    boolean rinsed,
+    boolean washed,
+    Optional<Temperature> firstRinse,
+    Optional<Temperature> hottestWash,
+    PlanPath path)
+    implements Evidence {
+
+  public WashOff {
+    dyes = List.copyOf(dyes);
+  }
+
+  /** What is left out, in words. */
+  public String leftOut() {
+    return rinsed ? "wash with detergent" : washed ? "cool rinse" : "rinse and no wash";
+  }
+}

@@ -1,0 +1,102 @@
+package strikeoff.bath;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
+import strikeoff.policy.ReactiveGroup;
+import strikeoff.timeline.Impression;
+import strikeoff.timeline.Moment;
+import strikeoff.timeline.Task;
+import strikeoff.timeline.Timeline;
+
+/**
+ * The run as fixing sees it: what is on the cloth at each step. A rinse or a wash ends a phase;
+ * what is printed in one phase is fixed in that phase.
+ */
+record Work(PrintPlan plan, Timeline timeline, Policy policy) {
+
+  /** Number of rinses and washes before the step. */
+  int phase(int step) {
+    return (int)
+        plan.run().stream()
+            .filter(s -> s.number() < step)
+            .filter(s -> s instanceof Step.Rinse || s instanceof Step.Wash)
+            .count();
+  }
+
+  /** Impressions of a medium that lie on the cloth, of the step's phase, when the step starts. */
+  List<Impression> before(Step step, Medium medium) {
+    return impressions(
+        medium, i -> i.step() < step.number() && phase(i.step()) == phase(step.number()));
+  }
+
+  List<Impression> impressions(Medium medium, Predicate<Impression> which) {
+    return timeline.impressions().stream()
+        .filter(i -> i.footprint().paste().medium() == medium)
+        .filter(which)
+        .toList();
+  }
+
+  /** Pastes of some impressions, each once, in order of first printing. */
+  static List<Paste> pastes(List<Impression> impressions) {
+    Map<String, Paste> byName = new LinkedHashMap<>();
+    impressions.forEach(
+        i -> byName.putIfAbsent(i.footprint().paste().name(), i.footprint().paste()));
+    return List.copyOf(byName.values());
+  }
+
+  static List<String> names(List<Paste> pastes) {
+    return pastes.stream().map(Paste::name).toList();
+  }
+
+  /** Names of the placements, each once. */
+  static List<String> placements(List<Impression> impressions) {
+    Set<String> names = new LinkedHashSet<>();
+    impressions.forEach(i -> names.add(i.footprint().placement().name()));
+    return List.copyOf(names);
+  }
+
+  List<ReactiveGroup> groups(List<Paste> pastes) {
+    return pastes.stream().flatMap(p -> p.group().stream()).distinct().map(policy::group).toList();
+  }
+
+  /** When the first task of a step starts; empty if the simulation has none for it. */
+  Optional<Moment> start(Step step) {
+    return timeline.tasks().stream()
+        .filter(t -> t.step() == step.number() && t.kind() != Task.Kind.CLOSED)
+        .filter(t -> t.kind() != Task.Kind.WAIT)
+        .map(Task::start)
+        .min(Moment::compareTo);
+  }
+
+  /** Steps of a type in the step's phase that come after it. */
+  boolean followedBy(Step step, Predicate<Step> what) {
+    return plan.run().stream()
+        .anyMatch(
+            s ->
+                s.number() > step.number()
+                    && phase(s.number()) == phase(step.number())
+                    && what.test(s));
+  }
+
+  /** True if an alkaline soak before the step left its alkali in the cloth. */
+  boolean soakedBefore(Step step) {
+    return plan.run().stream()
+        .anyMatch(
+            s ->
+                s.number() < step.number()
+                    && phase(s.number()) == phase(step.number())
+                    && s instanceof Step.Fix fix
+                    && fix.how() == Step.Fixing.SOAK
+                    && Liquor.of(fix.bath(), policy).hasAlkali());
+  }
+}

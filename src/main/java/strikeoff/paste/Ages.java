@@ -1,0 +1,109 @@
+package strikeoff.paste;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.chemistry.Arrhenius;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Storage;
+import strikeoff.policy.Policy;
+import strikeoff.policy.ReactiveGroup;
+import strikeoff.timeline.Impression;
+import strikeoff.timeline.Moment;
+import strikeoff.timeline.Timeline;
+import strikeoff.units.Range;
+import strikeoff.units.Span;
+
+/** Compares each dye paste's age at its impressions with its life. */
+final class Ages {
+
+  private final PrintPlan plan;
+  private final Timeline timeline;
+  private final Policy policy;
+  private final Mixings mixings;
+
+  Ages(PrintPlan plan, Timeline timeline, Policy policy, Mixings mixings) {
+    this.plan = plan;
+    this.timeline = timeline;
+    this.policy = policy;
+    this.mixings = mixings;
+  }
+
+  List<PasteAge> all() {
+    List<PasteAge> ages = new ArrayList<>();
+    for (Paste paste : plan.pastes().values()) {
+      paste.group().map(policy::group).flatMap(g -> age(paste, g)).ifPresent(ages::add);
+    }
+    return ages;
+  }
+
+  /** One use of the paste and how old it is then. */
+  private record Use(Impression impression, Moment ready) {
+
+    Span age() {
+      return impression.laid().since(ready);
+    }
+  }
+
+  private Optional<PasteAge> age(Paste paste, ReactiveGroup group) {
+    List<Use> uses = new ArrayList<>();
+    for (Impression impression : timeline.impressions()) {
+      if (impression.footprint().paste().name().equals(paste.name())) {
+        mixings
+            .readyBefore(paste, impression.laid())
+            .ifPresent(ready -> uses.add(new Use(impression, ready)));
+      }
+    }
+    return uses.stream()
+        .max(Comparator.comparing(Use::age))
+        .map(oldest -> age(paste, group, uses, oldest));
+  }
+
+  private PasteAge age(Paste paste, ReactiveGroup group, List<Use> uses, Use oldest) {
+    boolean alkali = new Recipe(paste, policy).holdsAlkali();
+    Range life = life(paste, group, alkali);
+    double minutes = oldest.age().minutes();
+    return new PasteAge(
+        paste.name(),
+        group.name(),
+        alkali ? "with alkali in it" : "without alkali",
+        paste.storage().text(),
+        oldest.ready(),
+        oldest.impression().laid(),
+        oldest.impression().footprint().placement().name(),
+        oldest.age(),
+        life,
+        new Span(minutes - life.high()),
+        new Span(minutes - life.low()),
+        new Moment(oldest.impression().laid().seconds() - (long) Math.floor(life.low() * 60)),
+        uses.stream()
+            .filter(use -> use.age().minutes() > life.low())
+            .map(use -> use.impression().footprint().placement().name())
+            .distinct()
+            .toList(),
+        mixings.of(paste.name()).stream()
+            .map(m -> new Evidence.Related("mixed here", m.step().path()))
+            .toList(),
+        paste.path());
+  }
+
+  private Range life(Paste paste, ReactiveGroup group, boolean alkali) {
+    if (paste.storage() == Storage.COLD) {
+      return Range.exactly(
+          (alkali ? group.lifeWithAlkaliCold() : group.lifeWithoutAlkaliCold()).minutes());
+    }
+    Range energies =
+        new Range(
+            policy.limit("paste/activation-energy-least").amount(),
+            policy.limit("paste/activation-energy-usual").amount(),
+            policy.limit("paste/activation-energy-most").amount());
+    return Arrhenius.minutes(
+        (alkali ? group.lifeWithAlkali() : group.lifeWithoutAlkali()).minutes(),
+        energies,
+        policy.limit("paste/room-temperature").amount(),
+        plan.room().temperature().celsius());
+  }
+}

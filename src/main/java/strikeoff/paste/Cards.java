@@ -1,0 +1,47 @@
+package strikeoff.paste;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.Ingredient;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.policy.Substance;
+import strikeoff.units.Range;
+
+/** Scales recipes to the need. */
+final class Cards {
+
+  private Cards() {}
+
+  /** A card for each printed paste that has a recipe. */
+  static List<MixingCard> of(PrintPlan plan, List<PasteUse> uses, Policy policy) {
+    List<MixingCard> cards = new ArrayList<>();
+    for (PasteUse use : uses) {
+      Paste paste = plan.pastes().get(use.paste());
+      Optional<Range> sum = new Recipe(paste, policy).sumGrams();
+      if (sum.isPresent() && sum.get().best() > 0) {
+        double factor = use.toMix().grams() / sum.get().best();
+        cards.add(new MixingCard(paste.name(), use.toMix(), factor, lines(paste, factor, policy)));
+      }
+    }
+    return cards;
+  }
+
+  private static List<MixingCard.Line> lines(Paste paste, double factor, Policy policy) {
+    List<MixingCard.Line> lines = new ArrayList<>();
+    for (Ingredient part : paste.recipe()) {
+      Substance substance = policy.substance(part.substance());
+      Optional<Range> millilitres =
+          substance.millilitres(part.amount()).map(ml -> ml.times(factor));
+      lines.add(
+          new MixingCard.Line(
+              substance.name(),
+              substance.grams(part.amount()).times(factor),
+              millilitres,
+              millilitres.map(ml -> Kitchen.measure(ml.best()))));
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,137 @@
+package strikeoff.paste;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.screens.Deposit;
+import strikeoff.timeline.Impression;
+import strikeoff.timeline.Timeline;
+import strikeoff.units.Area;
+import strikeoff.units.Mass;
+import strikeoff.units.Range;
+import strikeoff.units.Share;
+
+/** Adds up what each colour needs over the simulated impressions. */
+final class Needs {
+
+  private final PrintPlan plan;
+  private final Timeline timeline;
+  private final Policy policy;
+  private final Mixings mixings;
+
+  Needs(PrintPlan plan, Timeline timeline, Policy policy, Mixings mixings) {
+    this.plan = plan;
+    this.timeline = timeline;
+    this.policy = policy;
+    this.mixings = mixings;
+  }
+
+  /** One for each paste that is printed, in the plan's order. */
+  List<PasteUse> all() {
+    Map<String, List<Impression>> byPaste = new LinkedHashMap<>();
+    plan.pastes().keySet().forEach(name -> byPaste.put(name, new ArrayList<>()));
+    timeline.impressions().forEach(i -> byPaste.get(i.footprint().paste().name()).add(i));
+    List<PasteUse> uses = new ArrayList<>();
+    byPaste.forEach(
+        (name, impressions) -> {
+          if (!impressions.isEmpty()) {
+            uses.add(use(plan.pastes().get(name), impressions));
+          }
+        });
+    return uses;
+  }
+
+  private PasteUse use(Paste paste, List<Impression> impressions) {
+    Tally tally = new Tally(Fillings.of(timeline.impressions(), policy), policy);
+    Recipe recipe = new Recipe(paste, policy);
+    int batches = mixings.batches(paste);
+    Optional<Range> mixed = recipe.batchGrams().map(batch -> batch.times(Math.max(1, batches)));
+    Optional<String> runsOut = Optional.empty();
+    for (Impression impression : impressions) {
+      tally.add(impression);
+      if (runsOut.isEmpty() && mixed.isPresent() && tally.need().best() > mixed.get().best()) {
+        runsOut = Optional.of(impression.footprint().placement().name());
+      }
+    }
+    Range need = tally.need();
+    double toMix = round(need.high());
+    Range has = mixed.orElse(need);
+    double over = Math.max(0, has.low() - need.high());
+    return new PasteUse(
+        paste.name(),
+        impressions.size(),
+        tally.pulls,
+        new Area(tally.squareCm),
+        paste.deposit().isPresent(),
+        tally.onCloth,
+        tally.charge,
+        tally.fillings,
+        need,
+        batches,
+        mixed,
+        new Mass(mixed.isPresent() ? need.low() - has.high() : 0),
+        new Mass(mixed.isPresent() ? need.high() - has.low() : 0),
+        new Mass(toMix),
+        new Mass(mixed.isPresent() ? Math.max(0, round(need.high() - has.low())) : 0),
+        new Mass(over),
+        new Share(need.high() > 0 ? over / need.high() : 0),
+        runsOut,
+        impressions.stream().map(i -> i.footprint().placement().name()).distinct().toList(),
+        path(paste));
+  }
+
+  private static PlanPath path(Paste paste) {
+    if (paste.amount().isPresent()) {
+      return paste.path().key("amount");
+    }
+    return paste.recipe().isEmpty() ? paste.path() : paste.path().key("recipe");
+  }
+
+  /** Up to an amount that one weighs: steps of 5 g, of 10 g from 200 g on. */
+  private static double round(double grams) {
+    double step = grams < 200 ? 5 : 10;
+    return Math.ceil(grams / step - 1e-9) * step;
+  }
+
+  /** Running sums over the impressions of one paste. */
+  private static final class Tally {
+
+    private final Map<Integer, Range> chargeAt;
+    private final Policy policy;
+    private Range onCloth = Range.exactly(0);
+    private Range charge = Range.exactly(0);
+    private double squareCm;
+    private int pulls;
+    private int fillings;
+
+    Tally(Map<Integer, Range> chargeAt, Policy policy) {
+      this.chargeAt = chargeAt;
+      this.policy = policy;
+    }
+
+    void add(Impression impression) {
+      var footprint = impression.footprint();
+      Area printed = footprint.separation().printed();
+      int times = footprint.separation().pulls();
+      Deposit deposit = Deposit.of(footprint.screen(), footprint.paste(), policy);
+      onCloth = onCloth.plus(deposit.afterPulls(times).times(printed.squareMetres()));
+      squareCm += printed.squareCm();
+      pulls += times;
+      Range filling = chargeAt.get(impression.id());
+      if (filling != null) {
+        charge = charge.plus(filling);
+        fillings++;
+      }
+    }
+
+    Range need() {
+      return onCloth.plus(charge).times(1 + policy.limit("paste/waste").amount());
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package strikeoff.paste;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.timeline.Moment;
+import strikeoff.units.Range;
+import strikeoff.units.Span;
+
+/**
+ * How old a dye paste is when it is printed for the last time, against how long it lives.
+ *
+ * @param paste its name
+ * @param group its reactive group
+ * @param alkali with or without alkali, in words
+ * @param kept where it is kept, in words
+ * @param mixedAt when it was ready; before day 1 if it was mixed earlier
+ * @param lastUse the impression at which it is oldest
+ * @param lastPlacement where that is
+ * @param age at that impression
+ * @param lifeMinutes how long it lives: as stated for room temperature, carried over to the room's
+ *     temperature by Arrhenius' law within the range of activation energies; as stated if kept cold
+ * @param overLeast how much too old by the longest life; above zero if surely too old
+ * @param overMost how much too old by the shortest life; above zero if perhaps too old
+ * @param mixFrom the earliest moment from which a fresh batch lasts to the end
+ * @param marks placements printed with it when it is perhaps too old
+ * @param path of the paste
+ */
+public record PasteAge(
+    String paste,
+    String group,
+    String alkali,
+    String kept,
+    Moment mixedAt,
+    Moment lastUse,
+    String lastPlacement,
+    Span age,
+    Range lifeMinutes,
+    Span overLeast,
+    Span overMost,
+    Moment mixFrom,
+    List<String> marks,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public PasteAge {
+    marks = List.copyOf(marks);
+    related = List.copyOf(related);
+  }
+}

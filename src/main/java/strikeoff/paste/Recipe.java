@@ -1,0 +1,38 @@
+package strikeoff.paste;
+
+import java.util.Optional;
+import strikeoff.plan.Ingredient;
+import strikeoff.plan.Paste;
+import strikeoff.policy.Policy;
+import strikeoff.policy.Substance;
+import strikeoff.units.Range;
+
+/** What a paste is mixed from, in grams. */
+public record Recipe(Paste paste, Policy policy) {
+
+  /** The masses of all parts together; empty for a paste without a recipe. */
+  public Optional<Range> sumGrams() {
+    return paste.recipe().stream().map(this::grams).reduce(Range::plus);
+  }
+
+  /** What one batch weighs: the stated amount, or else the recipe's sum. */
+  public Optional<Range> batchGrams() {
+    return paste.amount().map(m -> Range.exactly(m.grams())).or(this::sumGrams);
+  }
+
+  public Range grams(Ingredient part) {
+    return policy.substance(part.substance()).grams(part.amount());
+  }
+
+  public Range grams(Substance.Role role) {
+    return paste.recipe().stream()
+        .filter(part -> policy.substance(part.substance()).role() == role)
+        .map(this::grams)
+        .reduce(Range.exactly(0), Range::plus);
+  }
+
+  /** True if the paste holds its alkali, by word or by recipe. */
+  public boolean holdsAlkali() {
+    return paste.alkaliInPaste() || grams(Substance.Role.ALKALI).high() > 0;
+  }
+}

@@ -1,0 +1,112 @@
+package strikeoff.paste;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Ingredient;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.policy.Policy;
+import strikeoff.policy.Substance;
+import strikeoff.units.Mass;
+import strikeoff.units.Range;
+import strikeoff.units.Share;
+import strikeoff.units.Span;
+
+/** What a recipe and a thickener's history say of a paste, before any of it is printed. */
+final class Thickeners {
+
+  private final Policy policy;
+
+  Thickeners(Policy policy) {
+    this.policy = policy;
+  }
+
+  List<Evidence> of(Paste paste) {
+    List<Evidence> facts = new ArrayList<>();
+    paste.thickener().ifPresent(t -> facts.add(history(paste.name(), t)));
+    if (paste.medium() == Medium.DYE) {
+      strength(paste).ifPresent(facts::add);
+    }
+    sum(paste).ifPresent(facts::add);
+    return facts;
+  }
+
+  private ThickenerHistory history(String paste, Paste.Thickener thickener) {
+    double shortest = policy.limit("paste/thickener-stands").amount();
+    double more = Math.max(0, shortest - thickener.stood().minutes());
+    return new ThickenerHistory(
+        paste,
+        thickener.stood(),
+        new Span(more).wholeMinutesUp(),
+        thickener.age(),
+        thickener.storage(),
+        thickener.path());
+  }
+
+  private Optional<ThickenerStrength> strength(Paste paste) {
+    Recipe recipe = new Recipe(paste, policy);
+    Optional<Range> batch = recipe.sumGrams();
+    Optional<Ingredient> line =
+        paste.recipe().stream()
+            .filter(part -> policy.substance(part.substance()).role() == Substance.Role.THICKENER)
+            .findFirst();
+    if (line.isEmpty() || batch.isEmpty() || !(batch.get().low() > 0)) {
+      return Optional.empty();
+    }
+    Range thickener = recipe.grams(Substance.Role.THICKENER);
+    Range whole = batch.get();
+    double density = policy.limit("screens/density-dye-paste").amount() / 1000;
+    // More powder makes the batch heavier too, so its own range must not be counted twice.
+    Range rest =
+        new Range(
+            whole.low() - thickener.low(),
+            whole.best() - thickener.best(),
+            whole.high() - thickener.high());
+    Range share =
+        new Range(
+            share(thickener.low(), rest.high(), density),
+            share(thickener.best(), rest.best(), density),
+            share(thickener.high(), rest.low(), density));
+    return Optional.of(
+        new ThickenerStrength(
+            paste.name(),
+            line.get().substance(),
+            share,
+            thickener,
+            whole,
+            new Mass(needed("paste/thinnest", whole.best() / density)),
+            new Mass(needed("paste/thickest", whole.best() / density)),
+            line.get().path()));
+  }
+
+  private static double share(double thickener, double rest, double density) {
+    return thickener / ((thickener + rest) / density);
+  }
+
+  private double needed(String limit, double millilitres) {
+    return policy.limit(limit).amount() * millilitres;
+  }
+
+  private Optional<RecipeSum> sum(Paste paste) {
+    Optional<Range> sum = new Recipe(paste, policy).sumGrams();
+    if (sum.isEmpty() || paste.amount().isEmpty()) {
+      return Optional.empty();
+    }
+    double amount = paste.amount().get().grams();
+    double missing = nearestToZero(amount - sum.get().high(), amount - sum.get().low());
+    return Optional.of(
+        new RecipeSum(
+            paste.name(),
+            sum.get(),
+            paste.amount().get(),
+            new Mass(missing),
+            new Share(amount > 0 ? Math.abs(missing) / amount : 0),
+            paste.path().key("recipe")));
+  }
+
+  private static double nearestToZero(double low, double high) {
+    return low > 0 ? low : high < 0 ? high : 0;
+  }
+}

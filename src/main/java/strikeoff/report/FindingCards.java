@@ -1,0 +1,124 @@
+package strikeoff.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Place;
+import strikeoff.findings.Severity;
+import strikeoff.report.drawing.Mark;
+import strikeoff.report.drawing.MarkShapes;
+import strikeoff.report.page.FindingCard;
+import strikeoff.report.page.FindingGroup;
+import strikeoff.report.page.Quote;
+
+/**
+ * The findings as numbered cards. Within a severity they follow the work: what changes the cloth
+ * and its layout comes before what changes the run, since every time and amount depends on it.
+ *
+ * @param marks the same numbers, to be drawn on the cloth
+ */
+record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<Mark> marks) {
+
+  private static final List<String> WORK =
+      List.of(
+          "cloth", "layout", "screens", "table", "seams", "media", "order", "paste", "drying",
+          "time", "fixing", "care");
+
+  private static final int LONGEST_QUOTE = 240;
+  private static final int MOST_NAMED = 8;
+
+  static FindingCards of(List<Finding> findings) {
+    List<FindingGroup> groups = new ArrayList<>();
+    List<FindingCard> accepted = new ArrayList<>();
+    List<Mark> marks = new ArrayList<>();
+    int number = 0;
+    for (Severity severity : Severity.values()) {
+      List<FindingCard> cards = new ArrayList<>();
+      for (Finding finding : inOrderOfWork(findings, severity, false)) {
+        cards.add(card(finding, ++number));
+        marks.add(new Mark(number, severity, finding.marks()));
+      }
+      if (!cards.isEmpty()) {
+        groups.add(new FindingGroup(heading(severity), explanation(severity), cards));
+      }
+    }
+    for (Severity severity : Severity.values()) {
+      for (Finding finding : inOrderOfWork(findings, severity, true)) {
+        accepted.add(card(finding, ++number));
+        marks.add(new Mark(number, severity, finding.marks()));
+      }
+    }
+    return new FindingCards(groups, accepted, marks);
+  }
+
+  private static List<Finding> inOrderOfWork(
+      List<Finding> findings, Severity severity, boolean accepted) {
+    return findings.stream()
+        .filter(f -> f.severity() == severity && f.accepted().isPresent() == accepted)
+        .sorted(Comparator.comparingInt(FindingCards::turn).thenComparing(Finding.ORDER))
+        .toList();
+  }
+
+  private static int turn(Finding finding) {
+    int turn = WORK.indexOf(finding.rule().family());
+    return turn < 0 ? WORK.size() : turn;
+  }
+
+  private static FindingCard card(Finding finding, int number) {
+    return new FindingCard(
+        number,
+        finding.severity().text(),
+        MarkShapes.icon(finding.severity()),
+        finding.rule().summary(),
+        finding.message(),
+        finding.remedy(),
+        finding.rule().because(),
+        finding.rule().source(),
+        finding.rule().id(),
+        named(finding.marks()),
+        quote(finding.place()),
+        finding.related().stream().map(FindingCards::quote).toList(),
+        finding.accepted().map(a -> a.because()).orElse(""));
+  }
+
+  private static String named(List<String> marks) {
+    if (marks.size() <= MOST_NAMED) {
+      return String.join(", ", marks);
+    }
+    return String.join(", ", marks.subList(0, MOST_NAMED))
+        + " and "
+        + (marks.size() - MOST_NAMED)
+        + " more";
+  }
+
+  private static Quote quote(Place place) {
+    return quote(place.label(), place.position().line(), place.excerpt());
+  }
+
+  static Quote quote(String label, int line, String text) {
+    String stripped = text.strip();
+    int length = stripped.codePointCount(0, stripped.length());
+    String shown =
+        length <= LONGEST_QUOTE
+            ? stripped
+            : stripped.substring(0, stripped.offsetByCodePoints(0, LONGEST_QUOTE)) + " …";
+    return new Quote(label, line, shown);
+  }
+
+  private static String heading(Severity severity) {
+    return switch (severity) {
+      case STOP -> "Stops";
+      case RISK -> "Risks";
+      case ADVICE -> "Advice";
+    };
+  }
+
+  private static String explanation(Severity severity) {
+    return switch (severity) {
+      case STOP -> "Printed as it stands, this spoils cloth.";
+      case RISK -> "It may go wrong, or goes wrong within the range of an estimate.";
+      case ADVICE -> "Better known before than after.";
+    };
+  }
+}

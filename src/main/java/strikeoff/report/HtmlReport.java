@@ -1,0 +1,43 @@
+package strikeoff.report;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.Map;
+import strikeoff.check.Checked;
+
+/**
+ * Checked plans as HTML pages: one self-contained file each, everything in it escaped, the same
+ * bytes for the same result. Line ends are {@code \n}.
+ */
+public final class HtmlReport {
+
+  private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
+
+  private HtmlReport() {}
+
+  /** The page of one plan, readable or not. */
+  public static String plan(Checked checked) {
+    if (checked instanceof Checked.Judged judged) {
+      return rendered("plan.jte", PlanPages.of(judged));
+    }
+    return rendered("problem.jte", ProblemPages.of(checked));
+  }
+
+  /**
+   * The page of a batch.
+   *
+   * @param title what the batch is, for example the folder's name
+   * @param entries in the order to list them
+   */
+  public static String index(String title, List<IndexEntry> entries) {
+    return rendered("index.jte", IndexPages.of(title, entries));
+  }
+
+  private static String rendered(String template, Object page) {
+    StringOutput out = new StringOutput(64 * 1024);
+    ENGINE.render(template, Map.of("page", page), out);
+    return out.toString();
+  }
+}

@@ -1,0 +1,129 @@
+package strikeoff.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import strikeoff.check.Verdict;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
+import strikeoff.report.drawing.MarkShapes;
+import strikeoff.report.drawing.Swatches;
+import strikeoff.report.page.Figure;
+import strikeoff.report.page.IndexPage;
+
+/** Puts the page of a batch together. */
+final class IndexPages {
+
+  private static final int WORST = 3;
+
+  private IndexPages() {}
+
+  static IndexPage of(String title, List<IndexEntry> entries) {
+    return new IndexPage(
+        Assets.head(title + ": print plans checked", "index.js"),
+        title,
+        sentence(entries),
+        figures(entries),
+        entries.stream().map(IndexPages::row).toList(),
+        rules(entries));
+  }
+
+  private static String sentence(List<IndexEntry> entries) {
+    long printable = count(entries, Verdict.PRINTABLE);
+    return printable
+        + " of "
+        + entries.size()
+        + (entries.size() == 1 ? " plan is printable." : " plans are printable.");
+  }
+
+  private static List<Figure> figures(List<IndexEntry> entries) {
+    List<Figure> figures = new ArrayList<>();
+    for (Verdict verdict : Verdict.values()) {
+      long count = count(entries, verdict);
+      if (count > 0) {
+        figures.add(new Figure(capital(verdict.text()), Long.toString(count)));
+      }
+    }
+    return figures;
+  }
+
+  private static long count(List<IndexEntry> entries, Verdict verdict) {
+    return entries.stream().filter(e -> e.verdict() == verdict).count();
+  }
+
+  private static IndexPage.Row row(IndexEntry entry) {
+    List<RuleInfo> rules = List.copyOf(entry.findings().keySet());
+    return new IndexPage.Row(
+        entry.file(),
+        entry.title(),
+        entry.link(),
+        PlanPages.cssClass(entry.verdict()),
+        capital(entry.verdict().text()),
+        order(entry.verdict()),
+        entry.count(Severity.STOP),
+        entry.count(Severity.RISK),
+        entry.count(Severity.ADVICE),
+        entry.finishes(),
+        entry.finishSeconds(),
+        rules.stream().map(RuleInfo::id).collect(Collectors.joining(" ")),
+        rules.stream().map(r -> r.severity().text()).distinct().collect(Collectors.joining(" ")),
+        rules.stream().limit(WORST).map(IndexPages::worst).toList(),
+        Math.max(0, rules.size() - WORST));
+  }
+
+  private static int order(Verdict verdict) {
+    return switch (verdict) {
+      case UNREADABLE -> 0;
+      case NOT_CHECKED -> 1;
+      case NOT_PRINTABLE -> 2;
+      case PRINTABLE -> 3;
+    };
+  }
+
+  private static IndexPage.Worst worst(RuleInfo rule) {
+    return new IndexPage.Worst(
+        rule.severity().text(), MarkShapes.icon(rule.severity()), rule.id(), rule.summary());
+  }
+
+  private static List<IndexPage.RuleRow> rules(List<IndexEntry> entries) {
+    Map<String, int[]> counts = new TreeMap<>();
+    Map<String, RuleInfo> infos = new TreeMap<>();
+    for (IndexEntry entry : entries) {
+      for (Map.Entry<RuleInfo, Integer> found : entry.findings().entrySet()) {
+        String id = found.getKey().id();
+        infos.putIfAbsent(id, found.getKey());
+        int[] count = counts.computeIfAbsent(id, key -> new int[2]);
+        count[0]++;
+        count[1] += found.getValue();
+      }
+    }
+    List<IndexPage.RuleRow> rows = new ArrayList<>();
+    infos.forEach((id, info) -> rows.add(ruleRow(info, counts.get(id), entries.size())));
+    rows.sort(
+        Comparator.comparingInt(IndexPage.RuleRow::plans)
+            .reversed()
+            .thenComparing(IndexPage.RuleRow::rule));
+    return rows;
+  }
+
+  private static IndexPage.RuleRow ruleRow(RuleInfo info, int[] count, int plans) {
+    double share = (double) count[0] / plans;
+    return new IndexPage.RuleRow(
+        info.id(),
+        info.severity().text(),
+        MarkShapes.icon(info.severity()),
+        info.summary(),
+        count[0],
+        count[1],
+        String.format(Locale.ROOT, "%.0f %%", share * 100),
+        Swatches.bar(share));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

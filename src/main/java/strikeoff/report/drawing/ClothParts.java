@@ -1,0 +1,248 @@
+package strikeoff.report.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import strikeoff.layout.Footprint;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Design;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Seam;
+import strikeoff.timeline.Impression;
+import strikeoff.timeline.Timeline;
+
+/** The layers of the cloth drawing, in cloth millimetres with y turned so that near lies below. */
+final class ClothParts {
+
+  private static final double TICK = 500;
+
+  private final PrintPlan plan;
+  private final Layout layout;
+  private final Timeline timeline;
+  private final double letter;
+  private final double width;
+  private final double length;
+  private final Map<String, String> symbolIds = new LinkedHashMap<>();
+
+  ClothParts(PrintPlan plan, Layout layout, Timeline timeline, double letter) {
+    this.plan = plan;
+    this.layout = layout;
+    this.timeline = timeline;
+    this.letter = letter;
+    this.width = plan.cloth().width().mm();
+    this.length = plan.cloth().length().mm();
+  }
+
+  /** One symbol for each colour of each design, the hatching, and the shapes of the marks. */
+  List<Svg> symbols() {
+    List<Svg> symbols = new ArrayList<>();
+    symbols.add(
+        Svg.of("pattern")
+            .with("id", "hatch")
+            .with("width", letter * 0.7)
+            .with("height", letter * 0.7)
+            .with("patternUnits", "userSpaceOnUse")
+            .with("patternTransform", "rotate(45)")
+            .add(Svg.line(0, 0, 0, letter * 0.7).with("class", "hatch")));
+    for (Design design : plan.designs().values()) {
+      for (Design.Separation colour : design.separations()) {
+        String id = "s" + symbolIds.size();
+        symbolIds.put(key(design.name(), colour.number()), id);
+        symbols.add(
+            Svg.path(Motif.stripes(design, colour))
+                .with("id", id)
+                .with("fill", plan.pastes().get(colour.paste()).colour().hex()));
+      }
+    }
+    symbols.addAll(MarkShapes.symbols());
+    return symbols;
+  }
+
+  /** Everything on the cloth, the layers from below to above. */
+  Svg cloth(List<Mark> marks) {
+    return Svg.of("g")
+        .add(ground())
+        .add(seams())
+        .add(prints())
+        .add(outlines())
+        .add(frames())
+        .add(rulers())
+        .add(marks(marks));
+  }
+
+  private Svg ground() {
+    Cloth cloth = plan.cloth();
+    Svg layer = Svg.group("ground");
+    layer.add(
+        Svg.rect(0, 0, length, width)
+            .with("fill", cloth.ground().hex())
+            .with("class", cloth.closed() ? "cut closed" : "cut"));
+    double selvedge = cloth.selvedge().mm();
+    double near = selvedge + cloth.nearAllowance().mm();
+    double far = selvedge + cloth.farAllowance().mm();
+    allowance(layer, 0, 0, length, far);
+    allowance(layer, 0, width - near, length, near);
+    allowance(layer, 0, far, cloth.startAllowance().mm(), width - near - far);
+    double end = cloth.endAllowance().mm();
+    allowance(layer, length - end, far, end, width - near - far);
+    if (selvedge > 0) {
+      layer.add(Svg.line(0, selvedge, length, selvedge).with("class", "selvedge"));
+      layer.add(Svg.line(0, width - selvedge, length, width - selvedge).with("class", "selvedge"));
+    }
+    return layer;
+  }
+
+  private static void allowance(Svg layer, double x, double y, double along, double across) {
+    if (along > 0 && across > 0) {
+      layer.add(Svg.rect(x, y, along, across).with("class", "allowance"));
+    }
+  }
+
+  private Svg seams() {
+    Svg layer = Svg.group("seams");
+    for (Seam seam : plan.seams().values()) {
+      double at = seam.at().mm();
+      double allowance = seam.allowance().mm();
+      allowance(layer, at - allowance, 0, 2 * allowance, width);
+      layer.add(Svg.line(at, 0, at, width).with("class", "seam"));
+      layer.add(
+          Svg.text(at, -letter * 0.5, Words.shortened(seam.name(), 24) + " seam")
+              .with("text-anchor", "middle"));
+    }
+    return layer;
+  }
+
+  /** Impressions in the order they are laid; those never printed are not drawn. */
+  private Svg prints() {
+    Svg layer = Svg.group("prints");
+    for (Impression impression : timeline.impressions()) {
+      Footprint print = impression.footprint();
+      String id = symbolIds.get(key(print.placement().design(), print.separation().number()));
+      layer.add(
+          placed(Svg.use(id), print.placement())
+              .with("data-p", print.placement().id())
+              .with("data-a", impression.lifted().seconds() / 60.0)
+              .with("data-f", impression.film().frameSafe().best().seconds() / 60.0)
+              .with("data-l", impression.film().liftSafe().best().seconds() / 60.0));
+    }
+    return layer;
+  }
+
+  private Svg placed(Svg use, Placement placement) {
+    Design design = plan.designs().get(placement.design());
+    double left = placement.x().mm();
+    double top = width - placement.y().mm() - design.width().mm();
+    double turn = placement.turn().degrees();
+    if (turn == 0 && !placement.mirrored()) {
+      return use.with("x", left).with("y", top);
+    }
+    double middleX = left + design.length().mm() / 2;
+    double middleY = top + design.width().mm() / 2;
+    String turned =
+        turn == 0 ? "" : "rotate(" + Svg.number(-turn) + " " + Svg.pair(middleX, middleY) + ")";
+    String moved =
+        placement.mirrored()
+            ? "translate(" + Svg.pair(left + design.length().mm(), top) + ")scale(-1 1)"
+            : "translate(" + Svg.pair(left, top) + ")";
+    return use.with("transform", turned + moved);
+  }
+
+  private Svg outlines() {
+    Svg layer = Svg.group("motifs");
+    Set<String> named = new LinkedHashSet<>();
+    for (Placement placement : layout.placements()) {
+      layer.add(
+          Svg.path(outline(placement.outline()))
+              .with("class", "motif")
+              .with("data-p", placement.id())
+              .titled(Words.shortened(placement.name(), 60)));
+      boolean first = named.add(placement.arrangement());
+      var box = placement.outline().getEnvelopeInternal();
+      String words = first ? Words.shortened(placement.name(), 18) : "" + placement.number();
+      if (!first && box.getWidth() < letter * (0.5 + 0.62 * words.length())) {
+        continue;
+      }
+      layer.add(
+          Svg.text(box.centre().x, width - box.getMinY() - letter * 0.35, words)
+              .with("text-anchor", "middle"));
+    }
+    return layer;
+  }
+
+  /** Each frame's outside once a placement, however many colours use that size. */
+  private Svg frames() {
+    Svg layer = Svg.group("frames");
+    Set<String> drawn = new LinkedHashSet<>();
+    for (Footprint footprint : layout.footprints()) {
+      String outline = outline(footprint.frame());
+      if (drawn.add(outline)) {
+        layer.add(Svg.path(outline));
+      }
+    }
+    return layer;
+  }
+
+  private Svg rulers() {
+    Svg layer = Svg.group("ruler");
+    double step = TICK;
+    while (length / step > 60) {
+      step *= 2;
+    }
+    for (double x = 0; x <= length + 1e-6; x += step) {
+      layer.add(Svg.line(x, width, x, width + letter * 0.4));
+      layer.add(
+          Svg.text(x, width + letter * 1.5, Svg.number(x / 1000) + (x == 0 ? " m" : ""))
+              .with("text-anchor", "middle"));
+    }
+    for (double y = 0; y <= width + 1e-6; y += step) {
+      layer.add(Svg.line(-letter * 0.4, width - y, 0, width - y));
+      layer.add(
+          Svg.text(-letter * 0.6, width - y + letter * 0.35, Svg.number(y / 1000))
+              .with("text-anchor", "end"));
+    }
+    return layer;
+  }
+
+  private Svg marks(List<Mark> marks) {
+    Map<String, Placement> byName = new LinkedHashMap<>();
+    layout.placements().forEach(p -> byName.put(p.name(), p));
+    Map<Integer, Integer> taken = new LinkedHashMap<>();
+    Svg layer = Svg.group("marks");
+    for (Mark mark : marks) {
+      for (String name : mark.placements()) {
+        Placement placement = byName.get(name);
+        if (placement == null) {
+          continue;
+        }
+        int before = taken.merge(placement.id(), 1, Integer::sum) - 1;
+        var box = placement.outline().getEnvelopeInternal();
+        layer.add(
+            MarkShapes.mark(
+                mark,
+                box.centre().x + before * letter * 1.7,
+                width - box.centre().y - before * letter * 0.5));
+      }
+    }
+    return layer;
+  }
+
+  private String outline(Geometry geometry) {
+    Coordinate[] corners = geometry.getCoordinates();
+    StringBuilder path = new StringBuilder();
+    for (int i = 0; i < corners.length - 1; i++) {
+      path.append(i == 0 ? 'M' : 'L').append(Svg.pair(corners[i].x, width - corners[i].y));
+    }
+    return path.append('z').toString();
+  }
+
+  private static String key(String design, int separation) {
+    return separation + " of " + design;
+  }
+}

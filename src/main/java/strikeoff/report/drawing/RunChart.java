@@ -1,0 +1,240 @@
+package strikeoff.report.drawing;
+
+import gg.jte.Content;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.plan.PrintPlan;
+import strikeoff.timeline.Contact;
+import strikeoff.timeline.Impression;
+import strikeoff.timeline.Moment;
+import strikeoff.timeline.Task;
+import strikeoff.timeline.Timeline;
+
+/**
+ * One day of the run over clock time: people, cloth, each colour with its drying, and screens.
+ *
+ * @param day its number, from 1
+ * @param drawn the chart; a letter of it is 11 units high, a minute 2.4 units wide
+ */
+public record RunChart(int day, Content drawn) {
+
+  static final double MINUTE = 2.4;
+  static final double LETTER = 11;
+  static final double ROW = 33;
+  static final double BAR = 13;
+  private static final double TOP = 26;
+  private static final double SIDE = 12;
+  private static final double LEAST = 620;
+
+  /** The days of a run, each on a chart of its own. */
+  public static List<RunChart> of(PrintPlan plan, Timeline timeline) {
+    List<RunChart> charts = new ArrayList<>();
+    for (PrintDay day : PrintDay.of(plan, timeline)) {
+      charts.add(new RunChart(day.number(), new Drawing(plan, timeline, day).drawn()));
+    }
+    return charts;
+  }
+
+  /** Draws one day. */
+  private static final class Drawing {
+
+    private final PrintPlan plan;
+    private final Timeline timeline;
+    private final PrintDay day;
+    private final double minute;
+    private final double width;
+    private final Svg rows = Svg.group("rows");
+    private double y = TOP;
+
+    Drawing(PrintPlan plan, Timeline timeline, PrintDay day) {
+      this.plan = plan;
+      this.timeline = timeline;
+      this.day = day;
+      double minutes = day.to().since(day.from()).minutes();
+      this.minute = Math.max(MINUTE, LEAST / minutes);
+      this.width = minutes * minute + 2 * SIDE;
+    }
+
+    Content drawn() {
+      people();
+      cloth();
+      colours();
+      screens();
+      double height = y + 4;
+      return Svg.window(0, 0, width, height)
+          .with("class", "run")
+          .with("width", width)
+          .with("height", height)
+          .with("role", "img")
+          .with(
+              "aria-label",
+              "Chart of day " + day.number() + "; the day sheet says the same in words")
+          .add(hours(height))
+          .add(rows);
+    }
+
+    private Svg hours(double height) {
+      Svg layer = Svg.group("hours");
+      long half = 30 * 60;
+      for (long at = day.from().seconds(); at <= day.to().seconds(); at += half) {
+        Moment moment = new Moment(at);
+        boolean full = at % (2 * half) == 0;
+        layer.add(
+            Svg.line(x(moment), TOP - 8, x(moment), height).with("class", full ? "full" : "half"));
+        if (full && at < day.to().seconds()) {
+          layer.add(Svg.text(x(moment) + 3, LETTER, moment.clock()));
+        }
+      }
+      return layer;
+    }
+
+    private void people() {
+      for (String person : plan.crew().names()) {
+        List<Task> tasks =
+            day.tasks().stream()
+                .filter(t -> t.person().equals(java.util.Optional.of(person)))
+                .toList();
+        if (!tasks.isEmpty()) {
+          Svg row = row(person, "people");
+          Bars.merged(tasks)
+              .forEach(bar -> row.add(bar(bar.from(), bar.to(), "work", bar.words())));
+        }
+      }
+    }
+
+    private void cloth() {
+      List<Task> tasks =
+          day.tasks().stream()
+              .filter(t -> t.screen().isEmpty() && t.kind() != Task.Kind.MIX)
+              .toList();
+      if (!tasks.isEmpty()) {
+        Svg row = row("cloth", "cloth");
+        Bars.merged(tasks)
+            .forEach(
+                bar ->
+                    row.add(
+                        bar(
+                            bar.from(),
+                            bar.to(),
+                            bar.kind() == Task.Kind.WAIT ? "wait" : "work",
+                            bar.words())));
+      }
+    }
+
+    /** A row for each colour of each print step: its impressions, and how its films dry. */
+    private void colours() {
+      Map<String, List<Impression>> byColour = new LinkedHashMap<>();
+      for (Impression impression : timeline.impressions()) {
+        if (impression.laid().compareTo(day.from()) >= 0
+            && impression.laid().compareTo(day.to()) < 0) {
+          byColour.computeIfAbsent(colourOf(impression), key -> new ArrayList<>()).add(impression);
+        }
+      }
+      byColour.forEach(this::colour);
+    }
+
+    private void colour(String name, List<Impression> impressions) {
+      Svg row = row(name.substring(name.indexOf(' ') + 1), "colour");
+      String hex = impressions.get(0).footprint().paste().colour().hex();
+      Map<Integer, List<Impression>> bySet = new LinkedHashMap<>();
+      impressions.forEach(i -> bySet.computeIfAbsent(i.set(), set -> new ArrayList<>()).add(i));
+      bySet.forEach((set, films) -> row.add(Drying.of(films, this::x, y - BAR - 4, hex)));
+      for (Impression impression : impressions) {
+        row.add(
+            bar(impression.laid(), impression.lifted(), "print", "")
+                .with("fill", hex)
+                .titled(
+                    Words.shortened(impression.footprint().placement().name(), 40)
+                        + ", "
+                        + impression.laid().clock()
+                        + "–"
+                        + impression.lifted().clock()));
+      }
+      for (Contact contact : timeline.contacts()) {
+        if (impressions.contains(contact.earlier())
+            && contact.later().laid().compareTo(day.to()) < 0) {
+          row.add(contact(contact));
+        }
+      }
+    }
+
+    private Svg contact(Contact contact) {
+      double at = x(contact.later().laid());
+      double middle = y - 4 - BAR / 2;
+      return Svg.path("M" + Svg.pair(at - 5, middle - 5) + "l10 10m0-10l-10 10")
+          .with("class", "contact")
+          .titled(
+              Words.shortened(contact.later().footprint().screen().name(), 40)
+                  + " laid on "
+                  + Words.shortened(contact.earlier().footprint().placement().name(), 40)
+                  + " at "
+                  + contact.later().laid().clock()
+                  + (contact.shortBest().minutes() > 0
+                      ? ", " + contact.shortBest().text() + " too early"
+                      : ", too early by " + contact.shortMost().text() + " if it dries slowly"));
+    }
+
+    private void screens() {
+      Map<String, List<Task>> byScreen = new LinkedHashMap<>();
+      for (Task task : day.tasks()) {
+        task.screen()
+            .ifPresent(s -> byScreen.computeIfAbsent(s, key -> new ArrayList<>()).add(task));
+      }
+      byScreen.forEach(
+          (screen, tasks) -> {
+            Svg row = row("screen " + screen, "screen");
+            for (Bars.Bar bar : Bars.merged(tasks)) {
+              row.add(
+                  bar(
+                      bar.from(),
+                      bar.to(),
+                      bar.kind() == Task.Kind.PRINT ? "print" : "wash",
+                      bar.kind() == Task.Kind.PRINT ? "" : bar.words()));
+            }
+          });
+    }
+
+    private Svg row(String name, String kind) {
+      Svg row = Svg.group("row " + kind);
+      rows.add(row);
+      row.add(Svg.text(SIDE, y + LETTER, Words.shortened(name, 60)).with("class", "name"));
+      y += ROW;
+      row.add(Svg.line(0, y - 1, width, y - 1).with("class", "rule"));
+      return row;
+    }
+
+    private Svg bar(Moment from, Moment to, String kind, String words) {
+      double left = x(from);
+      double length = Math.max(1.2, x(to) - left);
+      double top = y - BAR - 4;
+      Svg bar = Svg.rect(left, top, length, BAR).with("class", kind);
+      int fitting = Words.fitting(length - 6, LETTER);
+      if (words.isEmpty() || fitting < 3) {
+        return words.isEmpty() ? bar : bar.titled(Words.shortened(words, 80));
+      }
+      return Svg.of("g")
+          .add(bar)
+          .add(
+              Svg.text(left + 3, top + BAR - 3, Words.shortened(words, fitting))
+                  .with("class", kind));
+    }
+
+    private double x(Moment moment) {
+      double minutes = moment.since(day.from()).minutes();
+      double shown = day.to().since(day.from()).minutes();
+      return SIDE + Math.max(0, Math.min(shown, minutes)) * minute;
+    }
+
+    private static String colourOf(Impression impression) {
+      return impression.step()
+          + "."
+          + impression.footprint().separation().number()
+          + " "
+          + impression.footprint().placement().arrangement()
+          + " · "
+          + impression.footprint().paste().name();
+    }
+  }
+}

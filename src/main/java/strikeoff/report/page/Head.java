@@ -1,0 +1,10 @@
+package strikeoff.report.page;
+
+import gg.jte.Content;
+
+/**
+ * What every page's head holds.
+ *
+ * @param policy the content security policy, with the hashes of the style sheet and the script
+ */
+public record Head(String title, String policy, Content style, Content script) {}
