@@ -1,8 +1,14 @@
 package strikeoff.facts;
 
+import java.util.ArrayList;
 import java.util.List;
+import strikeoff.bath.Fixing;
+import strikeoff.colour.Swatches;
 import strikeoff.layout.Layout;
+import strikeoff.paste.Pastes;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
 import strikeoff.timeline.Timeline;
 
 /**
@@ -10,9 +16,38 @@ import strikeoff.timeline.Timeline;
  *
  * @param evidence the facts of all subjects that rules judge, in the order of derivation
  */
-public record Facts(Layout layout, Timeline timeline, List<Evidence> evidence) {
+public record Facts(
+    Layout layout,
+    Swatches swatches,
+    Timeline timeline,
+    Pastes pastes,
+    Fixing fixing,
+    List<Evidence> evidence) {
 
   public Facts {
     evidence = List.copyOf(evidence);
+  }
+
+  /** Derives a plan's facts, each subject from the plan and the subjects before it. */
+  public static Facts derive(PrintPlan plan, Policy policy) {
+    Layout layout = Layout.of(plan, policy);
+    Swatches swatches = Swatches.of(plan, layout, policy);
+    Timeline timeline = Timeline.of(plan, layout, policy);
+    Pastes pastes = Pastes.of(plan, timeline, policy);
+    Fixing fixing = Fixing.of(plan, timeline, policy);
+    List<Evidence> evidence = new ArrayList<>();
+    evidence.addAll(layout.evidence());
+    evidence.addAll(swatches.evidence());
+    evidence.addAll(timeline.evidence());
+    evidence.addAll(pastes.evidence());
+    evidence.addAll(fixing.evidence());
+    return new Facts(layout, swatches, timeline, pastes, fixing, evidence);
+  }
+
+  /** What the rules are given: the facts, and the limits they compare them with. */
+  public List<Object> forRules(Policy policy) {
+    List<Object> all = new ArrayList<>(evidence);
+    all.addAll(policy.limits().values());
+    return all;
   }
 }

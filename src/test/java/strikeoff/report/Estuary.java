@@ -7,7 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import strikeoff.bath.Fixing;
 import strikeoff.check.Checked;
+import strikeoff.colour.Lab;
+import strikeoff.colour.Swatches;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Place;
@@ -15,6 +18,7 @@ import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
+import strikeoff.paste.Pastes;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Assumption;
@@ -93,7 +97,18 @@ final class Estuary {
         texts.apply("estuary-curtains.yaml"),
         plan,
         source,
-        new Facts(layout, timeline, List.of()),
+        new Facts(
+            layout,
+            new Swatches(
+                plan.cloth().ground(),
+                Lab.of(plan.cloth().ground()),
+                List.of(),
+                List.of(),
+                List.of()),
+            timeline,
+            new Pastes(List.of(), List.of(), List.of(), List.of()),
+            new Fixing(List.of(), List.of()),
+            List.of()),
         findings,
         List.of());
   }
