@@ -49,6 +49,7 @@ final class ColourFacts {
               figure(swatch.onGroundLab().difference(groundLab)),
               figure(Lab.of(washed).difference(groundLab)),
               figure(swatch.onGroundLab().difference(swatch.lab())),
+              palette.strengthening(paste(swatch)),
               swatch.placements(),
               colourPath(swatch)));
     }

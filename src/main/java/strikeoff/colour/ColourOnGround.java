@@ -18,6 +18,7 @@ import strikeoff.units.Ratio;
  * @param difference CIEDE2000 between {@code look} and the ground
  * @param washedDifference CIEDE2000 between {@code washed} and the ground
  * @param missed CIEDE2000 between {@code look} and the named colour
+ * @param strengthening how much stronger it would have to be mixed to show after wash-off, in words
  */
 public record ColourOnGround(
     String paste,
@@ -32,6 +33,7 @@ public record ColourOnGround(
     Ratio difference,
     Ratio washedDifference,
     Ratio missed,
+    String strengthening,
     List<String> marks,
     PlanPath path)
     implements Evidence {

@@ -5,6 +5,7 @@ import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.policy.Policy;
+import strikeoff.units.Ratio;
 
 /** Mixes the looks of pastes on one cloth, by the policy's shares of hiding and of softening. */
 final class Palette {
@@ -13,11 +14,15 @@ final class Palette {
   private final double hiding;
   private final double kept;
   private final double taken;
+  private final double shown;
+  private final double strongest;
 
   Palette(Cloth cloth, Policy policy) {
     ground = Reflectance.of(cloth.ground());
     hiding = policy.limit("order/hiding-share").amount();
     kept = 1 - policy.limit("order/softening").amount();
+    shown = policy.limit("order/shows-from").amount();
+    strongest = policy.limit("order/strongest-mix").amount();
     taken =
         cloth.fibres().entrySet().stream()
             .mapToDouble(
@@ -46,5 +51,22 @@ final class Palette {
 
   Colour onGround(Coat lower, Coat upper) {
     return upper.over(lower.over(ground)).colour();
+  }
+
+  /** How much stronger a paste must be mixed to show on the ground after wash-off, in words. */
+  String strengthening(Paste paste) {
+    if (!paste.transparent()) {
+      return "no stronger mix of it would show";
+    }
+    Lab groundLab = Lab.of(ground);
+    for (int tenths = 10; tenths <= strongest * 10; tenths++) {
+      Colour look = onGround(softened(paste).times(tenths / 10.0));
+      if (Lab.of(look).difference(groundLab) >= shown) {
+        return tenths == 10
+            ? "as strong as it is, it shows"
+            : "mixed " + new Ratio(tenths / 10.0).text() + " times as strong, it would show";
+      }
+    }
+    return "no stronger mix of it would show";
   }
 }

@@ -1,0 +1,105 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Evidence.Related;
+import strikeoff.timeline.Impression;
+import strikeoff.units.Ratio;
+
+/** The order of colours inside a motif: one fact a design and order, however many motifs. */
+final class ColourOrder {
+
+  private final Course course;
+
+  ColourOrder(Course course) {
+    this.course = course;
+  }
+
+  List<Evidence> facts() {
+    List<Evidence> facts = new ArrayList<>();
+    for (MotifOrder order : MotifOrder.of(course)) {
+      darkBeforeLight(order).ifPresent(facts::add);
+      keyNotLast(order).ifPresent(facts::add);
+    }
+    return facts;
+  }
+
+  private Optional<Evidence> darkBeforeLight(MotifOrder order) {
+    Impression dark = null;
+    Impression light = null;
+    double most = 0;
+    List<Impression> prints = order.prints();
+    for (int i = 0; i < prints.size(); i++) {
+      for (int j = i + 1; j < prints.size(); j++) {
+        double step = MotifOrder.lightness(prints.get(j)) - MotifOrder.lightness(prints.get(i));
+        if (step > most && mustBeLightFirst(prints.get(i), prints.get(j))) {
+          dark = prints.get(i);
+          light = prints.get(j);
+          most = step;
+        }
+      }
+    }
+    if (dark == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new DarkBeforeLight(
+            order.design(),
+            paste(dark),
+            paste(light),
+            figure(MotifOrder.lightness(dark)),
+            figure(MotifOrder.lightness(light)),
+            figure(most),
+            order.pastes(),
+            order.better(),
+            NumberRuns.places(order.placements()),
+            order.names(),
+            List.of(new Related(paste(light), order.cause(light, course))),
+            order.cause(dark, course)));
+  }
+
+  private static boolean mustBeLightFirst(Impression earlier, Impression later) {
+    return earlier.footprint().paste().transparent()
+        && later.footprint().paste().transparent()
+        && !MotifOrder.key(earlier)
+        && !MotifOrder.key(later)
+        && MotifOrder.overlap(earlier, later);
+  }
+
+  private Optional<Evidence> keyNotLast(MotifOrder order) {
+    List<Impression> prints = order.prints();
+    for (int i = 0; i < prints.size(); i++) {
+      Impression key = prints.get(i);
+      List<Impression> after =
+          prints.subList(i + 1, prints.size()).stream()
+              .filter(p -> !MotifOrder.key(p) && MotifOrder.overlap(key, p))
+              .toList();
+      if (MotifOrder.key(key) && !after.isEmpty()) {
+        return Optional.of(
+            new KeyNotLast(
+                order.design(),
+                paste(key),
+                after.stream().map(ColourOrder::paste).toList(),
+                order.better(),
+                NumberRuns.places(order.placements()),
+                order.names(),
+                after.stream()
+                    .map(p -> new Related(paste(p), order.cause(p, course)))
+                    .distinct()
+                    .toList(),
+                order.cause(key, course)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String paste(Impression print) {
+    return print.footprint().paste().name();
+  }
+
+  private static Ratio figure(double value) {
+    return new Ratio(Math.rint(value * 10) / 10);
+  }
+}

@@ -1,0 +1,165 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import strikeoff.layout.Footprint;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Evidence.Related;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.timeline.Impression;
+
+/** Whether each colour of each placement is printed once. */
+final class Coverage {
+
+  private final PrintPlan plan;
+  private final Course course;
+  private final Layout layout;
+
+  Coverage(PrintPlan plan, Course course, Layout layout) {
+    this.plan = plan;
+    this.course = course;
+    this.layout = layout;
+  }
+
+  List<Evidence> facts() {
+    List<Evidence> facts = new ArrayList<>();
+    notPrinted(facts);
+    printedTwice(facts);
+    return facts;
+  }
+
+  private void notPrinted(List<Evidence> facts) {
+    Set<Print> printed = new HashSet<>();
+    Map<String, Integer> lastStep = new LinkedHashMap<>();
+    for (Impression print : course.impressions()) {
+      printed.add(Print.of(print.footprint()));
+      lastStep.merge(print.footprint().placement().arrangement(), print.step(), Math::max);
+    }
+    layout
+        .arrangements()
+        .forEach(
+            (name, placements) -> {
+              Missing missing = new Missing();
+              for (Placement placement : placements) {
+                for (Footprint footprint : layout.footprintsOf(placement.id())) {
+                  missing.count(footprint, !printed.contains(Print.of(footprint)));
+                }
+              }
+              if (missing.prints > 0) {
+                facts.add(missing.fact(name, path(name, lastStep.get(name)), arranged(name)));
+              }
+            });
+  }
+
+  private PlanPath path(String arrangement, Integer lastStep) {
+    return lastStep == null ? arranged(arrangement) : course.path(lastStep);
+  }
+
+  private PlanPath arranged(String arrangement) {
+    return plan.arrangements().get(arrangement).path();
+  }
+
+  private void printedTwice(List<Evidence> facts) {
+    Map<Print, Integer> first = new LinkedHashMap<>();
+    Map<String, Twice> again = new LinkedHashMap<>();
+    for (Impression print : course.impressions()) {
+      Integer before = first.putIfAbsent(Print.of(print.footprint()), print.step());
+      if (before != null) {
+        String arrangement = print.footprint().placement().arrangement();
+        again
+            .computeIfAbsent(
+                arrangement + "\n" + print.step() + "\n" + before,
+                key -> new Twice(arrangement, print.step(), before, new ArrayList<>()))
+            .prints
+            .add(print);
+      }
+    }
+    again.values().forEach(twice -> facts.add(twice.fact(course, layout)));
+  }
+
+  /** One colour at one place. */
+  private record Print(int placement, int separation) {
+    static Print of(Footprint footprint) {
+      return new Print(footprint.placement().id(), footprint.separation().number());
+    }
+  }
+
+  private record Twice(String arrangement, int step, int before, List<Impression> prints) {
+
+    PrintedTwice fact(Course course, Layout layout) {
+      Missing seen = new Missing();
+      Set<Print> again = new HashSet<>();
+      prints.forEach(p -> again.add(Print.of(p.footprint())));
+      for (Placement placement : layout.of(arrangement)) {
+        for (Footprint footprint : layout.footprintsOf(placement.id())) {
+          seen.count(footprint, again.contains(Print.of(footprint)));
+        }
+      }
+      return new PrintedTwice(
+          arrangement,
+          seen.what(),
+          course.name(step),
+          course.name(before),
+          prints.size(),
+          Group.names(prints),
+          before == step ? List.of() : List.of(new Related("printed first", course.path(before))),
+          course.path(step));
+    }
+  }
+
+  /** Picks some prints of an arrangement and says in short which. */
+  private static final class Missing {
+
+    private final Map<Integer, Set<Integer>> numbersBySeparation = new TreeMap<>();
+    private final Map<Integer, String> pastes = new TreeMap<>();
+    private final Set<Integer> numbers = new TreeSet<>();
+    private final Set<String> names = new LinkedHashSet<>();
+    private int prints;
+    private int all;
+
+    void count(Footprint footprint, boolean picked) {
+      all++;
+      Placement placement = footprint.placement();
+      numbers.add(placement.number());
+      pastes.put(footprint.separation().number(), footprint.paste().name());
+      if (picked) {
+        prints++;
+        numbersBySeparation
+            .computeIfAbsent(footprint.separation().number(), n -> new TreeSet<>())
+            .add(placement.number());
+        names.add(placement.name());
+      }
+    }
+
+    String what() {
+      Map<Set<Integer>, List<String>> colours = new LinkedHashMap<>();
+      numbersBySeparation.forEach(
+          (separation, own) ->
+              colours.computeIfAbsent(own, n -> new ArrayList<>()).add(pastes.get(separation)));
+      List<String> words = new ArrayList<>();
+      colours.forEach(
+          (own, names) -> {
+            String which = own.equals(numbers) ? "all " + own.size() : NumberRuns.text(own);
+            boolean whole = names.size() == pastes.size();
+            words.add(which + " in " + (whole ? "all colours" : String.join(" and ", names)));
+          });
+      return String.join("; ", words);
+    }
+
+    NotPrinted fact(String arrangement, PlanPath path, PlanPath arranged) {
+      List<Related> related =
+          path.equals(arranged) ? List.of() : List.of(new Related("arranged", arranged));
+      return new NotPrinted(arrangement, what(), prints, all, List.copyOf(names), related, path);
+    }
+  }
+}

@@ -1,0 +1,37 @@
+package strikeoff.sequence;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Area;
+
+/**
+ * Dye that a print step lays over a paint film, set or not: the binder keeps it from the fibre.
+ *
+ * @param step the step that prints the dye
+ * @param dyes names of its pastes that are concerned
+ * @param paints names of the paints under them
+ * @param places the placements concerned, in short: {@code herons 1–6}
+ * @param most area that they can share
+ * @param certain true if they surely share some, false if they may miss each other inside their
+ *     image rectangles
+ */
+public record DyeOverPaint(
+    String step,
+    List<String> dyes,
+    List<String> paints,
+    String places,
+    Area most,
+    boolean certain,
+    List<String> marks,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public DyeOverPaint {
+    dyes = List.copyOf(dyes);
+    paints = List.copyOf(paints);
+    marks = List.copyOf(marks);
+    related = List.copyOf(related);
+  }
+}

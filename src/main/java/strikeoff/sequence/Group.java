@@ -1,0 +1,91 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Evidence.Related;
+import strikeoff.timeline.Impression;
+import strikeoff.units.Area;
+
+/** Gathers the laps of one print step, so that one cause gives one fact. */
+final class Group {
+
+  private final Set<String> above = new LinkedHashSet<>();
+  private final Set<String> below = new LinkedHashSet<>();
+  private final Set<Placement> placements = new LinkedHashSet<>();
+  private final Set<Integer> earlierSteps = new TreeSet<>();
+  private boolean certain;
+  private double squareCm;
+
+  void add(Laps.Lap lap) {
+    above.add(lap.later().footprint().paste().name());
+    below.add(lap.earlier().footprint().paste().name());
+    placements.add(lap.later().footprint().placement());
+    earlierSteps.add(lap.earlier().step());
+    certain |= lap.certain();
+    squareCm += lap.most().squareCm();
+  }
+
+  boolean isEmpty() {
+    return placements.isEmpty();
+  }
+
+  List<String> above() {
+    return List.copyOf(above);
+  }
+
+  List<String> below() {
+    return List.copyOf(below);
+  }
+
+  List<String> names() {
+    return placements.stream().map(Placement::name).toList();
+  }
+
+  /** In short. */
+  String places() {
+    return NumberRuns.places(placements);
+  }
+
+  boolean certain() {
+    return certain;
+  }
+
+  Area most() {
+    return new Area(squareCm);
+  }
+
+  Set<Integer> earlierSteps() {
+    return earlierSteps;
+  }
+
+  /** The earlier steps, each with its place, unless it is the step itself. */
+  List<Related> related(Course course, int step) {
+    List<Related> related = new ArrayList<>();
+    for (int earlier : earlierSteps) {
+      if (earlier != step) {
+        related.add(new Related("printed before", course.path(earlier)));
+      }
+    }
+    return related;
+  }
+
+  static String places(List<Impression> impressions) {
+    return NumberRuns.places(impressions.stream().map(i -> i.footprint().placement()).toList());
+  }
+
+  static List<String> names(List<Impression> impressions) {
+    Set<String> names = new LinkedHashSet<>();
+    impressions.forEach(i -> names.add(i.footprint().placement().name()));
+    return List.copyOf(names);
+  }
+
+  static List<String> pastes(List<Impression> impressions) {
+    Set<String> names = new LinkedHashSet<>();
+    impressions.forEach(i -> names.add(i.footprint().paste().name()));
+    return List.copyOf(names);
+  }
+}

@@ -1,0 +1,72 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import strikeoff.layout.ClothIndex;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Tube;
+import strikeoff.plan.Design.Separation;
+import strikeoff.timeline.Impression;
+import strikeoff.units.Area;
+
+/** Finds prints that come to lie over earlier ones. */
+final class Laps {
+
+  private final Tube tube;
+  private final ClothIndex<Impression> index;
+
+  /** Prepares to look under prints for those impressions. */
+  Laps(Layout layout, List<Impression> under) {
+    tube = layout.tube();
+    index = new ClothIndex<>(tube);
+    under.forEach(i -> index.add(i.footprint().image(), i));
+  }
+
+  /** The earlier prints that share area with a later one and are of a kind. */
+  List<Lap> under(Impression later, Predicate<Impression> kind) {
+    List<Lap> laps = new ArrayList<>();
+    for (Impression earlier : index.near(later.footprint().image(), 0)) {
+      if (earlier.id() < later.id() && kind.test(earlier)) {
+        double shared =
+            tube.overlapArea(earlier.footprint().image(), later.footprint().image()) / 100;
+        if (shared > 0) {
+          laps.add(Lap.of(earlier, later, shared));
+        }
+      }
+    }
+    return laps;
+  }
+
+  /**
+   * One print over another.
+   *
+   * @param most area that the two can share: that of both image rectangles, as far as both print
+   *     there
+   * @param certain true if they surely share some: an outline on its motif, colours with a trap, or
+   *     two areas that cannot pass each other inside their rectangles
+   */
+  record Lap(Impression earlier, Impression later, Area most, boolean certain) {
+
+    static Lap of(Impression earlier, Impression later, double shared) {
+      Separation below = earlier.footprint().separation();
+      Separation above = later.footprint().separation();
+      double p = below.printed().squareCm();
+      double q = above.printed().squareCm();
+      double union = rectangle(earlier) + rectangle(later) - shared;
+      boolean oneMotif = earlier.footprint().placement().id() == later.footprint().placement().id();
+      boolean adjoins = oneMotif && (below.key() || above.key() || trapped(below, above));
+      double most = Math.min(shared, Math.min(p, q));
+      return new Lap(earlier, later, new Area(most), adjoins || p + q > union);
+    }
+
+    private static boolean trapped(Separation one, Separation other) {
+      return one.trap().or(other::trap).filter(trap -> trap.mm() > 0).isPresent();
+    }
+
+    private static double rectangle(Impression impression) {
+      Separation separation = impression.footprint().separation();
+      return separation.length().mm() * separation.width().mm() / 100;
+    }
+  }
+}

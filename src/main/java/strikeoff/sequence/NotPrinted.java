@@ -1,0 +1,29 @@
+package strikeoff.sequence;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+
+/**
+ * Placements of one arrangement that the run leaves out, or colours of them.
+ *
+ * @param what is missing, in words: {@code 5, 6 in all colours}, {@code all 6 in ink}
+ * @param missing how many prints are missing
+ * @param all how many prints the arrangement has
+ * @param path of the last step that prints some of it, else of the arrangement
+ */
+public record NotPrinted(
+    String arrangement,
+    String what,
+    int missing,
+    int all,
+    List<String> marks,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public NotPrinted {
+    marks = List.copyOf(marks);
+    related = List.copyOf(related);
+  }
+}

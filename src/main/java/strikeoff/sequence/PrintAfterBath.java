@@ -1,0 +1,24 @@
+package strikeoff.sequence;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.timeline.Moment;
+import strikeoff.units.Span;
+
+/**
+ * The first print on a cloth that has been in water.
+ *
+ * @param step the print step
+ * @param bath the last wet step before it
+ * @param dried time from the end of that bath to the first frame
+ * @param laid when that frame is laid
+ */
+public record PrintAfterBath(
+    String step, String bath, Span dried, Moment laid, List<Related> related, PlanPath path)
+    implements Evidence {
+
+  public PrintAfterBath {
+    related = List.copyOf(related);
+  }
+}

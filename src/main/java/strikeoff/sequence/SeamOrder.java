@@ -1,0 +1,159 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+import strikeoff.layout.SeamCrossing;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Evidence.Related;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Seam;
+import strikeoff.plan.Step;
+import strikeoff.timeline.Impression;
+
+/** Seams against prints: what crosses one waits for it, all else comes before it. */
+final class SeamOrder {
+
+  private final PrintPlan plan;
+  private final Course course;
+  private final Layout layout;
+
+  SeamOrder(PrintPlan plan, Course course, Layout layout) {
+    this.plan = plan;
+    this.course = course;
+    this.layout = layout;
+  }
+
+  List<Evidence> facts() {
+    List<Evidence> facts = new ArrayList<>();
+    for (Seam seam : plan.seams().values()) {
+      if (!seam.sewnBefore()) {
+        Set<Integer> across = across(seam);
+        Optional<Step> sewing =
+            course.firstAfter(0, s -> s instanceof Step.Sew sew && sew.seam().equals(seam.name()));
+        if (sewing.isPresent()) {
+          tooEarly(facts, seam, across, sewing.get().number());
+          facts.add(sewn(seam, across, sewing.get().number()));
+        } else {
+          neverSewn(facts, seam, across);
+        }
+      }
+    }
+    return facts;
+  }
+
+  private Set<Integer> across(Seam seam) {
+    Set<Integer> ids = new LinkedHashSet<>();
+    for (Evidence fact : layout.evidence()) {
+      if (fact instanceof SeamCrossing crossing && crossing.seam().equals(seam.name())) {
+        ids.addAll(crossing.crossing());
+      }
+    }
+    return ids;
+  }
+
+  private void tooEarly(List<Evidence> facts, Seam seam, Set<Integer> across, int sewing) {
+    for (int step : course.printSteps()) {
+      if (step < sewing) {
+        Map<String, List<Impression>> byArrangement = new LinkedHashMap<>();
+        for (Impression print : course.impressions(step)) {
+          if (across.contains(print.footprint().placement().id())) {
+            byArrangement
+                .computeIfAbsent(
+                    print.footprint().placement().arrangement(), name -> new ArrayList<>())
+                .add(print);
+          }
+        }
+        byArrangement.forEach(
+            (arrangement, prints) ->
+                facts.add(
+                    new AcrossUnsewnSeam(
+                        seam.name(),
+                        arrangement,
+                        NumberRuns.text(numbers(prints)),
+                        course.name(step),
+                        course.name(sewing),
+                        others(arrangement, step, across),
+                        Group.names(prints),
+                        List.of(
+                            new Related("the seam", seam.path()),
+                            new Related("sewn", course.path(sewing))),
+                        course.path(step))));
+      }
+    }
+  }
+
+  private String others(String arrangement, int step, Set<Integer> across) {
+    Set<Integer> numbers = new TreeSet<>();
+    for (Impression print : course.impressions(step)) {
+      Placement placement = print.footprint().placement();
+      if (placement.arrangement().equals(arrangement) && !across.contains(placement.id())) {
+        numbers.add(placement.number());
+      }
+    }
+    return numbers.isEmpty() ? "none" : NumberRuns.text(numbers);
+  }
+
+  private SeamSewn sewn(Seam seam, Set<Integer> across, int sewing) {
+    int awayBefore = 0;
+    int awayAfter = 0;
+    int acrossAfter = 0;
+    int lastAway = sewing;
+    for (Impression print : course.impressions()) {
+      boolean after = print.step() > sewing;
+      if (across.contains(print.footprint().placement().id())) {
+        acrossAfter += after ? 1 : 0;
+      } else {
+        awayAfter += after ? 1 : 0;
+        awayBefore += after ? 0 : 1;
+        lastAway = Math.max(lastAway, print.step());
+      }
+    }
+    List<Related> related = new ArrayList<>(List.of(new Related("the seam", seam.path())));
+    if (lastAway != sewing) {
+      related.add(new Related("the last print away from it", course.path(lastAway)));
+    }
+    return new SeamSewn(
+        seam.name(),
+        course.name(sewing),
+        awayAfter,
+        awayBefore,
+        acrossAfter,
+        course.name(lastAway),
+        related,
+        course.path(sewing));
+  }
+
+  private void neverSewn(List<Evidence> facts, Seam seam, Set<Integer> across) {
+    List<Impression> prints =
+        course.impressions().stream()
+            .filter(i -> across.contains(i.footprint().placement().id()))
+            .toList();
+    if (!prints.isEmpty()) {
+      facts.add(
+          new SeamNeverSewn(
+              seam.name(),
+              Group.places(prints),
+              Group.names(prints),
+              prints.stream()
+                  .map(Impression::step)
+                  .distinct()
+                  .map(s -> new Related("printed across it", course.path(s)))
+                  .toList(),
+              seam.path()));
+    }
+  }
+
+  private static Set<Integer> numbers(List<Impression> prints) {
+    Set<Integer> numbers = new TreeSet<>();
+    prints.forEach(p -> numbers.add(p.footprint().placement().number()));
+    return numbers;
+  }
+}

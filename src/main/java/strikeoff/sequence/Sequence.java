@@ -1,0 +1,34 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.layout.Layout;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.timeline.Timeline;
+
+/**
+ * Facts about the order of work on the cloth. Facts about prints need a run that prints; a plan
+ * that only lays out has none of them.
+ */
+public record Sequence(List<Evidence> evidence) {
+
+  public Sequence {
+    evidence = List.copyOf(evidence);
+  }
+
+  public static Sequence of(PrintPlan plan, Layout layout, Timeline timeline, Policy policy) {
+    List<Evidence> evidence = new ArrayList<>(Traps.of(plan, layout, policy));
+    if (!timeline.impressions().isEmpty()) {
+      Course course = new Course(plan, timeline);
+      evidence.addAll(new MediaPasses(course, layout).facts());
+      evidence.addAll(new AfterTreatment(course).facts());
+      evidence.addAll(new ColourOrder(course).facts());
+      evidence.addAll(new AnchorOrder(course, layout).facts());
+      evidence.addAll(new SeamOrder(plan, course, layout).facts());
+      evidence.addAll(new Coverage(plan, course, layout).facts());
+    }
+    return new Sequence(evidence);
+  }
+}

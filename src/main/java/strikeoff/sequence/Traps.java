@@ -1,0 +1,54 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Design;
+import strikeoff.plan.Design.Separation;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.units.Length;
+
+/** Traps of placed designs. */
+final class Traps {
+
+  private Traps() {}
+
+  static List<Evidence> of(PrintPlan plan, Layout layout, Policy policy) {
+    boolean railed = plan.table().railed();
+    String limit = railed ? "order/registration-railed" : "order/registration-by-eye";
+    Length tolerance = new Length(policy.limit(limit).amount());
+    List<Evidence> facts = new ArrayList<>();
+    for (Design design : plan.designs().values()) {
+      List<String> placements =
+          layout.placements().stream()
+              .filter(p -> p.design().equals(design.name()))
+              .map(Placement::name)
+              .toList();
+      List<Separation> trapped =
+          design.separations().stream().filter(s -> s.trap().isPresent()).toList();
+      if (!placements.isEmpty() && design.separations().size() > 1 && !trapped.isEmpty()) {
+        Separation narrowest =
+            trapped.stream().min(Comparator.comparing(s -> s.trap().get())).orElseThrow();
+        Length trap = narrowest.trap().get();
+        facts.add(
+            new TrapWidth(
+                design.name(),
+                trapped.stream()
+                    .filter(t -> t.trap().get().equals(trap))
+                    .map(Separation::paste)
+                    .distinct()
+                    .toList(),
+                trap,
+                railed,
+                tolerance,
+                placements,
+                narrowest.path()));
+      }
+    }
+    return facts;
+  }
+}

@@ -1,0 +1,133 @@
+package strikeoff.colour;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import strikeoff.plan.Evidence;
+import strikeoff.sequence.Sketch;
+import strikeoff.units.Share;
+
+class SwatchesTest {
+
+  private static Sketch shells() {
+    return new Sketch()
+        .dye("sand", 0xd9b77e)
+        .dye("rust", 0xb5653a)
+        .paint("cream", 0xfff6e0)
+        .design("shell", "sand 80%", "rust 40%", "cream 10%")
+        .at("shells", "shell", 0, 50);
+  }
+
+  @Test
+  void onWhiteClothADyeLooksAsNamedAndSofterOnceWashed() {
+    Swatch rust = shells().swatches().of("rust");
+    assertThat(rust.onGround().hex()).isEqualTo("#b5653a");
+    assertThat(Lab.of(rust.washed()).lightness()).isGreaterThan(rust.lightness() + 3);
+    assertThat(rust.placements()).containsExactly("shells 1", "shells 2");
+  }
+
+  @Test
+  void onADyedGroundADyeComesOutDarkerThanEither() {
+    Swatches swatches = shells().ground(0xa8c0d0).swatches();
+    double look = swatches.of("sand").onGroundLab().lightness();
+    assertThat(look).isLessThan(swatches.groundLab().lightness());
+    assertThat(look).isLessThan(swatches.of("sand").lightness());
+  }
+
+  @Test
+  void opaquePaintNearlyHidesItsGroundAndIsNotSoftened() {
+    Swatch cream = shells().ground(0x203040).swatches().of("cream");
+    assertThat(cream.onGroundLab().difference(cream.lab())).isLessThan(3);
+    assertThat(cream.washed()).isEqualTo(cream.onGround());
+  }
+
+  @Test
+  void aBlendKeepsLessDye() {
+    Share half = new Share(0.5);
+    Swatch cotton = shells().swatches().of("rust");
+    Swatch blend = shells().fibres(Map.of("cotton", half, "polyester", half)).swatches().of("rust");
+    assertThat(Lab.of(blend.washed()).lightness())
+        .isGreaterThan(Lab.of(cotton.washed()).lightness());
+    assertThat(blend.onGround()).isEqualTo(cotton.onGround());
+  }
+
+  @Test
+  void eachPairOfOverlappingSeparationsGivesAnOverprintWithItsModel() {
+    List<Overprint> overprints = shells().swatches().overprints();
+    assertThat(overprints).hasSize(3);
+    Overprint dyes = overprints.get(0);
+    assertThat(dyes.model()).isEqualTo(Overprint.Model.ABSORPTIONS_ADD);
+    assertThat(dyes.model().text()).contains("estimate", "order of printing changes nothing");
+    assertThat(dyes.least().squareCm()).isEqualTo(80);
+    assertThat(dyes.most().squareCm()).isEqualTo(160);
+    assertThat(overprints.get(1).model()).isEqualTo(Overprint.Model.UPPER_HIDES);
+  }
+
+  @Test
+  void yellowOverBlueGivesGreen() {
+    Overprint overprint =
+        new Sketch()
+            .dye("yellow", 0xf4d03f)
+            .dye("blue", 0x4a86c8)
+            .design("leaf", "yellow 60%", "blue 60%")
+            .at("leaves", "leaf", 0)
+            .swatches()
+            .overprints()
+            .get(0);
+    assertThat(Lab.of(overprint.look()).hueDegrees()).isBetween(110.0, 180.0);
+  }
+
+  @Test
+  void pastesThatNothingPrintsGiveNoFacts() {
+    Swatches swatches = shells().dye("spare", 0xd9b77f).swatches();
+    assertThat(swatches.swatches()).hasSize(4);
+    assertThat(facts(swatches, AlikeColours.class)).hasSize(3);
+  }
+
+  @Test
+  void aDyeLighterThanItsGroundIsMeasured() {
+    Swatches swatches = shells().ground(0x305080).swatches();
+    ColourOnGround sand = facts(swatches, ColourOnGround.class).get(0);
+    assertThat(sand.paste()).isEqualTo("sand");
+    assertThat(sand.lighter().value()).isGreaterThan(40);
+    assertThat(sand.missed().value()).isGreaterThan(30);
+    assertThat(sand.path().text()).isEqualTo("pastes.sand.colour");
+  }
+
+  @Test
+  void aStrongerMixThatWouldShowIsWorkedOut() {
+    Swatches pale =
+        new Sketch()
+            .dye("shadow", 0xf2f2f2)
+            .design("shell", "shadow")
+            .at("shells", "shell", 0)
+            .swatches();
+    ColourOnGround shadow = facts(pale, ColourOnGround.class).get(0);
+    assertThat(shadow.washedDifference().value()).isLessThan(3);
+    assertThat(shadow.strengthening()).matches("mixed [123](\\.\\d)? times as strong.*");
+  }
+
+  @Test
+  void theNearestOtherPasteStandsBesideAnOverlap() {
+    Swatches swatches =
+        new Sketch()
+            .dye("yellow", 0xf4d03f)
+            .dye("blue", 0x4a86c8)
+            .dye("red", 0xb03030)
+            .dye("green", 0x467536)
+            .design("leaf", "yellow 60%", "blue 60%", "green 10%")
+            .design("berry", "red")
+            .at("leaves", "leaf", 0)
+            .at("berries", "berry", 100)
+            .swatches();
+    ThirdColour yellowAndBlue = facts(swatches, ThirdColour.class).get(0);
+    assertThat(yellowAndBlue.paste()).isEqualTo("green");
+    assertThat(yellowAndBlue.path().text()).isEqualTo("designs.leaf.separations[1]");
+  }
+
+  private static <T extends Evidence> List<T> facts(Swatches swatches, Class<T> kind) {
+    return swatches.evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+}

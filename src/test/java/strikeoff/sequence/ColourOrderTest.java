@@ -1,0 +1,119 @@
+package strikeoff.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class ColourOrderTest {
+
+  private static Sketch pastes() {
+    return new Sketch()
+        .dye("sand", 0xd9b77e)
+        .dye("rust", 0xb5653a)
+        .dye("ink", 0x2b3440)
+        .paint("cream", 0xfff6e0);
+  }
+
+  @Test
+  void lightBeforeDarkIsNoMatter() {
+    PrintDay day = pastes().design("shell", "sand", "rust", "ink").at("shells", "shell", 0).run();
+    assertThat(day.print("shells").facts(DarkBeforeLight.class)).isEmpty();
+  }
+
+  @Test
+  void darkFirstInTheDesignsListIsTheListsFault() {
+    DarkBeforeLight fact =
+        pastes()
+            .design("shell", "ink", "sand", "rust")
+            .at("shells", "shell", 0, 50)
+            .run()
+            .print("shells")
+            .fact(DarkBeforeLight.class);
+    assertThat(fact.path().text()).isEqualTo("designs.shell.separations[0]");
+    assertThat(fact.dark()).isEqualTo("ink");
+    assertThat(fact.light()).isEqualTo("sand");
+    assertThat(fact.better()).containsExactly("sand", "rust", "ink");
+    assertThat(fact.places()).isEqualTo("shells 1, 2");
+    assertThat(fact.step().value()).isBetween(50.0, 60.0);
+  }
+
+  @Test
+  void anOrderThatThePrintStepTurnsRoundIsTheStepsFault() {
+    DarkBeforeLight fact =
+        pastes()
+            .design("shell", "sand", "ink")
+            .at("shells", "shell", 0)
+            .run()
+            .printColours("shells", 2, 1)
+            .fact(DarkBeforeLight.class);
+    assertThat(fact.path().text()).isEqualTo("run[0]");
+  }
+
+  @Test
+  void ordersThatDifferAreTwoFacts() {
+    PrintDay day =
+        pastes()
+            .design("shell", "ink", "sand", "rust")
+            .at("shells", "shell", 0)
+            .at("more", "shell", 100)
+            .run()
+            .print("shells")
+            .printColours("more", 1, 3, 2);
+    assertThat(day.facts(DarkBeforeLight.class)).hasSize(2);
+  }
+
+  @Test
+  void opaqueLightPaintMayComeAfterDark() {
+    PrintDay day =
+        pastes().design("shell", "ink", "cream").at("shells", "shell", 0).run().print("shells");
+    assertThat(day.facts(DarkBeforeLight.class)).isEmpty();
+  }
+
+  @Test
+  void anOutlinePrintedFirstIsAMatterOfTheKeyAlone() {
+    PrintDay day =
+        pastes()
+            .design("shell", "ink key", "sand", "rust")
+            .at("shells", "shell", 0)
+            .run()
+            .print("shells");
+    assertThat(day.facts(DarkBeforeLight.class)).isEmpty();
+    KeyNotLast fact = day.fact(KeyNotLast.class);
+    assertThat(fact.key()).isEqualTo("ink");
+    assertThat(fact.after()).containsExactly("sand", "rust");
+    assertThat(fact.better()).containsExactly("sand", "rust", "ink");
+    assertThat(fact.path().text()).isEqualTo("designs.shell.separations[0]");
+  }
+
+  @Test
+  void anOutlinePrintedLastIsNoMatter() {
+    PrintDay day =
+        pastes().design("shell", "sand", "ink key").at("shells", "shell", 0).run().print("shells");
+    assertThat(day.facts(KeyNotLast.class)).isEmpty();
+  }
+
+  @Test
+  void theSameColoursInSeparateMotifsAreNoMatter() {
+    PrintDay day =
+        pastes()
+            .design("dark", "ink")
+            .design("light", "sand")
+            .at("darks", "dark", 0)
+            .at("lights", "light", 0)
+            .run()
+            .print("darks")
+            .print("lights");
+    assertThat(day.facts(DarkBeforeLight.class)).isEmpty();
+  }
+
+  @Test
+  void theNarrowestTrapOfADesignStandsForIt() {
+    Sketch sketch =
+        pastes().design("shell", "sand 1.5mm", "rust 0.5mm", "ink key").at("shells", "shell", 0);
+    TrapWidth railed = sketch.run().fact(TrapWidth.class);
+    assertThat(railed.pastes()).containsExactly("rust");
+    assertThat(railed.tolerance().mm()).isEqualTo(1);
+    assertThat(railed.widen().mm()).isEqualTo(0.5);
+    assertThat(sketch.byEye().run().fact(TrapWidth.class).tolerance().mm()).isEqualTo(2);
+  }
+}

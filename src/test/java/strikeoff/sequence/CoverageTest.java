@@ -1,0 +1,84 @@
+package strikeoff.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class CoverageTest {
+
+  private static Sketch leaves() {
+    return new Sketch()
+        .dye("green", 0x336633)
+        .dye("ink", 0x2b3440)
+        .design("leaf", "green", "ink key")
+        .at("leaves", "leaf", 0, 50, 100, 150)
+        .anchored("veins", "leaf", "leaves", 200);
+  }
+
+  @Test
+  void everythingPrintedOnceIsNoMatter() {
+    PrintDay day = leaves().run().print("leaves").print("veins");
+    assertThat(day.facts(NotPrinted.class)).isEmpty();
+    assertThat(day.facts(PrintedTwice.class)).isEmpty();
+    assertThat(day.facts(AnchoredTooEarly.class)).isEmpty();
+  }
+
+  @Test
+  void placementsLeftOutAreToldOfAtTheLastStepThatPrintsTheirNeighbours() {
+    NotPrinted fact =
+        leaves().run().print("veins").printOnly("leaves", 1, 2).fact(NotPrinted.class);
+    assertThat(fact.what()).isEqualTo("3, 4 in all colours");
+    assertThat(fact.path().text()).isEqualTo("run[1]");
+    assertThat(fact.missing()).isEqualTo(4);
+    assertThat(fact.all()).isEqualTo(8);
+  }
+
+  @Test
+  void aColourLeftOutIsNamed() {
+    NotPrinted fact =
+        leaves().run().print("veins").printColours("leaves", 1).fact(NotPrinted.class);
+    assertThat(fact.what()).isEqualTo("all 4 in ink");
+  }
+
+  @Test
+  void anArrangementThatNoStepPrintsIsToldOfAtItself() {
+    NotPrinted fact = leaves().run().print("leaves").fact(NotPrinted.class);
+    assertThat(fact.arrangement()).isEqualTo("veins");
+    assertThat(fact.path().text()).isEqualTo("placements.veins");
+  }
+
+  @Test
+  void aPlanWithoutPrintsOnlyLaysOut() {
+    assertThat(leaves().run().facts(NotPrinted.class)).isEmpty();
+  }
+
+  @Test
+  void aSecondPrintOfTheSameColourIsToldOfAtTheLaterStep() {
+    PrintedTwice fact =
+        leaves()
+            .run()
+            .print("veins")
+            .print("leaves")
+            .printOnly("leaves", 2)
+            .fact(PrintedTwice.class);
+    assertThat(fact.what()).isEqualTo("2 in all colours");
+    assertThat(fact.path().text()).isEqualTo("run[2]");
+    assertThat(fact.before()).isEqualTo("step 2 (print leaves)");
+  }
+
+  @Test
+  void whatIsSetFromAnotherPlacementComesAfterIt() {
+    AnchoredTooEarly fact =
+        leaves().run().print("veins").print("leaves").fact(AnchoredTooEarly.class);
+    assertThat(fact.places()).isEqualTo("veins 1–4");
+    assertThat(fact.anchor()).isEqualTo("leaves");
+    assertThat(fact.step()).isEqualTo("step 1 (print veins)");
+    assertThat(fact.anchorStep()).isEqualTo("step 2 (print leaves)");
+    assertThat(fact.path().text()).isEqualTo("run[0]");
+  }
+
+  @Test
+  void numbersAreSaidInRuns() {
+    assertThat(NumberRuns.text(java.util.List.of(4, 1, 2, 3, 7, 9, 10))).isEqualTo("1–4, 7, 9, 10");
+  }
+}

@@ -1,0 +1,151 @@
+package strikeoff.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class MediaPassesTest {
+
+  /** Leaves in dye at 0 and 100 cm; dots in paint over the first leaf and far from both. */
+  private static Sketch leavesAndDots() {
+    return new Sketch()
+        .dye("green", 0x336633)
+        .paint("white", 0xffffff)
+        .design("leaf", "green 60%")
+        .design("dot", "white 60%")
+        .at("leaves", "leaf", 0, 100)
+        .at("dots", "dot", 0, 300);
+  }
+
+  @Test
+  void paintOverUnfixedDyeIsOneFactOfThePaintStep() {
+    PaintOverDye fact =
+        leavesAndDots().run().print("leaves").print("dots").soak().fact(PaintOverDye.class);
+    assertThat(fact.path().text()).isEqualTo("run[1]");
+    assertThat(fact.places()).isEqualTo("dots 1");
+    assertThat(fact.paints()).containsExactly("white");
+    assertThat(fact.dyes()).containsExactly("green");
+    assertThat(fact.fix()).isEqualTo("step 3 (fix by soak)");
+    assertThat(fact.related()).singleElement().extracting("path.text").isEqualTo("run[0]");
+  }
+
+  @Test
+  void areasThatCannotPassEachOtherInTheirRectanglesSurelyMeet() {
+    PaintOverDye fact =
+        leavesAndDots().run().print("leaves").print("dots").fact(PaintOverDye.class);
+    assertThat(fact.certain()).isTrue();
+    assertThat(fact.most().squareCm()).isEqualTo(240);
+    assertThat(fact.fix()).isEqualTo("no step");
+  }
+
+  @Test
+  void areasThatFitBesideEachOtherMayMiss() {
+    Sketch sketch = leavesAndDots().design("dot", "white 40%");
+    PaintOverDye fact = sketch.run().print("leaves").print("dots").fact(PaintOverDye.class);
+    assertThat(fact.certain()).isFalse();
+    assertThat(fact.most().squareCm()).isEqualTo(160);
+  }
+
+  @Test
+  void coloursOfOneMotifWithATrapSurelyMeet() {
+    Sketch sketch =
+        new Sketch()
+            .dye("green", 0x336633)
+            .paint("white", 0xffffff)
+            .design("leaf", "green 10%", "white 10% 1mm")
+            .at("leaves", "leaf", 0);
+    PaintOverDye fact = sketch.run().print("leaves").fact(PaintOverDye.class);
+    assertThat(fact.certain()).isTrue();
+    assertThat(fact.related()).isEmpty();
+  }
+
+  @Test
+  void dyeThatIsFixedFirstIsNoMatter() {
+    PrintDay day = leavesAndDots().run().print("leaves").soak().rinse().wash().print("dots");
+    assertThat(day.facts(PaintOverDye.class)).isEmpty();
+  }
+
+  @Test
+  void paintBesideTheDyeIsNoPaintOverIt() {
+    PrintDay day = leavesAndDots().run().print("leaves").printOnly("dots", 2);
+    assertThat(day.facts(PaintOverDye.class)).isEmpty();
+  }
+
+  @Test
+  void dyeOverPaintIsAFactEvenWhenThePaintIsSet() {
+    DyeOverPaint fact =
+        leavesAndDots().run().print("dots").heatSet().print("leaves").fact(DyeOverPaint.class);
+    assertThat(fact.path().text()).isEqualTo("run[2]");
+    assertThat(fact.places()).isEqualTo("leaves 1");
+    assertThat(fact.dyes()).containsExactly("green");
+  }
+
+  @Test
+  void theFirstBathThatReachesUnsetPaintIsToldOfOnce() {
+    WetBathOverPaint fact =
+        leavesAndDots()
+            .run()
+            .print("leaves")
+            .print("dots")
+            .soak()
+            .rinse()
+            .wash()
+            .heatSet()
+            .fact(WetBathOverPaint.class);
+    assertThat(fact.step()).isEqualTo("step 3 (fix by soak)");
+    assertThat(fact.places()).isEqualTo("dots 1, 2");
+    assertThat(fact.heatSet()).isEqualTo("step 6 (heat-set with iron)");
+  }
+
+  @Test
+  void paintThatIsHeatSetBeforeTheBathIsSafe() {
+    PrintDay day = leavesAndDots().run().print("dots").heatSet().wash();
+    assertThat(day.facts(WetBathOverPaint.class)).isEmpty();
+  }
+
+  @Test
+  void steamIsNoBath() {
+    PrintDay day = leavesAndDots().run().print("dots").steam().heatSet();
+    assertThat(day.facts(WetBathOverPaint.class)).isEmpty();
+  }
+
+  @Test
+  void aPrintAfterFixingTellsWhatCameBetween() {
+    PrintAfterFix fact =
+        leavesAndDots()
+            .run()
+            .print("leaves")
+            .soak()
+            .rinse()
+            .dry(600)
+            .print("dots")
+            .fact(PrintAfterFix.class);
+    assertThat(fact.rinsed()).isTrue();
+    assertThat(fact.washed()).isFalse();
+    assertThat(fact.isPaint()).isTrue();
+    assertThat(fact.fix()).isEqualTo("step 2 (fix by soak)");
+  }
+
+  @Test
+  void theClothDriesFromTheEndOfTheLastBathToTheFirstFrame() {
+    PrintAfterBath fact =
+        leavesAndDots()
+            .run()
+            .print("leaves")
+            .soak()
+            .rinse()
+            .wash()
+            .dry(90)
+            .print("dots")
+            .fact(PrintAfterBath.class);
+    assertThat(fact.bath()).isEqualTo("step 4 (wash at 60 °C)");
+    assertThat(fact.dried().minutes()).isEqualTo(90);
+  }
+
+  @Test
+  void onlyTheFirstPrintAfterABathIsToldOf() {
+    PrintDay day =
+        leavesAndDots().run().print("leaves").wash().printOnly("dots", 1).printOnly("dots", 2);
+    assertThat(day.fact(PrintAfterBath.class).step()).isEqualTo("step 3 (print dots)");
+  }
+}

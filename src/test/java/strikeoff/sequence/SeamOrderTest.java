@@ -1,0 +1,65 @@
+package strikeoff.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class SeamOrderTest {
+
+  /** Four leaves, the third one across a seam at 110 cm. */
+  private static Sketch leaves() {
+    return new Sketch()
+        .dye("green", 0x336633)
+        .design("leaf", "green")
+        .at("leaves", "leaf", 0, 50, 100, 150)
+        .seam("centre", 110, false);
+  }
+
+  @Test
+  void aPlacementAcrossASeamWaitsForIt() {
+    AcrossUnsewnSeam fact =
+        leaves().run().print("leaves").sew("centre").fact(AcrossUnsewnSeam.class);
+    assertThat(fact.path().text()).isEqualTo("run[0]");
+    assertThat(fact.numbers()).isEqualTo("3");
+    assertThat(fact.others()).isEqualTo("1, 2, 4");
+    assertThat(fact.sewing()).isEqualTo("step 2 (sew centre)");
+    assertThat(fact.marks()).containsExactly("leaves 3");
+  }
+
+  @Test
+  void printedAfterTheSeamItIsInOrder() {
+    PrintDay day = leaves().run().printOnly("leaves", 1, 2, 4).sew("centre").printOnly("leaves", 3);
+    assertThat(day.facts(AcrossUnsewnSeam.class)).isEmpty();
+    assertThat(day.fact(SeamSewn.class).awayAfter()).isZero();
+    assertThat(day.fact(SeamSewn.class).acrossAfter()).isEqualTo(1);
+  }
+
+  @Test
+  void aSeamSewnFirstLeavesAllOtherWorkForAfter() {
+    SeamSewn fact = leaves().run().sew("centre").print("leaves").fact(SeamSewn.class);
+    assertThat(fact.awayAfter()).isEqualTo(3);
+    assertThat(fact.away()).isEqualTo(3);
+    assertThat(fact.lastAway()).isEqualTo("step 2 (print leaves)");
+  }
+
+  @Test
+  void aSeamThatNothingSewsIsToldOfAtTheSeam() {
+    PrintDay day = leaves().run().print("leaves");
+    assertThat(day.facts(AcrossUnsewnSeam.class)).isEmpty();
+    assertThat(day.fact(SeamNeverSewn.class).path().text()).isEqualTo("seams.centre");
+    assertThat(day.fact(SeamNeverSewn.class).places()).isEqualTo("leaves 3");
+  }
+
+  @Test
+  void aSeamSewnBeforeThePrintDayIsNoMatter() {
+    PrintDay day = leaves().seam("centre", 110, true).run().print("leaves");
+    assertThat(day.facts(SeamNeverSewn.class)).isEmpty();
+    assertThat(day.facts(AcrossUnsewnSeam.class)).isEmpty();
+  }
+
+  @Test
+  void aSeamThatNothingLiesAcrossMayBeSewnLater() {
+    PrintDay day = leaves().seam("centre", 300, false).run().print("leaves");
+    assertThat(day.facts(SeamNeverSewn.class)).isEmpty();
+  }
+}

@@ -1,0 +1,2 @@
+/** The order of work, on hand-made print days. */
+package strikeoff.sequence;
