@@ -9,6 +9,7 @@ import strikeoff.paste.Pastes;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.sequence.Sequence;
 import strikeoff.timeline.Timeline;
 
 /**
@@ -39,6 +40,7 @@ public record Facts(
     evidence.addAll(layout.evidence());
     evidence.addAll(swatches.evidence());
     evidence.addAll(timeline.evidence());
+    evidence.addAll(Sequence.of(plan, layout, timeline, policy).evidence());
     evidence.addAll(pastes.evidence());
     evidence.addAll(fixing.evidence());
     return new Facts(layout, swatches, timeline, pastes, fixing, evidence);
