@@ -29,6 +29,16 @@ public record WashOff(
     dyes = List.copyOf(dyes);
   }
 
+  /** The first rinse in °C; not a number if there is none. */
+  public double firstCelsius() {
+    return firstRinse.map(Temperature::celsius).orElse(Double.NaN);
+  }
+
+  /** The hottest wash in °C; not a number if there is none. */
+  public double hottestCelsius() {
+    return hottestWash.map(Temperature::celsius).orElse(Double.NaN);
+  }
+
   /** What is left out, in words. */
   public String leftOut() {
     return rinsed ? "wash with detergent" : washed ? "cool rinse" : "rinse and no wash";

@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A volume in cups and spoons, level, to the nearest quarter of a teaspoon. Metric ones: cup 250
- * ml, tablespoon 15 ml, teaspoon 5 ml; other kitchens' cups differ by up to 6 %.
+ * A volume in cups and spoons, level, to the nearest quarter of a teaspoon. They are US ones, as a
+ * plan's bare cup and spoon are; metric ones hold 1 to 6 % more.
  */
 final class Kitchen {
 
   private static final int QUARTERS_A_TEASPOON = 4;
   private static final int QUARTERS_A_TABLESPOON = 12;
-  private static final int QUARTERS_A_CUP = 200;
-  private static final double ML_A_QUARTER = 1.25;
+  private static final int QUARTERS_A_CUP = 192;
+  private static final double ML_A_QUARTER = 4.92892159375 / QUARTERS_A_TEASPOON;
 
   /** Nobody counts more cups than that; such an amount is weighed. */
   private static final double MOST = 1e6;

@@ -1,0 +1,30 @@
+package strikeoff.cloth;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Share;
+
+/**
+ * How much of a reactive dye the printed cloth takes, as a share of what cotton takes.
+ *
+ * @param takes sum over the fibres of their share times what they take
+ * @param blend the fibres with their shares, in words
+ * @param resisting fibres that take none or less of it
+ * @param dyes the dye pastes that are printed
+ * @param path of the fibres
+ */
+public record FibreTake(
+    Share takes, String blend, List<String> resisting, List<String> dyes, PlanPath path)
+    implements Evidence {
+
+  public FibreTake {
+    resisting = List.copyOf(resisting);
+    dyes = List.copyOf(dyes);
+  }
+
+  /** How much paler than on cotton. */
+  public Share paler() {
+    return new Share(1 - takes.fraction());
+  }
+}

@@ -1,0 +1,18 @@
+package strikeoff.cloth;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+
+/**
+ * Dye on cloth that was not washed: its finish and its wax still lie on the fibre.
+ *
+ * @param dyes the dye pastes that are printed
+ * @param path where the plan says whether the cloth was washed
+ */
+public record UnscouredCloth(List<String> dyes, PlanPath path) implements Evidence {
+
+  public UnscouredCloth {
+    dyes = List.copyOf(dyes);
+  }
+}

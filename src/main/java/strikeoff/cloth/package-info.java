@@ -1,0 +1,2 @@
+/** What the cloth's fibres make of dye. */
+package strikeoff.cloth;
