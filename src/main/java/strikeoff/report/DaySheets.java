@@ -1,7 +1,6 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,15 +11,21 @@ import strikeoff.timeline.Moment;
 import strikeoff.timeline.Timeline;
 
 /**
- * The run as sheets for the wall, one page of paper each. How many lines fit a page is reckoned
- * from the words, for the smaller of A4 and Letter.
+ * The run as sheets for the wall, each one page of paper. How many jobs fit a page is reckoned from
+ * their words, for the smaller of A4 and Letter.
  */
 final class DaySheets {
 
-  /** Text lines on a page at the sheet's type size. */
-  private static final int PAGE = 40;
+  /** Height for jobs on a page and of their parts, in millimetres at the sheet's type size. */
+  private static final double PAGE = 214;
 
-  private static final int LETTERS_A_LINE = 74;
+  private static final double JOB = 6.6;
+  private static final double LINE = 5.9;
+  private static final double SMALL = 5;
+  private static final double SPACE = 1.4;
+  private static final int JOB_LETTERS = 68;
+  private static final int LINE_LETTERS = 58;
+  private static final int SMALL_LETTERS = 88;
 
   private DaySheets() {}
 
@@ -30,24 +35,22 @@ final class DaySheets {
       byDay.computeIfAbsent(work.start().day(), day -> new ArrayList<>()).add(work);
     }
     List<DaySheet> sheets = new ArrayList<>();
-    byDay.forEach((day, blocks) -> sheets.addAll(day(plan, day, blocks)));
+    byDay.forEach((day, blocks) -> sheets.addAll(day(plan, day, DayJobs.of(plan, day, blocks))));
     return sheets;
   }
 
-  private static List<DaySheet> day(PrintPlan plan, int day, List<Work> blocks) {
-    List<List<DaySheet.Line>> pages = new ArrayList<>();
-    List<DaySheet.Line> page = new ArrayList<>();
-    int used = 0;
-    int number = 0;
-    for (Work work : blocks) {
-      DaySheet.Line line = line(plan, work, ++number);
-      int needs = textLines(line);
+  private static List<DaySheet> day(PrintPlan plan, int day, List<DaySheet.Job> jobs) {
+    List<List<DaySheet.Job>> pages = new ArrayList<>();
+    List<DaySheet.Job> page = new ArrayList<>();
+    double used = 0;
+    for (DaySheet.Job job : jobs) {
+      double needs = height(job);
       if (used + needs > PAGE && !page.isEmpty()) {
         pages.add(page);
         page = new ArrayList<>();
         used = 0;
       }
-      page.add(line);
+      page.add(job);
       used += needs;
     }
     pages.add(page);
@@ -66,43 +69,24 @@ final class DaySheets {
 
   private static String title(PrintPlan plan, int day) {
     Hours.Day hours = plan.hours().of(day);
-    return "Day "
-        + day
-        + ", "
-        + Moment.of(1, hours.opens()).clock()
-        + " to "
-        + (hours.closes() == 24 * 60 ? "24:00" : Moment.of(1, hours.closes()).clock());
+    String closes = hours.closes() == 24 * 60 ? "24:00" : Moment.of(1, hours.closes()).clock();
+    return "Day " + day + ", " + Moment.of(1, hours.opens()).clock() + " to " + closes;
   }
 
-  private static DaySheet.Line line(PrintPlan plan, Work work, int number) {
-    List<DaySheet.Detail> details = new ArrayList<>(WorkWords.details(plan, work));
-    String people = WorkWords.people(work);
-    if (plan.crew().names().size() > 1 && !people.isEmpty()) {
-      details.add(new DaySheet.Detail("Who", people));
+  private static double height(DaySheet.Job job) {
+    double height =
+        3 * SPACE
+            + JOB * rows(job.what(), JOB_LETTERS)
+            + SMALL * rows(job.where(), SMALL_LETTERS)
+            + SMALL * rows(job.after(), SMALL_LETTERS);
+    for (DaySheet.Line line : job.lines()) {
+      int letters = line.what().length() + line.with().length() + line.next().length() + 2;
+      height += SPACE + LINE * ((letters + LINE_LETTERS - 1) / LINE_LETTERS);
     }
-    if (work.end().since(work.start()).minutes() >= 1) {
-      details.add(
-          new DaySheet.Detail(
-              "Until",
-              (work.end().day() == work.start().day() ? work.end().clock() : work.end().text())
-                  + ", "
-                  + work.end().since(work.start()).text()));
-    }
-    return new DaySheet.Line(
-        number,
-        work.start().clock(),
-        WorkWords.cssClass(work),
-        WorkWords.title(plan, work),
-        details);
+    return height;
   }
 
-  private static int textLines(DaySheet.Line line) {
-    Map<String, Integer> letters = new LinkedHashMap<>();
-    int all = 0;
-    for (DaySheet.Detail detail : line.details()) {
-      all += detail.label().length() + detail.words().length() + 5;
-      letters.merge(detail.label(), 1, Integer::sum);
-    }
-    return 1 + line.what().length() / LETTERS_A_LINE + (all + LETTERS_A_LINE - 1) / LETTERS_A_LINE;
+  private static int rows(String words, int letters) {
+    return (words.length() + letters - 1) / letters;
   }
 }

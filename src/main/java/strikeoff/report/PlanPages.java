@@ -33,7 +33,7 @@ final class PlanPages {
         findings.accepted(),
         judged.faults().stream().map(f -> f.rule() + ": " + f.what()).toList(),
         ClothDrawing.of(plan, judged.facts().layout(), run, findings.marks()),
-        Stages.of(plan, run),
+        Stages.of(run),
         RunChart.of(plan, run),
         DaySheets.of(plan, run),
         FactTables.of(judged),

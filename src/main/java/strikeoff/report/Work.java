@@ -2,15 +2,15 @@ package strikeoff.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
 
 /**
- * A block of work that people think of as one: all impressions of one colour over a set, or the
- * tasks of one kind of a step that follow each other.
+ * A block of work that people think of as one: all impressions of one colour over a set, or tasks
+ * of one kind and words that follow each other.
  *
  * @param impressions in order of laying; empty for work that prints nothing
  */
@@ -29,6 +29,10 @@ record Work(List<Task> tasks, List<Impression> impressions) {
     return first().kind();
   }
 
+  boolean prints() {
+    return !impressions.isEmpty();
+  }
+
   Moment start() {
     return first().start();
   }
@@ -37,24 +41,47 @@ record Work(List<Task> tasks, List<Impression> impressions) {
     return tasks.stream().map(Task::end).max(Moment::compareTo).orElseThrow();
   }
 
-  /** The run's blocks in order, closed hours left out. */
+  boolean sameSet(Work other) {
+    return first().step() == other.first().step() && first().set().equals(other.first().set());
+  }
+
+  /** The run's blocks in order of start, closed hours left out. */
   static List<Work> of(Timeline run) {
-    List<Work> blocks = new ArrayList<>();
-    List<Task> open = new ArrayList<>();
+    List<List<Task>> blocks = new ArrayList<>();
     for (Task task : run.tasks()) {
-      if (task.kind() == Task.Kind.CLOSED) {
+      if (task.kind() == Task.Kind.CLOSED || task.end().equals(task.start())) {
         continue;
       }
-      if (!open.isEmpty() && !belongsWith(open.get(0), task, run)) {
-        blocks.add(block(open, run));
-        open.clear();
+      Optional<List<Task>> open = open(blocks, task, run);
+      if (open.isPresent()) {
+        open.get().add(task);
+      } else {
+        blocks.add(new ArrayList<>(List.of(task)));
       }
-      open.add(task);
     }
-    if (!open.isEmpty()) {
-      blocks.add(block(open, run));
+    return blocks.stream().map(tasks -> block(tasks, run)).toList();
+  }
+
+  /** The block that the task carries on: for prints the latest print, else the latest of all. */
+  private static Optional<List<Task>> open(List<List<Task>> blocks, Task next, Timeline run) {
+    for (int i = blocks.size() - 1; i >= 0; i--) {
+      Task first = blocks.get(i).get(0);
+      if (next.kind() == Task.Kind.PRINT && first.kind() != Task.Kind.PRINT) {
+        continue;
+      }
+      return belongsWith(first, next, run) ? Optional.of(blocks.get(i)) : Optional.empty();
     }
-    return blocks;
+    return Optional.empty();
+  }
+
+  private static boolean belongsWith(Task first, Task next, Timeline run) {
+    return first.kind() == next.kind()
+        && first.step() == next.step()
+        && first.set().equals(next.set())
+        && first.start().day() == next.start().day()
+        && (first.kind() == Task.Kind.PRINT
+            ? colour(first, run).equals(colour(next, run))
+            : first.what().equals(next.what()));
   }
 
   private static Work block(List<Task> tasks, Timeline run) {
@@ -66,22 +93,9 @@ record Work(List<Task> tasks, List<Impression> impressions) {
             .toList());
   }
 
-  private static boolean belongsWith(Task first, Task next, Timeline run) {
-    if (first.kind() != next.kind()
-        || first.step() != next.step()
-        || first.start().day() != next.start().day()
-        || !first.set().equals(next.set())) {
-      return false;
-    }
-    if (first.kind() != Task.Kind.PRINT) {
-      return true;
-    }
-    return Objects.equals(colour(first, run), colour(next, run));
-  }
-
-  private static Object colour(Task task, Timeline run) {
+  private static List<Object> colour(Task task, Timeline run) {
     if (task.impression().isEmpty()) {
-      return task.screen();
+      return List.of(task.screen());
     }
     Impression impression = run.impressions().get(task.impression().getAsInt());
     return List.of(

@@ -1,86 +1,73 @@
 package strikeoff.report;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
 import strikeoff.layout.Placement;
-import strikeoff.plan.PrintPlan;
-import strikeoff.report.page.DaySheet.Detail;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Reached;
-import strikeoff.timeline.Task;
 
 /** Says what a block of work is, as one printer tells another. */
 final class WorkWords {
 
   private WorkWords() {}
 
-  /** One line: what is done, on which placements, with which colour. */
-  static String title(PrintPlan plan, Work work) {
-    if (work.impressions().isEmpty()) {
+  /** One line: what is done, on which placements, in which colour. */
+  static String title(Work work) {
+    if (!work.prints()) {
       Set<String> words = new LinkedHashSet<>();
       work.tasks().forEach(t -> words.add(t.what()));
       return capital(String.join(", ", words));
     }
-    return "Print " + where(work.impressions()) + " in " + first(work).footprint().paste().name();
+    return capital(paste(work)) + " on " + placements(work.impressions());
   }
 
-  static List<Detail> details(PrintPlan plan, Work work) {
-    List<Detail> details = new ArrayList<>();
-    if (work.impressions().isEmpty()) {
-      return details;
-    }
-    Impression first = first(work);
-    int pulls = first.footprint().separation().pulls();
-    details.add(new Detail("Screen", first.footprint().screen().name()));
-    details.add(new Detail("Paste", first.footprint().paste().name() + ", " + pulls(pulls)));
-    details.add(new Detail("Place at", corners(work.impressions())));
-    details.add(
-        new Detail(
-            "Next frame on it",
-            "from "
-                + latest(work, Film::frameSafe)
-                + "; move the cloth from "
-                + latest(work, Film::liftSafe)));
-    return details;
+  static String paste(Work work) {
+    return work.impressions().get(0).footprint().paste().name();
   }
 
-  private static String pulls(int pulls) {
+  static String screen(Work work) {
+    return work.impressions().get(0).footprint().screen().name();
+  }
+
+  static String pulls(Work work) {
+    int pulls = work.impressions().get(0).footprint().separation().pulls();
     return pulls == 1 ? "1 pull" : pulls + " pulls";
   }
 
-  private static String where(List<Impression> impressions) {
-    Placement first = impressions.get(0).footprint().placement();
-    StringBuilder words = new StringBuilder(first.arrangement());
-    for (int i = 0; i < impressions.size(); i++) {
-      words.append(i == 0 ? " " : ", ").append(impressions.get(i).footprint().placement().number());
-    }
-    return words.toString();
+  /** As {@code herons 1, 3, 2}: in the order of printing, each once. */
+  static String placements(List<Impression> impressions) {
+    return impressions.get(0).footprint().placement().arrangement() + " " + numbers(impressions);
   }
 
-  /** Lower left corners as the tape shows them, one common measure across named once. */
-  private static String corners(List<Impression> impressions) {
+  static String numbers(List<Impression> impressions) {
+    Set<String> numbers = new LinkedHashSet<>();
+    impressions.forEach(i -> numbers.add("" + i.footprint().placement().number()));
+    return String.join(", ", numbers);
+  }
+
+  /** Lower left corners as the tape shows them, a common measure across named once. */
+  static String corners(List<Impression> impressions) {
+    Set<Placement> placements = new LinkedHashSet<>();
+    impressions.forEach(i -> placements.add(i.footprint().placement()));
+    Set<String> along = new LinkedHashSet<>();
     Set<String> across = new LinkedHashSet<>();
-    List<String> along = new ArrayList<>();
-    List<String> both = new ArrayList<>();
-    for (Impression impression : impressions) {
-      Placement placement = impression.footprint().placement();
+    Set<String> both = new LinkedHashSet<>();
+    for (Placement placement : placements) {
       String x = cm(placement.x().cm());
       String y = cm(placement.y().cm());
-      across.add(y);
       along.add(x);
+      across.add(y);
       both.add(x + " / " + y);
     }
     return across.size() == 1
-        ? String.join(", ", along)
-            + " cm along, "
-            + across.iterator().next()
-            + " cm from the near edge"
-        : String.join(", ", both) + " cm along / from the near edge";
+        ? String.join(", ", along) + " cm along, " + String.join("", across) + " cm from near"
+        : String.join(", ", both) + " cm along / from near";
   }
 
   private static String cm(double cm) {
@@ -88,42 +75,36 @@ final class WorkWords {
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
-  private static String latest(Work work, java.util.function.Function<Film, Reached> state) {
+  /** When the slowest of the films reaches a state: the likely moment, then the safe one. */
+  static String reached(List<Impression> films, Function<Film, Reached> state, int day) {
     Reached last =
-        work.impressions().stream()
+        films.stream()
             .map(i -> state.apply(i.film()))
-            .max(java.util.Comparator.comparing(Reached::best))
+            .max(Comparator.comparing(Reached::best))
             .orElseThrow();
     if (last.never()) {
       return "never in this air";
     }
-    int day = work.start().day();
     String best = clock(last.best(), day);
-    String late = clock(last.latest(), day);
-    return late.equals(best) ? best : best + " (at the latest " + late + ")";
+    if (last.latest().seconds() >= Reached.NEVER.seconds()) {
+      return best + ", perhaps never in this air";
+    }
+    String latest = clock(last.latest(), day);
+    return latest.equals(best) ? best : best + "–" + latest;
   }
 
-  private static String clock(Moment moment, int day) {
+  /** The clock, with the day if it is another one. */
+  static String clock(Moment moment, int day) {
     return moment.day() == day ? moment.clock() : moment.text();
   }
 
-  static String people(Work work) {
+  static Set<String> people(Work work) {
     Set<String> people = new LinkedHashSet<>();
     work.tasks().forEach(t -> t.person().ifPresent(people::add));
-    return String.join(", ", people);
+    return people;
   }
 
-  static String cssClass(Work work) {
-    return work.kind() == Task.Kind.PRINT
-        ? "print"
-        : work.kind() == Task.Kind.WAIT ? "wait" : "other";
-  }
-
-  private static Impression first(Work work) {
-    return work.impressions().get(0);
-  }
-
-  private static String capital(String words) {
+  static String capital(String words) {
     if (words.isEmpty()) {
       return words;
     }
