@@ -97,7 +97,7 @@ final class DayJobs {
             + WorkWords.screen(work)
             + ", "
             + WorkWords.pulls(work),
-        "frame from " + WorkWords.reached(work.impressions(), Film::frameSafe, day));
+        "frame " + WorkWords.reached(work.impressions(), Film::frameSafe, day));
   }
 
   private DaySheet.Line thenWait(DaySheet.Line before, Work work) {

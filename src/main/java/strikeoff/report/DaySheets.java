@@ -24,7 +24,9 @@ final class DaySheets {
   private static final double SMALL = 5;
   private static final double SPACE = 1.4;
   private static final int JOB_LETTERS = 68;
-  private static final int LINE_LETTERS = 58;
+  private static final int LINE_LETTERS = 46;
+  private static final int WIDE_LETTERS = 66;
+  private static final int NEXT_LETTERS = 40;
   private static final int SMALL_LETTERS = 88;
 
   private DaySheets() {}
@@ -80,8 +82,10 @@ final class DaySheets {
             + SMALL * rows(job.where(), SMALL_LETTERS)
             + SMALL * rows(job.after(), SMALL_LETTERS);
     for (DaySheet.Line line : job.lines()) {
-      int letters = line.what().length() + line.with().length() + line.next().length() + 2;
-      height += SPACE + LINE * ((letters + LINE_LETTERS - 1) / LINE_LETTERS);
+      int left = line.next().isEmpty() ? WIDE_LETTERS : LINE_LETTERS;
+      int rows =
+          Math.max(rows(line.what() + " " + line.with(), left), rows(line.next(), NEXT_LETTERS));
+      height += SPACE + LINE * rows;
     }
     return height;
   }

@@ -5,27 +5,27 @@ import static strikeoff.report.page.Table.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.plan.Assumption;
-import strikeoff.plan.Ingredient;
-import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
-import strikeoff.report.drawing.Swatches;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.Table;
+import strikeoff.report.page.TableSection;
 
-/** Pastes, screens and assumptions as tables. */
+/** Derived figures as tables, in the order they are wanted at the table. */
 final class FactTables {
 
   private FactTables() {}
 
-  static List<Table> of(Checked.Judged judged) {
-    List<Table> tables = new ArrayList<>();
-    tables.add(pastes(judged.plan()));
-    tables.add(screens(judged.plan()));
-    return tables;
+  static List<TableSection> of(Checked.Judged judged) {
+    List<TableSection> sections = new ArrayList<>();
+    sections.addAll(PasteTables.of(judged));
+    sections.addAll(BathTables.of(judged));
+    sections.add(
+        new TableSection("screens", "Screens", "", List.of(screens(judged.plan())), false));
+    sections.add(ColourTables.of(judged));
+    return sections;
   }
 
   static Table assumptions(PrintPlan plan) {
@@ -44,32 +44,6 @@ final class FactTables {
         "");
   }
 
-  private static Table pastes(PrintPlan plan) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Paste paste : plan.pastes().values()) {
-      rows.add(
-          List.of(
-              Cell.of(Swatches.of(paste.colour()), paste.name(), paste.colour().written()),
-              Cell.of(paste.medium().text(), paste.group().orElse("")),
-              Cell.of(paste.amount().map(a -> a.text()).orElse("not stated")),
-              Cell.of(recipe(paste.recipe())),
-              Cell.of(paste.storage().text(), paste.alkaliInPaste() ? "holds its alkali" : "")));
-    }
-    return new Table(
-        "Pastes",
-        List.of(words("Paste"), words("Medium"), number("Mixed"), words("Recipe"), words("Kept")),
-        rows,
-        "");
-  }
-
-  private static String recipe(List<Ingredient> recipe) {
-    return recipe.isEmpty()
-        ? "not stated"
-        : recipe.stream()
-            .map(i -> i.written() + " " + i.substance())
-            .collect(Collectors.joining(", "));
-  }
-
   private static Table screens(PrintPlan plan) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Screen screen : plan.screens().values()) {
@@ -82,7 +56,7 @@ final class FactTables {
               Cell.of(screen.squeegee().map(s -> s.text()).orElse("not stated"))));
     }
     return new Table(
-        "Screens",
+        "Frames, images and meshes",
         List.of(
             words("Screen"),
             number("Frame outside"),

@@ -11,7 +11,7 @@ import strikeoff.check.Verdict;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.report.drawing.MarkShapes;
-import strikeoff.report.drawing.Swatches;
+import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Figure;
 import strikeoff.report.page.IndexPage;
 
@@ -120,7 +120,7 @@ final class IndexPages {
         count[0],
         count[1],
         String.format(Locale.ROOT, "%.0f %%", share * 100),
-        Swatches.bar(share));
+        Patches.bar(share));
   }
 
   private static String capital(String words) {

@@ -7,10 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
-import strikeoff.bath.Fixing;
 import strikeoff.check.Checked;
-import strikeoff.colour.Lab;
-import strikeoff.colour.Swatches;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Place;
@@ -18,7 +15,6 @@ import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
-import strikeoff.paste.Pastes;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Assumption;
@@ -99,15 +95,10 @@ final class Estuary {
         source,
         new Facts(
             layout,
-            new Swatches(
-                plan.cloth().ground(),
-                Lab.of(plan.cloth().ground()),
-                List.of(),
-                List.of(),
-                List.of()),
+            EstuaryFacts.swatches(plan),
             timeline,
-            new Pastes(List.of(), List.of(), List.of(), List.of()),
-            new Fixing(List.of(), List.of()),
+            EstuaryFacts.pastes(plan, texts),
+            EstuaryFacts.fixing(),
             List.of()),
         findings,
         List.of());

@@ -10,7 +10,7 @@ import strikeoff.report.drawing.RunChart;
  * @param verdict a class for the style sheet: printable, not-printable, not-checked
  * @param faults rules that failed on this plan
  * @param stages states of the cloth in the order of the run
- * @param tables mixing, bath, screens and colours
+ * @param tables pastes, mixing, baths, screens and colours
  * @param cautions what to wear and mind
  */
 public record PlanPage(
@@ -28,7 +28,7 @@ public record PlanPage(
     List<Stage> stages,
     List<RunChart> run,
     List<DaySheet> sheets,
-    List<Table> tables,
+    List<TableSection> tables,
     Table assumptions,
     List<Caution> cautions) {
 

@@ -3,9 +3,9 @@ package strikeoff.report.drawing;
 import strikeoff.plan.Colour;
 
 /** Small drawings that stand in a line of text. */
-public final class Swatches {
+public final class Patches {
 
-  private Swatches() {}
+  private Patches() {}
 
   /** A patch of a colour. */
   public static Svg of(Colour colour) {

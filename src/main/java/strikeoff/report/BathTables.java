@@ -1,0 +1,133 @@
+package strikeoff.report;
+
+import static strikeoff.report.page.Table.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import strikeoff.bath.FixTime;
+import strikeoff.bath.Fixing;
+import strikeoff.bath.HeatSetting;
+import strikeoff.bath.Soak;
+import strikeoff.bath.Warmth;
+import strikeoff.check.Checked;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Step;
+import strikeoff.report.page.Cell;
+import strikeoff.report.page.Table;
+import strikeoff.report.page.TableSection;
+import strikeoff.units.Concentration;
+import strikeoff.units.Mass;
+import strikeoff.units.Span;
+import strikeoff.units.Volume;
+
+/** The bath card: what is weighed in, how strong, how warm and how long. */
+final class BathTables {
+
+  private BathTables() {}
+
+  static List<TableSection> of(Checked.Judged judged) {
+    Fixing fixing = judged.facts().fixing();
+    List<Table> cards = new ArrayList<>();
+    for (Soak soak : fixing.soaks()) {
+      cards.add(soak(judged, soak));
+    }
+    for (Evidence fact : fixing.evidence()) {
+      if (fact instanceof FixTime time && !time.warmth().how().equals(Step.Fixing.SOAK.text())) {
+        cards.add(batch(judged, time.warmth()));
+      }
+      if (fact instanceof HeatSetting heat) {
+        cards.add(heat(judged, heat));
+      }
+    }
+    return cards.isEmpty()
+        ? List.of()
+        : List.of(new TableSection("fixing", "Fixing", "", cards, true));
+  }
+
+  private static Table soak(Checked.Judged judged, Soak soak) {
+    List<List<Cell>> rows = new ArrayList<>();
+    if (soak.sodaGrams().high() > 0) {
+      rows.add(
+          row(
+              "Soda ash",
+              Estimates.best(soak.sodaGrams(), Mass::new),
+              Estimates.spread(soak.sodaGrams(), Mass::new)));
+    }
+    if (soak.bakingSoda()) {
+      rows.add(row("Baking soda", Estimates.best(soak.bicarbonateGrams(), Mass::new), ""));
+    }
+    rows.add(
+        row(
+            "Water",
+            Estimates.best(soak.waterLitres(), Volume::new),
+            Estimates.spread(soak.waterLitres(), Volume::new)));
+    rows.add(
+        row(
+            "Strength",
+            Estimates.best(soak.sodaGramsPerLitre(), Concentration::new),
+            Estimates.spread(soak.sodaGramsPerLitre(), Concentration::new)));
+    rows.add(row("pH", soak.acidity(), "before the cloth goes in"));
+    rows.add(
+        row(
+            "Liquor ratio",
+            String.format(Locale.ROOT, "%.1f : 1", soak.liquorRatio().value()),
+            "for " + soak.cloth().text() + " of dry cloth"));
+    warmth(judged, soak.step()).ifPresent(warmth -> addWarmth(rows, warmth));
+    return table(judged, soak.step(), rows);
+  }
+
+  private static Table batch(Checked.Judged judged, Warmth warmth) {
+    List<List<Cell>> rows = new ArrayList<>();
+    addWarmth(rows, warmth);
+    return table(judged, warmth.step(), rows);
+  }
+
+  private static void addWarmth(List<List<Cell>> rows, Warmth warmth) {
+    rows.add(
+        row(
+            "Temperature",
+            warmth.temperature().text(),
+            "the dyes ask for " + warmth.coolest().text() + " to " + warmth.warmest().text()));
+    rows.add(
+        row(
+            "Time",
+            warmth.lasts().text(),
+            "needed at this temperature: about "
+                + Estimates.best(warmth.neededMinutes(), Span::new)
+                + Optional.of(Estimates.spread(warmth.neededMinutes(), Span::new))
+                    .filter(s -> !s.isEmpty())
+                    .map(s -> ", " + s)
+                    .orElse("")));
+  }
+
+  private static Table heat(Checked.Judged judged, HeatSetting heat) {
+    return table(
+        judged,
+        heat.step(),
+        List.of(
+            row("With", heat.with(), ""),
+            row("Temperature", heat.temperature().text(), "at the film"),
+            row("Time", heat.lasts().text(), "at each place"),
+            row("Paints", String.join(", ", heat.paints()), "")));
+  }
+
+  private static Optional<Warmth> warmth(Checked.Judged judged, int step) {
+    return judged.facts().fixing().evidence().stream()
+        .filter(FixTime.class::isInstance)
+        .map(fact -> ((FixTime) fact).warmth())
+        .filter(warmth -> warmth.step() == step)
+        .findFirst();
+  }
+
+  private static Table table(Checked.Judged judged, int step, List<List<Cell>> rows) {
+    String title = judged.plan().run().get(step - 1).title();
+    return new Table(
+        "Step " + step + ", " + title, List.of(words("What"), words("How much")), rows, "");
+  }
+
+  private static List<Cell> row(String what, String value, String note) {
+    return List.of(Cell.of(what), Cell.of(value, note));
+  }
+}

@@ -1,0 +1,105 @@
+package strikeoff.report;
+
+import static strikeoff.report.page.Table.Column.number;
+import static strikeoff.report.page.Table.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import strikeoff.check.Checked;
+import strikeoff.colour.Lab;
+import strikeoff.colour.Overprint;
+import strikeoff.colour.Swatch;
+import strikeoff.colour.Swatches;
+import strikeoff.plan.Colour;
+import strikeoff.report.drawing.Patches;
+import strikeoff.report.page.Cell;
+import strikeoff.report.page.Table;
+import strikeoff.report.page.TableSection;
+
+/** The colours as named, as they look on this cloth, and where they lie over each other. */
+final class ColourTables {
+
+  private ColourTables() {}
+
+  static TableSection of(Checked.Judged judged) {
+    Swatches swatches = judged.facts().swatches();
+    List<Table> tables = new ArrayList<>();
+    tables.add(pastes(swatches));
+    if (!swatches.overprints().isEmpty()) {
+      tables.add(overprints(swatches));
+    }
+    return new TableSection(
+        "colours",
+        "Colours",
+        "Estimates for the eye: a screen shows no cloth. L* is lightness, from 0 for black to 100"
+            + " for white.",
+        tables,
+        false);
+  }
+
+  private static Table pastes(Swatches swatches) {
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            Cell.of(Patches.of(swatches.ground()), "the ground", swatches.ground().written()),
+            Cell.of(lightness(swatches.groundLab())),
+            Cell.of("–"),
+            Cell.of("–"),
+            Cell.of("–")));
+    for (Swatch swatch : swatches.swatches()) {
+      rows.add(
+          List.of(
+              Cell.of(Patches.of(swatch.named()), swatch.paste(), swatch.named().written()),
+              Cell.of(lightness(swatch.lab())),
+              looks(swatch.onGround()),
+              looks(swatch.washed()),
+              Cell.of(swatch.transparent() ? "transparent" : "covers")));
+    }
+    return new Table(
+        "Pastes on this cloth",
+        List.of(
+            words("Colour"),
+            number("L* as named"),
+            words("Wet on the ground"),
+            words("After wash-off"),
+            words("Over others")),
+        rows,
+        "");
+  }
+
+  private static Table overprints(Swatches swatches) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Overprint overprint : swatches.overprints()) {
+      rows.add(
+          List.of(
+              Cell.of(
+                  overprint.upperPaste() + " over " + overprint.lowerPaste(), overprint.design()),
+              looks(overprint.look()),
+              looks(overprint.washed()),
+              Cell.of(overprint.most().text(), "at least " + overprint.least().text())));
+    }
+    return new Table(
+        "Overprints",
+        List.of(words("Where"), words("Wet"), words("After wash-off"), number("Area, at most")),
+        rows,
+        swatches.overprints().stream()
+            .map(o -> capital(o.model().text()))
+            .distinct()
+            .reduce((a, b) -> a + ". " + b)
+            .map(words -> words + ".")
+            .orElse(""));
+  }
+
+  private static Cell looks(Colour colour) {
+    return Cell.of(Patches.of(colour), "L* " + lightness(Lab.of(colour)), colour.hex());
+  }
+
+  private static String lightness(Lab lab) {
+    return String.format(Locale.ROOT, "%.0f", lab.lightness());
+  }
+
+  private static String capital(String words) {
+    return WorkWords.capital(words);
+  }
+}

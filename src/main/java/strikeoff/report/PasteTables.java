@@ -1,0 +1,142 @@
+package strikeoff.report;
+
+import static strikeoff.report.page.Table.Column.number;
+import static strikeoff.report.page.Table.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.check.Checked;
+import strikeoff.paste.MixingCard;
+import strikeoff.paste.PasteAge;
+import strikeoff.paste.PasteUse;
+import strikeoff.paste.Pastes;
+import strikeoff.plan.Paste;
+import strikeoff.report.drawing.Patches;
+import strikeoff.report.page.Cell;
+import strikeoff.report.page.Table;
+import strikeoff.report.page.TableSection;
+import strikeoff.units.Mass;
+import strikeoff.units.Span;
+
+/** What each paste needs, how long it lasts, and what it is mixed from. */
+final class PasteTables {
+
+  private PasteTables() {}
+
+  static List<TableSection> of(Checked.Judged judged) {
+    Pastes pastes = judged.facts().pastes();
+    List<TableSection> sections = new ArrayList<>();
+    List<Table> tables = new ArrayList<>();
+    if (!pastes.uses().isEmpty()) {
+      tables.add(amounts(judged));
+    }
+    if (!pastes.ages().isEmpty()) {
+      tables.add(ages(pastes.ages()));
+    }
+    if (!tables.isEmpty()) {
+      sections.add(new TableSection("pastes", "Pastes", "", tables, false));
+    }
+    if (!pastes.cards().isEmpty()) {
+      sections.add(
+          new TableSection(
+              "cards",
+              "Mixing cards",
+              "The plan's recipes, scaled to what the run needs.",
+              pastes.cards().stream().map(PasteTables::card).toList(),
+              true));
+    }
+    return sections;
+  }
+
+  private static Table amounts(Checked.Judged judged) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (PasteUse use : judged.facts().pastes().uses()) {
+      Paste paste = judged.plan().pastes().get(use.paste());
+      rows.add(
+          List.of(
+              Cell.of(Patches.of(paste.colour()), use.paste(), medium(paste)),
+              Cell.of(Integer.toString(use.impressions()), use.printed().text()),
+              Cell.of(
+                  Estimates.best(use.needGrams(), Mass::new),
+                  Estimates.spread(use.needGrams(), Mass::new)),
+              use.mixedGrams()
+                  .map(m -> Cell.of(Estimates.best(m, Mass::new), Estimates.spread(m, Mass::new)))
+                  .orElse(Cell.of("not stated")),
+              Cell.of(balance(use)),
+              Cell.of(use.toMix().text(), use.basis())));
+    }
+    return new Table(
+        "Amounts",
+        List.of(
+            words("Paste"),
+            number("Impressions"),
+            number("Need"),
+            number("Mixed"),
+            words("Balance"),
+            number("Enough by the careful estimate")),
+        rows,
+        "The need holds what is laid down, what stays in the screens each time they are filled, and"
+            + " a share of waste.");
+  }
+
+  private static String medium(Paste paste) {
+    return paste.group().map(g -> paste.medium().text() + ", " + g).orElse(paste.medium().text());
+  }
+
+  private static String balance(PasteUse use) {
+    if (!use.amountKnown()) {
+      return "open";
+    }
+    if (use.shortLeast().grams() > 0) {
+      return "runs out: " + use.more().text() + " more";
+    }
+    if (use.shortMost().grams() > 0) {
+      return "may run out: " + use.more().text() + " more";
+    }
+    return use.over().grams() > 0 ? use.over().text() + " over" : "suffices";
+  }
+
+  private static Table ages(List<PasteAge> ages) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (PasteAge age : ages) {
+      rows.add(
+          List.of(
+              Cell.of(age.paste(), age.alkali() + ", kept " + age.kept().replace("kept ", "")),
+              Cell.of(age.mixedAt().text()),
+              Cell.of(age.lastUse().text(), age.lastPlacement()),
+              Cell.of(age.age().text()),
+              Cell.of(
+                  Estimates.best(age.lifeMinutes(), Span::new),
+                  Estimates.spread(age.lifeMinutes(), Span::new))));
+    }
+    return new Table(
+        "Age and life",
+        List.of(
+            words("Paste"),
+            words("Ready"),
+            words("Last used"),
+            number("Age then"),
+            number("Lives about")),
+        rows,
+        "");
+  }
+
+  private static Table card(MixingCard card) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (MixingCard.Line line : card.lines()) {
+      Optional<String> millilitres =
+          line.millilitres().map(ml -> Long.toString(Math.round(ml.best())) + " ml");
+      rows.add(
+          List.of(
+              Cell.of(line.substance()),
+              Cell.of(Estimates.best(line.grams(), Mass::new)),
+              Cell.of(millilitres.orElse("–"), line.spoons().orElse(""))));
+    }
+    return new Table(
+        card.paste() + ", " + card.amount().text(),
+        List.of(words("Part"), number("Weigh"), number("or measure")),
+        rows,
+        "");
+  }
+}
