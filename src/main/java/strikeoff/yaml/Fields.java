@@ -86,6 +86,12 @@ public final class Fields {
     }
   }
 
+  /** Reports a mistake in the name of a key itself. */
+  public void wrongKey(String key, String message) {
+    faulty.add(key);
+    reading.problems().add(entries.get(key).at(), item.path().key(key), message);
+  }
+
   /** Reports a mistake of the mapping as a whole. */
   public void wrong(String message) {
     if (!hollow) {

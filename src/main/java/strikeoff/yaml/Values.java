@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import strikeoff.units.Mass;
 import strikeoff.units.Pair;
 import strikeoff.units.Parsed;
 import strikeoff.units.Quantities;
 import strikeoff.units.Quantity;
 import strikeoff.units.Script;
+import strikeoff.units.Share;
 import strikeoff.units.Spelling;
 
 /** The kinds of values that documents hold. */
@@ -119,8 +121,8 @@ public final class Values {
   }
 
   /** A share of a whole, at most all of it. */
-  public static Expected<strikeoff.units.Share> shareOfWhole() {
-    return atMost(strikeoff.units.Share.class, new strikeoff.units.Share(1), "more than the whole");
+  public static Expected<Share> shareOfWhole() {
+    return atMost(Share.class, new Share(1), "more than the whole");
   }
 
   private static <Q extends Quantity> Expected<Q> atMost(Class<Q> type, Q most, String else_) {
@@ -142,11 +144,37 @@ public final class Values {
         });
   }
 
+  /** A share above nothing and at most the whole. */
+  public static Expected<Share> above0UpToWhole() {
+    Expected<Share> whole = shareOfWhole();
+    return new Expected<>() {
+      @Override
+      public String words() {
+        return whole.words();
+      }
+
+      @Override
+      public Share standIn() {
+        return whole.standIn();
+      }
+
+      @Override
+      public Optional<Share> read(Item item, Reading reading) {
+        Optional<Share> share = whole.read(item, reading);
+        if (share.isPresent() && share.get().fraction() <= 0) {
+          reading.wrong(item, words() + " was expected, more than nothing");
+          return Optional.empty();
+        }
+        return share;
+      }
+    };
+  }
+
   /** A mass or a volume, as recipes give either. */
   public static Expected<Quantity> amount() {
     return scalar(
         "a mass such as 90 g or a volume such as 500 ml",
-        new strikeoff.units.Mass(1),
+        new Mass(1),
         text -> {
           Parsed<Quantity> parsed = Quantities.parseAmount(text);
           return parsed.toOptional().filter(q -> q.base() <= 0).isPresent()

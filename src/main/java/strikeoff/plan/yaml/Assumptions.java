@@ -1,0 +1,87 @@
+package strikeoff.plan.yaml;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.plan.Assumption;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Position;
+import strikeoff.policy.Default;
+import strikeoff.policy.Policy;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+import strikeoff.yaml.Reading;
+
+/** Fills in what a plan leaves open, and keeps a record of it. */
+final class Assumptions {
+
+  private static final Position NOWHERE = new Position(1, 1);
+
+  private final Policy policy;
+  private final List<Assumption> list = new ArrayList<>();
+
+  Assumptions(Policy policy) {
+    this.policy = policy;
+  }
+
+  /**
+   * The plan's value, or the policy's default of that name.
+   *
+   * @param words what it is, in the trade's words
+   */
+  <T> T or(Fields f, String key, Expected<T> expected, String defaultName, String words) {
+    if (f.has(key)) {
+      return f.required(key, expected);
+    }
+    Default standard = standard(defaultName);
+    assume(f.path().key(key), words, standard);
+    return value(standard, expected);
+  }
+
+  /** The plan's value, or one that follows from other parts of the plan. */
+  <T> T orDerived(
+      Fields f,
+      String key,
+      Expected<T> expected,
+      T derived,
+      String shown,
+      String words,
+      String why) {
+    if (f.has(key)) {
+      return f.required(key, expected);
+    }
+    list.add(new Assumption(f.path().key(key), words, shown, why));
+    return derived;
+  }
+
+  /** A default's value, without a record of it. */
+  <T> T value(Default standard, Expected<T> expected) {
+    Reading apart = new Reading();
+    Node node = new Node.Scalar(standard.value(), NOWHERE);
+    return expected
+        .read(new Item(node, new PlanPath(standard.name()), NOWHERE), apart)
+        .orElseThrow(() -> new IllegalStateException("the policy's default is wrong: " + standard));
+  }
+
+  void assume(PlanPath path, String words, Default standard) {
+    list.add(new Assumption(path, words, standard.value(), standard.source()));
+  }
+
+  Default standard(String name) {
+    Default standard = policy.defaults().get(name);
+    if (standard == null) {
+      throw new IllegalStateException("the policy has no default " + name);
+    }
+    return standard;
+  }
+
+  /** The assumptions, with those that units of several meanings gave rise to. */
+  List<Assumption> all(Reading reading) {
+    List<Assumption> all = new ArrayList<>(list);
+    for (Reading.Note n : reading.notes()) {
+      all.add(new Assumption(n.path(), "what is meant by " + n.written(), n.words(), "the plan"));
+    }
+    return all;
+  }
+}

@@ -1,0 +1,205 @@
+package strikeoff.plan.yaml;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Seam;
+import strikeoff.policy.Default;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Length;
+import strikeoff.units.Parsed;
+import strikeoff.units.Share;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+import strikeoff.yaml.Reading;
+import strikeoff.yaml.Values;
+
+/** Reads the cloth and its seams. */
+final class ClothPart {
+
+  private static final Map<String, Boolean> FORMS = forms();
+
+  private final Draft draft;
+  private final Assumptions assumptions;
+
+  ClothPart(Draft draft) {
+    this.draft = draft;
+    this.assumptions = draft.assumptions();
+  }
+
+  Cloth cloth(Fields root) {
+    Fields f = root.underOrAbsent("cloth", "the cloth");
+    if (!root.has("cloth")) {
+      root.wrong("cloth", "“cloth” is missing: the cloth with its length and width belongs here");
+      f = Fields.absent(f.path(), new strikeoff.plan.Position(1, 1), new Reading());
+    }
+    Map<String, Share> fibres = fibres(f);
+    boolean washed =
+        assumptions.or(f, "washed", Values.yesNo(), "cloth.washed", "washed before printing");
+    Shrinkage shrinkage = shrinkage(f, washed, mainFibre(fibres));
+    Fields allowances = f.underOrAbsent("allowances", "the allowances");
+    Expected<Length> length = Values.aboveZero(Length.class);
+    Cloth cloth =
+        new Cloth(
+            fibres,
+            assumptions.or(
+                f, "mass", Values.aboveZero(ArealMass.class), "cloth.mass", "mass of the cloth"),
+            f.required("width", length),
+            f.required("length", length),
+            assumptions.or(
+                f, "form", Values.word("open or tube", FORMS), "cloth.form", "form of the cloth"),
+            assumptions.or(f, "ground", Colours.colour(), "cloth.ground", "ground colour"),
+            washed,
+            shrinkage.length(),
+            shrinkage.width(),
+            allowance(allowances, "start"),
+            allowance(allowances, "end"),
+            allowance(allowances, "near"),
+            allowance(allowances, "far"),
+            assumptions.or(
+                f,
+                "selvedge",
+                Values.quantity(Length.class),
+                "cloth.selvedge",
+                "width of the selvedges"),
+            f.path());
+    allowances.done();
+    f.done();
+    room(f, allowances, cloth);
+    return cloth;
+  }
+
+  /** What is turned in and cut away must leave some cloth. */
+  private static void room(Fields f, Fields allowances, Cloth c) {
+    if (!f.sound("length", "width", "selvedge")
+        || !allowances.sound("start", "end", "near", "far")) {
+      return;
+    }
+    if (c.startAllowance().plus(c.endAllowance()).mm() >= c.length().mm()) {
+      f.wrong("the allowances at start and end leave nothing of the length " + c.length());
+    }
+    double across = c.nearAllowance().plus(c.farAllowance()).mm() + 2 * c.selvedge().mm();
+    if (across >= c.width().mm()) {
+      f.wrong("the allowances and selvedges leave nothing of the width " + c.width());
+    }
+  }
+
+  private Length allowance(Fields allowances, String end) {
+    return assumptions.or(
+        allowances,
+        end,
+        Values.quantity(Length.class),
+        "cloth.allowance",
+        "allowance at the " + end + (end.equals("near") || end.equals("far") ? " edge" : ""));
+  }
+
+  private Map<String, Share> fibres(Fields f) {
+    Optional<Item> item = f.item("fibre");
+    if (item.isPresent() && item.get().node() instanceof Node.Mapping) {
+      return blend(f, item.get());
+    }
+    Expected<String> one =
+        Values.scalar(
+            "a fibre such as cotton, or shares such as {cotton: 60 %, linen: 40 %},",
+            "cotton", text -> Lookup.fibre(text, draft.policy()));
+    return Map.of(
+        assumptions.or(f, "fibre", one, "cloth.fibre", "fibre of the cloth"), new Share(1));
+  }
+
+  private Map<String, Share> blend(Fields f, Item item) {
+    Fields shares = Fields.of(item, "the shares of the fibres", draft.reading());
+    Map<String, Share> fibres = new LinkedHashMap<>();
+    int before = draft.reading().problems().count();
+    for (String name : shares.names()) {
+      Share share = shares.required(name, Values.shareOfWhole());
+      Parsed<String> fibre = Lookup.fibre(name, draft.policy());
+      if (fibre instanceof Parsed.Refused<String> r) {
+        shares.wrongKey(name, r.message());
+      }
+      fibre.toOptional().ifPresent(n -> fibres.merge(n, share, ClothPart::add));
+    }
+    double sum = fibres.values().stream().mapToDouble(Share::fraction).sum();
+    if (draft.reading().problems().count() == before && Math.abs(sum - 1) > 0.0005) {
+      f.wrong(
+          "fibre",
+          "the shares of the fibres add up to " + new Share(sum).text() + ", not to 100 %");
+    }
+    return fibres.isEmpty() ? Map.of("cotton", new Share(1)) : fibres;
+  }
+
+  private static Share add(Share a, Share b) {
+    return new Share(a.fraction() + b.fraction());
+  }
+
+  private static String mainFibre(Map<String, Share> fibres) {
+    return fibres.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey)
+        .orElse("");
+  }
+
+  private record Shrinkage(Share length, Share width) {}
+
+  private Shrinkage shrinkage(Fields f, boolean washed, String fibre) {
+    Optional<Item> item = f.item("shrinkage");
+    Expected<Share> share = Values.shareOfWhole();
+    if (item.isPresent() && !(item.get().node() instanceof Node.Mapping)) {
+      Share both = f.required("shrinkage", share);
+      return new Shrinkage(both, both);
+    }
+    Fields sides = f.underOrAbsent("shrinkage", "the shrinkage");
+    Shrinkage shrinkage =
+        new Shrinkage(
+            assumptions.or(
+                sides, "length", share, standard("length", washed, fibre), "shrinkage in length"),
+            assumptions.or(
+                sides, "width", share, standard("width", washed, fibre), "shrinkage in width"));
+    sides.done();
+    return shrinkage;
+  }
+
+  private String standard(String side, boolean washed, String fibre) {
+    if (washed) {
+      return "cloth.shrinkage.washed";
+    }
+    String general = "cloth.shrinkage." + side;
+    Default special = draft.policy().defaults().get(general + "." + fibre);
+    return special != null ? special.name() : general;
+  }
+
+  Map<String, Seam> seams(Fields root, Cloth cloth, boolean lengthKnown) {
+    return root.under("seams", "the seams")
+        .map(f -> f.each(i -> seam(i, cloth, lengthKnown)))
+        .orElse(Map.of());
+  }
+
+  private Seam seam(Item item, Cloth cloth, boolean lengthKnown) {
+    Fields f = Fields.of(item, "a seam", draft.reading());
+    Seam seam =
+        new Seam(
+            Draft.name(item, "seams"),
+            f.required("at", Values.quantity(Length.class)),
+            assumptions.or(
+                f, "allowance", Values.quantity(Length.class), "seam.allowance", "seam allowance"),
+            assumptions.or(f, "padded", Values.yesNo(), "seam.padded", "ridge padded"),
+            f.optional("sewn", Values.yesNo()).orElse(false),
+            f.path());
+    f.done();
+    if (lengthKnown && f.sound("at") && seam.at().mm() > cloth.length().mm()) {
+      f.wrong(
+          "at",
+          seam.at() + " lies past the end of the cloth, which is " + cloth.length() + " long");
+    }
+    return seam;
+  }
+
+  private static Map<String, Boolean> forms() {
+    Map<String, Boolean> forms = new LinkedHashMap<>();
+    forms.put("open", false);
+    forms.put("tube", true);
+    return forms;
+  }
+}

@@ -1,0 +1,160 @@
+package strikeoff.plan.yaml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.plan.Design;
+import strikeoff.units.Area;
+import strikeoff.units.Length;
+import strikeoff.units.Pair;
+import strikeoff.units.Share;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Reading;
+import strikeoff.yaml.Values;
+
+/** Reads the designs with their separations. */
+final class DesignPart {
+
+  private static final int MOST_PULLS = 50;
+  private static final Pair CORNER = new Pair(new Length(0), new Length(0));
+
+  private final Draft draft;
+  private final Assumptions assumptions;
+
+  DesignPart(Draft draft) {
+    this.draft = draft;
+    this.assumptions = draft.assumptions();
+  }
+
+  Map<String, Design> designs(Fields root) {
+    return root.under("designs", "the designs").map(f -> f.each(this::design)).orElse(Map.of());
+  }
+
+  private Design design(Item item) {
+    Fields f = Fields.of(item, "a design", draft.reading());
+    Pair size = f.required("size", Values.size());
+    boolean sized = f.sound("size");
+    List<Design.Separation> separations =
+        f.required("separations", Lists.of("a separation", i -> separation(i, size, sized)));
+    f.done();
+    return new Design(
+        Draft.name(item, "designs"), size.along(), size.across(), numbered(separations), f.path());
+  }
+
+  private static List<Design.Separation> numbered(List<Design.Separation> list) {
+    List<Design.Separation> numbered = new ArrayList<>();
+    for (Design.Separation s : list) {
+      numbered.add(
+          new Design.Separation(
+              numbered.size() + 1,
+              s.screen(),
+              s.paste(),
+              s.x(),
+              s.y(),
+              s.length(),
+              s.width(),
+              s.printed(),
+              s.pulls(),
+              s.key(),
+              s.trap(),
+              s.detail(),
+              s.path()));
+    }
+    return numbered;
+  }
+
+  private Design.Separation separation(Item item, Pair design, boolean sized) {
+    Fields f = Fields.of(item, "a separation", draft.reading());
+    Pair at = f.optional("at", Points.place()).orElse(CORNER);
+    Pair size = f.optional("size", Values.size()).orElse(rest(design, at));
+    Expected<Length> length = Values.aboveZero(Length.class);
+    Design.Separation separation =
+        new Design.Separation(
+            1,
+            f.required(
+                "screen", Values.nameIn("a screen's name", "screen", draft.names().screens())),
+            f.required("paste", Values.nameIn("a paste's name", "paste", draft.names().pastes())),
+            at.along(),
+            at.across(),
+            size.along(),
+            size.across(),
+            printed(f, size),
+            assumptions.or(
+                f,
+                "pulls",
+                Values.count("the number of pulls", 1, MOST_PULLS),
+                "separation.pulls",
+                "pulls for one impression"),
+            f.optional("key", Values.yesNo()).orElse(false),
+            f.optional("trap", Values.quantity(Length.class)),
+            f.optional("detail", length),
+            f.path());
+    f.done();
+    if (sized && f.sound("at", "size") && !inside(at, size, design)) {
+      f.wrong(
+          f.has("size") ? "size" : "at",
+          "this separation reaches past its design, which measures "
+              + design.along()
+              + " x "
+              + design.across());
+    }
+    return separation;
+  }
+
+  private static Pair rest(Pair design, Pair at) {
+    return new Pair(
+        new Length(Math.max(1, design.along().minus(at.along()).mm())),
+        new Length(Math.max(1, design.across().minus(at.across()).mm())));
+  }
+
+  private static boolean inside(Pair at, Pair size, Pair design) {
+    double slack = 0.01;
+    return at.along().mm() >= 0
+        && at.across().mm() >= 0
+        && at.along().plus(size.along()).mm() <= design.along().mm() + slack
+        && at.across().plus(size.across()).mm() <= design.across().mm() + slack;
+  }
+
+  /** The printed area, as a share of the separation's rectangle or outright. */
+  private static Area printed(Fields f, Pair size) {
+    double whole = size.along().cm() * size.across().cm();
+    Optional<Area> area = f.optional("area", Values.aboveZero(Area.class));
+    Expected<Share> covers = Values.above0UpToWhole();
+    if (f.has("area")) {
+      if (f.has("covers")) {
+        f.wrong("covers", "covers and area say the same thing; keep one of them");
+      }
+      if (f.sound("area", "size", "at")
+          && area.isPresent()
+          && area.get().squareCm() > whole + 0.01) {
+        f.wrong(
+            "area", area.get() + " is more than the whole rectangle of " + new Area(whole).text());
+      }
+      return area.orElse(new Area(whole));
+    }
+    Share share =
+        f.has("covers") ? f.required("covers", covers) : f.required("covers", new OrArea(covers));
+    return new Area(whole * share.fraction());
+  }
+
+  /** Mentions the other way of giving it where both are missing. */
+  private record OrArea(Expected<Share> covers) implements Expected<Share> {
+    @Override
+    public String words() {
+      return "the printed share of the rectangle such as 38 %, or area such as 380 cm²,";
+    }
+
+    @Override
+    public Share standIn() {
+      return covers.standIn();
+    }
+
+    @Override
+    public Optional<Share> read(Item item, Reading reading) {
+      return covers.read(item, reading);
+    }
+  }
+}

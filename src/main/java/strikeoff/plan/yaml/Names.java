@@ -1,0 +1,34 @@
+package strikeoff.plan.yaml;
+
+import java.util.List;
+import strikeoff.yaml.Node;
+
+/**
+ * The names that a plan defines in its sections, taken from the tree before anything is decoded.
+ */
+record Names(
+    List<String> seams,
+    List<String> screens,
+    List<String> pastes,
+    List<String> designs,
+    List<String> placements) {
+
+  static Names of(Node root) {
+    return new Names(
+        keys(root, "seams"),
+        keys(root, "screens"),
+        keys(root, "pastes"),
+        keys(root, "designs"),
+        keys(root, "placements"));
+  }
+
+  private static List<String> keys(Node root, String section) {
+    if (!(root instanceof Node.Mapping m)) {
+      return List.of();
+    }
+    Node.Entry entry = m.entries().get(section);
+    return entry != null && entry.value() instanceof Node.Mapping inner
+        ? List.copyOf(inner.entries().keySet())
+        : List.of();
+  }
+}

@@ -1,0 +1,135 @@
+package strikeoff.plan.yaml;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.plan.Ingredient;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.Storage;
+import strikeoff.policy.Substance;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Mass;
+import strikeoff.units.Span;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Values;
+
+/** Reads the pastes and paints. */
+final class PastePart {
+
+  private static final Map<String, Medium> MEDIA = new LinkedHashMap<>();
+  private static final Map<String, Storage> PLACES = new LinkedHashMap<>();
+  private static final Map<String, Boolean> ALKALI = new LinkedHashMap<>();
+
+  static {
+    MEDIA.put("dye", Medium.DYE);
+    MEDIA.put("paint", Medium.PAINT);
+    PLACES.put("room", Storage.ROOM);
+    PLACES.put("cold", Storage.COLD);
+    ALKALI.put("separate", false);
+    ALKALI.put("in paste", true);
+  }
+
+  private final Draft draft;
+  private final Assumptions assumptions;
+
+  PastePart(Draft draft) {
+    this.draft = draft;
+    this.assumptions = draft.assumptions();
+  }
+
+  Map<String, Paste> pastes(Fields root) {
+    return root.under("pastes", "the pastes").map(f -> f.each(this::paste)).orElse(Map.of());
+  }
+
+  private Paste paste(Item item) {
+    Fields f = Fields.of(item, "a paste", draft.reading());
+    Medium medium = f.required("medium", Values.word("dye or paint", MEDIA));
+    boolean dye = medium == Medium.DYE;
+    List<Ingredient> recipe =
+        f.optional("recipe", Recipes.recipe(draft.policy())).orElse(List.of());
+    Expected<Span> time = Values.quantity(Span.class);
+    Paste paste =
+        new Paste(
+            Draft.name(item, "pastes"),
+            medium,
+            group(f, dye),
+            f.required("colour", Colours.colour()),
+            assumptions.or(
+                f,
+                "transparent",
+                Values.yesNo(),
+                "paste.transparent." + (dye ? "dye" : "paint"),
+                "lets what lies under it show"),
+            f.optional("amount", Values.aboveZero(Mass.class)),
+            recipe,
+            alkali(f, dye, recipe),
+            f.under("thickener", "the thickener").map(this::thickener),
+            kept(f, "paste.kept", "where the mixed paste is kept"),
+            f.optional("mixed before", time),
+            f.optional("deposit", Values.aboveZero(ArealMass.class)),
+            f.optional("frame-safe", time),
+            f.optional("lift-safe", time),
+            f.path());
+    f.done();
+    if (f.sound("frame-safe", "lift-safe") && crossed(paste)) {
+      f.wrong("lift-safe", "a print is safe to lift no sooner than a frame is safe on it");
+    }
+    return paste;
+  }
+
+  private static boolean crossed(Paste p) {
+    return p.frameSafe().isPresent()
+        && p.liftSafe().isPresent()
+        && p.liftSafe().get().minutes() < p.frameSafe().get().minutes();
+  }
+
+  private Optional<String> group(Fields f, boolean dye) {
+    Expected<String> group = Lookup.group(draft.policy());
+    if (dye && f.sound("medium")) {
+      return Optional.of(f.required("group", group));
+    }
+    if (f.has("group") && f.sound("medium")) {
+      f.wrong("group", "paint has no reactive group; leave it out, or say medium: dye");
+    }
+    return Optional.empty();
+  }
+
+  /** A recipe with alkali in it says where the alkali is. */
+  private boolean alkali(Fields f, boolean dye, List<Ingredient> recipe) {
+    Expected<Boolean> where = Values.word("separate or in paste", ALKALI);
+    boolean held = Recipes.holds(recipe, Substance.Role.ALKALI, draft.policy());
+    if (!dye || held || !recipe.isEmpty()) {
+      boolean said = f.optional("alkali", where).orElse(held);
+      if (held && !said && f.sound("alkali")) {
+        f.wrong("alkali", "the recipe holds an alkali, so it is in the paste and not separate");
+      }
+      return said;
+    }
+    return assumptions.or(f, "alkali", where, "paste.alkali", "where the alkali is");
+  }
+
+  private Storage kept(Fields f, String standard, String words) {
+    return assumptions.or(f, "kept", Values.word("room or cold", PLACES), standard, words);
+  }
+
+  private Paste.Thickener thickener(Fields f) {
+    Expected<Span> time = Values.quantity(Span.class);
+    Span stood = f.required("stood", time);
+    Paste.Thickener thickener =
+        new Paste.Thickener(
+            stood,
+            assumptions.orDerived(
+                f, "age", time, stood, stood.text(), "age of the thickener", "as long as it stood"),
+            kept(f, "thickener.kept", "where the thickener is kept"),
+            f.path());
+    f.done();
+    if (f.sound("stood", "age") && thickener.age().minutes() < stood.minutes()) {
+      f.wrong("age", "the thickener is no younger than the " + stood + " it stood");
+    }
+    return thickener;
+  }
+}

@@ -1,0 +1,112 @@
+package strikeoff.plan.yaml;
+
+import java.util.List;
+import java.util.Map;
+import strikeoff.plan.Acceptance;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Crew;
+import strikeoff.plan.Design;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Position;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Screen;
+import strikeoff.plan.Seam;
+import strikeoff.plan.SourceMap;
+import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+import strikeoff.yaml.Reading;
+import strikeoff.yaml.Values;
+import strikeoff.yaml.YamlReader;
+import strikeoff.yaml.YamlReading;
+
+/**
+ * Reads a file as a print plan: strictly, so that nothing in it is overlooked, and kindly, so that
+ * every mistake is told at once with its place and what was expected. Never throws on any input.
+ */
+public final class PlanReader {
+
+  private static final int LONGEST_TITLE = 200;
+  private static final int LONGEST_NOTES = 10_000;
+
+  private final Policy policy;
+  private final Reading reading;
+
+  private PlanReader(Policy policy, Reading reading) {
+    this.policy = policy;
+    this.reading = reading;
+  }
+
+  /**
+   * @param file its name, for messages
+   * @param bytes UTF-8
+   * @param policy where defaults and tables come from
+   */
+  public static PlanReading read(String file, byte[] bytes, Policy policy) {
+    return read(file, YamlReader.read(bytes), policy, new Reading());
+  }
+
+  /** Reads a plan from text. */
+  public static PlanReading read(String file, String text, Policy policy) {
+    return read(file, YamlReader.read(text), policy, new Reading());
+  }
+
+  static PlanReading read(String file, YamlReading yaml, Policy policy, Reading reading) {
+    if (yaml instanceof YamlReading.Faulty f) {
+      return new PlanReading.Unreadable(file, f.problems(), f.lines());
+    }
+    Node root = ((YamlReading.Document) yaml).root();
+    Map<PlanPath, Position> places = Places.of(root);
+    PrintPlan plan = new PlanReader(policy, reading).plan(root, places);
+    return reading.problems().none()
+        ? new PlanReading.Readable(plan, new SourceMap(file, yaml.lines(), places))
+        : new PlanReading.Unreadable(file, reading.problems().sorted(), yaml.lines());
+  }
+
+  private PrintPlan plan(Node root, Map<PlanPath, Position> places) {
+    Assumptions assumptions = new Assumptions(policy);
+    Draft draft = new Draft(policy, reading, assumptions, Names.of(root));
+    Fields f = Fields.of(Item.root(root), "a plan", reading);
+
+    String title = f.required("plan", Values.text("the plan's title", LONGEST_TITLE));
+    String notes = f.optional("notes", Values.text("notes", LONGEST_NOTES)).orElse("");
+    ClothPart clothPart = new ClothPart(draft);
+    int before = reading.problems().count();
+    Cloth cloth = clothPart.cloth(f);
+    boolean clothKnown = reading.problems().count() == before;
+    Map<String, Seam> seams = clothPart.seams(f, cloth, clothKnown);
+    RoomPart room = new RoomPart(draft);
+    Crew crew = room.crew(f);
+    Map<String, Screen> screens = new ScreenPart(draft).screens(f);
+    Map<String, Paste> pastes = new PastePart(draft).pastes(f);
+    Map<String, Design> designs = new DesignPart(draft).designs(f);
+    Map<String, Arrangement> placements = new PlacementPart(draft, cloth, designs).placements(f);
+    List<Step> run = new StepPart(draft, crew, seams, pastes, designs, placements).run(f);
+    List<Acceptance> acceptances = new AcceptPart(reading, places.keySet()).acceptances(f);
+    PrintPlan plan =
+        new PrintPlan(
+            title,
+            notes,
+            cloth,
+            seams,
+            room.table(f),
+            room.room(f),
+            crew,
+            room.hours(f),
+            room.handling(f),
+            screens,
+            pastes,
+            designs,
+            placements,
+            run,
+            room.worn(f),
+            acceptances,
+            assumptions.all(reading));
+    f.done();
+    return plan;
+  }
+}

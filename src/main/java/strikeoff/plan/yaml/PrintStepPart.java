@@ -1,0 +1,192 @@
+package strikeoff.plan.yaml;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Crew;
+import strikeoff.plan.Design;
+import strikeoff.plan.Design.Separation;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.units.Span;
+import strikeoff.units.Spelling;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Values;
+
+/** Reads print steps, and finds which separations and placements they mean. */
+final class PrintStepPart {
+
+  /** Bounds the simulated run, whatever the plan asks for. */
+  static final int MOST_IMPRESSIONS = 50_000;
+
+  private static final Map<String, Step.Order> ORDERS = new LinkedHashMap<>();
+
+  static {
+    ORDERS.put("by colour", Step.Order.BY_COLOUR);
+    ORDERS.put("by station", Step.Order.BY_STATION);
+  }
+
+  private final Draft draft;
+  private final Map<String, Design> designs;
+  private final Map<String, Arrangement> placements;
+  private final Crew crew;
+  private final boolean whole;
+  private final Counts counts;
+  private long impressions;
+
+  PrintStepPart(
+      Draft draft, Map<String, Design> designs, Map<String, Arrangement> placements, Crew crew) {
+    this.draft = draft;
+    this.designs = designs;
+    this.placements = placements;
+    this.crew = crew;
+    // Faulty placements have stand-ins for counts; nothing is said about numbers then.
+    this.whole = draft.reading().problems().none();
+    this.counts = new Counts(placements);
+  }
+
+  Step print(int number, Fields f) {
+    List<String> names = arrangements(f);
+    List<Integer> only = f.optional("only", Numbers.list()).orElse(List.of());
+    Step.Print step =
+        new Step.Print(
+            number,
+            names,
+            only,
+            colours(f, names),
+            f.optional("order", Values.word("by colour or by station", ORDERS))
+                .orElse(Step.Order.BY_COLOUR),
+            f.optional("every other", Values.yesNo()).orElse(false),
+            f.optional("pause", Values.quantity(Span.class)).orElse(new Span(0)),
+            f.optional("dry between colours", Waits.until()).orElse(Until.NO_WAIT),
+            f.optional("before moving", Waits.until()).orElse(Until.NO_WAIT),
+            f.optional(
+                "by", Values.nameIn("a name of the crew", "person of the crew", crew.names())),
+            f.path());
+    if (whole && f.sound("print", "only", "colours")) {
+      numbers(f, step);
+      bound(f, step);
+    }
+    return step;
+  }
+
+  private List<String> arrangements(Fields f) {
+    List<String> known =
+        Stream.concat(draft.names().placements().stream(), Stream.of("all")).toList();
+    List<String> names =
+        f.required(
+            "print", Values.oneOrMore(Values.nameIn("a placement's name", "placement", known)));
+    if (names.contains("all") && !placements.containsKey("all")) {
+      return List.copyOf(placements.keySet());
+    }
+    if (names.stream().distinct().count() < names.size()) {
+      f.wrong("print", "a placement is named twice in one step; print it in two steps");
+    }
+    return names;
+  }
+
+  private void numbers(Fields f, Step.Print step) {
+    for (String name : step.arrangements()) {
+      long there = counts.atMost(name);
+      for (int n : step.only()) {
+        if (n > there) {
+          f.wrong(
+              "only", "there is no number " + n + " of " + name + ", which has at most " + there);
+          return;
+        }
+      }
+    }
+  }
+
+  private void bound(Fields f, Step.Print step) {
+    for (String name : step.arrangements()) {
+      Design design = designs.get(placements.get(name).design());
+      long places = step.only().isEmpty() ? counts.atMost(name) : step.only().size();
+      int colours =
+          step.separations().isEmpty() ? design.separations().size() : step.separations().size();
+      impressions += places * colours;
+    }
+    if (impressions > MOST_IMPRESSIONS) {
+      f.wrong(
+          "print",
+          "with this step the run comes to some "
+              + impressions
+              + " impressions; more than "
+              + MOST_IMPRESSIONS
+              + " cannot be checked");
+    }
+  }
+
+  /** Numbers of separations, from names of pastes or screens or from numbers. */
+  private List<Integer> colours(Fields f, List<String> names) {
+    Optional<List<String>> named =
+        f.optional(
+            "colours",
+            Values.oneOrMore(Values.text("a paste, a screen or a separation's number", 80)));
+    if (named.isEmpty() || !f.sound("print")) {
+      return List.of();
+    }
+    List<Integer> result = null;
+    for (String name : names) {
+      Arrangement arrangement = placements.get(name);
+      Design design = arrangement == null ? null : designs.get(arrangement.design());
+      if (design == null || design.separations().isEmpty()) {
+        continue;
+      }
+      List<Integer> here = separations(f, named.get(), design);
+      if (here.isEmpty()) {
+        return List.of();
+      }
+      if (result != null && !result.equals(here)) {
+        f.wrong(
+            "colours",
+            "these colours have other places in other designs; print the placements in"
+                + " steps of their own");
+        return List.of();
+      }
+      result = here;
+    }
+    return result == null ? List.of() : result;
+  }
+
+  private static List<Integer> separations(Fields f, List<String> wanted, Design design) {
+    List<Integer> numbers = new ArrayList<>();
+    for (String colour : wanted) {
+      List<Integer> found =
+          design.separations().stream()
+              .filter(s -> is(colour, s))
+              .map(Separation::number)
+              .filter(n -> !numbers.contains(n))
+              .toList();
+      if (found.isEmpty()) {
+        TreeSet<String> known = new TreeSet<>();
+        design.separations().forEach(s -> known.add(s.paste()));
+        f.wrong(
+            "colours",
+            "the design "
+                + design.name()
+                + " has no further separation “"
+                + colour
+                + "”"
+                + Spelling.nearest(colour, known)
+                    .filter(w -> !w.equals(colour))
+                    .map(w -> "; did you mean “" + w + "”?")
+                    .orElse("; its pastes are " + String.join(", ", known)));
+        return List.of();
+      }
+      numbers.addAll(found);
+    }
+    return numbers;
+  }
+
+  private static boolean is(String colour, Separation s) {
+    return s.paste().equals(colour)
+        || s.screen().equals(colour)
+        || Integer.toString(s.number()).equals(colour);
+  }
+}

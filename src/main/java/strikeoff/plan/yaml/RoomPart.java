@@ -1,0 +1,221 @@
+package strikeoff.plan.yaml;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import strikeoff.plan.Crew;
+import strikeoff.plan.Handling;
+import strikeoff.plan.Hours;
+import strikeoff.plan.Protection;
+import strikeoff.plan.Room;
+import strikeoff.plan.Table;
+import strikeoff.units.AirSpeed;
+import strikeoff.units.Length;
+import strikeoff.units.Parsed;
+import strikeoff.units.Quantities;
+import strikeoff.units.Script;
+import strikeoff.units.Span;
+import strikeoff.units.Spelling;
+import strikeoff.units.Temperature;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+import strikeoff.yaml.Values;
+
+/** Reads what a print room has: table, air, people, hours, and how long each handling takes. */
+final class RoomPart {
+
+  private static final int MOST_STATIONS = 1000;
+  private static final int MOST_PEOPLE = 20;
+  private static final Pattern OPEN =
+      Pattern.compile("(\\d{1,2})(?::(\\d{2}))?\\s*(?:-|–|to)\\s*(\\d{1,2})(?::(\\d{2}))?");
+  private static final List<String> AIR = List.of("still", "fan", "hair-dryer");
+  private static final Map<String, Protection> PROTECTION = protection();
+
+  private final Draft draft;
+  private final Assumptions assumptions;
+
+  RoomPart(Draft draft) {
+    this.draft = draft;
+    this.assumptions = draft.assumptions();
+  }
+
+  Table table(Fields root) {
+    Fields f = root.underOrAbsent("table", "the table");
+    Expected<Length> length = Values.aboveZero(Length.class);
+    Table table =
+        new Table(
+            assumptions.or(f, "length", length, "table.length", "length of the table"),
+            assumptions.or(f, "width", length, "table.width", "width of the table"),
+            assumptions.or(f, "railed", Values.yesNo(), "table.railed", "registration rail"),
+            f.under("stations", "the stations").map(this::stations),
+            f.path());
+    f.done();
+    return table;
+  }
+
+  private Table.Stations stations(Fields f) {
+    Expected<Length> length = Values.aboveZero(Length.class);
+    Expected<Length> free = Values.quantity(Length.class);
+    Table.Stations stations =
+        new Table.Stations(
+            f.required("count", Values.count("the number of stations", 1, MOST_STATIONS)),
+            f.required("length", length),
+            f.required("width", length),
+            assumptions.or(f, "gap", free, "stations.gap", "gap between stations"),
+            assumptions.or(
+                f, "clearance", free, "stations.clearance", "working room around a frame"),
+            f.path());
+    f.done();
+    return stations;
+  }
+
+  Room room(Fields root) {
+    Fields f = root.underOrAbsent("room", "the room");
+    Room room =
+        new Room(
+            assumptions.or(
+                f,
+                "temperature",
+                Values.quantity(Temperature.class),
+                "room.temperature",
+                "temperature of the room"),
+            assumptions.or(
+                f, "humidity", Values.shareOfWhole(), "room.humidity", "humidity of the room"),
+            assumptions.or(f, "air", air(f, "air"), "room.air", "air over the cloth"),
+            f.path());
+    f.done();
+    return room;
+  }
+
+  /** A speed, or a word that the policy gives a speed to, which is then an assumption. */
+  Expected<AirSpeed> air(Fields f, String key) {
+    return Values.scalar(
+        "still, fan, hair-dryer or an air speed such as 0.3 m/s",
+        new AirSpeed(0),
+        text -> {
+          if (AIR.contains(text)) {
+            var standard = assumptions.standard("air." + text);
+            if (f.has(key)) {
+              assumptions.assume(f.path().key(key), "air speed of “" + text + "”", standard);
+            }
+            return Parsed.value(assumptions.value(standard, Values.quantity(AirSpeed.class)));
+          }
+          boolean word = !text.isEmpty() && Character.isLetter(text.charAt(0));
+          return word
+              ? Parsed.refused(
+                  "still, fan, hair-dryer or an air speed such as 0.3 m/s was expected; "
+                      + Script.quoted(text)
+                      + " is not known"
+                      + Spelling.didYouMean(text, AIR))
+              : Quantities.parse(text, AirSpeed.class);
+        });
+  }
+
+  Crew crew(Fields root) {
+    Optional<Item> item = root.item("crew");
+    boolean counted =
+        item.isPresent()
+            && item.get().node() instanceof Node.Scalar s
+            && s.text().matches("[-\\d].*");
+    if (item.isEmpty() || counted) {
+      Expected<Integer> count = Values.count("the number of people", 1, MOST_PEOPLE);
+      int people = assumptions.or(root, "crew", count, "crew", "people who print");
+      return new Crew(numbered(people), root.path().key("crew"));
+    }
+    List<String> names =
+        root.required("crew", Values.oneOrMore(Values.text("the name of a person", 60)));
+    if (new LinkedHashSet<>(names).size() < names.size()) {
+      root.wrong("crew", "two people of the crew have one name");
+    }
+    if (names.size() > MOST_PEOPLE) {
+      root.wrong("crew", "at most " + MOST_PEOPLE + " people can print one plan");
+    }
+    return new Crew(names.isEmpty() ? List.of("printer") : names, root.path().key("crew"));
+  }
+
+  private static List<String> numbered(int people) {
+    if (people == 1) {
+      return List.of("printer");
+    }
+    List<String> names = new ArrayList<>();
+    for (int i = 1; i <= people; i++) {
+      names.add("printer " + i);
+    }
+    return names;
+  }
+
+  Hours hours(Fields root) {
+    Hours.Day standIn = new Hours.Day(540, 1020);
+    Expected<Hours.Day> day =
+        Values.scalar("opening hours such as 09:00-17:00", standIn, RoomPart::day);
+    List<Hours.Day> days =
+        assumptions.or(root, "hours", Values.oneOrMore(day), "hours", "opening hours");
+    return new Hours(days.isEmpty() ? List.of(standIn) : days, root.path().key("hours"));
+  }
+
+  private static Parsed<Hours.Day> day(String text) {
+    String words = "opening hours such as 09:00-17:00 were expected; " + Script.quoted(text);
+    Matcher m = OPEN.matcher(text);
+    if (!m.matches()) {
+      return Parsed.refused(words + " are none");
+    }
+    int opens = minutes(m.group(1), m.group(2));
+    int closes = minutes(m.group(3), m.group(4));
+    if (opens < 0 || closes < 0) {
+      return Parsed.refused(words + " hold a time that no clock shows");
+    }
+    return opens < closes
+        ? Parsed.value(new Hours.Day(opens, closes))
+        : Parsed.refused(words + " close before they open");
+  }
+
+  private static int minutes(String hours, String minutes) {
+    int h = Integer.parseInt(hours);
+    int m = minutes == null ? 0 : Integer.parseInt(minutes);
+    return m > 59 || h * 60 + m > 24 * 60 ? -1 : h * 60 + m;
+  }
+
+  Handling handling(Fields root) {
+    Fields f = root.underOrAbsent("handling", "the handling times");
+    Handling handling =
+        new Handling(
+            time(f, "lay", "laying a frame"),
+            time(f, "pull", "one pull"),
+            time(f, "lift", "lifting a frame"),
+            time(f, "load", "pinning the cloth on"),
+            time(f, "move", "moving the cloth on"),
+            time(f, "mix", "mixing one paste"),
+            time(f, "sew", "sewing and pressing a seam"),
+            time(f, "wash screen", "washing a screen"),
+            time(f, "dry screen", "drying a washed screen"),
+            f.path());
+    f.done();
+    return handling;
+  }
+
+  private Span time(Fields f, String key, String words) {
+    return assumptions.or(
+        f, key, Values.quantity(Span.class), "handling." + key, "time for " + words);
+  }
+
+  List<Protection> worn(Fields root) {
+    Expected<Protection> one = Values.word("dust mask, gloves, goggles or heat gloves", PROTECTION);
+    List<Protection> worn = root.optional("protection", Values.oneOrMore(one)).orElse(List.of());
+    return worn.stream().distinct().toList();
+  }
+
+  private static Map<String, Protection> protection() {
+    Map<String, Protection> words = new LinkedHashMap<>();
+    for (Protection p : Protection.values()) {
+      words.put(p.text(), p);
+    }
+    return words;
+  }
+}

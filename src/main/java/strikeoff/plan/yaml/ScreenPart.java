@@ -1,0 +1,92 @@
+package strikeoff.plan.yaml;
+
+import java.util.Comparator;
+import java.util.Map;
+import strikeoff.plan.Screen;
+import strikeoff.policy.Default;
+import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
+import strikeoff.units.Pair;
+import strikeoff.units.Quantities;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Values;
+
+/** Reads the screens. */
+final class ScreenPart {
+
+  private static final String THREADS = "screen.thread.";
+
+  private final Draft draft;
+  private final Assumptions assumptions;
+
+  ScreenPart(Draft draft) {
+    this.draft = draft;
+    this.assumptions = draft.assumptions();
+  }
+
+  Map<String, Screen> screens(Fields root) {
+    return root.under("screens", "the screens").map(f -> f.each(this::screen)).orElse(Map.of());
+  }
+
+  private Screen screen(Item item) {
+    Fields f = Fields.of(item, "a screen", draft.reading());
+    Expected<Length> length = Values.aboveZero(Length.class);
+    Pair frame = f.required("frame", Values.size());
+    Pair image = f.required("image", Values.size());
+    MeshCount mesh = f.required("mesh", Values.aboveZero(MeshCount.class));
+    Screen screen =
+        new Screen(
+            Draft.name(item, "screens"),
+            frame.along(),
+            frame.across(),
+            assumptions.or(f, "rail", length, "screen.rail", "width of the frame's rail"),
+            image.along(),
+            image.across(),
+            mesh,
+            assumptions.or(f, "thread", length, nearestThread(mesh), "thread of the mesh"),
+            f.optional("squeegee", length),
+            f.path());
+    f.done();
+    check(f, screen);
+    return screen;
+  }
+
+  private static void check(Fields f, Screen s) {
+    double least = Math.min(s.frameLength().mm(), s.frameWidth().mm());
+    if (f.sound("frame", "rail") && 2 * s.rail().mm() >= least) {
+      f.wrong(
+          f.has("rail") ? "rail" : "frame",
+          "rails of " + s.rail() + " leave no inside of the frame");
+    }
+    double pitch = 10 / s.mesh().perCm();
+    if (f.sound("mesh", "thread") && s.thread().mm() >= pitch) {
+      f.wrong(
+          f.has("thread") ? "thread" : "mesh",
+          "a thread of "
+              + Math.round(s.thread().mm() * 1000)
+              + " µm leaves no opening at "
+              + s.mesh()
+              + ", where threads are "
+              + Math.round(pitch * 1000)
+              + " µm apart");
+    }
+  }
+
+  /** The default of the nearest count, by ratio, since meshes are graded so. */
+  private String nearestThread(MeshCount mesh) {
+    return draft.policy().defaults().values().stream()
+        .map(Default::name)
+        .filter(n -> n.startsWith(THREADS))
+        .min(Comparator.comparingDouble(n -> Math.abs(Math.log(count(n) / mesh.perCm()))))
+        .orElseThrow(() -> new IllegalStateException("the policy has no default " + THREADS + "…"));
+  }
+
+  private static double count(String defaultName) {
+    return Quantities.parse(defaultName.substring(THREADS.length()), MeshCount.class)
+        .toOptional()
+        .orElseThrow(() -> new IllegalStateException("not a mesh count: " + defaultName))
+        .perCm();
+  }
+}

@@ -1,0 +1,158 @@
+package strikeoff.plan.yaml;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Crew;
+import strikeoff.plan.Design;
+import strikeoff.plan.Paste;
+import strikeoff.plan.Seam;
+import strikeoff.plan.Step;
+import strikeoff.units.Length;
+import strikeoff.units.Span;
+import strikeoff.units.Spelling;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+import strikeoff.yaml.Values;
+
+/** Reads the steps of the run; each is known by its first word. */
+final class StepPart {
+
+  private static final String END = "end of day";
+  private static final List<String> VERBS =
+      List.of("mix", "print", "dry", "move on", "sew", "fix", "rinse", "wash", "heat-set", END);
+
+  private final Draft draft;
+  private final Crew crew;
+  private final Map<String, Seam> seams;
+  private final Map<String, Paste> pastes;
+  private final PrintStepPart printing;
+  private final WetStepPart wet;
+  private final RoomPart room;
+  private int number;
+
+  StepPart(
+      Draft draft,
+      Crew crew,
+      Map<String, Seam> seams,
+      Map<String, Paste> pastes,
+      Map<String, Design> designs,
+      Map<String, Arrangement> placements) {
+    this.draft = draft;
+    this.crew = crew;
+    this.seams = seams;
+    this.pastes = pastes;
+    this.printing = new PrintStepPart(draft, designs, placements, crew);
+    this.wet = new WetStepPart(draft, crew);
+    this.room = new RoomPart(draft);
+  }
+
+  List<Step> run(Fields root) {
+    if (!root.has("run")) {
+      return List.of();
+    }
+    return root.required("run", Lists.of("a step such as print: herons", this::step));
+  }
+
+  private Step step(Item item) {
+    number++;
+    if (item.node() instanceof Node.Scalar s) {
+      if (!s.text().equals(END)) {
+        draft.reading().wrong(item, oneWord(s.text()));
+      }
+      return new Step.EndOfDay(number, item.path());
+    }
+    Fields f = Fields.of(item, "a step such as print: herons", draft.reading());
+    List<String> verbs = f.names().stream().filter(VERBS::contains).toList();
+    if (verbs.isEmpty()) {
+      String near =
+          f.names().stream()
+              .flatMap(k -> Spelling.nearest(k, VERBS).stream())
+              .findFirst()
+              .map(v -> "; did you mean “" + v + "”?")
+              .orElse("");
+      f.wrong("a step says what is done with one of " + String.join(", ", VERBS) + near);
+      return new Step.EndOfDay(number, item.path());
+    }
+    Step step = decode(verbs.get(0), f);
+    if (verbs.size() > 1) {
+      verbs.forEach(f::has);
+      f.wrong(verbs.get(1), "a step does one thing; make “" + verbs.get(1) + "” a step of its own");
+    }
+    f.done();
+    return step;
+  }
+
+  private static String oneWord(String text) {
+    return VERBS.contains(text)
+        ? "“" + text + "” needs a value, such as print: herons"
+        : "a step such as print: herons, or end of day, was expected"
+            + Spelling.didYouMean(text, VERBS);
+  }
+
+  private Step decode(String verb, Fields f) {
+    return switch (verb) {
+      case "mix" -> mix(f);
+      case "print" -> printing.print(number, f);
+      case "dry" -> dry(f);
+      case "move on" -> move(f);
+      case "sew" -> sew(f);
+      case "fix" -> wet.fix(number, f);
+      case "rinse" -> wet.rinse(number, f);
+      case "wash" -> wet.wash(number, f);
+      case "heat-set" -> wet.heatSet(number, f);
+      default -> new Step.EndOfDay(number, f.path());
+    };
+  }
+
+  private Step mix(Fields f) {
+    Expected<String> name =
+        Values.nameIn(
+            "all, or a paste's name",
+            "paste",
+            Stream.concat(draft.names().pastes().stream(), Stream.of("all")).toList());
+    List<String> named = f.required("mix", Values.oneOrMore(name));
+    return new Step.Mix(
+        number, named.contains("all") ? unmixed() : named, takes(f), by(f), f.path());
+  }
+
+  /** All that was not mixed before the print days. */
+  private List<String> unmixed() {
+    return pastes.values().stream()
+        .filter(p -> p.mixedBefore().isEmpty())
+        .map(Paste::name)
+        .toList();
+  }
+
+  private Step dry(Fields f) {
+    return new Step.Dry(
+        number, f.required("dry", Waits.until()), f.optional("air", room.air(f, "air")), f.path());
+  }
+
+  private Step move(Fields f) {
+    return new Step.Move(
+        number, f.required("move on", Values.quantity(Length.class)), takes(f), by(f), f.path());
+  }
+
+  private Step sew(Fields f) {
+    String seam = f.required("sew", Values.nameIn("a seam's name", "seam", draft.names().seams()));
+    Seam known = seams.get(seam);
+    if (known != null && known.sewnBefore()) {
+      f.wrong("sew", "the seam " + seam + " is sewn before the print days (sewn: yes)");
+    }
+    return new Step.Sew(number, seam, takes(f), by(f), f.path());
+  }
+
+  private static Optional<Span> takes(Fields f) {
+    return f.optional("takes", Values.quantity(Span.class));
+  }
+
+  private Optional<String> by(Fields f) {
+    return f.optional(
+        "by", Values.nameIn("a name of the crew", "person of the crew", crew.names()));
+  }
+}
