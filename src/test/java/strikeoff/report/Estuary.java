@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import strikeoff.care.Care;
 import strikeoff.check.Checked;
+import strikeoff.cloth.Fibres;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Place;
@@ -99,6 +101,8 @@ final class Estuary {
             timeline,
             EstuaryFacts.pastes(plan, texts),
             EstuaryFacts.fixing(),
+            new Fibres(Optional.empty(), List.of()),
+            new Care(List.of(), List.of()),
             List.of()),
         findings,
         List.of());
