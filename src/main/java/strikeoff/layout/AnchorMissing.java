@@ -17,4 +17,9 @@ public record AnchorMissing(
   public AnchorMissing {
     missing = List.copyOf(missing);
   }
+
+  /** The missing numbers, as people say them. */
+  public String missingText() {
+    return Numbering.runs(missing.stream().sorted().toList());
+  }
 }

@@ -18,7 +18,9 @@ import strikeoff.units.Length;
  * @param missing how many of the expected find no room
  * @param clear margin that the plan keeps
  * @param enoughWith the widest margin that leaves room for as many as expected; the plan's own if
- *     none is missing, below zero if even overlaps would not do
+ *     none is missing, below zero if only overlaps would do
+ * @param closerPitch the widest pitch, in the same proportions, of which the rectangle holds as
+ *     many as expected; the plan's own if it holds them
  */
 public record FillFit(
     String arrangement,
@@ -31,6 +33,7 @@ public record FillFit(
     Length clear,
     Length enoughWith,
     List<String> around,
+    String closerPitch,
     PlanPath path)
     implements Evidence {
 
@@ -42,7 +45,8 @@ public record FillFit(
    * @param distances of the dropped repeats from their nearest neighbour, mm; below zero if they
    *     overlap it
    */
-  static FillFit of(Arrangement.Fill fill, int fitted, List<Double> distances) {
+  static FillFit of(
+      Arrangement.Fill fill, FillLattice lattice, int fitted, List<Double> distances) {
     int expected = fill.count().orElse(fitted);
     int missing = Math.max(0, expected - fitted);
     double enough = fill.clear().mm();
@@ -62,7 +66,15 @@ public record FillFit(
         fill.clear(),
         new Length(enough),
         fill.around(),
+        lattice.pitchFor(expected),
         fill.count().isPresent() ? fill.path().key("count") : fill.path());
+  }
+
+  /** Which clearance would leave room for as many as expected, in words. */
+  public String enoughText() {
+    return enoughWith.mm() < 0
+        ? "The others would lie on " + String.join(" or ", around) + "."
+        : "Only a clearance of " + enoughWith.text() + " leaves room for " + expected + ".";
   }
 
   /** How many fit beyond what the plan expects. */

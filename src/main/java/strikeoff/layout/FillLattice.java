@@ -5,21 +5,29 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Arrangement;
+import strikeoff.units.Length;
 
 /**
  * The lattice of a fill inside its rectangle. The first repeat lies in the corner at from and near;
  * a brick's every second row is shifted by half the pitch along x, a half-drop's every second
  * column by half the pitch along y (textile-design glossaries agree on both). A repeat counts only
  * if it lies wholly inside the rectangle.
+ *
+ * @param bounds of the turned design, seen from the unturned one's lower left corner
+ * @param scale factor on both pitches, 1 for the plan's own
  */
-record FillLattice(Arrangement.Fill fill, Envelope bounds) {
+record FillLattice(Arrangement.Fill fill, Envelope bounds, double scale) {
+
+  FillLattice(Arrangement.Fill fill, Envelope bounds) {
+    this(fill, bounds, 1);
+  }
 
   private double pitchX() {
-    return fill.pitchLength().mm();
+    return fill.pitchLength().mm() * scale;
   }
 
   private double pitchY() {
-    return fill.pitchWidth().mm();
+    return fill.pitchWidth().mm() * scale;
   }
 
   private double freeX() {
@@ -28,6 +36,12 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds) {
 
   private double freeY() {
     return fill.far().mm() - fill.near().mm() - bounds.getHeight();
+  }
+
+  /** True if the rectangle is large enough for two repeats that lie a step along x and y apart. */
+  boolean hasRoomFor(double[] step) {
+    return Math.abs(step[0]) <= freeX() + Tube.ROUNDING
+        && Math.abs(step[1]) <= freeY() + Tube.ROUNDING;
   }
 
   /** Whole steps of a pitch that fit into a free stretch, plus one: the open run of pitch sums. */
@@ -50,6 +64,20 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds) {
 
   private static double sum(double lines, double straight, double shifted) {
     return Math.ceil(lines / 2) * straight + Math.floor(lines / 2) * shifted;
+  }
+
+  /**
+   * The widest pitch in the same proportions of which the rectangle holds at least so many, to a
+   * hundredth of the plan's pitch; the plan's own if it holds them.
+   */
+  String pitchFor(int wanted) {
+    for (int percent = 100; percent > 0; percent--) {
+      FillLattice closer = new FillLattice(fill, bounds, percent / 100.0);
+      if (closer.count() >= wanted) {
+        return new Length(closer.pitchX()).text() + " by " + new Length(closer.pitchY()).text();
+      }
+    }
+    return "less than a hundredth of the plan's";
   }
 
   /** Lower left corners of the unturned design, along the length first; call only if countable. */

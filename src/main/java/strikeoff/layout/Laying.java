@@ -170,7 +170,8 @@ final class Laying {
     }
     double clear = fill.clear().mm();
     List<Double> tooNear = new ArrayList<>();
-    for (FillLattice.Corner corner : new FillLattice(fill, template.bounds()).corners()) {
+    FillLattice lattice = new FillLattice(fill, template.bounds());
+    for (FillLattice.Corner corner : lattice.corners()) {
       Polygon outline = template.outlineAt(corner.x(), corner.y());
       double nearest = Double.POSITIVE_INFINITY;
       boolean covers = false;
@@ -184,6 +185,6 @@ final class Laying {
         add(found, template, corner.x(), corner.y(), null);
       }
     }
-    evidence.add(FillFit.of(fill, found.size(), tooNear));
+    evidence.add(FillFit.of(fill, lattice, found.size(), tooNear));
   }
 }

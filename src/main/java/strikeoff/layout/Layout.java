@@ -82,7 +82,7 @@ public final class Layout {
     }
     Layout bare = new Layout(Tube.of(plan.cloth()), placements, footprints, List.of());
     List<Evidence> evidence = new ArrayList<>(laying.evidence());
-    evidence.addAll(SeamCrossing.of(plan, bare));
+    evidence.addAll(LayoutFacts.of(plan, bare, laying, policy));
     return new Layout(bare.tube, placements, footprints, evidence);
   }
 

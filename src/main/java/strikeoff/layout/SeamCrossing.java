@@ -19,6 +19,7 @@ import strikeoff.units.Length;
  * @param sewnBefore true if it is sewn before the print day
  * @param crossing ids of the placements with an image across it, rising
  * @param names of the same
+ * @param which the same as people call them together
  */
 public record SeamCrossing(
     String seam,
@@ -28,6 +29,7 @@ public record SeamCrossing(
     String arrangement,
     List<Integer> crossing,
     List<String> names,
+    String which,
     PlanPath path,
     PlanPath seamPath)
     implements Evidence {
@@ -53,6 +55,7 @@ public record SeamCrossing(
                   arranged.getKey(),
                   across.stream().map(Placement::id).toList(),
                   across.stream().map(Placement::name).toList(),
+                  Numbering.of(arranged.getKey(), across),
                   plan.arrangements().get(arranged.getKey()).path(),
                   seam.path()));
         }
@@ -83,5 +86,10 @@ public record SeamCrossing(
 
   public int count() {
     return crossing.size();
+  }
+
+  /** The placements as people call them, and that they lie. */
+  public String whichText() {
+    return which + (crossing.size() == 1 ? " lies" : " lie");
   }
 }

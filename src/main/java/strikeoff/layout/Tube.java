@@ -109,6 +109,17 @@ public record Tube(boolean closed, double circumference) {
     return from + ROUNDING < line && line < to - ROUNDING;
   }
 
+  /** Distance of a stretch from a line across the cloth at x; 0 if the line runs through it. */
+  public double distanceToLine(double x, double from, double to) {
+    if (!closed) {
+      return Math.max(0, Math.max(from - x, x - to));
+    }
+    // The stretch ends "after" beyond the last passing of the line before its end.
+    double after = wrap(to - x);
+    double length = to - from;
+    return after <= length ? 0 : Math.min(after - length, circumference - after);
+  }
+
   private int firstTurn(Envelope a, Envelope b) {
     return closed ? turns(Math.ceil((a.getMinX() - b.getMaxX()) / circumference)) : 0;
   }

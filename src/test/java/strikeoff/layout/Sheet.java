@@ -21,6 +21,7 @@ import strikeoff.plan.Seam;
 import strikeoff.plan.Storage;
 import strikeoff.plan.Table;
 import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
@@ -31,14 +32,15 @@ import strikeoff.units.Share;
 /** A plan for layout tests, made bit by bit; all lengths in centimetres. */
 final class Sheet {
 
-  static final Policy NO_POLICY = new Policy(Map.of(), Map.of(), List.of(), List.of(), List.of());
+  private static final Policy POLICY = PolicyReader.builtIn();
 
   private final Map<String, Seam> seams = new LinkedHashMap<>();
   private final Map<String, Screen> screens = new LinkedHashMap<>();
   private final Map<String, Paste> pastes = new LinkedHashMap<>();
   private final Map<String, Design> designs = new LinkedHashMap<>();
   private final Map<String, Arrangement> arrangements = new LinkedHashMap<>();
-  private final Cloth cloth;
+  private Cloth cloth;
+  private Table table = new Table(cm(280), cm(160), true, Optional.empty(), path("table"));
   private Angle turn = new Angle(0);
   private boolean mirrored;
 
@@ -174,8 +176,85 @@ final class Sheet {
     return this;
   }
 
+  /** Allowances at start, end, near and far; selvedges. */
+  Sheet margins(double start, double end, double near, double far, double selvedge) {
+    Cloth c = cloth;
+    cloth =
+        new Cloth(
+            c.fibres(),
+            c.mass(),
+            c.width(),
+            c.length(),
+            c.closed(),
+            null,
+            c.washed(),
+            c.shrinkLength(),
+            c.shrinkWidth(),
+            cm(start),
+            cm(end),
+            cm(near),
+            cm(far),
+            cm(selvedge),
+            c.path());
+    return this;
+  }
+
+  /** Unwashed, with the shares that the first wash takes. */
+  Sheet unwashed(double length, double width) {
+    Cloth c = cloth;
+    cloth =
+        new Cloth(
+            c.fibres(),
+            c.mass(),
+            c.width(),
+            c.length(),
+            c.closed(),
+            null,
+            false,
+            new Share(length),
+            new Share(width),
+            c.startAllowance(),
+            c.endAllowance(),
+            c.nearAllowance(),
+            c.farAllowance(),
+            c.selvedge(),
+            c.path());
+    return this;
+  }
+
+  Sheet table(double length, double width) {
+    table = new Table(cm(length), cm(width), true, Optional.empty(), path("table"));
+    return this;
+  }
+
+  Sheet stations(int count, double length, double width, double gap, double clearance) {
+    Table.Stations stations =
+        new Table.Stations(
+            count, cm(length), cm(width), cm(gap), cm(clearance), path("table.stations"));
+    table = new Table(table.length(), table.width(), true, Optional.of(stations), path("table"));
+    return this;
+  }
+
+  /** Blade of a design's screen. */
+  Sheet squeegee(String screen, double blade) {
+    Screen s = screens.get(screen);
+    screens.put(
+        screen,
+        new Screen(
+            s.name(),
+            s.frameLength(),
+            s.frameWidth(),
+            s.rail(),
+            s.imageLength(),
+            s.imageWidth(),
+            s.mesh(),
+            s.thread(),
+            Optional.of(cm(blade)),
+            s.path()));
+    return this;
+  }
+
   PrintPlan plan() {
-    Table table = new Table(cm(280), cm(160), true, Optional.empty(), path("table"));
     return new PrintPlan(
         "test",
         "",
@@ -197,7 +276,7 @@ final class Sheet {
   }
 
   Layout layout() {
-    return Layout.of(plan(), NO_POLICY);
+    return Layout.of(plan(), POLICY);
   }
 
   private Sheet add(Arrangement arrangement) {

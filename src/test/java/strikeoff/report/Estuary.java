@@ -7,9 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
-import strikeoff.care.Care;
 import strikeoff.check.Checked;
-import strikeoff.cloth.Fibres;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Place;
@@ -40,7 +38,7 @@ import strikeoff.plan.SourceMap;
 import strikeoff.plan.Step;
 import strikeoff.plan.Storage;
 import strikeoff.plan.Table;
-import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.timeline.Contact;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
@@ -66,8 +64,6 @@ import strikeoff.units.Temperature;
  */
 final class Estuary {
 
-  static final Policy NO_POLICY = new Policy(Map.of(), Map.of(), List.of(), List.of(), List.of());
-
   private final UnaryOperator<String> texts;
   private final Map<String, Screen> screens = new LinkedHashMap<>();
   private final Map<String, Paste> pastes = new LinkedHashMap<>();
@@ -88,7 +84,7 @@ final class Estuary {
   static Checked.Judged judged(UnaryOperator<String> texts, List<Finding> findings) {
     Estuary estuary = new Estuary(texts);
     PrintPlan plan = estuary.plan();
-    Layout layout = Layout.of(plan, NO_POLICY);
+    Layout layout = Layout.of(plan, PolicyReader.builtIn());
     Timeline timeline = estuary.timeline(plan, layout);
     SourceMap source = new SourceMap(texts.apply("estuary-curtains.yaml"), List.of(), Map.of());
     return new Checked.Judged(
@@ -101,8 +97,6 @@ final class Estuary {
             timeline,
             EstuaryFacts.pastes(plan, texts),
             EstuaryFacts.fixing(),
-            new Fibres(Optional.empty(), List.of()),
-            new Care(List.of(), List.of()),
             List.of()),
         findings,
         List.of());

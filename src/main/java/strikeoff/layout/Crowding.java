@@ -1,0 +1,108 @@
+package strikeoff.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Polygon;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Area;
+import strikeoff.units.Length;
+import strikeoff.units.Share;
+
+/**
+ * Neighbours of one series, border or fill that lie on each other since the design is larger than
+ * the pitch.
+ *
+ * @param designLength length of the design as it lies
+ * @param designWidth its width as it lies
+ * @param pitch the pitch as the plan gives it: one length, or two for a fill
+ * @param needed the pitch that parts the neighbours, likewise
+ * @param area that the two worst neighbours share
+ * @param share that area as a part of the design
+ */
+public record Crowding(
+    String arrangement,
+    Length designLength,
+    Length designWidth,
+    String pitch,
+    String needed,
+    Area area,
+    Share share,
+    PlanPath path)
+    implements Evidence {
+
+  static Optional<Crowding> of(Arrangement arrangement, Template template) {
+    double length = template.bounds().getWidth();
+    double width = template.bounds().getHeight();
+    if (arrangement instanceof Arrangement.Series series && series.count() > 1) {
+      double[] step = {series.pitch().mm(), 0};
+      return of(arrangement, template, List.of(step), "pitch", text(step[0]), text(length));
+    } else if (arrangement instanceof Arrangement.Border border
+        && BorderRepeats.whole(border) > 1) {
+      double[] step = {border.repeat().mm(), 0};
+      return of(arrangement, template, List.of(step), "repeat", text(step[0]), text(length));
+    } else if (arrangement instanceof Arrangement.Fill fill) {
+      double x = fill.pitchLength().mm();
+      double y = fill.pitchWidth().mm();
+      String needed = text(Math.max(x, length)) + " by " + text(Math.max(y, width));
+      FillLattice lattice = new FillLattice(fill, template.bounds());
+      List<double[]> steps = neighbours(fill).stream().filter(lattice::hasRoomFor).toList();
+      return of(arrangement, template, steps, "pitch", text(x) + " by " + text(y), needed);
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Steps from one repeat of a lattice to those next to it, half of them: the rest mirror these.
+   */
+  private static List<double[]> neighbours(Arrangement.Fill fill) {
+    double x = fill.pitchLength().mm();
+    double y = fill.pitchWidth().mm();
+    List<double[]> steps = new ArrayList<>(List.of(new double[] {x, 0}, new double[] {0, y}));
+    switch (fill.lattice()) {
+      case GRID -> steps.addAll(List.of(new double[] {x, y}, new double[] {x, -y}));
+      case BRICK -> {
+        steps.set(1, new double[] {0, 2 * y});
+        steps.addAll(List.of(new double[] {x / 2, y}, new double[] {x / 2, -y}));
+      }
+      case HALF_DROP -> {
+        steps.set(0, new double[] {2 * x, 0});
+        steps.addAll(List.of(new double[] {x, y / 2}, new double[] {x, -y / 2}));
+      }
+    }
+    return steps;
+  }
+
+  private static Optional<Crowding> of(
+      Arrangement arrangement,
+      Template template,
+      List<double[]> steps,
+      String key,
+      String pitch,
+      String needed) {
+    Tube flat = new Tube(false, 1);
+    Polygon here = template.outlineAt(0, 0);
+    double most = 0;
+    for (double[] step : steps) {
+      most = Math.max(most, flat.overlapArea(here, template.outlineAt(step[0], step[1])));
+    }
+    return most == 0
+        ? Optional.empty()
+        : Optional.of(
+            new Crowding(
+                arrangement.name(),
+                new Length(template.bounds().getWidth()),
+                new Length(template.bounds().getHeight()),
+                pitch,
+                needed,
+                new Area(most / 100),
+                new Share(most / here.getArea()),
+                arrangement.path().key(key)));
+  }
+
+  private static String text(double mm) {
+    return new Length(mm).text();
+  }
+}

@@ -1,0 +1,132 @@
+package strikeoff.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Envelope;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Table;
+import strikeoff.units.Length;
+
+/**
+ * Whether all frames of one arrangement lie wholly on the table. A cloth narrower than the table is
+ * taken to lie flat on it, its length along the table's, and may be laid nearer to one edge; a
+ * wider cloth hangs over and is moved across for each frame, so that only the frame's own size
+ * counts.
+ *
+ * @param screen whose frame needs most room
+ * @param frameLength longest frame along the table, as it lies
+ * @param frameWidth widest frame across it, as it lies
+ * @param cloth width of the cloth
+ * @param lacksLength how much longer the table would have to be; zero if long enough
+ * @param lacksWidth how much wider; zero if wide enough
+ * @param overNear how far the frames reach over the table's near edge if the cloth lies centred;
+ *     zero if they don't, or if the cloth is wider than the table
+ * @param overFar the same at the far edge
+ * @param layFrom smallest distance from the table's near edge to the cloth's that keeps all frames
+ *     on
+ * @param layTo largest such distance
+ */
+public record FrameOnTable(
+    String arrangement,
+    String screen,
+    Length frameLength,
+    Length frameWidth,
+    Length tableLength,
+    Length tableWidth,
+    Length cloth,
+    Length lacksLength,
+    Length lacksWidth,
+    Length overNear,
+    Length overFar,
+    Length layFrom,
+    Length layTo,
+    PlanPath path,
+    PlanPath tablePath)
+    implements Evidence {
+
+  static List<FrameOnTable> of(PrintPlan plan, Layout layout) {
+    List<FrameOnTable> fits = new ArrayList<>();
+    for (Map.Entry<String, List<Placement>> arranged : layout.arrangements().entrySet()) {
+      if (!layout.footprintsOf(arranged.getValue().get(0).id()).isEmpty()) {
+        fits.add(of(plan, layout, arranged.getKey(), arranged.getValue()));
+      }
+    }
+    return fits;
+  }
+
+  private static FrameOnTable of(
+      PrintPlan plan, Layout layout, String arrangement, List<Placement> placements) {
+    Envelope reach = new Envelope();
+    double length = 0;
+    double width = 0;
+    String screen = "";
+    for (Placement placement : placements) {
+      for (Footprint footprint : layout.footprintsOf(placement.id())) {
+        Envelope frame = footprint.frame().getEnvelopeInternal();
+        if (Math.max(frame.getWidth(), frame.getHeight())
+            > Math.max(length, width) + Tube.ROUNDING) {
+          screen = footprint.screen().name();
+        }
+        length = Math.max(length, frame.getWidth());
+        width = Math.max(width, frame.getHeight());
+        reach.expandToInclude(frame);
+      }
+    }
+    Table table = plan.table();
+    double spare = table.width().mm() - plan.cloth().width().mm();
+    boolean liesOnIt = spare >= -Tube.ROUNDING;
+    // The near edge of the cloth lies "from" to "to" from the table's near edge.
+    double from = Math.max(0, -reach.getMinY());
+    double to = Math.min(spare, table.width().mm() - reach.getMaxY());
+    double lacksWidth = liesOnIt ? from - to : width - table.width().mm();
+    double centred = spare / 2;
+    return new FrameOnTable(
+        arrangement,
+        screen,
+        new Length(length),
+        new Length(width),
+        table.length(),
+        table.width(),
+        plan.cloth().width(),
+        above(length - table.length().mm()),
+        above(lacksWidth),
+        above(liesOnIt ? -reach.getMinY() - centred : 0),
+        above(liesOnIt ? reach.getMaxY() + centred - table.width().mm() : 0),
+        above(from),
+        above(to),
+        plan.arrangements().get(arrangement).path(),
+        table.path());
+  }
+
+  private static Length above(double mm) {
+    return new Length(mm < Tube.ROUNDING ? 0 : mm);
+  }
+
+  @Override
+  public List<Related> related() {
+    return List.of(new Related("the table", tablePath));
+  }
+
+  /** Table length that would hold the frame. */
+  public Length lengthNeeded() {
+    return tableLength.plus(lacksLength);
+  }
+
+  /** Table width that would hold all frames of the arrangement. */
+  public Length widthNeeded() {
+    return tableWidth.plus(lacksWidth);
+  }
+
+  /** The larger of what is missing in length and in width. */
+  public Length lacks() {
+    return lacksLength.compareTo(lacksWidth) > 0 ? lacksLength : lacksWidth;
+  }
+
+  /** How far the frames reach over an edge of the table if the cloth lies centred. */
+  public Length over() {
+    return overNear.compareTo(overFar) > 0 ? overNear : overFar;
+  }
+}

@@ -1,0 +1,53 @@
+package strikeoff.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+
+/** Gathers what follows from a finished layout, in a fixed order. */
+final class LayoutFacts {
+
+  private LayoutFacts() {}
+
+  static List<Evidence> of(PrintPlan plan, Layout layout, Laying laying, Policy policy) {
+    List<Evidence> facts = new ArrayList<>();
+    for (Arrangement arrangement : plan.arrangements().values()) {
+      Template template = laying.template(arrangement.name());
+      if (template != null) {
+        spans(facts, arrangement, template, layout.tube());
+        Crowding.of(arrangement, template).ifPresent(facts::add);
+        NeighbourGap.of(plan, layout, arrangement).ifPresent(facts::add);
+        Lays.of(plan, layout, policy, arrangement).ifPresent(facts::add);
+      }
+    }
+    facts.addAll(EdgeReach.of(plan, layout));
+    facts.addAll(Overlaps.of(plan, layout));
+    facts.addAll(ClearanceBreach.of(plan, layout));
+    facts.addAll(SeamCrossing.of(plan, layout));
+    facts.addAll(SeamAllowanceReach.of(plan, layout));
+    facts.addAll(BladeOverEdge.of(plan, layout));
+    facts.addAll(StationRow.of(plan));
+    facts.addAll(StationFit.of(plan, layout));
+    facts.addAll(FrameOnTable.of(plan, layout));
+    facts.add(ClothOnTable.of(plan));
+    facts.addAll(Shrinkage.of(plan));
+    return facts;
+  }
+
+  private static void spans(
+      List<Evidence> facts, Arrangement arrangement, Template template, Tube tube) {
+    if (arrangement instanceof Arrangement.Series series) {
+      facts.add(SeriesSpan.of(series, template));
+      if (tube.closed() && series.count() > 1) {
+        facts.add(TubeClosing.of(series, template, tube));
+      }
+    } else if (arrangement instanceof Arrangement.Border border) {
+      facts.add(BorderRepeats.of(border, template.bounds().getWidth(), tube));
+    } else if (arrangement instanceof Arrangement.Fill fill && FillRound.goesRound(fill, tube)) {
+      facts.add(FillRound.of(fill, tube));
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package strikeoff.layout;
+
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Length;
+
+/**
+ * How far a series reaches along the cloth.
+ *
+ * @param count copies
+ * @param pitch from one copy to the next
+ * @param designLength length of the design as it lies
+ * @param span from the first copy's beginning to the last one's end: (count − 1) · pitch + length
+ * @param gap free length between neighbours; below zero if they overlap
+ * @param end where the last copy ends, x
+ */
+public record SeriesSpan(
+    String arrangement,
+    int count,
+    Length pitch,
+    Length designLength,
+    Length span,
+    Length gap,
+    Length end,
+    PlanPath path)
+    implements Evidence {
+
+  static SeriesSpan of(Arrangement.Series series, Template template) {
+    double length = template.bounds().getWidth();
+    double span = (series.count() - 1) * series.pitch().mm() + length;
+    return new SeriesSpan(
+        series.name(),
+        series.count(),
+        series.pitch(),
+        new Length(length),
+        new Length(span),
+        new Length(series.pitch().mm() - length),
+        new Length(series.start().mm() + template.bounds().getMinX() + span),
+        series.path());
+  }
+}
