@@ -1,0 +1,40 @@
+package strikeoff.screens;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Screen;
+import strikeoff.units.MeshCount;
+
+/**
+ * What goes through a screen.
+ *
+ * @param medium as people call it
+ * @param pastes that go through it, with that medium
+ */
+public record MeshForPaste(
+    String screen,
+    MeshCount count,
+    String medium,
+    boolean paint,
+    List<String> pastes,
+    PlanPath path)
+    implements Evidence {
+
+  public MeshForPaste {
+    pastes = List.copyOf(pastes);
+  }
+
+  static MeshForPaste of(Screen screen, List<Paste> pastes) {
+    Paste first = pastes.get(0);
+    return new MeshForPaste(
+        screen.name(),
+        screen.mesh(),
+        first.medium().text(),
+        first.medium() == Medium.PAINT,
+        pastes.stream().map(Paste::name).distinct().toList(),
+        screen.path().key("mesh"));
+  }
+}

@@ -1,0 +1,61 @@
+package strikeoff.screens;
+
+import java.util.Optional;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Screen;
+import strikeoff.policy.Policy;
+import strikeoff.units.Length;
+
+/**
+ * A squeegee against the image it has to cover and the frame it has to fit in.
+ *
+ * @param overlap how far the blade reaches beyond the image on each side; below zero if it is
+ *     shorter
+ * @param room free width beside it inside the frame on each side; below zero if it is longer
+ * @param wanted blade that overlaps by the policy's limit, or the inside width if that is less
+ */
+public record SqueegeeFit(
+    String screen,
+    Length squeegee,
+    Length imageWidth,
+    Length insideWidth,
+    Length overlap,
+    Length room,
+    Length wanted,
+    PlanPath path)
+    implements Evidence {
+
+  static Optional<SqueegeeFit> of(Screen screen, Policy policy) {
+    return screen.squeegee().map(blade -> of(screen, blade, policy));
+  }
+
+  private static SqueegeeFit of(Screen screen, Length blade, Policy policy) {
+    double inside = screen.frameWidth().mm() - 2 * screen.rail().mm();
+    double image = screen.imageWidth().mm();
+    double overlap = policy.limit("screens/squeegee-overlap").amount();
+    return new SqueegeeFit(
+        screen.name(),
+        blade,
+        screen.imageWidth(),
+        new Length(inside),
+        new Length(rounded((blade.mm() - image) / 2)),
+        new Length(rounded((inside - blade.mm()) / 2)),
+        new Length(Math.min(inside, image + 2 * overlap)),
+        screen.path().key("squeegee"));
+  }
+
+  private static double rounded(double mm) {
+    return Math.rint(mm * 1e6) / 1e6;
+  }
+
+  /** How much shorter than the image the blade is, if it is. */
+  public Length shortBy() {
+    return new Length(imageWidth.mm() - squeegee.mm());
+  }
+
+  /** How much longer than the inside of the frame the blade is, if it is. */
+  public Length longBy() {
+    return new Length(squeegee.mm() - insideWidth.mm());
+  }
+}

@@ -1,0 +1,140 @@
+package strikeoff.screens;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import strikeoff.plan.Design;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Screen;
+import strikeoff.plan.Storage;
+import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.units.Area;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
+
+/** Every expected value is worked out by hand in the comment beside it. */
+class ScreenFactsTest {
+
+  private static final Policy POLICY = PolicyReader.builtIn();
+  private static final double EXACT = 1e-9;
+
+  @Test
+  void marginsAreMeasuredToTheInsideOfTheFrame() {
+    // 54 − 2 · 4 = 46 inside, (46 − 36) / 2 = 5; 74 − 8 = 66, (66 − 54) / 2 = 6
+    FrameMargin margin = FrameMargin.of(screen(54, 74, 36, 54, 60), POLICY);
+    assertThat(margin.well().cm()).isCloseTo(5, within(EXACT));
+    assertThat(margin.side().cm()).isCloseTo(6, within(EXACT));
+    assertThat(margin.frameLengthNeeded().cm()).isCloseTo(54, within(EXACT));
+  }
+
+  @Test
+  void aFrameTooSmallTellsTheOneNeeded() {
+    // inside 36, image 34: 1 cm at each end; 34 + 2 · 3 + 2 · 4 = 48
+    FrameMargin margin = FrameMargin.of(screen(44, 44, 34, 20, 26), POLICY);
+    assertThat(margin.least().cm()).isCloseTo(1, within(EXACT));
+    assertThat(margin.frameLengthNeeded().cm()).isCloseTo(48, within(EXACT));
+  }
+
+  @Test
+  void aSqueegeeIsMeasuredAgainstImageAndFrame() {
+    // (60 − 54) / 2 = 3 over the image, (66 − 60) / 2 = 3 to the rails; wanted 54 + 2 · 2
+    SqueegeeFit fit = SqueegeeFit.of(screen(54, 74, 36, 54, 60), POLICY).orElseThrow();
+    assertThat(fit.overlap().cm()).isCloseTo(3, within(EXACT));
+    assertThat(fit.room().cm()).isCloseTo(3, within(EXACT));
+    assertThat(fit.wanted().cm()).isCloseTo(58, within(EXACT));
+  }
+
+  @Test
+  void aDetailIsCountedInOpenings() {
+    // 43/cm with 80 µm: openings of 232.56 − 80 = 152.56 µm; 0.25 mm is 1.639 of them; the mesh
+    // that holds it: 10 / (0.25 / 2 + 0.08) = 48.8, so 49
+    DetailOnMesh detail = detail(0.25);
+    assertThat(detail.openings()).isCloseTo(1.639, within(0.001));
+    assertThat(detail.holds().mm()).isCloseTo(0.30512, within(1e-5));
+    assertThat(detail.countNeeded().perCm()).isEqualTo(49);
+  }
+
+  @Test
+  void aDepositComesFromTheMeshUnlessItWasWeighed() {
+    Screen screen = screen(54, 74, 36, 54, 60);
+    // theoretical volume 51.6 cm³/m² at 1.05 g/mL: 54.2 g/m²
+    Deposit estimate = Deposit.of(screen, paste(Optional.empty()), POLICY);
+    assertThat(estimate.gramsPerSquareMetre().best()).isCloseTo(54.2, within(0.1));
+    assertThat(estimate.gramsPerSquareMetre().low()).isLessThan(45);
+    assertThat(estimate.gramsPerSquareMetre().high()).isGreaterThan(70);
+    assertThat(estimate.measured()).isFalse();
+    Deposit weighed = Deposit.of(screen, paste(Optional.of(new ArealMass(62))), POLICY);
+    assertThat(weighed.afterPulls(2).best()).isEqualTo(124);
+    assertThat(weighed.gramsPerSquareMetre().isExact()).isTrue();
+    assertThat(weighed.measured()).isTrue();
+  }
+
+  private static DetailOnMesh detail(double mm) {
+    Screen screen = screen(44, 44, 20, 20, 26);
+    Design.Separation separation =
+        new Design.Separation(
+            1,
+            "s",
+            "green",
+            cm(0),
+            cm(0),
+            cm(20),
+            cm(20),
+            new Area(100),
+            1,
+            true,
+            Optional.empty(),
+            Optional.of(new Length(mm)),
+            path("designs.leaf.separations[0]"));
+    Design leaf = new Design("leaf", cm(20), cm(20), List.of(separation), path("designs.leaf"));
+    return DetailOnMesh.of(leaf, separation, screen, POLICY).orElseThrow();
+  }
+
+  private static Paste paste(Optional<ArealMass> deposit) {
+    return new Paste(
+        "green",
+        Medium.DYE,
+        Optional.of("dichlorotriazine"),
+        null,
+        true,
+        Optional.empty(),
+        List.of(),
+        false,
+        Optional.empty(),
+        Storage.ROOM,
+        Optional.empty(),
+        deposit,
+        Optional.empty(),
+        Optional.empty(),
+        path("pastes.green"));
+  }
+
+  private static Screen screen(double l, double w, double imageL, double imageW, double blade) {
+    return new Screen(
+        "s",
+        cm(l),
+        cm(w),
+        cm(4),
+        cm(imageL),
+        cm(imageW),
+        new MeshCount(43),
+        new Length(0.08),
+        Optional.of(cm(blade)),
+        path("screens.s"));
+  }
+
+  private static Length cm(double cm) {
+    return Length.ofCm(cm);
+  }
+
+  private static PlanPath path(String text) {
+    return new PlanPath(text);
+  }
+}
