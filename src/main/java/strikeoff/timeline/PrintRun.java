@@ -2,6 +2,7 @@ package strikeoff.timeline;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,6 +12,7 @@ import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Sets.Motif;
@@ -48,6 +50,22 @@ final class PrintRun {
       }
     }
     return Sets.split(motifs, plan.table().length().mm(), most(arrangement));
+  }
+
+  /** The screens a step uses. */
+  Set<String> screens(Step.Print step) {
+    Set<String> screens = new LinkedHashSet<>();
+    for (String arrangement : step.arrangements()) {
+      Arrangement placed = plan.arrangements().get(arrangement);
+      if (placed != null) {
+        for (Design.Separation separation : plan.designs().get(placed.design()).separations()) {
+          if (step.separations().isEmpty() || step.separations().contains(separation.number())) {
+            screens.add(separation.screen());
+          }
+        }
+      }
+    }
+    return screens;
   }
 
   private List<Footprint> colours(Step.Print step, Placement placement) {

@@ -60,23 +60,35 @@ final class Simulation {
   }
 
   private Run work() {
-    int lastPrint = -1;
-    for (int i = 0; i < plan.run().size(); i++) {
-      lastPrint = plan.run().get(i) instanceof Step.Print ? i : lastPrint;
-    }
-    if (lastPrint >= 0) {
+    List<Step> run = plan.run();
+    if (run.stream().anyMatch(Step.Print.class::isInstance)) {
       shop.onCloth(null, Task.Kind.LOAD, LOAD, takes.load(), shop.person(Optional.empty()));
       loaded = true;
     }
-    for (int i = 0; i < plan.run().size() && !given; i++) {
-      Step step = plan.run().get(i);
+    for (int i = 0; i < run.size() && !given; i++) {
+      Step step = run.get(i);
       shop.nextStep();
       work(step);
-      if (i == lastPrint) {
-        shop.washScreens(step, shop.person(((Step.Print) step).by()));
+      if (step instanceof Step.Print print) {
+        shop.washScreens(step, shop.person(print.by()), neededToday(i + 1));
       }
     }
     return new Run(shop.tasks(), printed, taken, blocked, cloth);
+  }
+
+  /** Screens that a print step uses before the day ends; the others are washed out at once. */
+  private Set<String> neededToday(int from) {
+    Set<String> needed = new LinkedHashSet<>();
+    for (int i = from; i < plan.run().size(); i++) {
+      Step step = plan.run().get(i);
+      if (step instanceof Step.EndOfDay) {
+        break;
+      }
+      if (step instanceof Step.Print print) {
+        needed.addAll(printing.screens(print));
+      }
+    }
+    return needed;
   }
 
   private void work(Step step) {
@@ -110,7 +122,6 @@ final class Simulation {
     } else if (step instanceof Step.HeatSet set) {
       takeUp(step, Task.Kind.HEAT_SET, set.lasts(), Optional.of(shop.person(set.by())));
     } else if (step instanceof Step.EndOfDay) {
-      shop.washScreens(step, shop.person(Optional.empty()));
       shop.close(step);
     }
   }

@@ -8,6 +8,7 @@ import java.util.Map;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
@@ -46,7 +47,6 @@ public record Timeline(
    */
   public static Timeline of(PrintPlan plan, Layout layout, Policy policy) {
     Day day = Day.of(plan, layout, policy);
-    List<Evidence> evidence = new ArrayList<>(day.run().blocked());
     return new Timeline(
         day.tasks(),
         day.impressions(),
@@ -55,7 +55,24 @@ public record Timeline(
         day.finish(),
         day.use().handsOn(),
         day.use().waiting(),
-        evidence);
+        evidence(day, plan, layout, policy));
+  }
+
+  private static List<Evidence> evidence(Day day, PrintPlan plan, Layout layout, Policy policy) {
+    List<Evidence> evidence = new ArrayList<>();
+    List<NeverDry> never = NeverDry.all(day, plan, policy);
+    day.run().blocked().stream()
+        .filter(b -> never.isEmpty() || b.why() != CannotStart.Why.NEVER_DRY)
+        .forEach(evidence::add);
+    evidence.addAll(never);
+    evidence.addAll(new WetContacts(day, new Trials(plan, layout, policy)).all());
+    evidence.addAll(TakingUp.all(day));
+    double dye = policy.limit("drying/in-mesh-of-dye").amount();
+    double paint = policy.limit("drying/in-mesh-of-paint").amount();
+    evidence.addAll(IdleScreen.all(day, plan, m -> m == Medium.DYE ? dye : paint));
+    evidence.addAll(DayTooLong.all(day, plan));
+    evidence.addAll(MostlyWaiting.of(day.use()));
+    return evidence;
   }
 
   /** How many lays each screen makes, by name, in the order of first use. */

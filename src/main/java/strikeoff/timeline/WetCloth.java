@@ -1,9 +1,11 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import strikeoff.drying.Air;
 import strikeoff.drying.Drying;
 import strikeoff.drying.DryingClock;
@@ -27,6 +29,7 @@ final class WetCloth {
   private final Air room;
   private final DryingClock clock;
   private final Map<Dryness, List<Printed>> pending = new HashMap<>();
+  private final Map<Dryness, TreeSet<Long>> tested = new EnumMap<>(Dryness.class);
   private final Map<Recipe, FilmNeed> needs = new HashMap<>();
 
   WetCloth(PrintPlan plan, Policy policy, long start) {
@@ -37,6 +40,7 @@ final class WetCloth {
     this.clock = new DryingClock(drying, room, start, never);
     for (Dryness state : Dryness.values()) {
       pending.put(state, new ArrayList<>());
+      tested.put(state, new TreeSet<>());
     }
   }
 
@@ -57,8 +61,8 @@ final class WetCloth {
   }
 
   /**
-   * When the slowest film reaches a state in the air that blows now, by the best value: a printer
-   * tests by touch and does not wait for the slowest credible drying.
+   * When the slowest film reaches a state in the air that blows now, by the best value. Whoever
+   * waits for a state feels the film before going on, so after that wait the state is certain.
    *
    * @return {@code now} if all have, {@link DryingClock#NEVER} if one never does
    */
@@ -74,7 +78,20 @@ final class WetCloth {
       }
     }
     pending.put(state, left);
+    tested.get(state).add(slowest);
     return slowest;
+  }
+
+  /** Then the slowest credible drying is out of the question: whoever waited has felt the film. */
+  private Dried felt(Dryness state, Printed film, Dried estimate) {
+    long latest = estimate.latest();
+    for (Dryness proof : Dryness.values()) {
+      Long felt = proof.compareTo(state) < 0 ? null : tested.get(proof).ceiling(film.lifted());
+      if (felt != null && felt >= estimate.best()) {
+        latest = Math.min(latest, felt);
+      }
+    }
+    return new Dried(estimate.earliest(), estimate.best(), latest);
   }
 
   Dried reached(Dryness state, Printed film) {
@@ -98,12 +115,13 @@ final class WetCloth {
 
   Film film(Printed film) {
     return new Film(
-        moments(reached(Dryness.FRAME_SAFE, film)),
-        moments(reached(Dryness.LIFT_SAFE, film)),
-        moments(reached(Dryness.FIX_SAFE, film)));
+        moments(Dryness.FRAME_SAFE, film),
+        moments(Dryness.LIFT_SAFE, film),
+        moments(Dryness.FIX_SAFE, film));
   }
 
-  private static Reached moments(Dried dried) {
+  private Reached moments(Dryness state, Printed film) {
+    Dried dried = felt(state, film, reached(state, film));
     return new Reached(
         new Moment(dried.earliest()), new Moment(dried.best()), new Moment(dried.latest()));
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -177,10 +178,12 @@ final class Workshop {
     inScreen.remove(screen);
   }
 
-  /** Washes out every screen that holds paste. */
-  void washScreens(Step step, String person) {
+  /** Washes out every screen that holds paste, but for those that are needed again. */
+  void washScreens(Step step, String person, Set<String> needed) {
     for (String screen : List.copyOf(inScreen.keySet())) {
-      washScreen(step, person, screen);
+      if (!needed.contains(screen)) {
+        washScreen(step, person, screen);
+      }
     }
   }
 

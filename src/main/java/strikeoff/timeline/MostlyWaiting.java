@@ -1,0 +1,40 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Share;
+import strikeoff.units.Span;
+
+/**
+ * How much of the time inside opening hours is waiting.
+ *
+ * @param share of waiting in waiting and working together
+ * @param causes what is waited for, longest first, with its time
+ */
+public record MostlyWaiting(
+    Span waiting, Span handsOn, Share share, List<String> causes, PlanPath path)
+    implements Evidence {
+
+  public MostlyWaiting {
+    causes = List.copyOf(causes);
+  }
+
+  static List<MostlyWaiting> of(Use use) {
+    double waiting = use.waiting().minutes();
+    if (waiting <= 0) {
+      return List.of();
+    }
+    List<Map.Entry<String, Span>> causes = new ArrayList<>(use.waitingByCause().entrySet());
+    causes.sort(Map.Entry.<String, Span>comparingByValue().reversed());
+    return List.of(
+        new MostlyWaiting(
+            use.waiting(),
+            use.handsOn(),
+            new Share(waiting / (waiting + use.handsOn().minutes())),
+            causes.stream().map(c -> c.getKey() + " " + c.getValue().text()).toList(),
+            PlanPath.ROOT.key("run")));
+  }
+}

@@ -1,0 +1,102 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.units.Span;
+
+/**
+ * A change of the run that a printer could write.
+ *
+ * @param how what is changed
+ * @param step number of the step that is changed, or before which one is put in
+ * @param minutes the whole value to write, not what is added; 0 for printing every other one
+ */
+public record Remedy(How how, int step, long minutes) {
+
+  /** Places of a plan where a wait can be written. */
+  public enum How {
+    DRY_BETWEEN_COLOURS,
+    PAUSE,
+    BEFORE_MOVING,
+    DRY_STEP,
+    EVERY_OTHER
+  }
+
+  /** What to write, and where. */
+  public String text() {
+    return switch (how) {
+      case DRY_BETWEEN_COLOURS -> "`dry between colours: " + minutes + " min` in step " + step;
+      case PAUSE -> "`pause: " + minutes + " min` in step " + step;
+      case BEFORE_MOVING -> "`before moving: " + minutes + " min` in step " + step;
+      case DRY_STEP -> "a step `- dry: " + minutes + " min` before step " + step;
+      case EVERY_OTHER -> "`every other: yes` in step " + step;
+    };
+  }
+
+  Remedy longer(long more) {
+    return new Remedy(how, step, minutes + more);
+  }
+
+  /** The plan with it; steps keep their numbers, so that runs can be compared. */
+  public PrintPlan applied(PrintPlan plan) {
+    List<Step> run = new ArrayList<>();
+    for (Step each : plan.run()) {
+      if (each.number() != step || (each instanceof Step.Dry dry && dry.path().equals(PUT_IN))) {
+        run.add(each);
+      } else if (how == How.DRY_STEP) {
+        run.add(new Step.Dry(step, time(), Optional.empty(), PUT_IN));
+        run.add(each);
+      } else {
+        run.add(each instanceof Step.Print print ? changed(print) : each);
+      }
+    }
+    return with(plan, run);
+  }
+
+  private static final PlanPath PUT_IN = new PlanPath("run");
+
+  private Until time() {
+    return new Until.Time(new Span(minutes));
+  }
+
+  private Step changed(Step.Print p) {
+    return new Step.Print(
+        p.number(),
+        p.arrangements(),
+        p.only(),
+        p.separations(),
+        p.order(),
+        p.everyOther() || how == How.EVERY_OTHER,
+        how == How.PAUSE ? new Span(minutes) : p.pause(),
+        how == How.DRY_BETWEEN_COLOURS ? time() : p.dryBetweenColours(),
+        how == How.BEFORE_MOVING ? time() : p.beforeMoving(),
+        p.by(),
+        p.path());
+  }
+
+  private static PrintPlan with(PrintPlan p, List<Step> run) {
+    return new PrintPlan(
+        p.title(),
+        p.notes(),
+        p.cloth(),
+        p.seams(),
+        p.table(),
+        p.room(),
+        p.crew(),
+        p.hours(),
+        p.handling(),
+        p.screens(),
+        p.pastes(),
+        p.designs(),
+        p.arrangements(),
+        run,
+        p.protection(),
+        p.acceptances(),
+        p.assumptions());
+  }
+}

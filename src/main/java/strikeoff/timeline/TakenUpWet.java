@@ -1,0 +1,68 @@
+package strikeoff.timeline;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Span;
+
+/**
+ * The cloth moves on, or leaves the table, while films on it are not safe for that.
+ *
+ * @param kind what is done with it: moved on, sewn, put in a bath …
+ * @param done the same in words
+ * @param certain true if the most likely drying time is too long, false if only slow drying is
+ * @param films how many films are not safe, at the worst time if the step does it several times
+ * @param occasions how often the step does it too early
+ * @param state lift-safe or fix-safe
+ * @param shortBest how much too early by the most likely drying time
+ * @param shortMost the same by the slowest credible drying
+ * @param example the film that dries last, {@code herons 3, ink through heron key}
+ * @param at when the cloth is taken up
+ * @param safeAt earliest minute at which it could be
+ * @param surelySafeAt the same by the slowest credible drying
+ * @param write what to write, and where
+ * @param orUntil the wait that needs no figures, and where
+ */
+public record TakenUpWet(
+    Task.Kind kind,
+    String done,
+    int step,
+    String title,
+    boolean certain,
+    int films,
+    int occasions,
+    String state,
+    Span shortBest,
+    Span shortMost,
+    String example,
+    boolean paint,
+    Moment at,
+    Moment safeAt,
+    Moment surelySafeAt,
+    String write,
+    String orUntil,
+    PlanPath path,
+    List<Related> related,
+    List<String> marks)
+    implements Evidence {
+
+  public TakenUpWet {
+    related = List.copyOf(related);
+    marks = List.copyOf(marks);
+  }
+
+  /** True if the cloth only moves along the table. */
+  public boolean moved() {
+    return kind == Task.Kind.MOVE;
+  }
+
+  /** True if it leaves the table to be sewn. */
+  public boolean sewn() {
+    return kind == Task.Kind.SEW;
+  }
+
+  /** True if it is put to fixing by bath, batch or steam. */
+  public boolean fixed() {
+    return kind == Task.Kind.FIX;
+  }
+}

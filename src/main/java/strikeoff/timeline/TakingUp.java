@@ -1,0 +1,155 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import strikeoff.plan.Evidence.Related;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.plan.Until.Dryness;
+import strikeoff.timeline.Simulation.Taken;
+import strikeoff.units.Span;
+
+/** Finds where the cloth is taken up too wet, each step told once by its worst occasion. */
+final class TakingUp {
+
+  private static final int MOST_MARKS = 40;
+
+  private TakingUp() {}
+
+  static List<TakenUpWet> all(Timeline.Day day) {
+    Map<Integer, Occasion> worst = new LinkedHashMap<>();
+    Map<Integer, Integer> occasions = new LinkedHashMap<>();
+    List<Impression> wet = new ArrayList<>();
+    int seen = 0;
+    for (Taken taken : day.run().taken()) {
+      for (; seen < taken.filmsBefore(); seen++) {
+        wet.add(day.impressions().get(seen));
+      }
+      Moment now = new Moment(taken.second());
+      wet.removeIf(i -> i.film().fixSafe().latest().compareTo(now) <= 0);
+      Occasion occasion = Occasion.of(taken, wet);
+      if (occasion != null) {
+        occasions.merge(taken.step().number(), 1, Integer::sum);
+        worst.merge(taken.step().number(), occasion, Occasion::worse);
+      }
+    }
+    List<TakenUpWet> all = new ArrayList<>();
+    worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step))));
+    return all;
+  }
+
+  /**
+   * @param wet films that are not surely safe
+   * @param slowest the one that dries last
+   */
+  private record Occasion(Taken taken, List<Impression> wet, Impression slowest) {
+
+    static Occasion of(Taken taken, List<Impression> all) {
+      Moment now = new Moment(taken.second());
+      List<Impression> wet = new ArrayList<>();
+      Impression slowest = null;
+      for (Impression film : all) {
+        Reached safe = safe(taken, film);
+        if (safe.latest().compareTo(now) > 0 && !safe.never()) {
+          wet.add(film);
+          if (slowest == null || safe.best().compareTo(safe(taken, slowest).best()) > 0) {
+            slowest = film;
+          }
+        }
+      }
+      return slowest == null ? null : new Occasion(taken, wet, slowest);
+    }
+
+    Span missing() {
+      return safe(taken, slowest).best().since(new Moment(taken.second()));
+    }
+
+    Occasion worse(Occasion other) {
+      return other.missing().compareTo(missing()) > 0 ? other : this;
+    }
+  }
+
+  private static Reached safe(Taken taken, Impression film) {
+    return state(taken) == Dryness.LIFT_SAFE ? film.film().liftSafe() : film.film().fixSafe();
+  }
+
+  private static Dryness state(Taken taken) {
+    return taken.kind() == Task.Kind.MOVE || taken.kind() == Task.Kind.SEW
+        ? Dryness.LIFT_SAFE
+        : Dryness.FIX_SAFE;
+  }
+
+  private static TakenUpWet tell(Occasion occasion, int times) {
+    Taken taken = occasion.taken();
+    Impression slowest = occasion.slowest();
+    Reached safe = safe(taken, slowest);
+    Moment now = new Moment(taken.second());
+    boolean certain = safe.best().compareTo(now) > 0;
+    Span missing = (certain ? safe.best() : safe.latest()).since(now);
+    return new TakenUpWet(
+        taken.kind(),
+        done(taken.kind()),
+        taken.step().number(),
+        taken.step().title(),
+        certain,
+        occasion.wet().size(),
+        times,
+        state(taken).text(),
+        safe.best().since(now),
+        safe.latest().since(now),
+        slowest.footprint().placement().name() + ", " + Causes.colour(slowest),
+        slowest.footprint().paste().medium() == Medium.PAINT,
+        now,
+        safe.best(),
+        safe.latest(),
+        remedy(taken, missing).text(),
+        until(taken),
+        taken.step().path(),
+        List.of(new Related("the film", slowest.path())),
+        marks(occasion.wet()));
+  }
+
+  private static Remedy remedy(Taken taken, Span missing) {
+    long minutes = (long) missing.wholeMinutesUp().minutes();
+    if (taken.step() instanceof Step.Print print) {
+      double present = print.beforeMoving() instanceof Until.Time time ? time.span().minutes() : 0;
+      return new Remedy(
+          Remedy.How.BEFORE_MOVING, print.number(), minutes + (long) Math.ceil(present));
+    }
+    return new Remedy(Remedy.How.DRY_STEP, taken.step().number(), minutes);
+  }
+
+  private static String until(Taken taken) {
+    int step = taken.step().number();
+    return taken.step() instanceof Step.Print
+        ? "`before moving: until lift-safe` in step " + step
+        : "a step `- dry: until " + state(taken).text() + "` before step " + step;
+  }
+
+  private static String done(Task.Kind kind) {
+    return switch (kind) {
+      case MOVE -> "moved on";
+      case SEW -> "sewn";
+      case FIX -> "put to fixing";
+      case RINSE -> "rinsed";
+      case WASH -> "washed";
+      default -> "heat-set";
+    };
+  }
+
+  private static List<String> marks(List<Impression> films) {
+    Set<String> names = new LinkedHashSet<>();
+    for (Impression film : films) {
+      if (names.size() >= MOST_MARKS) {
+        break;
+      }
+      names.add(film.footprint().placement().name());
+    }
+    return List.copyOf(names);
+  }
+}

@@ -1,0 +1,119 @@
+package strikeoff.timeline;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.layout.Layout;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.policy.Policy;
+import strikeoff.timeline.Causes.Cause;
+import strikeoff.timeline.Causes.Pair;
+import strikeoff.timeline.Remedy.How;
+
+/**
+ * Tries what a printer could write, by simulating the run with it. A budget of impressions bounds
+ * the work: past it a remedy is computed from the shortfall alone.
+ */
+final class Trials {
+
+  private static final int ROUNDS = 4;
+
+  private final PrintPlan plan;
+  private final Layout layout;
+  private final Policy policy;
+  private long budget;
+
+  Trials(PrintPlan plan, Layout layout, Policy policy) {
+    this.plan = plan;
+    this.layout = layout;
+    this.policy = policy;
+    this.budget = (long) policy.limit("time/most-trials").amount();
+  }
+
+  /**
+   * What came of trying.
+   *
+   * @param finish when the run then ends; empty if it was not tried
+   * @param cleared whether the cause is gone; true if it was not tried
+   */
+  record Outcome(Remedy remedy, Optional<Moment> finish, boolean cleared) {}
+
+  /** The least wait in whole minutes that clears a cause, certainly or even in slow drying. */
+  Outcome waitFor(Cause cause, List<Pair> pairs, boolean surely, int impressions) {
+    Remedy remedy = new Remedy(cause.how(), cause.step(), minutes(cause, pairs, surely));
+    for (int round = 0; round < ROUNDS; round++) {
+      if (budget < impressions) {
+        return new Outcome(remedy, Optional.empty(), true);
+      }
+      Timeline.Day day = trial(remedy, impressions);
+      double left = worst(Causes.of(day).getOrDefault(cause, List.of()), surely);
+      if (left <= 0) {
+        return new Outcome(remedy, Optional.of(day.finish()), true);
+      }
+      remedy = remedy.longer((long) Math.ceil(left / 60));
+    }
+    return new Outcome(remedy, Optional.empty(), false);
+  }
+
+  /** Whether printing every other placement clears the cause; empty if it does not. */
+  Optional<Outcome> everyOther(Cause cause, int impressions) {
+    boolean already =
+        plan.run().stream()
+            .anyMatch(
+                s -> s.number() == cause.step() && s instanceof Step.Print p && p.everyOther());
+    if (cause.how() != How.PAUSE || already || budget < impressions) {
+      return Optional.empty();
+    }
+    Remedy remedy = new Remedy(How.EVERY_OTHER, cause.step(), 0);
+    Timeline.Day day = trial(remedy, impressions);
+    return worst(Causes.of(day).getOrDefault(cause, List.of()), true) > 0
+        ? Optional.empty()
+        : Optional.of(new Outcome(remedy, Optional.of(day.finish()), true));
+  }
+
+  private Timeline.Day trial(Remedy remedy, int impressions) {
+    budget -= impressions;
+    return Timeline.Day.of(remedy.applied(plan), layout, policy);
+  }
+
+  /** By arithmetic: what is missing, shared out over the waits between the two impressions. */
+  private long minutes(Cause cause, List<Pair> pairs, boolean surely) {
+    double most = 0;
+    for (Pair pair : pairs) {
+      Contact contact = pair.contact();
+      double missing = surely ? contact.shortMost().minutes() : contact.shortBest().minutes();
+      if (missing > 0) {
+        most = Math.max(most, present(cause, pair) + missing / pair.waitsBetween());
+      }
+    }
+    return (long) Math.ceil(most - 1e-9);
+  }
+
+  /** The wait that the plan has in that place now. */
+  private double present(Cause cause, Pair pair) {
+    if (cause.how() == How.DRY_STEP) {
+      return 0;
+    }
+    for (Step step : plan.run()) {
+      if (step.number() == cause.step() && step instanceof Step.Print print) {
+        if (cause.how() == How.PAUSE) {
+          return Math.max(0, print.pause().minutes());
+        }
+        if (print.dryBetweenColours() instanceof Until.Time time) {
+          return Math.max(0, time.span().minutes());
+        }
+      }
+    }
+    // a wait until some state: at most all the time that lies between the two
+    return pair.contact().later().laid().since(pair.contact().earlier().lifted()).minutes();
+  }
+
+  private static double worst(List<Pair> pairs, boolean surely) {
+    return pairs.stream()
+        .mapToDouble(
+            p -> surely ? p.contact().shortMost().seconds() : p.contact().shortBest().seconds())
+        .max()
+        .orElse(0);
+  }
+}
