@@ -1,0 +1,243 @@
+package strikeoff.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import strikeoff.layout.Layout;
+import strikeoff.plan.Medium;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+
+/** What findings ask for, written into the plan, clears them. */
+class RemedyTest {
+
+  /** Three colours on six herons that overhang each other, and shells printed between them. */
+  private static PrintDay curtains(Medium medium) {
+    return new PrintDay(medium)
+        .paste("rust")
+        .paste("blue")
+        .paste("ink")
+        .paste("sand")
+        .design("heron", 30, 40, 10, "s1=rust", "s2=blue", "s3=ink")
+        .design("shell", 6, 6, 8, "s4=sand")
+        .series("herons", "heron", 4, 45, 20)
+        .placed("shells", "shell", 40, 62, 85, 62)
+        .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(4), Until.NO_WAIT)
+        .print("shells");
+  }
+
+  @Test
+  void dyePrintsWhereAllElseEqualPaintStops() {
+    assertThat(certain(curtains(Medium.DYE).timeline())).isEmpty();
+    List<WetContact> stops = certain(curtains(Medium.PAINT).timeline());
+    assertThat(stops).isNotEmpty();
+    // common practice: paint takes about an hour, so some 50 minutes are missing after 4 and a pass
+    assertThat(stops)
+        .anySatisfy(
+            s -> {
+              assertThat(s.sameMotif()).isTrue();
+              assertThat(s.shortBest().minutes()).isBetween(40.0, 65.0);
+            });
+  }
+
+  @Test
+  void exactlyTheWaitsAskedForMakePaintPrintableAndTheRunLongerByThem() {
+    PrintPlan plan = curtains(Medium.PAINT).plan();
+    Timeline wet = timeline(plan);
+    List<Remedy> asked = asked(certain(wet));
+    assertThat(asked).extracting(Remedy::how).contains(Remedy.How.DRY_BETWEEN_COLOURS);
+    PrintPlan mended = plan;
+    for (Remedy remedy : asked) {
+      mended = remedy.applied(mended);
+    }
+    Timeline dry = timeline(mended);
+    assertThat(certain(dry)).isEmpty();
+    // the run is longer by what was added, wait for wait: two waits between three colours of one
+    // set
+    double added = 0;
+    for (Remedy remedy : asked) {
+      added +=
+          switch (remedy.how()) {
+            case DRY_BETWEEN_COLOURS -> 2 * (remedy.minutes() - 4);
+            case PAUSE -> remedy.minutes() * (remedy.step() == 1 ? 11 : 1);
+            // three screens are washed out, 10 min each, before the shells either way
+            default -> remedy.minutes() - 30;
+          };
+    }
+    assertThat(dry.waiting().minutes() - wet.waiting().minutes()).isEqualTo(added);
+    assertThat(lastLift(dry).since(lastLift(wet)).minutes()).isEqualTo(added);
+  }
+
+  @Test
+  void aMinuteLessThanAskedForDoesNotClearIt() {
+    PrintPlan plan = curtains(Medium.PAINT).plan();
+    for (WetContact contact : certain(timeline(plan))) {
+      Remedy less = contact.remedy().longer(-1);
+      long still =
+          certain(timeline(less.applied(plan))).stream()
+              .filter(c -> c.laterStep() == contact.laterStep())
+              .filter(c -> c.remedy().how() == contact.remedy().how())
+              .count();
+      assertThat(still).as(contact.remedy().text()).isPositive();
+    }
+  }
+
+  @Test
+  void everyOtherIsOfferedOnlyWhereItClearsTheNeighbours() {
+    assertThat(certain(row(3, 35, 12).timeline()))
+        .singleElement()
+        .satisfies(c -> assertThat(c.otherWay()).contains("every other: yes"));
+    // measured 30 min: twelve impressions of 50 s later is not enough
+    assertThat(certain(row(30, 35, 12).timeline()))
+        .singleElement()
+        .satisfies(c -> assertThat(c.otherWay()).isEmpty());
+  }
+
+  @Test
+  void whoWaitsUntilFrameSafeHasFeltTheFilm() {
+    Timeline felt =
+        curtains(Medium.PAINT)
+            .dry(PrintDay.until(Until.Dryness.FRAME_SAFE), null)
+            .print("shells")
+            .timeline();
+    assertThat(felt.contacts()).noneMatch(c -> c.later().step() == 4 && c.earlier().step() < 4);
+  }
+
+  @Test
+  void movedOnTooWetIsToldOnceWithTheWaitThatIsMissing() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .paste("blue", 5, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", 6, 60, 20)
+            .stations(2)
+            .table(150)
+            .print("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(20))
+            .timeline();
+    // The last film of a set is lifted when the set ends; after 20 min the cloth moves, 40 min
+    // early.
+    assertThat(day.evidence())
+        .filteredOn(e -> e instanceof TakenUpWet)
+        .singleElement()
+        .satisfies(
+            e -> {
+              TakenUpWet wet = (TakenUpWet) e;
+              assertThat(wet.certain()).isTrue();
+              assertThat(wet.occasions()).isEqualTo(2);
+              assertThat(wet.shortBest().minutes()).isEqualTo(40);
+              assertThat(wet.write()).isEqualTo("`before moving: 60 min` in step 1");
+            });
+  }
+
+  @Test
+  void inWetAirNothingHangsAndTheAirIsTheCause() {
+    Timeline day =
+        new PrintDay(Medium.PAINT)
+            .humidity(1)
+            .paste("blue")
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", 2, 60, 20)
+            .print("herons")
+            .dry(PrintDay.until(Until.Dryness.LIFT_SAFE), null)
+            .sew()
+            .timeline();
+    assertThat(day.evidence()).filteredOn(e -> e instanceof NeverDry).hasSize(1);
+    assertThat(day.evidence()).noneMatch(e -> e instanceof CannotStart);
+    assertThat(day.tasks()).noneMatch(t -> t.kind() == Task.Kind.SEW);
+  }
+
+  @Test
+  void paintStandsInTheMeshWhileTheClothDriesAndWashedScreensDoNot() {
+    PrintDay twice =
+        new PrintDay(Medium.PAINT)
+            .paste("blue", 5, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", 1, 60, 20)
+            .placed("more", "heron", 120, 20)
+            .print("herons")
+            .dry(60)
+            .print("more");
+    assertThat(twice.timeline().evidence())
+        .filteredOn(e -> e instanceof IdleScreen)
+        .singleElement()
+        // lifted at the end of its task, laid 60 min and 20 s later
+        .satisfies(e -> assertThat(((IdleScreen) e).longest().seconds()).isEqualTo(3620));
+    Timeline overnight =
+        new PrintDay(Medium.PAINT)
+            .paste("blue", 5, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", 1, 60, 20)
+            .placed("more", "heron", 120, 20)
+            .print("herons")
+            .endOfDay()
+            .print("more")
+            .timeline();
+    assertThat(overnight.evidence()).noneMatch(e -> e instanceof IdleScreen);
+  }
+
+  @Test
+  void aDayPastItsHoursSaysByHowMuch() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .hours(9, 10)
+            .paste("blue", 5, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", 1, 60, 20)
+            .dry(60)
+            .print("herons")
+            .timeline();
+    // 9:00 load to 9:15, dry to 10:15, print 50 s, wash the screen 10 min: 10:25:50
+    assertThat(day.evidence())
+        .filteredOn(e -> e instanceof DayTooLong)
+        .singleElement()
+        .satisfies(
+            e -> {
+              assertThat(((DayTooLong) e).step()).isEqualTo(2);
+              assertThat(((DayTooLong) e).over().seconds()).isEqualTo(25 * 60 + 50);
+            });
+  }
+
+  private static PrintDay row(int measured, double pitch, int count) {
+    return new PrintDay(Medium.PAINT)
+        .table(600)
+        .paste("sand", measured, 300)
+        .design("shell", 30, 40, 10, "s1=sand")
+        .series("shells", "shell", count, pitch, 20)
+        .print("shells");
+  }
+
+  /** For each place of the plan the longest wait that a finding asks for there. */
+  private static List<Remedy> asked(List<WetContact> contacts) {
+    Map<String, Remedy> longest = new LinkedHashMap<>();
+    for (WetContact contact : contacts) {
+      Remedy remedy = contact.remedy();
+      longest.merge(
+          remedy.how() + " " + remedy.step(), remedy, (a, b) -> a.minutes() >= b.minutes() ? a : b);
+    }
+    List<Remedy> asked = new ArrayList<>(longest.values());
+    asked.sort(Comparator.comparing(Remedy::step).thenComparing(Remedy::how));
+    return asked;
+  }
+
+  private static Moment lastLift(Timeline day) {
+    return day.impressions().get(day.impressions().size() - 1).lifted();
+  }
+
+  private static List<WetContact> certain(Timeline day) {
+    return day.evidence().stream()
+        .filter(e -> e instanceof WetContact)
+        .map(e -> (WetContact) e)
+        .filter(WetContact::certain)
+        .toList();
+  }
+
+  private static Timeline timeline(PrintPlan plan) {
+    return Timeline.of(plan, Layout.of(plan, PrintDay.POLICY), PrintDay.POLICY);
+  }
+}
