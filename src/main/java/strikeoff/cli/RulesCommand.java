@@ -1,31 +1,27 @@
 package strikeoff.cli;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.rulebook.Rulebook;
 
 /** Lists what is judged. */
 @Command(
     name = "rules",
-    description = "Lists the rules by family, with their severity and what they find.",
-    mixinStandardHelpOptions = true)
+    description = "Lists the rules by family, with their severity and what they find.")
 final class RulesCommand implements Callable<Integer> {
 
   private static final int SEVERITY_COLUMN = 8;
 
   private final Surroundings here;
 
-  @Option(
-      names = "--color",
-      paramLabel = "WHEN",
-      defaultValue = "auto",
-      description = "Colour the output: auto, always or never.")
-  private Colour colour;
+  @Mixin private Usual usual;
 
   RulesCommand(Surroundings here) {
     this.here = here;
@@ -33,8 +29,12 @@ final class RulesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Ink ink = colour.ink(here);
-    List<RuleInfo> rules = Rulebook.builtIn().rules();
+    Ink ink = usual.ink(here);
+    List<String> families = PolicyReader.families();
+    List<RuleInfo> rules =
+        Rulebook.builtIn().rules().stream()
+            .sorted(Comparator.comparing(rule -> families.indexOf(rule.family())))
+            .toList();
     int ids = rules.stream().mapToInt(r -> r.id().length()).max().orElse(0) + 2;
     String family = "";
     for (RuleInfo rule : rules) {
@@ -64,7 +64,8 @@ final class RulesCommand implements Callable<Integer> {
   }
 
   private static String counts(List<RuleInfo> rules) {
-    StringBuilder counts = new StringBuilder(rules.size() + " rules:");
+    StringBuilder counts =
+        new StringBuilder(rules.size() + (rules.size() == 1 ? " rule:" : " rules:"));
     for (Severity severity : Severity.values()) {
       long count = rules.stream().filter(r -> r.severity() == severity).count();
       counts

@@ -1,0 +1,122 @@
+package strikeoff.check;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.facts.Facts;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Findings;
+import strikeoff.findings.IdleAcceptance;
+import strikeoff.findings.Reported;
+import strikeoff.findings.RuleFault;
+import strikeoff.findings.RuleInfo;
+import strikeoff.plan.Acceptance;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Problem;
+import strikeoff.plan.SourceMap;
+import strikeoff.plan.yaml.PlanReader;
+import strikeoff.plan.yaml.PlanReading;
+import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.rulebook.Rulebook;
+import strikeoff.rulebook.Rulebook.Judgement;
+import strikeoff.units.Spelling;
+import strikeoff.yaml.YamlReader;
+
+/**
+ * Checks plans one by one against one policy and one set of rules. Threads may share it. Whatever a
+ * plan holds, it comes back as a {@link Checked}, never as an exception.
+ *
+ * @param policy what limits and defaults say
+ * @param rules what judges
+ */
+public record Checker(Policy policy, Rulebook rules) {
+
+  /** The policy and the rules that come with the program. */
+  public static Checker builtIn() {
+    return new Checker(PolicyReader.builtIn(), Rulebook.builtIn());
+  }
+
+  /**
+   * Checks a file.
+   *
+   * @param name the file as the user names it
+   */
+  public Checked check(Path file, String name) {
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(file)) {
+      // One byte more than the reader takes is enough for it to refuse.
+      bytes = in.readNBytes(YamlReader.MOST_BYTES + 1);
+    } catch (IOException e) {
+      return new Checked.Failed(name, "the file can't be read: " + e.getMessage(), "");
+    }
+    return check(name, bytes);
+  }
+
+  /** Checks a plan's text. */
+  public Checked check(String name, String text) {
+    return check(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private Checked check(String name, byte[] bytes) {
+    try {
+      PlanReading reading = PlanReader.read(name, bytes, policy);
+      if (reading instanceof PlanReading.Unreadable unreadable) {
+        return new Checked.Unreadable(name, unreadable.lines(), unreadable.problems());
+      }
+      PlanReading.Readable read = (PlanReading.Readable) reading;
+      List<Problem> unknown = unknownRules(read.plan(), read.map());
+      return unknown.isEmpty()
+          ? judged(name, read.plan(), read.map())
+          : new Checked.Unreadable(name, read.map().lines(), unknown);
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      return Checked.Failed.of(name, e);
+    }
+  }
+
+  /** The reader knows no rules, so what is accepted is looked up here. */
+  private List<Problem> unknownRules(PrintPlan plan, SourceMap source) {
+    List<String> known = rules.rules().stream().map(RuleInfo::id).toList();
+    List<Problem> problems = new ArrayList<>();
+    for (Acceptance acceptance : plan.acceptances()) {
+      if (!known.contains(acceptance.rule())) {
+        PlanPath path = acceptance.path().key("rule");
+        problems.add(
+            new Problem(
+                source.position(path),
+                path,
+                "no rule is called “"
+                    + acceptance.rule()
+                    + "”"
+                    + Spelling.didYouMean(acceptance.rule(), known)));
+      }
+    }
+    return problems;
+  }
+
+  private Checked judged(String name, PrintPlan plan, SourceMap source) {
+    Facts facts = Facts.derive(plan, policy);
+    Judgement first = rules.judge(facts.forRules(policy));
+    List<Finding> findings = Findings.of(first.reported(), plan.acceptances(), source);
+    List<IdleAcceptance> idle =
+        Findings.idle(plan.acceptances(), findings).stream()
+            .map(a -> new IdleAcceptance(a.rule(), a.at(), a.path()))
+            .toList();
+    if (idle.isEmpty()) {
+      return new Checked.Judged(name, plan, source, facts, findings, first.faults());
+    }
+    // What is accepted in vain shows only when everything else is known.
+    Judgement second = rules.judge(idle);
+    List<Reported> reported = new ArrayList<>(first.reported());
+    reported.addAll(second.reported());
+    List<RuleFault> faults = new ArrayList<>(first.faults());
+    faults.addAll(second.faults());
+    return new Checked.Judged(
+        name, plan, source, facts, Findings.of(reported, plan.acceptances(), source), faults);
+  }
+}

@@ -1,0 +1,80 @@
+package strikeoff.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import strikeoff.check.Checker;
+import strikeoff.findings.RuleInfo;
+import strikeoff.units.Spelling;
+
+/** Explains single rules. */
+@Command(
+    name = "explain",
+    description =
+        "Explains a rule: why it matters, where it is known from, the limits it reads, and an"
+            + " example with its mended twin.")
+final class ExplainCommand implements Callable<Integer> {
+
+  private final Surroundings here;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "RULE",
+      description = "Id of a rule, as in drying/frame-on-wet-film.")
+  private List<String> ids;
+
+  @Mixin private Usual usual;
+
+  ExplainCommand(Surroundings here) {
+    this.here = here;
+  }
+
+  @Override
+  public Integer call() {
+    Checker checker = Checker.builtIn();
+    List<RuleInfo> rules = new ArrayList<>();
+    for (String id : ids) {
+      rules.add(known(checker, id));
+    }
+    ExplainText text = new ExplainText(usual.ink(here), here.width(), checker);
+    boolean first = true;
+    for (RuleInfo rule : rules) {
+      here.out().print(first ? "" : "\n");
+      first = false;
+      text.of(rule).forEach(line -> here.out().print(line + "\n"));
+    }
+    return Exit.PRINTABLE.code();
+  }
+
+  private RuleInfo known(Checker checker, String id) {
+    Optional<RuleInfo> rule = checker.rules().rule(id);
+    return rule.orElseThrow(
+        () -> {
+          List<String> all = checker.rules().rules().stream().map(RuleInfo::id).toList();
+          return new ParameterException(
+              spec.commandLine(),
+              "no rule is called “"
+                  + id
+                  + "”"
+                  + near(id, all)
+                  + " (strikeoff rules lists them all)");
+        });
+  }
+
+  /** A slip in the id, or the fault's name without its family. */
+  private static String near(String id, List<String> all) {
+    List<String> faults = all.stream().filter(r -> r.endsWith("/" + id)).toList();
+    return faults.isEmpty()
+        ? Spelling.didYouMean(id, all)
+        : "; did you mean “" + faults.get(0) + "”?";
+  }
+}

@@ -1,0 +1,49 @@
+package strikeoff.cli;
+
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/** Starts the program; the only place that ends it. */
+public final class Main {
+
+  private Main() {}
+
+  /** Runs one command and exits with its code. */
+  public static void main(String[] args) {
+    Surroundings here =
+        new Surroundings(
+            writer(FileDescriptor.out),
+            writer(FileDescriptor.err),
+            System.getenv(),
+            isTerminal(System.console()),
+            Path.of(""),
+            Runtime.getRuntime().availableProcessors());
+    int code = Strikeoff.run(here, args);
+    here.out().flush();
+    here.err().flush();
+    System.exit(code);
+  }
+
+  /** UTF-8 whatever the platform's charset: before Java 18 that depends on the locale. */
+  private static PrintWriter writer(FileDescriptor descriptor) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
+  }
+
+  /** From Java 22 on there is a console even for pipes, and it has to be asked. */
+  private static boolean isTerminal(Console console) {
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException e) {
+      return true;
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package strikeoff.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+import strikeoff.units.Spelling;
+
+/** The program's commands. */
+@Command(
+    name = "strikeoff",
+    description = "Checks a hand screen-printer's print plans before anyone mixes paste.",
+    versionProvider = Strikeoff.Version.class,
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Exit codes: 0 every plan is printable, 1 at least one is not, 2 wrong usage,",
+      "3 at least one plan can't be read, 4 the tool failed or a file could not be",
+      "read or written. Of several the worst counts: 4, then 3, then 1.",
+    })
+final class Strikeoff implements Runnable {
+
+  @Spec private CommandSpec spec;
+
+  private Strikeoff() {}
+
+  /**
+   * Runs one command.
+   *
+   * @return the exit code
+   */
+  static int run(Surroundings here, String... args) {
+    CommandLine line = new CommandLine(new Strikeoff());
+    line.addSubcommand(new CheckCommand(here));
+    line.addSubcommand(new RulesCommand(here));
+    line.addSubcommand(new ExplainCommand(here));
+    line.setOut(here.out());
+    line.setErr(here.err());
+    line.setColorScheme(Help.defaultColorScheme(here.colourful() ? Help.Ansi.ON : Help.Ansi.OFF));
+    line.setUsageHelpWidth(Math.max(55, here.width()));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExitCodeExceptionMapper(e -> Exit.FAULT.code());
+    line.setParameterExceptionHandler((e, a) -> wrongUsage(here, e));
+    line.setExecutionExceptionHandler((e, l, p) -> fault(here, e, p));
+    try {
+      return line.execute(args);
+    } finally {
+      here.out().flush();
+      here.err().flush();
+    }
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "no command given");
+  }
+
+  private static int wrongUsage(Surroundings here, ParameterException wrong) {
+    Complaint.say(here, wrong instanceof UnmatchedArgumentException u ? unknown(u) : said(wrong));
+    here.err().print("See: " + name(wrong) + " --help\n");
+    return Exit.USAGE.code();
+  }
+
+  private static String name(ParameterException wrong) {
+    return wrong.getCommandLine().getCommandSpec().qualifiedName();
+  }
+
+  private static String said(ParameterException wrong) {
+    return String.valueOf(wrong.getMessage());
+  }
+
+  private static String unknown(UnmatchedArgumentException wrong) {
+    String word = wrong.getUnmatched().get(0);
+    CommandSpec command = wrong.getCommandLine().getCommandSpec();
+    List<String> known = new ArrayList<>();
+    boolean option = word.startsWith("-");
+    if (option) {
+      command.options().forEach(o -> known.addAll(List.of(o.names())));
+    } else {
+      known.addAll(command.subcommands().keySet());
+    }
+    String kind = option ? "option" : known.isEmpty() ? "further argument" : "command";
+    return "no " + kind + " “" + word + "”" + Spelling.didYouMean(word, known);
+  }
+
+  private static int fault(Surroundings here, Exception e, ParseResult parsed) {
+    Complaint.say(here, "the tool failed: " + e);
+    if (System.getProperty("strikeoff.trace") != null) {
+      e.printStackTrace(here.err());
+    }
+    return Exit.FAULT.code();
+  }
+
+  /** Reads the version from the jar. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Strikeoff.class.getPackage().getImplementationVersion();
+      return new String[] {"strikeoff " + (version == null ? "(not packaged)" : version)};
+    }
+  }
+}

@@ -1,0 +1,212 @@
+package strikeoff.rulebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Words;
+import strikeoff.plan.Evidence;
+import strikeoff.policy.Limit;
+import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
+
+/** Holds every rule's folder to the form that all rules have. */
+class RuleCatalogueTest {
+
+  private static final Path RULES = Path.of("rules");
+  private static final Path JAVA = Path.of("src/main/java");
+
+  private static final Pattern NAME = Pattern.compile("(?m)^rule\\s+\"([^\"]+)\"");
+  private static final Pattern IMPORT = Pattern.compile("(?m)^import\\s+([\\w.]+)\\s*;?\\s*$");
+  private static final Pattern BINDING = Pattern.compile("(\\$\\w+)\\s*:\\s*([A-Z]\\w*)\\s*\\(");
+  private static final Pattern REPORT =
+      Pattern.compile("reporter\\.report\\(\\s*drools\\.getRule\\(\\)\\s*,([^;]*)\\)\\s*;");
+  private static final Pattern NUMBER =
+      Pattern.compile("(?<![\\w$.])(\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d+)?)[lLdDfF]?(?![\\w])");
+  private static final Pattern FORBIDDEN =
+      Pattern.compile(
+          "\\b(salience|modify|insert|insertLogical|update|delete|retract|println|eval|System"
+              + "|no-loop|lock-on-active|agenda-group|ruleflow-group|halt|setFocus)\\b");
+  private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\\n]*)\"");
+
+  private static final Policy POLICY = PolicyReader.builtIn();
+  private static final Rulebook RULEBOOK = Rulebook.builtIn();
+
+  @TestFactory
+  Stream<DynamicTest> everyRuleHasItsForm() {
+    return folders().stream().map(id -> DynamicTest.dynamicTest(id, () -> check(id)));
+  }
+
+  private static void check(String id) {
+    String drl = read(RULES.resolve(id).resolve("rule.drl"));
+    assertThat(NAME.matcher(drl).results().map(m -> m.group(1)))
+        .as("one rule a file, called like its folder")
+        .containsExactly(id);
+    assertThat(RULES.resolve(id).resolve("example.yaml")).exists();
+    RuleInfo info = RULEBOOK.rule(id).orElseThrow();
+    metadata(info);
+    String bare = withoutTextAndComments(drl);
+    assertThat(FORBIDDEN.matcher(bare).results().map(MatchResult::group))
+        .as("a judging rule reports and does nothing else")
+        .isEmpty();
+    assertThat(NUMBER.matcher(conditions(bare)).results().map(MatchResult::group))
+        .as("thresholds are limits of the policy, not literals")
+        .allMatch(number -> Set.of("0", "1", "0.0", "1.0").contains(number));
+    assertThat(info.limits()).as("limits of the policy").isSubsetOf(POLICY.limits().keySet());
+    placeholders(info, drl);
+  }
+
+  private static void metadata(RuleInfo info) {
+    for (String text :
+        List.of(info.summary(), info.because(), info.message(), info.remedy(), info.source())) {
+      assertThat(text).isNotBlank().doesNotContain("\n").isEqualTo(text.strip());
+      assertThat(text).as("a typing slip").doesNotContain("  ", "TODO", "...");
+    }
+    assertThat(info.summary()).as("a few words, no sentence").doesNotEndWith(".");
+    assertThat(info.summary().length()).isLessThanOrEqualTo(100);
+    for (String sentence : List.of(info.because(), info.message(), info.remedy())) {
+      assertThat(sentence).as("a whole sentence").endsWith(".");
+    }
+    assertThat(Words.placeholders(info.message() + info.remedy()))
+        .allMatch(name -> !name.isBlank());
+  }
+
+  /** The types of what the rule reports, by its imports and bindings, can fill its templates. */
+  private static void placeholders(RuleInfo info, String drl) {
+    Map<String, Class<?>> imports = new LinkedHashMap<>();
+    for (MatchResult one : IMPORT.matcher(drl).results().toList()) {
+      Class<?> type = type(one.group(1));
+      imports.put(type.getSimpleName(), type);
+    }
+    Map<String, Class<?>> bindings = new LinkedHashMap<>();
+    BINDING.matcher(drl).results().forEach(b -> bindings.put(b.group(1), imports.get(b.group(2))));
+    Matcher report = REPORT.matcher(drl);
+    assertThat(report.find()).as("calls reporter.report(drools.getRule(), …)").isTrue();
+    List<Class<?>> types = new ArrayList<>();
+    for (String argument : report.group(1).split(",")) {
+      Class<?> type = bindings.get(argument.strip());
+      assertThat(type).as("reports bound facts, not %s", argument.strip()).isNotNull();
+      types.add(type);
+    }
+    assertThat(Evidence.class).isAssignableFrom(types.get(0));
+    assertThat(report.find()).as("reports once").isFalse();
+    for (String template : List.of(info.message(), info.remedy())) {
+      assertThat(Words.placeholders(template))
+          .as("placeholders of “%s” that %s lack", template, types)
+          .allMatch(name -> Words.canFill(name, types));
+    }
+  }
+
+  private static Class<?> type(String name) {
+    String binary = name;
+    while (true) {
+      try {
+        return Class.forName(binary);
+      } catch (ClassNotFoundException e) {
+        int dot = binary.lastIndexOf('.');
+        if (dot < 0) {
+          throw new AssertionError("no type " + name, e);
+        }
+        binary = binary.substring(0, dot) + "$" + binary.substring(dot + 1);
+      }
+    }
+  }
+
+  @Test
+  void theFoldersAreTheRules() {
+    assertThat(RULEBOOK.rules()).extracting(RuleInfo::id).containsExactlyElementsOf(folders());
+  }
+
+  @Test
+  void theFamiliesAreTheFolders() {
+    Set<String> families = new TreeSet<>();
+    folders().forEach(id -> families.add(id.substring(0, id.indexOf('/'))));
+    assertThat(new TreeSet<>(PolicyReader.families())).containsAll(families);
+  }
+
+  @Test
+  void everyLimitIsReadByARuleOrByADerivation() {
+    Set<String> literals = new HashSet<>();
+    for (Path file : files(JAVA, ".java")) {
+      LITERAL.matcher(read(file)).results().forEach(l -> literals.add(l.group(1)));
+    }
+    Set<String> byRules =
+        RULEBOOK.rules().stream().flatMap(r -> r.limits().stream()).collect(Collectors.toSet());
+    assertThat(POLICY.limits().keySet())
+        .allMatch(name -> byRules.contains(name) || inJava(name, literals));
+  }
+
+  /**
+   * Derivations may put a name together: {@code "drying/water" + of}, {@code "screens/" + name}.
+   */
+  private static boolean inJava(String limit, Set<String> literals) {
+    int slash = limit.indexOf('/') + 1;
+    return literals.contains(limit)
+        || literals.contains(limit.substring(slash))
+        || literals.stream().anyMatch(l -> l.length() > slash && limit.startsWith(l));
+  }
+
+  @Test
+  void everyLimitSaysWhyAndFromWhere() {
+    assertThat(POLICY.limits().values())
+        .extracting(Limit::why, Limit::source)
+        .allSatisfy(
+            words -> {
+              assertThat(words.toList().get(0).toString()).isNotBlank();
+              assertThat(words.toList().get(1).toString()).isNotBlank();
+            });
+  }
+
+  private static String conditions(String bare) {
+    int when = bare.indexOf("\nwhen");
+    int then = bare.indexOf("\nthen");
+    assertThat(when).as("when").isPositive();
+    assertThat(then).as("then").isGreaterThan(when);
+    return bare.substring(when, then);
+  }
+
+  private static String withoutTextAndComments(String drl) {
+    return drl.replaceAll("(?m)^\\s*//.*$", "").replaceAll("\"[^\"\\n]*\"", "\"\"");
+  }
+
+  private static List<String> folders() {
+    return files(RULES, "rule.drl").stream()
+        .map(file -> RULES.relativize(file.getParent()).toString().replace('\\', '/'))
+        .sorted()
+        .toList();
+  }
+
+  private static List<Path> files(Path folder, String ending) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.filter(f -> f.getFileName().toString().endsWith(ending)).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String read(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
