@@ -43,7 +43,10 @@ final class Wetness {
     }
     Moment from = start.get();
     List<Impression> wet =
-        impressions.stream().filter(i -> i.film().fixSafe().latest().compareTo(from) > 0).toList();
+        impressions.stream()
+            .filter(i -> i.film().fixSafe().latest().compareTo(from) > 0)
+            .filter(i -> !testedDry(i, step))
+            .toList();
     if (wet.isEmpty()) {
       return Optional.empty();
     }
