@@ -8,6 +8,7 @@ import java.util.function.Function;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
+import strikeoff.plan.Until;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Reached;
@@ -68,6 +69,18 @@ final class Wetness {
             Work.placements(wet),
             List.of(new Evidence.Related("the slowest film is printed here", slowest.path())),
             step.path()));
+  }
+
+  /** Who dries until fix-safe tests by touch: from then on the film is dry, whatever the range. */
+  private boolean testedDry(Impression impression, Step step) {
+    return work.plan().run().stream()
+        .anyMatch(
+            s ->
+                s.number() > impression.step()
+                    && s.number() < step.number()
+                    && s instanceof Step.Dry dry
+                    && dry.until() instanceof Until.State state
+                    && state.dryness() == Until.Dryness.FIX_SAFE);
   }
 
   private static Moment latest(List<Impression> wet, Function<Reached, Moment> estimate) {

@@ -12,6 +12,7 @@ import strikeoff.units.Area;
  * @param look estimate of its wet look on this ground
  * @param washed estimate after wash-off
  * @param least area that they must share, since both have to fit into their rectangles
+ * @param expected area that they share if they fall independently of each other
  * @param most area that they can share
  * @param path of the upper separation
  */
@@ -25,6 +26,7 @@ public record Overprint(
     Colour washed,
     Model model,
     Area least,
+    Area expected,
     Area most,
     PlanPath path) {
 

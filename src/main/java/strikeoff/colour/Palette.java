@@ -16,6 +16,7 @@ final class Palette {
   private final double taken;
   private final double shown;
   private final double strongest;
+  private final double spread;
 
   Palette(Cloth cloth, Policy policy) {
     ground = Reflectance.of(cloth.ground());
@@ -23,11 +24,21 @@ final class Palette {
     kept = 1 - policy.limit("order/softening").amount();
     shown = policy.limit("order/shows-from").amount();
     strongest = policy.limit("order/strongest-mix").amount();
+    spread = policy.limit("order/light-spread").amount();
     taken =
         cloth.fibres().entrySet().stream()
             .mapToDouble(
                 f -> f.getValue().fraction() * policy.fibre(f.getKey()).takesDye().fraction())
             .sum();
+  }
+
+  Reflectance ground() {
+    return ground;
+  }
+
+  /** Yule and Nielsen's n of cloth. */
+  double spread() {
+    return spread;
   }
 
   Coat wet(Paste paste) {

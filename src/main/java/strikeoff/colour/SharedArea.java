@@ -9,9 +9,11 @@ import strikeoff.units.Area;
  *
  * @param least what they must share: both printed areas have to fit into the union of the
  *     rectangles
+ * @param expected what they share if they fall independently of each other, each evenly over its
+ *     rectangle
  * @param most what they can share
  */
-record SharedArea(Area least, Area most) {
+record SharedArea(Area least, Area expected, Area most) {
 
   static SharedArea of(Separation p, Separation q) {
     double along = common(p.x().mm(), p.length().mm(), q.x().mm(), q.length().mm());
@@ -22,7 +24,9 @@ record SharedArea(Area least, Area most) {
     double printedQ = q.printed().squareCm();
     double most = Math.min(common, Math.min(printedP, printedQ));
     double least = Math.min(most, Math.max(0, printedP + printedQ - union));
-    return new SharedArea(new Area(least), new Area(most));
+    double expected = printedP / rectangle(p) * (printedQ / rectangle(q)) * common;
+    double within = Math.max(least, Math.min(most, expected));
+    return new SharedArea(new Area(least), new Area(within), new Area(most));
   }
 
   boolean isPossible() {

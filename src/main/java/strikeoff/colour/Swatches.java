@@ -18,6 +18,7 @@ import strikeoff.policy.Policy;
  * @param groundLab of it
  * @param swatches one for each paste, in the plan's order
  * @param overprints one for each pair of separations of a placed design whose images overlap
+ * @param motifs how each placed design looks from afar
  * @param evidence facts for rules about the pastes that are printed
  */
 public record Swatches(
@@ -25,11 +26,13 @@ public record Swatches(
     Lab groundLab,
     List<Swatch> swatches,
     List<Overprint> overprints,
+    List<MotifLook> motifs,
     List<Evidence> evidence) {
 
   public Swatches {
     swatches = List.copyOf(swatches);
     overprints = List.copyOf(overprints);
+    motifs = List.copyOf(motifs);
     evidence = List.copyOf(evidence);
   }
 
@@ -52,9 +55,11 @@ public record Swatches(
               printed.placements(paste.name())));
     }
     List<Overprint> overprints = new ArrayList<>();
+    List<MotifLook> motifs = new ArrayList<>();
     for (Design design : plan.designs().values()) {
       if (printed.places(design.name())) {
         overprints.addAll(overprints(design, plan, palette));
+        motifs.add(new Motifs(plan, palette).look(design));
       }
     }
     return new Swatches(
@@ -62,6 +67,7 @@ public record Swatches(
         Lab.of(plan.cloth().ground()),
         swatches,
         overprints,
+        motifs,
         new ColourFacts(plan, palette, swatches, overprints).all());
   }
 
@@ -97,6 +103,7 @@ public record Swatches(
                       ? Overprint.Model.ABSORPTIONS_ADD
                       : Overprint.Model.UPPER_HIDES,
                   shared.least(),
+                  shared.expected(),
                   shared.most(),
                   q.path()));
         }

@@ -3,6 +3,8 @@ package strikeoff.facts;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.bath.Fixing;
+import strikeoff.care.Care;
+import strikeoff.cloth.Fibres;
 import strikeoff.colour.Swatches;
 import strikeoff.layout.Layout;
 import strikeoff.paste.Pastes;
@@ -24,6 +26,8 @@ public record Facts(
     Timeline timeline,
     Pastes pastes,
     Fixing fixing,
+    Fibres fibres,
+    Care care,
     List<Evidence> evidence) {
 
   public Facts {
@@ -37,6 +41,8 @@ public record Facts(
     Timeline timeline = Timeline.of(plan, layout, policy);
     Pastes pastes = Pastes.of(plan, timeline, policy);
     Fixing fixing = Fixing.of(plan, timeline, policy);
+    Fibres fibres = Fibres.of(plan, timeline, policy);
+    Care care = Care.of(plan, fixing, policy);
     List<Evidence> evidence = new ArrayList<>();
     evidence.addAll(layout.evidence());
     evidence.addAll(Screens.of(plan, policy).evidence());
@@ -45,7 +51,9 @@ public record Facts(
     evidence.addAll(Sequence.of(plan, layout, timeline, policy).evidence());
     evidence.addAll(pastes.evidence());
     evidence.addAll(fixing.evidence());
-    return new Facts(layout, swatches, timeline, pastes, fixing, evidence);
+    evidence.addAll(fibres.evidence());
+    evidence.addAll(care.evidence());
+    return new Facts(layout, swatches, timeline, pastes, fixing, fibres, care, evidence);
   }
 
   /** What the rules are given: the facts, and the limits they compare them with. */

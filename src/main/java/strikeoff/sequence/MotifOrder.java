@@ -74,7 +74,9 @@ record MotifOrder(String design, List<Impression> prints, List<Placement> placem
   PlanPath cause(Impression print, Course course) {
     for (int i = 1; i < prints.size(); i++) {
       if (number(prints.get(i)) < number(prints.get(i - 1))) {
-        return course.path(print.step());
+        boolean oneStep = prints.stream().allMatch(p -> p.step() == print.step());
+        PlanPath step = course.path(print.step());
+        return oneStep ? step.key("colours") : step;
       }
     }
     return print.footprint().separation().path();

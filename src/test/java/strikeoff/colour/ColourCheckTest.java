@@ -32,6 +32,7 @@ public class ColourCheckTest {
     labUnderD50(checks);
     contrast(checks);
     kubelkaMunk(checks);
+    areas(checks);
     return checks;
   }
 
@@ -160,6 +161,58 @@ public class ColourCheckTest {
         "additivity of K/S",
         Status.COMPUTED,
         ColourCheckTest::halfAndHalf);
+  }
+
+  private static void areas(List<Check> checks) {
+    String book = "Westland & Ripamonti, Computational Colour Science, eq. 9.7";
+    String[] two = {"bare", "cyan", "yellow", "cyan and yellow"};
+    double[] wantedOfTwo = {0.36, 0.24, 0.24, 0.16};
+    for (int i = 0; i < two.length; i++) {
+      int area = i;
+      one(
+          checks,
+          "Demichel's share",
+          "cyan 0.4, yellow 0.4: " + two[i],
+          wantedOfTwo[i],
+          1e-12,
+          book,
+          Status.PUBLISHED,
+          () -> Neugebauer.demichel(0.4, 0.4)[area]);
+    }
+    String[] three = {"bare", "c", "m", "c and m", "y", "c and y", "m and y", "c, m and y"};
+    double[] wantedOfThree = {0.28, 0.28, 0.12, 0.12, 0.07, 0.07, 0.03, 0.03};
+    for (int i = 0; i < three.length; i++) {
+      int area = i;
+      one(
+          checks,
+          "Demichel's share",
+          "c 0.5, m 0.3, y 0.2: " + three[i],
+          wantedOfThree[i],
+          1e-12,
+          book,
+          Status.COMPUTED,
+          () -> Neugebauer.demichel(0.5, 0.3, 0.2)[area]);
+    }
+    double[] shares = {0.5, 0.5};
+    double[] reflectances = {0.85, 0.05};
+    one(
+        checks,
+        "mean R",
+        "half R 0.05, half R 0.85, n = 1",
+        0.45,
+        1e-6,
+        "Murray & Davies 1936",
+        Status.COMPUTED,
+        () -> Neugebauer.mean(1, shares, reflectances));
+    one(
+        checks,
+        "mean R",
+        "half R 0.05, half R 0.85, n = 2",
+        0.328078,
+        1e-6,
+        "Yule & Nielsen 1951",
+        Status.COMPUTED,
+        () -> Neugebauer.mean(2, shares, reflectances));
   }
 
   private static double halfAndHalf() {

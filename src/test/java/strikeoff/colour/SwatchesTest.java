@@ -1,6 +1,7 @@
 package strikeoff.colour;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,7 @@ class SwatchesTest {
     assertThat(dyes.model()).isEqualTo(Overprint.Model.ABSORPTIONS_ADD);
     assertThat(dyes.model().text()).contains("estimate", "order of printing changes nothing");
     assertThat(dyes.least().squareCm()).isEqualTo(80);
+    assertThat(dyes.expected().squareCm()).isCloseTo(128, within(1e-9));
     assertThat(dyes.most().squareCm()).isEqualTo(160);
     assertThat(overprints.get(1).model()).isEqualTo(Overprint.Model.UPPER_HIDES);
   }
@@ -125,6 +127,22 @@ class SwatchesTest {
     ThirdColour yellowAndBlue = facts(swatches, ThirdColour.class).get(0);
     assertThat(yellowAndBlue.paste()).isEqualTo("green");
     assertThat(yellowAndBlue.path().text()).isEqualTo("designs.leaf.separations[1]");
+  }
+
+  @Test
+  void fromAfarAMotifLiesBetweenItsColourAndTheGround() {
+    Sketch sketch =
+        new Sketch()
+            .dye("ink", 0x2b3440)
+            .design("fine", "ink 10%")
+            .design("heavy", "ink 90%")
+            .at("fines", "fine", 0)
+            .at("heavies", "heavy", 100);
+    List<MotifLook> motifs = sketch.swatches().motifs();
+    assertThat(motifs).extracting(MotifLook::design).containsExactly("fine", "heavy");
+    assertThat(motifs.get(0).difference()).isPositive().isLessThan(motifs.get(1).difference());
+    assertThat(Lab.of(motifs.get(1).mean().orElseThrow()).lightness())
+        .isGreaterThan(sketch.swatches().of("ink").lightness());
   }
 
   private static <T extends Evidence> List<T> facts(Swatches swatches, Class<T> kind) {

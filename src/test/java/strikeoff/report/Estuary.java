@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import strikeoff.care.Care;
 import strikeoff.check.Checked;
+import strikeoff.cloth.Fibres;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Place;
@@ -38,6 +40,7 @@ import strikeoff.plan.SourceMap;
 import strikeoff.plan.Step;
 import strikeoff.plan.Storage;
 import strikeoff.plan.Table;
+import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.timeline.Contact;
 import strikeoff.timeline.Film;
@@ -63,6 +66,8 @@ import strikeoff.units.Temperature;
  * hold.
  */
 final class Estuary {
+
+  static final Policy NO_POLICY = new Policy(Map.of(), Map.of(), List.of(), List.of(), List.of());
 
   private final UnaryOperator<String> texts;
   private final Map<String, Screen> screens = new LinkedHashMap<>();
@@ -97,6 +102,8 @@ final class Estuary {
             timeline,
             EstuaryFacts.pastes(plan, texts),
             EstuaryFacts.fixing(),
+            new Fibres(Optional.empty(), List.of()),
+            new Care(List.of(), List.of()),
             List.of()),
         findings,
         List.of());

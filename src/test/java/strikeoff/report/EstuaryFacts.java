@@ -171,6 +171,7 @@ final class EstuaryFacts {
             last.named(),
             Overprint.Model.ABSORPTIONS_ADD,
             new Area(0),
+            new Area(20),
             new Area(70),
             NOWHERE);
     return new Swatches(
@@ -178,6 +179,7 @@ final class EstuaryFacts {
         Lab.of(plan.cloth().ground()),
         swatches,
         List.of(overprint),
+        List.of(),
         List.of());
   }
 }

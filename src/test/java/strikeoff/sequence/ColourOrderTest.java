@@ -46,7 +46,7 @@ class ColourOrderTest {
             .run()
             .printColours("shells", 2, 1)
             .fact(DarkBeforeLight.class);
-    assertThat(fact.path().text()).isEqualTo("run[0]");
+    assertThat(fact.path().text()).isEqualTo("run[0].colours");
   }
 
   @Test
