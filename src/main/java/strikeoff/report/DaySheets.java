@@ -17,7 +17,7 @@ import strikeoff.timeline.Timeline;
 final class DaySheets {
 
   /** Height for jobs on a page and of their parts, in millimetres at the sheet's type size. */
-  private static final double PAGE = 214;
+  private static final double PAGE = 202;
 
   private static final double JOB = 6.6;
   private static final double LINE = 5.9;

@@ -6,7 +6,9 @@ import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.plan.PrintPlan;
 import strikeoff.report.drawing.ClothDrawing;
+import strikeoff.report.drawing.Patches;
 import strikeoff.report.drawing.RunChart;
+import strikeoff.report.page.Cell;
 import strikeoff.report.page.Figure;
 import strikeoff.report.page.PlanPage;
 import strikeoff.timeline.Impression;
@@ -32,6 +34,9 @@ final class PlanPages {
         findings.groups(),
         findings.accepted(),
         judged.faults().stream().map(f -> f.rule() + ": " + f.what()).toList(),
+        plan.pastes().values().stream()
+            .map(p -> Cell.of(Patches.of(p.colour()), p.name(), ""))
+            .toList(),
         ClothDrawing.of(plan, judged.facts().layout(), run, findings.marks()),
         Stages.of(run),
         RunChart.of(plan, run),

@@ -1,16 +1,16 @@
 "use strict";
 (() => {
   const byId = (id) => document.getElementById(id);
-  const root = document.documentElement;
-  const toggle = (id, name) => {
+  const cloth = byId("cloth");
+  if (!cloth) return;
+  const toggle = (id, name, when) => {
     const box = byId(id);
-    if (!box) return;
-    const show = () => root.classList.toggle(name, box.checked);
+    const show = () => cloth.classList.toggle(name, box.checked === when);
     box.addEventListener("change", show);
     show();
   };
-  toggle("show-frames", "with-frames");
-  toggle("show-marks", "with-marks");
+  toggle("show-frames", "with-frames", true);
+  toggle("show-marks", "without-marks", false);
 
   const stepper = byId("stepper");
   const stages = [...document.querySelectorAll("#stages li")];
@@ -48,7 +48,6 @@
       if (state === 2) wet++;
     }
     const last = step === stages.length;
-    root.classList.toggle("stepping", !last);
     words.textContent = stage
       ? `${step} of ${stages.length}: ${stage.textContent.trim()}. ${wet === 0 ? "Nothing" : wet === 1 ? "One placement" : wet + " placements"} still wet.`
       : "The bare cloth.";

@@ -9,8 +9,7 @@ import strikeoff.findings.Severity;
  */
 public final class MarkShapes {
 
-  private static final String STOP =
-      "M-4.2-10L4.2-10L10-4.2L10 4.2L4.2 10L-4.2 10L-10 4.2L-10-4.2z";
+  private static final String STOP = "M-10-10H10V10H-10z";
   private static final String RISK = "M0-12.5L12.5 9.5L-12.5 9.5z";
   private static final String ADVICE = "M-10 0A10 10 0 1 1 10 0A10 10 0 1 1-10 0z";
 

@@ -9,6 +9,7 @@ import strikeoff.report.drawing.RunChart;
  *
  * @param verdict a class for the style sheet: printable, not-printable, not-checked
  * @param faults rules that failed on this plan
+ * @param legend the pastes with their colours
  * @param stages states of the cloth in the order of the run
  * @param tables pastes, mixing, baths, screens and colours
  * @param cautions what to wear and mind
@@ -24,6 +25,7 @@ public record PlanPage(
     List<FindingGroup> findings,
     List<FindingCard> accepted,
     List<String> faults,
+    List<Cell> legend,
     ClothDrawing cloth,
     List<Stage> stages,
     List<RunChart> run,
@@ -37,6 +39,7 @@ public record PlanPage(
     findings = List.copyOf(findings);
     accepted = List.copyOf(accepted);
     faults = List.copyOf(faults);
+    legend = List.copyOf(legend);
     stages = List.copyOf(stages);
     run = List.copyOf(run);
     sheets = List.copyOf(sheets);
