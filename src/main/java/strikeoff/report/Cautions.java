@@ -1,15 +1,54 @@
 package strikeoff.report;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import strikeoff.check.Checked;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import strikeoff.care.Care;
+import strikeoff.care.Hazard;
+import strikeoff.plan.Protection;
 import strikeoff.report.page.Caution;
 
-/** The cautions that a plan calls for. */
+/** The cautions that a plan calls for, each hazard once however many steps have it. */
 final class Cautions {
 
   private Cautions() {}
 
-  static List<Caution> of(Checked.Judged judged) {
-    return List.of();
+  static List<Caution> of(Care care) {
+    Map<Hazard, List<strikeoff.care.Caution>> byHazard = new EnumMap<>(Hazard.class);
+    care.cautions()
+        .forEach(c -> byHazard.computeIfAbsent(c.hazard(), h -> new ArrayList<>()).add(c));
+    List<Caution> cautions = new ArrayList<>();
+    byHazard.forEach((hazard, all) -> cautions.add(caution(hazard, all)));
+    return cautions;
+  }
+
+  private static Caution caution(Hazard hazard, List<strikeoff.care.Caution> all) {
+    Set<String> where = new LinkedHashSet<>();
+    for (strikeoff.care.Caution caution : all) {
+      String step = "step " + caution.step() + ", " + caution.where();
+      where.add(caution.figures().isEmpty() ? step : step + " (" + caution.figures() + ")");
+    }
+    String missing =
+        all.get(0).missing().stream().map(Protection::text).collect(Collectors.joining(", "));
+    return new Caution(
+        hazard.text(),
+        hazard.needed().stream().map(Protection::text).collect(Collectors.joining(", ")),
+        missing,
+        String.join("; ", where),
+        hazard.body());
+  }
+
+  /** What is worn for the given steps, each thing once. */
+  static String worn(Care care, Set<Integer> steps) {
+    return care.cautions().stream()
+        .filter(c -> steps.contains(c.step()))
+        .flatMap(c -> c.needed().stream())
+        .distinct()
+        .map(Protection::text)
+        .collect(Collectors.joining(", "));
   }
 }

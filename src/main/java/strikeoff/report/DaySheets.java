@@ -3,7 +3,10 @@ package strikeoff.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import strikeoff.care.Care;
 import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 import strikeoff.report.page.DaySheet;
@@ -17,7 +20,7 @@ import strikeoff.timeline.Timeline;
 final class DaySheets {
 
   /** Height for jobs on a page and of their parts, in millimetres at the sheet's type size. */
-  private static final double PAGE = 202;
+  private static final double PAGE = 198;
 
   private static final double JOB = 6.6;
   private static final double LINE = 5.9;
@@ -31,17 +34,23 @@ final class DaySheets {
 
   private DaySheets() {}
 
-  static List<DaySheet> of(PrintPlan plan, Timeline run) {
+  static List<DaySheet> of(PrintPlan plan, Timeline run, Care care) {
     Map<Integer, List<Work>> byDay = new TreeMap<>();
     for (Work work : Work.of(run)) {
       byDay.computeIfAbsent(work.start().day(), day -> new ArrayList<>()).add(work);
     }
     List<DaySheet> sheets = new ArrayList<>();
-    byDay.forEach((day, blocks) -> sheets.addAll(day(plan, day, DayJobs.of(plan, day, blocks))));
+    byDay.forEach(
+        (day, blocks) -> {
+          Set<Integer> steps =
+              blocks.stream().map(w -> w.first().step()).collect(Collectors.toSet());
+          String worn = Cautions.worn(care, steps);
+          sheets.addAll(day(plan, day, DayJobs.of(plan, day, blocks), worn));
+        });
     return sheets;
   }
 
-  private static List<DaySheet> day(PrintPlan plan, int day, List<DaySheet.Job> jobs) {
+  private static List<DaySheet> day(PrintPlan plan, int day, List<DaySheet.Job> jobs, String worn) {
     List<List<DaySheet.Job>> pages = new ArrayList<>();
     List<DaySheet.Job> page = new ArrayList<>();
     double used = 0;
@@ -63,7 +72,7 @@ final class DaySheets {
               title(plan, day),
               pages.size() == 1 ? "" : "sheet " + (i + 1) + " of " + pages.size(),
               plan.title() + " · " + String.join(", ", plan.crew().names()),
-              "",
+              worn,
               pages.get(i)));
     }
     return sheets;

@@ -40,10 +40,10 @@ final class PlanPages {
         ClothDrawing.of(plan, judged.facts().layout(), run, findings.marks()),
         Stages.of(run),
         RunChart.of(plan, run),
-        DaySheets.of(plan, run),
+        DaySheets.of(plan, run, judged.facts().care()),
         FactTables.of(judged),
         FactTables.assumptions(plan),
-        Cautions.of(judged));
+        Cautions.of(judged.facts().care()));
   }
 
   static String cssClass(Verdict verdict) {
