@@ -30,4 +30,9 @@ public record KeyNotLast(
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
+
+  /** As {@code sand, then ink}. */
+  public String betterOrder() {
+    return String.join(", then ", better);
+  }
 }
