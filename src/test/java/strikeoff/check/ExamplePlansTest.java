@@ -63,7 +63,8 @@ class ExamplePlansTest {
     List<Finding> found = findings(rule, example.twinText());
     assertThat(found)
         .as(() -> words(rule, found))
-        .noneMatch(finding -> finding.rule().id().equals(rule.id()));
+        .extracting(finding -> finding.rule().id())
+        .doesNotContain(rule.id());
     List<String> fresh = new ArrayList<>();
     for (Finding finding : found) {
       if (finding.severity() != Severity.ADVICE && !example.marks().contains(mark(finding))) {

@@ -83,7 +83,7 @@ class RuleCatalogueTest {
     assertThat(info.summary()).as("a few words, no sentence").doesNotEndWith(".");
     assertThat(info.summary().length()).isLessThanOrEqualTo(100);
     for (String sentence : List.of(info.because(), info.message(), info.remedy())) {
-      assertThat(sentence).as("a whole sentence").endsWith(".");
+      assertThat(sentence).as("whole sentences, the last one perhaps a fact's").matches(".*[.}]$");
     }
     assertThat(Words.placeholders(info.message() + info.remedy()))
         .allMatch(name -> !name.isBlank());
