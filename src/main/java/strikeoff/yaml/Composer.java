@@ -75,10 +75,10 @@ final class Composer {
       refuse("“*” refers to an anchor, which plans do not have; write the value out or quote it");
       return Optional.of(new Node.Nothing(false, at));
     }
-    if (token == JsonToken.VALUE_NULL) {
+    String text = parser.getText();
+    if (token == JsonToken.VALUE_NULL || text.isBlank()) {
       return Optional.of(new Node.Nothing(commentFollows(at), at));
     }
-    String text = parser.getText();
     unseen(text, at);
     return Optional.of(new Node.Scalar(text.strip(), at));
   }
@@ -148,7 +148,10 @@ final class Composer {
 
   /** Anchors and tags change what a reader of the file sees; plans say everything openly. */
   private void adornments() throws IOException {
-    if (parser.getObjectId() != null && !parser.isCurrentAlias()) {
+    // The parser keeps the anchors of scalars to itself; no unquoted value begins with the sign.
+    String line = lines.get(at().line() - 1);
+    boolean sign = line.startsWith("&", at().column() - 1);
+    if (sign || parser.getObjectId() != null && !parser.isCurrentAlias()) {
       refuse("“&” names an anchor, which plans do not have; quote the value or leave it out");
     }
     if (parser.getTypeId() != null) {

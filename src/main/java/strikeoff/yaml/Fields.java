@@ -80,7 +80,7 @@ public final class Fields {
     faulty.add(key);
     Node.Entry entry = entries.get(key);
     if (entry == null) {
-      reading.problems().add(item.key(), item.path(), message);
+      wrong(message);
     } else {
       reading.wrong(item.child(entry), message);
     }

@@ -13,6 +13,9 @@ final class SyntaxWords {
       Pattern.compile("found character '(.).*'", Pattern.DOTALL);
   private static final Pattern BARE_HASH = Pattern.compile("[:,\\[-] +#");
 
+  /** Told where the mark stands, since the parser gives up at the end of the file. */
+  static final String UNCLOSED = "the quotation mark that opens here is never closed";
+
   private SyntaxWords() {}
 
   /**
@@ -30,7 +33,7 @@ final class SyntaxWords {
           + " holds a colon in quotes";
     }
     if (problem.contains("unexpected end of stream") && context.contains("quoted")) {
-      return "the quotation mark opened at " + from + " is never closed";
+      return UNCLOSED;
     }
     if (problem.contains("expected ',' or")) {
       char close = problem.contains("']'") ? ']' : '}';
@@ -46,7 +49,11 @@ final class SyntaxWords {
           + hashHint(from, at, lines);
     }
     if (problem.contains("<block end>") || problem.contains("BlockEnd")) {
-      return "this line is not indented like the others that begin at " + from;
+      return "this line is indented like none of the lines above it";
+    }
+    if (problem.contains("<document start>")) {
+      return "what stands here belongs to nothing; it is indented too little, or a bracket before it"
+          + " was closed too early";
     }
     if (problem.contains("could not find expected ':'")) {
       return "a key without “: ” stands here";

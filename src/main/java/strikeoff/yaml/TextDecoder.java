@@ -15,6 +15,9 @@ import strikeoff.plan.Position;
 /** Turns a file's bytes into text, strictly: what is no UTF-8 or cannot be seen is a problem. */
 final class TextDecoder {
 
+  /** The parser takes seconds for lines of a million characters. */
+  private static final int LONGEST_LINE = 10_000;
+
   private final Problems problems;
 
   TextDecoder(Problems problems) {
@@ -49,6 +52,11 @@ final class TextDecoder {
               "the byte 0x%02X is no UTF-8; save the file as UTF-8 and try again",
               bad));
     }
+    return withoutMark(text);
+  }
+
+  /** Some editors begin UTF-8 with a byte-order mark; it does no harm. */
+  static String withoutMark(String text) {
     return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 
@@ -69,9 +77,16 @@ final class TextDecoder {
       }
       if (isUnseen(text, i)) {
         clean = false;
-        problems.add(new Position(line, column), PlanPath.ROOT, unseen(c));
+        problems.add(new Position(line, column), PlanPath.ROOT, () -> unseen(c));
       }
       column++;
+      if (column == LONGEST_LINE + 1) {
+        clean = false;
+        problems.add(
+            new Position(line, column),
+            PlanPath.ROOT,
+            "the line is longer than " + LONGEST_LINE + " characters; no plan written by hand is");
+      }
     }
     return clean;
   }

@@ -41,7 +41,9 @@ public final class YamlReader {
 
   /** Reads a text. Never throws on any input. */
   public static YamlReading read(String text) {
-    return text.length() > MOST_BYTES ? tooLong() : read(text, new Problems());
+    return text.length() > MOST_BYTES
+        ? tooLong()
+        : read(TextDecoder.withoutMark(text), new Problems());
   }
 
   private static YamlReading tooLong() {
@@ -123,7 +125,8 @@ public final class YamlReader {
       Position from = place(m.getContextMark(), lines).orElse(at);
       String problem = m.getProblem() == null ? "" : m.getProblem();
       String context = m.getContext() == null ? "" : m.getContext();
-      problems.add(at, PlanPath.ROOT, SyntaxWords.of(problem, context, from, at, lines));
+      String words = SyntaxWords.of(problem, context, from, at, lines);
+      problems.add(words.equals(SyntaxWords.UNCLOSED) ? from : at, PlanPath.ROOT, words);
     } else {
       String words = String.valueOf(e.getMessage());
       problems.add(fallback, PlanPath.ROOT, SyntaxWords.of(words, "", fallback, fallback, lines));

@@ -51,8 +51,12 @@ final class Assumptions {
     if (f.has(key)) {
       return f.required(key, expected);
     }
-    list.add(new Assumption(f.path().key(key), words, shown, why));
+    derived(f.path().key(key), words, shown, why);
     return derived;
+  }
+
+  void derived(PlanPath path, String words, String shown, String why) {
+    list.add(new Assumption(path, words, shown, why));
   }
 
   /** A default's value, without a record of it. */

@@ -2,9 +2,11 @@ package strikeoff.plan.yaml;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
@@ -38,6 +40,9 @@ final class PlacementPart {
   private final Map<String, Design> designs;
   private final Free free;
 
+  /** Fills that don't say what to keep clear of. */
+  private final Set<String> lonely = new LinkedHashSet<>();
+
   PlacementPart(Draft draft, Cloth cloth, Map<String, Design> designs) {
     this.draft = draft;
     this.cloth = cloth;
@@ -55,7 +60,8 @@ final class PlacementPart {
     if (draft.reading().problems().count() > before) {
       return placements;
     }
-    return new Relations(f.get(), placements).check();
+    return new Relations(f.get(), new Surroundings(placements, draft.assumptions()).fillIn(lonely))
+        .check();
   }
 
   private Arrangement placement(Item item) {
@@ -72,9 +78,9 @@ final class PlacementPart {
       ways.forEach(f::has);
       f.wrong(
           ways.get(1),
-          "a placement is a "
+          "a placement has “"
               + ways.get(0)
-              + " or has “"
+              + "” or “"
               + ways.get(1)
               + "”, not both; make two placements of it");
     } else if (ways.isEmpty()) {
@@ -152,6 +158,9 @@ final class PlacementPart {
     Fields f = c.f();
     Lattice lattice = f.required("fill", Values.word("grid, brick or half-drop", LATTICES));
     Pair pitch = f.required("pitch", Values.size());
+    if (!f.has("around")) {
+      lonely.add(c.name());
+    }
     Arrangement.Fill fill =
         new Arrangement.Fill(
             c.name(),
@@ -171,9 +180,8 @@ final class PlacementPart {
                     Values.quantity(Length.class),
                     "fill.clear",
                     "margin to keep clear"),
-            f.has("around")
-                ? f.required("around", Values.oneOrMore(placement("a placement's name")))
-                : List.of(),
+            f.optional("around", Values.oneOrMore(placement("a placement's name")))
+                .orElse(List.of()),
             f.optional("count", Values.count("the number of repeats", 0, Counts.MOST)),
             c.turn(),
             c.mirrored(),

@@ -22,6 +22,9 @@ import strikeoff.yaml.Values;
 /** Reads the steps of the run; each is known by its first word. */
 final class StepPart {
 
+  /** Bounds the simulated run. */
+  private static final int MOST_STEPS = 1000;
+
   private static final String END = "end of day";
   private static final List<String> VERBS =
       List.of("mix", "print", "dry", "move on", "sew", "fix", "rinse", "wash", "heat-set", END);
@@ -53,6 +56,16 @@ final class StepPart {
 
   List<Step> run(Fields root) {
     if (!root.has("run")) {
+      return List.of();
+    }
+    if (root.item("run").get().node() instanceof Node.Sequence s && s.items().size() > MOST_STEPS) {
+      root.wrongKey(
+          "run",
+          "the run has "
+              + s.items().size()
+              + " steps; more than "
+              + MOST_STEPS
+              + " cannot be checked");
       return List.of();
     }
     return root.required("run", Lists.of("a step such as print: herons", this::step));

@@ -1,0 +1,72 @@
+package strikeoff.plan.yaml;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Arrangement.Anchored;
+import strikeoff.plan.Arrangement.Fill;
+
+/**
+ * Gives fills that name nothing to keep clear of everything that is placed without a fill's help;
+ * leaving out what hangs on fills keeps placements from waiting for each other.
+ */
+final class Surroundings {
+
+  private final Map<String, Arrangement> placements;
+  private final Assumptions assumptions;
+
+  Surroundings(Map<String, Arrangement> placements, Assumptions assumptions) {
+    this.placements = placements;
+    this.assumptions = assumptions;
+  }
+
+  /**
+   * @param open names of the fills that say nothing of what is around them
+   */
+  Map<String, Arrangement> fillIn(Set<String> open) {
+    Map<String, Arrangement> all = new LinkedHashMap<>(placements);
+    List<String> firm = new ArrayList<>(placements.keySet());
+    firm.removeIf(this::hangsOnFill);
+    if (!firm.isEmpty()) {
+      all.replaceAll((name, a) -> open.contains(name) && a instanceof Fill f ? keep(f, firm) : a);
+    }
+    return all;
+  }
+
+  private boolean hangsOnFill(String name) {
+    Set<String> seen = new LinkedHashSet<>();
+    String here = name;
+    while (seen.add(here) && placements.get(here) instanceof Anchored a) {
+      here = a.anchor();
+    }
+    return placements.get(here) instanceof Fill;
+  }
+
+  private Fill keep(Fill f, List<String> around) {
+    assumptions.derived(
+        f.path().key("around"),
+        "placements to keep clear of",
+        String.join(", ", around),
+        "every other placement of the plan");
+    return new Fill(
+        f.name(),
+        f.design(),
+        f.lattice(),
+        f.pitchLength(),
+        f.pitchWidth(),
+        f.from(),
+        f.to(),
+        f.near(),
+        f.far(),
+        f.clear(),
+        around,
+        f.count(),
+        f.turn(),
+        f.mirrored(),
+        f.path());
+  }
+}
