@@ -19,14 +19,31 @@ final class Group {
   private final Set<Integer> earlierSteps = new TreeSet<>();
   private boolean certain;
   private double squareCm;
+  private boolean whole = true;
 
-  void add(Laps.Lap lap) {
+  /** Adds what one print comes to lie over; together that is never more than it prints itself. */
+  void add(List<Laps.Lap> laps) {
+    laps.forEach(this::add);
+    double own = 0;
+    double shared = 0;
+    for (Laps.Lap lap : laps) {
+      own = lap.later().footprint().separation().printed().squareCm();
+      shared += lap.most().squareCm();
+    }
+    squareCm += Math.min(own, shared);
+  }
+
+  /** Says that more may be concerned than was looked at. */
+  void cutShort() {
+    whole = false;
+  }
+
+  private void add(Laps.Lap lap) {
     above.add(lap.later().footprint().paste().name());
     below.add(lap.earlier().footprint().paste().name());
     placements.add(lap.later().footprint().placement());
     earlierSteps.add(lap.earlier().step());
     certain |= lap.certain();
-    squareCm += lap.most().squareCm();
   }
 
   boolean isEmpty() {
@@ -47,7 +64,7 @@ final class Group {
 
   /** In short. */
   String places() {
-    return NumberRuns.places(placements);
+    return NumberRuns.places(placements) + (whole ? "" : " and perhaps more");
   }
 
   boolean certain() {

@@ -15,9 +15,16 @@ final class Laps {
 
   private final Tube tube;
   private final ClothIndex<Impression> index;
+  private long left;
 
-  /** Prepares to look under prints for those impressions. */
-  Laps(Layout layout, List<Impression> under) {
+  /**
+   * Prepares to look under prints for those impressions.
+   *
+   * @param most how many pairs are looked at; a plan that piles everything up would keep it busy
+   *     for hours
+   */
+  Laps(Layout layout, List<Impression> under, double most) {
+    left = (long) most;
     tube = layout.tube();
     index = new ClothIndex<>(tube);
     under.forEach(i -> index.add(i.footprint().image(), i));
@@ -26,7 +33,11 @@ final class Laps {
   /** The earlier prints that share area with a later one and are of a kind. */
   List<Lap> under(Impression later, Predicate<Impression> kind) {
     List<Lap> laps = new ArrayList<>();
+    if (isTired()) {
+      return laps;
+    }
     for (Impression earlier : index.near(later.footprint().image(), 0)) {
+      left--;
       if (earlier.id() < later.id() && kind.test(earlier)) {
         double shared =
             tube.overlapArea(earlier.footprint().image(), later.footprint().image()) / 100;
@@ -36,6 +47,11 @@ final class Laps {
       }
     }
     return laps;
+  }
+
+  /** True if it has looked at as many pairs as it may, and looks at no more. */
+  boolean isTired() {
+    return left <= 0;
   }
 
   /**

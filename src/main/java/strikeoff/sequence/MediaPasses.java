@@ -10,6 +10,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
 import strikeoff.timeline.Impression;
 
 /** Dye and paint on one cloth: which comes on which, and what water reaches. */
@@ -19,10 +20,12 @@ final class MediaPasses {
 
   private final Course course;
   private final Layout layout;
+  private final double mostPairs;
   private final List<Impression> dye;
   private final List<Impression> paint;
 
-  MediaPasses(Course course, Layout layout) {
+  MediaPasses(Course course, Layout layout, Policy policy) {
+    mostPairs = policy.limit("media/most-pairs").amount();
     this.course = course;
     this.layout = layout;
     dye = of(Medium.DYE);
@@ -41,13 +44,16 @@ final class MediaPasses {
 
   private void paintOverDye(List<Evidence> facts) {
     Map<Integer, Group> byStep = new TreeMap<>();
-    Laps laps = new Laps(layout, dye);
+    Laps laps = new Laps(layout, dye, mostPairs);
     for (Impression later : paint) {
       Group group = byStep.computeIfAbsent(later.step(), s -> new Group());
-      laps.under(later, earlier -> isUnfixed(earlier, later.step())).forEach(group::add);
+      group.add(laps.under(later, earlier -> isUnfixed(earlier, later.step())));
     }
     byStep.forEach(
         (step, group) -> {
+          if (laps.isTired()) {
+            group.cutShort();
+          }
           if (!group.isEmpty()) {
             facts.add(
                 new PaintOverDye(
@@ -67,13 +73,16 @@ final class MediaPasses {
 
   private void dyeOverPaint(List<Evidence> facts) {
     Map<Integer, Group> byStep = new TreeMap<>();
-    Laps laps = new Laps(layout, paint);
+    Laps laps = new Laps(layout, paint, mostPairs);
     for (Impression later : dye) {
       Group group = byStep.computeIfAbsent(later.step(), s -> new Group());
-      laps.under(later, earlier -> true).forEach(group::add);
+      group.add(laps.under(later, earlier -> true));
     }
     byStep.forEach(
         (step, group) -> {
+          if (laps.isTired()) {
+            group.cutShort();
+          }
           if (!group.isEmpty()) {
             facts.add(
                 new DyeOverPaint(

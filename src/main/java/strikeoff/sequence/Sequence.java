@@ -22,7 +22,7 @@ public record Sequence(List<Evidence> evidence) {
     List<Evidence> evidence = new ArrayList<>(Traps.of(plan, layout, policy));
     if (!timeline.impressions().isEmpty()) {
       Course course = new Course(plan, timeline);
-      evidence.addAll(new MediaPasses(course, layout).facts());
+      evidence.addAll(new MediaPasses(course, layout, policy).facts());
       evidence.addAll(new AfterTreatment(course).facts());
       evidence.addAll(new ColourOrder(course).facts());
       evidence.addAll(new AnchorOrder(course, layout).facts());

@@ -148,4 +148,19 @@ class MediaPassesTest {
         leavesAndDots().run().print("leaves").wash().printOnly("dots", 1).printOnly("dots", 2);
     assertThat(day.fact(PrintAfterBath.class).step()).isEqualTo("step 3 (print dots)");
   }
+
+  @Test
+  void aPrintSharesNoMoreThanItPrintsItselfHoweverMuchLiesUnderIt() {
+    Sketch sketch = leavesAndDots().at("leaves", "leaf", 0, 1, 2);
+    PaintOverDye fact = sketch.run().print("leaves").printOnly("dots", 1).fact(PaintOverDye.class);
+    assertThat(fact.most().squareCm()).isEqualTo(240);
+  }
+
+  @Test
+  void aPlanThatPilesEverythingUpIsCutShort() {
+    double[] pile = new double[1100];
+    Sketch sketch = leavesAndDots().at("leaves", "leaf", pile).at("dots", "dot", pile);
+    PaintOverDye fact = sketch.run().print("leaves").print("dots").fact(PaintOverDye.class);
+    assertThat(fact.places()).startsWith("dots 1–").endsWith(" and perhaps more");
+  }
 }
