@@ -3,6 +3,7 @@ package strikeoff.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -10,15 +11,14 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 
 /**
- * Frames of one arrangement that reach past a long edge of the cloth, so that the edge lies under
+ * Frames of one arrangement that reach past the long edges of the cloth, so that an edge lies under
  * them.
  *
- * @param edge {@code near edge} or {@code far edge}
+ * @param edge {@code near edge}, {@code far edge} or {@code near and far edge}
  * @param screen whose frame reaches furthest
  * @param framePast how far it reaches past the cloth's edge; above zero
  * @param bladePast how far the squeegee's blade, in the middle of its frame, reaches past it; zero
- *     if it stays on the cloth or its length isn't known
- * @param inset how much further in the arrangement would keep the blade on the cloth
+ *     if it stays on the cloth or its length isn't known; as much further in would keep it on
  */
 public record BladeOverEdge(
     String arrangement,
@@ -26,29 +26,18 @@ public record BladeOverEdge(
     String screen,
     Length framePast,
     Length bladePast,
-    Length inset,
     PlanPath path)
     implements Evidence {
 
   static List<BladeOverEdge> of(PrintPlan plan, Layout layout) {
     List<BladeOverEdge> found = new ArrayList<>();
-    double width = plan.cloth().width().mm();
     for (Map.Entry<String, List<Placement>> arranged : layout.arrangements().entrySet()) {
-      PlanPath path = plan.arrangements().get(arranged.getKey()).path();
-      Past near = new Past();
-      Past far = new Past();
+      Past past = new Past(plan.cloth().width().mm());
       for (Placement placement : arranged.getValue()) {
-        for (Footprint footprint : layout.footprintsOf(placement.id())) {
-          Envelope frame = footprint.frame().getEnvelopeInternal();
-          double middle = frame.centre().y;
-          double halfBlade = halfBlade(footprint);
-          String screen = footprint.screen().name();
-          near.look(screen, -frame.getMinY(), halfBlade - middle);
-          far.look(screen, frame.getMaxY() - width, middle + halfBlade - width);
-        }
+        layout.footprintsOf(placement.id()).forEach(past::look);
       }
-      near.addTo(found, arranged.getKey(), "near edge", path);
-      far.addTo(found, arranged.getKey(), "far edge", path);
+      past.fact(arranged.getKey(), plan.arrangements().get(arranged.getKey()).path())
+          .ifPresent(found::add);
     }
     return found;
   }
@@ -60,35 +49,45 @@ public record BladeOverEdge(
     return footprint.screen().squeegee().map(blade -> blade.mm() / 2 * across).orElse(0.0);
   }
 
+  /** How far frames and blades reach past the two edges, worst first. */
   private static final class Past {
 
+    private final double width;
     private String screen = "";
     private double frame;
     private double blade;
+    private boolean near;
+    private boolean far;
 
-    void look(String name, double framePast, double bladePast) {
-      if (framePast > frame + Tube.ROUNDING) {
-        frame = framePast;
-        screen = name;
-      }
+    Past(double width) {
+      this.width = width;
+    }
+
+    void look(Footprint footprint) {
+      Envelope lies = footprint.frame().getEnvelopeInternal();
+      double middle = lies.centre().y;
+      double halfBlade = halfBlade(footprint);
+      near |= lies.getMinY() < -Tube.ROUNDING;
+      far |= lies.getMaxY() > width + Tube.ROUNDING;
+      double framePast = Math.max(-lies.getMinY(), lies.getMaxY() - width);
+      double bladePast = Math.max(halfBlade - middle, middle + halfBlade - width);
       if (bladePast > blade + Tube.ROUNDING) {
         blade = bladePast;
-        screen = name;
+        screen = footprint.screen().name();
+      }
+      if (framePast > frame + Tube.ROUNDING) {
+        frame = framePast;
+        screen = blade > 0 ? screen : footprint.screen().name();
       }
     }
 
-    void addTo(List<BladeOverEdge> found, String arrangement, String edge, PlanPath path) {
-      if (frame > 0) {
-        found.add(
-            new BladeOverEdge(
-                arrangement,
-                edge,
-                screen,
-                new Length(frame),
-                new Length(blade),
-                new Length(blade),
-                path));
-      }
+    Optional<BladeOverEdge> fact(String arrangement, PlanPath path) {
+      String edge = near && far ? "near and far edge" : near ? "near edge" : "far edge";
+      return near || far
+          ? Optional.of(
+              new BladeOverEdge(
+                  arrangement, edge, screen, new Length(frame), new Length(blade), path))
+          : Optional.empty();
     }
   }
 }

@@ -73,8 +73,20 @@ public record FillFit(
   /** Which clearance would leave room for as many as expected, in words. */
   public String enoughText() {
     return enoughWith.mm() < 0
-        ? "The others would lie on " + String.join(" or ", around) + "."
-        : "Only a clearance of " + enoughWith.text() + " leaves room for " + expected + ".";
+        ? "the others would lie on " + String.join(" or ", around)
+        : "only a clearance of " + enoughWith.text() + " leaves room for " + expected;
+  }
+
+  /** Why nothing fits, in words; of no meaning if something does. */
+  public String noRoomText() {
+    return candidates == 0
+        ? "its rectangle is too small for one repeat"
+        : "every one of the "
+            + candidates
+            + " repeats of its rectangle comes closer than "
+            + clear.text()
+            + " to "
+            + String.join(" or ", around);
   }
 
   /** How many fit beyond what the plan expects. */

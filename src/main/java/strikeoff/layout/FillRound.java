@@ -57,7 +57,7 @@ public record FillRound(
   }
 
   private String closing(int count) {
-    return new Length(circumference.mm() / count).text() + " for " + count + " columns";
+    return new Length(circumference.mm() / count).fineText() + " for " + count + " columns";
   }
 
   /** True if it would close, were it not a half-drop of an odd number of columns. */

@@ -78,9 +78,14 @@ public record Lays(
             arrangement.path()));
   }
 
-  /** How often the table is filled, in words. */
+  /** How often the table is filled, in words; nothing if it has no stations. */
   public String setsText() {
-    return sets == 1 ? "one set" : sets + " sets";
+    return stationThen.mm() <= 0 ? "" : sets == 1 ? " in one set" : " in " + sets + " sets";
+  }
+
+  /** The screens for each placement, in words. */
+  public String screensText() {
+    return separations == 1 ? "one screen" : separations + " screens";
   }
 
   /** What stations it would take, in words; nothing if the table has none. */

@@ -82,6 +82,16 @@ public record NeighbourGap(
         arrangement.path());
   }
 
+  /** What to print first, in words. */
+  public String everyText() {
+    return switch (everyNth) {
+      case 1 -> "every one";
+      case 2 -> "every other one";
+      case 3 -> "every third one";
+      default -> "every " + everyNth + "th one";
+    };
+  }
+
   private static boolean prints(Step step, String arrangement) {
     return step instanceof Step.Print print && print.arrangements().contains(arrangement);
   }

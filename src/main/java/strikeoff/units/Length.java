@@ -43,7 +43,14 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
   public String text() {
     return Math.abs(mm) >= 1000 && Math.abs(mm) % 100 < 1e-9
         ? Numbers.plain(mm / 1000, 2) + " m"
-        : Math.abs(mm) >= 10 ? Numbers.plain(mm / 10, 1) + " cm" : Numbers.plain(mm, 1) + " mm";
+        : Math.abs(mm) >= 10
+            ? Numbers.plain(mm / 10, 1) + " cm"
+            : Numbers.plain(mm, Math.abs(mm) < 1 ? 2 : 1) + " mm";
+  }
+
+  /** To a hundredth of a millimetre: for a pitch, whose rounding adds up from copy to copy. */
+  public String fineText() {
+    return Numbers.plain(mm / 10, 3) + " cm";
   }
 
   @Override

@@ -101,7 +101,7 @@ class LayoutFactsTest {
     // 375 / 25 = 15 columns, odd; 375 / 14 = 26.786, 375 / 16 = 23.4375
     assertThat(round.misfit().mm()).isZero();
     assertThat(round.oddHalfDrop()).isTrue();
-    assertThat(round.closings()).isEqualTo("26.8 cm for 14 columns or 23.4 cm for 16 columns");
+    assertThat(round.closings()).isEqualTo("26.786 cm for 14 columns or 23.438 cm for 16 columns");
   }
 
   @Test
