@@ -171,7 +171,9 @@ public final class Fields {
     List<String> free = asked.stream().filter(k -> !entries.containsKey(k)).toList();
     String meant = Spelling.didYouMean(key, free);
     String rest =
-        !meant.isEmpty() || asked.size() > 20 ? meant : "; known are " + String.join(", ", asked);
+        !meant.isEmpty() || asked.isEmpty() || asked.size() > 20
+            ? meant
+            : "; known are " + String.join(", ", asked);
     return Script.quoted(key) + " is not known here" + rest;
   }
 

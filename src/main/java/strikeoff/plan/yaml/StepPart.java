@@ -118,8 +118,14 @@ final class StepPart {
       case "rinse" -> wet.rinse(number, f);
       case "wash" -> wet.wash(number, f);
       case "heat-set" -> wet.heatSet(number, f);
-      default -> new Step.EndOfDay(number, f.path());
+      default -> end(f);
     };
+  }
+
+  /** A mapping may say it too; what stands after the colon has nothing to add. */
+  private Step end(Fields f) {
+    f.has(END);
+    return new Step.EndOfDay(number, f.path());
   }
 
   private Step mix(Fields f) {
