@@ -27,6 +27,11 @@ public record CannotStart(
     related = List.copyOf(related);
   }
 
+  /** True if it waits for a paste, which is the mixing's fault and not the clock's. */
+  public boolean forPaste() {
+    return why == Why.NEVER_MIXED || why == Why.MIXED_LATER;
+  }
+
   /** Kinds of waits that never end. */
   public enum Why {
     /** A paste that no step mixes. */

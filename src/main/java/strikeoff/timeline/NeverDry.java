@@ -18,7 +18,6 @@ import strikeoff.units.Temperature;
  * @param state the first state they don't reach
  * @param films how many
  * @param dampest the humidity above which they take water from the air
- * @param stuck the step that waits for it as a sentence that begins with a space, or empty
  */
 public record NeverDry(
     Medium medium,
@@ -27,7 +26,6 @@ public record NeverDry(
     Temperature temperature,
     Share humidity,
     Share dampest,
-    String stuck,
     PlanPath path,
     List<Related> related)
     implements Evidence {
@@ -45,8 +43,6 @@ public record NeverDry(
             .add(impression);
       }
     }
-    List<CannotStart> stuck =
-        day.run().blocked().stream().filter(b -> b.why() == CannotStart.Why.NEVER_DRY).toList();
     List<NeverDry> all = new ArrayList<>();
     never.forEach(
         (medium, films) -> {
@@ -54,7 +50,6 @@ public record NeverDry(
           String limit = "drying/activity-of-" + (medium == Medium.DYE ? "dye" : "paint");
           List<Related> related = new ArrayList<>();
           related.add(new Related("printed here", films.get(0).path()));
-          stuck.forEach(s -> related.add(new Related("waits for it", s.path())));
           all.add(
               new NeverDry(
                   medium,
@@ -63,9 +58,6 @@ public record NeverDry(
                   plan.room().temperature(),
                   plan.room().humidity(),
                   new Share(policy.limit(limit).amount()),
-                  stuck.isEmpty()
-                      ? ""
-                      : " Step " + stuck.get(0).step() + " waits for it and never starts.",
                   plan.room().path(),
                   related));
         });

@@ -248,8 +248,13 @@ final class Simulation {
             new CannotStart(
                 step.number(),
                 step.title(),
-                "films that are never " + state.dryness().text() + " in this air",
-                "dry the air of the room, or warm it",
+                "films to get "
+                    + state.dryness().text()
+                    + ", which they never do in air of "
+                    + plan.room().humidity().text()
+                    + " humidity at "
+                    + plan.room().temperature().text(),
+                "dry the air of the room by heating or a dehumidifier",
                 Why.NEVER_DRY,
                 step.path(),
                 List.of(new Related("the air", plan.room().path()))));

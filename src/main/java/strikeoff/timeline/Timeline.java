@@ -60,11 +60,12 @@ public record Timeline(
 
   private static List<Evidence> evidence(Day day, PrintPlan plan, Layout layout, Policy policy) {
     List<Evidence> evidence = new ArrayList<>();
-    List<NeverDry> never = NeverDry.all(day, plan, policy);
-    day.run().blocked().stream()
-        .filter(b -> never.isEmpty() || b.why() != CannotStart.Why.NEVER_DRY)
-        .forEach(evidence::add);
-    evidence.addAll(never);
+    List<CannotStart> blocked = day.run().blocked();
+    evidence.addAll(blocked);
+    // A step that waits for a film that never dries tells that cause already.
+    if (blocked.stream().noneMatch(b -> b.why() == CannotStart.Why.NEVER_DRY)) {
+      evidence.addAll(NeverDry.all(day, plan, policy));
+    }
     evidence.addAll(new WetContacts(day, new Trials(plan, layout, policy)).all());
     evidence.addAll(TakingUp.all(day));
     double dye = policy.limit("drying/in-mesh-of-dye").amount();

@@ -147,8 +147,11 @@ class RemedyTest {
             .dry(PrintDay.until(Until.Dryness.LIFT_SAFE), null)
             .sew()
             .timeline();
-    assertThat(day.evidence()).filteredOn(e -> e instanceof NeverDry).hasSize(1);
-    assertThat(day.evidence()).noneMatch(e -> e instanceof CannotStart);
+    assertThat(day.evidence())
+        .filteredOn(e -> e instanceof CannotStart)
+        .singleElement()
+        .satisfies(e -> assertThat(((CannotStart) e).step()).isEqualTo(2));
+    assertThat(day.evidence()).noneMatch(e -> e instanceof NeverDry);
     assertThat(day.tasks()).noneMatch(t -> t.kind() == Task.Kind.SEW);
   }
 
