@@ -1,8 +1,11 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import strikeoff.plan.PrintPlan;
@@ -14,10 +17,13 @@ import strikeoff.timeline.Task;
 /** Turns a day's blocks of work into numbered jobs: a set is one job, its colours are its lines. */
 final class DayJobs {
 
+  private static final Set<Task.Kind> ALIKE = EnumSet.of(Task.Kind.MIX, Task.Kind.WASH_SCREEN);
+
   private final PrintPlan plan;
   private final int day;
   private final List<DaySheet.Job> jobs = new ArrayList<>();
   private final List<Work> set = new ArrayList<>();
+  private final Map<String, Work> dries = new HashMap<>();
 
   private DayJobs(PrintPlan plan, int day) {
     this.plan = plan;
@@ -27,22 +33,34 @@ final class DayJobs {
   static List<DaySheet.Job> of(PrintPlan plan, int day, List<Work> blocks) {
     DayJobs made = new DayJobs(plan, day);
     for (Work work : blocks) {
+      if (work.kind() == Task.Kind.DRY_SCREEN) {
+        made.dries.putIfAbsent(work.first().screen().orElse(""), work);
+      }
+    }
+    for (Work work : blocks) {
+      if (work.kind() == Task.Kind.DRY_SCREEN) {
+        continue;
+      }
       boolean carriesOn = !made.set.isEmpty() && made.carriesOn(work);
       if (!carriesOn) {
         made.close();
       }
       made.set.add(work);
-      if (!work.prints() && !carriesOn) {
-        made.close();
-      }
     }
     made.close();
     return made.jobs;
   }
 
-  /** Colours of the same set, and the waits and moves between them. */
+  /**
+   * Colours of the same set with the waits and moves between them; pastes mixed, screens washed.
+   */
   private boolean carriesOn(Work work) {
     Work first = set.get(0);
+    if (!first.prints()) {
+      return ALIKE.contains(work.kind())
+          && first.kind() == work.kind()
+          && first.first().step() == work.first().step();
+    }
     if (work.prints()) {
       return first.sameSet(work) && arrangement(first).equals(arrangement(work));
     }
@@ -58,7 +76,7 @@ final class DayJobs {
     if (set.isEmpty()) {
       return;
     }
-    jobs.add(set.get(0).prints() ? printJob() : otherJob(set.get(0)));
+    jobs.add(set.get(0).prints() ? printJob() : set.size() > 1 ? manyJob() : otherJob(set.get(0)));
     set.clear();
   }
 
@@ -106,6 +124,29 @@ final class DayJobs {
     return new DaySheet.Line(before.clock(), before.what(), before.with(), next);
   }
 
+  /** Pastes to mix or screens to wash, one after the other. */
+  private DaySheet.Job manyJob() {
+    boolean washes = set.get(0).kind() == Task.Kind.WASH_SCREEN;
+    return new DaySheet.Job(
+        jobs.size() + 1,
+        washes ? "Wash out the screens" : "Mix the pastes",
+        "",
+        set.stream()
+            .map(
+                work ->
+                    new DaySheet.Line(
+                        work.start().clock(), WorkWords.title(work), until(work), drying(work)))
+            .toList(),
+        "");
+  }
+
+  private String drying(Work work) {
+    Work dry = dries.get(work.first().screen().orElse(""));
+    return work.kind() == Task.Kind.WASH_SCREEN && dry != null
+        ? "dry at " + WorkWords.clock(dry.end(), day)
+        : "";
+  }
+
   private DaySheet.Job otherJob(Work work) {
     return new DaySheet.Job(
         jobs.size() + 1,
@@ -117,7 +158,7 @@ final class DayJobs {
                 "until " + WorkWords.clock(work.end(), day),
                 work.end().since(work.start()).text()
                     + who(work).reduce("", (words, next) -> words + ", " + next),
-                "")),
+                drying(work))),
         "");
   }
 

@@ -4,7 +4,9 @@ import static strikeoff.report.page.Table.Column.number;
 import static strikeoff.report.page.Table.Column.words;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import strikeoff.check.Checked;
 import strikeoff.plan.Assumption;
 import strikeoff.plan.PrintPlan;
@@ -15,6 +17,8 @@ import strikeoff.report.page.TableSection;
 
 /** Derived figures as tables, in the order they are wanted at the table. */
 final class FactTables {
+
+  private static final int MOST_PLACES = 3;
 
   private FactTables() {}
 
@@ -30,18 +34,32 @@ final class FactTables {
 
   static Table assumptions(PrintPlan plan) {
     List<List<Cell>> rows = new ArrayList<>();
+    Map<List<String>, List<String>> places = new LinkedHashMap<>();
     for (Assumption assumed : plan.assumptions()) {
-      rows.add(
-          List.of(
-              Cell.of(assumed.name(), assumed.path().text()),
-              Cell.of(assumed.value()),
-              Cell.of(assumed.source())));
+      places
+          .computeIfAbsent(
+              List.of(assumed.name(), assumed.value(), assumed.source()), key -> new ArrayList<>())
+          .add(assumed.path().text());
     }
+    places.forEach(
+        (what, where) ->
+            rows.add(
+                List.of(
+                    Cell.of(what.get(0), places(where)),
+                    Cell.of(what.get(1)),
+                    Cell.of(what.get(2)))));
     return new Table(
         "Values taken where the plan says nothing",
         List.of(words("What"), words("Taken"), words("From")),
         rows,
         "");
+  }
+
+  private static String places(List<String> where) {
+    int more = where.size() - MOST_PLACES;
+    return more <= 0
+        ? String.join(", ", where)
+        : String.join(", ", where.subList(0, MOST_PLACES)) + " and " + more + " more";
   }
 
   private static Table screens(PrintPlan plan) {

@@ -6,6 +6,7 @@ import java.util.List;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Place;
 import strikeoff.findings.Severity;
+import strikeoff.layout.Layout;
 import strikeoff.report.drawing.Mark;
 import strikeoff.report.drawing.MarkShapes;
 import strikeoff.report.page.FindingCard;
@@ -26,9 +27,8 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
           "time", "fixing", "care");
 
   private static final int LONGEST_QUOTE = 240;
-  private static final int MOST_NAMED = 8;
 
-  static FindingCards of(List<Finding> findings) {
+  static FindingCards of(List<Finding> findings, Layout layout) {
     List<FindingGroup> groups = new ArrayList<>();
     List<FindingCard> accepted = new ArrayList<>();
     List<Mark> marks = new ArrayList<>();
@@ -36,8 +36,8 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
     for (Severity severity : Severity.values()) {
       List<FindingCard> cards = new ArrayList<>();
       for (Finding finding : inOrderOfWork(findings, severity, false)) {
-        cards.add(card(finding, ++number));
-        marks.add(new Mark(number, severity, finding.marks()));
+        cards.add(card(finding, ++number, layout));
+        marks.add(new Mark(number, severity, Runs.marked(finding.marks(), layout)));
       }
       if (!cards.isEmpty()) {
         groups.add(new FindingGroup(heading(severity), explanation(severity), cards));
@@ -45,8 +45,8 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
     }
     for (Severity severity : Severity.values()) {
       for (Finding finding : inOrderOfWork(findings, severity, true)) {
-        accepted.add(card(finding, ++number));
-        marks.add(new Mark(number, severity, finding.marks()));
+        accepted.add(card(finding, ++number, layout));
+        marks.add(new Mark(number, severity, Runs.marked(finding.marks(), layout)));
       }
     }
     return new FindingCards(groups, accepted, marks);
@@ -65,7 +65,7 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
     return turn < 0 ? WORK.size() : turn;
   }
 
-  private static FindingCard card(Finding finding, int number) {
+  private static FindingCard card(Finding finding, int number, Layout layout) {
     return new FindingCard(
         number,
         finding.severity().text(),
@@ -76,20 +76,10 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
         finding.rule().because(),
         finding.rule().source(),
         finding.rule().id(),
-        named(finding.marks()),
+        Runs.placements(finding.marks(), layout),
         quote(finding.place()),
         finding.related().stream().map(FindingCards::quote).toList(),
         finding.accepted().map(a -> a.because()).orElse(""));
-  }
-
-  private static String named(List<String> marks) {
-    if (marks.size() <= MOST_NAMED) {
-      return String.join(", ", marks);
-    }
-    return String.join(", ", marks.subList(0, MOST_NAMED))
-        + " and "
-        + (marks.size() - MOST_NAMED)
-        + " more";
   }
 
   private static Quote quote(Place place) {

@@ -22,7 +22,7 @@ final class PlanPages {
   static PlanPage of(Checked.Judged judged) {
     PrintPlan plan = judged.plan();
     Timeline run = judged.facts().timeline();
-    FindingCards findings = FindingCards.of(judged.findings());
+    FindingCards findings = FindingCards.of(judged.findings(), judged.facts().layout());
     return new PlanPage(
         Assets.head(judged.plan().title() + ": " + judged.verdict().text(), "plan.js"),
         plan.title(),

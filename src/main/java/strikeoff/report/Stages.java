@@ -1,8 +1,10 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import strikeoff.report.page.Stage;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
@@ -11,12 +13,24 @@ import strikeoff.timeline.Timeline;
 /** The states of the cloth to step through: one after each colour of a set, and each other work. */
 final class Stages {
 
+  /** What changes the look of the cloth or the place where it lies. */
+  private static final Set<Task.Kind> SHOWN =
+      EnumSet.of(
+          Task.Kind.LOAD,
+          Task.Kind.PRINT,
+          Task.Kind.MOVE,
+          Task.Kind.SEW,
+          Task.Kind.FIX,
+          Task.Kind.RINSE,
+          Task.Kind.WASH,
+          Task.Kind.HEAT_SET);
+
   private Stages() {}
 
   static List<Stage> of(Timeline run) {
     List<Stage> stages = new ArrayList<>();
     for (Work work : Work.of(run)) {
-      if (work.kind() != Task.Kind.WAIT && work.kind() != Task.Kind.MOVE) {
+      if (SHOWN.contains(work.kind())) {
         stages.add(
             new Stage(
                 minute(work.end()),

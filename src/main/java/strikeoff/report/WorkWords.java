@@ -1,9 +1,12 @@
 package strikeoff.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import strikeoff.layout.Placement;
@@ -11,6 +14,7 @@ import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Reached;
+import strikeoff.timeline.Task;
 
 /** Says what a block of work is, as one printer tells another. */
 final class WorkWords {
@@ -22,7 +26,8 @@ final class WorkWords {
     if (!work.prints()) {
       Set<String> words = new LinkedHashSet<>();
       work.tasks().forEach(t -> words.add(t.what()));
-      return capital(String.join(", ", words));
+      boolean untold = work.kind() == Task.Kind.WAIT && work.first().what().startsWith("before");
+      return capital((untold ? "wait " : "") + String.join(", ", words));
     }
     return capital(paste(work)) + " on " + placements(work.impressions());
   }
@@ -46,28 +51,32 @@ final class WorkWords {
   }
 
   static String numbers(List<Impression> impressions) {
-    Set<String> numbers = new LinkedHashSet<>();
-    impressions.forEach(i -> numbers.add("" + i.footprint().placement().number()));
-    return String.join(", ", numbers);
+    return Runs.numbers(
+        impressions.stream().map(i -> i.footprint().placement().number()).distinct().toList());
   }
 
-  /** Lower left corners as the tape shows them, a common measure across named once. */
+  /**
+   * Lower left corners as the tape shows them: a common measure across is named once, and corners
+   * at one measure along are told together.
+   */
   static String corners(List<Impression> impressions) {
-    Set<Placement> placements = new LinkedHashSet<>();
-    impressions.forEach(i -> placements.add(i.footprint().placement()));
-    Set<String> along = new LinkedHashSet<>();
+    Map<String, Set<String>> acrossByAlong = new LinkedHashMap<>();
     Set<String> across = new LinkedHashSet<>();
-    Set<String> both = new LinkedHashSet<>();
-    for (Placement placement : placements) {
-      String x = cm(placement.x().cm());
+    for (Impression impression : impressions) {
+      Placement placement = impression.footprint().placement();
       String y = cm(placement.y().cm());
-      along.add(x);
       across.add(y);
-      both.add(x + " / " + y);
+      acrossByAlong.computeIfAbsent(cm(placement.x().cm()), x -> new LinkedHashSet<>()).add(y);
     }
-    return across.size() == 1
-        ? String.join(", ", along) + " cm along, " + String.join("", across) + " cm from near"
-        : String.join(", ", both) + " cm along / from near";
+    if (across.size() == 1) {
+      return String.join(", ", acrossByAlong.keySet())
+          + " cm along, "
+          + String.join("", across)
+          + " cm from near";
+    }
+    List<String> columns = new ArrayList<>();
+    acrossByAlong.forEach((x, ys) -> columns.add(x + " / " + String.join(", ", ys)));
+    return String.join("; ", columns) + " cm along / from near";
   }
 
   private static String cm(double cm) {

@@ -2,9 +2,11 @@ package strikeoff.report.drawing;
 
 import gg.jte.Content;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import strikeoff.plan.PrintPlan;
 import strikeoff.timeline.Contact;
 import strikeoff.timeline.Impression;
@@ -94,7 +96,7 @@ public record RunChart(int day, Content drawn) {
       for (String person : plan.crew().names()) {
         List<Task> tasks =
             day.tasks().stream()
-                .filter(t -> t.person().equals(java.util.Optional.of(person)))
+                .filter(t -> t.person().filter(person::equals).isPresent())
                 .toList();
         if (!tasks.isEmpty()) {
           Svg row = row(person, "people");
@@ -152,9 +154,11 @@ public record RunChart(int day, Content drawn) {
                         + "–"
                         + impression.lifted().clock()));
       }
+      Set<Moment> marked = new HashSet<>();
       for (Contact contact : timeline.contacts()) {
         if (impressions.contains(contact.earlier())
-            && contact.later().laid().compareTo(day.to()) < 0) {
+            && contact.later().laid().compareTo(day.to()) < 0
+            && marked.add(contact.later().laid())) {
           row.add(contact(contact));
         }
       }

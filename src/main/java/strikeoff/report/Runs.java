@@ -1,0 +1,86 @@
+package strikeoff.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+
+/** Says many placements in few words. */
+final class Runs {
+
+  private static final int MOST = 8;
+
+  private Runs() {}
+
+  /** Numbers in their order, three or more that follow each other as {@code 1–5}. */
+  static String numbers(List<Integer> numbers) {
+    List<String> parts = new ArrayList<>();
+    int i = 0;
+    while (i < numbers.size()) {
+      int last = i;
+      while (last + 1 < numbers.size() && numbers.get(last + 1) == numbers.get(last) + 1) {
+        last++;
+      }
+      if (last - i >= 2) {
+        parts.add(numbers.get(i) + "–" + numbers.get(last));
+        i = last + 1;
+      } else {
+        parts.add("" + numbers.get(i));
+        i++;
+      }
+    }
+    return String.join(", ", parts);
+  }
+
+  /** The named placements by arrangement; a whole one as {@code all 6 herons}. */
+  static String placements(List<String> names, Layout layout) {
+    List<String> parts = new ArrayList<>();
+    byArrangement(names, layout)
+        .forEach(
+            (arrangement, placements) -> {
+              int all = layout.of(arrangement).size();
+              if (placements.size() == all && all > 1) {
+                parts.add("all " + all + " of " + arrangement);
+              } else {
+                List<Integer> sorted =
+                    placements.stream().map(Placement::number).sorted().distinct().toList();
+                parts.add(arrangement + " " + numbers(sorted));
+              }
+            });
+    if (parts.size() <= MOST) {
+      return String.join("; ", parts);
+    }
+    return String.join("; ", parts.subList(0, MOST)) + "; and " + (parts.size() - MOST) + " more";
+  }
+
+  /**
+   * Where to draw a mark: at each named placement, but once, at its first, for an arrangement that
+   * is concerned as a whole.
+   */
+  static List<String> marked(List<String> names, Layout layout) {
+    List<String> marked = new ArrayList<>();
+    byArrangement(names, layout)
+        .forEach(
+            (arrangement, placements) -> {
+              boolean whole = placements.size() == layout.of(arrangement).size();
+              placements.stream()
+                  .limit(whole ? 1 : placements.size())
+                  .forEach(p -> marked.add(p.name()));
+            });
+    return marked;
+  }
+
+  private static Map<String, List<Placement>> byArrangement(List<String> names, Layout layout) {
+    Map<String, Placement> byName = new LinkedHashMap<>();
+    layout.placements().forEach(p -> byName.put(p.name(), p));
+    Map<String, List<Placement>> grouped = new LinkedHashMap<>();
+    names.stream()
+        .distinct()
+        .map(byName::get)
+        .filter(java.util.Objects::nonNull)
+        .forEach(p -> grouped.computeIfAbsent(p.arrangement(), key -> new ArrayList<>()).add(p));
+    return grouped;
+  }
+}
