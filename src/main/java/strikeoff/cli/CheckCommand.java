@@ -1,6 +1,8 @@
 package strikeoff.cli;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -161,7 +163,7 @@ final class CheckCommand implements Callable<Integer> {
     progress.clear();
     folder.ifPresent(f -> index(f, entries, exits));
     if (detail != Detail.QUIET) {
-      tally.lines().forEach(this::print);
+      tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
       folder.ifPresent(f -> print("reports: " + Plain.line(reports.get()) + "/index.html"));
     }
     return tally.exit();
@@ -214,6 +216,12 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static String reason(IOException e) {
-    return e.getClass().getSimpleName().replace("Exception", "") + " " + e.getMessage();
+    if (e instanceof FileAlreadyExistsException) {
+      return "a file stands in the folder's place";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "no permission";
+    }
+    return String.valueOf(e.getMessage());
   }
 }

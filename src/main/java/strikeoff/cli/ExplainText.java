@@ -49,10 +49,6 @@ record ExplainText(Ink ink, int width, Checker checker) {
     lines.add("");
     lines.addAll(Plain.wrap("  Example   ", "  " + LABELS, example.situation(), width));
     lines.add("");
-    List<String> marked = new ArrayList<>();
-    example.marks().stream()
-        .filter(m -> m.rule().equals(rule.id()))
-        .forEach(m -> marked.add(Integer.toString(m.line())));
     listing(example, lines);
     if (checker.check("example.yaml", example.firingText()) instanceof Checked.Judged judged) {
       judged.findings().stream()
@@ -77,17 +73,24 @@ record ExplainText(Ink ink, int width, Checker checker) {
       boolean comment = fires.startsWith("#");
       if (fires.equals(mended)) {
         if (!fires.isBlank() && !comment) {
-          lines.add("      " + Plain.line(fires));
+          lines.addAll(listed("      ", fires));
         }
         continue;
       }
       if (!fires.isBlank()) {
-        lines.add("    - " + Plain.line(fires));
+        lines.addAll(listed("    - ", fires));
       }
       if (!mended.isBlank()) {
-        lines.add("    + " + Plain.line(mended));
+        lines.addAll(listed("    + ", mended));
       }
     }
+  }
+
+  /** A long line goes on below, further in, where YAML still reads it as one. */
+  private List<String> listed(String mark, String line) {
+    String words = line.stripLeading();
+    String indent = " ".repeat(line.length() - words.length());
+    return Plain.wrap(mark + indent, " ".repeat(mark.length()) + indent + "    ", words, width);
   }
 
   private void labelled(String label, String text, List<String> lines) {

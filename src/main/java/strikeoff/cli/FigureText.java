@@ -59,7 +59,7 @@ record FigureText(int width) {
     for (String[] row : rows) {
       int left = Plain.columns(row[0]);
       if (left > column) {
-        lines.add(INDENT + row[0]);
+        lines.addAll(Plain.wrap(INDENT, INDENT, row[0], width));
         lines.addAll(Plain.wrap(rest, rest, row[1], width));
       } else {
         String first = INDENT + row[0] + " ".repeat(column - left + 2);

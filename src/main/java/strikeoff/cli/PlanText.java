@@ -63,6 +63,7 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
 
   private void judged(Checked.Judged plan, List<String> lines) {
     int told = 0;
+    boolean afterBrief = false;
     for (Finding finding : plan.findings()) {
       if (told == most) {
         lines.add("");
@@ -70,7 +71,12 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
         break;
       }
       told++;
-      finding(plan.file(), finding, lines);
+      boolean brief = finding.severity() == Severity.ADVICE && detail != Detail.FULL;
+      if (!(brief && afterBrief)) {
+        lines.add("");
+      }
+      afterBrief = brief;
+      finding(plan.file(), finding, brief, lines);
     }
     for (RuleFault fault : plan.faults()) {
       lines.add("");
@@ -82,12 +88,8 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
     }
   }
 
-  private void finding(String file, Finding finding, List<String> lines) {
+  private void finding(String file, Finding finding, boolean brief, List<String> lines) {
     Severity severity = finding.severity();
-    boolean brief = severity == Severity.ADVICE && detail != Detail.FULL;
-    if (!brief || lines.size() == 1 || !lines.get(lines.size() - 1).startsWith("  ")) {
-      lines.add("");
-    }
     lines.add(
         "  "
             + at(file, finding.place().position())

@@ -35,17 +35,26 @@ final class RulesCommand implements Callable<Integer> {
         Rulebook.builtIn().rules().stream()
             .sorted(Comparator.comparing(rule -> families.indexOf(rule.family())))
             .toList();
-    int ids = rules.stream().mapToInt(r -> r.id().length()).max().orElse(0) + 2;
     String family = "";
+    int ids = 0;
     for (RuleInfo rule : rules) {
       if (!rule.family().equals(family)) {
         here.out().print((family.isEmpty() ? "" : "\n") + ink.bold(rule.family()) + "\n");
         family = rule.family();
+        ids = longestId(rules, family) + 2;
       }
       row(rule, ids, ink);
     }
     here.out().print("\n" + counts(rules) + "\n");
     return Exit.PRINTABLE.code();
+  }
+
+  private static int longestId(List<RuleInfo> rules, String family) {
+    return rules.stream()
+        .filter(rule -> rule.family().equals(family))
+        .mapToInt(rule -> rule.id().length())
+        .max()
+        .orElse(0);
   }
 
   private void row(RuleInfo rule, int ids, Ink ink) {

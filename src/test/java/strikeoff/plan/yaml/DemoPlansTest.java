@@ -10,11 +10,16 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import strikeoff.plan.Arrangement;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
-import strikeoff.plan.SourceMap;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.units.Length;
+import strikeoff.units.Span;
 
 class DemoPlansTest {
 
@@ -57,29 +62,46 @@ class DemoPlansTest {
                             + " “heat-set”?"));
   }
 
-  @ParameterizedTest
-  @MethodSource("plans")
-  void stepsStandWhereTheFileHasThem(Path file) throws IOException {
+  @Test
+  void theCurtainsSayWhatTheirFileSays() throws IOException {
+    Path file = Path.of("plans/estuary-curtains.yaml");
     PlanReading.Readable readable = (PlanReading.Readable) read(file);
-    List<String> lines = Files.readAllLines(file);
-    int step = 0;
-    for (int i = lines.indexOf("run:"); i < lines.size(); i++) {
-      if (lines.get(i).startsWith("  - ") && step < readable.plan().run().size()) {
-        assertThat(readable.map().position(readable.plan().run().get(step).path()))
-            .isEqualTo(new Position(i + 1, 5));
-        step++;
-      }
-    }
-    assertThat(step).isEqualTo(readable.plan().run().size());
+    PrintPlan plan = readable.plan();
+    assertThat(plan.title()).isEqualTo("Estuary curtains");
+    assertThat(plan.cloth().length()).isEqualTo(new Length(4300));
+    assertThat(plan.cloth().ground().hex()).isEqualTo("#efe6d3");
+    assertThat(plan.cloth().washed()).isTrue();
+    assertThat(plan.cloth().closed()).isFalse();
+    assertThat(plan.crew().names()).containsExactly("Wren", "Tam");
+    assertThat(plan.hours().of(2).closes()).isEqualTo(17 * 60);
+    assertThat(plan.screens()).hasSize(7);
+    assertThat(plan.screens().get("heron key").thread().mm()).isEqualTo(0.064);
+    assertThat(plan.pastes().get("slate blue").recipe()).hasSize(4);
+    assertThat(plan.pastes().get("sand").thickener().orElseThrow().age()).isEqualTo(new Span(1440));
+    assertThat(plan.designs().get("heron").separations().get(1).printed().squareCm())
+        .isEqualTo(34 * 52 * 0.38);
+    assertThat(plan.arrangements().get("herons"))
+        .isInstanceOfSatisfying(
+            Arrangement.Series.class, s -> assertThat(s.pitch()).isEqualTo(Length.ofCm(70)));
+    assertThat(plan.run()).hasSize(13);
+    assertThat(plan.run().get(5))
+        .isInstanceOfSatisfying(
+            Step.Dry.class,
+            d -> assertThat(d.until()).isEqualTo(new Until.State(Until.Dryness.LIFT_SAFE)));
+    assertThat(readable.map().position(new PlanPath("run[5]")))
+        .isEqualTo(lineOf(file, "dry: until lift-safe", 5));
+    assertThat(readable.map().position(new PlanPath("pastes.ink.group.far")))
+        .isEqualTo(readable.map().position(new PlanPath("pastes.ink.group")));
   }
 
-  @Test
-  void whatIsNotInTheFileStandsAtItsNearestAncestor() throws IOException {
-    SourceMap map = ((PlanReading.Readable) read(Path.of("plans/first-border.yaml"))).map();
-    Position group = map.position(new PlanPath("pastes.green.group"));
-    assertThat(map.position(new PlanPath("pastes.green.group.far"))).isEqualTo(group);
-    assertThat(map.position(new PlanPath("room.air"))).isEqualTo(map.position(PlanPath.ROOT));
-    assertThat(map.line(group.line()).substring(group.column() - 1)).startsWith("group:");
+  private static Position lineOf(Path file, String text, int column) throws IOException {
+    List<String> lines = Files.readAllLines(file);
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).strip().equals("- " + text)) {
+        return new Position(i + 1, column);
+      }
+    }
+    throw new AssertionError(text);
   }
 
   static PlanReading read(Path file) throws IOException {
