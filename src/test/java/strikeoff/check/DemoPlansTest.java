@@ -40,7 +40,6 @@ class DemoPlansTest {
       nullValues = "-",
       value = {
         "mistakes/dark-first         | order/dark-before-light",
-        "mistakes/easy-care          | cloth/blend-paler",
         "mistakes/four-stations      | table/too-many-stations",
         "mistakes/frame-too-small    | screens/image-too-large-for-frame screens/squeegee-barely-covers screens/squeegee-wider-than-frame",
         "mistakes/hot-bath           | fixing/bath-too-hot",
