@@ -83,12 +83,12 @@ class DemoPlansTest {
     assertThat(plan.arrangements().get("herons"))
         .isInstanceOfSatisfying(
             Arrangement.Series.class, s -> assertThat(s.pitch()).isEqualTo(Length.ofCm(70)));
-    assertThat(plan.run()).hasSize(13);
-    assertThat(plan.run().get(5))
+    assertThat(plan.run()).hasSize(14);
+    assertThat(plan.run().get(6))
         .isInstanceOfSatisfying(
             Step.Dry.class,
             d -> assertThat(d.until()).isEqualTo(new Until.State(Until.Dryness.LIFT_SAFE)));
-    assertThat(readable.map().position(new PlanPath("run[5]")))
+    assertThat(readable.map().position(new PlanPath("run[6]")))
         .isEqualTo(lineOf(file, "dry: until lift-safe", 5));
     assertThat(readable.map().position(new PlanPath("pastes.ink.group.far")))
         .isEqualTo(readable.map().position(new PlanPath("pastes.ink.group")));
