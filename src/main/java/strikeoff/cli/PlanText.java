@@ -48,7 +48,8 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
             padded,
             " ".repeat(VERDICT_COLUMN),
             checked.file() + ": " + withoutVerdict(checked.sentence(), verdict),
-            width);
+            // Whoever asks for verdicts only counts and sorts lines.
+            detail == Detail.QUIET ? Integer.MAX_VALUE : width);
     List<String> inked = new ArrayList<>(lines);
     inked.set(0, ink.of(verdict, word) + lines.get(0).substring(word.length()));
     return inked;
