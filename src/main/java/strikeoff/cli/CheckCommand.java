@@ -58,7 +58,8 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--exit-zero",
       description =
-          "Exit with 0 although a plan is not printable. Codes 2, 3 and 4 stay as they are.")
+          "Exit with 0 although a plan is not printable or can't be read: to look, not to gate."
+              + " Codes 2 and 4 stay as they are.")
   private boolean exitZero;
 
   @Option(
@@ -122,7 +123,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     exits.add(check(found.plans(), folder, exits));
     Exit worst = Exit.worst(exits);
-    return worst == Exit.NOT_PRINTABLE && exitZero ? Exit.PRINTABLE.code() : worst.code();
+    return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();
   }
 
   private void usable() {

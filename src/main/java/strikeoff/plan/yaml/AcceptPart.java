@@ -18,7 +18,7 @@ import strikeoff.yaml.Values;
 /** Reads which findings the printer accepts, and why. */
 final class AcceptPart {
 
-  private static final String RULE = "a rule's name such as seams/unpadded-ridge";
+  private static final String RULE = "a rule's name such as seams/ridge-under-squeegee";
 
   private final Reading reading;
   private final Set<String> paths;
