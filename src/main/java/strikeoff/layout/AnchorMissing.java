@@ -20,6 +20,6 @@ public record AnchorMissing(
 
   /** The missing numbers, as people say them. */
   public String missingText() {
-    return Numbering.runs(missing.stream().sorted().toList());
+    return Numbering.brief(missing);
   }
 }

@@ -99,7 +99,7 @@ public record ClearanceBreach(
           new ClearanceBreach(
               other.name(),
               fill.name(),
-              Numbering.of(other.name(), inside),
+              Numbering.places(inside),
               inside.size(),
               new Length(nearest),
               closest.name(),

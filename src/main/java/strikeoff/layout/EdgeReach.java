@@ -88,7 +88,7 @@ public record EdgeReach(
           new EdgeReach(
               arranged.getKey(),
               strip.edge,
-              Numbering.of(arranged.getKey(), inside),
+              Numbering.places(inside),
               inside.size(),
               above(-nearest),
               above(strip.selvedge.mm() - nearest),

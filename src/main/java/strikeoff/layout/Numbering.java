@@ -2,21 +2,45 @@ package strikeoff.layout;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
 
-/** How placements of one arrangement are called together: {@code herons 1 to 4, 6}. */
-final class Numbering {
+/** Says many placements in few words: {@code herons 1–4, 6; shells 2}. */
+public final class Numbering {
 
   private static final int MOST_RUNS = 6;
 
   private Numbering() {}
 
-  static String of(String arrangement, Collection<Placement> placements) {
-    return arrangement + " " + runs(placements.stream().map(Placement::number).sorted().toList());
+  /** Placements by arrangement, in the order that the arrangements come. */
+  public static String places(Collection<Placement> placements) {
+    Map<String, TreeSet<Integer>> numbers = new LinkedHashMap<>();
+    for (Placement placement : placements) {
+      numbers
+          .computeIfAbsent(placement.arrangement(), name -> new TreeSet<>())
+          .add(placement.number());
+    }
+    List<String> words = new ArrayList<>();
+    numbers.forEach((name, own) -> words.add(name + " " + brief(own)));
+    return String.join("; ", words);
   }
 
-  /** Runs of numbers from a sorted list; a long list ends in "and more". */
-  static String runs(List<Integer> numbers) {
+  /** Numbers sorted, each once; what has more than six runs ends in "and more". */
+  public static String brief(Collection<Integer> numbers) {
+    List<String> runs = listed(List.copyOf(new TreeSet<>(numbers)));
+    return runs.size() <= MOST_RUNS
+        ? String.join(", ", runs)
+        : String.join(", ", runs.subList(0, MOST_RUNS)) + ", and more";
+  }
+
+  /** All numbers in their own order; those that follow each other become one run. */
+  public static String runs(List<Integer> numbers) {
+    return String.join(", ", listed(numbers));
+  }
+
+  private static List<String> listed(List<Integer> numbers) {
     List<String> runs = new ArrayList<>();
     int at = 0;
     while (at < numbers.size()) {
@@ -24,14 +48,13 @@ final class Numbering {
       while (end + 1 < numbers.size() && numbers.get(end + 1) == numbers.get(end) + 1) {
         end++;
       }
-      if (runs.size() == MOST_RUNS) {
-        runs.add("and more");
-        break;
-      }
-      String link = end == at + 1 ? ", " : " to ";
-      runs.add(end == at ? "" + numbers.get(at) : numbers.get(at) + link + numbers.get(end));
+      runs.add(run(numbers.get(at), numbers.get(end)));
       at = end + 1;
     }
-    return String.join(", ", runs);
+    return runs;
+  }
+
+  private static String run(int from, int to) {
+    return from == to ? "" + from : to == from + 1 ? from + ", " + to : from + "–" + to;
   }
 }

@@ -55,7 +55,7 @@ public record SeamAllowanceReach(
                   seam.at(),
                   seam.allowance(),
                   arranged.getKey(),
-                  Numbering.of(arranged.getKey(), inside),
+                  Numbering.places(inside),
                   inside.size(),
                   new Length(deepest),
                   inside.stream().map(Placement::name).toList(),

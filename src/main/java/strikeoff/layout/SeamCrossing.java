@@ -55,7 +55,7 @@ public record SeamCrossing(
                   arranged.getKey(),
                   across.stream().map(Placement::id).toList(),
                   across.stream().map(Placement::name).toList(),
-                  Numbering.of(arranged.getKey(), across),
+                  Numbering.places(across),
                   plan.arrangements().get(arranged.getKey()).path(),
                   seam.path()));
         }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import strikeoff.layout.Layout;
+import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 
 /** Says many placements in few words. */
@@ -13,26 +14,6 @@ final class Runs {
   private static final int MOST = 8;
 
   private Runs() {}
-
-  /** Numbers in their order, three or more that follow each other as {@code 1–5}. */
-  static String numbers(List<Integer> numbers) {
-    List<String> parts = new ArrayList<>();
-    int i = 0;
-    while (i < numbers.size()) {
-      int last = i;
-      while (last + 1 < numbers.size() && numbers.get(last + 1) == numbers.get(last) + 1) {
-        last++;
-      }
-      if (last - i >= 2) {
-        parts.add(numbers.get(i) + "–" + numbers.get(last));
-        i = last + 1;
-      } else {
-        parts.add("" + numbers.get(i));
-        i++;
-      }
-    }
-    return String.join(", ", parts);
-  }
 
   /** The named placements by arrangement; a whole one as {@code all 6 herons}. */
   static String placements(List<String> names, Layout layout) {
@@ -46,7 +27,7 @@ final class Runs {
               } else {
                 List<Integer> sorted =
                     placements.stream().map(Placement::number).sorted().distinct().toList();
-                parts.add(arrangement + " " + numbers(sorted));
+                parts.add(arrangement + " " + Numbering.runs(sorted));
               }
             });
     if (parts.size() <= MOST) {

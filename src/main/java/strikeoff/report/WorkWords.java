@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
@@ -51,7 +52,7 @@ final class WorkWords {
   }
 
   static String numbers(List<Impression> impressions) {
-    return Runs.numbers(
+    return Numbering.runs(
         impressions.stream().map(i -> i.footprint().placement().number()).distinct().toList());
   }
 

@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.layout.Numbering;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.timeline.Impression;
@@ -49,12 +50,12 @@ final class ColourOrder {
             order.design(),
             paste(dark),
             paste(light),
-            figure(MotifOrder.lightness(dark)),
-            figure(MotifOrder.lightness(light)),
-            figure(most),
+            Ratio.toTenth(MotifOrder.lightness(dark)),
+            Ratio.toTenth(MotifOrder.lightness(light)),
+            Ratio.toTenth(most),
             order.pastes(),
             order.better(),
-            NumberRuns.places(order.placements()),
+            Numbering.places(order.placements()),
             order.names(),
             List.of(new Related(paste(light), order.cause(light, course))),
             order.cause(dark, course)));
@@ -83,7 +84,7 @@ final class ColourOrder {
                 paste(key),
                 after.stream().map(ColourOrder::paste).toList(),
                 order.better(),
-                NumberRuns.places(order.placements()),
+                Numbering.places(order.placements()),
                 order.names(),
                 after.stream()
                     .map(p -> new Related(paste(p), order.cause(p, course)))
@@ -97,9 +98,5 @@ final class ColourOrder {
 
   private static String paste(Impression print) {
     return print.footprint().paste().name();
-  }
-
-  private static Ratio figure(double value) {
-    return new Ratio(Math.rint(value * 10) / 10);
   }
 }

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
+import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
@@ -149,7 +150,7 @@ final class Coverage {
       List<String> words = new ArrayList<>();
       colours.forEach(
           (own, names) -> {
-            String which = own.equals(numbers) ? "all " + own.size() : NumberRuns.text(own);
+            String which = own.equals(numbers) ? "all " + own.size() : Numbering.brief(own);
             boolean whole = names.size() == pastes.size();
             words.add(which + " in " + (whole ? "all colours" : String.join(" and ", names)));
           });

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.timeline.Impression;
@@ -64,7 +65,7 @@ final class Group {
 
   /** In short. */
   String places() {
-    return NumberRuns.places(placements) + (whole ? "" : " and perhaps more");
+    return Numbering.places(placements) + (whole ? "" : " and perhaps more");
   }
 
   boolean certain() {
@@ -91,7 +92,7 @@ final class Group {
   }
 
   static String places(List<Impression> impressions) {
-    return NumberRuns.places(impressions.stream().map(i -> i.footprint().placement()).toList());
+    return Numbering.places(impressions.stream().map(i -> i.footprint().placement()).toList());
   }
 
   static List<String> names(List<Impression> impressions) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import strikeoff.layout.Layout;
+import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 import strikeoff.layout.SeamCrossing;
 import strikeoff.plan.Evidence;
@@ -77,7 +78,7 @@ final class SeamOrder {
                     new AcrossUnsewnSeam(
                         seam.name(),
                         arrangement,
-                        NumberRuns.text(numbers(prints)),
+                        Numbering.brief(numbers(prints)),
                         course.name(step),
                         course.name(sewing),
                         others(arrangement, step, across),
@@ -98,7 +99,7 @@ final class SeamOrder {
         numbers.add(placement.number());
       }
     }
-    return numbers.isEmpty() ? "none" : NumberRuns.text(numbers);
+    return numbers.isEmpty() ? "none" : Numbering.brief(numbers);
   }
 
   private SeamSewn sewn(Seam seam, Set<Integer> across, int sewing) {

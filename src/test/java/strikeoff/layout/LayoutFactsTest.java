@@ -120,7 +120,7 @@ class LayoutFactsTest {
     assertThat(end.placements()).isEqualTo("leaves 6");
     // all lie 2 cm from the near edge: clear of the selvedge of 1, 3 cm into 1 + 4
     EdgeReach near = facts(layout, EdgeReach.class).get(1);
-    assertThat(near.placements()).isEqualTo("leaves 1 to 6");
+    assertThat(near.placements()).isEqualTo("leaves 1–6");
     assertThat(near.intoSelvedge().mm()).isZero();
     assertThat(near.into().cm()).isCloseTo(3, within(EXACT));
     assertThat(facts(layout, EdgeReach.class)).hasSize(2);
@@ -367,11 +367,6 @@ class LayoutFactsTest {
     assertThat(shrinkage.finishedWidth().cm()).isCloseTo(58.5, within(EXACT));
     assertThat(shrinkage.lengthToCut().cm()).isCloseTo(212.765957, within(1e-6));
     assertThat(shrinkage.pitches()).isEqualTo("; the pitch of row from 30 cm to 28.2 cm");
-  }
-
-  @Test
-  void numbersAreCalledInRuns() {
-    assertThat(Numbering.runs(List.of(1, 2, 3, 5, 7, 8))).isEqualTo("1 to 3, 5, 7, 8");
   }
 
   private static <T> T one(Layout layout, Class<T> kind) {

@@ -71,14 +71,6 @@ class DaySheetsTest {
   }
 
   @Test
-  void numbersThatFollowEachOtherAreSaidAsARun() {
-    assertThat(Runs.numbers(List.of(1, 2, 3, 4))).isEqualTo("1–4");
-    assertThat(Runs.numbers(List.of(1, 3, 5, 2, 4))).isEqualTo("1, 3, 5, 2, 4");
-    assertThat(Runs.numbers(List.of(1, 2, 7, 8, 9))).isEqualTo("1, 2, 7–9");
-    assertThat(Runs.numbers(List.of())).isEmpty();
-  }
-
-  @Test
   void aWholeArrangementIsNamedAndMarkedOnce() {
     var layout = judged.facts().layout();
     List<String> herons = layout.of("herons").stream().map(p -> p.name()).toList();

@@ -76,9 +76,4 @@ class CoverageTest {
     assertThat(fact.anchorStep()).isEqualTo("step 2 (print leaves)");
     assertThat(fact.path().text()).isEqualTo("run[0]");
   }
-
-  @Test
-  void numbersAreSaidInRuns() {
-    assertThat(NumberRuns.text(java.util.List.of(4, 1, 2, 3, 7, 9, 10))).isEqualTo("1–4, 7, 9, 10");
-  }
 }
