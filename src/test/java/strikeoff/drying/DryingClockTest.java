@@ -15,8 +15,7 @@ import strikeoff.plan.Cloth;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Storage;
+import strikeoff.plan.PlainParts;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.ArealMass;
@@ -148,41 +147,16 @@ class DryingClockTest {
   }
 
   private static Cloth cloth(String fibre, double mass) {
-    Length none = new Length(0);
-    return new Cloth(
+    return PlainParts.cloth(
         Map.of(fibre, new Share(1)),
         new ArealMass(mass),
-        new Length(1400),
         new Length(4000),
+        new Length(1400),
         false,
-        new Colour(255, 255, 255, "white"),
-        true,
-        new Share(0),
-        new Share(0),
-        none,
-        none,
-        none,
-        none,
-        none,
-        PlanPath.ROOT);
+        new Colour(255, 255, 255, "white"));
   }
 
   private static Paste paste(Medium medium) {
-    return new Paste(
-        "ink",
-        medium,
-        Optional.empty(),
-        new Colour(0, 0, 0, "black"),
-        medium == Medium.DYE,
-        Optional.empty(),
-        List.of(),
-        false,
-        Optional.empty(),
-        Storage.ROOM,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        PlanPath.ROOT);
+    return PlainParts.paste("ink", medium, new Colour(0, 0, 0, "black"), medium == Medium.DYE);
   }
 }

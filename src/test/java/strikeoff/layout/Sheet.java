@@ -10,21 +10,19 @@ import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
 import strikeoff.plan.Arrangement.Point;
 import strikeoff.plan.Cloth;
-import strikeoff.plan.Colour;
 import strikeoff.plan.Design;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
+import strikeoff.plan.PlainParts;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Seam;
-import strikeoff.plan.Storage;
 import strikeoff.plan.Table;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
-import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
@@ -285,42 +283,11 @@ final class Sheet {
   }
 
   private static Cloth cloth(double length, double width, boolean closed) {
-    Length none = cm(0);
-    return new Cloth(
-        Map.of("cotton", new Share(1)),
-        new ArealMass(180),
-        cm(width),
-        cm(length),
-        closed,
-        null,
-        true,
-        new Share(0),
-        new Share(0),
-        none,
-        none,
-        none,
-        none,
-        none,
-        path("cloth"));
+    return PlainParts.cotton(cm(length), cm(width), closed, null);
   }
 
   private static Paste paste(String name) {
-    return new Paste(
-        name,
-        Medium.DYE,
-        Optional.of("dichlorotriazine"),
-        (Colour) null,
-        true,
-        Optional.empty(),
-        List.of(),
-        false,
-        Optional.empty(),
-        Storage.ROOM,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        path("pastes." + name));
+    return PlainParts.paste(name, Medium.DYE, null, true);
   }
 
   private static Length cm(double cm) {

@@ -14,11 +14,11 @@ import strikeoff.plan.Colour;
 import strikeoff.plan.Design;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
+import strikeoff.plan.PlainParts;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Seam;
-import strikeoff.plan.Storage;
 import strikeoff.plan.Table;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
@@ -73,24 +73,7 @@ public final class Sketch {
   }
 
   private Sketch paste(String name, Medium medium, int rgb, boolean transparent) {
-    pastes.put(
-        name,
-        new Paste(
-            name,
-            medium,
-            medium == Medium.DYE ? Optional.of("dichlorotriazine") : Optional.empty(),
-            colour(rgb),
-            transparent,
-            Optional.empty(),
-            List.of(),
-            false,
-            Optional.empty(),
-            Storage.ROOM,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            path("pastes." + name)));
+    pastes.put(name, PlainParts.paste(name, medium, colour(rgb), transparent));
     return this;
   }
 
@@ -227,23 +210,8 @@ public final class Sketch {
   }
 
   private Cloth cloth() {
-    Length none = Length.ofCm(0);
-    return new Cloth(
-        fibres,
-        new ArealMass(180),
-        Length.ofCm(140),
-        Length.ofCm(400),
-        false,
-        colour(ground),
-        true,
-        new Share(0),
-        new Share(0),
-        none,
-        none,
-        none,
-        none,
-        none,
-        path("cloth"));
+    return PlainParts.cloth(
+        fibres, new ArealMass(180), Length.ofCm(400), Length.ofCm(140), false, colour(ground));
   }
 
   private static Colour colour(int rgb) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.Cloth;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
@@ -16,6 +15,7 @@ import strikeoff.plan.Handling;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
+import strikeoff.plan.PlainParts;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Room;
@@ -29,7 +29,6 @@ import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
-import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
@@ -244,26 +243,10 @@ final class PrintDay {
   }
 
   PrintPlan plan() {
-    Length none = cm(0);
     return new PrintPlan(
         "test",
         "",
-        new Cloth(
-            Map.of("cotton", new Share(1)),
-            new ArealMass(180),
-            cm(140),
-            cm(length),
-            closed,
-            new Colour(255, 255, 255, "white"),
-            true,
-            new Share(0),
-            new Share(0),
-            none,
-            none,
-            none,
-            none,
-            none,
-            at("cloth")),
+        PlainParts.cotton(cm(length), cm(140), closed, new Colour(255, 255, 255, "white")),
         Map.of(),
         new Table(cm(tableLength), cm(160), true, Optional.ofNullable(stations), at("table")),
         new Room(new Temperature(20), new Share(humidity), new AirSpeed(0), at("room")),
