@@ -109,18 +109,14 @@ public record Soak(
 
   /** The pH to show, with its range. */
   public String acidity() {
-    return pH.map(r -> figure(r.low()) + " to " + figure(r.high()))
+    return pH.map(r -> Ratio.toTenth(r.low()) + " to " + Ratio.toTenth(r.high()))
         .orElse(
             "not estimated outside "
-                + SodaSolution.COLDEST
+                + new Temperature(SodaSolution.COLDEST)
                 + " to "
-                + SodaSolution.HOTTEST
-                + " °C and "
-                + SodaSolution.STRONGEST
+                + new Temperature(SodaSolution.HOTTEST)
+                + " and "
+                + new Ratio(SodaSolution.STRONGEST)
                 + " mol/kg");
-  }
-
-  private static String figure(double pH) {
-    return new Ratio(Math.round(pH * 10) / 10.0).text();
   }
 }

@@ -62,7 +62,7 @@ final class Soaks {
             .map(s -> new Ratio(s.ionicStrength())),
         new Concentration(dissolves),
         cloth,
-        new Ratio(kilograms > 0 ? Math.round(10 * litres / kilograms) / 10.0 : 0),
+        Ratio.toTenth(kilograms > 0 ? litres / kilograms : 0),
         new Share(cloth.grams() > 0 ? liquor.sodaGrams().best() / cloth.grams() : 0),
         Work.names(dyes),
         Work.names(dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList()),

@@ -43,12 +43,12 @@ final class ColourFacts {
               ground,
               swatch.onGround(),
               washed,
-              figure(swatch.lightness()),
-              figure(groundLab.lightness()),
-              figure(swatch.lightness() - groundLab.lightness()),
-              figure(swatch.onGroundLab().difference(groundLab)),
-              figure(Lab.of(washed).difference(groundLab)),
-              figure(swatch.onGroundLab().difference(swatch.lab())),
+              Ratio.toTenth(swatch.lightness()),
+              Ratio.toTenth(groundLab.lightness()),
+              Ratio.toTenth(swatch.lightness() - groundLab.lightness()),
+              Ratio.toTenth(swatch.onGroundLab().difference(groundLab)),
+              Ratio.toTenth(Lab.of(washed).difference(groundLab)),
+              Ratio.toTenth(swatch.onGroundLab().difference(swatch.lab())),
               palette.strengthening(paste(swatch)),
               swatch.placements(),
               colourPath(swatch)));
@@ -68,7 +68,7 @@ final class ColourFacts {
                 first.onGround(),
                 second.paste(),
                 second.onGround(),
-                figure(first.onGroundLab().difference(second.onGroundLab())),
+                Ratio.toTenth(first.onGroundLab().difference(second.onGroundLab())),
                 List.of(new Evidence.Related(first.paste(), colourPath(first))),
                 colourPath(second)));
       }
@@ -98,7 +98,7 @@ final class ColourFacts {
                 overprint.look(),
                 nearest.paste(),
                 nearest.onGround(),
-                figure(least),
+                Ratio.toTenth(least),
                 List.of(new Evidence.Related(nearest.paste(), colourPath(nearest))),
                 overprint.path()));
       }
@@ -117,10 +117,5 @@ final class ColourFacts {
 
   private PlanPath colourPath(Swatch swatch) {
     return paste(swatch).path().key("colour");
-  }
-
-  /** To a tenth: no eye sees finer steps, and messages show them. */
-  private static Ratio figure(double value) {
-    return new Ratio(Math.rint(value * 10) / 10);
   }
 }

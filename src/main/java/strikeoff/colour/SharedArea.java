@@ -19,22 +19,20 @@ record SharedArea(Area least, Area expected, Area most) {
     double along = common(p.x().mm(), p.length().mm(), q.x().mm(), q.length().mm());
     double across = common(p.y().mm(), p.width().mm(), q.y().mm(), q.width().mm());
     double common = along * across / 100;
-    double union = rectangle(p) + rectangle(q) - common;
+    double rectangleP = p.rectangle().squareCm();
+    double rectangleQ = q.rectangle().squareCm();
+    double union = rectangleP + rectangleQ - common;
     double printedP = p.printed().squareCm();
     double printedQ = q.printed().squareCm();
     double most = Math.min(common, Math.min(printedP, printedQ));
     double least = Math.min(most, Math.max(0, printedP + printedQ - union));
-    double expected = printedP / rectangle(p) * (printedQ / rectangle(q)) * common;
+    double expected = printedP / rectangleP * (printedQ / rectangleQ) * common;
     double within = Math.max(least, Math.min(most, expected));
     return new SharedArea(new Area(least), new Area(within), new Area(most));
   }
 
   boolean isPossible() {
     return most.squareCm() > 0;
-  }
-
-  private static double rectangle(Separation s) {
-    return s.length().mm() * s.width().mm() / 100;
   }
 
   private static double common(double from, double length, double otherFrom, double otherLength) {

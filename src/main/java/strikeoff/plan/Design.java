@@ -45,5 +45,11 @@ public record Design(
       boolean key,
       Optional<Length> trap,
       Optional<Length> detail,
-      PlanPath path) {}
+      PlanPath path) {
+
+    /** The whole rectangle of its image, printed or not. */
+    public Area rectangle() {
+      return new Area(length.mm() * width.mm() / 100);
+    }
+  }
 }

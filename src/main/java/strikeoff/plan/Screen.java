@@ -26,4 +26,15 @@ public record Screen(
     MeshCount mesh,
     Length thread,
     Optional<Length> squeegee,
-    PlanPath path) {}
+    PlanPath path) {
+
+  /** Free length between the rails. */
+  public Length insideLength() {
+    return frameLength.minus(rail.times(2));
+  }
+
+  /** Free width between the rails. */
+  public Length insideWidth() {
+    return frameWidth.minus(rail.times(2));
+  }
+}

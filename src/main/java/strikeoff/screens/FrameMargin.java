@@ -33,29 +33,31 @@ public record FrameMargin(
 
   static FrameMargin of(Screen screen, Policy policy) {
     double rails = 2 * screen.rail().mm();
-    double insideLength = screen.frameLength().mm() - rails;
-    double insideWidth = screen.frameWidth().mm() - rails;
     double imageLength = screen.imageLength().mm();
     double imageWidth = screen.imageWidth().mm();
-    double well = rounded((insideLength - imageLength) / 2);
-    double side = rounded((insideWidth - imageWidth) / 2);
+    Length well = oneSide(screen.insideLength(), screen.imageLength());
+    Length side = oneSide(screen.insideWidth(), screen.imageWidth());
     double wellNeeded = policy.limit("screens/well-margin").amount();
     double sideNeeded = policy.limit("screens/side-margin").amount();
     return new FrameMargin(
         screen.name(),
         screen.imageLength(),
         screen.imageWidth(),
-        new Length(insideLength),
-        new Length(insideWidth),
-        new Length(well),
-        new Length(side),
-        new Length(Math.min(well, side)),
+        screen.insideLength(),
+        screen.insideWidth(),
+        well,
+        side,
+        well.compareTo(side) < 0 ? well : side,
         new Length(Math.max(screen.frameLength().mm(), imageLength + 2 * wellNeeded + rails)),
         new Length(Math.max(screen.frameWidth().mm(), imageWidth + 2 * sideNeeded + rails)),
         screen.path());
   }
 
-  private static double rounded(double mm) {
-    return Math.rint(mm * 1e6) / 1e6;
+  /**
+   * What is left on either side of a thing in the middle of an opening, to a nanometre: lengths
+   * read from inches or centimetres differ by less, and no limit may be crossed by that.
+   */
+  static Length oneSide(Length opening, Length thing) {
+    return new Length(Math.rint((opening.mm() - thing.mm()) / 2 * 1e6) / 1e6);
   }
 }

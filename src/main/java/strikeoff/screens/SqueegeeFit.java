@@ -31,22 +31,17 @@ public record SqueegeeFit(
   }
 
   private static SqueegeeFit of(Screen screen, Length blade, Policy policy) {
-    double inside = screen.frameWidth().mm() - 2 * screen.rail().mm();
-    double image = screen.imageWidth().mm();
+    Length inside = screen.insideWidth();
     double overlap = policy.limit("screens/squeegee-overlap").amount();
     return new SqueegeeFit(
         screen.name(),
         blade,
         screen.imageWidth(),
-        new Length(inside),
-        new Length(rounded((blade.mm() - image) / 2)),
-        new Length(rounded((inside - blade.mm()) / 2)),
-        new Length(Math.min(inside, image + 2 * overlap)),
+        inside,
+        FrameMargin.oneSide(blade, screen.imageWidth()),
+        FrameMargin.oneSide(inside, blade),
+        new Length(Math.min(inside.mm(), screen.imageWidth().mm() + 2 * overlap)),
         screen.path().key("squeegee"));
-  }
-
-  private static double rounded(double mm) {
-    return Math.rint(mm * 1e6) / 1e6;
   }
 
   /** How much shorter than the image the blade is, if it is. */

@@ -69,7 +69,7 @@ final class Laps {
       Separation above = later.footprint().separation();
       double p = below.printed().squareCm();
       double q = above.printed().squareCm();
-      double union = rectangle(earlier) + rectangle(later) - shared;
+      double union = below.rectangle().squareCm() + above.rectangle().squareCm() - shared;
       boolean oneMotif = earlier.footprint().placement().id() == later.footprint().placement().id();
       boolean adjoins = oneMotif && (below.key() || above.key() || trapped(below, above));
       double most = Math.min(shared, Math.min(p, q));
@@ -78,11 +78,6 @@ final class Laps {
 
     private static boolean trapped(Separation one, Separation other) {
       return one.trap().or(other::trap).filter(trap -> trap.mm() > 0).isPresent();
-    }
-
-    private static double rectangle(Impression impression) {
-      Separation separation = impression.footprint().separation();
-      return separation.length().mm() * separation.width().mm() / 100;
     }
   }
 }

@@ -10,6 +10,11 @@ public record Ratio(double value) implements Quantity, Comparable<Ratio> {
     Numbers.requireFinite(value, "Ratio");
   }
 
+  /** The nearest tenth, for figures that no eye or test strip tells more finely. */
+  public static Ratio toTenth(double value) {
+    return new Ratio(Math.rint(value * 10) / 10);
+  }
+
   @Override
   public double base() {
     return value;

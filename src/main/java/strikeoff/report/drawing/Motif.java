@@ -47,7 +47,7 @@ final class Motif {
   }
 
   private static double share(Design.Separation colour) {
-    double image = colour.length().mm() * colour.width().mm() / 100;
+    double image = colour.rectangle().squareCm();
     return image <= 0 ? 0 : Math.min(1, Math.max(0, colour.printed().squareCm() / image));
   }
 
