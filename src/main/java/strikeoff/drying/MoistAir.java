@@ -5,7 +5,9 @@ package strikeoff.drying;
  *
  * <p>Vapour pressure follows IAPWS-IF97 region 4 (0 to 373.946 °C, better than 0.03 %); the other
  * relations are those of the ASHRAE Handbook of Fundamentals 2017, chapter 1, good to about 0.5 %
- * in the range of rooms. Temperatures below freezing are taken as 0 °C, since nobody prints there.
+ * in the range of rooms. A wet film in dry air may cool below freezing without turning to ice;
+ * there the same equation is carried on to −40 °C, which at −10 °C lies within 0.1 % of the tables
+ * of supercooled water. Air itself is never taken as colder than 0 °C.
  */
 public final class MoistAir {
 
@@ -16,13 +18,14 @@ public final class MoistAir {
   private static final double VAPOUR_GAS = 461.5;
   private static final double KELVIN = 273.15;
   private static final double FREEZING = 0.01; // triple point, lower end of IF97 region 4
+  private static final double SUPERCOOLED = -40;
   private static final double HOTTEST = 100; // a film boils, no correlation here holds beyond
 
   private MoistAir() {}
 
   /** Pressure of saturated vapour over water; IAPWS-IF97 equation 30. */
   public static double saturation(double celsius) {
-    double t = KELVIN + Math.max(FREEZING, celsius);
+    double t = KELVIN + Math.max(SUPERCOOLED, celsius);
     double theta = t - 0.23855557567849 / (t - 650.17534844798);
     double a = theta * theta + 1167.0521452767 * theta - 724213.16703206;
     double b = -17.073846940092 * theta * theta + 12020.824702470 * theta - 3232555.0322333;
@@ -62,7 +65,7 @@ public final class MoistAir {
    */
   public static double wetBulb(double celsius, double relativeHumidity) {
     double wanted = humidityRatio(relativeHumidity * saturation(celsius));
-    double cold = FREEZING;
+    double cold = SUPERCOOLED;
     double warm = Math.max(FREEZING, celsius);
     for (int i = 0; i < 60; i++) {
       double tw = (cold + warm) / 2;

@@ -11,7 +11,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import strikeoff.checks.Check;
 import strikeoff.checks.CheckRow;
 import strikeoff.checks.CheckRow.Status;
+import strikeoff.checks.Rows;
 import strikeoff.checks.Worked;
+import strikeoff.chemistry.Arrhenius;
 import strikeoff.policy.ReactiveGroup;
 
 /** Alkali, warmth and time of dye, heat on paint. */
@@ -67,7 +69,58 @@ public class FixingTest {
                 "textile note of 2013",
                 Status.PUBLISHED),
             () -> Worked.POLICY.limit("fixing/shortest-heat-set").amount()));
+    checks.addAll(more());
     return checks;
+  }
+
+  private static List<Check> more() {
+    Rows rows = new Rows();
+    rows.published("lecture note on reactive printing")
+        .within("coolest steam, °C", "100-102 °C", 100, 102, () -> limit("fixing/coolest-steam"));
+    rows.published("a laboratory manual's page on printing")
+        .within("coolest steam, °C", "100-105 °C", 100, 105, () -> limit("fixing/coolest-steam"));
+    rows.published("a binder maker's test method")
+        .row("heat-set taken, °C", "oven", 150, 1e-9, () -> heatSet().temperature().celsius())
+        .row("heat-set taken, min", "oven, 150 °C", 5, 1e-9, () -> heatSet().lasts().minutes());
+    rows.published("hand-dyeing FAQ of 2005")
+        .row("life with soda, min", "DCT", 60, 1e-9, () -> dct().lifeWithAlkali().minutes())
+        .row(
+            "life without soda, days",
+            "DCT",
+            7,
+            1e-9,
+            () -> dct().lifeWithoutAlkali().hours() / 24);
+    rows.published("suppliers' guidance for hand dyeing")
+        .within(
+            "weakest bath, g/L",
+            "half a US cup of light soda ash to the US gallon, as for silk",
+            17.8,
+            20.3,
+            () -> limit("fixing/weakest-bath"));
+    rows.published("Dyestuffs & Coloration 2004(6):331")
+        .within(
+            "activation energy, kJ/mol",
+            "C.I. Reactive Red 24 at pH 13, 74.8 to 92.2 from its rates",
+            74.8,
+            92.2,
+            () -> limit("fixing/activation-energy-usual"));
+    rows.computed("Dyestuffs & Coloration 2004(6):331, rates 0.0101 and 0.0599")
+        .row(
+            "factor of the rate",
+            "70 → 90 °C with 92.2 kJ/mol",
+            0.0599 / 0.0101,
+            0.06,
+            () -> Arrhenius.factor(92.2, 70, 90));
+    return rows.checks();
+  }
+
+  private static double limit(String name) {
+    return Worked.POLICY.limit(name).amount();
+  }
+
+  private static HeatSetting heatSet() {
+    return Worked.reeds(PAINT, "- mix: all\n- print: reeds\n- heat-set: oven\n")
+        .the(HeatSetting.class);
   }
 
   private static void window(List<Check> checks, String group, double coolest, double warmest) {

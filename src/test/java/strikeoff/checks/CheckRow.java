@@ -10,6 +10,7 @@ package strikeoff.checks;
  *     states one
  * @param source author, year, table; or {@code common practice, no source}
  * @param status how well the value is known
+ * @param range true if the source gives a range and no single value
  */
 public record CheckRow(
     String quantity,
@@ -17,7 +18,18 @@ public record CheckRow(
     double value,
     double tolerance,
     String source,
-    Status status) {
+    Status status,
+    boolean range) {
+
+  public CheckRow(
+      String quantity,
+      String conditions,
+      double value,
+      double tolerance,
+      String source,
+      Status status) {
+    this(quantity, conditions, value, tolerance, source, status, false);
+  }
 
   public CheckRow {
     if (!Double.isFinite(value) || !(tolerance >= 0)) {
@@ -32,7 +44,13 @@ public record CheckRow(
   public static CheckRow within(
       double low, double high, String quantity, String conditions, String source, Status status) {
     return new CheckRow(
-        quantity, conditions, (low + high) / 2, (high - low) / 2 * (1 + 1e-12), source, status);
+        quantity,
+        conditions,
+        (low + high) / 2,
+        (high - low) / 2 * (1 + 1e-12),
+        source,
+        status,
+        true);
   }
 
   public boolean holdsFor(double computed) {

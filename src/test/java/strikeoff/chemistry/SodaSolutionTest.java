@@ -93,6 +93,21 @@ public class SodaSolutionTest {
                 "laboratory reagent table",
                 Status.PUBLISHED),
             () -> pH(25, 0.005, 0)));
+    // Percent by mass. Pages that repeat the figures read the percent as g/L, which they can't be.
+    double[][] handbook = {{1, 11.37}, {5, 11.58}, {10, 11.70}};
+    for (double[] row : handbook) {
+      double molal = row[0] / (100 - row[0]) * 1000 / Carbonate.ANHYDROUS;
+      checks.add(
+          new Check(
+              new CheckRow(
+                  "pH",
+                  Math.round(row[0]) + " % of soda ash by mass, 25 °C",
+                  row[1],
+                  0.1,
+                  "soda producers' handbooks, from memory",
+                  Status.FROM_MEMORY),
+              () -> pH(25, molal, 0)));
+    }
     return checks;
   }
 

@@ -1,0 +1,54 @@
+package strikeoff.screens;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import strikeoff.checks.Worked;
+import strikeoff.policy.Default;
+import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
+import strikeoff.units.Range;
+
+/** Laws of meshes, whatever the figures. */
+class MeshProperties {
+
+  @Property
+  void ofTheSameThreadAFinerMeshNeverDepositsMore(
+      @ForAll @DoubleRange(min = 5, max = 200) double count,
+      @ForAll @DoubleRange(min = 0.01, max = 100) double finer,
+      @ForAll @DoubleRange(min = 20, max = 300) double micrometres) {
+    Range coarse = mesh(count, micrometres).theoreticalVolume();
+    Range fine = mesh(count + finer, micrometres).theoreticalVolume();
+    assertThat(fine.low()).isLessThanOrEqualTo(coarse.low());
+    assertThat(fine.best()).isLessThanOrEqualTo(coarse.best());
+    assertThat(fine.high()).isLessThanOrEqualTo(coarse.high());
+  }
+
+  /** The law holds for the meshes that a plan gets if it names no thread, thinner ones included. */
+  @Test
+  void ofTheUsualMeshesAFinerOneNeverDepositsMore() {
+    Map<Integer, Double> volumes = new TreeMap<>();
+    for (Map.Entry<String, Default> one : Worked.POLICY.defaults().entrySet()) {
+      if (one.getKey().startsWith("screen.thread.")) {
+        int count = Integer.parseInt(one.getKey().replaceAll("\\D+", " ").trim());
+        double thread = Double.parseDouble(one.getValue().value().replaceAll("[^0-9.]", ""));
+        volumes.put(count, mesh(count, thread).theoreticalVolume().best());
+      }
+    }
+    assertThat(volumes).hasSizeGreaterThan(10);
+    List<Double> fromCoarse = List.copyOf(volumes.values());
+    for (int i = 1; i < fromCoarse.size(); i++) {
+      assertThat(fromCoarse.get(i)).isLessThanOrEqualTo(fromCoarse.get(i - 1));
+    }
+  }
+
+  private static Mesh mesh(double count, double micrometres) {
+    return new Mesh(new MeshCount(count), new Length(micrometres / 1000));
+  }
+}
