@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import strikeoff.plan.Colour;
+import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
@@ -49,11 +50,31 @@ final class ColourFacts {
               Ratio.toTenth(swatch.onGroundLab().difference(groundLab)),
               Ratio.toTenth(Lab.of(washed).difference(groundLab)),
               Ratio.toTenth(swatch.onGroundLab().difference(swatch.lab())),
+              liesOverOthers(swatch),
               palette.strengthening(paste(swatch)),
               swatch.placements(),
               colourPath(swatch)));
     }
     return facts;
+  }
+
+  /** In each placed design that uses it, as a paint that covers what was printed before it. */
+  private boolean liesOverOthers(Swatch swatch) {
+    List<Design.Separation> uses =
+        plan.arrangements().values().stream()
+            .map(a -> plan.designs().get(a.design()))
+            .distinct()
+            .flatMap(d -> d.separations().stream())
+            .filter(s -> s.paste().equals(swatch.paste()))
+            .toList();
+    return uses.stream()
+        .allMatch(
+            use ->
+                overprints.stream()
+                    .anyMatch(
+                        o ->
+                            o.model() == Overprint.Model.UPPER_HIDES
+                                && o.path().equals(use.path())));
   }
 
   private List<Evidence> alike() {

@@ -18,6 +18,8 @@ import strikeoff.units.Ratio;
  * @param difference CIEDE2000 between {@code look} and the ground
  * @param washedDifference CIEDE2000 between {@code washed} and the ground
  * @param missed CIEDE2000 between {@code look} and the named colour
+ * @param overOthers whether it is a covering colour that lies over another separation wherever a
+ *     design uses it, so that the ground need not be what it stands out from
  * @param strengthening how much stronger it would have to be mixed to show after wash-off, in words
  */
 public record ColourOnGround(
@@ -33,6 +35,7 @@ public record ColourOnGround(
     Ratio difference,
     Ratio washedDifference,
     Ratio missed,
+    boolean overOthers,
     String strengthening,
     List<String> marks,
     PlanPath path)
