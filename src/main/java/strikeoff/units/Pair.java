@@ -28,7 +28,7 @@ public record Pair(Length along, Length across) {
     String text = Script.plain(written);
     String[] parts = between.split(text, -1);
     if (parts.length != 2 || parts[0].isBlank() || parts[1].isBlank()) {
-      return Parsed.refused(expected + " was expected; " + Script.quoted(written) + " is none");
+      return Parsed.refused(expected + " was expected; " + Script.quoted(written) + " is not one");
     }
     String second = parts[1].strip();
     String first = parts[0].strip();

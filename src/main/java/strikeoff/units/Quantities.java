@@ -226,7 +226,7 @@ public final class Quantities {
     // A spoon without a number is one spoon in speech only; asking costs little.
     return Units.find(rest, dimension).filter(u -> u.dimension() == dimension).isPresent()
         ? shown + " has no number; " + dimension.expected() + " was expected"
-        : dimension.expected() + " was expected; " + shown + " is none";
+        : dimension.expected() + " was expected; " + shown + " is not one";
   }
 
   private static String noSum(String shown, Dimension dimension) {

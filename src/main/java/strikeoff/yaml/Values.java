@@ -85,7 +85,7 @@ public final class Values {
         Math.max(1, least),
         text -> {
           if (!text.matches("[-+]?\\d{1,18}")) {
-            return Parsed.refused(words + " was expected; " + Script.quoted(text) + " is none");
+            return Parsed.refused(words + " was expected; " + Script.quoted(text) + " is not one");
           }
           long value = Long.parseLong(text);
           if (value < least) {

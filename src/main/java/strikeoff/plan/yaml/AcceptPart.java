@@ -53,7 +53,7 @@ final class AcceptPart {
   private static Parsed<String> rule(String text) {
     return text.matches("[a-z0-9-]+/[a-z0-9-]+")
         ? Parsed.value(text)
-        : Parsed.refused(RULE + " was expected; " + Script.quoted(text) + " is none");
+        : Parsed.refused(RULE + " was expected; " + Script.quoted(text) + " is not one");
   }
 
   private Optional<String> at(Fields f) {

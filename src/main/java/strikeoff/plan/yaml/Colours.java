@@ -39,7 +39,7 @@ final class Colours {
     if (HEX.matcher(text).matches()) {
       return Parsed.value(of(text, text));
     }
-    String words = WORDS + " was expected; " + Script.quoted(text) + " is none";
+    String words = WORDS + " was expected; " + Script.quoted(text) + " is not one";
     if (text.startsWith("#")) {
       return Parsed.refused(words + ": three or six hexadecimal digits follow the #");
     }

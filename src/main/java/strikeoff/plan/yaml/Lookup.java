@@ -1,6 +1,7 @@
 package strikeoff.plan.yaml;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import strikeoff.policy.Fibre;
@@ -15,6 +16,9 @@ import strikeoff.yaml.Values;
 
 /** Finds what the policy's tables know by any of its names, whatever the case. */
 final class Lookup {
+
+  /** So many names still read as one sentence. */
+  private static final int FEW = 12;
 
   private Lookup() {}
 
@@ -53,11 +57,14 @@ final class Lookup {
     return found != null
         ? Parsed.value(found)
         : Parsed.refused(
-            "no "
-                + what
-                + " is known as "
-                + Script.quoted(written)
-                + Spelling.didYouMean(written, known.keySet()));
+            "no " + what + " is known as " + Script.quoted(written) + hint(written, known));
+  }
+
+  /** The word that was meant; else all there are, where they are few enough to read. */
+  private static String hint(String written, Map<String, String> known) {
+    String meant = Spelling.didYouMean(written, known.keySet());
+    List<String> all = known.values().stream().distinct().toList();
+    return meant.isEmpty() && all.size() <= FEW ? "; known are " + String.join(", ", all) : meant;
   }
 
   private static String fold(String name) {

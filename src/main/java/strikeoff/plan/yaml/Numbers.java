@@ -67,7 +67,7 @@ final class Numbers {
       Matcher m = RANGE.matcher(part.strip());
       if (!m.matches()) {
         return Parsed.refused(
-            WORDS + " were expected; " + Script.quoted(part.strip()) + " is none");
+            WORDS + " were expected; " + Script.quoted(part.strip()) + " is not one");
       }
       int from = Integer.parseInt(m.group(1));
       int to = m.group(2) == null ? from : Integer.parseInt(m.group(2));

@@ -75,19 +75,19 @@ class MistakesTest {
         mistake(
             "\"#efe6d3\"",
             "taupee",
-            "6:11 a colour such as \"#b5653a\" or teal was expected; “taupee” is none"),
+            "6:11 a colour such as \"#b5653a\" or teal was expected; “taupee” is not one"),
         mistake(
             "\"#efe6d3\"",
             "whtie",
-            "6:11 a colour such as \"#b5653a\" or teal was expected; “whtie” is none; did you mean “white”?"),
+            "6:11 a colour such as \"#b5653a\" or teal was expected; “whtie” is not one; did you mean “white”?"),
         mistake(
             "\"#efe6d3\"",
             "efe6d3",
-            "6:11 a colour such as \"#b5653a\" or teal was expected; “efe6d3” is none; did you mean “#efe6d3”?"),
+            "6:11 a colour such as \"#b5653a\" or teal was expected; “efe6d3” is not one; did you mean “#efe6d3”?"),
         mistake(
             "\"#efe6d3\"",
             "\"#efe6d\"",
-            "6:11 a colour such as \"#b5653a\" or teal was expected; “#efe6d” is none: three or six"
+            "6:11 a colour such as \"#b5653a\" or teal was expected; “#efe6d” is not one: three or six"
                 + " hexadecimal digits follow the #"),
         // Names
         mistake(
@@ -143,7 +143,9 @@ class MistakesTest {
             "29:11 “3-1” counts from 3 to 1; numbers begin at 1 and rise"),
         mistake("which: 1-3", "which: 5-7", "25:3 “which” names number 7, and row has only 6"),
         mistake(
-            "series: 6", "series: 6.5", "24:32 the number of copies was expected; “6.5” is none"),
+            "series: 6",
+            "series: 6.5",
+            "24:32 the number of copies was expected; “6.5” is not one"),
         mistake(
             "series: 6",
             "series: 100001",
@@ -248,11 +250,11 @@ class MistakesTest {
         mistake(
             "offset: \"12 cm, 5 cm\"",
             "offset: 12 cm",
-            "25:48 a place such as 12 cm, 5 cm (along the cloth, then across it) was expected; “12 cm” is none"),
+            "25:48 a place such as 12 cm, 5 cm (along the cloth, then across it) was expected; “12 cm” is not one"),
         mistake(
             "size: 10 x 8 cm",
             "size: 10 cm",
-            "19:11 a size such as 54 x 74 cm (along the cloth x across it) was expected; “10 cm” is none"));
+            "19:11 a size such as 54 x 74 cm (along the cloth x across it) was expected; “10 cm” is not one"));
   }
 
   private static Arguments mistake(String old, String fresh, String... told) {
