@@ -1,0 +1,78 @@
+package strikeoff.timeline;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import strikeoff.layout.Layout;
+import strikeoff.plan.PrintPlan;
+
+/** What simulating a run with its contacts costs, beside reading it written out step by step. */
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(value = 1, jvmArgsAppend = "-Xmx3g")
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+public class RunCostBench {
+
+  /** A long cloth on one table, laid out before the clock starts. */
+  @State(Scope.Benchmark)
+  public static class Day {
+
+    @Param({"1000", "10000", "100000"})
+    int impressions;
+
+    @Param({"NONE", "FEW", "MANY"})
+    LongCloth.Contacts contacts;
+
+    PrintPlan plan;
+    Layout layout;
+
+    @Setup
+    public void lay() {
+      plan = LongCloth.of(impressions, contacts);
+      layout = Layout.of(plan, PrintDay.POLICY);
+    }
+  }
+
+  /** The same run as a document with a step for each impression. */
+  @State(Scope.Benchmark)
+  public static class Document {
+
+    @Param({"10000"})
+    int impressions;
+
+    @Param({"NONE", "MANY"})
+    LongCloth.Contacts contacts;
+
+    final ObjectMapper yaml = StepByStep.mapper();
+    String text;
+
+    @Setup
+    public void write() {
+      text = StepByStep.of(LongCloth.of(impressions, contacts));
+    }
+  }
+
+  @Benchmark
+  public int simulate(Day day) {
+    Timeline.Day simulated = Timeline.Day.of(day.plan, day.layout, PrintDay.POLICY);
+    return simulated.impressions().size() + simulated.contacts().size();
+  }
+
+  @Benchmark
+  public JsonNode read(Document document) throws IOException {
+    return document.yaml.readTree(document.text);
+  }
+}
