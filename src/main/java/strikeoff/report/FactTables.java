@@ -24,6 +24,7 @@ final class FactTables {
 
   static List<TableSection> of(Checked.Judged judged) {
     List<TableSection> sections = new ArrayList<>();
+    sections.addAll(RunTables.of(judged));
     sections.addAll(PasteTables.of(judged));
     sections.addAll(BathTables.of(judged));
     sections.add(

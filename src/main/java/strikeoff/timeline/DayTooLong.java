@@ -43,7 +43,7 @@ public record DayTooLong(
       if (task.person().isEmpty()) {
         continue;
       }
-      int session = session(task, plan);
+      int session = Session.of(task.start(), plan.hours());
       if (task.end().compareTo(closes(session, plan)) > 0) {
         firstLate.putIfAbsent(session, task);
         last.merge(session, task.end(), Moment::later);
@@ -73,12 +73,6 @@ public record DayTooLong(
                   List.of(new Related("the hours", plan.hours().path()))));
         });
     return all;
-  }
-
-  private static int session(Task task, PrintPlan plan) {
-    int day = task.start().day();
-    Moment opens = Moment.of(day, plan.hours().of(day).opens());
-    return task.start().compareTo(opens) < 0 && day > 1 ? day - 1 : day;
   }
 
   private static Moment closes(int day, PrintPlan plan) {

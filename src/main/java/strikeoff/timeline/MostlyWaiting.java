@@ -13,16 +13,22 @@ import strikeoff.units.Span;
  *
  * @param share of waiting in waiting and working together
  * @param causes what is waited for, longest first, with its time
+ * @param shortenFirst the longest part of the chain that decides when the run ends
  */
 public record MostlyWaiting(
-    Span waiting, Span handsOn, Share share, List<String> causes, PlanPath path)
+    Span waiting,
+    Span handsOn,
+    Share share,
+    List<String> causes,
+    String shortenFirst,
+    PlanPath path)
     implements Evidence {
 
   public MostlyWaiting {
     causes = List.copyOf(causes);
   }
 
-  static List<MostlyWaiting> of(Use use) {
+  static List<MostlyWaiting> of(Use use, RunFigures figures) {
     double waiting = use.waiting().minutes();
     if (waiting <= 0) {
       return List.of();
@@ -35,6 +41,7 @@ public record MostlyWaiting(
             use.handsOn(),
             new Share(waiting / (waiting + use.handsOn().minutes())),
             causes.stream().map(c -> c.getKey() + " " + c.getValue().text()).toList(),
+            figures.shortenFirst(),
             PlanPath.ROOT.key("run")));
   }
 }

@@ -73,7 +73,7 @@ final class Simulation {
         shop.washScreens(step, shop.person(print.by()), neededToday(i + 1));
       }
     }
-    return new Run(shop.tasks(), printed, taken, blocked, cloth);
+    return new Run(shop.tasks(), shop.heldUp(), printed, taken, blocked, cloth);
   }
 
   /** Screens that a print step uses before the day ends; the others are washed out at once. */
@@ -393,6 +393,7 @@ final class Simulation {
   /** What the simulation leaves. */
   record Run(
       List<Task> tasks,
+      HeldUp heldUp,
       List<Printed> printed,
       List<Taken> taken,
       List<CannotStart> blocked,

@@ -1,6 +1,7 @@
 package strikeoff.timeline;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Span;
@@ -20,7 +21,9 @@ import strikeoff.units.Span;
  * @param at when the cloth is taken up
  * @param safeAt earliest minute at which it could be
  * @param surelySafeAt the same by the slowest credible drying
- * @param write what to write, and where
+ * @param remedy the least wait in whole minutes that clears it; for one that is not certain, the
+ *     one that clears slow drying
+ * @param finish when the run then ends; empty if that was not tried
  * @param orUntil the wait that needs no figures, and where
  */
 public record TakenUpWet(
@@ -39,7 +42,8 @@ public record TakenUpWet(
     Moment at,
     Moment safeAt,
     Moment surelySafeAt,
-    String write,
+    Remedy remedy,
+    Optional<Moment> finish,
     String orUntil,
     PlanPath path,
     List<Related> related,
@@ -49,6 +53,11 @@ public record TakenUpWet(
   public TakenUpWet {
     related = List.copyOf(related);
     marks = List.copyOf(marks);
+  }
+
+  /** What to write, and where, with the finish it leads to. */
+  public String write() {
+    return remedy.text() + finish.map(f -> " (the run then ends " + f.text() + ")").orElse("");
   }
 
   /** True if the cloth only moves along the table. */

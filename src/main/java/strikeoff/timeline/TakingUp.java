@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
@@ -21,7 +23,10 @@ final class TakingUp {
 
   private TakingUp() {}
 
-  static List<TakenUpWet> all(Timeline.Day day) {
+  /**
+   * @param finish when the run ends with a remedy, if that can be told
+   */
+  static List<TakenUpWet> all(Timeline.Day day, Function<Remedy, Optional<Moment>> finish) {
     Map<Integer, Occasion> worst = new LinkedHashMap<>();
     Map<Integer, Integer> occasions = new LinkedHashMap<>();
     List<Impression> wet = new ArrayList<>();
@@ -39,7 +44,7 @@ final class TakingUp {
       }
     }
     List<TakenUpWet> all = new ArrayList<>();
-    worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step))));
+    worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), finish)));
     return all;
   }
 
@@ -84,13 +89,14 @@ final class TakingUp {
         : Dryness.FIX_SAFE;
   }
 
-  private static TakenUpWet tell(Occasion occasion, int times) {
+  private static TakenUpWet tell(
+      Occasion occasion, int times, Function<Remedy, Optional<Moment>> finish) {
     Taken taken = occasion.taken();
     Impression slowest = occasion.slowest();
     Reached safe = safe(taken, slowest);
     Moment now = new Moment(taken.second());
     boolean certain = safe.best().compareTo(now) > 0;
-    Span missing = (certain ? safe.best() : safe.latest()).since(now);
+    Remedy remedy = remedy(taken, (certain ? safe.best() : safe.latest()).since(now));
     return new TakenUpWet(
         taken.kind(),
         done(taken.kind()),
@@ -107,7 +113,8 @@ final class TakingUp {
         now,
         safe.best(),
         safe.latest(),
-        remedy(taken, missing).text(),
+        remedy,
+        finish.apply(remedy),
         until(taken),
         taken.step().path(),
         List.of(new Related("the film", slowest.path())),

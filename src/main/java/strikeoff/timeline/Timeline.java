@@ -66,13 +66,18 @@ public record Timeline(
     if (blocked.stream().noneMatch(b -> b.why() == CannotStart.Why.NEVER_DRY)) {
       evidence.addAll(NeverDry.all(day, plan, policy));
     }
-    evidence.addAll(new WetContacts(day, new Trials(plan, layout, policy)).all());
-    evidence.addAll(TakingUp.all(day));
+    Trials trials = new Trials(plan, layout, policy);
+    int impressions = day.impressions().size();
+    evidence.addAll(new WetContacts(day, trials).all());
+    evidence.addAll(TakingUp.all(day, remedy -> trials.finish(remedy, impressions)));
+    evidence.addAll(Clearing.of(day, plan, layout, policy));
     double dye = policy.limit("drying/in-mesh-of-dye").amount();
     double paint = policy.limit("drying/in-mesh-of-paint").amount();
     evidence.addAll(IdleScreen.all(day, plan, m -> m == Medium.DYE ? dye : paint));
     evidence.addAll(DayTooLong.all(day, plan));
-    evidence.addAll(MostlyWaiting.of(day.use()));
+    RunFigures figures = RunFigures.of(day, plan);
+    evidence.add(figures);
+    evidence.addAll(MostlyWaiting.of(day.use(), figures));
     return evidence;
   }
 

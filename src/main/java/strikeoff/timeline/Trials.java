@@ -41,7 +41,7 @@ final class Trials {
 
   /** The least wait in whole minutes that clears a cause, certainly or even in slow drying. */
   Outcome waitFor(Cause cause, List<Pair> pairs, boolean surely, int impressions) {
-    Remedy remedy = new Remedy(cause.how(), cause.step(), minutes(cause, pairs, surely));
+    Remedy remedy = new Remedy(cause.how(), cause.step(), minutes(plan, cause, pairs, surely));
     for (int round = 0; round < ROUNDS; round++) {
       if (budget < impressions) {
         return new Outcome(remedy, Optional.empty(), true);
@@ -72,26 +72,33 @@ final class Trials {
         : Optional.of(new Outcome(remedy, Optional.of(day.finish()), true));
   }
 
+  /** When the run ends with a remedy; empty if there is no budget left to try it. */
+  Optional<Moment> finish(Remedy remedy, int impressions) {
+    return budget < impressions
+        ? Optional.empty()
+        : Optional.of(trial(remedy, impressions).finish());
+  }
+
   private Timeline.Day trial(Remedy remedy, int impressions) {
     budget -= impressions;
     return Timeline.Day.of(remedy.applied(plan), layout, policy);
   }
 
   /** By arithmetic: what is missing, shared out over the waits between the two impressions. */
-  private long minutes(Cause cause, List<Pair> pairs, boolean surely) {
+  static long minutes(PrintPlan plan, Cause cause, List<Pair> pairs, boolean surely) {
     double most = 0;
     for (Pair pair : pairs) {
       Contact contact = pair.contact();
       double missing = surely ? contact.shortMost().minutes() : contact.shortBest().minutes();
       if (missing > 0) {
-        most = Math.max(most, present(cause, pair) + missing / pair.waitsBetween());
+        most = Math.max(most, present(plan, cause, pair) + missing / pair.waitsBetween());
       }
     }
     return (long) Math.ceil(most - 1e-9);
   }
 
   /** The wait that the plan has in that place now. */
-  private double present(Cause cause, Pair pair) {
+  private static double present(PrintPlan plan, Cause cause, Pair pair) {
     if (cause.how() == How.DRY_STEP) {
       return 0;
     }
@@ -109,7 +116,7 @@ final class Trials {
     return pair.contact().later().laid().since(pair.contact().earlier().lifted()).minutes();
   }
 
-  private static double worst(List<Pair> pairs, boolean surely) {
+  static double worst(List<Pair> pairs, boolean surely) {
     return pairs.stream()
         .mapToDouble(
             p -> surely ? p.contact().shortMost().seconds() : p.contact().shortBest().seconds())

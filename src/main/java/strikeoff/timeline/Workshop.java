@@ -23,6 +23,7 @@ final class Workshop {
   private final List<Task> tasks = new ArrayList<>();
   private final Map<String, String> inScreen = new LinkedHashMap<>();
   private final Map<String, Long> mixed = new LinkedHashMap<>();
+  private final HeldUp heldUp = new HeldUp();
   private final int most;
   private final long opened;
   private long floor;
@@ -43,6 +44,7 @@ final class Workshop {
   void nextStep() {
     if (stepBegan != Long.MAX_VALUE) {
       floor = Math.max(floor, stepBegan);
+      heldUp.nextStep();
     }
     stepBegan = Long.MAX_VALUE;
   }
@@ -62,6 +64,11 @@ final class Workshop {
 
   List<Task> tasks() {
     return tasks;
+  }
+
+  /** What each task had to wait for, by its index. */
+  HeldUp heldUp() {
+    return heldUp;
   }
 
   boolean full() {
@@ -93,7 +100,9 @@ final class Workshop {
     long start = bookings.start(held, floor);
     Task task =
         add(step, Task.Kind.MIX, "mix " + paste, held, start, seconds(takes), person, null, -1, -1);
-    mixed.putIfAbsent(paste, task.end().seconds());
+    if (mixed.putIfAbsent(paste, task.end().seconds()) == null) {
+      heldUp.mixed(paste);
+    }
   }
 
   boolean isMixed(String paste) {
@@ -116,16 +125,22 @@ final class Workshop {
     exchange(step, person, screen, paste);
     List<Resource> hands = List.of(Resource.person(person), Resource.CLOTH);
     List<Resource> held = List.of(hands.get(0), hands.get(1), Resource.screen(screen));
-    idleUntil(step, "paste " + paste + " is mixed", hands, mixed.getOrDefault(paste, floor));
-    idleUntil(step, "screen " + screen + " dries", hands, bookings.freeAt(Resource.screen(screen)));
+    if (idleUntil(step, "paste " + paste + " is mixed", hands, mixed.getOrDefault(paste, floor))) {
+      heldUp.byMixing(paste);
+    }
+    if (idleUntil(
+        step, "screen " + screen + " dries", hands, bookings.freeAt(Resource.screen(screen)))) {
+      heldUp.by(Resource.screen(screen));
+    }
     long start = bookings.start(held, floor);
     inScreen.put(screen, paste);
     return add(step, Task.Kind.PRINT, what, held, start, seconds, person, screen, set, id);
   }
 
-  private void idleUntil(Step step, String cause, List<Resource> hands, long until) {
+  private boolean idleUntil(Step step, String cause, List<Resource> hands, long until) {
     long ready = bookings.start(hands, floor);
-    if (until > ready) {
+    boolean idle = until > ready;
+    if (idle) {
       add(
           step,
           Task.Kind.WAIT,
@@ -138,6 +153,7 @@ final class Workshop {
           -1,
           -1);
     }
+    return idle;
   }
 
   /** Washes a screen that holds another paste. */
@@ -219,6 +235,7 @@ final class Workshop {
       String screen,
       int set,
       int impression) {
+    heldUp.add(held, start, bookings::freeAt, start < stepBegan);
     long end = bookings.hold(held, start, seconds);
     stepBegan = Math.min(stepBegan, start);
     Task task =

@@ -131,7 +131,10 @@ class RemedyTest {
               assertThat(wet.certain()).isTrue();
               assertThat(wet.occasions()).isEqualTo(2);
               assertThat(wet.shortBest().minutes()).isEqualTo(40);
-              assertThat(wet.write()).isEqualTo("`before moving: 60 min` in step 1");
+              // load to 9:15; three sets of 100 s with two waits of 60 min and moves of 10 min
+              // between them to 11:40; the screen is washed and dries by 12:20
+              assertThat(wet.write())
+                  .isEqualTo("`before moving: 60 min` in step 1 (the run then ends day 1, 12:20)");
             });
   }
 

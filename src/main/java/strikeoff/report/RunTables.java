@@ -1,0 +1,150 @@
+package strikeoff.report;
+
+import static strikeoff.report.page.Table.Column.number;
+import static strikeoff.report.page.Table.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.check.Checked;
+import strikeoff.report.page.Cell;
+import strikeoff.report.page.Table;
+import strikeoff.report.page.TableSection;
+import strikeoff.timeline.Busy;
+import strikeoff.timeline.ClearedRun;
+import strikeoff.timeline.CriticalChain;
+import strikeoff.timeline.Resource;
+import strikeoff.timeline.RunFigures;
+import strikeoff.timeline.Session;
+
+/** Where the time of the run goes, and what decides when it ends. */
+final class RunTables {
+
+  private RunTables() {}
+
+  static List<TableSection> of(Checked.Judged judged) {
+    Optional<RunFigures> found =
+        judged.facts().timeline().evidence().stream()
+            .filter(RunFigures.class::isInstance)
+            .map(RunFigures.class::cast)
+            .findFirst();
+    if (found.isEmpty() || found.get().sessions().isEmpty()) {
+      return List.of();
+    }
+    RunFigures figures = found.get();
+    List<Table> tables = new ArrayList<>();
+    tables.add(sessions(figures));
+    List<ClearedRun> cleared =
+        judged.facts().timeline().evidence().stream()
+            .filter(ClearedRun.class::isInstance)
+            .map(ClearedRun.class::cast)
+            .toList();
+    if (!cleared.isEmpty()) {
+      tables.add(cleared(cleared));
+    }
+    tables.add(chain(figures));
+    if (!figures.waitingByCause().isEmpty()) {
+      tables.add(waiting(figures));
+    }
+    tables.add(busy(figures));
+    return List.of(
+        new TableSection(
+            "time",
+            "Where the time goes",
+            "What decides the finish most is " + figures.shortenFirst() + ".",
+            tables,
+            false));
+  }
+
+  private static Table cleared(List<ClearedRun> runs) {
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(List.of(Cell.of("As written"), Cell.of(runs.get(0).asWritten().text()), Cell.of("")));
+    for (ClearedRun run : runs) {
+      String left = run.left() == 0 ? "" : run.left() + " are left that no wait found here clears";
+      rows.add(
+          List.of(
+              Cell.of(
+                  run.surely()
+                      ? "Nothing too wet, even in slow drying"
+                      : "Nothing too wet by the likely drying time",
+                  String.join("; ", run.written())),
+              Cell.of(run.finish().text(), left),
+              Cell.of(run.longer().text())));
+    }
+    return new Table(
+        "The finish, and what it costs to let everything dry",
+        List.of(words("Run"), number("Ends"), number("Later by")),
+        rows,
+        "The least waits in whole minutes that clear every frame on a wet film and every lifting of"
+            + " wet cloth.");
+  }
+
+  private static Table sessions(RunFigures figures) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Session session : figures.sessions()) {
+      rows.add(
+          List.of(
+              Cell.of("Day " + session.day()),
+              Cell.of(session.starts().clock()),
+              Cell.of(session.ends().clock()),
+              Cell.of(session.closes().clock()),
+              Cell.of(session.handsOn().text()),
+              Cell.of(session.waiting().text())));
+    }
+    return new Table(
+        "Sessions",
+        List.of(
+            words("Day"),
+            number("Starts"),
+            number("Ends"),
+            number("Room closes"),
+            number("Hands-on"),
+            number("Waiting")),
+        rows,
+        "");
+  }
+
+  private static Table chain(RunFigures figures) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (CriticalChain.Link link : figures.chain().links()) {
+      rows.add(
+          List.of(
+              Cell.of(link.what()),
+              Cell.of(link.step() == 0 ? "" : Integer.toString(link.step())),
+              Cell.of(Integer.toString(link.times())),
+              Cell.of(link.span().text())));
+    }
+    return new Table(
+        "The chain that decides the finish",
+        List.of(words("Work or wait"), number("Step"), number("Times"), number("Takes")),
+        rows,
+        "Each begins when the one before it lets go. Whatever is not named here can take longer"
+            + " without a later finish.");
+  }
+
+  private static Table waiting(RunFigures figures) {
+    List<List<Cell>> rows = new ArrayList<>();
+    figures
+        .waitingByCause()
+        .forEach((cause, span) -> rows.add(List.of(Cell.of(cause), Cell.of(span.text()))));
+    return new Table(
+        "Waiting", List.of(words("For"), number("Nobody works")), rows, "Inside opening hours.");
+  }
+
+  private static Table busy(RunFigures figures) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Busy busy : figures.busy()) {
+      boolean screen = busy.resource().kind() == Resource.Kind.SCREEN;
+      rows.add(
+          List.of(
+              Cell.of((screen ? "screen " : "") + busy.resource().name()),
+              Cell.of(busy.busy().text()),
+              Cell.of(busy.share().text())));
+    }
+    return new Table(
+        "Who and what is busy",
+        List.of(words("What"), number("Busy"), number("Of the sessions")),
+        rows,
+        "A screen is busy while it prints, is washed or dries.");
+  }
+}

@@ -1,0 +1,153 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.layout.Layout;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.timeline.Causes.Cause;
+import strikeoff.timeline.Causes.Pair;
+
+/**
+ * Puts waits in where they are missing, the earliest place first, and simulates again, until
+ * nothing is too wet. A later wait may be needless after an earlier one; so each is as short as it
+ * can be with those before it.
+ */
+final class Clearing {
+
+  /** A place where so many longer waits don't help is left as it is. */
+  private static final int ROUNDS = 6;
+
+  /** Nobody writes a wait of more than a year; it stands for a film that never dries. */
+  private static final long LONGEST = 366L * 24 * 60;
+
+  private final PrintPlan plan;
+  private final Layout layout;
+  private final Policy policy;
+  private final Map<Place, Remedy> waits = new LinkedHashMap<>();
+  private final Map<Place, Integer> rounds = new HashMap<>();
+  private long budget;
+
+  private Clearing(PrintPlan plan, Layout layout, Policy policy) {
+    this.plan = plan;
+    this.layout = layout;
+    this.policy = policy;
+    this.budget = (long) policy.limit("time/most-trials").amount();
+  }
+
+  /** What clears the stops, and what clears the risks too; none if nothing is too wet. */
+  static List<ClearedRun> of(Timeline.Day day, PrintPlan plan, Layout layout, Policy policy) {
+    Clearing clearing = new Clearing(plan, layout, policy);
+    List<ClearedRun> runs = new ArrayList<>();
+    Timeline.Day cleared = day;
+    for (boolean surely : new boolean[] {false, true}) {
+      int before = wet(day, surely);
+      if (before > 0) {
+        cleared = clearing.clear(cleared, surely);
+        int left = wet(cleared, surely);
+        runs.add(
+            new ClearedRun(
+                surely,
+                day.finish(),
+                cleared.finish(),
+                List.copyOf(clearing.waits.values()),
+                Session.all(cleared.tasks(), plan.hours()),
+                Math.max(0, before - left),
+                left,
+                PlanPath.ROOT.key("run")));
+      }
+    }
+    return runs;
+  }
+
+  private Timeline.Day clear(Timeline.Day from, boolean surely) {
+    Timeline.Day day = from;
+    rounds.clear();
+    while (true) {
+      int cost = Math.max(1, day.impressions().size());
+      PrintPlan now = written();
+      Optional<Remedy> next = missing(day, now, surely);
+      if (next.isEmpty() || budget < cost) {
+        return day;
+      }
+      budget -= cost;
+      Place place = Place.of(next.get());
+      rounds.merge(place, 1, Integer::sum);
+      waits.merge(place, next.get(), Clearing::together);
+      day = Timeline.Day.of(written(), layout, policy);
+    }
+  }
+
+  /** A drying step is put in beside the one that is there already; other waits are rewritten. */
+  private static Remedy together(Remedy old, Remedy next) {
+    return next.how() == Remedy.How.DRY_STEP ? old.longer(next.minutes()) : next;
+  }
+
+  private PrintPlan written() {
+    PrintPlan written = plan;
+    for (Remedy wait : waits.values()) {
+      written = wait.applied(written);
+    }
+    return written;
+  }
+
+  /** The wait that is missing first. */
+  private Optional<Remedy> missing(Timeline.Day day, PrintPlan now, boolean surely) {
+    Remedy first = null;
+    Moment earliest = Reached.NEVER;
+    for (Map.Entry<Cause, List<Pair>> cause : Causes.of(day).entrySet()) {
+      List<Pair> pairs = cause.getValue().stream().filter(p -> surely || p.certain()).toList();
+      Remedy remedy =
+          new Remedy(
+              cause.getKey().how(),
+              cause.getKey().step(),
+              Trials.minutes(now, cause.getKey(), pairs, surely));
+      if (!pairs.isEmpty()
+          && pairs.get(0).contact().later().laid().compareTo(earliest) < 0
+          && helps(remedy)) {
+        first = remedy;
+        earliest = pairs.get(0).contact().later().laid();
+      }
+    }
+    for (TakenUpWet taken : TakingUp.all(day, remedy -> Optional.empty())) {
+      if ((surely || taken.certain())
+          && taken.at().compareTo(earliest) < 0
+          && helps(taken.remedy())) {
+        first = taken.remedy();
+        earliest = taken.at();
+      }
+    }
+    return Optional.ofNullable(first);
+  }
+
+  private boolean helps(Remedy remedy) {
+    return remedy.minutes() > 0
+        && remedy.minutes() <= LONGEST
+        && rounds.getOrDefault(Place.of(remedy), 0) < ROUNDS;
+  }
+
+  private static int wet(Timeline.Day day, boolean surely) {
+    long pairs =
+        Causes.of(day).values().stream()
+            .flatMap(List::stream)
+            .filter(p -> surely || p.certain())
+            .count();
+    long taken =
+        TakingUp.all(day, remedy -> Optional.empty()).stream()
+            .filter(t -> surely || t.certain())
+            .count();
+    return (int) (pairs + taken);
+  }
+
+  /** Where a wait is written. */
+  private record Place(Remedy.How how, int step) {
+    static Place of(Remedy remedy) {
+      return new Place(remedy.how(), remedy.step());
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.units.Span;
+
+/**
+ * The chain of work and waits that decides when the run ends: each link begins when the one before
+ * it lets go. Whatever is not in it can take longer without a later finish.
+ *
+ * @param links in the order of time, alike ones of a step taken together
+ */
+public record CriticalChain(List<Link> links) {
+
+  public CriticalChain {
+    links = List.copyOf(links);
+  }
+
+  /**
+   * Part of the chain.
+   *
+   * @param step its number; 0 for laying the cloth
+   * @param what in a few words
+   * @param kind of work or wait
+   * @param span how long altogether
+   * @param times how often
+   */
+  public record Link(int step, String what, Task.Kind kind, Span span, int times) {
+
+    /** With the step's number. */
+    public String text() {
+      return what + (step > 0 ? " in step " + step : "") + ", " + span.text();
+    }
+  }
+
+  /**
+   * Goes back from the last thing that people do or that the cloth waits for; a screen that dries
+   * while everybody goes home holds nobody up.
+   *
+   * @param tasks in the order of booking
+   */
+  static CriticalChain of(List<Task> tasks, HeldUp heldUp) {
+    int at = last(tasks);
+    List<Task> chain = new ArrayList<>();
+    boolean counts = true;
+    while (at != HeldUp.NOBODY) {
+      if (counts && tasks.get(at).end().compareTo(tasks.get(at).start()) > 0) {
+        chain.add(tasks.get(at));
+      }
+      counts = heldUp.tillTheEnd(at);
+      at = heldUp.by(at);
+    }
+    Collections.reverse(chain);
+    Map<List<Object>, Link> links = new LinkedHashMap<>();
+    for (Task task : chain) {
+      String what = what(task);
+      Span span = task.end().since(task.start());
+      links.merge(
+          List.of(task.step(), task.kind(), what),
+          new Link(task.step(), what, task.kind(), span, 1),
+          (a, b) -> new Link(a.step, a.what, a.kind, a.span.plus(b.span), a.times + b.times));
+    }
+    return new CriticalChain(List.copyOf(links.values()));
+  }
+
+  /** What to shorten first: the longest link that is no night. */
+  public Optional<Link> longest() {
+    return links.stream()
+        .filter(l -> l.kind() != Task.Kind.CLOSED)
+        .max(Comparator.comparing(Link::span));
+  }
+
+  /** Time of the chain without its nights. */
+  public Span open() {
+    double minutes = 0;
+    for (Link link : links) {
+      minutes += link.kind() == Task.Kind.CLOSED ? 0 : link.span().minutes();
+    }
+    return new Span(minutes);
+  }
+
+  private static int last(List<Task> tasks) {
+    int last = HeldUp.NOBODY;
+    for (int i = 0; i < tasks.size(); i++) {
+      boolean counts =
+          tasks.get(i).kind() != Task.Kind.DRY_SCREEN && tasks.get(i).kind() != Task.Kind.CLOSED;
+      if (counts
+          && (last == HeldUp.NOBODY || tasks.get(i).end().compareTo(tasks.get(last).end()) > 0)) {
+        last = i;
+      }
+    }
+    return last;
+  }
+
+  private static String what(Task task) {
+    return task.kind() == Task.Kind.PRINT
+        ? "printing with " + task.screen().orElse("a screen")
+        : task.what();
+  }
+}

@@ -1,0 +1,82 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToLongFunction;
+
+/**
+ * Notes for every task which earlier one it could not start before: the last holder of what it
+ * needs, the mixing of its paste, or the first task of the step before. The notes lead back from
+ * the end of a run along its critical chain.
+ */
+final class HeldUp {
+
+  /** No earlier task: it starts with the run. */
+  static final int NOBODY = -1;
+
+  private final Map<Resource, Integer> lastHolder = new HashMap<>();
+  private final Map<String, Integer> mixing = new HashMap<>();
+  private final List<Integer> by = new ArrayList<>();
+  private final List<Boolean> tillItsEnd = new ArrayList<>();
+  private int cause = NOBODY;
+  private int firstOfStep = NOBODY;
+  private int firstOfStepBefore = NOBODY;
+
+  /** The next step begins, not before the one before it has begun. */
+  void nextStep() {
+    firstOfStepBefore = firstOfStep;
+    firstOfStep = NOBODY;
+  }
+
+  /** The task added last mixes a paste. */
+  void mixed(String paste) {
+    mixing.put(paste, by.size() - 1);
+  }
+
+  /** The next task waits for a paste; the pause until then is no cause of its own. */
+  void byMixing(String paste) {
+    cause = mixing.getOrDefault(paste, NOBODY);
+  }
+
+  /** The next task waits for whoever holds a resource. */
+  void by(Resource resource) {
+    cause = lastHolder.getOrDefault(resource, NOBODY);
+  }
+
+  /**
+   * A task is about to be booked.
+   *
+   * @param freeAt until when each resource is held now
+   * @param earliestOfStep whether no task of its step starts earlier so far
+   */
+  void add(
+      List<Resource> held, long start, ToLongFunction<Resource> freeAt, boolean earliestOfStep) {
+    int index = by.size();
+    int before = cause;
+    cause = NOBODY;
+    for (Resource resource : held) {
+      if (before == NOBODY && freeAt.applyAsLong(resource) == start) {
+        before = lastHolder.getOrDefault(resource, NOBODY);
+      }
+    }
+    boolean whole = before != NOBODY;
+    by.add(whole ? before : firstOfStepBefore);
+    tillItsEnd.add(whole);
+    held.forEach(resource -> lastHolder.put(resource, index));
+    if (earliestOfStep) {
+      firstOfStep = index;
+    }
+  }
+
+  /** Index of the task that it waited for, always a smaller one; {@link #NOBODY} if none. */
+  int by(int task) {
+    return by.get(task);
+  }
+
+  /** Whether it waited for that task's end; else only for its beginning. */
+  boolean tillTheEnd(int task) {
+    return tillItsEnd.get(task);
+  }
+}

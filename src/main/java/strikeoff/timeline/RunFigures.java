@@ -1,0 +1,48 @@
+package strikeoff.timeline;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.units.Span;
+
+/**
+ * Where the time of a run goes, and what decides when it ends.
+ *
+ * @param sessions the days at the table
+ * @param busy people first, then the cloth, then screens in the order of use
+ * @param waitingByCause waiting inside opening hours while nobody works, by what is waited for
+ * @param chain what decides the finish
+ */
+public record RunFigures(
+    List<Session> sessions,
+    List<Busy> busy,
+    Map<String, Span> waitingByCause,
+    CriticalChain chain,
+    PlanPath path)
+    implements Evidence {
+
+  public RunFigures {
+    sessions = List.copyOf(sessions);
+    busy = List.copyOf(busy);
+    waitingByCause = Collections.unmodifiableMap(new LinkedHashMap<>(waitingByCause));
+  }
+
+  static RunFigures of(Timeline.Day day, PrintPlan plan) {
+    List<Session> sessions = Session.all(day.tasks(), plan.hours());
+    return new RunFigures(
+        sessions,
+        Busy.all(day.tasks(), sessions, plan),
+        day.use().waitingByCause(),
+        CriticalChain.of(day.run().tasks(), day.run().heldUp()),
+        PlanPath.ROOT.key("run"));
+  }
+
+  /** What to shorten first, with its time; empty if nothing is done. */
+  public String shortenFirst() {
+    return chain.longest().map(CriticalChain.Link::text).orElse("");
+  }
+}

@@ -1,0 +1,117 @@
+package strikeoff.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import strikeoff.plan.Medium;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+
+/** Where the time goes, worked by hand. */
+class RunFiguresTest {
+
+  private static PrintDay herons() {
+    return new PrintDay(Medium.DYE)
+        .paste("blue", 10, 60)
+        .paste("ink", 10, 60)
+        .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
+        .series("herons", "heron", 3, 60, 20);
+  }
+
+  @Test
+  void theChainOfOneSetIsEverythingInItsOrder() {
+    RunFigures figures =
+        of(
+            herons()
+                .print(
+                    "herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT));
+    // load 15; three impressions of 50 s; dry 12; three more; wash two screens, 10 min each
+    assertThat(figures.chain().links())
+        .extracting(l -> l.what() + " " + l.times() + " " + l.span().minutes())
+        .containsExactly(
+            "lay the cloth on the table 1 15.0",
+            "printing with s1 3 2.5",
+            "dry between colours 1 12.0",
+            "printing with s2 3 2.5",
+            "wash out s1 1 10.0",
+            "wash out s2 1 10.0");
+    assertThat(figures.shortenFirst()).isEqualTo("lay the cloth on the table, 15 min");
+    // 9:00 to 9:52; Wren works all of it but the 12 min; s1 prints 2.5, is washed 10 and dries 30
+    assertThat(figures.sessions())
+        .singleElement()
+        .satisfies(
+            s -> {
+              assertThat(s.starts().clock()).isEqualTo("09:00");
+              assertThat(s.ends().clock()).isEqualTo("09:52");
+              assertThat(s.handsOn().minutes()).isEqualTo(40);
+              assertThat(s.waiting().minutes()).isEqualTo(12);
+            });
+    assertThat(busy(figures, Resource.person("Wren")).share().fraction())
+        .isCloseTo(40.0 / 52, offset(1e-9));
+    assertThat(busy(figures, Resource.person("Tam")).busy().minutes()).isZero();
+    assertThat(busy(figures, Resource.CLOTH).busy().minutes()).isCloseTo(20, offset(1e-9));
+    assertThat(busy(figures, Resource.screen("s1")).busy().minutes()).isCloseTo(42.5, offset(1e-9));
+  }
+
+  @Test
+  void whoMixesForThePrinterIsInTheChainAndNotThePrintersWait() {
+    RunFigures figures =
+        of(
+            new PrintDay(Medium.DYE)
+                .unmixedPaste("blue")
+                .unmixedPaste("ink")
+                .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
+                .series("herons", "heron", 1, 60, 20)
+                .step(
+                    n ->
+                        new Step.Mix(
+                            n,
+                            List.of("blue", "ink"),
+                            Optional.empty(),
+                            Optional.of("Tam"),
+                            new PlanPath("run[0]")))
+                .print("herons"));
+    // Tam mixes blue to 9:10 and ink to 9:20 while Wren lays the cloth to 9:15 and prints blue by
+    // 9:15:50: then Wren waits for ink, so that not the cloth but the mixing decides.
+    assertThat(figures.chain().links())
+        .extracting(CriticalChain.Link::what)
+        .containsExactly("mix blue", "mix ink", "printing with s2", "wash out s1", "wash out s2");
+    assertThat(figures.waitingByCause()).isEmpty();
+  }
+
+  @Test
+  void theNightIsInTheChainButNothingToShorten() {
+    RunFigures figures =
+        of(
+            herons()
+                .print("herons")
+                .endOfDay()
+                .dry(PrintDay.until(Until.Dryness.FIX_SAFE), null)
+                .sew());
+    assertThat(figures.sessions()).extracting(Session::day).containsExactly(1, 2);
+    assertThat(figures.chain().links())
+        .extracting(CriticalChain.Link::kind)
+        .contains(Task.Kind.CLOSED)
+        .endsWith(Task.Kind.SEW);
+    assertThat(figures.chain().longest().orElseThrow().kind()).isEqualTo(Task.Kind.SEW);
+  }
+
+  private static Busy busy(RunFigures figures, Resource resource) {
+    return figures.busy().stream()
+        .filter(b -> b.resource().equals(resource))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static RunFigures of(PrintDay day) {
+    return day.timeline().evidence().stream()
+        .filter(RunFigures.class::isInstance)
+        .map(RunFigures.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+}
