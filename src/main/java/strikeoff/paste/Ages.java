@@ -69,7 +69,7 @@ final class Ages {
     return new PasteAge(
         paste.name(),
         group.name(),
-        alkali ? "with alkali in it" : "without alkali",
+        alkali ? PasteAge.WITH_ALKALI : "without alkali",
         paste.storage().text(),
         oldest.ready(),
         oldest.impression().laid(),
@@ -79,6 +79,7 @@ final class Ages {
         new Span(minutes - life.high()),
         new Span(minutes - life.low()),
         new Moment(oldest.impression().laid().seconds() - (long) Math.floor(life.low() * 60)),
+        batches(uses, life.low()),
         uses.stream()
             .filter(use -> use.age().minutes() > life.low())
             .map(use -> use.impression().footprint().placement().name())
@@ -88,6 +89,17 @@ final class Ages {
             .map(m -> new Evidence.Related("mixed here", m.step().path()))
             .toList(),
         paste.path());
+  }
+
+  /** First prints of batches of which each is thrown away when the shortest life is over. */
+  private static List<Moment> batches(List<Use> uses, double minutes) {
+    List<Moment> batches = new ArrayList<>();
+    for (Moment laid : uses.stream().map(use -> use.impression().laid()).sorted().toList()) {
+      if (batches.isEmpty() || laid.since(batches.get(batches.size() - 1)).minutes() > minutes) {
+        batches.add(laid);
+      }
+    }
+    return batches;
   }
 
   private Range life(Paste paste, ReactiveGroup group, boolean alkali) {

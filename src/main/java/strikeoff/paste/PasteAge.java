@@ -1,5 +1,7 @@
 package strikeoff.paste;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -23,6 +25,9 @@ import strikeoff.units.Span;
  * @param overLeast how much too old by the longest life; above zero if surely too old
  * @param overMost how much too old by the shortest life; above zero if perhaps too old
  * @param mixFrom the earliest moment from which a fresh batch lasts to the end
+ * @param batches when the first print of each fresh batch is laid, if a new one is taken whenever
+ *     the one before would be too old; one alone where a batch lasts from the first print to the
+ *     end
  * @param marks placements printed with it when it is perhaps too old
  * @param path of the paste
  */
@@ -39,13 +44,37 @@ public record PasteAge(
     Span overLeast,
     Span overMost,
     Moment mixFrom,
+    List<Moment> batches,
     List<String> marks,
     List<Related> related,
     PlanPath path)
     implements Evidence {
 
+  /** How {@code alkali} says that the paste holds it. */
+  static final String WITH_ALKALI = "with alkali in it";
+
+  /** More batches than that are told by their number alone. */
+  private static final int LISTED = 4;
+
   public PasteAge {
+    batches = List.copyOf(batches);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** What to mix when, as an instruction without a full stop. */
+  public String mixing() {
+    if (batches.size() < 2) {
+      return "Mix it at " + mixFrom.text() + " or later";
+    }
+    String each = batches.stream().limit(LISTED).map(Moment::text).collect(joining("; "));
+    return "No one batch lasts from its first print to its last: mix "
+        + batches.size()
+        + " fresh ones, each just before its first print ("
+        + each
+        + (batches.size() > LISTED ? "; and so on)" : ")")
+        + (alkali.equals(WITH_ALKALI)
+            ? ", or leave the alkali out and soak the cloth in soda"
+            : "");
   }
 }

@@ -170,6 +170,31 @@ class NeedTest {
     return Worked.reeds(paste, "- mix: all\n- print: reeds\n").the(PasteUse.class);
   }
 
+  /** Three prints 42 minutes apart and a life of 60: the third one needs a batch of its own. */
+  @Test
+  void aRunThatIsLongerThanThePasteLivesTakesFreshBatches() {
+    PasteAge age =
+        Worked.reeds(
+                """
+                room: {temperature: 20 °C}
+                pastes:
+                  green: {%s, amount: 100 g, alkali: in paste}
+                designs:
+                  reeds: {size: 30 x 22 cm, separations: [{screen: reeds, paste: green, covers: 40 %%}]}
+                placements:
+                  reeds: {design: reeds, series: 3, pitch: 60 cm, start: 10 cm, across: 30 cm}
+                run:
+                  - mix: all
+                  - print: reeds
+                    pause: 41 min
+                """
+                    .formatted(DYE))
+            .the(PasteAge.class);
+    assertThat(age.batches()).hasSize(2);
+    assertThat(age.batches().get(1)).isEqualTo(age.lastUse());
+    assertThat(age.mixing()).contains("mix 2 fresh ones", age.lastUse().text(), "alkali out");
+  }
+
   private static PasteAge aged(String paste, int minutes, int celsius) {
     String mix = paste.contains("mixed before") ? "" : "  - mix: all\n";
     return Worked.reeds(

@@ -78,6 +78,7 @@ final class EstuaryFacts {
               new Span(0),
               new Span(0),
               Moment.of(1, 540),
+              List.of(Moment.of(1, 600)),
               List.of(),
               List.of(),
               NOWHERE));
