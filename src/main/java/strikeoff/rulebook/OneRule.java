@@ -27,6 +27,7 @@ record OneRule(Model whole, Rule rule) implements Model {
   }
 
   @Override
+  @SuppressWarnings("rawtypes") // as the interface has it
   public List<Global> getGlobals() {
     return whole.getGlobals();
   }
