@@ -53,7 +53,7 @@ public record Checker(Policy policy, Rulebook rules) {
       // One byte more than the reader takes is enough for it to refuse.
       bytes = in.readNBytes(YamlReader.MOST_BYTES + 1);
     } catch (IOException e) {
-      return new Checked.Failed(name, "the file can't be read: " + e.getMessage(), "");
+      return new Checked.Failed(name, "the file can't be read: " + FileTrouble.of(e), "");
     }
     return check(name, bytes);
   }

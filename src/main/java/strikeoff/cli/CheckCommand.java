@@ -1,8 +1,6 @@
 package strikeoff.cli;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.Found;
 import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.report.HtmlReport;
@@ -118,7 +117,7 @@ final class CheckCommand implements Callable<Integer> {
         folder.get().make();
       }
     } catch (IOException e) {
-      trouble(reports.get() + ": no reports can be written here: " + reason(e), exits);
+      trouble(reports.get() + ": no reports can be written here: " + FileTrouble.of(e), exits);
       return Exit.FAULT.code();
     }
     exits.add(check(found.plans(), folder, exits));
@@ -129,6 +128,9 @@ final class CheckCommand implements Callable<Integer> {
   private void usable() {
     if (quiet && verbose) {
       throw new ParameterException(spec.commandLine(), "either --quiet or --verbose, not both");
+    }
+    if (reports.filter(String::isBlank).isPresent()) {
+      throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
     }
     if (maxFindings < 1 || maxPlans < 1 || maxSeconds < 1) {
       throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
@@ -179,7 +181,7 @@ final class CheckCommand implements Callable<Integer> {
       folder.get().write(name, HtmlReport.plan(checked));
       return new Done(checked, entry(checked, folder, name), Optional.empty());
     } catch (IOException e) {
-      String trouble = name + ": this report can't be written: " + reason(e);
+      String trouble = name + ": this report can't be written: " + FileTrouble.of(e);
       return new Done(checked, entry(checked, folder, ""), Optional.of(trouble));
     }
   }
@@ -193,7 +195,7 @@ final class CheckCommand implements Callable<Integer> {
     try {
       folder.write(ReportFolder.INDEX, HtmlReport.index(String.join(", ", wanted()), entries));
     } catch (IOException e) {
-      trouble(ReportFolder.INDEX + ": the index can't be written: " + reason(e), exits);
+      trouble(ReportFolder.INDEX + ": the index can't be written: " + FileTrouble.of(e), exits);
     }
   }
 
@@ -214,15 +216,5 @@ final class CheckCommand implements Callable<Integer> {
     Complaint.say(here, what);
     here.err().flush();
     exits.add(Exit.FAULT);
-  }
-
-  private static String reason(IOException e) {
-    if (e instanceof FileAlreadyExistsException) {
-      return "a file stands in the folder's place";
-    }
-    if (e instanceof AccessDeniedException) {
-      return "no permission";
-    }
-    return String.valueOf(e.getMessage());
   }
 }

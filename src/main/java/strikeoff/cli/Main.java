@@ -3,6 +3,7 @@ package strikeoff.cli;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -15,24 +16,29 @@ public final class Main {
 
   /** Runs one command and exits with its code. */
   public static void main(String[] args) {
+    Outlet out = new Outlet(new FileOutputStream(FileDescriptor.out));
     Surroundings here =
         new Surroundings(
-            writer(FileDescriptor.out),
-            writer(FileDescriptor.err),
+            writer(out),
+            writer(new FileOutputStream(FileDescriptor.err)),
             System.getenv(),
             isTerminal(System.console()),
             Path.of(""),
             Runtime.getRuntime().availableProcessors());
     int code = Strikeoff.run(here, args);
     here.out().flush();
+    // A verdict that reached nobody must not pass for one that did.
+    if (out.lost().isPresent()) {
+      Complaint.say(here, "the results can't be written: " + out.lost().get());
+      code = Math.max(code, Exit.FAULT.code());
+    }
     here.err().flush();
     System.exit(code);
   }
 
   /** UTF-8 whatever the platform's charset: before Java 18 that depends on the locale. */
-  private static PrintWriter writer(FileDescriptor descriptor) {
-    return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
+  private static PrintWriter writer(OutputStream to) {
+    return new PrintWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8));
   }
 
   /** From Java 22 on there is a console even for pipes, and it has to be asked. */

@@ -64,6 +64,11 @@ final class PlanFiles {
   }
 
   private void add(String argument) {
+    if (argument.isBlank()) {
+      // An unset variable of a script, which must not come to mean this folder.
+      wrong.add("an empty argument names no plan");
+      return;
+    }
     try {
       Path path = here.resolve(argument);
       folders = new HashSet<>();

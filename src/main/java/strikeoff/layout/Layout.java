@@ -2,11 +2,13 @@ package strikeoff.layout;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.OptionalInt;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
@@ -23,6 +25,7 @@ public final class Layout {
   private final List<Footprint> footprints;
   private final List<Evidence> evidence;
   private final Map<String, List<Placement>> arrangements;
+  private final Map<String, Placement> named;
   private final int[] firstFootprint;
 
   /**
@@ -38,7 +41,9 @@ public final class Layout {
     this.footprints = List.copyOf(footprints);
     this.evidence = List.copyOf(evidence);
     Map<String, List<Placement>> byName = new LinkedHashMap<>();
+    this.named = new HashMap<>();
     for (Placement placement : this.placements) {
+      named.put(placement.name(), placement);
       byName.computeIfAbsent(placement.arrangement(), name -> new ArrayList<>()).add(placement);
     }
     byName.replaceAll((name, own) -> List.copyOf(own));
@@ -121,6 +126,11 @@ public final class Layout {
 
   public List<Placement> placements() {
     return placements;
+  }
+
+  /** The placement of that name. */
+  public Optional<Placement> named(String name) {
+    return Optional.ofNullable(named.get(name));
   }
 
   public List<Footprint> footprints() {

@@ -14,7 +14,7 @@ import strikeoff.plan.PrintPlan;
 final class Overlaps {
 
   /** The tool's own bound: where everything lies on everything, that much is told and no more. */
-  private static final int MOST_LOOKED_AT = 5_000_000;
+  private static final int MOST_LOOKED_AT = 1_000_000;
 
   private static final int MOST_MARKS = 100;
 

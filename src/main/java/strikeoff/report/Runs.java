@@ -54,13 +54,10 @@ final class Runs {
   }
 
   private static Map<String, List<Placement>> byArrangement(List<String> names, Layout layout) {
-    Map<String, Placement> byName = new LinkedHashMap<>();
-    layout.placements().forEach(p -> byName.put(p.name(), p));
     Map<String, List<Placement>> grouped = new LinkedHashMap<>();
     names.stream()
         .distinct()
-        .map(byName::get)
-        .filter(java.util.Objects::nonNull)
+        .flatMap(name -> layout.named(name).stream())
         .forEach(p -> grouped.computeIfAbsent(p.arrangement(), key -> new ArrayList<>()).add(p));
     return grouped;
   }

@@ -14,6 +14,7 @@ import strikeoff.units.Quantity;
 import strikeoff.units.Script;
 import strikeoff.units.Share;
 import strikeoff.units.Spelling;
+import strikeoff.units.Temperature;
 
 /** The kinds of values that documents hold. */
 public final class Values {
@@ -123,6 +124,28 @@ public final class Values {
   /** A share of a whole, at most all of it. */
   public static Expected<Share> shareOfWhole() {
     return atMost(Share.class, new Share(1), "more than the whole");
+  }
+
+  /**
+   * A temperature within bounds.
+   *
+   * @param bounds what they are the bounds of
+   */
+  public static Expected<Temperature> between(Temperature least, Temperature most, String bounds) {
+    Expected<Temperature> plain = quantity(Temperature.class);
+    return scalar(
+        plain.words(),
+        plain.standIn(),
+        text -> {
+          Parsed<Temperature> parsed = Quantities.parse(text, Temperature.class);
+          return parsed
+                  .toOptional()
+                  .filter(t -> t.compareTo(least) < 0 || t.compareTo(most) > 0)
+                  .isPresent()
+              ? Parsed.refused(
+                  Script.quoted(text) + " is beyond " + bounds + ", " + least + " to " + most)
+              : parsed;
+        });
   }
 
   private static <Q extends Quantity> Expected<Q> atMost(Class<Q> type, Q most, String else_) {

@@ -1,8 +1,11 @@
 package strikeoff.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,12 +31,48 @@ class MainTest {
     assertThat(other.text()).isEqualTo(plain.text());
   }
 
+  @Test
+  void resultsThatGetLostAreAFault() throws Exception {
+    Path full = Path.of("/dev/full");
+    assumeTrue(Files.isWritable(full), "this system has no device that is always full");
+    Process process =
+        new ProcessBuilder(java(), "-cp", classPath(), Main.class.getName(), "rules")
+            .redirectOutput(full.toFile())
+            .start();
+    String told = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).isEqualTo(Exit.FAULT.code());
+    assertThat(told).startsWith("strikeoff: the results can't be written: ");
+  }
+
+  @Test
+  void aReaderWhoHasReadEnoughIsNoFault() {
+    Outlet pipe = new Outlet(failing("Broken pipe"));
+    assertThatThrownBy(() -> pipe.write('a')).isInstanceOf(IOException.class);
+    assertThat(pipe.lost()).isEmpty();
+    Outlet full = new Outlet(failing("No space left on device"));
+    assertThatThrownBy(() -> full.write('a')).isInstanceOf(IOException.class);
+    assertThat(full.lost()).hasValue("No space left on device");
+  }
+
+  private static OutputStream failing(String why) {
+    return new OutputStream() {
+      @Override
+      public void write(int one) throws IOException {
+        throw new IOException(why);
+      }
+    };
+  }
+
+  private static String java() {
+    return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  }
+
   private record Result(String text, int exit) {}
 
   private Result run(Map<String, String> environment, List<String> options)
       throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add(java());
     command.addAll(options);
     command.addAll(List.of("-cp", classPath(), Main.class.getName(), "check", "heron.yaml"));
     ProcessBuilder builder = new ProcessBuilder(command);

@@ -90,6 +90,12 @@ class PlanFilesTest {
   }
 
   @Test
+  void anEmptyArgumentIsNotThisFolder() {
+    assertThat(found("").wrong()).containsExactly("an empty argument names no plan");
+    assertThat(found("").plans()).isEmpty();
+  }
+
+  @Test
   void aLinkThatLeadsBackIsFollowedOnce() throws IOException {
     Files.createSymbolicLink(folder.resolve("class/up"), folder);
     Files.createSymbolicLink(folder.resolve("class/twin.yaml"), folder.resolve("class/a.yaml"));

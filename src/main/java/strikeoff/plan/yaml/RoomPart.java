@@ -33,6 +33,12 @@ final class RoomPart {
 
   private static final int MOST_STATIONS = 1000;
   private static final int MOST_PEOPLE = 20;
+
+  /** What is known of moist air and drying films ends here: supercooled water and boiling. */
+  private static final Temperature COLDEST = new Temperature(-40);
+
+  private static final Temperature HOTTEST = new Temperature(100);
+
   private static final Pattern OPEN =
       Pattern.compile("(\\d{1,2})(?::(\\d{2}))?\\s*(?:-|–|to)\\s*(\\d{1,2})(?::(\\d{2}))?");
   private static final List<String> AIR = List.of("still", "fan", "hair-dryer");
@@ -83,7 +89,7 @@ final class RoomPart {
             assumptions.or(
                 f,
                 "temperature",
-                Values.quantity(Temperature.class),
+                Values.between(COLDEST, HOTTEST, "what a print room can be"),
                 "room.temperature",
                 "temperature of the room"),
             assumptions.or(

@@ -184,6 +184,10 @@ class MistakesTest {
             "10:18 “120 %” is more than the whole; at most 100 % is possible"),
         mistake(
             "crew: [Wren, Tam]",
+            "room: {temperature: -270 °C}",
+            "10:21 “-270 °C” is beyond what a print room can be, -40 °C to 100 °C"),
+        mistake(
+            "crew: [Wren, Tam]",
             "room: {air: breezy}",
             "10:13 still, fan, hair-dryer or an air speed such as 0.3 m/s was expected; “breezy” is not known"),
         // Pastes, steps, acceptances

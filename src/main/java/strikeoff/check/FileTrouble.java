@@ -1,0 +1,30 @@
+package strikeoff.check;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+
+/** Says why a file could not be read or written, without the paths that exceptions begin with. */
+public final class FileTrouble {
+
+  private FileTrouble() {}
+
+  /** A few words that go on after a colon. */
+  public static String of(IOException e) {
+    if (e instanceof FileAlreadyExistsException) {
+      return "a file stands in the folder's place";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "no permission";
+    }
+    if (e instanceof NoSuchFileException) {
+      return "it isn't there, or not any more";
+    }
+    if (e instanceof FileSystemException f && f.getReason() != null) {
+      return f.getReason();
+    }
+    return String.valueOf(e.getMessage());
+  }
+}
