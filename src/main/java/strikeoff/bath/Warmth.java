@@ -22,6 +22,7 @@ import strikeoff.units.Temperature;
  * @param neededMinutes how long the slowest group needs at this temperature: its stated time at its
  *     coolest temperature, carried over by Arrhenius' law within the range of activation energies
  * @param neededGroup the group that needs longest
+ * @param timeKnown false if it is so cold that Arrhenius' law may not be carried over so far
  */
 public record Warmth(
     int step,
@@ -36,7 +37,8 @@ public record Warmth(
     double hotBy,
     Span lasts,
     Range neededMinutes,
-    String neededGroup) {
+    String neededGroup,
+    boolean timeKnown) {
 
   public Warmth {
     dyes = List.copyOf(dyes);

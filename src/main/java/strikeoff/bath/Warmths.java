@@ -70,7 +70,8 @@ final class Warmths {
         celsius - warm.warmest().celsius(),
         fix.lasts(),
         needed(fix, slow),
-        slow.name());
+        slow.name(),
+        cool.coolest().celsius() - celsius <= work.policy().limit("fixing/carried-over").amount());
   }
 
   /** A warmer bath than the coolest saves time, but no more than up to the group's warmest. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import strikeoff.plan.Basis;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
@@ -19,6 +20,14 @@ import strikeoff.units.Share;
  * @param evidence all facts about the cloth's fibres that rules judge
  */
 public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
+
+  /** What a blend's paleness rests on. */
+  public static final Basis BASIS =
+      new Basis(
+          "How pale a blend comes out",
+          "Each fibre takes dye in proportion to its share of the mass.",
+          "Fibres of the table. Blends of unlike fibres may also look speckled, which is not reckoned.",
+          "suppliers' pages for which fibres take the dye; shares of wool and silk from memory");
 
   public Fibres {
     evidence = List.copyOf(evidence);

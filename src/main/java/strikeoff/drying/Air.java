@@ -12,6 +12,14 @@ import strikeoff.units.AirSpeed;
  */
 public record Air(double celsius, double humidity, double speed) {
 
+  /** Rooms that the forms of evaporation were checked for, °C. */
+  public static final double COLDEST_ROOM = 5;
+
+  public static final double HOTTEST_ROOM = 45;
+
+  /** Fastest air over the cloth that they are used for, m/s; a hair-dryer held close. */
+  public static final double FASTEST = 10;
+
   /** The strongest wind that is taken seriously; a hair-dryer blows about 10 m/s. */
   private static final double STORM = 30;
 
@@ -21,14 +29,17 @@ public record Air(double celsius, double humidity, double speed) {
     speed = Math.min(STORM, Math.max(0, speed));
   }
 
+  /** The room's air, held inside the limits above: nothing is extrapolated beyond them. */
   public static Air of(Room room) {
     return new Air(
-        room.temperature().celsius(), room.humidity().fraction(), room.air().metresPerSecond());
+        Math.max(COLDEST_ROOM, Math.min(HOTTEST_ROOM, room.temperature().celsius())),
+        room.humidity().fraction(),
+        Math.min(FASTEST, room.air().metresPerSecond()));
   }
 
-  /** The same air, moved. */
+  /** The same air, moved, no faster than {@link #FASTEST}. */
   public Air moving(AirSpeed air) {
-    return new Air(celsius, humidity, air.metresPerSecond());
+    return new Air(celsius, humidity, Math.min(FASTEST, air.metresPerSecond()));
   }
 
   /** Pressure of the vapour in it, Pa. */

@@ -3,13 +3,16 @@ package strikeoff.drying;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import strikeoff.plan.Basis;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
+import strikeoff.units.AirSpeed;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Span;
+import strikeoff.units.Temperature;
 
 /**
  * Drying on one cloth under one policy: what a film must lose, and how fast it goes in a given air.
@@ -21,6 +24,24 @@ import strikeoff.units.Span;
  * limits {@code drying/…}; correlations and their ranges are told at {@link DryingRate}.
  */
 public final class Drying {
+
+  /** What drying times rest on. */
+  public static final Basis BASIS =
+      new Basis(
+          "Drying times",
+          "Evaporation from saturated vapour pressure, humidity and air speed into air at sea level,"
+              + " the film cooled by it and warmed by room and table; the cloth takes up a share of"
+              + " the water at once. The range runs from a film that only air warms to one as warm"
+              + " as the air.",
+          new Temperature(Air.COLDEST_ROOM).text()
+              + " to "
+              + new Temperature(Air.HOTTEST_ROOM).text()
+              + " and up to "
+              + new AirSpeed(Air.FASTEST).text()
+              + ", cloth that lies flat and open. Outside, times are those of the nearest air"
+              + " inside, and a finding says so.",
+          "IAPWS-IF97; ASHRAE 2017 and Carrier; Shah 2014, from memory; Incropera; shares of water"
+              + " common practice, no source");
 
   private final Map<Medium, Parameters> parameters = new EnumMap<>(Medium.class);
   private final double sideHeat;

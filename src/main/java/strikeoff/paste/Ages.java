@@ -16,6 +16,7 @@ import strikeoff.timeline.Moment;
 import strikeoff.timeline.Timeline;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
+import strikeoff.units.Temperature;
 
 /** Compares each dye paste's age at its impressions with its life. */
 final class Ages {
@@ -35,9 +36,38 @@ final class Ages {
   List<PasteAge> all() {
     List<PasteAge> ages = new ArrayList<>();
     for (Paste paste : plan.pastes().values()) {
+      if (!isKnown(paste)) {
+        continue;
+      }
       paste.group().map(policy::group).flatMap(g -> age(paste, g)).ifPresent(ages::add);
     }
     return ages;
+  }
+
+  /** Pastes that are printed, though nobody knows how long they live in such a room. */
+  Optional<UnknownLife> unknown() {
+    List<Paste> pastes =
+        timeline.impressions().stream()
+            .map(i -> i.footprint().paste())
+            .filter(p -> p.group().isPresent() && !isKnown(p))
+            .distinct()
+            .toList();
+    return pastes.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new UnknownLife(
+                pastes.stream().map(Paste::name).toList(),
+                plan.room().temperature(),
+                new Temperature(policy.limit("paste/room-temperature").amount()),
+                plan.room().path()));
+  }
+
+  /** Kept cold, a life is as stated; in the room Arrhenius' law carries it over so far only. */
+  private boolean isKnown(Paste paste) {
+    double away =
+        plan.room().temperature().celsius() - policy.limit("paste/room-temperature").amount();
+    return paste.storage() == Storage.COLD
+        || Math.abs(away) <= policy.limit("paste/carried-over").amount();
   }
 
   /** One use of the paste and how old it is then. */

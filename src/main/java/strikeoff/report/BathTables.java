@@ -94,12 +94,14 @@ final class BathTables {
         row(
             "Time",
             warmth.lasts().text(),
-            "needed at this temperature: about "
-                + Estimates.best(warmth.neededMinutes(), Span::new)
-                + Optional.of(Estimates.spread(warmth.neededMinutes(), Span::new))
-                    .filter(s -> !s.isEmpty())
-                    .map(s -> ", " + s)
-                    .orElse("")));
+            !warmth.timeKnown()
+                ? "so cold that no time can be given"
+                : "needed at this temperature: about "
+                    + Estimates.best(warmth.neededMinutes(), Span::new)
+                    + Optional.of(Estimates.spread(warmth.neededMinutes(), Span::new))
+                        .filter(s -> !s.isEmpty())
+                        .map(s -> ", " + s)
+                        .orElse("")));
   }
 
   private static Table heat(Checked.Judged judged, HeatSetting heat) {

@@ -7,8 +7,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.check.Checked;
+import strikeoff.facts.Bases;
 import strikeoff.plan.Assumption;
+import strikeoff.plan.Basis;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.report.page.Cell;
@@ -30,7 +33,36 @@ final class FactTables {
     sections.add(
         new TableSection("screens", "Screens", "", List.of(screens(judged.plan())), false));
     sections.add(ColourTables.of(judged));
+    bases(judged).ifPresent(sections::add);
     return sections;
+  }
+
+  /** By which models the figures above were reckoned, and how far each of them holds. */
+  private static Optional<TableSection> bases(Checked.Judged judged) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Basis basis : Bases.of(judged.plan(), judged.facts())) {
+      rows.add(
+          List.of(
+              Cell.of(basis.estimate()),
+              Cell.of(basis.method()),
+              Cell.of(basis.holds()),
+              Cell.of(basis.source())));
+    }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new TableSection(
+                "estimates",
+                "What the estimates rest on",
+                "A measured value in the plan always comes before any of these.",
+                List.of(
+                    new Table(
+                        "Models and their limits",
+                        List.of(
+                            words("Estimate"), words("Model"), words("Holds for"), words("Source")),
+                        rows,
+                        "")),
+                false));
   }
 
   static Table assumptions(PrintPlan plan) {

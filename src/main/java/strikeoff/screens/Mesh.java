@@ -1,5 +1,6 @@
 package strikeoff.screens;
 
+import strikeoff.plan.Basis;
 import strikeoff.plan.Screen;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
@@ -16,6 +17,16 @@ import strikeoff.units.Share;
  * @param thread diameter of one
  */
 public record Mesh(MeshCount count, Length thread) {
+
+  /** What a deposit that nobody weighed rests on. */
+  public static final Basis BASIS =
+      new Basis(
+          "Deposit of a pull",
+          "Theoretical volume of a plain weave, open area times 1.45 to 1.6 threads, of which a pull"
+              + " leaves 70 to 140 % on the cloth; every pull lays down as much again.",
+          "Plain weaves, whose threads are thinner than half the pitch. A finding says so for others;"
+              + " state the deposit weighed on a strike-off for those.",
+          "weavers' specification pages; the share left on cloth common practice, no source");
 
   /**
    * Thickness of a plain weave in thread diameters. Two would be threads that stay round where they

@@ -140,7 +140,8 @@ final class EstuaryFacts {
             -10,
             new Span(60),
             new Range(25, 30, 40),
-            "dichlorotriazine");
+            "dichlorotriazine",
+            true);
     return new Fixing(List.of(soak), List.of(new FixTime(warmth, NOWHERE)));
   }
 

@@ -1,0 +1,55 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.drying.Air;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.units.AirSpeed;
+import strikeoff.units.Quantity;
+import strikeoff.units.Temperature;
+
+/**
+ * Air beyond what the forms of evaporation were checked for. Films whose times the printer measured
+ * don't ask for it.
+ *
+ * @param stated what the plan says: a temperature or a speed
+ * @param nearest what is reckoned with instead
+ * @param films how many films dry by the estimate
+ * @param path of the value
+ */
+public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath path)
+    implements Evidence {
+
+  static List<UntriedAir> all(Timeline.Day day, PrintPlan plan) {
+    long films =
+        day.impressions().stream()
+            .map(i -> i.footprint().paste())
+            .filter(p -> p.frameSafe().isEmpty() || p.liftSafe().isEmpty())
+            .count();
+    List<UntriedAir> all = new ArrayList<>();
+    if (films == 0) {
+      return all;
+    }
+    Temperature room = plan.room().temperature();
+    double held = Math.max(Air.COLDEST_ROOM, Math.min(Air.HOTTEST_ROOM, room.celsius()));
+    if (held != room.celsius()) {
+      PlanPath path = plan.room().path().key("temperature");
+      all.add(new UntriedAir(room, new Temperature(held), films, path));
+    }
+    AirSpeed fastest = new AirSpeed(Air.FASTEST);
+    if (plan.room().air().metresPerSecond() > Air.FASTEST) {
+      PlanPath path = plan.room().path().key("air");
+      all.add(new UntriedAir(plan.room().air(), fastest, films, path));
+    }
+    for (Step step : plan.run()) {
+      if (step instanceof Step.Dry dry
+          && dry.air().filter(a -> a.metresPerSecond() > Air.FASTEST).isPresent()) {
+        all.add(new UntriedAir(dry.air().get(), fastest, films, dry.path().key("air")));
+      }
+    }
+    return all;
+  }
+}
