@@ -48,14 +48,25 @@ public record Checker(Policy policy, Rulebook rules) {
    * @param name the file as the user names it
    */
   public Checked check(Path file, String name) {
-    byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
-      // One byte more than the reader takes is enough for it to refuse.
-      bytes = in.readNBytes(YamlReader.MOST_BYTES + 1);
+      return check(name, in);
     } catch (IOException e) {
-      return new Checked.Failed(name, "the file can't be read: " + FileTrouble.of(e), "");
+      return unread(name, e);
     }
-    return check(name, bytes);
+  }
+
+  /** Checks what comes from a stream, which stays open. */
+  public Checked check(String name, InputStream in) {
+    try {
+      // One byte more than the reader takes is enough for it to refuse.
+      return check(name, in.readNBytes(YamlReader.MOST_BYTES + 1));
+    } catch (IOException e) {
+      return unread(name, e);
+    }
+  }
+
+  private static Checked unread(String name, IOException e) {
+    return new Checked.Failed(name, "the file can't be read: " + FileTrouble.of(e), "");
   }
 
   /** Checks a plan's text. */

@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import strikeoff.check.Checked;
@@ -41,7 +42,7 @@ final class Batch {
   <T> void run(
       List<PlanFile> plans,
       Function<PlanFile, T> check,
-      Function<Checked.Failed, T> failed,
+      BiFunction<PlanFile, Checked.Failed, T> failed,
       Consumer<T> done) {
     Deque<Work<T>> inWork = new ArrayDeque<>();
     Iterator<PlanFile> coming = plans.iterator();
@@ -62,8 +63,9 @@ final class Batch {
     return new Work<>(file, task, System.nanoTime());
   }
 
-  private <T> T result(Work<T> work, Function<Checked.Failed, T> failed) {
-    String name = work.file().name();
+  private <T> T result(Work<T> work, BiFunction<PlanFile, Checked.Failed, T> failed) {
+    PlanFile file = work.file();
+    String name = file.name();
     long spent = System.nanoTime() - work.started();
     try {
       return work.task()
@@ -71,12 +73,13 @@ final class Batch {
     } catch (TimeoutException e) {
       work.task().cancel(true);
       return failed.apply(
+          file,
           new Checked.Failed(name, "it took more than " + seconds + " s and was given up", ""));
     } catch (ExecutionException e) {
-      return failed.apply(Checked.Failed.of(name, e.getCause()));
+      return failed.apply(file, Checked.Failed.of(name, e.getCause()));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      return failed.apply(new Checked.Failed(name, "the check was interrupted", ""));
+      return failed.apply(file, new Checked.Failed(name, "the check was interrupted", ""));
     }
   }
 }

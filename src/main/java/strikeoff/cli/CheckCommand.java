@@ -1,9 +1,7 @@
 package strikeoff.cli;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,13 +11,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import strikeoff.check.Checked;
 import strikeoff.check.Checker;
-import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.Found;
-import strikeoff.cli.PlanFiles.PlanFile;
-import strikeoff.report.HtmlReport;
-import strikeoff.report.IndexEntry;
+import strikeoff.report.outcome.Shard;
 
 /** Checks plans. */
 @Command(
@@ -34,8 +28,6 @@ import strikeoff.report.IndexEntry;
     })
 final class CheckCommand implements Callable<Integer> {
 
-  private static final int LONG_BATCH = 20;
-
   private final Surroundings here;
 
   @Spec private CommandSpec spec;
@@ -44,8 +36,8 @@ final class CheckCommand implements Callable<Integer> {
       arity = "0..*",
       paramLabel = "PLAN|FOLDER|GLOB",
       description =
-          "Files, folders to search for .yaml and .yml, or patterns such as 'plans/**/*.yaml'."
-              + " Without any, the folder plans.")
+          "Files, folders to search for .yaml and .yml, patterns such as 'plans/**/*.yaml', or -"
+              + " for a plan from standard input. Without any, the folder plans.")
   private List<String> arguments = new ArrayList<>();
 
   @Option(
@@ -53,6 +45,30 @@ final class CheckCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "Write an HTML report of each plan and an index into this folder.")
   private Optional<String> reports = Optional.empty();
+
+  @Option(
+      names = {"-f", "--format"},
+      paramLabel = "FORMAT[=FILE]",
+      converter = Output.Converter.class,
+      description =
+          "text, json, sarif or junit, to a file or to standard output. May be given several"
+              + " times. Text goes to standard output unless another format does.")
+  private List<Output> outputs = new ArrayList<>();
+
+  @Option(
+      names = "--shard",
+      paramLabel = "I/N",
+      converter = ShardConverter.class,
+      description =
+          "Check part I of N of the plans, every N-th one. The parts' JSON is put together by"
+              + " strikeoff join.")
+  private Optional<Shard> shard = Optional.empty();
+
+  @Option(
+      names = "--stdin-name",
+      paramLabel = "FILE",
+      description = "What the plan from standard input is called in findings.")
+  private Optional<String> stdinName = Optional.empty();
 
   @Option(
       names = "--exit-zero",
@@ -98,31 +114,30 @@ final class CheckCommand implements Callable<Integer> {
     this.here = here;
   }
 
-  /** What is kept of a checked plan: its lines, its line in the index, what went wrong with it. */
-  private record Done(Checked checked, Optional<IndexEntry> entry, Optional<String> trouble) {}
-
   @Override
   public Integer call() {
     usable();
-    Found found = PlanFiles.of(wanted(), here, maxPlans);
+    Found found = PlanFiles.of(wanted(), here, maxPlans, stdinName.orElse("-"));
     if (!found.wrong().isEmpty()) {
       found.wrong().forEach(wrong -> Complaint.say(here, wrong));
       return Exit.USAGE.code();
     }
-    List<Exit> exits = new ArrayList<>();
-    found.closed().forEach(closed -> trouble(closed, exits));
-    Optional<ReportFolder> folder = reports.map(r -> new ReportFolder(here.resolve(r)));
-    try {
-      if (folder.isPresent()) {
-        folder.get().make();
-      }
-    } catch (IOException e) {
-      trouble(reports.get() + ": no reports can be written here: " + FileTrouble.of(e), exits);
-      return Exit.FAULT.code();
-    }
-    exits.add(check(found.plans(), folder, exits));
-    Exit worst = Exit.worst(exits);
+    CheckRun run = new CheckRun(here, Checker.builtIn(), settings());
+    found.closed().forEach(run::trouble);
+    Exit worst = run.of(found.plans());
     return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();
+  }
+
+  private CheckRun.Settings settings() {
+    return new CheckRun.Settings(
+        String.join(", ", wanted()),
+        reports,
+        shard,
+        outputs,
+        quiet ? Detail.QUIET : verbose ? Detail.FULL : Detail.USUAL,
+        usual.colour(),
+        maxFindings,
+        maxSeconds);
   }
 
   private void usable() {
@@ -135,86 +150,14 @@ final class CheckCommand implements Callable<Integer> {
     if (maxFindings < 1 || maxPlans < 1 || maxSeconds < 1) {
       throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
     }
+    Outputs.clash(here, outputs)
+        .ifPresent(
+            clash -> {
+              throw new ParameterException(spec.commandLine(), clash);
+            });
   }
 
   private List<String> wanted() {
     return arguments.isEmpty() ? List.of("plans") : arguments;
-  }
-
-  private Exit check(List<PlanFile> plans, Optional<ReportFolder> folder, List<Exit> exits) {
-    Checker checker = Checker.builtIn();
-    Map<PlanFile, String> names = ReportFolder.names(plans);
-    Detail detail = quiet ? Detail.QUIET : verbose ? Detail.FULL : Detail.USUAL;
-    PlanText text = new PlanText(usual.ink(here), here.width(), detail, maxFindings);
-    Progress progress =
-        new Progress(here, plans.size(), here.terminal() && plans.size() >= LONG_BATCH);
-    Tally tally = new Tally();
-    List<IndexEntry> entries = new ArrayList<>();
-    new Batch(here.cores(), maxSeconds)
-        .run(
-            plans,
-            plan -> reported(checker.check(plan.path(), plan.name()), folder, names.get(plan)),
-            failed -> new Done(failed, entry(failed, folder, ""), Optional.empty()),
-            done -> {
-              progress.clear();
-              tally.add(done.checked());
-              done.entry().ifPresent(entries::add);
-              tell(text.of(done.checked()), detail);
-              done.trouble().ifPresent(what -> trouble(what, exits));
-              progress.one();
-            });
-    progress.clear();
-    folder.ifPresent(f -> index(f, entries, exits));
-    if (detail != Detail.QUIET) {
-      tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
-      folder.ifPresent(f -> print("reports: " + Plain.line(reports.get()) + "/index.html"));
-    }
-    return tally.exit();
-  }
-
-  /** Runs beside other plans: nothing is told here. */
-  private static Done reported(Checked checked, Optional<ReportFolder> folder, String name) {
-    if (folder.isEmpty()) {
-      return new Done(checked, Optional.empty(), Optional.empty());
-    }
-    try {
-      folder.get().write(name, HtmlReport.plan(checked));
-      return new Done(checked, entry(checked, folder, name), Optional.empty());
-    } catch (IOException e) {
-      String trouble = name + ": this report can't be written: " + FileTrouble.of(e);
-      return new Done(checked, entry(checked, folder, ""), Optional.of(trouble));
-    }
-  }
-
-  private static Optional<IndexEntry> entry(
-      Checked checked, Optional<ReportFolder> folder, String link) {
-    return folder.map(f -> IndexEntry.of(checked, link));
-  }
-
-  private void index(ReportFolder folder, List<IndexEntry> entries, List<Exit> exits) {
-    try {
-      folder.write(ReportFolder.INDEX, HtmlReport.index(String.join(", ", wanted()), entries));
-    } catch (IOException e) {
-      trouble(ReportFolder.INDEX + ": the index can't be written: " + FileTrouble.of(e), exits);
-    }
-  }
-
-  private void tell(List<String> lines, Detail detail) {
-    lines.forEach(this::print);
-    if (detail != Detail.QUIET) {
-      print("");
-    }
-    here.out().flush();
-  }
-
-  private void print(String line) {
-    here.out().print(line + "\n");
-  }
-
-  private void trouble(String what, List<Exit> exits) {
-    here.out().flush();
-    Complaint.say(here, what);
-    here.err().flush();
-    exits.add(Exit.FAULT);
   }
 }

@@ -2,6 +2,7 @@ package strikeoff.cli;
 
 import java.io.Console;
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -21,6 +22,7 @@ public final class Main {
         new Surroundings(
             writer(out),
             writer(new FileOutputStream(FileDescriptor.err)),
+            new FileInputStream(FileDescriptor.in),
             System.getenv(),
             isTerminal(System.console()),
             Path.of(""),

@@ -25,21 +25,32 @@ final class PlanFiles {
   /** Deeper trees are no studio's. */
   private static final int DEEPEST = 40;
 
+  /** Stands for standard input; a file of that name is written ./- */
+  private static final String STANDARD_INPUT = "-";
+
   private final Surroundings here;
   private final int most;
+  private final String inputName;
   private final List<PlanFile> found = new ArrayList<>();
   private final List<String> wrong = new ArrayList<>();
   private final List<String> closed = new ArrayList<>();
   private final Set<Path> files = new HashSet<>();
   private Set<Path> folders = new HashSet<>();
 
-  private PlanFiles(Surroundings here, int most) {
+  private PlanFiles(Surroundings here, int most, String inputName) {
     this.here = here;
     this.most = most;
+    this.inputName = inputName;
   }
 
   /** A file to check, and its name as the user would write it. */
-  record PlanFile(Path path, String name) {}
+  record PlanFile(Path path, String name) {
+
+    /** True if the plan comes from standard input and its path says nothing. */
+    boolean isStandardInput() {
+      return path.toString().equals(STANDARD_INPUT);
+    }
+  }
 
   /**
    * What was found.
@@ -53,9 +64,10 @@ final class PlanFiles {
    * Finds plans.
    *
    * @param most how many to take at most; more is reported as wrong
+   * @param inputName what the plan from standard input is called
    */
-  static Found of(List<String> arguments, Surroundings here, int most) {
-    PlanFiles search = new PlanFiles(here, most);
+  static Found of(List<String> arguments, Surroundings here, int most, String inputName) {
+    PlanFiles search = new PlanFiles(here, most, inputName);
     for (String argument : arguments) {
       search.add(argument);
     }
@@ -67,6 +79,13 @@ final class PlanFiles {
     if (argument.isBlank()) {
       // An unset variable of a script, which must not come to mean this folder.
       wrong.add("an empty argument names no plan");
+      return;
+    }
+    if (argument.equals(STANDARD_INPUT)) {
+      PlanFile input = new PlanFile(Path.of(STANDARD_INPUT), inputName);
+      if (!found.contains(input)) {
+        found.add(input);
+      }
       return;
     }
     try {

@@ -39,6 +39,7 @@ final class Strikeoff implements Runnable {
   static int run(Surroundings here, String... args) {
     CommandLine line = new CommandLine(new Strikeoff());
     line.addSubcommand(new CheckCommand(here));
+    line.addSubcommand(new JoinCommand(here));
     line.addSubcommand(new RulesCommand(here));
     line.addSubcommand(new ExplainCommand(here));
     line.setOut(here.out());
@@ -102,8 +103,13 @@ final class Strikeoff implements Runnable {
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
+      return new String[] {"strikeoff " + number()};
+    }
+
+    /** As {@code 0.1.0}; words where the classes don't come from the jar. */
+    static String number() {
       String version = Strikeoff.class.getPackage().getImplementationVersion();
-      return new String[] {"strikeoff " + (version == null ? "(not packaged)" : version)};
+      return version == null ? "(not packaged)" : version;
     }
   }
 }

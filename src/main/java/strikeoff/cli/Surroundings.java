@@ -1,5 +1,6 @@
 package strikeoff.cli;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Map;
  *
  * @param out findings and other results, in UTF-8
  * @param err complaints and progress, in UTF-8
+ * @param in where a plan may be read from
  * @param environment variables by name
  * @param terminal true if a person watches: both output and input are a terminal
  * @param folder what relative paths start from
@@ -17,6 +19,7 @@ import java.util.Map;
 record Surroundings(
     PrintWriter out,
     PrintWriter err,
+    InputStream in,
     Map<String, String> environment,
     boolean terminal,
     Path folder,

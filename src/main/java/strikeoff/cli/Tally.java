@@ -8,6 +8,8 @@ import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
+import strikeoff.report.outcome.Found;
+import strikeoff.report.outcome.Outcome;
 
 /** Counts what came of a batch. */
 final class Tally {
@@ -18,14 +20,27 @@ final class Tally {
   private int plans;
 
   void add(Checked checked) {
-    plans++;
-    verdicts.merge(checked.verdict(), 1, Integer::sum);
+    List<Severity> severities = List.of();
+    int failed = 0;
     if (checked instanceof Checked.Judged judged) {
-      faults += judged.faults().size();
-      for (Finding finding : judged.findings()) {
-        findings.merge(finding.severity(), 1, Integer::sum);
-      }
+      severities = judged.findings().stream().map(Finding::severity).toList();
+      failed = judged.faults().size();
     }
+    add(checked.verdict(), severities, failed);
+  }
+
+  void add(Outcome plan) {
+    add(
+        plan.verdict(),
+        plan.findings().stream().map(Found::severity).toList(),
+        plan.faults().size());
+  }
+
+  private void add(Verdict verdict, List<Severity> severities, int failed) {
+    plans++;
+    verdicts.merge(verdict, 1, Integer::sum);
+    severities.forEach(s -> findings.merge(s, 1, Integer::sum));
+    faults += failed;
   }
 
   /** The worst of the plans, a failed rule counting as a fault of the tool. */

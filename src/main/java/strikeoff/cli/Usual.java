@@ -20,6 +20,11 @@ final class Usual {
       description = "Show this help and exit.")
   private boolean help;
 
+  /** When to colour. */
+  Colour colour() {
+    return colour;
+  }
+
   Ink ink(Surroundings here) {
     return colour.ink(here);
   }

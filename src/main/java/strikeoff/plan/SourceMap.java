@@ -9,24 +9,39 @@ import java.util.Map;
  * @param file as the user named it
  * @param lines the file's text, line by line, for quoting
  * @param positions where each key (of a map entry) or list item begins
+ * @param ends where the values of those end, just behind the last character
  */
-public record SourceMap(String file, List<String> lines, Map<PlanPath, Position> positions) {
+public record SourceMap(
+    String file,
+    List<String> lines,
+    Map<PlanPath, Position> positions,
+    Map<PlanPath, Position> ends) {
 
   public SourceMap {
     lines = List.copyOf(lines);
     positions = Map.copyOf(positions);
+    ends = Map.copyOf(ends);
   }
 
   /** The place of a path, or of its nearest ancestor that stands in the file. */
   public Position position(PlanPath path) {
+    return nearest(path, positions, new Position(1, 1));
+  }
+
+  /** Where the value of a path, or of its nearest ancestor in the file, ends. */
+  public Position end(PlanPath path) {
+    return nearest(path, ends, position(path));
+  }
+
+  private static Position nearest(PlanPath path, Map<PlanPath, Position> places, Position none) {
     String text = path.text();
     while (true) {
-      Position found = positions.get(new PlanPath(text));
+      Position found = places.get(new PlanPath(text));
       if (found != null) {
         return found;
       }
       if (text.isEmpty()) {
-        return new Position(1, 1);
+        return none;
       }
       int cut = Math.max(text.lastIndexOf('.'), text.lastIndexOf('['));
       text = cut < 0 ? "" : text.substring(0, cut);

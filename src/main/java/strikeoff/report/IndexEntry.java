@@ -4,11 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.findings.Finding;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.report.outcome.Figures;
+import strikeoff.report.outcome.Found;
+import strikeoff.report.outcome.Outcome;
+import strikeoff.timeline.Moment;
 import strikeoff.timeline.Timeline;
 
 /**
@@ -51,6 +56,30 @@ public record IndexEntry(
         findings,
         runs ? run.finish().text() : "",
         runs ? run.finish().seconds() : -1);
+  }
+
+  /**
+   * The same from what is kept of a checked plan.
+   *
+   * @param rules by id; a finding of another rule is left out
+   */
+  public static IndexEntry of(Outcome plan, Map<String, RuleInfo> rules) {
+    Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
+    for (Found found : plan.findings()) {
+      RuleInfo rule = rules.get(found.rule());
+      if (rule != null) {
+        findings.merge(rule, 1, Integer::sum);
+      }
+    }
+    Optional<Moment> finish = plan.figures().flatMap(Figures::finish);
+    return new IndexEntry(
+        plan.file(),
+        plan.title(),
+        plan.report().orElse(""),
+        plan.verdict(),
+        findings,
+        finish.map(Moment::text).orElse(""),
+        finish.map(Moment::seconds).orElse(-1L));
   }
 
   int count(Severity severity) {

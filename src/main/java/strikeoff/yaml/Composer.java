@@ -80,11 +80,12 @@ final class Composer {
       return Optional.of(new Node.Nothing(commentFollows(at), at));
     }
     unseen(text, at);
-    return Optional.of(new Node.Scalar(text.strip(), at));
+    return Optional.of(new Node.Scalar(text.strip(), at, end(at)));
   }
 
   private Optional<Node> mapping(Position at, int depth) throws IOException {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
+    Position last = at;
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       Position keyAt = at();
       adornments();
@@ -95,6 +96,7 @@ final class Composer {
       if (value.isEmpty()) {
         return Optional.empty();
       }
+      last = value.get().end();
       Node.Entry first =
           known ? entries.putIfAbsent(key, new Node.Entry(key, value.get(), keyAt)) : null;
       if (first != null) {
@@ -104,7 +106,7 @@ final class Composer {
             () -> Script.quoted(key) + " stands here a second time; the first is at " + first.at());
       }
     }
-    return Optional.of(new Node.Mapping(entries, at));
+    return Optional.of(new Node.Mapping(entries, at, end(last)));
   }
 
   private boolean isKey(String key, Position at) {
@@ -136,14 +138,16 @@ final class Composer {
 
   private Optional<Node> sequence(Position at, int depth) throws IOException {
     List<Node> items = new ArrayList<>();
+    Position last = at;
     while (parser.nextToken() != JsonToken.END_ARRAY) {
       Optional<Node> item = node(depth + 1);
       if (item.isEmpty()) {
         return Optional.empty();
       }
+      last = item.get().end();
       items.add(item.get());
     }
-    return Optional.of(new Node.Sequence(items, at));
+    return Optional.of(new Node.Sequence(items, at, end(last)));
   }
 
   /** Anchors and tags change what a reader of the file sees; plans say everything openly. */
@@ -180,7 +184,19 @@ final class Composer {
   }
 
   private Position at() {
-    JsonLocation location = parser.currentTokenLocation();
+    return place(parser.currentTokenLocation());
+  }
+
+  /**
+   * Where the current token ends. The end of a list or mapping without brackets is no character of
+   * the file: the parser sees it at whatever comes next, so the last value inside decides.
+   */
+  private Position end(Position last) {
+    Position end = place(parser.currentLocation());
+    return end.equals(at()) || end.compareTo(last) < 0 ? last : end;
+  }
+
+  private Position place(JsonLocation location) {
     return YamlReader.place(location.getLineNr() - 1, location.getColumnNr() - 1, lines);
   }
 }

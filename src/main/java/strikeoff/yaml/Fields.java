@@ -52,7 +52,7 @@ public final class Fields {
 
   /** The keys of a mapping that the document leaves out altogether. */
   public static Fields absent(PlanPath path, Position near, Reading reading) {
-    Node none = new Node.Mapping(Map.of(), near);
+    Node none = new Node.Mapping(Map.of(), near, near);
     return new Fields(new Item(none, path, near), Map.of(), false, reading);
   }
 

@@ -15,11 +15,14 @@ public sealed interface Node {
   /** Where it begins. */
   Position at();
 
+  /** Just behind its last character; where it begins if it has none. */
+  Position end();
+
   /** In words, for messages: {@code a list}. */
   String kind();
 
   /** A single value. */
-  record Scalar(String text, Position at) implements Node {
+  record Scalar(String text, Position at, Position end) implements Node {
     @Override
     public String kind() {
       return "a single value";
@@ -33,13 +36,18 @@ public sealed interface Node {
    */
   record Nothing(boolean comment, Position at) implements Node {
     @Override
+    public Position end() {
+      return at;
+    }
+
+    @Override
     public String kind() {
       return "nothing";
     }
   }
 
   /** A list. */
-  record Sequence(List<Node> items, Position at) implements Node {
+  record Sequence(List<Node> items, Position at, Position end) implements Node {
 
     public Sequence {
       items = List.copyOf(items);
@@ -52,7 +60,7 @@ public sealed interface Node {
   }
 
   /** A mapping in the document's order; its keys are distinct. */
-  record Mapping(Map<String, Entry> entries, Position at) implements Node {
+  record Mapping(Map<String, Entry> entries, Position at, Position end) implements Node {
 
     public Mapping {
       entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));

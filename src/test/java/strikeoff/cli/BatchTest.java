@@ -9,7 +9,6 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import strikeoff.check.Checked;
 import strikeoff.cli.PlanFiles.PlanFile;
 
 class BatchTest {
@@ -28,7 +27,7 @@ class BatchTest {
               pause(plan.name().endsWith("0") ? 20 : 1);
               return plan.name();
             },
-            Checked.Failed::what,
+            (plan, failed) -> failed.what(),
             done::add);
     assertThat(done).containsExactlyElementsOf(PLANS.stream().map(PlanFile::name).toList());
   }
@@ -46,7 +45,7 @@ class BatchTest {
               now.decrementAndGet();
               return plan.name();
             },
-            Checked.Failed::what,
+            (plan, failed) -> failed.what(),
             done -> {});
     assertThat(most.get()).isBetween(2, 3);
   }
@@ -65,7 +64,7 @@ class BatchTest {
               }
               return "checked";
             },
-            Checked.Failed::what,
+            (plan, failed) -> failed.what(),
             done::add);
     assertThat(done).hasSize(4);
     assertThat(done.get(0)).isEqualTo("checked");
@@ -91,7 +90,7 @@ class BatchTest {
               }
               return plan.name();
             },
-            Checked.Failed::what,
+            (plan, failed) -> failed.what(),
             done::add);
     assertThat(done).containsExactly("it took more than 1 s and was given up", "plan 1", "plan 2");
   }

@@ -126,7 +126,7 @@ class PlanFilesTest {
 
   @Test
   void moreThanTheMostIsWrongUsage() {
-    Found found = PlanFiles.of(List.of("."), here(), 3);
+    Found found = PlanFiles.of(List.of("."), here(), 3, "-");
     assertThat(found.plans()).hasSize(3);
     assertThat(found.wrong()).containsExactly("more than 3 plans; --max-plans takes more at once");
   }
@@ -138,11 +138,12 @@ class PlanFilesTest {
   }
 
   private Found found(String... arguments) {
-    return PlanFiles.of(List.of(arguments), here(), 1000);
+    return PlanFiles.of(List.of(arguments), here(), 1000, "-");
   }
 
   private Surroundings here() {
     PrintWriter nowhere = new PrintWriter(new StringWriter());
-    return new Surroundings(nowhere, nowhere, Map.of(), false, folder, 1);
+    return new Surroundings(
+        nowhere, nowhere, java.io.InputStream.nullInputStream(), Map.of(), false, folder, 1);
   }
 }

@@ -1,8 +1,10 @@
 package strikeoff.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -83,10 +85,23 @@ record Scenario(Map<String, String> files, Map<String, String> environment, List
 
   /** Runs a command there. */
   static Outcome run(Path folder, Map<String, String> environment, List<String> args) {
+    return run(folder, environment, args, "");
+  }
+
+  /** Runs a command with something on its standard input. */
+  static Outcome run(
+      Path folder, Map<String, String> environment, List<String> args, String input) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Surroundings here =
-        new Surroundings(new PrintWriter(out), new PrintWriter(err), environment, false, folder, 4);
+        new Surroundings(
+            new PrintWriter(out),
+            new PrintWriter(err),
+            new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+            environment,
+            false,
+            folder,
+            4);
     int exit = Strikeoff.run(here, args.toArray(String[]::new));
     return new Outcome(out.toString(), err.toString(), exit);
   }

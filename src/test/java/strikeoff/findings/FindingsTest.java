@@ -25,7 +25,8 @@ class FindingsTest {
           Map.of(
               new PlanPath("run"), new Position(1, 1),
               new PlanPath("run[0]"), new Position(2, 5),
-              new PlanPath("run[1]"), new Position(3, 5)));
+              new PlanPath("run[1]"), new Position(3, 5)),
+          Map.of());
 
   private static final RuleInfo STOP = rule("drying/too-wet", Severity.STOP);
   private static final RuleInfo RISK = rule("drying/perhaps-wet", Severity.RISK);

@@ -91,7 +91,8 @@ final class Estuary {
     PrintPlan plan = estuary.plan();
     Layout layout = Layout.of(plan, PolicyReader.builtIn());
     Timeline timeline = estuary.timeline(plan, layout);
-    SourceMap source = new SourceMap(texts.apply("estuary-curtains.yaml"), List.of(), Map.of());
+    SourceMap source =
+        new SourceMap(texts.apply("estuary-curtains.yaml"), List.of(), Map.of(), Map.of());
     return new Checked.Judged(
         texts.apply("estuary-curtains.yaml"),
         plan,

@@ -62,7 +62,7 @@ final class Assumptions {
   /** A default's value, without a record of it. */
   <T> T value(Default standard, Expected<T> expected) {
     Reading apart = new Reading();
-    Node node = new Node.Scalar(standard.value(), NOWHERE);
+    Node node = new Node.Scalar(standard.value(), NOWHERE, NOWHERE);
     return expected
         .read(new Item(node, new PlanPath(standard.name()), NOWHERE), apart)
         .orElseThrow(() -> new IllegalStateException("the policy's default is wrong: " + standard));

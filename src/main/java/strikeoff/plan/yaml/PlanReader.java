@@ -63,7 +63,8 @@ public final class PlanReader {
     Map<PlanPath, Position> places = Places.of(root);
     PrintPlan plan = new PlanReader(policy, reading).plan(root, places);
     return reading.problems().none()
-        ? new PlanReading.Readable(plan, new SourceMap(file, yaml.lines(), places))
+        ? new PlanReading.Readable(
+            plan, new SourceMap(file, yaml.lines(), places, Places.ends(root)))
         : new PlanReading.Unreadable(file, reading.problems().sorted(), yaml.lines());
   }
 

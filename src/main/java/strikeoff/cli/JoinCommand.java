@@ -1,0 +1,137 @@
+package strikeoff.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import strikeoff.check.FileTrouble;
+import strikeoff.findings.RuleInfo;
+import strikeoff.report.HtmlReport;
+import strikeoff.report.IndexEntry;
+import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Parts;
+import strikeoff.report.outcome.Results;
+
+/** Puts the parts of a batch together that several machines checked. */
+@Command(
+    name = "join",
+    description = {
+      "Joins the JSON of a batch's parts (check --shard) into one, with the index of all:",
+      "the same bytes as one run over the whole batch."
+    },
+    sortOptions = false,
+    footer = {
+      "",
+      "The exit code is that of one run: 0 every plan is printable, 1 at least one is",
+      "not, 3 at least one plan, or a part, can't be read, 4 the tool failed or a file",
+      "could not be read or written. 2 is wrong usage: parts that don't make one batch.",
+    })
+final class JoinCommand implements Callable<Integer> {
+
+  private final Surroundings here;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(arity = "1..*", paramLabel = "PART", description = "JSON of a part, in any order.")
+  private List<String> files = new ArrayList<>();
+
+  @Option(
+      names = "--reports",
+      paramLabel = "DIR",
+      description =
+          "Write the index into this folder. The pages of the plans are those that the parts"
+              + " wrote: copy them there.")
+  private Optional<String> reports = Optional.empty();
+
+  @Option(
+      names = {"-f", "--format"},
+      paramLabel = "FORMAT[=FILE]",
+      converter = Output.Converter.class,
+      description = "text, json, sarif or junit, to a file or to standard output, as in check.")
+  private List<Output> outputs = new ArrayList<>();
+
+  @Option(
+      names = "--exit-zero",
+      description =
+          "Exit with 0 although a plan is not printable or can't be read: to look, not to gate."
+              + " Codes 2 and 4 stay as they are.")
+  private boolean exitZero;
+
+  @Mixin private Usual usual;
+
+  JoinCommand(Surroundings here) {
+    this.here = here;
+  }
+
+  @Override
+  public Integer call() {
+    Outputs.clash(here, outputs).ifPresent(this::misused);
+    if (reports.filter(String::isBlank).isPresent()) {
+      misused("--reports takes the name of a folder");
+    }
+    List<Results> parts = new ArrayList<>();
+    for (String file : files) {
+      try {
+        parts.add(ResultFile.read(here, file));
+      } catch (ResultFile.Unfit e) {
+        Complaint.say(here, e.getMessage());
+        return e.exit().code();
+      }
+    }
+    Parts.Joined joined = Parts.join(parts);
+    if (joined instanceof Parts.Joined.Unfit unfit) {
+      misused(unfit.why());
+    }
+    return write(((Parts.Joined.Whole) joined).results());
+  }
+
+  private void misused(String what) {
+    throw new ParameterException(spec.commandLine(), what);
+  }
+
+  private int write(Results results) {
+    List<Exit> exits = new ArrayList<>();
+    Outputs all = new Outputs(here, outputs);
+    Tally tally = new Tally();
+    results.plans().forEach(tally::add);
+    reports.ifPresent(r -> index(r, results, exits));
+    for (String line : tally.lines()) {
+      Plain.wrap("", "  ", line, here.width()).forEach(l -> all.text().print(l + "\n"));
+    }
+    reports.ifPresent(r -> all.text().print("reports: " + Plain.line(r) + "/index.html\n"));
+    all.text().flush();
+    all.write(results, (file, e) -> trouble(file + ": this file can't be written: ", e, exits));
+    exits.add(tally.exit());
+    Exit worst = Exit.worst(exits);
+    return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();
+  }
+
+  private void index(String name, Results results, List<Exit> exits) {
+    Map<String, RuleInfo> rules = results.rulesById();
+    List<IndexEntry> entries = new ArrayList<>();
+    for (Outcome plan : results.plans()) {
+      entries.add(IndexEntry.of(plan, rules));
+    }
+    try {
+      ReportFolder folder = new ReportFolder(here.resolve(name));
+      folder.make();
+      folder.write(ReportFolder.INDEX, HtmlReport.index(results.title(), entries));
+    } catch (IOException e) {
+      trouble(name + ": no index can be written here: ", e, exits);
+    }
+  }
+
+  private void trouble(String what, IOException e, List<Exit> exits) {
+    Complaint.say(here, what + FileTrouble.of(e));
+    exits.add(Exit.FAULT);
+  }
+}

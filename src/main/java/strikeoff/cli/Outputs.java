@@ -1,0 +1,112 @@
+package strikeoff.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import strikeoff.report.outcome.Results;
+
+/**
+ * All that a run writes. Text goes to standard output unless another format does, or unless it has
+ * a file of its own.
+ */
+final class Outputs {
+
+  private final Surroundings here;
+  private final List<Output> wanted;
+  private final Optional<StringWriter> kept;
+  private final PrintWriter text;
+
+  Outputs(Surroundings here, List<Output> wanted) {
+    this.here = here;
+    this.wanted = wanted;
+    Optional<Output> named = wanted.stream().filter(o -> o.format() == Format.TEXT).findFirst();
+    boolean taken = wanted.stream().anyMatch(o -> o.file().isEmpty() && o.format() != Format.TEXT);
+    this.kept =
+        named.flatMap(Output::file).isPresent()
+            ? Optional.of(new StringWriter())
+            : Optional.empty();
+    this.text =
+        kept.isPresent()
+            ? new PrintWriter(kept.get())
+            : taken ? new PrintWriter(Writer.nullWriter()) : here.out();
+  }
+
+  /** Why these can't be written together, if so. */
+  static Optional<String> clash(Surroundings here, List<Output> wanted) {
+    if (wanted.stream().filter(o -> o.file().isEmpty()).count() > 1) {
+      return Optional.of("only one --format can go to standard output; give the others a file");
+    }
+    if (wanted.stream().filter(o -> o.format() == Format.TEXT).count() > 1) {
+      return Optional.of("--format text can be given once");
+    }
+    Set<Path> files = new HashSet<>();
+    for (Output output : wanted) {
+      if (output.file().isPresent()) {
+        String file = output.file().get();
+        try {
+          if (!files.add(here.resolve(file).toAbsolutePath().normalize())) {
+            return Optional.of(file + ": two formats can't go to one file");
+          }
+        } catch (InvalidPathException e) {
+          return Optional.of(file + ": not a path");
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Where text is told. */
+  PrintWriter text() {
+    return text;
+  }
+
+  /** True if a person may be reading the text on a terminal. */
+  boolean textIsShown() {
+    return text == here.out();
+  }
+
+  /** True if results have to be kept to the end. */
+  boolean needResults() {
+    return wanted.stream().anyMatch(o -> o.format() != Format.TEXT);
+  }
+
+  /**
+   * Writes all but the text that was told already.
+   *
+   * @param failed takes each file that can't be written, with the reason
+   */
+  void write(Results results, BiConsumer<String, IOException> failed) {
+    for (Output output : wanted) {
+      if (output.format() == Format.TEXT) {
+        kept.ifPresent(k -> save(output.file().orElseThrow(), k.toString(), failed));
+      } else {
+        String written = output.format().of(results);
+        if (output.file().isPresent()) {
+          save(output.file().get(), written, failed);
+        } else {
+          here.out().print(written);
+          here.out().flush();
+        }
+      }
+    }
+  }
+
+  private void save(String file, String written, BiConsumer<String, IOException> failed) {
+    try {
+      Path path = here.resolve(file).toAbsolutePath().normalize();
+      ReportFolder folder = new ReportFolder(path.getParent());
+      folder.make();
+      folder.write(path.getFileName().toString(), written);
+    } catch (IOException e) {
+      failed.accept(file, e);
+    }
+  }
+}

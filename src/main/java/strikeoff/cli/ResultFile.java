@@ -1,0 +1,54 @@
+package strikeoff.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import strikeoff.check.FileTrouble;
+import strikeoff.report.json.JsonReading;
+import strikeoff.report.outcome.Results;
+
+/** Reads results that an earlier run wrote as JSON. */
+final class ResultFile {
+
+  /** Ten thousand plans with twenty findings each. */
+  private static final int MOST_BYTES = 256 << 20;
+
+  private ResultFile() {}
+
+  /** Why a file holds no results, and how the program then ends. */
+  static final class Unfit extends Exception {
+    private static final long serialVersionUID = 1;
+
+    private final transient Exit exit;
+
+    Unfit(String message, Exit exit) {
+      super(message);
+      this.exit = exit;
+    }
+
+    Exit exit() {
+      return exit;
+    }
+  }
+
+  static Results read(Surroundings here, String file) throws Unfit {
+    try (InputStream in = Files.newInputStream(here.resolve(file))) {
+      byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+      if (bytes.length > MOST_BYTES) {
+        throw new Unfit(file + ": larger than " + (MOST_BYTES >> 20) + " MiB", Exit.UNREADABLE);
+      }
+      JsonReading.Read read = JsonReading.of(new String(bytes, StandardCharsets.UTF_8));
+      if (read instanceof JsonReading.Read.Bad bad) {
+        throw new Unfit(file + ": no results of strikeoff: " + bad.why(), Exit.UNREADABLE);
+      }
+      return ((JsonReading.Read.Good) read).results();
+    } catch (NoSuchFileException | InvalidPathException e) {
+      throw new Unfit(file + ": no such file", Exit.USAGE);
+    } catch (IOException e) {
+      throw new Unfit(file + ": this file can't be read: " + FileTrouble.of(e), Exit.FAULT);
+    }
+  }
+}

@@ -1,0 +1,199 @@
+package strikeoff.report.json;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import strikeoff.check.Verdict;
+import strikeoff.findings.RuleFault;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
+import strikeoff.report.outcome.Figures;
+import strikeoff.report.outcome.Found;
+import strikeoff.report.outcome.Mistake;
+import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Region;
+import strikeoff.report.outcome.Results;
+import strikeoff.report.outcome.Spot;
+
+/**
+ * Results as JSON, by the schema {@code report-schema.json} beside this class. The format's number
+ * goes up when a reader of the old one would go wrong; keys may be added without that.
+ */
+public final class JsonReport {
+
+  /** Name and number of the format. */
+  public static final String FORMAT = "strikeoff.report/1";
+
+  private JsonReport() {}
+
+  /** The same bytes for the same results; ends with a line end. */
+  public static String text(Results results) {
+    return Json.document(json -> results(json, results));
+  }
+
+  private static void results(Json json, Results results) throws IOException {
+    json.put("format", FORMAT);
+    json.object("tool", t -> t.put("name", "strikeoff").put("version", results.version()));
+    json.put("title", results.title());
+    if (results.shard().isPresent()) {
+      json.object(
+          "shard",
+          s ->
+              s.put("number", results.shard().get().number())
+                  .put("of", results.shard().get().of()));
+    }
+    json.put("size", results.size());
+    json.object("summary", s -> summary(s, results));
+    json.list(
+        "rules",
+        list -> {
+          for (RuleInfo rule : results.rules()) {
+            list.item(r -> rule(r, rule));
+          }
+        });
+    json.list(
+        "plans",
+        list -> {
+          for (Outcome plan : results.plans()) {
+            list.item(p -> plan(p, plan));
+          }
+        });
+  }
+
+  private static void summary(Json json, Results results) throws IOException {
+    for (Verdict verdict : Verdict.values()) {
+      json.put(Words.of(verdict), results.count(verdict));
+    }
+    List<Found> all = results.plans().stream().flatMap(p -> p.findings().stream()).toList();
+    for (Severity severity : Severity.values()) {
+      json.put(severity.text(), all.stream().filter(f -> f.severity() == severity).count());
+    }
+    json.put("accepted", all.stream().filter(f -> f.accepted().isPresent()).count());
+  }
+
+  private static void rule(Json json, RuleInfo rule) throws IOException {
+    json.put("id", rule.id())
+        .put("severity", rule.severity().text())
+        .put("summary", rule.summary())
+        .put("because", rule.because())
+        .put("message", rule.message())
+        .put("remedy", rule.remedy())
+        .put("source", rule.source())
+        .put("limits", rule.limits());
+  }
+
+  private static void plan(Json json, Outcome plan) throws IOException {
+    json.put("number", plan.number()).put("file", plan.file()).put("title", plan.title());
+    if (plan.report().isPresent()) {
+      json.put("report", plan.report().get());
+    }
+    json.put("verdict", Words.of(plan.verdict())).put("sentence", plan.sentence());
+    json.list(
+        "findings",
+        list -> {
+          for (Found found : plan.findings()) {
+            list.item(f -> found(f, found));
+          }
+        });
+    json.list(
+        "mistakes",
+        list -> {
+          for (Mistake mistake : plan.mistakes()) {
+            list.item(m -> mistake(m, mistake));
+          }
+        });
+    json.list(
+        "faults",
+        list -> {
+          for (RuleFault fault : plan.faults()) {
+            list.item(f -> f.put("rule", fault.rule()).put("what", fault.what()));
+          }
+        });
+    if (plan.failure().isPresent()) {
+      json.put("failure", plan.failure().get());
+    }
+    if (plan.figures().isPresent()) {
+      json.object("figures", f -> figures(f, plan.figures().get()));
+    }
+  }
+
+  private static void found(Json json, Found found) throws IOException {
+    json.put("rule", found.rule())
+        .put("severity", found.severity().text())
+        .put("key", found.key())
+        .put("message", found.message())
+        .put("remedy", found.remedy());
+    json.object("place", p -> spot(p, found.place()));
+    json.list(
+        "related",
+        list -> {
+          for (Spot spot : found.related()) {
+            list.item(s -> spot(s.put("label", spot.label()), spot));
+          }
+        });
+    json.put("marks", found.marks());
+    if (found.accepted().isPresent()) {
+      json.put("accepted", found.accepted().get());
+    }
+  }
+
+  private static void spot(Json json, Spot spot) throws IOException {
+    json.put("path", spot.path());
+    region(json, spot.region());
+    json.put("line", spot.line());
+  }
+
+  private static void mistake(Json json, Mistake mistake) throws IOException {
+    json.put("path", mistake.path());
+    region(json, mistake.region());
+    json.put("message", mistake.message());
+  }
+
+  private static void region(Json json, Region region) throws IOException {
+    json.object(
+        "region",
+        r ->
+            r.put("startLine", region.start().line())
+                .put("startColumn", region.start().column())
+                .put("endLine", region.end().line())
+                .put("endColumn", region.end().column()));
+  }
+
+  private static void figures(Json json, Figures figures) throws IOException {
+    json.put("placements", figures.placements());
+    if (figures.start().isPresent()) {
+      json.put("startSeconds", figures.start().get().seconds());
+      json.put("start", figures.start().get().text());
+    }
+    if (figures.finish().isPresent()) {
+      json.put("finishSeconds", figures.finish().get().seconds());
+      json.put("finish", figures.finish().get().text());
+    }
+    json.put("workSeconds", figures.workSeconds());
+    json.put("waitingSeconds", figures.waitingSeconds());
+    json.object(
+        "lays",
+        lays -> {
+          for (Map.Entry<String, Integer> screen : figures.lays().entrySet()) {
+            lays.put(screen.getKey(), screen.getValue());
+          }
+        });
+    json.list(
+        "pastes",
+        list -> {
+          for (Figures.Paste paste : figures.pastes()) {
+            list.item(p -> paste(p, paste));
+          }
+        });
+  }
+
+  private static void paste(Json json, Figures.Paste paste) throws IOException {
+    json.put("name", paste.name())
+        .put("needLowGrams", paste.low())
+        .put("needGrams", paste.best())
+        .put("needHighGrams", paste.high());
+    if (paste.mixed().isPresent()) {
+      json.put("mixedGrams", paste.mixed().get());
+    }
+  }
+}

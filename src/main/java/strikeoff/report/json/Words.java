@@ -1,0 +1,37 @@
+package strikeoff.report.json;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import strikeoff.check.Verdict;
+import strikeoff.findings.Severity;
+
+/** What the format calls verdicts and severities. */
+final class Words {
+
+  private Words() {}
+
+  static String of(Verdict verdict) {
+    return switch (verdict) {
+      case PRINTABLE -> "printable";
+      case NOT_PRINTABLE -> "notPrintable";
+      case UNREADABLE -> "unreadable";
+      case NOT_CHECKED -> "notChecked";
+    };
+  }
+
+  static Map<String, Verdict> verdicts() {
+    Map<String, Verdict> words = new LinkedHashMap<>();
+    for (Verdict verdict : Verdict.values()) {
+      words.put(of(verdict), verdict);
+    }
+    return words;
+  }
+
+  static Map<String, Severity> severities() {
+    Map<String, Severity> words = new LinkedHashMap<>();
+    for (Severity severity : Severity.values()) {
+      words.put(severity.text(), severity);
+    }
+    return words;
+  }
+}

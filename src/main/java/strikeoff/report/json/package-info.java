@@ -1,0 +1,2 @@
+/** Results as JSON of our own, documented by a schema, and back. */
+package strikeoff.report.json;

@@ -1,0 +1,105 @@
+package strikeoff.report.junit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import strikeoff.findings.RuleFault;
+import strikeoff.report.outcome.Found;
+import strikeoff.report.outcome.Mistake;
+import strikeoff.report.outcome.Outcome;
+
+/**
+ * One case of a plan's suite.
+ *
+ * @param message why it didn't pass, in one line; empty if it did
+ * @param type what kind of reason, as a rule's id
+ * @param text the whole reason
+ */
+record Case(String name, Ending ending, String message, String type, String text) {
+
+  /** How a case ends. */
+  enum Ending {
+    PASSED(""),
+    FAILURE("failure"),
+    ERROR("error"),
+    SKIPPED("skipped");
+
+    private final String element;
+
+    Ending(String element) {
+      this.element = element;
+    }
+
+    String element() {
+      return element;
+    }
+  }
+
+  private static final String READING = "reading";
+
+  static List<Case> of(Outcome plan, List<String> families) {
+    List<Case> cases = new ArrayList<>();
+    cases.add(reading(plan));
+    Set<String> names = new LinkedHashSet<>(families);
+    // A rule that is in no list any more still has its say.
+    plan.findings().forEach(f -> names.add(family(f.rule())));
+    plan.faults().forEach(f -> names.add(family(f.rule())));
+    for (String name : new TreeSet<>(names)) {
+      cases.add(
+          plan.figures().isPresent()
+              ? judged(plan, name)
+              : new Case(name, Ending.SKIPPED, "", "", ""));
+    }
+    return cases;
+  }
+
+  private static Case reading(Outcome plan) {
+    if (plan.failure().isPresent()) {
+      return new Case(READING, Ending.ERROR, plan.sentence(), "not-checked", plan.failure().get());
+    }
+    if (plan.mistakes().isEmpty()) {
+      return passed(READING);
+    }
+    List<String> lines = new ArrayList<>();
+    for (Mistake mistake : plan.mistakes()) {
+      String path = mistake.path().isEmpty() ? "" : " " + mistake.path() + ":";
+      lines.add(
+          plan.file() + ":" + mistake.region().start() + ":" + path + " " + mistake.message());
+    }
+    return new Case(READING, Ending.ERROR, plan.sentence(), "unreadable", String.join("\n", lines));
+  }
+
+  private static Case judged(Outcome plan, String family) {
+    List<String> lines = new ArrayList<>();
+    List<RuleFault> faults =
+        plan.faults().stream().filter(f -> family(f.rule()).equals(family)).toList();
+    faults.forEach(f -> lines.add(f.rule() + ": " + f.what()));
+    List<Found> stops =
+        plan.findings().stream()
+            .filter(Found::blocks)
+            .filter(f -> family(f.rule()).equals(family))
+            .toList();
+    stops.forEach(f -> lines.addAll(Told.of(plan, f)));
+    String text = String.join("\n", lines);
+    if (!faults.isEmpty()) {
+      return new Case(family, Ending.ERROR, faults.get(0).what(), faults.get(0).rule(), text);
+    }
+    if (stops.isEmpty()) {
+      return passed(family);
+    }
+    Found first = stops.get(0);
+    String more = stops.size() == 1 ? "" : " (and " + (stops.size() - 1) + " more)";
+    return new Case(family, Ending.FAILURE, first.message() + more, first.rule(), text);
+  }
+
+  private static Case passed(String name) {
+    return new Case(name, Ending.PASSED, "", "", "");
+  }
+
+  private static String family(String rule) {
+    int slash = rule.indexOf('/');
+    return slash < 0 ? rule : rule.substring(0, slash);
+  }
+}

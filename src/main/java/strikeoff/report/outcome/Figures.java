@@ -1,0 +1,82 @@
+package strikeoff.report.outcome;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.check.Checked;
+import strikeoff.paste.PasteUse;
+import strikeoff.timeline.Moment;
+import strikeoff.timeline.Timeline;
+import strikeoff.units.Range;
+
+/**
+ * The main figures of a plan.
+ *
+ * @param placements copies of designs on the cloth
+ * @param start when the run starts; empty if the plan has none
+ * @param finish when it ends; empty if the plan has none
+ * @param workSeconds that people work
+ * @param waitingSeconds that people wait inside opening hours
+ * @param lays how often each screen is laid, by its name
+ * @param pastes in the order of the plan's needs
+ */
+public record Figures(
+    int placements,
+    Optional<Moment> start,
+    Optional<Moment> finish,
+    long workSeconds,
+    long waitingSeconds,
+    Map<String, Integer> lays,
+    List<Paste> pastes) {
+
+  public Figures {
+    lays = Collections.unmodifiableMap(new LinkedHashMap<>(lays));
+    pastes = List.copyOf(pastes);
+  }
+
+  /**
+   * What a paste comes to, in grams, to a tenth.
+   *
+   * @param low need by the kindest estimate
+   * @param best need by the best estimate
+   * @param high need by the most careful estimate
+   * @param mixed what is mixed, by the best estimate; empty if the plan leaves it open
+   */
+  public record Paste(String name, double low, double best, double high, Optional<Double> mixed) {}
+
+  /** Lays of all screens. */
+  public int allLays() {
+    return lays.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  static Figures of(Checked.Judged judged) {
+    Timeline run = judged.facts().timeline();
+    boolean runs = !run.tasks().isEmpty();
+    List<Paste> pastes = new ArrayList<>();
+    for (PasteUse use : judged.facts().pastes().uses()) {
+      Range need = use.needGrams();
+      pastes.add(
+          new Paste(
+              use.paste(),
+              tenth(need.low()),
+              tenth(need.best()),
+              tenth(need.high()),
+              use.mixedGrams().map(m -> tenth(m.best()))));
+    }
+    return new Figures(
+        judged.facts().layout().placements().size(),
+        runs ? Optional.of(run.start()) : Optional.empty(),
+        runs ? Optional.of(run.finish()) : Optional.empty(),
+        Math.round(run.handsOn().seconds()),
+        Math.round(run.waiting().seconds()),
+        run.laysByScreen(),
+        pastes);
+  }
+
+  private static double tenth(double grams) {
+    return Math.round(grams * 10) / 10.0;
+  }
+}

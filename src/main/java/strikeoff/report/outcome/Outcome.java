@@ -1,0 +1,118 @@
+package strikeoff.report.outcome;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.check.Checked;
+import strikeoff.check.Verdict;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Place;
+import strikeoff.findings.RuleFault;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Position;
+import strikeoff.plan.Problem;
+import strikeoff.plan.SourceMap;
+
+/**
+ * What came of one plan, small enough to keep a whole batch of it. Texts in it are untrusted.
+ *
+ * @param number its place in the whole batch, from 1
+ * @param file as the user named it
+ * @param title the plan's own; the file's name if it could not be read
+ * @param report the plan's page beside the batch's index, if one was written
+ * @param sentence the verdict with its figures
+ * @param findings worst first; empty if it could not be read
+ * @param mistakes why it could not be read, down the file; else empty
+ * @param faults rules that failed on it
+ * @param failure what went wrong with the tool, if it failed on this plan
+ * @param figures empty if the plan was not judged
+ */
+public record Outcome(
+    int number,
+    String file,
+    String title,
+    Optional<String> report,
+    Verdict verdict,
+    String sentence,
+    List<Found> findings,
+    List<Mistake> mistakes,
+    List<RuleFault> faults,
+    Optional<String> failure,
+    Optional<Figures> figures) {
+
+  public Outcome {
+    findings = List.copyOf(findings);
+    mistakes = List.copyOf(mistakes);
+    faults = List.copyOf(faults);
+  }
+
+  /**
+   * Keeps what matters of a checked plan.
+   *
+   * @param number its place in the batch, from 1
+   */
+  public static Outcome of(Checked checked, int number, Optional<String> report) {
+    String title = checked.file();
+    List<Found> findings = new ArrayList<>();
+    List<Mistake> mistakes = new ArrayList<>();
+    List<RuleFault> faults = List.of();
+    Optional<String> failure = Optional.empty();
+    Optional<Figures> figures = Optional.empty();
+    if (checked instanceof Checked.Judged judged) {
+      title = judged.plan().title();
+      Keys keys = new Keys(judged.plan());
+      judged.findings().forEach(f -> findings.add(found(f, keys, judged.source())));
+      faults = judged.faults();
+      figures = Optional.of(Figures.of(judged));
+    } else if (checked instanceof Checked.Unreadable unreadable) {
+      unreadable.problems().forEach(p -> mistakes.add(mistake(p, unreadable.lines())));
+    } else if (checked instanceof Checked.Failed failed) {
+      failure = Optional.of(failed.what());
+    }
+    return new Outcome(
+        number,
+        checked.file(),
+        title,
+        report,
+        checked.verdict(),
+        checked.sentence(),
+        findings,
+        mistakes,
+        faults,
+        failure,
+        figures);
+  }
+
+  private static Found found(Finding finding, Keys keys, SourceMap source) {
+    return new Found(
+        finding.rule().id(),
+        finding.severity(),
+        keys.next(finding.rule().id(), finding.place().path()),
+        finding.message(),
+        finding.remedy(),
+        spot(finding.place(), source),
+        finding.related().stream().map(place -> spot(place, source)).toList(),
+        finding.marks(),
+        finding.accepted().map(a -> a.because()));
+  }
+
+  private static Spot spot(Place place, SourceMap source) {
+    PlanPath path = place.path();
+    Position start = place.position();
+    Position end = source.end(path);
+    return new Spot(
+        place.label(),
+        path.text(),
+        new Region(start, end.compareTo(start) < 0 ? start : end),
+        place.excerpt());
+  }
+
+  /** Where a mistake ends nobody can tell, so its line is marked to the end. */
+  private static Mistake mistake(Problem problem, List<String> lines) {
+    Position start = problem.position();
+    int length =
+        start.line() <= lines.size() ? lines.get(start.line() - 1).stripTrailing().length() : 0;
+    Position end = new Position(start.line(), Math.max(start.column(), length + 1));
+    return new Mistake(problem.path().text(), new Region(start, end), problem.message());
+  }
+}

@@ -1,0 +1,50 @@
+package strikeoff.report.outcome;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.check.Verdict;
+import strikeoff.findings.RuleInfo;
+
+/**
+ * What came of a batch.
+ *
+ * @param version of the program
+ * @param title what the batch is: the files and folders that were named
+ * @param shard which part of the batch, if it is not the whole
+ * @param size plans in the whole batch
+ * @param rules all that judged, by id
+ * @param plans by their number in the batch
+ */
+public record Results(
+    String version,
+    String title,
+    Optional<Shard> shard,
+    int size,
+    List<RuleInfo> rules,
+    List<Outcome> plans) {
+
+  public Results {
+    rules = rules.stream().sorted(Comparator.comparing(RuleInfo::id)).toList();
+    plans = plans.stream().sorted(Comparator.comparingInt(Outcome::number)).toList();
+  }
+
+  /** The rules, by id. */
+  public Map<String, RuleInfo> rulesById() {
+    Map<String, RuleInfo> byId = new LinkedHashMap<>();
+    rules.forEach(rule -> byId.put(rule.id(), rule));
+    return byId;
+  }
+
+  public long count(Verdict verdict) {
+    return plans.stream().filter(p -> p.verdict() == verdict).count();
+  }
+
+  /** True if every plan could be read and judged by every rule. */
+  public boolean complete() {
+    return plans.stream()
+        .allMatch(p -> p.mistakes().isEmpty() && p.faults().isEmpty() && p.failure().isEmpty());
+  }
+}

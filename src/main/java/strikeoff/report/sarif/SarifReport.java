@@ -1,0 +1,269 @@
+package strikeoff.report.sarif;
+
+import java.io.IOException;
+import java.util.List;
+import strikeoff.findings.RuleFault;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
+import strikeoff.report.json.Json;
+import strikeoff.report.outcome.Found;
+import strikeoff.report.outcome.Mistake;
+import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Region;
+import strikeoff.report.outcome.Results;
+import strikeoff.report.outcome.Spot;
+
+/**
+ * Results as a SARIF 2.1.0 log of one run. Findings are results: a stop an error, a risk a warning,
+ * advice a note; what the plan accepts is suppressed in source with the plan's reason. What kept a
+ * plan from being judged, in the file or in the tool, is a notification and no result.
+ */
+public final class SarifReport {
+
+  private static final String SCHEMA =
+      "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
+
+  /** Name of the fingerprint; its number goes up when keys are made in another way. */
+  private static final String FINGERPRINT = "strikeoffKey/v1";
+
+  private final Results results;
+  private final List<String> ids;
+
+  private SarifReport(Results results) {
+    this.results = results;
+    this.ids = results.rules().stream().map(RuleInfo::id).toList();
+  }
+
+  /** The same bytes for the same results; ends with a line end. */
+  public static String text(Results results) {
+    SarifReport report = new SarifReport(results);
+    return Json.document(
+        json -> {
+          json.put("$schema", SCHEMA).put("version", "2.1.0");
+          json.list("runs", runs -> runs.item(report::run));
+        });
+  }
+
+  private void run(Json json) throws IOException {
+    json.object("tool", tool -> tool.object("driver", this::driver));
+    if (results.shard().isPresent()) {
+      json.object(
+          "automationDetails",
+          a -> a.put("id", "strikeoff/" + results.shard().get().toString().replace('/', '-')));
+    }
+    json.put("columnKind", "utf16CodeUnits");
+    json.list("invocations", list -> list.item(this::invocation));
+    json.list(
+        "artifacts",
+        list -> {
+          for (Outcome plan : results.plans()) {
+            list.item(a -> artifact(a, plan));
+          }
+        });
+    json.list(
+        "results",
+        list -> {
+          for (int i = 0; i < results.plans().size(); i++) {
+            int index = i;
+            Outcome plan = results.plans().get(i);
+            for (Found found : plan.findings()) {
+              list.item(r -> result(r, found, plan, index));
+            }
+          }
+        });
+  }
+
+  private void driver(Json json) throws IOException {
+    json.put("name", "strikeoff").put("version", results.version());
+    json.list(
+        "rules",
+        list -> {
+          for (RuleInfo rule : results.rules()) {
+            list.item(r -> rule(r, rule));
+          }
+        });
+    json.list(
+        "notifications",
+        list -> {
+          for (Notice notice : Notice.values()) {
+            list.item(
+                n ->
+                    n.put("id", notice.id())
+                        .object("shortDescription", d -> d.put("text", notice.words())));
+          }
+        });
+  }
+
+  private static void rule(Json json, RuleInfo rule) throws IOException {
+    json.put("id", rule.id());
+    json.object("shortDescription", d -> d.put("text", rule.summary()));
+    json.object("fullDescription", d -> d.put("text", rule.because()));
+    json.object(
+        "help",
+        h -> h.put("text", rule.because() + "\n\nSource: " + rule.source() + "\n" + more(rule)));
+    json.object("defaultConfiguration", c -> c.put("level", level(rule.severity())));
+    json.object(
+        "properties",
+        p ->
+            p.put("tags", List.of(rule.family()))
+                .put("source", rule.source())
+                .put("limits", rule.limits()));
+  }
+
+  private static String more(RuleInfo rule) {
+    return "More: strikeoff explain " + rule.id();
+  }
+
+  private static void artifact(Json json, Outcome plan) throws IOException {
+    json.object("location", l -> l.put("uri", FileUri.of(plan.file())));
+    json.put("roles", List.of("analysisTarget"));
+    json.put("encoding", "UTF-8").put("sourceLanguage", "yaml");
+  }
+
+  private void result(Json json, Found found, Outcome plan, int index) throws IOException {
+    json.put("ruleId", found.rule());
+    if (ids.contains(found.rule())) {
+      json.put("ruleIndex", ids.indexOf(found.rule()));
+    }
+    json.put("level", level(found.severity()));
+    json.object("message", m -> m.put("text", found.message() + " Mend: " + found.remedy()));
+    json.list("locations", l -> l.item(p -> location(p, found.place(), plan, index)));
+    json.list(
+        "relatedLocations",
+        list -> {
+          int id = 0;
+          for (Spot spot : found.related()) {
+            int number = ++id;
+            list.item(
+                l -> {
+                  l.put("id", number).object("message", m -> m.put("text", spot.label()));
+                  location(l, spot, plan, index);
+                });
+          }
+        });
+    json.object("partialFingerprints", f -> f.put(FINGERPRINT, found.key()));
+    // All or none: an empty list says that this one is not suppressed (section 3.27.23).
+    json.list(
+        "suppressions",
+        list -> {
+          if (found.accepted().isPresent()) {
+            list.item(s -> s.put("kind", "inSource").put("justification", found.accepted().get()));
+          }
+        });
+    json.object("properties", p -> p.put("marks", found.marks()));
+  }
+
+  private static void location(Json json, Spot spot, Outcome plan, int index) throws IOException {
+    physical(json, spot.region(), plan, index);
+    if (!spot.path().isEmpty()) {
+      json.list(
+          "logicalLocations",
+          list -> list.item(l -> l.put("fullyQualifiedName", spot.path()).put("kind", "member")));
+    }
+  }
+
+  private static void physical(Json json, Region region, Outcome plan, int index)
+      throws IOException {
+    json.object(
+        "physicalLocation",
+        p -> {
+          p.object(
+              "artifactLocation", a -> a.put("uri", FileUri.of(plan.file())).put("index", index));
+          p.object("region", r -> region(r, region));
+        });
+  }
+
+  private static void region(Json json, Region region) throws IOException {
+    json.put("startLine", region.start().line())
+        .put("startColumn", region.start().column())
+        .put("endLine", region.end().line())
+        .put("endColumn", region.end().column());
+  }
+
+  private void invocation(Json json) throws IOException {
+    json.put("executionSuccessful", results.complete());
+    json.list(
+        "toolExecutionNotifications",
+        list -> {
+          for (int i = 0; i < results.plans().size(); i++) {
+            int index = i;
+            Outcome plan = results.plans().get(i);
+            for (Mistake mistake : plan.mistakes()) {
+              list.item(
+                  n -> {
+                    String at = mistake.path().isEmpty() ? "" : mistake.path() + ": ";
+                    notice(n, Notice.UNREADABLE, at + mistake.message());
+                    n.list(
+                        "locations", l -> l.item(p -> physical(p, mistake.region(), plan, index)));
+                  });
+            }
+            for (RuleFault fault : plan.faults()) {
+              list.item(
+                  n -> {
+                    notice(n, Notice.RULE_FAILED, fault.rule() + ": " + fault.what());
+                    if (ids.contains(fault.rule())) {
+                      n.object(
+                          "associatedRule",
+                          r -> r.put("id", fault.rule()).put("index", ids.indexOf(fault.rule())));
+                    }
+                    n.list("locations", l -> l.item(p -> whole(p, plan, index)));
+                  });
+            }
+            if (plan.failure().isPresent()) {
+              list.item(
+                  n -> {
+                    notice(n, Notice.NOT_CHECKED, plan.failure().get());
+                    n.list("locations", l -> l.item(p -> whole(p, plan, index)));
+                  });
+            }
+          }
+        });
+  }
+
+  private static void notice(Json json, Notice notice, String text) throws IOException {
+    json.object(
+        "descriptor",
+        d -> d.put("id", notice.id()).put("index", List.of(Notice.values()).indexOf(notice)));
+    json.put("level", "error").object("message", m -> m.put("text", text));
+  }
+
+  private static void whole(Json json, Outcome plan, int index) throws IOException {
+    json.object(
+        "physicalLocation",
+        p ->
+            p.object(
+                "artifactLocation",
+                a -> a.put("uri", FileUri.of(plan.file())).put("index", index)));
+  }
+
+  private static String level(Severity severity) {
+    return switch (severity) {
+      case STOP -> "error";
+      case RISK -> "warning";
+      case ADVICE -> "note";
+    };
+  }
+
+  /** Why a plan was not judged, or not by every rule. */
+  private enum Notice {
+    UNREADABLE("unreadable", "The file can't be read as a plan."),
+    RULE_FAILED("rule-failed", "A rule failed while it judged the plan."),
+    NOT_CHECKED("not-checked", "The tool failed on the plan.");
+
+    private final String id;
+    private final String words;
+
+    Notice(String id, String words) {
+      this.id = id;
+      this.words = words;
+    }
+
+    String id() {
+      return id;
+    }
+
+    String words() {
+      return words;
+    }
+  }
+}

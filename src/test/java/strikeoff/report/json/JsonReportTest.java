@@ -1,0 +1,142 @@
+package strikeoff.report.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import strikeoff.check.Verdict;
+import strikeoff.findings.RuleFault;
+import strikeoff.report.outcome.DemoResults;
+import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Results;
+import strikeoff.report.outcome.Shard;
+
+class JsonReportTest {
+
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private static String schema() {
+    try (InputStream in = JsonReport.class.getResourceAsStream("report-schema.json")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Everything that a report may hold and the demo plans don't: a failed rule, a part. */
+  private static Results full() {
+    Results demo = DemoResults.all();
+    Outcome first = demo.plans().get(0);
+    List<Outcome> plans = new ArrayList<>(demo.plans());
+    plans.set(
+        0,
+        new Outcome(
+            1,
+            first.file(),
+            first.title(),
+            first.report(),
+            Verdict.NOT_CHECKED,
+            first.sentence(),
+            first.findings(),
+            first.mistakes(),
+            List.of(new RuleFault("drying/gone", "it failed")),
+            first.failure(),
+            first.figures()));
+    return new Results(
+        demo.version(), demo.title(), Optional.of(new Shard(2, 7)), 200, demo.rules(), plans);
+  }
+
+  @Test
+  void everyDemoPlansResultIsValidByThePublishedSchema() {
+    SchemaCheck check = SchemaCheck.of(schema());
+    assertThat(check.json(JsonReport.text(DemoResults.all()))).isEmpty();
+    assertThat(check.json(JsonReport.text(full()))).isEmpty();
+    assertThat(check.json(JsonReport.text(DemoResults.only()))).isEmpty();
+  }
+
+  /** Closed against keys it doesn't name, the schema must still take everything that is written. */
+  @Test
+  void theSchemaNamesEveryKeyThatIsWritten() throws IOException {
+    JsonNode closed = MAPPER.readTree(schema());
+    close(closed);
+    assertThat(SchemaCheck.of(closed.toString()).json(JsonReport.text(full()))).isEmpty();
+  }
+
+  /** And every key it names is written by something. */
+  @Test
+  void everyKeyThatTheSchemaNamesIsWritten() throws IOException {
+    Set<String> named = new TreeSet<>();
+    JsonNode schema = MAPPER.readTree(schema());
+    schema.findValues("properties").forEach(p -> p.fieldNames().forEachRemaining(named::add));
+    schema.get("$defs").findValues("properties").stream()
+        .forEach(
+            p ->
+                p.findValues("properties")
+                    .forEach(q -> q.fieldNames().forEachRemaining(named::add)));
+    Set<String> written = new TreeSet<>();
+    keys(MAPPER.readTree(JsonReport.text(full())), written);
+    assertThat(written).containsAll(named);
+    assertThat(named).contains("format", "severity", "endColumn", "mixedGrams", "failure", "what");
+  }
+
+  @Test
+  void theSchemaRefusesWhatIsNoReport() {
+    SchemaCheck check = SchemaCheck.of(schema());
+    String text = JsonReport.text(full());
+    assertThat(check.json(text.replace("report/1", "report/2"))).isNotEmpty();
+    assertThat(check.json(text.replaceFirst("\"startLine\": \\d+", "\"startLine\": 0")))
+        .isNotEmpty();
+    assertThat(check.json(text.replaceFirst("\"verdict\"", "\"verdikt\""))).isNotEmpty();
+  }
+
+  @Test
+  void readingBackGivesTheSameResultsAndTheSameBytes() {
+    Results results = full();
+    JsonReading.Read read = JsonReading.of(JsonReport.text(results));
+    assertThat(read).isEqualTo(new JsonReading.Read.Good(results));
+    assertThat(JsonReport.text(((JsonReading.Read.Good) read).results()))
+        .isEqualTo(JsonReport.text(results));
+  }
+
+  @Test
+  void whatIsNoReportIsRefusedWithAReason() {
+    assertThat(JsonReading.of("")).isInstanceOf(JsonReading.Read.Bad.class);
+    assertThat(JsonReading.of("[1, 2"))
+        .isInstanceOfSatisfying(
+            JsonReading.Read.Bad.class, b -> assertThat(b.why()).contains("not JSON"));
+    assertThat(JsonReading.of("{\"format\": \"strikeoff.report/9\"}"))
+        .isEqualTo(
+            new JsonReading.Read.Bad("its format is “strikeoff.report/9”, not strikeoff.report/1"));
+    String text = JsonReport.text(full());
+    assertThat(JsonReading.of(text.replaceFirst("\"notPrintable\",", "\"fine\",")))
+        .isInstanceOfSatisfying(
+            JsonReading.Read.Bad.class, b -> assertThat(b.why()).contains("verdict: one of"));
+    assertThat(JsonReading.of(text.replaceFirst("\"startLine\": \\d+", "\"startLine\": -4")))
+        .isInstanceOf(JsonReading.Read.Bad.class);
+    assertThat(JsonReading.of("[".repeat(100_000))).isInstanceOf(JsonReading.Read.Bad.class);
+  }
+
+  private static void close(JsonNode schema) {
+    if (schema instanceof ObjectNode object
+        && object.path("properties").isObject()
+        && !object.has("additionalProperties")) {
+      object.put("additionalProperties", false);
+    }
+    schema.forEach(JsonReportTest::close);
+  }
+
+  private static void keys(JsonNode node, Set<String> into) {
+    node.fieldNames().forEachRemaining(into::add);
+    node.forEach(child -> keys(child, into));
+  }
+}
