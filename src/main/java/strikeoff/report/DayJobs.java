@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import strikeoff.check.Checked;
 import strikeoff.plan.PrintPlan;
+import strikeoff.report.drawing.Words;
 import strikeoff.report.page.DaySheet;
+import strikeoff.report.page.DaySheet.Where;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Task;
@@ -19,103 +22,147 @@ final class DayJobs {
 
   private static final Set<Task.Kind> ALIKE = EnumSet.of(Task.Kind.MIX, Task.Kind.WASH_SCREEN);
 
+  /** Names are cut and long counts told in fewer words, so that a sheet stays a page. */
+  private static final int LONGEST_NAME = 40;
+
+  private static final int LONGEST_NUMBERS = 44;
+
   private final PrintPlan plan;
+  private final TaskWords words;
   private final int day;
   private final List<DaySheet.Job> jobs = new ArrayList<>();
-  private final List<Work> set = new ArrayList<>();
   private final Map<String, Work> dries = new HashMap<>();
 
-  private DayJobs(PrintPlan plan, int day) {
-    this.plan = plan;
+  private DayJobs(Checked.Judged judged, int day) {
+    this.plan = judged.plan();
+    this.words = new TaskWords(judged);
     this.day = day;
   }
 
-  static List<DaySheet.Job> of(PrintPlan plan, int day, List<Work> blocks) {
-    DayJobs made = new DayJobs(plan, day);
+  static List<DaySheet.Job> of(Checked.Judged judged, int day, List<Work> blocks) {
+    DayJobs made = new DayJobs(judged, day);
     for (Work work : blocks) {
       if (work.kind() == Task.Kind.DRY_SCREEN) {
         made.dries.putIfAbsent(work.first().screen().orElse(""), work);
       }
     }
-    for (Work work : blocks) {
-      if (work.kind() == Task.Kind.DRY_SCREEN) {
-        continue;
-      }
-      boolean carriesOn = !made.set.isEmpty() && made.carriesOn(work);
-      if (!carriesOn) {
-        made.close();
-      }
-      made.set.add(work);
+    for (List<Work> group : made.grouped(blocks)) {
+      made.jobs.add(
+          group.get(0).prints()
+              ? made.printJob(group)
+              : group.size() > 1 ? made.manyJob(group) : made.otherJob(group.get(0)));
     }
-    made.close();
     return made.jobs;
   }
 
   /**
-   * Colours of the same set with the waits and moves between them; pastes mixed, screens washed.
+   * Colours of one set with the waits and moves between them; pastes mixed and screens washed, each
+   * one after the other. A set's last wait stays with it though screens are washed meanwhile.
    */
-  private boolean carriesOn(Work work) {
-    Work first = set.get(0);
+  private List<List<Work>> grouped(List<Work> blocks) {
+    List<List<Work>> groups = new ArrayList<>();
+    List<Work> set = null;
+    for (Work work : blocks) {
+      if (work.kind() == Task.Kind.DRY_SCREEN) {
+        continue;
+      }
+      List<Work> last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
+      if (set != null && work.kind() == Task.Kind.WAIT && sameStep(set.get(0), work)) {
+        set.add(work);
+      } else if (last != null && carriesOn(last.get(0), work)) {
+        last.add(work);
+      } else {
+        groups.add(new ArrayList<>(List.of(work)));
+        if (work.prints()) {
+          set = groups.get(groups.size() - 1);
+        }
+      }
+    }
+    return groups;
+  }
+
+  private static boolean carriesOn(Work first, Work work) {
     if (!first.prints()) {
-      return ALIKE.contains(work.kind())
-          && first.kind() == work.kind()
-          && first.first().step() == work.first().step();
+      return ALIKE.contains(work.kind()) && first.kind() == work.kind() && sameStep(first, work);
     }
-    if (work.prints()) {
-      return first.sameSet(work) && arrangement(first).equals(arrangement(work));
-    }
-    return (work.kind() == Task.Kind.WAIT || work.kind() == Task.Kind.MOVE)
-        && work.first().step() == first.first().step();
+    return work.prints()
+        ? first.sameSet(work) && arrangement(first).equals(arrangement(work))
+        : work.kind() == Task.Kind.MOVE && sameStep(first, work);
+  }
+
+  private static boolean sameStep(Work first, Work next) {
+    return first.first().step() == next.first().step();
   }
 
   private static String arrangement(Work work) {
     return work.impressions().get(0).footprint().placement().arrangement();
   }
 
-  private void close() {
-    if (set.isEmpty()) {
-      return;
-    }
-    jobs.add(set.get(0).prints() ? printJob() : set.size() > 1 ? manyJob() : otherJob(set.get(0)));
-    set.clear();
-  }
-
-  private DaySheet.Job printJob() {
+  private DaySheet.Job printJob(List<Work> set) {
     List<Impression> all = set.stream().flatMap(w -> w.impressions().stream()).toList();
+    Work lastPrint = set.get(0);
+    for (Work work : set) {
+      lastPrint = work.prints() ? work : lastPrint;
+    }
+    String mayMove = "cloth may move from " + WorkWords.reached(all, Film::liftSafe, day);
+    boolean told = false;
     List<DaySheet.Line> lines = new ArrayList<>();
     for (Work work : set) {
       if (work.prints()) {
-        lines.add(printLine(work));
-      } else if (work.kind() == Task.Kind.WAIT) {
-        DaySheet.Line before = lines.remove(lines.size() - 1);
-        lines.add(thenWait(before, work));
-      } else {
-        lines.add(new DaySheet.Line(work.start().clock(), WorkWords.title(work), until(work), ""));
+        lines.add(printLine(work, all));
+      } else if (work.kind() != Task.Kind.WAIT) {
+        lines.add(
+            new DaySheet.Line(
+                work.start().clock(), words.title(work), until(work), words.how(work)));
+      } else if (work.start().compareTo(lastPrint.start()) < 0) {
+        lines.add(thenWait(lines.remove(lines.size() - 1), work));
+      } else if (!told) {
+        told = true;
+        String lie = "Leave the cloth until " + WorkWords.clock(work.end(), day);
+        lines.add(new DaySheet.Line(work.start().clock(), lie, "", mayMove));
       }
     }
-    Set<String> people = new LinkedHashSet<>();
-    set.forEach(work -> who(work).forEach(people::add));
     return new DaySheet.Job(
         jobs.size() + 1,
-        "Print "
-            + WorkWords.placements(all)
-            + (people.isEmpty() ? "" : " (" + String.join(", ", people) + ")"),
-        WorkWords.corners(all),
+        "Print " + name(arrangement(set.get(0))) + " " + counted(all) + by(set),
+        Corners.of(all, plan.cloth().closed() ? plan.cloth().length().mm() : Double.MAX_VALUE),
         lines,
-        "The cloth may move from " + WorkWords.reached(all, Film::liftSafe, day) + ".");
+        told ? "" : WorkWords.capital(mayMove) + ".");
   }
 
-  private DaySheet.Line printLine(Work work) {
+  private String by(List<Work> works) {
+    Set<String> people = new LinkedHashSet<>();
+    works.forEach(work -> who(work).forEach(people::add));
+    return people.isEmpty() ? "" : " (" + String.join(", ", people) + ")";
+  }
+
+  private static String name(String name) {
+    return Words.shortened(name, LONGEST_NAME);
+  }
+
+  /** The numbers in the order of printing, or how many they are. */
+  private static String counted(List<Impression> impressions) {
+    String numbers = WorkWords.numbers(impressions);
+    return numbers.length() <= LONGEST_NUMBERS ? numbers : "(" + count(impressions) + " of them)";
+  }
+
+  private static long count(List<Impression> impressions) {
+    return impressions.stream().map(i -> i.footprint().placement().id()).distinct().count();
+  }
+
+  private DaySheet.Line printLine(Work work, List<Impression> all) {
+    String numbers = WorkWords.numbers(work.impressions());
+    String on =
+        numbers.length() <= LONGEST_NUMBERS
+            ? numbers
+            : numbers.equals(WorkWords.numbers(all))
+                ? "all " + count(all) + " in this order"
+                : count(work.impressions()) + ": " + Words.shortened(numbers, 300);
     return new DaySheet.Line(
         work.start().clock(),
-        WorkWords.capital(WorkWords.paste(work)),
-        "on "
-            + WorkWords.numbers(work.impressions())
-            + ", screen "
-            + WorkWords.screen(work)
-            + ", "
-            + WorkWords.pulls(work),
-        "frame " + WorkWords.reached(work.impressions(), Film::frameSafe, day));
+        WorkWords.capital(name(WorkWords.paste(work))),
+        "on " + on + ", screen " + name(WorkWords.screen(work)) + ", " + WorkWords.pulls(work),
+        "frame on it from " + WorkWords.reached(work.impressions(), Film::frameSafe, day));
   }
 
   private DaySheet.Line thenWait(DaySheet.Line before, Work work) {
@@ -125,17 +172,20 @@ final class DayJobs {
   }
 
   /** Pastes to mix or screens to wash, one after the other. */
-  private DaySheet.Job manyJob() {
-    boolean washes = set.get(0).kind() == Task.Kind.WASH_SCREEN;
+  private DaySheet.Job manyJob(List<Work> works) {
+    boolean washes = works.get(0).kind() == Task.Kind.WASH_SCREEN;
     return new DaySheet.Job(
         jobs.size() + 1,
-        washes ? "Wash out the screens" : "Mix the pastes",
-        "",
-        set.stream()
+        (washes ? "Wash out the screens" : "Mix the pastes") + by(works),
+        Where.NOWHERE,
+        works.stream()
             .map(
                 work ->
                     new DaySheet.Line(
-                        work.start().clock(), WorkWords.title(work), until(work), drying(work)))
+                        work.start().clock(),
+                        words.title(work),
+                        washes ? until(work) : words.how(work),
+                        drying(work)))
             .toList(),
         "");
   }
@@ -150,27 +200,24 @@ final class DayJobs {
   private DaySheet.Job otherJob(Work work) {
     return new DaySheet.Job(
         jobs.size() + 1,
-        WorkWords.title(work),
-        "",
+        words.title(work) + by(List.of(work)),
+        Where.NOWHERE,
         List.of(
             new DaySheet.Line(
                 work.start().clock(),
-                "until " + WorkWords.clock(work.end(), day),
-                work.end().since(work.start()).text()
-                    + who(work).reduce("", (words, next) -> words + ", " + next),
+                WorkWords.capital(until(work)),
+                words.how(work),
                 drying(work))),
         "");
   }
 
   private String until(Work work) {
-    return "until "
-        + WorkWords.clock(work.end(), day)
-        + who(work).reduce("", (a, b) -> a + ", " + b);
+    return "until " + WorkWords.clock(work.end(), day);
   }
 
   /** The people, where there are several to choose from. */
   private Stream<String> who(Work work) {
     Set<String> people = WorkWords.people(work);
-    return plan.crew().names().size() > 1 ? people.stream() : Stream.of();
+    return plan.crew().names().size() > 1 ? people.stream().map(DayJobs::name) : Stream.of();
   }
 }

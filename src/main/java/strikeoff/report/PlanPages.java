@@ -40,7 +40,7 @@ final class PlanPages {
         ClothDrawing.of(plan, judged.facts().layout(), run, findings.marks()),
         Stages.of(run),
         RunChart.of(plan, run),
-        DaySheets.of(plan, run, judged.facts().care()),
+        DaySheets.of(judged),
         FactTables.of(judged),
         FactTables.assumptions(plan),
         Cautions.of(judged.facts().care()));

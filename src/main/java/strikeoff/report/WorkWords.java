@@ -1,16 +1,12 @@
 package strikeoff.report;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import strikeoff.layout.Numbering;
-import strikeoff.layout.Placement;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
@@ -43,7 +39,7 @@ final class WorkWords {
 
   static String pulls(Work work) {
     int pulls = work.impressions().get(0).footprint().separation().pulls();
-    return pulls == 1 ? "1 pull" : pulls + " pulls";
+    return pulls == 1 ? "1\u00a0pull" : pulls + "\u00a0pulls";
   }
 
   /** As {@code herons 1, 3, 2}: in the order of printing, each once. */
@@ -54,35 +50,6 @@ final class WorkWords {
   static String numbers(List<Impression> impressions) {
     return Numbering.runs(
         impressions.stream().map(i -> i.footprint().placement().number()).distinct().toList());
-  }
-
-  /**
-   * Lower left corners as the tape shows them: a common measure across is named once, and corners
-   * at one measure along are told together.
-   */
-  static String corners(List<Impression> impressions) {
-    Map<String, Set<String>> acrossByAlong = new LinkedHashMap<>();
-    Set<String> across = new LinkedHashSet<>();
-    for (Impression impression : impressions) {
-      Placement placement = impression.footprint().placement();
-      String y = cm(placement.y().cm());
-      across.add(y);
-      acrossByAlong.computeIfAbsent(cm(placement.x().cm()), x -> new LinkedHashSet<>()).add(y);
-    }
-    if (across.size() == 1) {
-      return String.join(", ", acrossByAlong.keySet())
-          + " cm along, "
-          + String.join("", across)
-          + " cm from near";
-    }
-    List<String> columns = new ArrayList<>();
-    acrossByAlong.forEach((x, ys) -> columns.add(x + " / " + String.join(", ", ys)));
-    return String.join("; ", columns) + " cm along / from near";
-  }
-
-  private static String cm(double cm) {
-    String text = String.format(Locale.ROOT, "%.1f", cm);
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
   /** When the slowest of the films reaches a state: the likely moment, then the safe one. */
@@ -100,7 +67,7 @@ final class WorkWords {
       return best + ", perhaps never in this air";
     }
     String latest = clock(last.latest(), day);
-    return latest.equals(best) ? best : best + "–" + latest;
+    return latest.equals(best) ? best : best + " (safe " + latest + ")";
   }
 
   /** The clock, with the day if it is another one. */

@@ -14,8 +14,7 @@ class DaySheetsTest {
 
   private final Checked.Judged judged = Estuary.plain(List.of());
 
-  private final List<DaySheet> sheets =
-      DaySheets.of(judged.plan(), judged.facts().timeline(), judged.facts().care());
+  private final List<DaySheet> sheets = DaySheets.of(judged);
 
   @Test
   void everyImpressionStandsOnALineOfItsScreenAndPaste() {
@@ -29,7 +28,7 @@ class DaySheetsTest {
                   line.with().contains(screen)
                       && line.clock().compareTo(impression.laid().clock()) <= 0);
     }
-    long prints = lines.stream().filter(l -> l.with().contains("1 pull")).count();
+    long prints = lines.stream().filter(l -> l.with().contains("1\u00a0pull")).count();
     assertThat(prints)
         .isEqualTo(
             judged.facts().timeline().impressions().stream()
@@ -46,9 +45,19 @@ class DaySheetsTest {
             .findFirst()
             .orElseThrow();
     assertThat(herons.what()).isEqualTo("Print herons 1–3 (Wren)");
-    assertThat(herons.where()).isEqualTo("23, 93, 163 cm along, 46 cm from near");
-    assertThat(herons.lines().get(0).next()).isEqualTo("frame 09:44–09:45, wait to 09:45");
-    assertThat(herons.after()).startsWith("The cloth may move from 10:39–11:01");
+    // By hand: frame 54 by 74 cm, image centred in it and on the design of 34 by 52 cm.
+    assertThat(herons.where().words())
+        .isEqualTo("Corner 46 cm from the near edge; from the start, cm:");
+    assertThat(herons.where().spots())
+        .containsExactly(
+            new DaySheet.Spot("1", "23"),
+            new DaySheet.Spot("2", "93"),
+            new DaySheet.Spot("3", "163"));
+    assertThat(herons.where().frame()).contains("10 cm nearer the start and 11 cm nearer the near");
+    assertThat(herons.lines().get(0).next())
+        .isEqualTo("frame on it from 09:44 (safe 09:45), wait to 09:45");
+    assertThat(herons.lines().get(3).what()).startsWith("Leave the cloth until");
+    assertThat(herons.lines().get(3).next()).startsWith("cloth may move from 10:39 (safe 11:01)");
   }
 
   @Test

@@ -1,12 +1,12 @@
 package strikeoff.report.drawing;
 
 /** Fits words of a plan, which may be of any length, into a drawing. */
-final class Words {
+public final class Words {
 
   private Words() {}
 
   /** The words, cut between characters with an ellipsis if there are more than {@code most}. */
-  static String shortened(String words, int most) {
+  public static String shortened(String words, int most) {
     if (words.codePointCount(0, words.length()) <= most) {
       return words;
     }

@@ -21,15 +21,38 @@ public record DaySheet(String title, String part, String people, String wear, Li
    *
    * @param number counted through the day
    * @param what the set with its placements, or the task
-   * @param where the corners as the tape shows them; empty if nothing is placed
-   * @param after when the cloth may be moved, or until when it takes; may be empty
+   * @param where where on the cloth; {@link Where#NOWHERE} if nothing is placed
+   * @param after when the cloth may be moved; empty if a line says so or nothing is printed
    */
-  public record Job(int number, String what, String where, List<Line> lines, String after) {
+  public record Job(int number, String what, Where where, List<Line> lines, String after) {
 
     public Job {
       lines = List.copyOf(lines);
     }
   }
+
+  /**
+   * Where the placements of a job lie, as the tape shows it.
+   *
+   * @param words what is measured from where
+   * @param spots each placement's measures, in the order of printing
+   * @param frame where the frame goes from there; may be empty
+   */
+  public record Where(String words, List<Spot> spots, String frame) {
+
+    public static final Where NOWHERE = new Where("", List.of(), "");
+
+    public Where {
+      spots = List.copyOf(spots);
+    }
+  }
+
+  /**
+   * One placement's measures.
+   *
+   * @param number the placement's
+   */
+  public record Spot(String number, String at) {}
 
   /**
    * One thing to tick off.

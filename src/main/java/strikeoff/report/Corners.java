@@ -1,0 +1,109 @@
+package strikeoff.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import strikeoff.layout.Placement;
+import strikeoff.report.page.DaySheet.Spot;
+import strikeoff.report.page.DaySheet.Where;
+import strikeoff.timeline.Impression;
+
+/**
+ * Where placements lie, as two tapes show it: one from the start of the cloth, one from its near
+ * edge. Measured is the corner that lies nearest to both; of a design turned askew, whose corners
+ * lie anywhere, the middle.
+ */
+final class Corners {
+
+  private final double around;
+  private final boolean askew;
+  private final Map<Placement, List<Impression>> byPlacement = new LinkedHashMap<>();
+
+  private Corners(List<Impression> impressions, double around) {
+    this.around = around;
+    for (Impression impression : impressions) {
+      byPlacement
+          .computeIfAbsent(impression.footprint().placement(), key -> new ArrayList<>())
+          .add(impression);
+    }
+    this.askew = first().turn().degrees() % 90 != 0;
+  }
+
+  /**
+   * @param impressions of one arrangement
+   * @param around of a closed cloth in millimetres: measures start anew there; infinite for an open
+   *     one
+   */
+  static Where of(List<Impression> impressions, double around) {
+    return new Corners(impressions, around).where();
+  }
+
+  private Where where() {
+    Set<String> across = new LinkedHashSet<>();
+    byPlacement.keySet().forEach(p -> across.add(cm(point(p).y)));
+    boolean row = across.size() == 1;
+    List<Spot> spots = new ArrayList<>();
+    for (Placement placement : byPlacement.keySet()) {
+      Coordinate point = point(placement);
+      String along = cm(point.x % around);
+      spots.add(
+          new Spot(
+              Integer.toString(placement.number()), row ? along : along + " / " + cm(point.y)));
+    }
+    String what = askew ? "Middle" : "Corner";
+    String words =
+        row
+            ? what + " " + across.iterator().next() + " cm from the near edge; from the start, cm:"
+            : what + ", cm from the start / from the near edge:";
+    return new Where(words, spots, turned() + frame());
+  }
+
+  private String turned() {
+    String turn =
+        first().turn().degrees() == 0 ? "" : "Turn the design by " + first().turn().text() + ". ";
+    return turn + (first().mirrored() ? "Mirrored. " : "");
+  }
+
+  /** How far the frame's own corner lies from there, if it is the same for all. */
+  private String frame() {
+    Set<String> offsets = new LinkedHashSet<>();
+    byPlacement.forEach(
+        (placement, impressions) -> {
+          Coordinate point = point(placement);
+          for (Impression impression : impressions) {
+            Envelope frame = impression.footprint().frame().getEnvelopeInternal();
+            offsets.add(
+                apart(point.x - frame.getMinX(), "nearer the start", "farther from the start")
+                    + " and "
+                    + apart(point.y - frame.getMinY(), "nearer the near edge", "farther from it"));
+          }
+        });
+    return offsets.size() == 1 && !askew
+        ? "The frame's corner lies " + offsets.iterator().next() + "."
+        : "";
+  }
+
+  private static String apart(double mm, String nearer, String farther) {
+    return cm(Math.abs(mm)) + " cm " + (mm >= 0 ? nearer : farther);
+  }
+
+  private Placement first() {
+    return byPlacement.keySet().iterator().next();
+  }
+
+  private Coordinate point(Placement placement) {
+    Envelope box = placement.outline().getEnvelopeInternal();
+    return askew ? box.centre() : new Coordinate(box.getMinX(), box.getMinY());
+  }
+
+  private static String cm(double mm) {
+    String text = String.format(Locale.ROOT, "%.1f", mm / 10);
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+}
