@@ -53,7 +53,8 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
               + " time.",
           "From 15 °C below the window upwards, or as the policy says. Colder, no time is given and a"
               + " finding says so.",
-          "a textile course's table of reactive groups; Dyestuffs & Coloration 2004(6):331");
+          "a textile course's table of reactive groups; Dyestuffs & Coloration 2004(6):331; times of a"
+              + " soak common practice, no source");
 
   public Fixing {
     soaks = List.copyOf(soaks);

@@ -66,6 +66,11 @@ public record PasteUse(
     return mixedGrams.isPresent();
   }
 
+  /** How often its screens are filled, in words. */
+  public String filled() {
+    return fillings == 1 ? "once" : fillings == 2 ? "twice" : fillings + " times";
+  }
+
   /** How the deposit is known. */
   public String basis() {
     return measured ? "weighed on a strike-off" : "estimated from the mesh";

@@ -48,8 +48,14 @@ public record Pastes(
     lives.unknown().ifPresent(evidence::add);
     evidence.addAll(new MixOrder(plan, timeline, mixings).all());
     Thickeners thickeners = new Thickeners(policy);
+    ThickenerMeshes meshes = new ThickenerMeshes(plan, policy);
     for (Paste paste : plan.pastes().values()) {
-      evidence.addAll(thickeners.of(paste));
+      for (Evidence fact : thickeners.of(paste)) {
+        evidence.add(fact);
+        if (fact instanceof ThickenerStrength strength) {
+          evidence.addAll(meshes.of(strength));
+        }
+      }
     }
     return new Pastes(uses, ages, Cards.of(plan, uses, policy), evidence);
   }

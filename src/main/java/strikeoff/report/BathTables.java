@@ -96,12 +96,14 @@ final class BathTables {
             warmth.lasts().text(),
             !warmth.timeKnown()
                 ? "so cold that no time can be given"
-                : "needed at this temperature: about "
-                    + Estimates.best(warmth.neededMinutes(), Span::new)
-                    + Optional.of(Estimates.spread(warmth.neededMinutes(), Span::new))
-                        .filter(s -> !s.isEmpty())
-                        .map(s -> ", " + s)
-                        .orElse("")));
+                : warmth.hotBy() > 0
+                    ? "hotter than the dyes ask for: no time can be given"
+                    : "needed at this temperature: about "
+                        + Estimates.best(warmth.neededMinutes(), Span::new)
+                        + Optional.of(Estimates.spread(warmth.neededMinutes(), Span::new))
+                            .filter(s -> !s.isEmpty())
+                            .map(s -> ", " + s)
+                            .orElse("")));
   }
 
   private static Table heat(Checked.Judged judged, HeatSetting heat) {
