@@ -40,12 +40,16 @@ public sealed interface Step {
    * @param only numbers of the placements to print, from 1; empty for all
    * @param separations numbers of the separations to print, in this order, from 1; empty for all in
    *     the design's order
-   * @param order colour by colour over a set, or all colours at a station before the next
+   * @param order in which order colours, stations and sets are worked
    * @param everyOther true to print placements 1, 3, 5 … of a set and then 2, 4, 6 … in each colour
    * @param pause waiting after each impression before the next frame is laid
    * @param dryBetweenColours waiting after each colour before the next one starts
    * @param beforeMoving waiting before the cloth moves on to the next set, and on to this step's
    *     first set
+   * @param by who prints; empty for the first of the crew
+   * @param also who prints at the same time: colours, or stations, go round among them and the
+   *     first one
+   * @param washes who washes screens out; empty for whoever prints
    */
   record Print(
       int number,
@@ -58,6 +62,8 @@ public sealed interface Step {
       Until dryBetweenColours,
       Until beforeMoving,
       Optional<String> by,
+      List<String> also,
+      Optional<String> washes,
       PlanPath path)
       implements Step {
 
@@ -65,6 +71,36 @@ public sealed interface Step {
       arrangements = List.copyOf(arrangements);
       only = List.copyOf(only);
       separations = List.copyOf(separations);
+      also = List.copyOf(also);
+    }
+
+    /** Printed, and washed up after, by one person. */
+    public Print(
+        int number,
+        List<String> arrangements,
+        List<Integer> only,
+        List<Integer> separations,
+        Order order,
+        boolean everyOther,
+        Span pause,
+        Until dryBetweenColours,
+        Until beforeMoving,
+        Optional<String> by,
+        PlanPath path) {
+      this(
+          number,
+          arrangements,
+          only,
+          separations,
+          order,
+          everyOther,
+          pause,
+          dryBetweenColours,
+          beforeMoving,
+          by,
+          List.of(),
+          Optional.empty(),
+          path);
     }
 
     @Override
@@ -174,10 +210,18 @@ public sealed interface Step {
     }
   }
 
-  /** How a set of several colours is worked. */
+  /** How several colours, sets and arrangements are worked. */
   enum Order {
+    /** Arrangement after arrangement, set after set; in a set colour after colour. */
     BY_COLOUR,
-    BY_STATION
+    /** The same, but all colours at a station before the next. */
+    BY_STATION,
+    /**
+     * Each colour over all sets of an arrangement, however often the cloth moves, then the next.
+     */
+    OVER_ALL,
+    /** Everything that the table shows of all arrangements before the cloth moves on. */
+    SET_BY_SET
   }
 
   /** How dye is fixed. */

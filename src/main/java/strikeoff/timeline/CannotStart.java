@@ -40,6 +40,8 @@ public record CannotStart(
     MIXED_LATER,
     /** More work than the simulation follows; the rest of the run isn't simulated. */
     TOO_LONG,
+    /** A screen that two people need at once; the run is simulated as if one printed alone. */
+    SCREEN_TWICE,
     /** A film that never dries; the rest of the run isn't simulated. */
     NEVER_DRY
   }

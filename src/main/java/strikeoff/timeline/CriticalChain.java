@@ -46,24 +46,35 @@ public record CriticalChain(List<Link> links) {
    */
   static CriticalChain of(List<Task> tasks, HeldUp heldUp) {
     int at = last(tasks);
-    List<Task> chain = new ArrayList<>();
+    List<Link> chain = new ArrayList<>();
     boolean counts = true;
+    Moment next = Reached.NEVER;
     while (at != HeldUp.NOBODY) {
-      if (counts && tasks.get(at).end().compareTo(tasks.get(at).start()) > 0) {
-        chain.add(tasks.get(at));
+      Task task = tasks.get(at);
+      if (counts) {
+        // A frame may be fetched while another is still being lifted.
+        Moment until = task.end().compareTo(next) < 0 ? task.end() : next;
+        chain.add(new Link(task.step(), what(task), task.kind(), until.since(task.start()), 1));
       }
+      int before = heldUp.by(at);
       counts = heldUp.tillTheEnd(at);
-      at = heldUp.by(at);
+      if (counts && before != HeldUp.NOBODY) {
+        // Between the two lies what nobody stands idle for: others work on meanwhile.
+        Span gap = task.start().since(tasks.get(before).end());
+        chain.add(new Link(task.step(), "drying beside other work", Task.Kind.WAIT, gap, 1));
+      }
+      next = task.start();
+      at = before;
     }
     Collections.reverse(chain);
     Map<List<Object>, Link> links = new LinkedHashMap<>();
-    for (Task task : chain) {
-      String what = what(task);
-      Span span = task.end().since(task.start());
-      links.merge(
-          List.of(task.step(), task.kind(), what),
-          new Link(task.step(), what, task.kind(), span, 1),
-          (a, b) -> new Link(a.step, a.what, a.kind, a.span.plus(b.span), a.times + b.times));
+    for (Link link : chain) {
+      if (link.span().minutes() > 0) {
+        links.merge(
+            List.of(link.step(), link.kind(), link.what()),
+            link,
+            (a, b) -> new Link(a.step, a.what, a.kind, a.span.plus(b.span), a.times + b.times));
+      }
     }
     return new CriticalChain(List.copyOf(links.values()));
   }

@@ -37,12 +37,32 @@ final class HeldUp {
 
   /** The next task waits for a paste; the pause until then is no cause of its own. */
   void byMixing(String paste) {
-    cause = mixing.getOrDefault(paste, NOBODY);
+    cause = mixingOf(paste);
+  }
+
+  /** The task that mixes a paste; {@link #NOBODY} if none does. */
+  int mixingOf(String paste) {
+    return mixing.getOrDefault(paste, NOBODY);
   }
 
   /** The next task waits for whoever holds a resource. */
   void by(Resource resource) {
     cause = lastHolder.getOrDefault(resource, NOBODY);
+  }
+
+  /** The next task waits for an earlier one, by its index. */
+  void byTask(int task) {
+    cause = task;
+  }
+
+  /** The task added last that holds a resource; {@link #NOBODY} if none has. */
+  int lastOf(Resource resource) {
+    return lastHolder.getOrDefault(resource, NOBODY);
+  }
+
+  /** A task that held a resource without having booked it. */
+  void took(Resource resource, int task) {
+    lastHolder.put(resource, task);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -39,6 +40,24 @@ final class PrintRun {
 
   /** The sets of one arrangement in a step; empty if nothing of it is printed there. */
   List<PrintSet> sets(Step.Print step, String arrangement) {
+    return split(motifs(step, arrangement));
+  }
+
+  /** The sets of all arrangements of a step taken together. */
+  List<PrintSet> setsTogether(Step.Print step) {
+    List<Motif> all = new ArrayList<>();
+    step.arrangements().forEach(arrangement -> all.addAll(motifs(step, arrangement)));
+    return split(all);
+  }
+
+  private List<PrintSet> split(List<Motif> motifs) {
+    int stations =
+        plan.table().stations().map(s -> Math.max(1, s.count())).orElse(Integer.MAX_VALUE);
+    double table = plan.table().length().mm();
+    return Sets.split(motifs, table, stations, m -> onStation(m.placement().arrangement()));
+  }
+
+  private List<Motif> motifs(Step.Print step, String arrangement) {
     List<Motif> motifs = new ArrayList<>();
     Set<Integer> only = Set.copyOf(step.only());
     for (Placement placement : placements.getOrDefault(arrangement, List.of())) {
@@ -49,7 +68,17 @@ final class PrintRun {
         }
       }
     }
-    return Sets.split(motifs, plan.table().length().mm(), most(arrangement));
+    return motifs;
+  }
+
+  /** The designs a step prints. */
+  List<Design> designs(Step.Print step) {
+    return step.arrangements().stream()
+        .map(plan.arrangements()::get)
+        .filter(Objects::nonNull)
+        .map(a -> plan.designs().get(a.design()))
+        .distinct()
+        .toList();
   }
 
   /** The screens a step uses. */
@@ -81,12 +110,8 @@ final class PrintRun {
   /**
    * Series and single placements stand on stations; borders, fills and the anchored go anywhere.
    */
-  private int most(String arrangement) {
+  private boolean onStation(String arrangement) {
     Arrangement placed = plan.arrangements().get(arrangement);
-    boolean onStations =
-        placed instanceof Arrangement.Series || placed instanceof Arrangement.Placed;
-    return onStations
-        ? plan.table().stations().map(s -> Math.max(1, s.count())).orElse(Integer.MAX_VALUE)
-        : Integer.MAX_VALUE;
+    return placed instanceof Arrangement.Series || placed instanceof Arrangement.Placed;
   }
 }

@@ -76,6 +76,8 @@ public record Remedy(How how, int step, long minutes) {
         how == How.DRY_BETWEEN_COLOURS ? time() : p.dryBetweenColours(),
         how == How.BEFORE_MOVING ? time() : p.beforeMoving(),
         p.by(),
+        p.also(),
+        p.washes(),
         p.path());
   }
 

@@ -3,6 +3,7 @@ package strikeoff.timeline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
@@ -39,11 +40,12 @@ final class Sets {
   }
 
   /**
-   * Along the cloth from its start, as many as fit: at most {@code most} motifs, and all frames
-   * within one table length. A frame longer than the table makes a set alone; that is another
-   * finding.
+   * Along the cloth from its start, as many as fit: at most as many as there are stations of those
+   * that stand on them, and all frames within one table length. A frame longer than the table makes
+   * a set alone; that is another finding.
    */
-  static List<PrintSet> split(List<Motif> motifs, double tableLength, int most) {
+  static List<PrintSet> split(
+      List<Motif> motifs, double tableLength, int stations, Predicate<Motif> onStation) {
     List<Motif> sorted = new ArrayList<>(motifs);
     sorted.sort(
         Comparator.comparingDouble((Motif m) -> m.placement().x().mm())
@@ -52,17 +54,21 @@ final class Sets {
     List<PrintSet> sets = new ArrayList<>();
     List<Motif> open = new ArrayList<>();
     Envelope covered = new Envelope();
+    int taken = 0;
     for (Motif motif : sorted) {
       Envelope frames = frames(motif);
       Envelope together = new Envelope(covered);
       together.expandToInclude(frames);
       if (!open.isEmpty()
-          && (open.size() >= most || together.getWidth() > tableLength + ROUNDING)) {
+          && ((taken >= stations && onStation.test(motif))
+              || together.getWidth() > tableLength + ROUNDING)) {
         sets.add(new PrintSet(sets.size() + 1, open, covered.getMinX(), covered.getMaxX()));
         open = new ArrayList<>();
+        taken = 0;
         together = frames;
       }
       open.add(motif);
+      taken += onStation.test(motif) ? 1 : 0;
       covered = together;
     }
     if (!open.isEmpty()) {

@@ -13,7 +13,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
-import strikeoff.timeline.Simulation.Taken;
+import strikeoff.timeline.OnTable.Taken;
 import strikeoff.units.Span;
 
 /** Finds where the cloth is taken up too wet, each step told once by its worst occasion. */

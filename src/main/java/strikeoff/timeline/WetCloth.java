@@ -30,6 +30,7 @@ final class WetCloth {
   private final DryingClock clock;
   private final Map<Dryness, List<Printed>> pending = new HashMap<>();
   private final Map<Dryness, TreeSet<Long>> tested = new EnumMap<>(Dryness.class);
+  private final Map<Dryness, Map<Integer, Long>> feltAlone = new EnumMap<>(Dryness.class);
   private final Map<Recipe, FilmNeed> needs = new HashMap<>();
 
   WetCloth(PrintPlan plan, Policy policy, long start) {
@@ -82,6 +83,17 @@ final class WetCloth {
     return slowest;
   }
 
+  /**
+   * When one film reaches a state, felt before the next frame goes down on it.
+   *
+   * @return {@link DryingClock#NEVER} if it never does
+   */
+  long feelAlone(Dryness state, Printed film) {
+    long at = Math.max(film.lifted(), reached(state, film).best());
+    feltAlone.computeIfAbsent(state, s -> new HashMap<>()).put(film.id(), at);
+    return at;
+  }
+
   /** Then the slowest credible drying is out of the question: whoever waited has felt the film. */
   private Dried felt(Dryness state, Printed film, Dried estimate) {
     long latest = estimate.latest();
@@ -89,6 +101,10 @@ final class WetCloth {
       Long felt = proof.compareTo(state) < 0 ? null : tested.get(proof).ceiling(film.lifted());
       if (felt != null && felt >= estimate.best()) {
         latest = Math.min(latest, felt);
+      }
+      Long alone = feltAlone.getOrDefault(proof, Map.of()).get(film.id());
+      if (alone != null && proof.compareTo(state) >= 0 && alone >= estimate.best()) {
+        latest = Math.min(latest, alone);
       }
     }
     return new Dried(estimate.earliest(), estimate.best(), latest);

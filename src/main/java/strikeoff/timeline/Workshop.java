@@ -114,17 +114,20 @@ final class Workshop {
    * stands idle without a cause.
    */
   Task print(
-      Step step,
+      Step.Print step,
       String what,
       long seconds,
       String person,
+      Optional<String> helper,
       String screen,
       String paste,
       int set,
       int id) {
-    exchange(step, person, screen, paste);
-    List<Resource> hands = List.of(Resource.person(person), Resource.CLOTH);
-    List<Resource> held = List.of(hands.get(0), hands.get(1), Resource.screen(screen));
+    exchange(step, washer(step), screen, paste);
+    List<Resource> hands = new ArrayList<>(List.of(Resource.person(person), Resource.CLOTH));
+    helper.map(Resource::person).ifPresent(hands::add);
+    List<Resource> held = new ArrayList<>(hands);
+    held.add(Resource.screen(screen));
     if (idleUntil(step, "paste " + paste + " is mixed", hands, mixed.getOrDefault(paste, floor))) {
       heldUp.byMixing(paste);
     }
@@ -135,6 +138,62 @@ final class Workshop {
     long start = bookings.start(held, floor);
     inScreen.put(screen, paste);
     return add(step, Task.Kind.PRINT, what, held, start, seconds, person, screen, set, id);
+  }
+
+  /** One impression beside others on the same stretch; everything it needs is free by then. */
+  Task printBeside(
+      Step.Print step,
+      String what,
+      long start,
+      long seconds,
+      String person,
+      String screen,
+      String paste,
+      int set,
+      int id) {
+    List<Resource> held = List.of(Resource.person(person), Resource.screen(screen));
+    inScreen.put(screen, paste);
+    return add(step, Task.Kind.PRINT, what, held, start, seconds, person, screen, set, id);
+  }
+
+  /** Nobody can go on: a wait that holds up the task booked next. */
+  void everybodyWaits(Step step, String cause, long from, long until, int after) {
+    heldUp.byTask(after);
+    List<Resource> cloth = List.of(Resource.CLOTH);
+    add(step, Task.Kind.WAIT, cause, cloth, from, until - from, null, null, -1, -1);
+    heldUp.byTask(tasks.size() - 1);
+  }
+
+  /** The cloth was worked on by several people until then. */
+  void clothBusyUntil(long second) {
+    long from = clothFree();
+    if (second > from) {
+      bookings.hold(List.of(Resource.CLOTH), from, second - from);
+    }
+    for (int i = tasks.size() - 1; i >= 0; i--) {
+      if (tasks.get(i).end().seconds() == second) {
+        heldUp.took(Resource.CLOTH, i);
+        return;
+      }
+    }
+  }
+
+  long freeAt(Resource resource) {
+    return bookings.freeAt(resource);
+  }
+
+  int lastOf(Resource resource) {
+    return heldUp.lastOf(resource);
+  }
+
+  /** When a paste is mixed; the start of the step if nobody mixes it. */
+  long mixedAt(String paste) {
+    return mixed.getOrDefault(paste, floor);
+  }
+
+  /** Who washes a step's screens out. */
+  String washer(Step.Print step) {
+    return person(step.washes().or(step::by));
   }
 
   private boolean idleUntil(Step step, String cause, List<Resource> hands, long until) {
@@ -157,7 +216,7 @@ final class Workshop {
   }
 
   /** Washes a screen that holds another paste. */
-  private void exchange(Step step, String person, String screen, String paste) {
+  void exchange(Step step, String person, String screen, String paste) {
     String holds = inScreen.get(screen);
     if (holds != null && !holds.equals(paste)) {
       washScreen(step, person, screen);

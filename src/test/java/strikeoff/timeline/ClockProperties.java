@@ -1,6 +1,7 @@
 package strikeoff.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,6 +29,7 @@ class ClockProperties {
    * A small day.
    *
    * @param pitch from motif to motif, less than the frame's 50 cm for neighbours that overhang
+   * @param two whether two people print at the same time
    * @param between minutes between colours; below zero for a wait until frame-safe
    */
   record SmallDay(
@@ -40,6 +42,7 @@ class ClockProperties {
       boolean tube,
       Step.Order order,
       boolean everyOther,
+      boolean two,
       int pause,
       int between,
       int dryStep) {
@@ -61,13 +64,15 @@ class ClockProperties {
           between < 0
               ? PrintDay.until(Until.Dryness.FRAME_SAFE)
               : PrintDay.minutes(between + moreBetween);
-      return day.design("d", 30, 40, 10, separations.toArray(String[]::new))
+      day.design("d", 30, 40, 10, separations.toArray(String[]::new))
           .series("row", "d", motifs, pitch, 10)
-          .placed("beside", "d", 15, 70, 60, 70)
-          .print("row", order, everyOther, pause, wait, Until.NO_WAIT)
-          .dry(dryStep)
-          .print("beside")
-          .plan();
+          .placed("beside", "d", 15, 70, 60, 70);
+      if (two) {
+        day.printTogether("row", order, everyOther, pause, wait, Until.NO_WAIT);
+      } else {
+        day.print("row", order, everyOther, pause, wait, Until.NO_WAIT);
+      }
+      return day.dry(dryStep).print("beside").plan();
     }
   }
 
@@ -85,15 +90,16 @@ class ClockProperties {
                 Arbitraries.of(Step.Order.class))
             .as(
                 (m, n, p, c, one, s, t, o) ->
-                    new SmallDay(m, n, p, c, one, s, t, o, false, 0, 0, 0));
+                    new SmallDay(m, n, p, c, one, s, t, o, false, false, 0, 0, 0));
     return Combinators.combine(
             shape,
+            Arbitraries.of(true, false),
             Arbitraries.of(true, false),
             Arbitraries.integers().between(0, 5),
             Arbitraries.integers().between(-1, 90),
             Arbitraries.integers().between(0, 90))
         .as(
-            (d, every, pause, between, dry) ->
+            (d, every, two, pause, between, dry) ->
                 new SmallDay(
                     d.medium,
                     d.motifs,
@@ -104,6 +110,7 @@ class ClockProperties {
                     d.tube,
                     d.order,
                     every,
+                    two,
                     pause,
                     between,
                     dry));
@@ -159,7 +166,10 @@ class ClockProperties {
       List<String> held = new ArrayList<>();
       task.person().ifPresent(p -> held.add("person " + p));
       task.screen().ifPresent(s -> held.add("screen " + s));
-      if (task.kind() != Task.Kind.WASH_SCREEN && task.kind() != Task.Kind.DRY_SCREEN) {
+      boolean screensOnly =
+          task.kind() == Task.Kind.WASH_SCREEN || task.kind() == Task.Kind.DRY_SCREEN;
+      boolean shared = small.two && task.kind() == Task.Kind.PRINT;
+      if (!screensOnly && !shared) {
         held.add("cloth");
       }
       for (String resource : held) {
@@ -178,8 +188,73 @@ class ClockProperties {
   }
 
   @Property(tries = 300)
+  void noFrameIsLaidOnAnotherAndNoColourBeforeTheOneBelowIt(@ForAll("days") SmallDay small) {
+    PrintPlan plan = small.plan(0);
+    Tube tube = Tube.of(plan.cloth());
+    List<Impression> impressions = day(plan).impressions();
+    Map<Integer, Impression> below = new HashMap<>();
+    for (Impression later : impressions) {
+      for (Impression earlier : impressions.subList(0, later.id())) {
+        assertThat(earlier.laid()).isLessThanOrEqualTo(later.laid());
+        boolean atOnce = earlier.lifted().compareTo(later.laid()) > 0;
+        if (atOnce) {
+          assertThat(tube.overlapArea(earlier.footprint().frame(), later.footprint().frame()))
+              .isZero();
+        }
+      }
+      Impression before = below.put(later.footprint().placement().id(), later);
+      if (before != null) {
+        assertThat(later.footprint().separation().number())
+            .isEqualTo(before.footprint().separation().number() + 1);
+        assertThat(later.laid()).isGreaterThanOrEqualTo(before.lifted());
+      }
+    }
+  }
+
+  @Property(tries = 300)
+  void theChainIsAsLongAsTheRunAndWaitsAreNeverNegative(@ForAll("days") SmallDay small) {
+    PrintPlan plan = small.plan(0);
+    Timeline.Day day = day(plan);
+    RunFigures figures = RunFigures.of(day, plan);
+    Moment last = day.start();
+    for (Task task : day.tasks()) {
+      last = task.kind() == Task.Kind.DRY_SCREEN ? last : last.later(task.end());
+    }
+    double chain = 0;
+    for (CriticalChain.Link link : figures.chain().links()) {
+      assertThat(link.span().minutes()).isPositive();
+      chain += link.span().minutes();
+    }
+    assertThat(chain).isCloseTo(last.since(day.start()).minutes(), offset(1e-6));
+    assertThat(day.use().waiting().minutes()).isNotNegative();
+    for (Busy busy : figures.busy()) {
+      assertThat(busy.busy().minutes()).isNotNegative();
+    }
+  }
+
+  @Property(tries = 100)
+  void theClearedRunIsDryAndNeverShorter(@ForAll("days") SmallDay small) {
+    PrintPlan plan = small.plan(0);
+    for (Object evidence : timeline(plan).evidence()) {
+      if (evidence instanceof ClearedRun cleared && cleared.left() == 0) {
+        PrintPlan written = plan;
+        for (Remedy wait : cleared.waits()) {
+          written = wait.applied(written);
+        }
+        Timeline.Day dry = day(written);
+        assertThat(dry.finish()).isEqualTo(cleared.finish());
+        assertThat(Causes.of(dry).values().stream().flatMap(List::stream))
+            .noneMatch(p -> cleared.surely() || p.certain());
+        if (!small.two) {
+          assertThat(cleared.longer().minutes()).isNotNegative();
+        }
+      }
+    }
+  }
+
+  @Property(tries = 300)
   void aLongerWaitNeverAddsAContact(@ForAll("days") SmallDay small) {
-    if (small.between < 0) {
+    if (small.between < 0 || small.two) {
       return;
     }
     int asWritten = day(small.plan(0)).contacts().size();
@@ -188,6 +263,9 @@ class ClockProperties {
 
   @Property(tries = 200)
   void whatEachFindingAsksForClearsItsCause(@ForAll("days") SmallDay small) {
+    if (small.two) {
+      return;
+    }
     PrintPlan plan = small.plan(0);
     Timeline.Day asWritten = day(plan);
     for (WetContact contact : contacts(timeline(plan))) {

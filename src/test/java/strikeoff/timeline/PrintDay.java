@@ -221,6 +221,50 @@ final class PrintDay {
                 stepAt(n)));
   }
 
+  /** Wren and Tam print at the same time. */
+  PrintDay printTogether(
+      String arrangement,
+      Step.Order order,
+      boolean everyOther,
+      double pauseMinutes,
+      Until between,
+      Until beforeMoving) {
+    return printBy(
+        List.of("Wren", "Tam"),
+        arrangement,
+        order,
+        everyOther,
+        pauseMinutes,
+        between,
+        beforeMoving);
+  }
+
+  PrintDay printBy(
+      List<String> people,
+      String arrangement,
+      Step.Order order,
+      boolean everyOther,
+      double pauseMinutes,
+      Until between,
+      Until beforeMoving) {
+    return step(
+        n ->
+            new Step.Print(
+                n,
+                List.of(arrangement),
+                List.of(),
+                List.of(),
+                order,
+                everyOther,
+                new Span(pauseMinutes),
+                between,
+                beforeMoving,
+                Optional.of(people.get(0)),
+                people.subList(1, people.size()),
+                Optional.empty(),
+                stepAt(n)));
+  }
+
   PrintDay dry(double minutes) {
     return dry(minutes(minutes), null);
   }

@@ -66,14 +66,51 @@ class ScheduleTest {
       {13, 22, 25, 41, 48, 52},
       {13, 16, 19, 28, 45, 49}
     };
+    assertNothingStartsLater(jobs, starts, 55);
+  }
+
+  /**
+   * The 10 × 5 job shop la01 of Lawrence 1984, optimum 666, which is the load of its machine 4: one
+   * optimal schedule, worked in the order of its starts.
+   */
+  @Test
+  void lawrencesTenByFive() {
+    int[][] jobs = {
+      {1, 21, 0, 53, 4, 95, 3, 55, 2, 34},
+      {0, 21, 3, 52, 4, 16, 2, 26, 1, 71},
+      {3, 39, 4, 98, 1, 42, 2, 31, 0, 12},
+      {1, 77, 0, 55, 4, 79, 2, 66, 3, 77},
+      {0, 83, 3, 34, 2, 64, 1, 19, 4, 37},
+      {1, 54, 2, 43, 4, 79, 0, 92, 3, 62},
+      {3, 69, 4, 77, 1, 87, 2, 87, 0, 93},
+      {2, 38, 0, 60, 1, 41, 3, 24, 4, 83},
+      {3, 17, 1, 49, 4, 25, 0, 44, 2, 98},
+      {4, 77, 3, 79, 2, 43, 1, 75, 0, 96}
+    };
+    int[][] starts = {
+      {131, 338, 435, 530, 585},
+      {0, 207, 530, 556, 582},
+      {259, 337, 477, 619, 650},
+      {54, 131, 233, 328, 430},
+      {21, 173, 394, 458, 629},
+      {0, 54, 154, 246, 338},
+      {0, 77, 154, 241, 435},
+      {0, 186, 365, 406, 546},
+      {156, 241, 312, 391, 458},
+      {0, 77, 156, 290, 528}
+    };
+    assertNothingStartsLater(jobs, starts, 666);
+  }
+
+  private static void assertNothingStartsLater(int[][] jobs, int[][] starts, int optimum) {
     List<int[]> order = new ArrayList<>();
-    for (int job = 0; job < 6; job++) {
-      for (int step = 0; step < 6; step++) {
+    for (int job = 0; job < jobs.length; job++) {
+      for (int step = 0; step < starts[job].length; step++) {
         order.add(new int[] {starts[job][step], job, step});
       }
     }
     order.sort((a, b) -> Integer.compare(a[0], b[0]));
-    int[][] index = new int[6][6];
+    int[][] index = new int[jobs.length][starts[0].length];
     List<Operation> operations = new ArrayList<>();
     for (int[] next : order) {
       int job = next[1];
@@ -87,7 +124,7 @@ class ScheduleTest {
               step == 0 ? List.of() : List.of(index[job][step - 1])));
     }
     Schedule schedule = Schedule.of(operations, START);
-    assertThat(schedule.finish(START).seconds()).isEqualTo(55 * 60);
+    assertThat(schedule.finish(START).seconds()).isEqualTo(optimum * 60L);
     for (int i = 0; i < order.size(); i++) {
       assertThat(schedule.booked().get(i).start().seconds())
           .isLessThanOrEqualTo(order.get(i)[0] * 60L);

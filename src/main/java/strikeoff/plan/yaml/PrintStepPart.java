@@ -15,6 +15,7 @@ import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.units.Span;
 import strikeoff.units.Spelling;
+import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Values;
 
@@ -29,6 +30,8 @@ final class PrintStepPart {
   static {
     ORDERS.put("by colour", Step.Order.BY_COLOUR);
     ORDERS.put("by station", Step.Order.BY_STATION);
+    ORDERS.put("over all", Step.Order.OVER_ALL);
+    ORDERS.put("set by set", Step.Order.SET_BY_SET);
   }
 
   private final Draft draft;
@@ -53,26 +56,36 @@ final class PrintStepPart {
   Step print(int number, Fields f) {
     List<String> names = arrangements(f);
     List<Integer> only = f.optional("only", Numbers.list()).orElse(List.of());
+    List<String> people = f.optional("by", Values.oneOrMore(person())).orElse(List.of());
+    if (people.stream().distinct().count() < people.size()) {
+      f.wrong("by", "one person is named twice");
+    }
     Step.Print step =
         new Step.Print(
             number,
             names,
             only,
             colours(f, names),
-            f.optional("order", Values.word("by colour or by station", ORDERS))
+            f.optional(
+                    "order", Values.word("by colour, by station, over all or set by set", ORDERS))
                 .orElse(Step.Order.BY_COLOUR),
             f.optional("every other", Values.yesNo()).orElse(false),
             f.optional("pause", Values.quantity(Span.class)).orElse(new Span(0)),
             f.optional("dry between colours", Waits.until()).orElse(Until.NO_WAIT),
             f.optional("before moving", Waits.until()).orElse(Until.NO_WAIT),
-            f.optional(
-                "by", Values.nameIn("a name of the crew", "person of the crew", crew.names())),
+            people.stream().findFirst(),
+            people.stream().skip(1).toList(),
+            f.optional("washes", person()),
             f.path());
     if (whole && f.sound("print", "only", "colours")) {
       numbers(f, step);
       bound(f, step);
     }
     return step;
+  }
+
+  private Expected<String> person() {
+    return Values.nameIn("a name of the crew", "person of the crew", crew.names());
   }
 
   private List<String> arrangements(Fields f) {

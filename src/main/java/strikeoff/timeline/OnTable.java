@@ -1,0 +1,113 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.layout.Footprint;
+import strikeoff.layout.Layout;
+import strikeoff.plan.Handling;
+import strikeoff.plan.Step;
+import strikeoff.timeline.Sets.PrintSet;
+import strikeoff.units.Length;
+import strikeoff.units.Span;
+
+/** Which stretch of cloth lies on the table, and when it was moved or taken up. */
+final class OnTable {
+
+  private static final String LOAD = "lay the cloth on the table";
+
+  private final Workshop shop;
+  private final Handling takes;
+  private final double table;
+  private final double begin;
+  private final List<Taken> taken = new ArrayList<>();
+  private Optional<Stretch> stretch = Optional.empty();
+  private boolean loaded;
+
+  OnTable(Workshop shop, Handling takes, Length table, Layout layout) {
+    this.shop = shop;
+    this.takes = takes;
+    this.table = table.mm();
+    this.begin = begin(layout);
+  }
+
+  List<Taken> taken() {
+    return taken;
+  }
+
+  /** The cloth is laid before anything else is done. */
+  void load() {
+    shop.onCloth(null, Task.Kind.LOAD, LOAD, takes.load(), shop.person(Optional.empty()));
+    loaded = true;
+  }
+
+  /** Takes the cloth off the table; without a person nobody stands by. */
+  void takeUp(Step step, Task.Kind kind, Span lasts, Optional<String> person, int films) {
+    Task task =
+        person.isPresent()
+            ? shop.onCloth(step, kind, step.title(), lasts, person.get())
+            : shop.clothAlone(step, kind, step.title(), Workshop.seconds(lasts));
+    taken.add(new Taken(step, kind, task.start().seconds(), films));
+    stretch = Optional.empty();
+    loaded = false;
+  }
+
+  boolean empty() {
+    return stretch.isEmpty();
+  }
+
+  boolean shows(PrintSet set) {
+    return stretch.isPresent() && stretch.get().shows(set);
+  }
+
+  /** Brings the set on to the table: the first time the whole start of the cloth if that does. */
+  void show(Step.Print step, PrintSet set, int films) {
+    double from = set.from();
+    if (stretch.isEmpty()) {
+      Stretch first = new Stretch(begin, table);
+      from = first.shows(set) ? begin : from;
+    }
+    show(step, from, takes.move(), shop.person(step.by()), films);
+  }
+
+  void show(Step step, double from, Span moving, String person, int films) {
+    if (stretch.isEmpty()) {
+      if (!loaded) {
+        shop.onCloth(step, Task.Kind.LOAD, LOAD, takes.load(), person);
+      }
+      loaded = true;
+    } else {
+      String to = new Length(from).text();
+      Task task = shop.onCloth(step, Task.Kind.MOVE, "move on to " + to, moving, person);
+      taken.add(new Taken(step, Task.Kind.MOVE, task.start().seconds(), films));
+    }
+    stretch = Optional.of(new Stretch(from, table));
+  }
+
+  /**
+   * Where the cloth's first stretch begins, so that frames that reach past its end lie on the
+   * table.
+   */
+  private static double begin(Layout layout) {
+    double begin = 0;
+    for (Footprint footprint : layout.footprints()) {
+      begin = Math.min(begin, footprint.frame().getEnvelopeInternal().getMinX());
+    }
+    return begin;
+  }
+
+  /** The stretch of cloth that lies on the table. */
+  private record Stretch(double from, double length) {
+    boolean shows(PrintSet set) {
+      return Math.abs(set.from() - from) <= Sets.ROUNDING
+          || (set.from() >= from - Sets.ROUNDING && set.to() <= from + length + Sets.ROUNDING);
+    }
+  }
+
+  /**
+   * The cloth moved or left the table.
+   *
+   * @param filmsBefore how many impressions had been made
+   */
+  record Taken(Step step, Task.Kind kind, long second, int filmsBefore) {}
+}

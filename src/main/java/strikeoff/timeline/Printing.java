@@ -1,0 +1,116 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.layout.Footprint;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.timeline.Passes.Pass;
+import strikeoff.timeline.Sets.Motif;
+
+/** Prints a step, pass by pass: by one person, or by several at once. */
+final class Printing {
+
+  private final PrintRun sets;
+  private final OnTable table;
+  private final Waiting waiting;
+  private final Impressing impressing;
+  private final Together together;
+
+  Printing(PrintPlan plan, PrintRun sets, OnTable table, Waiting waiting, Impressing impressing) {
+    this.sets = sets;
+    this.table = table;
+    this.waiting = waiting;
+    this.impressing = impressing;
+    this.together = new Together(plan, waiting, impressing);
+  }
+
+  List<Printed> printed() {
+    return impressing.printed();
+  }
+
+  void print(Step.Print step) {
+    Progress progress = new Progress();
+    boolean alone = step.also().isEmpty() || together.impossible(step, sets.designs(step));
+    for (Pass pass : Passes.of(step, sets)) {
+      boolean onTable = !table.empty();
+      if (!table.shows(pass.set())) {
+        if (onTable) {
+          waiting.until(step, step.beforeMoving(), "before moving");
+        }
+        if (waiting.stops(step)) {
+          return;
+        }
+        table.show(step, pass.set(), printed().size());
+        progress.colour = null;
+      }
+      if (!alone) {
+        together.print(step, pass, progress);
+      } else if (step.order() == Step.Order.BY_STATION) {
+        byStation(step, pass, progress);
+      } else {
+        byColour(step, pass, progress);
+      }
+      if (waiting.stops(step)) {
+        return;
+      }
+    }
+  }
+
+  private void byColour(Step.Print step, Pass pass, Progress progress) {
+    List<Motif> order = order(step, pass);
+    for (int colour = pass.firstColour(); colour < pass.endColour(); colour++) {
+      for (Motif motif : order) {
+        Footprint footprint = motif.colours().get(colour);
+        String now = motif.placement().design() + "/" + footprint.separation().number();
+        if (progress.colour != null && !progress.colour.equals(now)) {
+          letDry(step, progress);
+        }
+        progress.colour = now;
+        impress(step, pass, footprint, progress);
+        if (waiting.stops(step)) {
+          return;
+        }
+      }
+    }
+  }
+
+  private void byStation(Step.Print step, Pass pass, Progress progress) {
+    for (Motif motif : order(step, pass)) {
+      boolean first = true;
+      for (Footprint footprint : motif.colours()) {
+        if (!first) {
+          letDry(step, progress);
+        }
+        first = false;
+        impress(step, pass, footprint, progress);
+        if (waiting.stops(step)) {
+          return;
+        }
+      }
+    }
+  }
+
+  static List<Motif> order(Step.Print step, Pass pass) {
+    List<Motif> motifs = pass.set().motifs();
+    return step.everyOther() ? Sets.everyOther(motifs) : new ArrayList<>(motifs);
+  }
+
+  private void letDry(Step.Print step, Progress progress) {
+    waiting.until(step, step.dryBetweenColours(), "dry between colours");
+    progress.waits++;
+  }
+
+  private void impress(Step.Print step, Pass pass, Footprint footprint, Progress progress) {
+    if (!waiting.stops(step)) {
+      impressing.alone(step, pass.set().number(), footprint, progress);
+    }
+  }
+
+  /** How far a print step has come. */
+  static final class Progress {
+    String colour;
+    int waits;
+    int impressions;
+  }
+}
