@@ -15,7 +15,8 @@ import strikeoff.policy.Policy;
 /**
  * What the screens of a plan can print.
  *
- * @param evidence facts for rules, screens first and then separations, both in the plan's order
+ * @param evidence facts for rules, screens first, then separations, then screens with several
+ *     images, each in the plan's order
  */
 public record Screens(List<Evidence> evidence) {
 
@@ -42,6 +43,7 @@ public record Screens(List<Evidence> evidence) {
         DetailOnMesh.of(design, separation, screen, policy).ifPresent(facts::add);
       }
     }
+    facts.addAll(StencilImages.of(plan));
     return new Screens(facts);
   }
 

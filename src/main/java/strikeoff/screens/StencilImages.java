@@ -1,0 +1,102 @@
+package strikeoff.screens;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.plan.Design;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+
+/**
+ * A screen that separations ask for different images: its one stencil holds only one of them.
+ *
+ * @param screen its name
+ * @param images how many different images, at least two; images differ if their length, their width
+ *     or the area that takes paste does
+ * @param each the first separation of each image, with its size and its printed area
+ * @param related the other separations with an image of their own
+ * @param path of the second image's first separation
+ */
+public record StencilImages(
+    String screen, int images, List<String> each, List<Related> related, PlanPath path)
+    implements Evidence {
+
+  /** Sizes are kept to a micrometre and areas to that times a metre: finer is rounding. */
+  private static final double GRAIN = 1e3;
+
+  public StencilImages {
+    each = List.copyOf(each);
+    related = List.copyOf(related);
+  }
+
+  /** How many further screens it takes. */
+  public int more() {
+    return images - 1;
+  }
+
+  /** One fact for each screen with more than one image. */
+  static List<StencilImages> of(PrintPlan plan) {
+    Map<String, Map<Image, Use>> byScreen = new LinkedHashMap<>();
+    for (Design design : plan.designs().values()) {
+      for (Design.Separation separation : design.separations()) {
+        byScreen
+            .computeIfAbsent(separation.screen(), s -> new LinkedHashMap<>())
+            .putIfAbsent(Image.of(separation), new Use(design.name(), separation));
+      }
+    }
+    List<StencilImages> facts = new ArrayList<>();
+    byScreen.forEach((screen, uses) -> of(screen, uses).ifPresent(facts::add));
+    return facts;
+  }
+
+  private static Optional<StencilImages> of(String screen, Map<Image, Use> uses) {
+    if (uses.size() < 2) {
+      return Optional.empty();
+    }
+    List<Use> each = List.copyOf(uses.values());
+    List<Related> related = new ArrayList<>();
+    for (int i = 0; i < each.size(); i++) {
+      if (i != 1) {
+        related.add(new Related("another image", each.get(i).separation().path()));
+      }
+    }
+    return Optional.of(
+        new StencilImages(
+            screen,
+            each.size(),
+            each.stream().map(Use::text).toList(),
+            related,
+            each.get(1).separation().path()));
+  }
+
+  /** What a stencil is cut to. */
+  private record Image(long length, long width, long printed) {
+
+    static Image of(Design.Separation separation) {
+      return new Image(
+          Math.round(separation.length().mm() * GRAIN),
+          Math.round(separation.width().mm() * GRAIN),
+          Math.round(separation.printed().squareCm() * GRAIN));
+    }
+  }
+
+  private record Use(String design, Design.Separation separation) {
+
+    String text() {
+      return "separation "
+          + separation.number()
+          + " of "
+          + design
+          + " ("
+          + separation.length()
+          + " by "
+          + separation.width()
+          + ", "
+          + separation.printed()
+          + " of it printed)";
+    }
+  }
+}
