@@ -3,6 +3,7 @@ package strikeoff.cloth;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
 /**
@@ -21,6 +22,14 @@ public record FibreTake(
   public FibreTake {
     resisting = List.copyOf(resisting);
     dyes = List.copyOf(dyes);
+  }
+
+  /**
+   * How many times as strong a paste must be mixed to lay as much dye on the cloth as on cotton,
+   * rounded to a tenth; one if it takes none.
+   */
+  public Ratio stronger() {
+    return takes.fraction() > 0 ? Ratio.toTenth(1 / takes.fraction()) : new Ratio(1);
   }
 
   /** How much paler than on cotton. */
