@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import strikeoff.plan.Colour;
-import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
@@ -16,10 +15,17 @@ final class ColourFacts {
 
   private final PrintPlan plan;
   private final Palette palette;
+  private final Underlay underlay;
   private final List<Swatch> printed;
   private final List<Overprint> overprints;
 
-  ColourFacts(PrintPlan plan, Palette palette, List<Swatch> swatches, List<Overprint> overprints) {
+  ColourFacts(
+      PrintPlan plan,
+      Palette palette,
+      Underlay underlay,
+      List<Swatch> swatches,
+      List<Overprint> overprints) {
+    this.underlay = underlay;
     this.plan = plan;
     this.palette = palette;
     this.printed = swatches.stream().filter(s -> !s.placements().isEmpty()).toList();
@@ -36,6 +42,7 @@ final class ColourFacts {
     List<Evidence> facts = new ArrayList<>();
     for (Swatch swatch : printed) {
       Colour washed = palette.onGround(palette.softened(paste(swatch)));
+      Underlay.Standing standing = underlay.of(paste(swatch));
       facts.add(
           new ColourOnGround(
               swatch.paste(),
@@ -50,31 +57,13 @@ final class ColourFacts {
               Ratio.toTenth(swatch.onGroundLab().difference(groundLab)),
               Ratio.toTenth(Lab.of(washed).difference(groundLab)),
               Ratio.toTenth(swatch.onGroundLab().difference(swatch.lab())),
-              liesOverOthers(swatch),
+              standing.over(),
+              Ratio.toTenth(standing.difference()),
               palette.strengthening(paste(swatch)),
               swatch.placements(),
               colourPath(swatch)));
     }
     return facts;
-  }
-
-  /** In each placed design that uses it, as a paint that covers what was printed before it. */
-  private boolean liesOverOthers(Swatch swatch) {
-    List<Design.Separation> uses =
-        plan.arrangements().values().stream()
-            .map(a -> plan.designs().get(a.design()))
-            .distinct()
-            .flatMap(d -> d.separations().stream())
-            .filter(s -> s.paste().equals(swatch.paste()))
-            .toList();
-    return uses.stream()
-        .allMatch(
-            use ->
-                overprints.stream()
-                    .anyMatch(
-                        o ->
-                            o.model() == Overprint.Model.UPPER_HIDES
-                                && o.path().equals(use.path())));
   }
 
   private List<Evidence> alike() {

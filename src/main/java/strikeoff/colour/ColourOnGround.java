@@ -18,8 +18,9 @@ import strikeoff.units.Ratio;
  * @param difference CIEDE2000 between {@code look} and the ground
  * @param washedDifference CIEDE2000 between {@code washed} and the ground
  * @param missed CIEDE2000 between {@code look} and the named colour
- * @param overOthers whether it is a covering colour that lies over another separation wherever a
- *     design uses it, so that the ground need not be what it stands out from
+ * @param over the pastes that it lies on wherever it is printed, if it is a covering colour; then
+ *     the ground need not be what it stands out from
+ * @param differenceOver CIEDE2000 between it and what it lies on; 0 if it lies on the ground
  * @param strengthening how much stronger it would have to be mixed to show after wash-off, in words
  */
 public record ColourOnGround(
@@ -35,13 +36,15 @@ public record ColourOnGround(
     Ratio difference,
     Ratio washedDifference,
     Ratio missed,
-    boolean overOthers,
+    List<String> over,
+    Ratio differenceOver,
     String strengthening,
     List<String> marks,
     PlanPath path)
     implements Evidence {
 
   public ColourOnGround {
+    over = List.copyOf(over);
     marks = List.copyOf(marks);
   }
 }

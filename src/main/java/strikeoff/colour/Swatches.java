@@ -81,7 +81,13 @@ public record Swatches(
         swatches,
         overprints,
         motifs,
-        new ColourFacts(plan, palette, swatches, overprints).all());
+        new ColourFacts(
+                plan,
+                palette,
+                new Underlay(plan, layout, palette, policy.limit("media/most-pairs").amount()),
+                swatches,
+                overprints)
+            .all());
   }
 
   /** The swatch of a paste. */

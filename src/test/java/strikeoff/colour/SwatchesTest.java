@@ -99,6 +99,35 @@ class SwatchesTest {
   }
 
   @Test
+  void whiteOnAnotherMotifIsJudgedByThatMotif() {
+    ColourOnGround white = white(0xb03030, 0);
+    assertThat(white.difference().value()).isLessThan(1);
+    assertThat(white.over()).containsExactly("red");
+    // L* 100 on L* 40: ΔE00 is no less than the difference in lightness weighted by S_L = 1.4
+    assertThat(white.differenceOver().value()).isGreaterThan(30);
+  }
+
+  @Test
+  void whiteThatReachesPastItsMotifOrLiesOnWhiteDoesNotStandOut() {
+    assertThat(white(0xb03030, 5).differenceOver().value()).isZero();
+    assertThat(white(0xffffff, 0).differenceOver().value()).isLessThan(1);
+  }
+
+  /** A white motif anchored on one of another colour, and shifted from it. */
+  private static ColourOnGround white(int under, double dx) {
+    Swatches swatches =
+        new Sketch()
+            .dye("red", under)
+            .paint("white", 0xffffff)
+            .design("star", "red 40%")
+            .design("eye", "white 5%")
+            .at("stars", "star", 0, 50)
+            .anchored("eyes", "eye", "stars", dx)
+            .swatches();
+    return facts(swatches, ColourOnGround.class).get(1);
+  }
+
+  @Test
   void aStrongerMixThatWouldShowIsWorkedOut() {
     Swatches pale =
         new Sketch()
