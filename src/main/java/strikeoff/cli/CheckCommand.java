@@ -150,7 +150,7 @@ final class CheckCommand implements Callable<Integer> {
     if (maxFindings < 1 || maxPlans < 1 || maxSeconds < 1) {
       throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
     }
-    Outputs.clash(here, outputs)
+    Outputs.clash(here, Formats.RESULTS.keySet(), outputs)
         .ifPresent(
             clash -> {
               throw new ParameterException(spec.commandLine(), clash);

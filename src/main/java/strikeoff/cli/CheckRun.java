@@ -24,14 +24,14 @@ final class CheckRun {
   private final Surroundings here;
   private final Checker checker;
   private final Settings settings;
-  private final Outputs outputs;
+  private final Outputs<Results> outputs;
   private final List<Exit> exits = new ArrayList<>();
 
   CheckRun(Surroundings here, Checker checker, Settings settings) {
     this.here = here;
     this.checker = checker;
     this.settings = settings;
-    this.outputs = new Outputs(here, settings.outputs());
+    this.outputs = new Outputs<>(here, Formats.RESULTS, settings.outputs());
   }
 
   /**

@@ -74,7 +74,7 @@ final class JoinCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Outputs.clash(here, outputs).ifPresent(this::misused);
+    Outputs.clash(here, Formats.RESULTS.keySet(), outputs).ifPresent(this::misused);
     if (reports.filter(String::isBlank).isPresent()) {
       misused("--reports takes the name of a folder");
     }
@@ -100,7 +100,7 @@ final class JoinCommand implements Callable<Integer> {
 
   private int write(Results results) {
     List<Exit> exits = new ArrayList<>();
-    Outputs all = new Outputs(here, outputs);
+    Outputs<Results> all = new Outputs<>(here, Formats.RESULTS, outputs);
     Tally tally = new Tally();
     results.plans().forEach(tally::add);
     reports.ifPresent(r -> index(r, results, exits));

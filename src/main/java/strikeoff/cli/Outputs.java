@@ -6,29 +6,40 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
-import strikeoff.report.outcome.Results;
+import java.util.function.Function;
+import strikeoff.units.Spelling;
 
 /**
  * All that a run writes. Text goes to standard output unless another format does, or unless it has
  * a file of its own.
+ *
+ * @param <R> what is written
  */
-final class Outputs {
+final class Outputs<R> {
 
   private final Surroundings here;
+  private final Map<String, Function<R, String>> formats;
   private final List<Output> wanted;
   private final Optional<StringWriter> kept;
   private final PrintWriter text;
 
-  Outputs(Surroundings here, List<Output> wanted) {
+  /**
+   * @param formats how to write each, besides text
+   */
+  Outputs(Surroundings here, Map<String, Function<R, String>> formats, List<Output> wanted) {
     this.here = here;
+    this.formats = formats;
     this.wanted = wanted;
-    Optional<Output> named = wanted.stream().filter(o -> o.format() == Format.TEXT).findFirst();
-    boolean taken = wanted.stream().anyMatch(o -> o.file().isEmpty() && o.format() != Format.TEXT);
+    Optional<Output> named = wanted.stream().filter(o -> o.isText()).findFirst();
+    boolean taken = wanted.stream().anyMatch(o -> o.file().isEmpty() && !o.isText());
     this.kept =
         named.flatMap(Output::file).isPresent()
             ? Optional.of(new StringWriter())
@@ -40,11 +51,25 @@ final class Outputs {
   }
 
   /** Why these can't be written together, if so. */
-  static Optional<String> clash(Surroundings here, List<Output> wanted) {
+  static Optional<String> clash(
+      Surroundings here, Collection<String> formats, List<Output> wanted) {
+    List<String> known = new ArrayList<>(List.of(Output.TEXT));
+    known.addAll(formats);
+    for (Output output : wanted) {
+      if (!known.contains(output.format())) {
+        return Optional.of(
+            "no format is called “"
+                + output.format()
+                + "”"
+                + Spelling.didYouMean(output.format(), known)
+                + "; there are "
+                + String.join(", ", known));
+      }
+    }
     if (wanted.stream().filter(o -> o.file().isEmpty()).count() > 1) {
       return Optional.of("only one --format can go to standard output; give the others a file");
     }
-    if (wanted.stream().filter(o -> o.format() == Format.TEXT).count() > 1) {
+    if (wanted.stream().filter(o -> o.isText()).count() > 1) {
       return Optional.of("--format text can be given once");
     }
     Set<Path> files = new HashSet<>();
@@ -75,7 +100,7 @@ final class Outputs {
 
   /** True if results have to be kept to the end. */
   boolean needResults() {
-    return wanted.stream().anyMatch(o -> o.format() != Format.TEXT);
+    return wanted.stream().anyMatch(o -> !o.isText());
   }
 
   /**
@@ -83,12 +108,12 @@ final class Outputs {
    *
    * @param failed takes each file that can't be written, with the reason
    */
-  void write(Results results, BiConsumer<String, IOException> failed) {
+  void write(R results, BiConsumer<String, IOException> failed) {
     for (Output output : wanted) {
-      if (output.format() == Format.TEXT) {
+      if (output.isText()) {
         kept.ifPresent(k -> save(output.file().orElseThrow(), k.toString(), failed));
       } else {
-        String written = output.format().of(results);
+        String written = formats.get(output.format()).apply(results);
         if (output.file().isPresent()) {
           save(output.file().get(), written, failed);
         } else {

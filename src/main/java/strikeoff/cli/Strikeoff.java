@@ -40,6 +40,7 @@ final class Strikeoff implements Runnable {
     CommandLine line = new CommandLine(new Strikeoff());
     line.addSubcommand(new CheckCommand(here));
     line.addSubcommand(new JoinCommand(here));
+    line.addSubcommand(new CompareCommand(here));
     line.addSubcommand(new RulesCommand(here));
     line.addSubcommand(new ExplainCommand(here));
     line.setOut(here.out());

@@ -6,6 +6,7 @@ import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Map;
 import strikeoff.check.Checked;
+import strikeoff.report.compare.Comparison;
 
 /**
  * Checked plans as HTML pages: one self-contained file each, everything in it escaped, the same
@@ -33,6 +34,11 @@ public final class HtmlReport {
    */
   public static String index(String title, List<IndexEntry> entries) {
     return rendered("index.jte", IndexPages.of(title, entries));
+  }
+
+  /** The page that compares two versions of a plan or of a batch. */
+  public static String comparison(Comparison comparison) {
+    return rendered("compare.jte", ComparePages.of(comparison));
   }
 
   private static String rendered(String template, Object page) {

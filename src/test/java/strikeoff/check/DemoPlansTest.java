@@ -58,6 +58,11 @@ class DemoPlansTest {
         "class/sunniva               | paste/short",
         "class/tobias                | fixing/heat-set-too-early",
         "class/vigo                  | cloth/dye-on-unsuited-fibre drying/frame-on-wet-neighbour",
+        "class-second/otis           | -",
+        "class-second/sunniva        | paste/may-run-short paste/short",
+        "class-second/tobias         | -",
+        "class-second/uma            | drying/frame-on-wet-film",
+        "class-second/vigo           | -",
       })
   void showsItsMistakeAndNothingElse(String plan, String rules) {
     List<String> expected = rules == null ? List.of() : List.of(rules.split(" "));

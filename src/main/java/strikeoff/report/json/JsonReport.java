@@ -31,6 +31,11 @@ public final class JsonReport {
     return Json.document(json -> results(json, results));
   }
 
+  /** What the format calls a verdict. */
+  public static String word(Verdict verdict) {
+    return Words.of(verdict);
+  }
+
   private static void results(Json json, Results results) throws IOException {
     json.put("format", FORMAT);
     json.object("tool", t -> t.put("name", "strikeoff").put("version", results.version()));
@@ -117,7 +122,8 @@ public final class JsonReport {
     }
   }
 
-  private static void found(Json json, Found found) throws IOException {
+  /** A finding's keys. */
+  public static void found(Json json, Found found) throws IOException {
     json.put("rule", found.rule())
         .put("severity", found.severity().text())
         .put("key", found.key())
@@ -159,7 +165,8 @@ public final class JsonReport {
                 .put("endColumn", region.end().column()));
   }
 
-  private static void figures(Json json, Figures figures) throws IOException {
+  /** The keys of a plan's figures. */
+  public static void figures(Json json, Figures figures) throws IOException {
     json.put("placements", figures.placements());
     if (figures.start().isPresent()) {
       json.put("startSeconds", figures.start().get().seconds());

@@ -25,8 +25,9 @@ final class Keys {
   Keys(PrintPlan plan) {
     Map<String, Integer> steps = new HashMap<>();
     for (Step step : plan.run()) {
-      int nth = steps.merge(step.title(), 1, Integer::sum);
-      name(step.path(), "run[" + step.title() + (nth == 1 ? "" : " " + nth) + "]");
+      String title = lasting(step);
+      int nth = steps.merge(title, 1, Integer::sum);
+      name(step.path(), "run[" + title + (nth == 1 ? "" : " " + nth) + "]");
     }
     for (Design design : plan.designs().values()) {
       Map<String, Integer> screens = new HashMap<>();
@@ -38,6 +39,29 @@ final class Keys {
             list + "[" + separation.screen() + (nth == 1 ? "]" : " " + nth + "]"));
       }
     }
+  }
+
+  /** What a step does, without the figures that a printer changes to mend it. */
+  private static String lasting(Step step) {
+    if (step instanceof Step.Mix || step instanceof Step.Print || step instanceof Step.Sew) {
+      return step.title();
+    }
+    if (step instanceof Step.Dry) {
+      return "dry";
+    }
+    if (step instanceof Step.Move) {
+      return "move on";
+    }
+    if (step instanceof Step.Fix) {
+      return "fix";
+    }
+    if (step instanceof Step.Rinse) {
+      return "rinse";
+    }
+    if (step instanceof Step.Wash) {
+      return "wash";
+    }
+    return step instanceof Step.HeatSet ? "heat-set" : "end of day";
   }
 
   /** Steps may be made from one place several times; the first one names it. */

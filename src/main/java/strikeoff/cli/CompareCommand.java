@@ -1,0 +1,172 @@
+package strikeoff.cli;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import strikeoff.check.Checker;
+import strikeoff.check.FileTrouble;
+import strikeoff.cli.PlanFiles.Found;
+import strikeoff.cli.PlanFiles.PlanFile;
+import strikeoff.report.compare.Comparison;
+import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Results;
+
+/** Compares two versions of a plan, or two batches. */
+@Command(
+    name = "compare",
+    description =
+        "Compares two versions of a plan or of a folder of plans: which findings are mended,"
+            + " left and new, and what changed in finish time, paste and lays.",
+    sortOptions = false,
+    footer = {
+      "",
+      "Plans of two folders belong together if they are called alike. The exit code is",
+      "that of checking NEW: 0 every plan is printable, 1 at least one is not, 2 wrong",
+      "usage, 3 at least one plan can't be read, 4 the tool failed or a file could not",
+      "be read or written.",
+    })
+final class CompareCommand implements Callable<Integer> {
+
+  private static final int MOST_PLANS = 10_000;
+
+  private final Surroundings here;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "OLD",
+      description = "A plan, a folder, a pattern, or JSON that check wrote.")
+  private String before;
+
+  @Parameters(index = "1", paramLabel = "NEW", description = "The same, later.")
+  private String after;
+
+  @Option(
+      names = {"-f", "--format"},
+      paramLabel = "FORMAT[=FILE]",
+      converter = Output.Converter.class,
+      description = "text, html or json, to a file or to standard output, as in check.")
+  private List<Output> outputs = new ArrayList<>();
+
+  @Option(
+      names = {"-v", "--verbose"},
+      description = "Tell also plans that are as they were, and how to mend what is left.")
+  private boolean verbose;
+
+  @Option(
+      names = "--exit-zero",
+      description =
+          "Exit with 0 although a plan is not printable or can't be read: to look, not to gate."
+              + " Codes 2 and 4 stay as they are.")
+  private boolean exitZero;
+
+  @Option(
+      names = "--max-seconds",
+      paramLabel = "N",
+      defaultValue = "120",
+      description = "Give a plan up that takes longer than this (${DEFAULT-VALUE}).")
+  private long maxSeconds;
+
+  @Mixin private Usual usual;
+
+  CompareCommand(Surroundings here) {
+    this.here = here;
+  }
+
+  @Override
+  public Integer call() {
+    Outputs.clash(here, Formats.COMPARISONS.keySet(), outputs)
+        .ifPresent(
+            clash -> {
+              throw new ParameterException(spec.commandLine(), clash);
+            });
+    if (maxSeconds < 1) {
+      throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
+    }
+    Checker checker = Checker.builtIn();
+    List<Exit> exits = new ArrayList<>();
+    Optional<Results> old = results(before, checker, exits);
+    Optional<Results> now = results(after, checker, exits);
+    return old.isEmpty() || now.isEmpty()
+        ? Exit.worst(exits).code()
+        : write(Comparison.of(old.get(), now.get()), now.get(), exits);
+  }
+
+  /** Those of an earlier run, or of a run now; empty with the reason told. */
+  private Optional<Results> results(String named, Checker checker, List<Exit> exits) {
+    if (named.toLowerCase(Locale.ROOT).endsWith(".json")) {
+      try {
+        return Optional.of(ResultFile.read(here, named));
+      } catch (ResultFile.Unfit e) {
+        Complaint.say(here, e.getMessage());
+        exits.add(e.exit());
+        return Optional.empty();
+      }
+    }
+    Found found = PlanFiles.of(List.of(named), here, MOST_PLANS, "-");
+    if (!found.wrong().isEmpty()) {
+      found.wrong().forEach(wrong -> Complaint.say(here, wrong));
+      exits.add(Exit.USAGE);
+      return Optional.empty();
+    }
+    found.closed().forEach(closed -> trouble(closed, exits));
+    List<PlanFile> plans = found.plans();
+    Map<PlanFile, Integer> numbers = new HashMap<>();
+    plans.forEach(plan -> numbers.put(plan, numbers.size() + 1));
+    List<Outcome> outcomes = new ArrayList<>();
+    new Batch(here.cores(), maxSeconds)
+        .<Outcome>run(
+            plans,
+            plan ->
+                Outcome.of(
+                    plan.isStandardInput()
+                        ? checker.check(plan.name(), here.in())
+                        : checker.check(plan.path(), plan.name()),
+                    numbers.get(plan),
+                    Optional.empty()),
+            (plan, failed) -> Outcome.of(failed, numbers.get(plan), Optional.empty()),
+            outcomes::add);
+    return Optional.of(
+        new Results(
+            Strikeoff.Version.number(),
+            named,
+            Optional.empty(),
+            plans.size(),
+            checker.rules().rules(),
+            outcomes));
+  }
+
+  private int write(Comparison comparison, Results now, List<Exit> exits) {
+    Outputs<Comparison> all = new Outputs<>(here, Formats.COMPARISONS, outputs);
+    Ink ink = all.textIsShown() ? usual.ink(here) : new Ink(false);
+    for (String line : new CompareText(ink, here.width(), verbose).of(comparison)) {
+      all.text().print(line + "\n");
+    }
+    all.text().flush();
+    all.write(
+        comparison,
+        (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e), exits));
+    Tally tally = new Tally();
+    now.plans().forEach(tally::add);
+    exits.add(tally.exit());
+    Exit worst = Exit.worst(exits);
+    return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();
+  }
+
+  private void trouble(String what, List<Exit> exits) {
+    Complaint.say(here, what);
+    exits.add(Exit.FAULT);
+  }
+}

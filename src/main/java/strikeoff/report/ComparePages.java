@@ -1,0 +1,102 @@
+package strikeoff.report;
+
+import static strikeoff.report.page.Table.Column.number;
+import static strikeoff.report.page.Table.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.report.compare.Change;
+import strikeoff.report.compare.Comparison;
+import strikeoff.report.compare.PlanChange;
+import strikeoff.report.drawing.MarkShapes;
+import strikeoff.report.outcome.Found;
+import strikeoff.report.outcome.Mistake;
+import strikeoff.report.outcome.Outcome;
+import strikeoff.report.page.Cell;
+import strikeoff.report.page.ComparePage;
+import strikeoff.report.page.ComparePage.Group;
+import strikeoff.report.page.ComparePage.Item;
+import strikeoff.report.page.Figure;
+import strikeoff.report.page.Table;
+
+/** Puts the page of a comparison together. */
+final class ComparePages {
+
+  private ComparePages() {}
+
+  static ComparePage of(Comparison comparison) {
+    String title = comparison.before() + " → " + comparison.after();
+    List<ComparePage.Plan> plans = new ArrayList<>();
+    for (PlanChange change : comparison.plans()) {
+      plans.add(plan("plan-" + (plans.size() + 1), change));
+    }
+    return new ComparePage(
+        Assets.head(title + ": what changed", "plan.js"),
+        title,
+        comparison.sentence(),
+        List.of(
+            figure("Mended", comparison.mended()),
+            figure("Left", comparison.left()),
+            figure("New", comparison.fresh())),
+        plans);
+  }
+
+  private static Figure figure(String label, long count) {
+    return new Figure(label, Long.toString(count));
+  }
+
+  private static ComparePage.Plan plan(String id, PlanChange change) {
+    List<Group> groups = new ArrayList<>();
+    add(groups, "New", change.fresh().stream().map(f -> item(f, f.remedy())).toList());
+    add(groups, "Left", change.left().stream().map(f -> item(f, f.remedy())).toList());
+    add(groups, "Mended", change.mended().stream().map(f -> item(f, "")).toList());
+    add(groups, "Not readable", change.mistakes().stream().map(ComparePages::item).toList());
+    Outcome shown = change.after().or(change::before).orElseThrow();
+    return new ComparePage.Plan(
+        id,
+        change.name(),
+        shown.title(),
+        change.after().map(a -> PlanPages.cssClass(a.verdict())).orElse(""),
+        change.verdict(),
+        groups,
+        change.figures().isEmpty() ? null : table(change.figures()));
+  }
+
+  private static void add(List<Group> groups, String title, List<Item> items) {
+    if (!items.isEmpty()) {
+      groups.add(new Group(title, items));
+    }
+  }
+
+  private static Item item(Found found, String remedy) {
+    return new Item(
+        found.severity().text(),
+        MarkShapes.icon(found.severity()),
+        found.rule(),
+        "line " + found.place().region().start().line(),
+        found.message(),
+        remedy);
+  }
+
+  private static Item item(Mistake mistake) {
+    return new Item(
+        "", null, mistake.path(), "line " + mistake.region().start().line(), mistake.message(), "");
+  }
+
+  private static Table table(List<Change> changes) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Change change : changes) {
+      rows.add(
+          List.of(
+              Cell.of(change.name()),
+              Cell.of(change.before()),
+              Cell.of(change.after()),
+              Cell.of(change.difference())));
+    }
+    return new Table(
+        "Figures that changed",
+        List.of(words("Figure"), number("Before"), number("After"), number("Difference")),
+        rows,
+        "");
+  }
+}

@@ -1,0 +1,2 @@
+/** What changed between two versions of a plan or of a batch. */
+package strikeoff.report.compare;
