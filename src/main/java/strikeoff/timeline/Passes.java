@@ -30,7 +30,7 @@ final class Passes {
     List<Pass> passes = new ArrayList<>();
     if (step.order() == Step.Order.SET_BY_SET) {
       for (PrintSet set : run.setsTogether(step)) {
-        byArrangement(set).forEach(part -> passes.add(Pass.whole(part)));
+        byArrangement(set, step.arrangements()).forEach(part -> passes.add(Pass.whole(part)));
       }
       return passes;
     }
@@ -51,12 +51,14 @@ final class Passes {
   }
 
   /** Motifs of one arrangement have as many colours; those of several may differ. */
-  private static List<PrintSet> byArrangement(PrintSet set) {
+  private static List<PrintSet> byArrangement(PrintSet set, List<String> order) {
     Map<String, List<Motif>> byName = new LinkedHashMap<>();
+    order.forEach(name -> byName.put(name, new ArrayList<>()));
     for (Motif motif : set.motifs()) {
-      byName.computeIfAbsent(motif.placement().arrangement(), n -> new ArrayList<>()).add(motif);
+      byName.get(motif.placement().arrangement()).add(motif);
     }
     return byName.values().stream()
+        .filter(motifs -> !motifs.isEmpty())
         .map(motifs -> new PrintSet(set.number(), motifs, set.from(), set.to()))
         .toList();
   }

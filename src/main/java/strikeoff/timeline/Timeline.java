@@ -75,7 +75,15 @@ public record Timeline(
     double dye = policy.limit("drying/in-mesh-of-dye").amount();
     double paint = policy.limit("drying/in-mesh-of-paint").amount();
     evidence.addAll(IdleScreen.all(day, plan, m -> m == Medium.DYE ? dye : paint));
-    evidence.addAll(DayTooLong.all(day, plan));
+    List<LongStep> endless = LongStep.all(day, plan);
+    evidence.addAll(endless);
+    // A step that fits into no day is told as that, and not once more for the day it overruns.
+    for (DayTooLong late : DayTooLong.all(day, plan)) {
+      if (endless.stream().noneMatch(s -> s.step() == late.step())) {
+        evidence.add(late);
+      }
+    }
+    evidence.addAll(LongestFrame.all(day, plan));
     RunFigures figures = RunFigures.of(day, plan);
     evidence.add(figures);
     evidence.addAll(MostlyWaiting.of(day.use(), figures));
@@ -100,6 +108,15 @@ public record Timeline(
       Moment start,
       Moment finish,
       Use use) {
+
+    /** Impressions by the number of their step. */
+    Map<Integer, List<Impression>> byStep() {
+      Map<Integer, List<Impression>> byStep = new LinkedHashMap<>();
+      for (Impression impression : impressions) {
+        byStep.computeIfAbsent(impression.step(), s -> new ArrayList<>()).add(impression);
+      }
+      return byStep;
+    }
 
     static Day of(PrintPlan plan, Layout layout, Policy policy) {
       Simulation.Run run = Simulation.run(plan, layout, policy);

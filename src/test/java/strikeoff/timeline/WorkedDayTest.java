@@ -3,10 +3,13 @@ package strikeoff.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.units.Span;
 
 /** Print days worked by hand; the comments show the arithmetic. */
 class WorkedDayTest {
@@ -159,6 +162,97 @@ class WorkedDayTest {
     // 9:15:00 blue 1 to 9:15:50; ink 1 from 9:26:50 to 9:27:40; blue 2 at once; ink 2 from 9:39:30
     assertThat(clock(day.impressions().get(2).laid())).isEqualTo("9:28:00");
     assertThat(clock(day.impressions().get(3).laid())).isEqualTo("9:39:50");
+  }
+
+  @Test
+  void eachColourOverAllSetsMovesTheClothThereAndBack() {
+    Timeline day =
+        herons(4, 60)
+            .stations(2)
+            .print("herons", Step.Order.OVER_ALL, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
+            .table(150)
+            .timeline();
+    assertThat(day.impressions())
+        .extracting(i -> i.footprint().placement().number() + i.footprint().screen().name())
+        .containsExactly("1s1", "2s1", "3s1", "4s1", "1s2", "2s2", "3s2", "4s2");
+    // on to the second set, back to the first, on again
+    assertThat(day.tasks().stream().filter(t -> t.kind() == Task.Kind.MOVE)).hasSize(3);
+  }
+
+  @Test
+  void setBySetEverythingOnTheTableIsPrintedBeforeTheClothMoves() {
+    PrintDay two =
+        herons(4, 60)
+            .stations(2)
+            .series("shells", "heron", 4, 60, 20)
+            .table(150)
+            .step(
+                n ->
+                    new Step.Print(
+                        n,
+                        List.of("shells", "herons"),
+                        List.of(),
+                        List.of(1),
+                        Step.Order.SET_BY_SET,
+                        false,
+                        new Span(0),
+                        Until.NO_WAIT,
+                        Until.NO_WAIT,
+                        Optional.empty(),
+                        new PlanPath("run[0]")));
+    // herons and shells stand at the same places here: two stations hold one of each, and shells
+    // are named first
+    assertThat(two.timeline().impressions())
+        .extracting(i -> i.footprint().placement().name())
+        .containsExactly(
+            "shells 1",
+            "herons 1",
+            "shells 2",
+            "herons 2",
+            "shells 3",
+            "herons 3",
+            "shells 4",
+            "herons 4");
+  }
+
+  @Test
+  void aFrameLongerThanOnePersonCanLayTakesBoth() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .paste("blue", 10, 60)
+            .design("banner", 30, 80, 10, "s1=blue")
+            .series("banners", "banner", 1, 60, 20)
+            .step(
+                n ->
+                    new Step.Mix(
+                        n,
+                        List.of("ink"),
+                        Optional.empty(),
+                        Optional.of("Tam"),
+                        new PlanPath("run[0]")))
+            .unmixedPaste("ink")
+            .print("banners")
+            .timeline();
+    // a frame of 100 cm: Wren has laid the cloth by 9:15, Tam has mixed from 9:00 to 9:10
+    assertThat(clock(day.impressions().get(0).laid())).isEqualTo("9:15:20");
+    Timeline late =
+        new PrintDay(Medium.DYE)
+            .paste("blue", 10, 60)
+            .design("banner", 30, 80, 10, "s1=blue")
+            .series("banners", "banner", 1, 60, 20)
+            .step(
+                n ->
+                    new Step.Mix(
+                        n,
+                        List.of("ink"),
+                        Optional.of(new Span(40)),
+                        Optional.of("Tam"),
+                        new PlanPath("run[0]")))
+            .unmixedPaste("ink")
+            .print("banners")
+            .timeline();
+    // Tam's hands are free only at 9:40
+    assertThat(clock(late.impressions().get(0).laid())).isEqualTo("9:40:20");
   }
 
   @Test

@@ -60,7 +60,8 @@ final class PlacementPart {
     if (draft.reading().problems().count() > before) {
       return placements;
     }
-    return new Relations(f.get(), new Surroundings(placements, draft.assumptions()).fillIn(lonely))
+    return new Relations(
+            f.get(), designs, new Surroundings(placements, draft.assumptions()).fillIn(lonely))
         .check();
   }
 

@@ -7,18 +7,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Design;
 import strikeoff.yaml.Fields;
 
-/** Checks how placements refer to each other: no circles, no numbers that nobody has. */
+/**
+ * Checks how placements refer to each other: no circles, no numbers that nobody has; and that they
+ * can be counted, so that the layout leaves none out.
+ */
 final class Relations {
 
   private final Fields section;
+  private final Map<String, Design> designs;
   private final Map<String, Arrangement> placements;
   private final Set<String> settled = new LinkedHashSet<>();
   private boolean circle;
 
-  Relations(Fields section, Map<String, Arrangement> placements) {
+  Relations(Fields section, Map<String, Design> designs, Map<String, Arrangement> placements) {
     this.section = section;
+    this.designs = designs;
     this.placements = placements;
   }
 
@@ -81,6 +87,7 @@ final class Relations {
   private void count() {
     Counts counts = new Counts(placements);
     long total = 0;
+    long impressions = 0;
     for (Arrangement a : placements.values()) {
       if (a instanceof Arrangement.Anchored n) {
         beyond(n, counts.atMost(n.anchor()));
@@ -93,6 +100,19 @@ final class Relations {
                 + total
                 + " placements; more than "
                 + Counts.MOST
+                + " cannot be checked. Is the pitch right?");
+        return;
+      }
+      Design design = designs.get(a.design());
+      int colours = design == null ? 0 : design.separations().size();
+      impressions += counts.atMost(a.name()) * colours;
+      if (impressions > PrintStepPart.MOST_IMPRESSIONS) {
+        section.wrongKey(
+            a.name(),
+            "with this the plan comes to some "
+                + impressions
+                + " impressions; more than "
+                + PrintStepPart.MOST_IMPRESSIONS
                 + " cannot be checked. Is the pitch right?");
         return;
       }

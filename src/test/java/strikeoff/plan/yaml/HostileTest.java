@@ -95,6 +95,16 @@ class HostileTest {
   }
 
   @Test
+  void moreImpressionsThanAreLaidAreToldAndNotLeftOut() {
+    String many = "      - {screen: key, paste: ink, covers: 10 %, key: yes}\n";
+    String plan = Snippets.with(many, many.repeat(29)).replace("series: 6,", "series: 2000,");
+    assertThat(Snippets.problems(plan))
+        .containsExactly(
+            "52:3 with this the plan comes to some 60000 impressions; more than 50000 cannot be"
+                + " checked. Is the pitch right?");
+  }
+
+  @Test
   void bytesThatAreNoText() {
     assertThat(bytes("plan: caf\u00e9\n".getBytes(ISO_8859_1)))
         .containsExactly("1:10 the byte 0xE9 is no UTF-8; save the file as UTF-8 and try again");
