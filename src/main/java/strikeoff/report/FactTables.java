@@ -6,17 +6,23 @@ import static strikeoff.report.page.Table.Column.words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.facts.Bases;
 import strikeoff.plan.Assumption;
 import strikeoff.plan.Basis;
+import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
+import strikeoff.screens.MeshForPaste;
+import strikeoff.screens.MeshWeave;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Length;
 
 /** Derived figures as tables, in the order they are wanted at the table. */
 final class FactTables {
@@ -31,7 +37,8 @@ final class FactTables {
     sections.addAll(PasteTables.of(judged));
     sections.addAll(BathTables.of(judged));
     sections.add(
-        new TableSection("screens", "Screens", "", List.of(screens(judged.plan())), false));
+        new TableSection(
+            "screens", "Screens", "", List.of(screens(judged.plan()), meshes(judged)), false));
     sections.add(ColourTables.of(judged));
     bases(judged).ifPresent(sections::add);
     return sections;
@@ -93,6 +100,59 @@ final class FactTables {
     return more <= 0
         ? String.join(", ", where)
         : String.join(", ", where.subList(0, MOST_PLACES)) + " and " + more + " more";
+  }
+
+  /** What each mesh lets through. */
+  private static Table meshes(Checked.Judged judged) {
+    List<Evidence> facts = judged.facts().evidence();
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Evidence fact : facts) {
+      if (fact instanceof MeshWeave mesh) {
+        List<MeshForPaste> uses =
+            facts.stream()
+                .filter(MeshForPaste.class::isInstance)
+                .map(MeshForPaste.class::cast)
+                .filter(use -> use.screen().equals(mesh.screen()))
+                .toList();
+        rows.add(
+            List.of(
+                Cell.of(mesh.screen(), mesh.count().text() + ", " + micrometres(mesh.thread())),
+                Cell.of(micrometres(mesh.opening())),
+                Cell.of(mesh.openArea().text()),
+                Cell.of(
+                    whole(mesh.volume().best()) + " cm³/m²",
+                    whole(mesh.volume().low()) + " to " + whole(mesh.volume().high())),
+                uses.isEmpty() ? Cell.of("–") : deposit(uses.get(0)),
+                Cell.of(String.format(Locale.ROOT, "%.2f mm", mesh.finest().mm()))));
+      }
+    }
+    return new Table(
+        "What the meshes let through",
+        List.of(
+            words("Screen"),
+            number("Opening"),
+            number("Open area"),
+            number("Theoretical volume"),
+            number("Deposit of a pull"),
+            number("Finest detail")),
+        rows,
+        "");
+  }
+
+  private static Cell deposit(MeshForPaste use) {
+    return Cell.of(
+        Estimates.best(use.deposit().gramsPerSquareMetre(), ArealMass::new),
+        use.deposit().measured()
+            ? "weighed"
+            : Estimates.spread(use.deposit().gramsPerSquareMetre(), ArealMass::new));
+  }
+
+  private static String micrometres(Length length) {
+    return whole(length.mm() * 1000) + " µm";
+  }
+
+  private static String whole(double value) {
+    return Long.toString(Math.round(value));
   }
 
   private static Table screens(PrintPlan plan) {

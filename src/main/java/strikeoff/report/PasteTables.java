@@ -11,12 +11,14 @@ import strikeoff.paste.MixingCard;
 import strikeoff.paste.PasteAge;
 import strikeoff.paste.PasteUse;
 import strikeoff.paste.Pastes;
+import strikeoff.paste.ThickenerStrength;
 import strikeoff.plan.Paste;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
 import strikeoff.units.Mass;
+import strikeoff.units.Share;
 import strikeoff.units.Span;
 
 /** What each paste needs, how long it lasts, and what it is mixed from. */
@@ -43,7 +45,7 @@ final class PasteTables {
               "cards",
               "Mixing cards",
               "The plan's recipes, scaled to what the run needs.",
-              pastes.cards().stream().map(PasteTables::card).toList(),
+              pastes.cards().stream().map(card -> card(card, pastes)).toList(),
               true));
     }
     return sections;
@@ -122,7 +124,7 @@ final class PasteTables {
         "");
   }
 
-  private static Table card(MixingCard card) {
+  private static Table card(MixingCard card, Pastes pastes) {
     List<List<Cell>> rows = new ArrayList<>();
     for (MixingCard.Line line : card.lines()) {
       Optional<String> millilitres =
@@ -137,6 +139,16 @@ final class PasteTables {
         card.paste() + ", " + card.amount().text(),
         List.of(words("Part"), number("Weigh"), number("or measure")),
         rows,
-        "");
+        pastes.evidence().stream()
+            .filter(ThickenerStrength.class::isInstance)
+            .map(ThickenerStrength.class::cast)
+            .filter(strength -> strength.paste().equals(card.paste()))
+            .map(
+                strength ->
+                    "Thickener "
+                        + Estimates.best(strength.share(), Share::new)
+                        + " w/v. Spoons and cups are level US ones; weigh where you can.")
+            .findFirst()
+            .orElse(""));
   }
 }

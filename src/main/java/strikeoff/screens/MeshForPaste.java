@@ -6,6 +6,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Policy;
 import strikeoff.units.MeshCount;
 
 /**
@@ -13,6 +14,7 @@ import strikeoff.units.MeshCount;
  *
  * @param medium as people call it
  * @param pastes that go through it, with that medium
+ * @param deposit what a pull of the first of them lays down
  */
 public record MeshForPaste(
     String screen,
@@ -20,6 +22,7 @@ public record MeshForPaste(
     String medium,
     boolean paint,
     List<String> pastes,
+    Deposit deposit,
     PlanPath path)
     implements Evidence {
 
@@ -27,7 +30,7 @@ public record MeshForPaste(
     pastes = List.copyOf(pastes);
   }
 
-  static MeshForPaste of(Screen screen, List<Paste> pastes) {
+  static MeshForPaste of(Screen screen, List<Paste> pastes, Policy policy) {
     Paste first = pastes.get(0);
     return new MeshForPaste(
         screen.name(),
@@ -35,6 +38,7 @@ public record MeshForPaste(
         first.medium().text(),
         first.medium() == Medium.PAINT,
         pastes.stream().map(Paste::name).distinct().toList(),
+        Deposit.of(screen, first, policy),
         screen.path().key("mesh"));
   }
 }

@@ -3,8 +3,10 @@ package strikeoff.screens;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
+import strikeoff.units.Range;
 import strikeoff.units.Share;
 
 /**
@@ -14,6 +16,9 @@ import strikeoff.units.Share;
  * @param opening free width between threads; zero or less if they can't be woven
  * @param threadShare thread as a share of the pitch
  * @param thickest half the pitch, which a plain weave's thread stays below
+ * @param openArea openings as a share of the whole
+ * @param volume theoretical volume, cm³/m²
+ * @param finest the finest detail that it holds
  */
 public record MeshWeave(
     String screen,
@@ -23,10 +28,13 @@ public record MeshWeave(
     Length opening,
     Share threadShare,
     Length thickest,
+    Share openArea,
+    Range volume,
+    Length finest,
     PlanPath path)
     implements Evidence {
 
-  static MeshWeave of(Screen screen) {
+  static MeshWeave of(Screen screen, Policy policy) {
     Mesh mesh = Mesh.of(screen);
     return new MeshWeave(
         screen.name(),
@@ -36,6 +44,9 @@ public record MeshWeave(
         mesh.opening(),
         mesh.threadShare(),
         mesh.pitch().times(0.5),
+        mesh.openArea(),
+        mesh.theoreticalVolume(),
+        mesh.opening().times(policy.limit("screens/detail-openings").amount()),
         screen.path().key("thread"));
   }
 

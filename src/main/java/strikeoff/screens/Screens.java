@@ -30,11 +30,11 @@ public record Screens(List<Evidence> evidence) {
     for (Screen screen : plan.screens().values()) {
       facts.add(FrameMargin.of(screen, policy));
       SqueegeeFit.of(screen, policy).ifPresent(facts::add);
-      facts.add(MeshWeave.of(screen));
+      facts.add(MeshWeave.of(screen, policy));
       pastes
           .getOrDefault(screen.name(), Map.of())
           .values()
-          .forEach(own -> facts.add(MeshForPaste.of(screen, own)));
+          .forEach(own -> facts.add(MeshForPaste.of(screen, own, policy)));
     }
     for (Design design : plan.designs().values()) {
       for (Design.Separation separation : design.separations()) {
