@@ -93,14 +93,14 @@ final class Ages {
   }
 
   private PasteAge age(Paste paste, ReactiveGroup group, List<Use> uses, Use oldest) {
-    boolean alkali = new Recipe(paste, policy).holdsAlkali();
+    HeldAlkali alkali = new Recipe(paste, policy).alkali();
     Range life = life(paste, group, alkali);
     double minutes = oldest.age().minutes();
     return new PasteAge(
         paste.name(),
         group.name(),
-        alkali ? PasteAge.WITH_ALKALI : "without alkali",
-        paste.storage().text(),
+        alkali,
+        paste.storage(),
         oldest.ready(),
         oldest.impression().laid(),
         oldest.impression().footprint().placement().name(),
@@ -132,10 +132,10 @@ final class Ages {
     return batches;
   }
 
-  private Range life(Paste paste, ReactiveGroup group, boolean alkali) {
+  private Range life(Paste paste, ReactiveGroup group, HeldAlkali alkali) {
+    double stated = statedMinutes(paste.storage(), group, alkali);
     if (paste.storage() == Storage.COLD) {
-      return Range.exactly(
-          (alkali ? group.lifeWithAlkaliCold() : group.lifeWithoutAlkaliCold()).minutes());
+      return Range.exactly(stated);
     }
     Range energies =
         new Range(
@@ -143,9 +143,23 @@ final class Ages {
             policy.limit("paste/activation-energy-usual").amount(),
             policy.limit("paste/activation-energy-most").amount());
     return Arrhenius.minutes(
-        (alkali ? group.lifeWithAlkali() : group.lifeWithoutAlkali()).minutes(),
+        stated,
         energies,
         policy.limit("paste/room-temperature").amount(),
         plan.room().temperature().celsius());
+  }
+
+  /** Baking soda alone is milder than soda, but no paste outlives the one without any alkali. */
+  private double statedMinutes(Storage storage, ReactiveGroup group, HeldAlkali alkali) {
+    boolean cold = storage == Storage.COLD;
+    Span without = cold ? group.lifeWithoutAlkaliCold() : group.lifeWithoutAlkali();
+    Span with = cold ? group.lifeWithAlkaliCold() : group.lifeWithAlkali();
+    return switch (alkali) {
+      case NONE -> without.minutes();
+      case SODA -> with.minutes();
+      case BICARBONATE ->
+          Math.min(
+              without.minutes(), with.minutes() * policy.limit("paste/bicarbonate-times").amount());
+    };
   }
 }

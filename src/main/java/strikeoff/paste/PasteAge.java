@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.plan.Storage;
 import strikeoff.timeline.Moment;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
@@ -14,8 +15,8 @@ import strikeoff.units.Span;
  *
  * @param paste its name
  * @param group its reactive group
- * @param alkali with or without alkali, in words
- * @param kept where it is kept, in words
+ * @param alkali what it holds of it
+ * @param kept where it is kept
  * @param mixedAt when it was ready; before day 1 if it was mixed earlier
  * @param lastUse the impression at which it is oldest
  * @param lastPlacement where that is
@@ -34,8 +35,8 @@ import strikeoff.units.Span;
 public record PasteAge(
     String paste,
     String group,
-    String alkali,
-    String kept,
+    HeldAlkali alkali,
+    Storage kept,
     Moment mixedAt,
     Moment lastUse,
     String lastPlacement,
@@ -49,9 +50,6 @@ public record PasteAge(
     List<Related> related,
     PlanPath path)
     implements Evidence {
-
-  /** How {@code alkali} says that the paste holds it. */
-  static final String WITH_ALKALI = "with alkali in it";
 
   /** More batches than that are told by their number alone. */
   private static final int LISTED = 4;
@@ -73,8 +71,6 @@ public record PasteAge(
         + " fresh ones, each just before its first print ("
         + each
         + (batches.size() > LISTED ? "; and so on)" : ")")
-        + (alkali.equals(WITH_ALKALI)
-            ? ", or leave the alkali out and soak the cloth in soda"
-            : "");
+        + (alkali == HeldAlkali.NONE ? "" : ", or leave the alkali out and soak the cloth in soda");
   }
 }

@@ -1,5 +1,6 @@
 package strikeoff.paste;
 
+import java.util.List;
 import java.util.Optional;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Paste;
@@ -33,6 +34,21 @@ public record Recipe(Paste paste, Policy policy) {
 
   /** True if the paste holds its alkali, by word or by recipe. */
   public boolean holdsAlkali() {
-    return paste.alkaliInPaste() || grams(Substance.Role.ALKALI).high() > 0;
+    return alkali() != HeldAlkali.NONE;
+  }
+
+  /** What the recipe names; without one, the word that there is alkali means soda. */
+  public HeldAlkali alkali() {
+    List<Substance> named =
+        paste.recipe().stream()
+            .map(part -> policy.substance(part.substance()))
+            .filter(s -> s.role() == Substance.Role.ALKALI)
+            .toList();
+    if (named.isEmpty()) {
+      return paste.alkaliInPaste() ? HeldAlkali.SODA : HeldAlkali.NONE;
+    }
+    return named.stream().allMatch(s -> s.alkaliFactor().isEmpty())
+        ? HeldAlkali.BICARBONATE
+        : HeldAlkali.SODA;
   }
 }

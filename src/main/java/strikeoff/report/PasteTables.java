@@ -104,7 +104,7 @@ final class PasteTables {
     for (PasteAge age : ages) {
       rows.add(
           List.of(
-              Cell.of(age.paste(), age.alkali() + ", kept " + age.kept().replace("kept ", "")),
+              Cell.of(age.paste(), age.alkali().text() + ", kept " + age.kept().text()),
               Cell.of(age.mixedAt().text()),
               Cell.of(age.lastUse().text(), age.lastPlacement()),
               Cell.of(age.age().text()),

@@ -135,6 +135,24 @@ class NeedTest {
     assertThat(plain.overMost().minutes()).isNegative();
   }
 
+  /** About 4 h with a dichlorotriazine: common practice, no source. Washing soda is soda. */
+  @Test
+  void bakingSodaIsMilderThanSoda() {
+    PasteAge baking = aged(DYE + ", recipe: {baking soda: 3 g, water: 150 ml}", 2 * 60, 20);
+    assertThat(baking.alkali()).isEqualTo(HeldAlkali.BICARBONATE);
+    assertThat(baking.lifeMinutes().best()).isCloseTo(4 * 60, within(1e-9));
+    PasteAge both =
+        aged(DYE + ", recipe: {baking soda: 3 g, washing soda: 1 g, water: 150 ml}", 2 * 60, 20);
+    assertThat(both.lifeMinutes().best()).isCloseTo(60, within(1e-9));
+  }
+
+  /** A monochlorotriazine lives a week with soda and four without any alkali. */
+  @Test
+  void withBakingSodaNoPasteOutlivesTheOneWithoutAlkali() {
+    String paste = "medium: dye, group: MCT, colour: green, recipe: {baking soda: 3 g, water: 1 l}";
+    assertThat(aged(paste, 60, 20).lifeMinutes().best()).isLessThanOrEqualTo(28 * 1440);
+  }
+
   /** Factors 20 → 30 °C for 60, 80 and 100 kJ/mol: 2.252, 2.953, 3.870. */
   @Test
   void tenDegreesWarmerLivesShrinkByArrhenius() {

@@ -12,6 +12,7 @@ import strikeoff.colour.Lab;
 import strikeoff.colour.Overprint;
 import strikeoff.colour.Swatch;
 import strikeoff.colour.Swatches;
+import strikeoff.paste.HeldAlkali;
 import strikeoff.paste.MixingCard;
 import strikeoff.paste.PasteAge;
 import strikeoff.paste.PasteUse;
@@ -68,8 +69,8 @@ final class EstuaryFacts {
           new PasteAge(
               paste.name(),
               "dichlorotriazine",
-              "without alkali",
-              paste.storage().text(),
+              HeldAlkali.NONE,
+              paste.storage(),
               Moment.of(1, 580),
               Moment.of(2, 620),
               texts.apply("reed border 14"),
