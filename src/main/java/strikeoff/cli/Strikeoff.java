@@ -41,6 +41,7 @@ final class Strikeoff implements Runnable {
     line.addSubcommand(new CheckCommand(here));
     line.addSubcommand(new JoinCommand(here));
     line.addSubcommand(new CompareCommand(here));
+    line.addSubcommand(new SchemaCommand(here));
     line.addSubcommand(new RulesCommand(here));
     line.addSubcommand(new ExplainCommand(here));
     line.setOut(here.out());

@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -29,6 +30,11 @@ final class Colours {
 
   static Expected<Colour> colour() {
     return Values.scalar(WORDS, new Colour(255, 255, 255, "white"), Colours::parse);
+  }
+
+  /** Every colour name that is known, in small letters. */
+  static List<String> names() {
+    return List.copyOf(NAMED.keySet());
   }
 
   private static Parsed<Colour> parse(String text) {

@@ -33,7 +33,7 @@ import strikeoff.yaml.YamlReader;
 class LanguageTest {
 
   /** A plan that uses every way of saying something, so that every decoder asks for its keys. */
-  private static final String EVERYTHING =
+  static final String EVERYTHING =
       Snippets.SOUND
           .replace(
               "fibre: cotton",
