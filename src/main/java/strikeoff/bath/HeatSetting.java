@@ -11,10 +11,21 @@ import strikeoff.units.Temperature;
  *
  * @param with what: iron, press, oven
  * @param paints on the cloth
+ * @param coolest temperature at which all of them set
+ * @param asks the paint that asks for it
+ * @param basis on what that rests, in words: a paint's label, or the policy
  * @param path of the temperature
  */
 public record HeatSetting(
-    int step, String with, List<String> paints, Temperature temperature, Span lasts, PlanPath path)
+    int step,
+    String with,
+    List<String> paints,
+    Temperature temperature,
+    Span lasts,
+    Temperature coolest,
+    String asks,
+    String basis,
+    PlanPath path)
     implements Evidence {
 
   public HeatSetting {

@@ -5,8 +5,14 @@ import strikeoff.plan.PlanPath;
 import strikeoff.units.Span;
 
 /**
- * The time of a heat-set.
+ * The time of a heat-set at each spot.
  *
- * @param more what is missing to the shortest time allowed, in whole minutes
+ * @param needed the shortest time that sets all paints at this temperature
+ * @param asks the paint that asks for it
+ * @param basis on what that rests, in words
+ * @param lacks what is missing to {@code needed}; zero if it is long enough
+ * @param more the same in whole minutes
  */
-public record HeatTime(HeatSetting heat, Span more, PlanPath path) implements Evidence {}
+public record HeatTime(
+    HeatSetting heat, Span needed, String asks, String basis, Span lacks, Span more, PlanPath path)
+    implements Evidence {}

@@ -9,6 +9,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
 import strikeoff.units.Span;
+import strikeoff.units.Temperature;
 
 /** Whether paint is set by heat, hot and long enough. */
 final class Heats {
@@ -37,6 +38,8 @@ final class Heats {
     if (paints.isEmpty()) {
       return List.of();
     }
+    Binder binder = new Binder(paints, work.policy());
+    Binder.Ask<Temperature> coolest = binder.coolest();
     HeatSetting heat =
         new HeatSetting(
             step.number(),
@@ -44,10 +47,22 @@ final class Heats {
             Work.names(paints),
             step.temperature(),
             step.lasts(),
+            coolest.value(),
+            coolest.paint(),
+            coolest.basis(),
             step.path().key("temperature"));
-    double shortest = work.policy().limit("fixing/shortest-heat-set").amount();
-    Span more = new Span(Math.max(0, shortest - step.lasts().minutes())).wholeMinutesUp();
-    return List.of(heat, new HeatTime(heat, more, step.path().key("for")));
+    Binder.Ask<Span> shortest = binder.shortest(step.temperature());
+    Span lacks = new Span(Math.max(0, shortest.value().minutes() - step.lasts().minutes()));
+    return List.of(
+        heat,
+        new HeatTime(
+            heat,
+            shortest.value(),
+            shortest.paint(),
+            shortest.basis(),
+            lacks,
+            lacks.wholeMinutesUp(),
+            step.path().key("for")));
   }
 
   private Optional<UnsetPaint> unset(int lastHeat) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Mass;
 import strikeoff.units.Span;
+import strikeoff.units.Temperature;
 
 /**
  * One colour of paste or paint.
@@ -21,6 +22,7 @@ import strikeoff.units.Span;
  * @param deposit measured mass of paste per area and pull, on a strike-off; empty to estimate it
  * @param frameSafe measured time to frame-safe; empty to estimate it
  * @param liftSafe measured time to lift-safe; empty to estimate it
+ * @param label how its label wants it heat-set; empty if the plan doesn't say
  */
 public record Paste(
     String name,
@@ -37,6 +39,7 @@ public record Paste(
     Optional<ArealMass> deposit,
     Optional<Span> frameSafe,
     Optional<Span> liftSafe,
+    Optional<Label> label,
     PlanPath path) {
 
   public Paste {
@@ -47,4 +50,12 @@ public record Paste(
    * The thickener's history: how long it stood after it was sprinkled in, and its age and place.
    */
   public record Thickener(Span stood, Span age, Storage storage, PlanPath path) {}
+
+  /**
+   * What a paint's label asks of the heat-set.
+   *
+   * @param temperature at the film
+   * @param lasts at each spot
+   */
+  public record Label(Temperature temperature, Span lasts, PlanPath path) {}
 }

@@ -314,6 +314,42 @@ public class FixingTest {
     assertThat(painted("- dry: " + (wait - 2) + " min").all(TooWet.class)).hasSize(1);
   }
 
+  /** The hotter the shorter: 3 min at 150 °C, half of it 15 °C hotter, twice 15 °C cooler. */
+  @Test
+  void aHotterHeatSetIsShorter() {
+    assertThat(heated(PAINT, 150, 180).needed().minutes()).isCloseTo(3, within(1e-9));
+    assertThat(heated(PAINT, 165, 180).needed().minutes()).isCloseTo(1.5, within(1e-9));
+    HeatTime cooler = heated(PAINT, 142, 180);
+    assertThat(cooler.needed().minutes()).isBetween(3.0, 6.0);
+    assertThat(cooler.lacks().minutes()).isCloseTo(cooler.needed().minutes() - 3, within(1e-9));
+  }
+
+  @Test
+  void aLabelWinsOverTheEstimate() {
+    HeatTime brief = heated(PAINT + ", label: {temperature: 160 °C, for: 40 s}", 160, 40);
+    assertThat(brief.lacks().minutes()).isZero();
+    assertThat(brief.heat().coolest().celsius()).isEqualTo(160);
+    assertThat(brief.basis()).contains("label");
+    HeatTime slow = heated(PAINT + ", label: {temperature: 120 °C, for: 8 min}", 120, 300);
+    assertThat(slow.lacks().minutes()).isCloseTo(3, within(1e-9));
+    assertThat(slow.heat().coolest().celsius()).isEqualTo(120);
+  }
+
+  private static HeatTime heated(String paint, int celsius, int seconds) {
+    return Worked.reeds(
+            paint,
+            """
+            - mix: all
+            - print: reeds
+            - dry: until fix-safe
+            - heat-set: press
+              temperature: %d °C
+              for: %d s
+            """
+                .formatted(celsius, seconds))
+        .the(HeatTime.class);
+  }
+
   @Test
   void paintPrintedAfterTheHeatIsNeverSet() {
     Worked worked =

@@ -62,6 +62,7 @@ public final class PlainParts {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         new PlanPath("pastes." + name));
   }
 }

@@ -414,6 +414,7 @@ final class Estuary {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             path("pastes." + name)));
   }
 

@@ -113,6 +113,7 @@ class ScreenFactsTest {
         deposit,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         path("pastes.green"));
   }
 

@@ -119,6 +119,7 @@ final class PrintDay {
             Optional.empty(),
             frame,
             lift,
+            Optional.empty(),
             at("pastes." + name)));
     return this;
   }

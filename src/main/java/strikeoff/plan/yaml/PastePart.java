@@ -12,6 +12,7 @@ import strikeoff.policy.Substance;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Mass;
 import strikeoff.units.Span;
+import strikeoff.units.Temperature;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
@@ -73,12 +74,30 @@ final class PastePart {
             f.optional("deposit", Values.aboveZero(ArealMass.class)),
             f.optional("frame-safe", time),
             f.optional("lift-safe", time),
+            label(f, dye),
             f.path());
     f.done();
     if (f.sound("frame-safe", "lift-safe") && crossed(paste)) {
       f.wrong("lift-safe", "a print is safe to lift no sooner than a frame is safe on it");
     }
     return paste;
+  }
+
+  private Optional<Paste.Label> label(Fields f, boolean dye) {
+    if (dye && f.has("label") && f.sound("medium")) {
+      f.wrong("label", "a label says how paint is heat-set, and this is dye");
+    }
+    return f.under("label", "what the label asks of heat-setting").map(PastePart::label);
+  }
+
+  private static Paste.Label label(Fields f) {
+    Paste.Label label =
+        new Paste.Label(
+            f.required("temperature", Values.quantity(Temperature.class)),
+            f.required("for", Values.aboveZero(Span.class)),
+            f.path());
+    f.done();
+    return label;
   }
 
   private static boolean crossed(Paste p) {
