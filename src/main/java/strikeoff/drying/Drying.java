@@ -19,9 +19,10 @@ import strikeoff.units.Temperature;
  *
  * <p>A film's water is its deposit times the medium's water share. Cloth takes up the medium's
  * share of it at once, but never more than its fibres hold; the rest shines on the surface.
- * Frame-safe is reached when a share of that surface water has gone, lift-safe when a share of all
- * water has gone, what lies in the cloth leaving at a reduced rate. Physical parameters are policy
- * limits {@code drying/…}; correlations and their ranges are told at {@link DryingRate}.
+ * Frame-safe is reached when a share of that surface water has gone, of dye partly into fibres that
+ * still have room; lift-safe when a share of all water has gone, what lies in the cloth leaving at
+ * a reduced rate. Physical parameters are policy limits {@code drying/…}; correlations and their
+ * ranges are told at {@link DryingRate}.
  */
 public final class Drying {
 
@@ -31,7 +32,7 @@ public final class Drying {
           "Drying times",
           "Evaporation from saturated vapour pressure, humidity and air speed into air at sea level,"
               + " the film cooled by it and warmed by room and table; the cloth takes up a share of"
-              + " the water at once. The range runs from a film that only air warms to one as warm"
+              + " the water at once, and goes on soaking up the sheen of dye. The range runs from a film that only air warms to one as warm"
               + " as the air.",
           new Temperature(Air.COLDEST_ROOM).text()
               + " to "
@@ -75,7 +76,12 @@ public final class Drying {
     double through = water * p.dryThrough;
     double toLift = through <= surface ? through : surface + (through - surface) / p.rateFromCloth;
     return new FilmNeed(
-        toTouch, Math.max(toTouch, toLift), paste.frameSafe(), paste.liftSafe(), p.cure);
+        toTouch,
+        takenUp < capacity ? p.sinksIn : 0,
+        Math.max(toTouch, toLift),
+        paste.frameSafe(),
+        paste.liftSafe(),
+        p.cure);
   }
 
   /** How fast a film of that medium dries in that air. */
@@ -89,6 +95,7 @@ public final class Drying {
       double water,
       double takenUp,
       double touchDry,
+      double sinksIn,
       double dryThrough,
       double rateFromCloth,
       double activity,
@@ -100,6 +107,7 @@ public final class Drying {
           share(policy, "drying/water" + of),
           share(policy, "drying/taken-up" + of),
           share(policy, "drying/touch-dry" + of),
+          medium == Medium.DYE ? Math.max(0, policy.limit("drying/sinks-in-of-dye").amount()) : 0,
           share(policy, "drying/dry-through" + of),
           Math.max(0.01, share(policy, "drying/rate-from-cloth")),
           share(policy, "drying/activity" + of),

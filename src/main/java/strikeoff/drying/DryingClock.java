@@ -64,16 +64,16 @@ public final class DryingClock {
   /** When a film that began to dry at {@code from} becomes frame-safe. */
   public Dried frameSafe(Medium medium, FilmNeed need, long from) {
     return need.frameMeasured()
-        .map(span -> measured(medium, span, from))
-        .orElseGet(() -> estimated(medium, need.frameSafe(), from));
+        .map(span -> measured(medium, span, need.sinksIn(), from))
+        .orElseGet(() -> estimated(medium, need.frameSafe(), need.sinksIn(), from));
   }
 
   /** When it becomes lift-safe; never before it is frame-safe. */
   public Dried liftSafe(Medium medium, FilmNeed need, long from) {
     Dried lift =
         need.liftMeasured()
-            .map(span -> measured(medium, span, from))
-            .orElseGet(() -> estimated(medium, need.liftSafe(), from));
+            .map(span -> measured(medium, span, 0, from))
+            .orElseGet(() -> estimated(medium, need.liftSafe(), 0, from));
     return lift.later(frameSafe(medium, need, from));
   }
 
@@ -83,51 +83,59 @@ public final class DryingClock {
     return liftSafe(medium, need, from).later(new Dried(cured, cured, cured));
   }
 
-  private Dried estimated(Medium medium, double loss, long from) {
+  private Dried estimated(Medium medium, double loss, double sinksIn, long from) {
     List<Sums> list = sums.get(medium);
     return new Dried(
-        search(list, Speed.FASTEST, loss, from),
-        search(list, Speed.BEST, loss, from),
-        search(list, Speed.SLOWEST, loss, from));
+        search(list, Speed.FASTEST, loss, sinksIn, from),
+        search(list, Speed.BEST, loss, sinksIn, from),
+        search(list, Speed.SLOWEST, loss, sinksIn, from));
   }
 
   /**
    * A measured time holds in the room's air; other air shortens or stretches it by its best rate.
    */
-  private Dried measured(Medium medium, Span span, long from) {
+  private Dried measured(Medium medium, Span span, double sinksIn, long from) {
     double seconds = Math.max(0, span.seconds());
-    double usual = drying.rate(medium, room).best();
+    double usual = drying.rate(medium, room).best() + sinksIn;
     long at =
         usual > 0
-            ? search(sums.get(medium), Speed.BEST, usual * seconds / 3600, from)
+            ? search(sums.get(medium), Speed.BEST, usual * seconds / 3600, sinksIn, from)
             : from + (long) Math.ceil(Math.min(seconds, NEVER / 2.0));
     return new Dried(at, at, at);
   }
 
-  private long search(List<Sums> list, Speed speed, double loss, long from) {
+  /**
+   * @param sinksIn what leaves the surface in any air, besides what evaporates, g/(m² h)
+   */
+  private long search(List<Sums> list, Speed speed, double loss, double sinksIn, long from) {
     int began = segment(from);
     double target =
-        list.get(began).sum(speed)
-            + list.get(began).rate(speed) * (from - starts.get(began)) / 3600.0
+        gone(list, speed, sinksIn, began)
+            + (list.get(began).rate(speed) + sinksIn) * (from - starts.get(began)) / 3600.0
             + loss;
     int low = began;
     int high = list.size() - 1;
     while (low < high) { // the last segment that has not passed the target at its start
       int middle = (low + high + 1) >>> 1;
-      if (list.get(middle).sum(speed) < target) {
+      if (gone(list, speed, sinksIn, middle) < target) {
         low = middle;
       } else {
         high = middle - 1;
       }
     }
-    double rest = target - list.get(low).sum(speed);
-    double rate = list.get(low).rate(speed);
+    double rest = target - gone(list, speed, sinksIn, low);
+    double rate = list.get(low).rate(speed) + sinksIn;
     if (rest <= 0) {
       return Math.max(from, starts.get(low));
     }
     double after = rate > 0 ? rest / rate * 3600 : Double.POSITIVE_INFINITY;
     double at = starts.get(low) + Math.ceil(after - 1e-6);
     return at - from > longest ? NEVER : Math.max(from, (long) at);
+  }
+
+  /** What has left an open film's surface from the start to the beginning of a segment. */
+  private double gone(List<Sums> list, Speed speed, double sinksIn, int segment) {
+    return list.get(segment).sum(speed) + sinksIn * (starts.get(segment) - starts.get(0)) / 3600.0;
   }
 
   private int segment(long second) {

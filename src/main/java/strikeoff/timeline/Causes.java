@@ -25,7 +25,11 @@ final class Causes {
   record Pair(Contact contact, int waitsBetween) {
 
     boolean certain() {
-      return contact.shortBest().seconds() > 0;
+      return contact.certain();
+    }
+
+    boolean likely() {
+      return contact.likely();
     }
   }
 

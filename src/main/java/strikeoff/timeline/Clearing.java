@@ -40,7 +40,7 @@ final class Clearing {
     this.budget = (long) policy.limit("time/most-trials").amount();
   }
 
-  /** What clears the stops, and what clears the risks too; none if nothing is too wet. */
+  /** What clears the likely drying, and what clears slow drying too; none if nothing is too wet. */
   static List<ClearedRun> of(Timeline.Day day, PrintPlan plan, Layout layout, Policy policy) {
     Clearing clearing = new Clearing(plan, layout, policy);
     List<ClearedRun> runs = new ArrayList<>();
@@ -101,7 +101,7 @@ final class Clearing {
     Remedy first = null;
     Moment earliest = Reached.NEVER;
     for (Map.Entry<Cause, List<Pair>> cause : Causes.of(day).entrySet()) {
-      List<Pair> pairs = cause.getValue().stream().filter(p -> surely || p.certain()).toList();
+      List<Pair> pairs = cause.getValue().stream().filter(p -> surely || p.likely()).toList();
       Remedy remedy =
           new Remedy(
               cause.getKey().how(),
@@ -115,10 +115,10 @@ final class Clearing {
       }
     }
     for (TakenUpWet taken : TakingUp.all(day, remedy -> Optional.empty())) {
-      if ((surely || taken.certain())
+      if ((surely || taken.likely())
           && taken.at().compareTo(earliest) < 0
-          && helps(taken.remedy())) {
-        first = taken.remedy();
+          && helps(taken.remedy(surely))) {
+        first = taken.remedy(surely);
         earliest = taken.at();
       }
     }
@@ -135,11 +135,11 @@ final class Clearing {
     long pairs =
         Causes.of(day).values().stream()
             .flatMap(List::stream)
-            .filter(p -> surely || p.certain())
+            .filter(p -> surely || p.likely())
             .count();
     long taken =
         TakingUp.all(day, remedy -> Optional.empty()).stream()
-            .filter(t -> surely || t.certain())
+            .filter(t -> surely || t.likely())
             .count();
     return (int) (pairs + taken);
   }

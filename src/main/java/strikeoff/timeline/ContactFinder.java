@@ -109,6 +109,7 @@ final class ContactFinder {
             earlier,
             later,
             new Area(area / SQUARE_MM_IN_CM),
+            early(safe.earliest(), later.laid()),
             early(safe.best(), later.laid()),
             early(safe.latest(), later.laid())));
   }

@@ -18,6 +18,9 @@ import strikeoff.units.Span;
  */
 public record Remedy(How how, int step, long minutes) {
 
+  /** A month, in minutes. */
+  private static final long MOST_WORTH_SAYING = 30L * 24 * 60;
+
   /** Places of a plan where a wait can be written. */
   public enum How {
     DRY_BETWEEN_COLOURS,
@@ -36,6 +39,26 @@ public record Remedy(How how, int step, long minutes) {
       case DRY_STEP -> "a step `- dry: " + minutes + " min` before step " + step;
       case EVERY_OTHER -> "`every other: yes` in step " + step;
     };
+  }
+
+  /** What clears slow drying too, to be said after what clears the likely one; may be empty. */
+  String andFor(Remedy surely) {
+    return surely.minutes() > minutes && surely.minutes() <= MOST_WORTH_SAYING
+        ? "; with " + surely.minutes() + " min slow drying is clear too"
+        : "";
+  }
+
+  /** How much too early something is done to a film for which quick drying would do. */
+  static String inDoubt(Span shortBest, Span shortMost) {
+    return shortBest.seconds() > 0
+        ? "most likely that is "
+            + shortBest.text()
+            + " too early, in slow drying "
+            + shortMost.text()
+            + "; if the film dries quickly it is safe by then"
+        : "in slow drying that is "
+            + shortMost.text()
+            + " too early; most likely it is dry by then";
   }
 
   Remedy longer(long more) {

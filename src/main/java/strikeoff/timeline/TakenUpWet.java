@@ -11,18 +11,22 @@ import strikeoff.units.Span;
  *
  * @param kind what is done with it: moved on, sewn, put in a bath …
  * @param done the same in words
- * @param certain true if the most likely drying time is too long, false if only slow drying is
- * @param films how many films are not safe, at the worst time if the step does it several times
+ * @param certain true if the whole range of drying is too long, false if a part of it would do
+ * @param films how many films are surely not safe, or not surely safe if none is certain, at the
+ *     worst time if the step does it several times
  * @param occasions how often the step does it too early
  * @param state lift-safe or fix-safe
- * @param shortBest how much too early by the most likely drying time
+ * @param shortLeast how much too early even by the fastest credible drying; not above zero if that
+ *     would do
+ * @param shortBest the same by the most likely drying time
  * @param shortMost the same by the slowest credible drying
  * @param example the film that dries last, {@code herons 3, ink through heron key}
  * @param at when the cloth is taken up
  * @param safeAt earliest minute at which it could be
  * @param surelySafeAt the same by the slowest credible drying
- * @param remedy the least wait in whole minutes that clears it; for one that is not certain, the
- *     one that clears slow drying
+ * @param remedy the least wait in whole minutes that clears it by the most likely drying time;
+ *     where that would do already, the one that clears slow drying
+ * @param surely the least wait that clears slow drying too
  * @param finish when the run then ends; empty if that was not tried
  * @param orUntil the wait that needs no figures, and where
  */
@@ -35,6 +39,7 @@ public record TakenUpWet(
     int films,
     int occasions,
     String state,
+    Span shortLeast,
     Span shortBest,
     Span shortMost,
     String example,
@@ -43,6 +48,7 @@ public record TakenUpWet(
     Moment safeAt,
     Moment surelySafeAt,
     Remedy remedy,
+    Remedy surely,
     Optional<Moment> finish,
     String orUntil,
     PlanPath path,
@@ -57,7 +63,28 @@ public record TakenUpWet(
 
   /** What to write, and where, with the finish it leads to. */
   public String write() {
-    return remedy.text() + finish.map(f -> " (the run then ends " + f.text() + ")").orElse("");
+    return remedy.text()
+        + finish.map(f -> " (the run then ends " + f.text() + ")").orElse("")
+        + remedy.andFor(surely);
+  }
+
+  Remedy remedy(boolean slowToo) {
+    return slowToo ? surely : remedy;
+  }
+
+  /** True if the most likely drying time is too long. */
+  public boolean likely() {
+    return shortBest.seconds() > 0;
+  }
+
+  /** How much too early, where a part of the range would do. */
+  public String inDoubt() {
+    return Remedy.inDoubt(shortBest, shortMost);
+  }
+
+  /** {@code 5 films are}, or {@code 1 film is}. */
+  public String filmsAre() {
+    return films == 1 ? "1 film is" : films + " films are";
   }
 
   /** True if the cloth only moves along the table. */

@@ -1,6 +1,7 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,6 +21,11 @@ import strikeoff.units.Span;
 final class TakingUp {
 
   private static final int MOST_MARKS = 40;
+
+  private static final Comparator<Reached> SLOWEST_LAST =
+      Comparator.comparing(Reached::earliest)
+          .thenComparing(Reached::best)
+          .thenComparing(Reached::latest);
 
   private TakingUp() {}
 
@@ -49,7 +55,7 @@ final class TakingUp {
   }
 
   /**
-   * @param wet films that are not surely safe
+   * @param wet films that are surely not safe; if there are none, those that are not surely safe
    * @param slowest the one that dries last
    */
   private record Occasion(Taken taken, List<Impression> wet, Impression slowest) {
@@ -62,20 +68,29 @@ final class TakingUp {
         Reached safe = safe(taken, film);
         if (safe.latest().compareTo(now) > 0 && !safe.never()) {
           wet.add(film);
-          if (slowest == null || safe.best().compareTo(safe(taken, slowest).best()) > 0) {
+          if (slowest == null || SLOWEST_LAST.compare(safe, safe(taken, slowest)) > 0) {
             slowest = film;
           }
         }
       }
-      return slowest == null ? null : new Occasion(taken, wet, slowest);
+      if (slowest == null) {
+        return null;
+      }
+      List<Impression> surelyWet =
+          wet.stream().filter(f -> safe(taken, f).earliest().compareTo(now) > 0).toList();
+      return new Occasion(taken, surelyWet.isEmpty() ? wet : surelyWet, slowest);
     }
 
-    Span missing() {
-      return safe(taken, slowest).best().since(new Moment(taken.second()));
+    private Reached missing() {
+      Reached safe = safe(taken, slowest);
+      return new Reached(
+          new Moment(safe.earliest().seconds() - taken.second()),
+          new Moment(safe.best().seconds() - taken.second()),
+          new Moment(safe.latest().seconds() - taken.second()));
     }
 
     Occasion worse(Occasion other) {
-      return other.missing().compareTo(missing()) > 0 ? other : this;
+      return SLOWEST_LAST.compare(other.missing(), missing()) > 0 ? other : this;
     }
   }
 
@@ -95,17 +110,18 @@ final class TakingUp {
     Impression slowest = occasion.slowest();
     Reached safe = safe(taken, slowest);
     Moment now = new Moment(taken.second());
-    boolean certain = safe.best().compareTo(now) > 0;
-    Remedy remedy = remedy(taken, (certain ? safe.best() : safe.latest()).since(now));
+    Remedy surely = remedy(taken, safe.latest().since(now));
+    Remedy remedy = safe.best().compareTo(now) > 0 ? remedy(taken, safe.best().since(now)) : surely;
     return new TakenUpWet(
         taken.kind(),
         done(taken.kind()),
         taken.step().number(),
         taken.step().title(),
-        certain,
+        safe.earliest().compareTo(now) > 0,
         occasion.wet().size(),
         times,
         state(taken).text(),
+        safe.earliest().since(now),
         safe.best().since(now),
         safe.latest().since(now),
         slowest.footprint().placement().name() + ", " + Causes.colour(slowest),
@@ -114,6 +130,7 @@ final class TakingUp {
         safe.best(),
         safe.latest(),
         remedy,
+        surely,
         finish.apply(remedy),
         until(taken),
         taken.step().path(),

@@ -12,9 +12,11 @@ import strikeoff.units.Span;
  *
  * @param sameMotif true for a later colour of the same motif, false for a neighbour under the
  *     frame's overhang
- * @param certain true if the most likely drying time is too long, false if only slow drying is
+ * @param certain true if the whole range of drying is too long, false if a part of it would do
  * @param pairs how many frames lie on how many films: pairs of impressions
- * @param shortBest how much too early the worst pair is by the most likely drying time
+ * @param shortLeast how much too early the worst pair is even in the fastest credible drying; not
+ *     above zero if that would do
+ * @param shortBest the same by the most likely drying time
  * @param shortMost the same by the slowest credible drying
  * @param area of wet film under frames, over all pairs
  * @param laterMotif the worst pair's later placement, {@code herons 2}
@@ -22,10 +24,10 @@ import strikeoff.units.Span;
  * @param laid when that frame is laid
  * @param safeAt earliest minute at which it could be
  * @param surelySafeAt the same by the slowest credible drying
- * @param remedy the least wait that clears every pair of this cause; for a cause that is not
- *     certain, the one that clears slow drying
+ * @param remedy the least wait that clears every pair of this cause by the most likely drying time;
+ *     where that would do already, the one that clears slow drying
  * @param cured false if no wait in that place clears it
- * @param cure what to write, with the finish it leads to
+ * @param cure what to write, with the finish it leads to and what clears slow drying too
  * @param otherWay a further way to clear it as a sentence that begins with a space, or empty
  * @param further more pairs that the same wait clears, as a sentence that begins with a space
  */
@@ -37,6 +39,7 @@ public record WetContact(
     boolean sameMotif,
     boolean certain,
     int pairs,
+    Span shortLeast,
     Span shortBest,
     Span shortMost,
     Area area,
@@ -58,6 +61,16 @@ public record WetContact(
   public WetContact {
     related = List.copyOf(related);
     marks = List.copyOf(marks);
+  }
+
+  /** True if the most likely drying time is too long. */
+  public boolean likely() {
+    return shortBest.seconds() > 0;
+  }
+
+  /** How much too early, where a part of the range would do. */
+  public String inDoubt() {
+    return Remedy.inDoubt(shortBest, shortMost);
   }
 
   /** {@code 5 times}, or {@code once}. */

@@ -21,6 +21,7 @@ final class WetContacts {
   /** A colour on its own motif says more than a neighbour's edge; then the worst. */
   private static final Comparator<Pair> WORST_LAST =
       Comparator.comparing(Pair::certain)
+          .thenComparing(Pair::likely)
           .thenComparing(p -> p.contact().sameMotif())
           .thenComparing(p -> p.contact().shortBest())
           .thenComparing(p -> p.contact().shortMost())
@@ -49,7 +50,8 @@ final class WetContacts {
     Contact contact = worst.contact();
     List<Pair> alike = pairs.stream().filter(p -> alike(p, worst)).toList();
     int impressions = day.impressions().size();
-    Outcome wait = trials.waitFor(cause, pairs, !certain, impressions);
+    Outcome surely = trials.waitFor(cause, pairs, true, impressions);
+    Outcome wait = worst.likely() ? trials.waitFor(cause, pairs, false, impressions) : surely;
     Optional<Outcome> everyOther = trials.everyOther(cause, impressions);
     Reached safe = contact.earlier().film().frameSafe();
     return new WetContact(
@@ -60,6 +62,7 @@ final class WetContacts {
         contact.sameMotif(),
         certain,
         alike.size(),
+        contact.shortLeast(),
         contact.shortBest(),
         contact.shortMost(),
         new Area(alike.stream().mapToDouble(p -> p.contact().area().squareCm()).sum()),
@@ -70,7 +73,7 @@ final class WetContacts {
         safe.latest(),
         wait.remedy(),
         wait.cleared(),
-        cure(wait),
+        cure(wait, surely),
         everyOther.map(o -> " Or write " + said(o) + ".").orElse(""),
         further(pairs.size() - alike.size()),
         contact.later().path(),
@@ -90,8 +93,10 @@ final class WetContacts {
         && Causes.colour(one.later()).equals(Causes.colour(other.later()));
   }
 
-  private static String cure(Outcome wait) {
-    return wait.cleared() ? said(wait) : "a longer wait in another place; none here clears it";
+  private static String cure(Outcome wait, Outcome surely) {
+    return wait.cleared()
+        ? said(wait) + (surely.cleared() ? wait.remedy().andFor(surely.remedy()) : "")
+        : "a longer wait in another place; none here clears it";
   }
 
   private static String said(Outcome outcome) {

@@ -286,7 +286,8 @@ final class Estuary {
     task(7, Task.Kind.FIX, texts.apply("fix by soak"), now, now.plus(min(60)), tam);
     Impression first = impressions.get(0);
     Impression second = impressions.get(3);
-    contacts.add(new Contact(first, second, new Area(120), new Span(38), new Span(55)));
+    contacts.add(
+        new Contact(first, second, new Area(120), new Span(20), new Span(38), new Span(55)));
     return new Timeline(
         tasks,
         impressions,
