@@ -1,13 +1,16 @@
 package strikeoff.bath;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
+import strikeoff.units.Area;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -25,8 +28,9 @@ final class Heats {
     int last = 0;
     for (Step step : work.plan().run()) {
       if (step instanceof Step.HeatSet heatSet) {
-        last = heatSet.number();
         facts.addAll(heat(heatSet));
+        iron(heatSet, last).ifPresent(facts::add);
+        last = heatSet.number();
       }
     }
     unset(last).ifPresent(facts::add);
@@ -65,8 +69,40 @@ final class Heats {
             step.path().key("for")));
   }
 
+  /** What the iron has to go over, spot by spot: all paint since the last heat-set. */
+  private Optional<IronTime> iron(Step.HeatSet step, int lastHeat) {
+    List<Impression> printed =
+        work.impressions(Medium.PAINT, i -> i.step() > lastHeat && i.step() < step.number());
+    if (!step.with().equals(Step.HeatSet.IRON) || printed.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<Integer, Double> byPlacement = new LinkedHashMap<>();
+    for (Impression print : printed) {
+      byPlacement.merge(
+          print.footprint().placement().id(),
+          print.footprint().separation().printed().squareCm(),
+          Math::max);
+    }
+    double squareCm = byPlacement.values().stream().mapToDouble(a -> a).sum();
+    double sole = work.policy().limit("fixing/iron-sole").amount();
+    int spots = (int) Math.min(Integer.MAX_VALUE, Math.ceil(squareCm / sole));
+    Span needed =
+        new Binder(Work.pastes(printed), work.policy()).shortest(step.temperature()).value();
+    return Optional.of(
+        new IronTime(
+            new Area(squareCm),
+            new Area(sole),
+            spots,
+            needed,
+            new Span(spots * needed.minutes()).wholeMinutesUp(),
+            step.lasts(),
+            Work.placements(printed),
+            step.path().key("for")));
+  }
+
   private Optional<UnsetPaint> unset(int lastHeat) {
-    List<Impression> loose = work.impressions(Medium.PAINT, i -> i.step() > lastHeat);
+    List<Impression> loose =
+        work.impressions(Medium.PAINT, i -> i.step() > lastHeat && !work.getsWetAfter(i.step()));
     return loose.isEmpty()
         ? Optional.empty()
         : Optional.of(

@@ -5,7 +5,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * Paint that no heat-set follows.
+ * Paint that neither a heat-set nor a bath follows: in a bath it is lost before any heat.
  *
  * @param paints the paints
  * @param impressions how many prints of them

@@ -88,6 +88,17 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
                     && what.test(s));
   }
 
+  /** True if a soak, a rinse or a wash follows a step. */
+  boolean getsWetAfter(int step) {
+    return plan.run().stream()
+        .filter(s -> s.number() > step)
+        .anyMatch(
+            s ->
+                s instanceof Step.Rinse
+                    || s instanceof Step.Wash
+                    || s instanceof Step.Fix fix && fix.how() == Step.Fixing.SOAK);
+  }
+
   /** True if an alkaline soak before the step left its alkali in the cloth. */
   boolean soakedBefore(Step step) {
     return plan.run().stream()

@@ -195,6 +195,9 @@ public sealed interface Step {
       PlanPath path)
       implements Step {
 
+    /** The device that heats only what lies under its sole. */
+    public static final String IRON = "iron";
+
     @Override
     public String title() {
       return "heat-set with " + with;

@@ -335,6 +335,29 @@ public class FixingTest {
     assertThat(slow.heat().coolest().celsius()).isEqualTo(120);
   }
 
+  /** One cause, one finding: the bath is told of as a matter of media. */
+  @Test
+  void paintThatIsWashedIsNoLongerThereToBeSet() {
+    assertThat(
+            Worked.reeds(PAINT, "- mix: all\n- print: reeds\n- dry: 1 h\n- wash: 40 °C\n")
+                .all(UnsetPaint.class))
+        .isEmpty();
+  }
+
+  /** Three motifs of 40 % of 30 by 22 cm: 792 cm², four soles of 200 cm², 3 min each at 150 °C. */
+  @Test
+  void anIronGoesFromSpotToSpot() {
+    IronTime iron = painted("- dry: 30 min").the(IronTime.class);
+    assertThat(iron.printed().squareCm()).isCloseTo(3 * 0.4 * 30 * 22, within(1e-6));
+    assertThat(iron.spots()).isEqualTo(4);
+    assertThat(iron.total().minutes()).isEqualTo(12);
+    assertThat(heatSetWith("press").all(IronTime.class)).isEmpty();
+  }
+
+  private static Worked heatSetWith(String device) {
+    return Worked.reeds(PAINT, "- mix: all\n- print: reeds\n- heat-set: " + device + "\n");
+  }
+
   private static HeatTime heated(String paint, int celsius, int seconds) {
     return Worked.reeds(
             paint,

@@ -26,7 +26,7 @@ final class WetStepPart {
     for (Fixing way : Fixing.values()) {
       WAYS.put(way.text(), way);
     }
-    for (String device : List.of("iron", "press", "oven")) {
+    for (String device : List.of(Step.HeatSet.IRON, "press", "oven")) {
       DEVICES.put(device, device);
     }
   }
