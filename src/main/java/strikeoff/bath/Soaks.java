@@ -49,7 +49,9 @@ final class Soaks {
     double strongest = work.policy().limit("fixing/strongest-bath").amount();
     double roomy = work.policy().limit("fixing/tight-liquor-ratio").amount();
     double dissolves = SodaSolubility.gramsPerLitreOfWater(fix.temperature().celsius());
-    double waterToCover = Math.max(litres, up(kilograms * roomy, 0.5));
+    double scale = work.policy().limit("paste/weigh-fine").amount();
+    double jug = work.policy().limit("fixing/measure-water").amount();
+    double waterToCover = Math.max(litres, up(kilograms * roomy, jug));
     return new Soak(
         fix.number(),
         liquor.sodaGrams(),
@@ -67,11 +69,12 @@ final class Soaks {
         Work.names(dyes),
         Work.names(dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList()),
         proteinFibres(),
-        new Mass(up(Math.max(0, weakest * liquor.litres().high() - liquor.sodaGrams().low()), 5)),
-        new Volume(up(liquor.sodaGrams().high() / strongest, 0.5)),
-        new Volume(up(liquor.sodaGrams().high() / dissolves, 0.5)),
+        new Mass(
+            up(Math.max(0, weakest * liquor.litres().high() - liquor.sodaGrams().low()), scale)),
+        new Volume(up(liquor.sodaGrams().high() / strongest, jug)),
+        new Volume(up(liquor.sodaGrams().high() / dissolves, jug)),
         new Volume(waterToCover),
-        new Mass(up(Math.max(weakest, strength.best()) * waterToCover, 5)),
+        new Mass(up(Math.max(weakest, strength.best()) * waterToCover, scale)),
         fix.path().key("bath"));
   }
 

@@ -93,9 +93,10 @@ final class Needs {
     return paste.recipe().isEmpty() ? paste.path() : paste.path().key("recipe");
   }
 
-  /** Up to an amount that one weighs: steps of 5 g, of 10 g from 200 g on. */
-  private static double round(double grams) {
-    double step = grams < 200 ? 5 : 10;
+  /** Up to an amount that one weighs: in fine steps, and in coarse ones where there is more. */
+  private double round(double grams) {
+    boolean little = grams < policy.limit("paste/weigh-coarsely-from").amount();
+    double step = policy.limit(little ? "paste/weigh-fine" : "paste/weigh-coarse").amount();
     return Math.ceil(grams / step - 1e-9) * step;
   }
 
