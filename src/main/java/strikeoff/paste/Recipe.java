@@ -3,10 +3,13 @@ package strikeoff.paste;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.plan.Ingredient;
+import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
+import strikeoff.units.Mass;
 import strikeoff.units.Range;
+import strikeoff.units.Volume;
 
 /** What a paste is mixed from, in grams. */
 public record Recipe(Paste paste, Policy policy) {
@@ -18,7 +21,29 @@ public record Recipe(Paste paste, Policy policy) {
 
   /** What one batch weighs: the stated amount, or else the recipe's sum. */
   public Optional<Range> batchGrams() {
-    return paste.amount().map(m -> Range.exactly(m.grams())).or(this::sumGrams);
+    return amountGrams().or(this::sumGrams);
+  }
+
+  /**
+   * The stated amount: as weighed, or from its volume through the density of such paste, as closely
+   * as a cup is filled by eye.
+   */
+  public Optional<Range> amountGrams() {
+    return paste
+        .amount()
+        .map(
+            amount ->
+                amount instanceof Volume volume
+                    ? filled(volume)
+                    : Range.exactly(((Mass) amount).grams()));
+  }
+
+  private Range filled(Volume volume) {
+    String density =
+        paste.medium() == Medium.DYE ? "screens/density-dye-paste" : "screens/density-paint";
+    double grams = volume.litres() * policy.limit(density).amount();
+    double spread = policy.limit("paste/filled-by-eye").amount();
+    return new Range(grams * (1 - spread), grams, grams * (1 + spread));
   }
 
   public Range grams(Ingredient part) {

@@ -90,17 +90,20 @@ final class Thickeners {
   }
 
   private Optional<RecipeSum> sum(Paste paste) {
-    Optional<Range> sum = new Recipe(paste, policy).sumGrams();
+    Recipe recipe = new Recipe(paste, policy);
+    Optional<Range> sum = recipe.sumGrams();
     if (sum.isEmpty() || paste.amount().isEmpty()) {
       return Optional.empty();
     }
-    double amount = paste.amount().get().grams();
-    double missing = nearestToZero(amount - sum.get().high(), amount - sum.get().low());
+    Range stated = recipe.amountGrams().orElseThrow();
+    double amount = stated.best();
+    double missing =
+        nearestToZero(stated.low() - sum.get().high(), stated.high() - sum.get().low());
     return Optional.of(
         new RecipeSum(
             paste.name(),
             sum.get(),
-            paste.amount().get(),
+            new Mass(amount),
             new Mass(missing),
             new Share(amount > 0 ? Math.abs(missing) / amount : 0),
             paste.path().key("recipe")));

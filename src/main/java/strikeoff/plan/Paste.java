@@ -3,7 +3,7 @@ package strikeoff.plan;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.units.ArealMass;
-import strikeoff.units.Mass;
+import strikeoff.units.Quantity;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -13,7 +13,7 @@ import strikeoff.units.Temperature;
  * @param group the dye's reactive group as the policy knows it (dichlorotriazine, …); empty for
  *     paint
  * @param transparent true if what lies under it shows through
- * @param amount how much is mixed; empty if the plan leaves it to the tool
+ * @param amount how much is mixed, a mass or a volume; empty if the plan leaves it to the tool
  * @param recipe what it is mixed from, may be empty
  * @param alkaliInPaste true if the paste holds the alkali that fixes it
  * @param thickener how the thickener was kept; empty if the plan doesn't say
@@ -30,7 +30,7 @@ public record Paste(
     Optional<String> group,
     Colour colour,
     boolean transparent,
-    Optional<Mass> amount,
+    Optional<Quantity> amount,
     List<Ingredient> recipe,
     boolean alkaliInPaste,
     Optional<Thickener> thickener,

@@ -87,6 +87,15 @@ class NeedTest {
     assertThat(use.mixedGrams().orElseThrow().best()).isEqualTo(80);
   }
 
+  /** Half a litre of paste of 1050 g/L, filled to within a tenth: 525 g, 472.5 to 577.5. */
+  @Test
+  void anAmountByVolumeIsWeighedThroughItsDensity() {
+    PasteUse use = printed(DYE + ", amount: 500 ml");
+    assertThat(use.mixedGrams().orElseThrow().best()).isCloseTo(525, within(1e-9));
+    assertThat(use.mixedGrams().orElseThrow().low()).isCloseTo(472.5, within(1e-9));
+    assertThat(use.mixedGrams().orElseThrow().high()).isCloseTo(577.5, within(1e-9));
+  }
+
   /** What lies on the cloth adds up over placements, whichever step prints them. */
   @Property(tries = 15)
   void needIsAdditiveOverPlacements(@ForAll @IntRange(min = 1, max = 5) int first) {

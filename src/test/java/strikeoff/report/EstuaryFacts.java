@@ -55,7 +55,7 @@ final class EstuaryFacts {
               2,
               new Range(150, 180, 240),
               1,
-              paste.amount().map(m -> Range.exactly(m.grams())),
+              paste.amount().map(m -> Range.exactly(((Mass) m).grams())),
               new Mass(-40),
               new Mass(20),
               new Mass(250),

@@ -10,7 +10,6 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.Storage;
 import strikeoff.policy.Substance;
 import strikeoff.units.ArealMass;
-import strikeoff.units.Mass;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 import strikeoff.yaml.Expected;
@@ -65,7 +64,7 @@ final class PastePart {
                 Values.yesNo(),
                 "paste.transparent." + (dye ? "dye" : "paint"),
                 "lets what lies under it show"),
-            f.optional("amount", Values.aboveZero(Mass.class)),
+            f.optional("amount", Values.amount()),
             recipe,
             alkali(f, dye, recipe),
             f.under("thickener", "the thickener").map(this::thickener),
