@@ -21,11 +21,14 @@ final class LayoutFacts {
         Crowding.of(arrangement, template).ifPresent(facts::add);
         NeighbourGap.of(plan, layout, arrangement).ifPresent(facts::add);
         Lays.of(plan, layout, policy, arrangement).ifPresent(facts::add);
+        FrameChoices.of(plan, layout, policy, arrangement).ifPresent(facts::add);
       }
     }
     facts.addAll(EdgeReach.of(plan, layout));
     facts.addAll(Overlaps.of(plan, layout));
     facts.addAll(ClearanceBreach.of(plan, layout));
+    facts.addAll(MirroredStencil.of(plan));
+    facts.addAll(MirroredPanels.of(plan, layout));
     facts.addAll(SeamCrossing.of(plan, layout));
     facts.addAll(SeamAllowanceReach.of(plan, layout));
     facts.addAll(BladeOverEdge.of(plan, layout));

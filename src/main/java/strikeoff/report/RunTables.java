@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.check.Checked;
+import strikeoff.layout.FrameChoices;
+import strikeoff.plan.Evidence;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
@@ -16,9 +18,13 @@ import strikeoff.timeline.CriticalChain;
 import strikeoff.timeline.Resource;
 import strikeoff.timeline.RunFigures;
 import strikeoff.timeline.Session;
+import strikeoff.timeline.SetOnTable;
 
 /** Where the time of the run goes, and what decides when it ends. */
 final class RunTables {
+
+  /** A page of rows is read; more are not. */
+  private static final int MOST_ROWS = 60;
 
   private RunTables() {}
 
@@ -47,6 +53,8 @@ final class RunTables {
       tables.add(waiting(figures));
     }
     tables.add(busy(figures));
+    tables.add(sets(judged));
+    tables.add(frames(judged));
     return List.of(
         new TableSection(
             "time",
@@ -129,6 +137,64 @@ final class RunTables {
         .forEach((cause, span) -> rows.add(List.of(Cell.of(cause), Cell.of(span.text()))));
     return new Table(
         "Waiting", List.of(words("For"), number("Nobody works")), rows, "Inside opening hours.");
+  }
+
+  private static Table sets(Checked.Judged judged) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Evidence evidence : judged.facts().timeline().evidence()) {
+      if (evidence instanceof SetOnTable set && rows.size() < MOST_ROWS) {
+        rows.add(
+            List.of(
+                Cell.of(
+                    "Step " + set.step() + ", set " + set.set(),
+                    Runs.placements(set.placements(), judged.facts().layout())),
+                Cell.of(set.from().text() + " to " + set.to().text()),
+                Cell.of(set.taken().text()),
+                Cell.of(set.left().text()),
+                Cell.of(set.widest().text())));
+      }
+    }
+    return new Table(
+        "Frames on the table, set by set",
+        List.of(
+            words("Set"),
+            number("Frames along the cloth"),
+            number("Take"),
+            number("Table left"),
+            number("Widest across")),
+        rows,
+        "");
+  }
+
+  private static Table frames(Checked.Judged judged) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Evidence evidence : judged.facts().layout().evidence()) {
+      if (evidence instanceof FrameChoices frames && rows.size() < MOST_ROWS) {
+        for (FrameChoices.Choice choice : frames.choices()) {
+          rows.add(
+              List.of(
+                  Cell.of(
+                      frames.arrangement(),
+                      choice.present()
+                          ? "as planned"
+                          : choice.motifs() == 1 ? "the smallest frame with room for paste" : ""),
+                  Cell.of(Integer.toString(choice.motifs())),
+                  Cell.of(choice.length().text(), choice.byHand() ? "" : "takes two people to lay"),
+                  Cell.of(Integer.toString(choice.lays())),
+                  Cell.of(Integer.toString(choice.abreast()))));
+        }
+      }
+    }
+    return new Table(
+        "Lays with other frames",
+        List.of(
+            words("Placements"),
+            number("Motifs on a frame"),
+            number("Frame length"),
+            number("Lays"),
+            number("Frames on the table")),
+        rows,
+        "A larger frame needs fewer lays and more table; a small one is easier to place.");
   }
 
   private static Table busy(RunFigures figures) {

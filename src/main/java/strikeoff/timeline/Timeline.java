@@ -84,6 +84,7 @@ public record Timeline(
       }
     }
     evidence.addAll(LongestFrame.all(day, plan));
+    evidence.addAll(SetOnTable.all(day, plan));
     RunFigures figures = RunFigures.of(day, plan);
     evidence.add(figures);
     evidence.addAll(MostlyWaiting.of(day.use(), figures));

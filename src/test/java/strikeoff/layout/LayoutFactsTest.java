@@ -338,6 +338,61 @@ class LayoutFactsTest {
   }
 
   @Test
+  void eachFrameHasItsLaysAndItsRoomOnTheTable() {
+    FrameChoices frames =
+        one(
+            Sheet.open(800, 60)
+                .design("bud", 8, 8)
+                .table(100, 60)
+                .series("buds", "bud", 10, 15, 10, 20)
+                .layout(),
+            FrameChoices.class);
+    FrameChoices.Choice present =
+        frames.choices().stream().filter(FrameChoices.Choice::present).findFirst().orElseThrow();
+    // a frame of 28 cm: 10 lays, ⌊100 / 28⌋ = 3 on the table
+    assertThat(present.lays()).isEqualTo(10);
+    assertThat(present.abreast()).isEqualTo(3);
+    // three motifs: 28 + 2 · 15 = 58 cm, ⌈10 / 3⌉ = 4 lays, one on the table; five: 88 cm, 2 lays
+    assertThat(frames.choices().stream().filter(c -> c.motifs() == 3))
+        .singleElement()
+        .satisfies(
+            c -> {
+              assertThat(c.length().cm()).isCloseTo(58, within(EXACT));
+              assertThat(c.lays()).isEqualTo(4);
+              assertThat(c.abreast()).isEqualTo(1);
+            });
+    // six would be 103 cm, longer than the table
+    assertThat(frames.choices()).extracting(FrameChoices.Choice::motifs).doesNotContain(6);
+  }
+
+  @Test
+  void mirroredPanelsAnswerEachOtherAcrossALine() {
+    // centres 20, 50, 80 and 120, 150, 180: each pair adds up to 200, so the line is at 100
+    MirroredPanels panels =
+        one(
+            Sheet.open(200, 60)
+                .design("heron", 20, 20)
+                .series("left", "heron", 3, 30, 10, 20)
+                .mirrored()
+                .series("right", "heron", 3, 30, 110, 20)
+                .layout(),
+            MirroredPanels.class);
+    assertThat(panels.axis().cm()).isCloseTo(100, within(EXACT));
+    assertThat(panels.misfit().mm()).isZero();
+    // one panel 1 cm higher across: no line mends that
+    MirroredPanels askew =
+        one(
+            Sheet.open(200, 60)
+                .design("heron", 20, 20)
+                .series("left", "heron", 3, 30, 10, 20)
+                .mirrored()
+                .series("right", "heron", 3, 30, 110, 21)
+                .layout(),
+            MirroredPanels.class);
+    assertThat(askew.misfit().cm()).isCloseTo(1, within(EXACT));
+  }
+
+  @Test
   void setsAreStationsFull() {
     Lays lays =
         one(

@@ -90,6 +90,22 @@ class EstuaryDayTest {
         .isCloseTo(15 * 60 + 100, offset(1e-6));
   }
 
+  /** Frames of 54 cm, centred on motifs of 34 cm at 70 cm from 23 cm: 13 cm to 207 cm. */
+  @Test
+  void theFramesOfTheFirstSetTakeTheirStretchOfTheTable() {
+    SetOnTable first =
+        day.evidence().stream()
+            .filter(SetOnTable.class::isInstance)
+            .map(SetOnTable.class::cast)
+            .findFirst()
+            .orElseThrow();
+    assertThat(first.placements()).containsExactly("herons 1", "herons 2", "herons 3");
+    assertThat(first.from().cm()).isCloseTo(13, offset(1e-9));
+    assertThat(first.to().cm()).isCloseTo(207, offset(1e-9));
+    // of a table of 280 cm
+    assertThat(first.left().cm()).isCloseTo(280 - 194, offset(1e-9));
+  }
+
   /** Common practice, no source: what soaks in within minutes as dye lies wet for an hour. */
   @Test
   void inPaintItStopsUntilExactlyTheWaitsAskedForAreWrittenIn() throws IOException {

@@ -1,0 +1,105 @@
+package strikeoff.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Screen;
+import strikeoff.policy.Policy;
+import strikeoff.units.Length;
+
+/**
+ * What other frames would mean for the lays of an arrangement and for the table: the smallest one
+ * that leaves room for paste, the one of the plan, and longer ones with two motifs and more.
+ *
+ * @param screen the one with the longest frame among the arrangement's
+ * @param choices from the smallest frame to the longest
+ */
+public record FrameChoices(String arrangement, String screen, List<Choice> choices, PlanPath path)
+    implements Evidence {
+
+  /** More motifs on one frame are no choice but a banner. */
+  private static final int MOST_MOTIFS = 12;
+
+  public FrameChoices {
+    choices = List.copyOf(choices);
+  }
+
+  /**
+   * One frame.
+   *
+   * @param motifs on it, at the arrangement's pitch
+   * @param length of it, as it lies along the cloth
+   * @param lays that the arrangement then takes, all its separations together
+   * @param abreast how many such frames lie side by side on the table, with the stations' gap and
+   *     clearance if it has stations
+   * @param present true for the frame of the plan
+   * @param byHand true if one person can lay it
+   */
+  public record Choice(
+      int motifs, Length length, int lays, int abreast, boolean present, boolean byHand) {}
+
+  static Optional<FrameChoices> of(
+      PrintPlan plan, Layout layout, Policy policy, Arrangement arrangement) {
+    List<Placement> own = layout.of(arrangement.name());
+    if (own.isEmpty() || layout.footprintsOf(own.get(0).id()).isEmpty()) {
+      return Optional.empty();
+    }
+    List<Footprint> footprints = layout.footprintsOf(own.get(0).id());
+    Footprint longest = footprints.get(0);
+    for (Footprint footprint : footprints) {
+      longest = length(footprint) > length(longest) ? footprint : longest;
+    }
+    double hand = policy.limit("table/longest-hand-frame").amount();
+    int separations = footprints.size();
+    double present = length(longest);
+    List<Choice> choices = new ArrayList<>();
+    double smallest = smallest(longest.screen(), policy, present);
+    if (smallest < present - Tube.ROUNDING) {
+      choices.add(choice(plan, hand, 1, smallest, own.size() * separations, false));
+    }
+    choices.add(choice(plan, hand, 1, present, own.size() * separations, true));
+    double pitch = pitch(arrangement);
+    for (int motifs = 2; pitch > 0 && motifs <= Math.min(own.size(), MOST_MOTIFS); motifs++) {
+      double length = present + (motifs - 1) * pitch;
+      if (length > plan.table().length().mm()) {
+        break;
+      }
+      int lays = (own.size() + motifs - 1) / motifs * separations;
+      choices.add(choice(plan, hand, motifs, length, lays, false));
+    }
+    return Optional.of(
+        new FrameChoices(arrangement.name(), longest.screen().name(), choices, arrangement.path()));
+  }
+
+  /** Image, rails, and the policy's room at either end; the frame as it is if it is shorter. */
+  private static double smallest(Screen screen, Policy policy, double present) {
+    boolean along = Math.abs(present - screen.frameLength().mm()) < 1;
+    double image = along ? screen.imageLength().mm() : screen.imageWidth().mm();
+    String room = along ? "screens/well-margin" : "screens/side-margin";
+    return Math.min(present, image + 2 * (screen.rail().mm() + policy.limit(room).amount()));
+  }
+
+  private static Choice choice(
+      PrintPlan plan, double hand, int motifs, double length, int lays, boolean present) {
+    double gap = plan.table().stations().map(s -> s.gap().mm()).orElse(0.0);
+    double clear = plan.table().stations().map(s -> 2 * s.clearance().mm()).orElse(0.0);
+    double table = plan.table().length().mm();
+    int abreast = (int) Math.floor((table + gap + Tube.ROUNDING) / (length + clear + gap));
+    return new Choice(motifs, new Length(length), lays, abreast, present, length <= hand);
+  }
+
+  private static double length(Footprint footprint) {
+    return footprint.frame().getEnvelopeInternal().getWidth();
+  }
+
+  private static double pitch(Arrangement arrangement) {
+    if (arrangement instanceof Arrangement.Series series) {
+      return series.pitch().mm();
+    }
+    return arrangement instanceof Arrangement.Border border ? border.repeat().mm() : 0;
+  }
+}
