@@ -17,7 +17,7 @@ public final class LongCloth {
     /** Never: motifs stand apart, and colours dry between. */
     NONE(60, 15),
     /** Never on neighbours, but each second colour may come too early in slow drying. */
-    FEW(60, 2),
+    FEW(60, 1),
     /** On nearly every neighbour too. */
     MANY(35, 1);
 

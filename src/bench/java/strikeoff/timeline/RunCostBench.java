@@ -22,8 +22,8 @@ import strikeoff.plan.PrintPlan;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(value = 1, jvmArgsAppend = "-Xmx3g")
-@Warmup(iterations = 3, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 4, time = 1)
+@Measurement(iterations = 10, time = 500, timeUnit = TimeUnit.MILLISECONDS)
 public class RunCostBench {
 
   /** A long cloth on one table, laid out before the clock starts. */
