@@ -1,93 +1,42 @@
-// Prints each report and looks where everything came to lie. Small marks at the start and the end
-// of each thing that must stay whole go along into the print; poppler says on which page they are.
-
 import assert from "node:assert/strict";
-import { execFileSync, spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, test } from "node:test";
-import { close, names, on, skip as noBrowser } from "./browser.js";
+import { close, jar, names, on } from "./browser.js";
+import { clear, printed, skip } from "./paper.js";
 
-const poppler = spawnSync("pdftotext", ["-v"]).error === undefined;
-if (!poppler && process.env.CI) throw new Error("pdftotext is missing: install poppler-utils");
-const skip = noBrowser || (poppler ? false : "no pdftotext here: install poppler-utils");
-
-const folder = mkdtempSync(join(tmpdir(), "strikeoff-print-"));
 after(async () => {
   await close();
-  rmSync(folder, { recursive: true });
+  clear();
 });
 
-const WHOLE = [
-  ".ticket .figures > div", ".finding > p", ".quote", "tbody tr", ".jobs > li", ".jobs label",
-  ".sheet", ".cards > div", ".cautions > li", ".legend",
-].join(", ");
-
-/** Puts a mark at both ends of each thing that must not be cut; says how many things those are. */
-function mark(whole) {
-  const things = [...document.querySelectorAll(whole)].filter((e) => e.getClientRects().length);
-  const put = (thing, text, edge) => {
-    const mark = document.createElement("i");
-    mark.textContent = text;
-    Object.assign(mark.style, {
-      position: "absolute", font: "2px/1 monospace", whiteSpace: "nowrap", [edge]: "0", left: "0",
-    });
-    // A row's mark stands in its first cell.
-    const home = thing.matches("tr") ? thing.cells[0] : thing;
-    if (getComputedStyle(home).position === "static") home.style.position = "relative";
-    home.append(mark);
-  };
-  things.forEach((thing, i) => {
-    put(thing, `qq${i}aqq`, "top");
-    put(thing, `qq${i}zqq`, "bottom");
-  });
-  return things.map((e) => `${e.tagName}.${e.className} ${e.textContent.trim().slice(0, 40)}`);
-}
-
-/** Prints a report; gives each page's text and the page of each mark. */
-async function printed(page, name, format) {
-  const file = join(folder, `${name}-${format}.pdf`);
-  await page.pdf({ path: file, format });
-  const pages = execFileSync("pdftotext", ["-layout", file, "-"], { maxBuffer: 1 << 26 })
-    .toString().split("\f").slice(0, -1);
-  const where = new Map();
-  pages.forEach((text, number) => {
-    for (const [, mark] of text.matchAll(/qq(\d+[az])qq/g)) where.set(mark, number + 1);
-  });
-  return { pages, where };
+async function printsWhole(page, name, format) {
+  const { pages, things } = await printed(page, name, format);
+  const cut = things.filter(({ first, last }) => first !== last);
+  assert.deepEqual(cut, [], "no thing is cut");
+  const found = things.filter(({ first }) => first !== undefined);
+  assert.ok(found.length > things.length * 0.95, `${found.length} of ${things.length} found`);
+  assert.deepEqual(pages.filter((text) => text === ""), [], "no empty page");
+  for (const what of ["Skip to", "Step back", "Show all"]) {
+    assert.ok(!pages.some((text) => text.includes(what)), `${what} is no use on paper`);
+  }
+  // A day sheet hangs on the wall alone.
+  const isSheet = ({ thing }) => thing.startsWith("SECTION.sheet");
+  const sheets = things.filter(isSheet).map(({ first }) => first);
+  assert.equal(await page.locator(".sheet").count(), sheets.length);
+  assert.equal(new Set(sheets).size, sheets.length, "each sheet has a page of its own");
+  const beside = things.filter((it) =>
+    sheets.includes(it.first) && !isSheet(it) && !/^(LI|LABEL)\./.test(it.thing));
+  assert.deepEqual(beside, [], "nothing else stands on a sheet's page");
+  return sheets.length;
 }
 
 for (const name of names) {
   for (const format of ["A4", "Letter"]) {
     test(`${name} prints whole pages on ${format}`, { skip }, async () => {
-      await on(name, {}, async (page) => {
-        await page.emulateMedia({ media: "print" });
-        const things = await page.evaluate(mark, WHOLE);
-        const { pages, where } = await printed(page, name, format);
-        const cut = [];
-        const found = things.filter((thing, i) => {
-          const [from, to] = [where.get(`${i}a`), where.get(`${i}z`)];
-          if (from !== to) cut.push(`${thing}: pages ${from} and ${to}`);
-          return from !== undefined;
-        });
-        assert.deepEqual(cut, []);
-        assert.ok(found.length > things.length * 0.95, `${found.length} of ${things.length} found`);
-        const bare = pages.map((text) => text.replace(/qq\d+[az]qq/g, "").trim());
-        assert.deepEqual(bare.filter((text) => text === ""), [], "no empty page");
-        for (const what of ["Skip to", "Step back", "Show all"]) {
-          assert.ok(!bare.some((text) => text.includes(what)), `${what} is no use on paper`);
-        }
-        // A day sheet hangs on the wall alone.
-        const sheets = things.flatMap((thing, i) =>
-          thing.startsWith("SECTION.sheet") ? [where.get(`${i}a`)] : []);
-        assert.equal(new Set(sheets).size, sheets.length, "each sheet has a page of its own");
-        assert.equal(await page.locator(".sheet").count(), sheets.length);
-        const after = things.findIndex((thing, i) =>
-          sheets.includes(where.get(`${i}a`)) && !thing.startsWith("SECTION.sheet")
-          && !thing.startsWith("LI.") && !thing.startsWith("LABEL."));
-        assert.equal(after, -1, `${things[after]} stands on a day sheet`);
-      });
+      await on(name, {}, (page) => printsWhole(page, name, format));
     });
   }
 }
@@ -103,5 +52,60 @@ test("drawings fit their pages", { skip }, async () => {
           .filter(({ kind, height }) => height > (kind === "run" ? 640 : 930)));
       assert.deepEqual(high, [], name);
     });
+  }
+});
+
+/** Two thousand shells in three colours on one long table. */
+function manyShells() {
+  const frame = { frame: "20 x 18 cm", image: "4 x 4 cm", mesh: "43/cm" };
+  const dye = { medium: "dye", group: "dichlorotriazine", colour: "#6f7f45" };
+  return {
+    plan: "Many shells",
+    cloth: { fibre: "linen", length: "5.2 m", width: "1.2 m", washed: true },
+    table: { length: "6 m", width: "1.4 m" },
+    screens: { sand: frame, rust: frame, ink: frame },
+    pastes: { sand: dye, rust: { ...dye, colour: "#b5653a" }, ink: { ...dye, colour: "#2b3440" } },
+    designs: {
+      shell: {
+        size: "4 x 4 cm",
+        separations: [
+          { screen: "sand", paste: "sand", covers: "40 %" },
+          { screen: "rust", paste: "rust", covers: "20 %" },
+          { screen: "ink", paste: "ink", covers: "10 %", key: true },
+        ],
+      },
+    },
+    placements: {
+      shells: {
+        design: "shell", fill: "grid", pitch: "5 x 5 cm",
+        from: "10 cm", to: "5.1 m", near: "8 cm", far: "1.12 m", clear: "0 cm",
+      },
+    },
+    run: [{ mix: "all" }, { print: "shells", "every other": true }],
+  };
+}
+
+test("two thousand placements make a report of bounded size and whole sheets", { skip }, async () => {
+  const folder = mkdtempSync(join(tmpdir(), "strikeoff-many-"));
+  try {
+    const written = join(folder, "reports");
+    mkdirSync(written);
+    writeFileSync(join(folder, "many.yaml"), JSON.stringify(manyShells(), null, 1));
+    const plan = join(folder, "many.yaml");
+    execFileSync("java", ["-jar", jar, "check", plan, "--reports", written, "--exit-zero"]);
+    const size = statSync(join(written, "many.html")).size;
+    assert.ok(size < 1_000_000, `${size} bytes`);
+    await on("many.html", { folder: written }, async (page) => {
+      assert.deepEqual(page.faults, []);
+      const placed = await page.locator(".figures div", { hasText: "Placements" }).textContent();
+      assert.ok(Number(placed.replace(/\D/g, "")) >= 2000, placed);
+      await page.getByRole("button", { name: "Bare cloth" }).click();
+      assert.equal(await page.locator("#cloth .prints > :not(.later)").count(), 0);
+      await page.getByRole("button", { name: "All printed" }).click();
+      assert.ok((await page.locator("#cloth .prints > :not(.later)").count()) >= 3);
+      assert.ok((await printsWhole(page, "many", "Letter")) > 1);
+    });
+  } finally {
+    rmSync(folder, { recursive: true });
   }
 });

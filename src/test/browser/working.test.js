@@ -88,6 +88,40 @@ test("frames and findings are shown and hidden", { skip }, async () => {
   });
 });
 
+test("the table moves along the cloth and the seam is sewn in its step", { skip }, async () => {
+  await on(DEMO, {}, async (page) => {
+    await page.getByRole("button", { name: "Bare cloth" }).click();
+    const places = new Set();
+    const seam = [];
+    while (await page.getByRole("button", { name: "Step on" }).isEnabled()) {
+      await page.getByRole("button", { name: "Step on" }).click();
+      const [tables, sewn, words] = await page.evaluate(() => [
+        [...document.querySelectorAll("#cloth .table.now")].map((table) => table.getAttribute("x")),
+        document.querySelector("#cloth .seam").classList.contains("sewn"),
+        document.getElementById("step-words").textContent,
+      ]);
+      assert.ok(tables.length <= 1, words);
+      tables.forEach((x) => places.add(x));
+      if (sewn !== seam.at(-1)?.sewn) seam.push({ sewn, words });
+    }
+    assert.ok(places.size > 1, [...places].join());
+    assert.equal(seam.length, 2);
+    assert.match(seam[1].words, /sew centre/i);
+  });
+});
+
+test("from across the room each printed motif has one colour", { skip }, async () => {
+  await on(DEMO, {}, async (page) => {
+    const fill = () =>
+      page.evaluate(() => getComputedStyle(document.querySelector("#cloth .motif")).fill);
+    assert.equal(await fill(), "none");
+    await page.getByLabel("From across the room").check();
+    assert.match(await fill(), /^rgb/);
+    await page.getByRole("button", { name: "Bare cloth" }).click();
+    assert.equal(await fill(), "none", "nothing is printed yet");
+  });
+});
+
 test("a line of a day sheet is ticked", { skip }, async () => {
   await on(DEMO, {}, async (page) => {
     const box = page.locator(".sheet input[type=checkbox]").first();
@@ -163,6 +197,11 @@ test("the index filters by name, verdict, severity and rule", { skip }, async ()
     assert.deepEqual(tripped, all.filter((row) => row.rules.includes(rule)));
     assert.match(await page.locator("#shown").textContent(), new RegExp(`^${tripped.length} of`));
     await page.locator("#f-rule").selectOption("");
+    await page.getByLabel("Folder").selectOption("plans/class");
+    const students = await rows(page);
+    assert.ok(students.length > 1 && students.length < all.length);
+    students.forEach((row) => assert.match(row.name, /plans\/class\//));
+    await page.getByLabel("Folder").selectOption("");
     await page.getByLabel("Severity").selectOption("stop");
     assert.deepEqual(await rows(page), all.filter((row) => row.stops > 0));
   });

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import strikeoff.check.Checked;
 import strikeoff.colour.Lab;
+import strikeoff.colour.MotifLook;
 import strikeoff.colour.Overprint;
 import strikeoff.colour.Swatch;
 import strikeoff.colour.Swatches;
@@ -28,6 +29,9 @@ final class ColourTables {
     tables.add(pastes(swatches));
     if (!swatches.overprints().isEmpty()) {
       tables.add(overprints(swatches));
+    }
+    if (swatches.motifs().stream().anyMatch(m -> m.mean().isPresent())) {
+      tables.add(afar(swatches));
     }
     return new TableSection(
         "colours",
@@ -89,6 +93,25 @@ final class ColourTables {
             .reduce((a, b) -> a + ". " + b)
             .map(words -> words + ".")
             .orElse(""));
+  }
+
+  private static Table afar(Swatches swatches) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (MotifLook look : swatches.motifs()) {
+      look.mean()
+          .ifPresent(
+              mean ->
+                  rows.add(
+                      List.of(
+                          Cell.of(look.design()),
+                          looks(mean),
+                          Cell.of(String.format(Locale.ROOT, "%.0f", look.difference())))));
+    }
+    return new Table(
+        "From across the room",
+        List.of(words("Design"), words("Mean colour, wet"), number("Stands out by, ΔE₀₀")),
+        rows,
+        "The mean of each design over its whole rectangle, if its colours fall independently.");
   }
 
   private static Cell looks(Colour colour) {

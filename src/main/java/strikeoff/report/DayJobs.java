@@ -63,7 +63,7 @@ final class DayJobs {
     List<List<Work>> groups = new ArrayList<>();
     List<Work> set = null;
     for (Work work : blocks) {
-      if (work.kind() == Task.Kind.DRY_SCREEN) {
+      if (work.kind() == Task.Kind.DRY_SCREEN || isPause(work)) {
         continue;
       }
       List<Work> last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
@@ -88,6 +88,11 @@ final class DayJobs {
     return work.prints()
         ? first.sameSet(work) && arrangement(first).equals(arrangement(work))
         : work.kind() == Task.Kind.MOVE && sameStep(first, work);
+  }
+
+  /** The pause after each print, which its line tells. */
+  private static boolean isPause(Work work) {
+    return work.kind() == Task.Kind.WAIT && work.first().what().equals("pause");
   }
 
   private static boolean sameStep(Work first, Work next) {
@@ -161,7 +166,13 @@ final class DayJobs {
     return new DaySheet.Line(
         work.start().clock(),
         WorkWords.capital(name(WorkWords.paste(work))),
-        "on " + on + ", screen " + name(WorkWords.screen(work)) + ", " + WorkWords.pulls(work),
+        "on "
+            + on
+            + ", screen "
+            + name(WorkWords.screen(work))
+            + ", "
+            + WorkWords.pulls(work)
+            + words.pause(work),
         "frame on it from " + WorkWords.reached(work.impressions(), Film::frameSafe, day));
   }
 

@@ -10,6 +10,8 @@ import strikeoff.check.Verdict;
 import strikeoff.findings.Finding;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.plan.Problem;
+import strikeoff.report.drawing.Words;
 import strikeoff.report.outcome.Figures;
 import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Outcome;
@@ -24,6 +26,7 @@ import strikeoff.timeline.Timeline;
  * @param findings how many of each rule, worst first
  * @param finishes when the run ends; empty if it has none
  * @param finishSeconds the same on the run's clock; -1 if it has none
+ * @param trouble why it couldn't be judged: the first mistake and its line; empty if it was
  */
 public record IndexEntry(
     String file,
@@ -32,7 +35,10 @@ public record IndexEntry(
     Verdict verdict,
     Map<RuleInfo, Integer> findings,
     String finishes,
-    long finishSeconds) {
+    long finishSeconds,
+    String trouble) {
+
+  private static final int LONGEST_TROUBLE = 200;
 
   public IndexEntry {
     findings = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(findings));
@@ -41,7 +47,14 @@ public record IndexEntry(
   public static IndexEntry of(Checked checked, String link) {
     if (!(checked instanceof Checked.Judged judged)) {
       return new IndexEntry(
-          checked.file(), checked.file(), link, checked.verdict(), Map.of(), "", -1);
+          checked.file(),
+          checked.file(),
+          link,
+          checked.verdict(),
+          Map.of(),
+          "",
+          -1,
+          trouble(checked));
     }
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
     List<Finding> sorted = new ArrayList<>(judged.findings());
@@ -55,7 +68,29 @@ public record IndexEntry(
         judged.verdict(),
         findings,
         runs ? run.finish().text() : "",
-        runs ? run.finish().seconds() : -1);
+        runs ? run.finish().seconds() : -1,
+        "");
+  }
+
+  private static String trouble(Checked checked) {
+    if (!(checked instanceof Checked.Unreadable unreadable) || unreadable.problems().isEmpty()) {
+      return checked.sentence();
+    }
+    Problem first = unreadable.problems().get(0);
+    return trouble(first.position().line(), first.message(), unreadable.problems().size() - 1);
+  }
+
+  private static String trouble(int line, String message, int more) {
+    return "Line "
+        + line
+        + ": "
+        + Words.shortened(message, LONGEST_TROUBLE)
+        + (more == 0 ? "" : " (and " + more + " more)");
+  }
+
+  /** The folder it lies in, as its file's name has it; empty if none. */
+  String folder() {
+    return file.contains("/") ? file.substring(0, file.lastIndexOf('/')) : "";
   }
 
   /**
@@ -79,7 +114,15 @@ public record IndexEntry(
         plan.verdict(),
         findings,
         finish.map(Moment::text).orElse(""),
-        finish.map(Moment::seconds).orElse(-1L));
+        finish.map(Moment::seconds).orElse(-1L),
+        plan.figures().isPresent()
+            ? ""
+            : plan.mistakes().isEmpty()
+                ? plan.sentence()
+                : trouble(
+                    plan.mistakes().get(0).region().start().line(),
+                    plan.mistakes().get(0).message(),
+                    plan.mistakes().size() - 1));
   }
 
   int count(Severity severity) {

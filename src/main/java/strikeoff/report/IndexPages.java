@@ -29,7 +29,25 @@ final class IndexPages {
         sentence(entries),
         figures(entries),
         entries.stream().map(IndexPages::row).toList(),
-        rules(entries));
+        rules(entries),
+        folders(entries));
+  }
+
+  /** A folder of one plan has nothing to compare. */
+  private static List<IndexPage.Folder> folders(List<IndexEntry> entries) {
+    Map<String, List<IndexEntry>> byFolder = new TreeMap<>();
+    entries.forEach(e -> byFolder.computeIfAbsent(e.folder(), key -> new ArrayList<>()).add(e));
+    if (byFolder.size() < 2) {
+      return List.of();
+    }
+    List<IndexPage.Folder> folders = new ArrayList<>();
+    byFolder.forEach(
+        (name, own) -> {
+          if (own.size() > 1) {
+            folders.add(new IndexPage.Folder(name.isEmpty() ? "." : name, own.size(), rules(own)));
+          }
+        });
+    return folders;
   }
 
   private static String sentence(List<IndexEntry> entries) {
@@ -72,7 +90,9 @@ final class IndexPages {
         rules.stream().map(RuleInfo::id).collect(Collectors.joining(" ")),
         rules.stream().map(r -> r.severity().text()).distinct().collect(Collectors.joining(" ")),
         rules.stream().limit(WORST).map(IndexPages::worst).toList(),
-        Math.max(0, rules.size() - WORST));
+        Math.max(0, rules.size() - WORST),
+        entry.folder().isEmpty() ? "." : entry.folder(),
+        entry.trouble());
   }
 
   private static int order(Verdict verdict) {
@@ -102,11 +122,12 @@ final class IndexPages {
       }
     }
     List<IndexPage.RuleRow> rows = new ArrayList<>();
-    infos.forEach((id, info) -> rows.add(ruleRow(info, counts.get(id), entries.size())));
-    rows.sort(
-        Comparator.comparingInt(IndexPage.RuleRow::plans)
-            .reversed()
-            .thenComparing(IndexPage.RuleRow::rule));
+    infos.values().stream()
+        .sorted(
+            Comparator.comparingInt((RuleInfo info) -> -counts.get(info.id())[0])
+                .thenComparing(RuleInfo::severity)
+                .thenComparing(RuleInfo::id))
+        .forEach(info -> rows.add(ruleRow(info, counts.get(info.id()), entries.size())));
     return rows;
   }
 

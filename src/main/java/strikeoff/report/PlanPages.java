@@ -37,7 +37,12 @@ final class PlanPages {
         plan.pastes().values().stream()
             .map(p -> Cell.of(Patches.of(p.colour()), p.name(), ""))
             .toList(),
-        ClothDrawing.of(plan, judged.facts().layout(), run, findings.marks()),
+        ClothDrawing.of(
+            plan,
+            judged.facts().layout(),
+            run,
+            judged.facts().swatches().motifs(),
+            findings.marks()),
         Stages.of(run),
         RunChart.of(plan, run),
         DaySheets.of(judged),

@@ -13,6 +13,9 @@ final class Runs {
 
   private static final int MOST = 8;
 
+  /** More marks of one finding hide the drawing; the finding's words name them all. */
+  private static final int MOST_MARKS = 60;
+
   private Runs() {}
 
   /** The named placements by arrangement; a whole one as {@code all 6 herons}. */
@@ -46,9 +49,7 @@ final class Runs {
         .forEach(
             (arrangement, placements) -> {
               boolean whole = placements.size() == layout.of(arrangement).size();
-              placements.stream()
-                  .limit(whole ? 1 : placements.size())
-                  .forEach(p -> marked.add(p.name()));
+              placements.stream().limit(whole ? 1 : MOST_MARKS).forEach(p -> marked.add(p.name()));
             });
     return marked;
   }

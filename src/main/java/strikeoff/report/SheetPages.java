@@ -27,7 +27,12 @@ final class SheetPages {
   private static final int SMALL_LETTERS = 84;
 
   /** What a spot takes besides its letters. */
-  private static final int SPOT_LETTERS = 5;
+  private static final int SPOT_LETTERS = 6;
+
+  /** Spots stand in boxes, which take more height than words and do not break. */
+  private static final double SPOTS = 6.3;
+
+  private static final int SPOTS_LETTERS = 72;
 
   private SheetPages() {}
 
@@ -96,7 +101,7 @@ final class SheetPages {
     double height =
         3 * SPACE
             + JOB * rows(job.what(), JOB_LETTERS)
-            + SMALL * rows(job.where().words().length() + spots, SMALL_LETTERS)
+            + SPOTS * rows(job.where().words().length() + spots, SPOTS_LETTERS)
             + SMALL * rows(job.where().frame(), SMALL_LETTERS)
             + SMALL * rows(job.after(), SMALL_LETTERS);
     for (Line line : job.lines()) {

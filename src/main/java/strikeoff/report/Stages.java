@@ -33,6 +33,7 @@ final class Stages {
       if (SHOWN.contains(work.kind())) {
         stages.add(
             new Stage(
+                minute(work.start()),
                 minute(work.end()),
                 work.start().text() + "–" + WorkWords.clock(work.end(), work.start().day()),
                 WorkWords.title(work)));

@@ -25,15 +25,35 @@ final class TaskWords {
 
   String title(Work work) {
     String title = WorkWords.title(work);
-    return work.kind() == Task.Kind.MOVE
-        ? title.replace("Move on", "Move the cloth on")
-        : Words.shortened(title, LONGEST);
+    if (work.kind() != Task.Kind.MOVE) {
+      return Words.shortened(title, LONGEST);
+    }
+    return backwards(work)
+        ? title.replace("Move on to -", "Move the cloth back, its start ") + " in from the table's"
+        : title.replace("Move on", "Move the cloth on");
+  }
+
+  /** Past its own start: a frame over the first motif needs table there. */
+  private static boolean backwards(Work work) {
+    return work.first().what().startsWith("move on to -");
+  }
+
+  /** What to wait after each print of the line, beginning with a comma; empty if nothing. */
+  String pause(Work work) {
+    return judged.plan().run().stream()
+        .filter(step -> step.number() == work.first().step())
+        .filter(Step.Print.class::isInstance)
+        .map(step -> ((Step.Print) step).pause())
+        .filter(pause -> pause.minutes() > 0)
+        .map(pause -> ", wait " + pause.text() + " after each")
+        .findFirst()
+        .orElse("");
   }
 
   /** What the printer needs to know besides when; empty if nothing. */
   String how(Work work) {
     if (work.kind() == Task.Kind.MOVE) {
-      return "that mark comes to the table's start";
+      return backwards(work) ? "" : "that mark comes to the table's start";
     }
     if (work.kind() == Task.Kind.MIX) {
       return paste(work).map(this::mixing).orElse("");

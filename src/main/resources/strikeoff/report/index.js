@@ -8,6 +8,7 @@
     order,
     text: element.cells[0].textContent.toLowerCase(),
     verdict: element.dataset.verdict,
+    folder: element.dataset.folder,
     rules: element.dataset.rules.split(" "),
     severities: element.dataset.severities.split(" "),
     keys: {
@@ -27,11 +28,14 @@
     const verdict = byId("f-verdict").value;
     const severity = byId("f-severity").value;
     const rule = byId("f-rule").value;
+    const folders = byId("f-folder");
+    const folder = folders ? folders.value : "";
     let count = 0;
     for (const row of rows) {
       const fits =
         (name === "" || row.text.includes(name)) &&
         (verdict === "" || row.verdict === verdict) &&
+        (folder === "" || row.folder === folder) &&
         (severity === "" || row.severities.includes(severity)) &&
         (rule === "" || row.rules.includes(rule));
       row.element.hidden = !fits;

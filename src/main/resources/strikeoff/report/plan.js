@@ -11,11 +11,12 @@
   };
   toggle("show-frames", "with-frames", true);
   toggle("show-marks", "without-marks", false);
+  toggle("show-afar", "from-afar", true);
 
   const stepper = byId("stepper");
   const stages = [...document.querySelectorAll("#stages li")];
   if (!stepper || stages.length === 0) return;
-  const prints = [...document.querySelectorAll("#cloth .prints use")].map((element) => ({
+  const prints = [...document.querySelectorAll("#cloth .prints > *")].map((element) => ({
     element,
     placement: element.dataset.p,
     at: Number(element.dataset.a),
@@ -23,19 +24,24 @@
     liftSafe: Number(element.dataset.l),
   }));
   const outlines = new Map(
-    [...document.querySelectorAll("#cloth .motif")].map((e) => [e.dataset.p, e]),
+    [...document.querySelectorAll("#cloth .motif[data-p]")].map((e) => [e.dataset.p, e]),
   );
+  const seams = [...document.querySelectorAll("#cloth .seam")];
+  const tables = [...document.querySelectorAll("#cloth .table")];
   const slider = byId("step-slider");
   const words = byId("step-words");
   const show = () => {
     const step = Number(slider.value);
     const stage = step === 0 ? null : stages[step - 1];
     const now = stage ? Number(stage.dataset.t) : -Infinity;
+    const began = stage ? Number(stage.dataset.s) : Infinity;
     const wetness = new Map();
+    const fresh = new Set();
     for (const print of prints) {
       const there = print.at <= now + 0.02;
       print.element.classList.toggle("later", !there);
       if (there) {
+        if (print.at > began) fresh.add(print.placement);
         const state = now < print.frameSafe ? 2 : now < print.liftSafe ? 1 : 0;
         wetness.set(print.placement, Math.max(state, wetness.get(print.placement) || 0));
       }
@@ -43,9 +49,18 @@
     let wet = 0;
     for (const [placement, outline] of outlines) {
       const state = wetness.get(placement);
+      outline.classList.toggle("bare", state === undefined);
+      outline.classList.toggle("just", fresh.has(placement));
       outline.classList.toggle("wet", state === 2);
       outline.classList.toggle("frame-safe", state === 1);
       if (state === 2) wet++;
+    }
+    for (const seam of seams) {
+      seam.classList.toggle("sewn", seam.dataset.a !== undefined && Number(seam.dataset.a) <= now + 0.02);
+    }
+    for (const table of tables) {
+      const shows = Number(table.dataset.a) <= now + 0.02 && now < Number(table.dataset.z) - 0.02;
+      table.classList.toggle("now", shows);
     }
     const last = step === stages.length;
     words.textContent = stage

@@ -152,7 +152,15 @@ class HtmlReportTest {
         List.of(
             IndexEntry.of(bad, "a.html"),
             IndexEntry.of(Estuary.plain(List.of()), "b.html"),
-            new IndexEntry("c.yaml", "c.yaml", "", Verdict.UNREADABLE, Map.of(), "", -1));
+            new IndexEntry(
+                "c.yaml",
+                "c.yaml",
+                "",
+                Verdict.UNREADABLE,
+                Map.of(),
+                "",
+                -1,
+                "Line 2: unknown key"));
     Document page = Jsoup.parse(HtmlReport.index("class", entries));
     assertThat(page.select("#plans tbody tr")).hasSize(3);
     assertThat(page.selectFirst("#plans tbody tr").select("td.num").eachText())

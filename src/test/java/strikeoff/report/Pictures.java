@@ -36,7 +36,9 @@ final class Pictures {
     Files.writeString(folder.resolve("made.html"), HtmlReport.plan(judged));
     List<IndexEntry> entries = new ArrayList<>();
     entries.add(IndexEntry.of(judged, "made.html"));
-    entries.add(new IndexEntry("c.yaml", "c.yaml", "", Verdict.UNREADABLE, Map.of(), "", -1));
+    entries.add(
+        new IndexEntry(
+            "c.yaml", "c.yaml", "", Verdict.UNREADABLE, Map.of(), "", -1, "Line 2: unknown key"));
     Policy policy = PolicyReader.builtIn();
     for (int i = 1; i < arguments.length; i++) {
       Checked checked = checked(Path.of(arguments[i]), policy);

@@ -41,6 +41,6 @@ final class Bars {
   }
 
   private static String join(String before, String next) {
-    return before.equals(next) || before.length() > 60 ? before : before + ", " + next;
+    return before.contains(next) || before.length() > 60 ? before : before + ", " + next;
   }
 }

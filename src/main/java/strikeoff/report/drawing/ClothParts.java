@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
+import strikeoff.colour.MotifLook;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
@@ -15,7 +15,10 @@ import strikeoff.plan.Cloth;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
+import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
+import strikeoff.timeline.Moment;
+import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
 
 /** The layers of the cloth drawing, in cloth millimetres with y turned so that near lies below. */
@@ -26,12 +29,15 @@ final class ClothParts {
   private final PrintPlan plan;
   private final Layout layout;
   private final Timeline timeline;
+  private final List<MotifLook> looks;
   private final double letter;
   private final double width;
   private final double length;
   private final Map<String, String> symbolIds = new LinkedHashMap<>();
 
-  ClothParts(PrintPlan plan, Layout layout, Timeline timeline, double letter) {
+  ClothParts(
+      PrintPlan plan, Layout layout, Timeline timeline, List<MotifLook> looks, double letter) {
+    this.looks = looks;
     this.plan = plan;
     this.layout = layout;
     this.timeline = timeline;
@@ -71,7 +77,8 @@ final class ClothParts {
         .add(ground())
         .add(seams())
         .add(prints())
-        .add(outlines())
+        .add(new Outlines(layout, timeline, looks, width, letter).layer(many()))
+        .add(tables())
         .add(frames())
         .add(rulers())
         .add(marks(marks));
@@ -111,17 +118,69 @@ final class ClothParts {
       double at = seam.at().mm();
       double allowance = seam.allowance().mm();
       allowance(layer, at - allowance, 0, 2 * allowance, width);
-      layer.add(Svg.line(at, 0, at, width).with("class", "seam"));
+      Optional<Moment> sewn = sewn(seam);
+      Svg line = Svg.line(at, 0, at, width).with("class", sewn.isPresent() ? "seam sewn" : "seam");
+      sewn.ifPresent(when -> line.with("data-a", when.seconds() / 60.0));
+      layer.add(line);
       layer.add(
-          Svg.text(at, -letter * 0.5, Words.shortened(seam.name(), 24) + " seam")
+          Svg.text(
+                  at,
+                  -letter * 0.5,
+                  Words.shortened(seam.name(), 24)
+                      + (sewn.isPresent() ? " seam" : " seam, not sewn"))
               .with("text-anchor", "middle"));
     }
     return layer;
   }
 
+  /** When it is closed: before the print day, by a step, or never. */
+  private Optional<Moment> sewn(Seam seam) {
+    if (seam.sewnBefore()) {
+      return Optional.of(new Moment(0));
+    }
+    Set<Integer> steps = new LinkedHashSet<>();
+    for (Step step : plan.run()) {
+      if (step instanceof Step.Sew sew && sew.seam().equals(seam.name())) {
+        steps.add(step.number());
+      }
+    }
+    return timeline.tasks().stream()
+        .filter(t -> t.kind() == Task.Kind.SEW && steps.contains(t.step()))
+        .map(Task::end)
+        .findFirst();
+  }
+
+  /**
+   * The table under the cloth, one place at a time; hidden but while the run is stepped through.
+   */
+  private Svg tables() {
+    Svg layer = Svg.group("tables");
+    double top = (width - plan.table().width().mm()) / 2;
+    for (TablePlaces.Place place : TablePlaces.of(plan, layout, timeline)) {
+      layer.add(
+          Svg.rect(
+                  place.x(),
+                  Math.max(top, -letter),
+                  plan.table().length().mm(),
+                  Math.min(plan.table().width().mm(), width + 2 * letter))
+              .with("class", "table")
+              .with("data-a", place.from().seconds() / 60.0)
+              .with("data-z", place.to().seconds() / 60.0));
+    }
+    return layer;
+  }
+
+  private boolean many() {
+    return Math.max(timeline.impressions().size(), layout.placements().size()) > ManyPrints.MOST;
+  }
+
   /** Impressions in the order they are laid; those never printed are not drawn. */
   private Svg prints() {
     Svg layer = Svg.group("prints");
+    if (many()) {
+      ManyPrints.of(timeline.impressions(), width).forEach(layer::add);
+      return layer;
+    }
     for (Impression impression : timeline.impressions()) {
       Footprint print = impression.footprint();
       String id = symbolIds.get(key(print.placement().design(), print.separation().number()));
@@ -154,39 +213,13 @@ final class ClothParts {
     return use.with("transform", turned + moved);
   }
 
-  private Svg outlines() {
-    Svg layer = Svg.group("motifs");
-    Set<String> named = new LinkedHashSet<>();
-    for (Placement placement : layout.placements()) {
-      layer.add(
-          Svg.path(outline(placement.outline()))
-              .with("class", "motif")
-              .with("data-p", placement.id())
-              .titled(Words.shortened(placement.name(), 60)));
-      boolean first = named.add(placement.arrangement());
-      var box = placement.outline().getEnvelopeInternal();
-      String words = first ? Words.shortened(placement.name(), 18) : "" + placement.number();
-      if (!first && box.getWidth() < letter * (0.5 + 0.62 * words.length())) {
-        continue;
-      }
-      layer.add(
-          Svg.text(box.centre().x, width - box.getMinY() - letter * 0.35, words)
-              .with("text-anchor", "middle"));
-    }
-    return layer;
-  }
-
   /** Each frame's outside once a placement, however many colours use that size. */
   private Svg frames() {
-    Svg layer = Svg.group("frames");
     Set<String> drawn = new LinkedHashSet<>();
     for (Footprint footprint : layout.footprints()) {
-      String outline = outline(footprint.frame());
-      if (drawn.add(outline)) {
-        layer.add(Svg.path(outline));
-      }
+      drawn.add(Outlines.path(footprint.frame(), width));
     }
-    return layer;
+    return Svg.group("frames").add(Svg.path(String.join("", drawn)));
   }
 
   private Svg rulers() {
@@ -231,15 +264,6 @@ final class ClothParts {
       }
     }
     return layer;
-  }
-
-  private String outline(Geometry geometry) {
-    Coordinate[] corners = geometry.getCoordinates();
-    StringBuilder path = new StringBuilder();
-    for (int i = 0; i < corners.length - 1; i++) {
-      path.append(i == 0 ? 'M' : 'L').append(Svg.pair(corners[i].x, width - corners[i].y));
-    }
-    return path.append('z').toString();
   }
 
   private static String key(String design, int separation) {

@@ -30,6 +30,9 @@ public record RunChart(int day, Content drawn) {
   private static final double SIDE = 12;
   private static final double LEAST = 620;
 
+  /** Single prints of a colour, and contacts, that a day's row has room for. */
+  private static final int MOST_BARS = 200;
+
   /** The days of a run, each on a chart of its own. */
   public static List<RunChart> of(PrintPlan plan, Timeline timeline) {
     List<RunChart> charts = new ArrayList<>();
@@ -143,7 +146,16 @@ public record RunChart(int day, Content drawn) {
       Map<Integer, List<Impression>> bySet = new LinkedHashMap<>();
       impressions.forEach(i -> bySet.computeIfAbsent(i.set(), set -> new ArrayList<>()).add(i));
       bySet.forEach((set, films) -> row.add(Drying.of(films, this::x, y - BAR - 4, hex)));
-      for (Impression impression : impressions) {
+      if (impressions.size() > MOST_BARS) {
+        bySet.forEach(
+            (set, prints) ->
+                row.add(
+                    bar(prints.get(0).laid(), prints.get(prints.size() - 1).lifted(), "print", "")
+                        .with("fill", hex)
+                        .titled(prints.size() + " prints")));
+      }
+      for (Impression impression :
+          impressions.size() > MOST_BARS ? List.<Impression>of() : impressions) {
         row.add(
             bar(impression.laid(), impression.lifted(), "print", "")
                 .with("fill", hex)
@@ -155,8 +167,11 @@ public record RunChart(int day, Content drawn) {
                         + impression.lifted().clock()));
       }
       Set<Moment> marked = new HashSet<>();
+      Set<Integer> ids = new HashSet<>();
+      impressions.forEach(i -> ids.add(i.id()));
       for (Contact contact : timeline.contacts()) {
-        if (impressions.contains(contact.earlier())
+        if (ids.contains(contact.earlier().id())
+            && marked.size() < MOST_BARS
             && contact.later().laid().compareTo(day.to()) < 0
             && marked.add(contact.later().laid())) {
           row.add(contact(contact));
