@@ -50,6 +50,8 @@ public sealed interface Step {
    * @param also who prints at the same time: colours, or stations, go round among them and the
    *     first one
    * @param washes who washes screens out; empty for whoever prints
+   * @param dryBetweenPasses waiting after placements 1, 3, 5 … before 2, 4, 6 … are printed between
+   *     them; only where every other one is printed
    */
   record Print(
       int number,
@@ -64,6 +66,7 @@ public sealed interface Step {
       Optional<String> by,
       List<String> also,
       Optional<String> washes,
+      Until dryBetweenPasses,
       PlanPath path)
       implements Step {
 
@@ -100,6 +103,7 @@ public sealed interface Step {
           by,
           List.of(),
           Optional.empty(),
+          Until.NO_WAIT,
           path);
     }
 

@@ -14,7 +14,7 @@ final class Causes {
   /**
    * One place where a wait is too short.
    *
-   * @param how a wait between colours, a pause between impressions, or a drying step
+   * @param how a wait between colours or passes, a pause between impressions, or a drying step
    * @param step the later print step
    * @param colour the colour whose frames come too early; empty for a drying step, which all
    *     colours of the step wait for
@@ -54,6 +54,8 @@ final class Causes {
       } else if (waits > 0) {
         cause = new Cause(How.DRY_BETWEEN_COLOURS, later.step().number(), colour);
         between = waits;
+      } else if (later.passesBefore() > earlier.passesBefore()) {
+        cause = new Cause(How.DRY_BETWEEN_PASSES, later.step().number(), colour);
       } else {
         cause = new Cause(How.PAUSE, later.step().number(), colour);
         between = later.impressionsBefore() - earlier.impressionsBefore();

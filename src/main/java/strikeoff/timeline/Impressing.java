@@ -108,6 +108,7 @@ final class Impressing {
             person,
             progress.waits,
             progress.impressions++,
+            progress.passes,
             task.start().seconds() + lay(),
             task.end().seconds(),
             cloth.need(footprint));

@@ -9,6 +9,7 @@ import strikeoff.plan.Step;
  *
  * @param waitsBefore how often in its step the printer has let a colour dry so far
  * @param impressionsBefore how many impressions the step had before it
+ * @param passesBefore how often it has let a pass dry before the placements between
  * @param laid second at which the frame touches the cloth
  * @param lifted second at which the film begins to dry
  */
@@ -20,6 +21,7 @@ record Printed(
     String person,
     int waitsBefore,
     int impressionsBefore,
+    int passesBefore,
     long laid,
     long lifted,
     FilmNeed need) {}

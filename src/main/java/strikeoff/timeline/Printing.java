@@ -67,6 +67,7 @@ final class Printing {
           letDry(step, progress);
         }
         progress.colour = now;
+        betweenPasses(step, order, motif, progress);
         impress(step, pass, footprint, progress);
         if (waiting.stops(step)) {
           return;
@@ -76,8 +77,10 @@ final class Printing {
   }
 
   private void byStation(Step.Print step, Pass pass, Progress progress) {
-    for (Motif motif : order(step, pass)) {
+    List<Motif> order = order(step, pass);
+    for (Motif motif : order) {
       boolean first = true;
+      betweenPasses(step, order, motif, progress);
       for (Footprint footprint : motif.colours()) {
         if (!first) {
           letDry(step, progress);
@@ -96,6 +99,14 @@ final class Printing {
     return step.everyOther() ? Sets.everyOther(motifs) : new ArrayList<>(motifs);
   }
 
+  /** Before the first of the placements 2, 4, 6 …. */
+  private void betweenPasses(Step.Print step, List<Motif> order, Motif next, Progress progress) {
+    if (step.everyOther() && order.size() > 1 && next == order.get((order.size() + 1) / 2)) {
+      waiting.until(step, step.dryBetweenPasses(), "dry between passes");
+      progress.passes++;
+    }
+  }
+
   private void letDry(Step.Print step, Progress progress) {
     waiting.until(step, step.dryBetweenColours(), "dry between colours");
     progress.waits++;
@@ -112,5 +123,6 @@ final class Printing {
     String colour;
     int waits;
     int impressions;
+    int passes;
   }
 }

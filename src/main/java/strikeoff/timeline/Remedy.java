@@ -14,7 +14,8 @@ import strikeoff.units.Span;
  *
  * @param how what is changed
  * @param step number of the step that is changed, or before which one is put in
- * @param minutes the whole value to write, not what is added; 0 for printing every other one
+ * @param minutes the whole value to write, not what is added; for printing every other one the time
+ *     to dry between its two passes, which may be 0
  */
 public record Remedy(How how, int step, long minutes) {
 
@@ -24,6 +25,7 @@ public record Remedy(How how, int step, long minutes) {
   /** Places of a plan where a wait can be written. */
   public enum How {
     DRY_BETWEEN_COLOURS,
+    DRY_BETWEEN_PASSES,
     PAUSE,
     BEFORE_MOVING,
     DRY_STEP,
@@ -34,10 +36,15 @@ public record Remedy(How how, int step, long minutes) {
   public String text() {
     return switch (how) {
       case DRY_BETWEEN_COLOURS -> "`dry between colours: " + minutes + " min` in step " + step;
+      case DRY_BETWEEN_PASSES -> "`dry between passes: " + minutes + " min` in step " + step;
       case PAUSE -> "`pause: " + minutes + " min` in step " + step;
       case BEFORE_MOVING -> "`before moving: " + minutes + " min` in step " + step;
       case DRY_STEP -> "a step `- dry: " + minutes + " min` before step " + step;
-      case EVERY_OTHER -> "`every other: yes` in step " + step;
+      case EVERY_OTHER ->
+          "`every other: yes`"
+              + (minutes > 0 ? " and `dry between passes: " + minutes + " min`" : "")
+              + " in step "
+              + step;
     };
   }
 
@@ -101,6 +108,9 @@ public record Remedy(How how, int step, long minutes) {
         p.by(),
         p.also(),
         p.washes(),
+        how == How.DRY_BETWEEN_PASSES || how == How.EVERY_OTHER && minutes > 0
+            ? time()
+            : p.dryBetweenPasses(),
         p.path());
   }
 

@@ -1,6 +1,7 @@
 package strikeoff.timeline;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
@@ -56,20 +57,37 @@ final class Trials {
     return new Outcome(remedy, Optional.empty(), false);
   }
 
-  /** Whether printing every other placement clears the cause; empty if it does not. */
-  Optional<Outcome> everyOther(Cause cause, int impressions) {
-    boolean already =
+  /**
+   * Printing every other placement first, with the least wait before those between them that clears
+   * the cause; empty if that does not. People who print side by side make no passes.
+   */
+  Optional<Outcome> everyOther(Cause cause, boolean surely, int impressions) {
+    boolean can =
         plan.run().stream()
             .anyMatch(
-                s -> s.number() == cause.step() && s instanceof Step.Print p && p.everyOther());
-    if (cause.how() != How.PAUSE || already || budget < impressions) {
+                s ->
+                    s.number() == cause.step()
+                        && s instanceof Step.Print p
+                        && !p.everyOther()
+                        && p.also().isEmpty());
+    if (cause.how() != How.PAUSE || !can) {
       return Optional.empty();
     }
+    Cause between = new Cause(How.DRY_BETWEEN_PASSES, cause.step(), cause.colour());
     Remedy remedy = new Remedy(How.EVERY_OTHER, cause.step(), 0);
-    Timeline.Day day = trial(remedy, impressions);
-    return worst(Causes.of(day).getOrDefault(cause, List.of()), true) > 0
-        ? Optional.empty()
-        : Optional.of(new Outcome(remedy, Optional.of(day.finish()), true));
+    for (int round = 0; round < ROUNDS && budget >= impressions; round++) {
+      Timeline.Day day = trial(remedy, impressions);
+      Map<Cause, List<Pair>> causes = Causes.of(day);
+      if (worst(causes.getOrDefault(cause, List.of()), surely) > 0) {
+        return Optional.empty();
+      }
+      double left = worst(causes.getOrDefault(between, List.of()), surely);
+      if (left <= 0) {
+        return Optional.of(new Outcome(remedy, Optional.of(day.finish()), true));
+      }
+      remedy = remedy.longer((long) Math.ceil(left / 60));
+    }
+    return Optional.empty();
   }
 
   /** When the run ends with a remedy; empty if there is no budget left to try it. */
@@ -107,7 +125,11 @@ final class Trials {
         if (cause.how() == How.PAUSE) {
           return Math.max(0, print.pause().minutes());
         }
-        if (print.dryBetweenColours() instanceof Until.Time time) {
+        Until until =
+            cause.how() == How.DRY_BETWEEN_PASSES
+                ? print.dryBetweenPasses()
+                : print.dryBetweenColours();
+        if (until instanceof Until.Time time) {
           return Math.max(0, time.span().minutes());
         }
       }

@@ -52,7 +52,11 @@ final class WetContacts {
     int impressions = day.impressions().size();
     Outcome surely = trials.waitFor(cause, pairs, true, impressions);
     Outcome wait = worst.likely() ? trials.waitFor(cause, pairs, false, impressions) : surely;
-    Optional<Outcome> everyOther = trials.everyOther(cause, impressions);
+    String pause = cure(wait, surely);
+    Optional<Outcome> everyOther = trials.everyOther(cause, !worst.likely(), impressions);
+    String passes =
+        everyOther.map(o -> said(o) + slowToo(o, cause, worst.likely(), impressions)).orElse("");
+    boolean passesFirst = everyOther.isPresent() && endsSooner(everyOther.get(), wait);
     Reached safe = contact.earlier().film().frameSafe();
     return new WetContact(
         contact.later().step(),
@@ -73,8 +77,12 @@ final class WetContacts {
         safe.latest(),
         wait.remedy(),
         wait.cleared(),
-        cure(wait, surely),
-        everyOther.map(o -> " Or write " + said(o) + ".").orElse(""),
+        passesFirst ? passes : pause,
+        everyOther.isEmpty()
+            ? ""
+            : passesFirst && !wait.cleared()
+                ? ""
+                : " Or write " + (passesFirst ? pause : passes) + ".",
         further(pairs.size() - alike.size()),
         contact.later().path(),
         List.of(
@@ -91,6 +99,22 @@ final class WetContacts {
         && one.earlier().step() == other.earlier().step()
         && Causes.colour(one.earlier()).equals(Causes.colour(other.earlier()))
         && Causes.colour(one.later()).equals(Causes.colour(other.later()));
+  }
+
+  private String slowToo(Outcome passes, Cause cause, boolean likely, int impressions) {
+    return likely
+        ? trials
+            .everyOther(cause, true, impressions)
+            .map(s -> passes.remedy().andFor(s.remedy()))
+            .orElse("")
+        : "";
+  }
+
+  private static boolean endsSooner(Outcome passes, Outcome wait) {
+    return !wait.cleared()
+        || passes.finish().isPresent()
+            && wait.finish().isPresent()
+            && passes.finish().get().compareTo(wait.finish().get()) < 0;
   }
 
   private static String cure(Outcome wait, Outcome surely) {

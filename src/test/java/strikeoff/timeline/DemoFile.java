@@ -37,6 +37,7 @@ record DemoFile(List<String> lines) {
       case EVERY_OTHER -> text.add(step + 1, "    every other: yes");
       case PAUSE -> write(text, step, "pause", remedy.minutes());
       case DRY_BETWEEN_COLOURS -> write(text, step, "dry between colours", remedy.minutes());
+      case DRY_BETWEEN_PASSES -> write(text, step, "dry between passes", remedy.minutes());
       case BEFORE_MOVING -> write(text, step, "before moving", remedy.minutes());
     }
     return new DemoFile(text);

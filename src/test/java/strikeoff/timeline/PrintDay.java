@@ -263,6 +263,7 @@ final class PrintDay {
                 Optional.of(people.get(0)),
                 people.subList(1, people.size()),
                 Optional.empty(),
+                Until.NO_WAIT,
                 stepAt(n)));
   }
 

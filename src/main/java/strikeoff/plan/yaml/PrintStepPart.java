@@ -76,12 +76,27 @@ final class PrintStepPart {
             people.stream().findFirst(),
             people.stream().skip(1).toList(),
             f.optional("washes", person()),
+            f.optional("dry between passes", Waits.until()).orElse(Until.NO_WAIT),
             f.path());
+    passes(f, step);
     if (whole && f.sound("print", "only", "colours")) {
       numbers(f, step);
       bound(f, step);
     }
     return step;
+  }
+
+  private static void passes(Fields f, Step.Print step) {
+    if (!f.has("dry between passes") || !f.sound("every other", "by")) {
+      return;
+    }
+    if (!step.everyOther()) {
+      f.wrong("dry between passes", "there are two passes only with every other: yes");
+    } else if (!step.also().isEmpty()) {
+      f.wrong(
+          "dry between passes",
+          "several who print at the same time make no passes to dry between; name one person");
+    }
   }
 
   private Expected<String> person() {

@@ -178,6 +178,7 @@ class LanguageTest {
                 every other: yes
                 pause: 30 s
                 dry between colours: 10 min
+                dry between passes: until frame-safe
                 before moving: until lift-safe
                 by: Tam
             """);
@@ -188,6 +189,7 @@ class LanguageTest {
     assertThat(print.everyOther()).isTrue();
     assertThat(print.pause()).isEqualTo(new Span(0.5));
     assertThat(print.dryBetweenColours()).isEqualTo(new Until.Time(new Span(10)));
+    assertThat(print.dryBetweenPasses()).isEqualTo(new Until.State(Until.Dryness.FRAME_SAFE));
     assertThat(print.beforeMoving()).isEqualTo(new Until.State(Until.Dryness.LIFT_SAFE));
     assertThat(print.by()).hasValue("Tam");
   }

@@ -221,6 +221,10 @@ class MistakesTest {
             "- fix: steam",
             "34:11 a steam has no bath; leave it out, or say fix: soak"),
         mistake(
+            "only: 1-3, 5",
+            "dry between passes: 30 min",
+            "29:25 there are two passes only with every other: yes"),
+        mistake(
             "until fix-safe",
             "until liftsafe",
             "32:10 a time such as 40 min, or until frame-safe, lift-safe or fix-safe, was expected;"
