@@ -31,7 +31,7 @@ class CompareTest {
             "  mended  STOP    drying/frame-on-wet-film\n",
             "  finishes: day 2, 10:50 → day 2, 13:05 (+2 h 15 min)\n",
             "ivo.yaml: gone; was printable\n",
-            "5 mended, 4 left, 4 new.\n");
+            "5 mended, 7 left, 5 new.\n");
     assertThat(outcome.out().lines()).allMatch(line -> Plain.columns(line) <= 80);
   }
 
