@@ -1,5 +1,6 @@
 package strikeoff.findings;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -25,7 +26,8 @@ public record RuleInfo(
     List<String> limits) {
 
   public RuleInfo {
-    limits = List.copyOf(limits);
+    // No copy: the rulebook reads them when they are looked at.
+    limits = Collections.unmodifiableList(limits);
   }
 
   /** The part of the id before the slash. */

@@ -1,9 +1,5 @@
 package strikeoff.rulebook;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,7 +8,7 @@ import org.drools.model.Rule;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 
-/** Reads what a rule says of itself: its annotations, and from its packaged text the limits. */
+/** Reads what a rule says of itself: its annotations, and from its text the limits. */
 final class RuleText {
 
   private static final Pattern ID = Pattern.compile("[a-z]+/[a-z]+(-[a-z]+)*");
@@ -43,7 +39,7 @@ final class RuleText {
         text(rule, "message"),
         text(rule, "remedy"),
         text(rule, "source"),
-        limits(packaged(id)));
+        new LimitNames(id));
   }
 
   /** Names of the limits that a rule's conditions read, in their order. */
@@ -71,17 +67,5 @@ final class RuleText {
       text = text.substring(1, text.length() - 1);
     }
     return ESCAPED.matcher(text).replaceAll(e -> Matcher.quoteReplacement(e.group(1)));
-  }
-
-  private static String packaged(String id) {
-    String name = "/rules/" + id + "/rule.drl";
-    try (InputStream in = RuleText.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException("rule " + id + " doesn't stand in its own folder " + name);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -120,7 +120,8 @@ class RulebookTest {
         .hasMessageContaining("family/fault");
     assertThatThrownBy(() -> RuleText.of(made("other/sound", "m", gap -> true)))
         .hasMessageContaining("package rules.trial");
-    assertThatThrownBy(() -> RuleText.of(made("trial/without-folder", "m", gap -> true)))
+    assertThatThrownBy(
+            () -> RuleText.of(made("trial/without-folder", "m", gap -> true)).limits().size())
         .hasMessageContaining("own folder");
     assertThatThrownBy(() -> RuleText.of(rule(PACKAGE, "trial/sound").build()))
         .hasMessageContaining("@severity");
