@@ -8,6 +8,7 @@ import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.RuleFault;
 import strikeoff.findings.Severity;
+import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Problem;
 import strikeoff.plan.SourceMap;
@@ -114,7 +115,9 @@ public sealed interface Checked {
       String what =
           thrown instanceof OutOfMemoryError
               ? "it needs more memory than there is"
-              : "a fault of the tool: " + thrown.toString().lines().findFirst().orElse("");
+              : thrown instanceof GivenUp
+                  ? "it was given up"
+                  : "a fault of the tool: " + thrown.toString().lines().findFirst().orElse("");
       return new Failed(file, what, trace.toString());
     }
 

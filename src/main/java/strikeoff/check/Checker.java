@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
@@ -15,6 +17,7 @@ import strikeoff.findings.Reported;
 import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.Acceptance;
+import strikeoff.plan.Bounds;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Problem;
@@ -26,7 +29,6 @@ import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.rulebook.Rulebook;
 import strikeoff.rulebook.Rulebook.Judgement;
 import strikeoff.units.Spelling;
-import strikeoff.yaml.YamlReader;
 
 /**
  * Checks plans one by one against one policy and one set of rules. Threads may share it. Whatever a
@@ -34,12 +36,37 @@ import strikeoff.yaml.YamlReader;
  *
  * @param policy what limits and defaults say
  * @param rules what judges
+ * @param bounds how much of a plan is taken in, and of its findings told
  */
-public record Checker(Policy policy, Rulebook rules) {
+public record Checker(Policy policy, Rulebook rules, Bounds bounds) {
 
   /** The policy and the rules that come with the program. */
   public static Checker builtIn() {
-    return new Checker(PolicyReader.builtIn(), Rulebook.builtIn());
+    return builtIn(Bounds.USUAL);
+  }
+
+  /** The same, within bounds of one's own. */
+  public static Checker builtIn(Bounds bounds) {
+    // Both take about as long, and neither needs the other.
+    FutureTask<Rulebook> rules = new FutureTask<>(Checker::linked);
+    Thread loading = new Thread(rules, "load rules");
+    loading.setDaemon(true);
+    loading.start();
+    Policy policy = PolicyReader.builtIn();
+    try {
+      return new Checker(policy, rules.get(), bounds);
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("the rules can't be loaded", e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while the rules were loaded", e);
+    }
+  }
+
+  private static Rulebook linked() {
+    Rulebook rules = Rulebook.builtIn();
+    rules.prepare();
+    return rules;
   }
 
   /**
@@ -59,7 +86,7 @@ public record Checker(Policy policy, Rulebook rules) {
   public Checked check(String name, InputStream in) {
     try {
       // One byte more than the reader takes is enough for it to refuse.
-      return check(name, in.readNBytes(YamlReader.MOST_BYTES + 1));
+      return check(name, in.readNBytes(bounds.bytes() + 1));
     } catch (IOException e) {
       return unread(name, e);
     }
@@ -76,7 +103,7 @@ public record Checker(Policy policy, Rulebook rules) {
 
   private Checked check(String name, byte[] bytes) {
     try {
-      PlanReading reading = PlanReader.read(name, bytes, policy);
+      PlanReading reading = PlanReader.read(name, bytes, policy, bounds);
       if (reading instanceof PlanReading.Unreadable unreadable) {
         return new Checked.Unreadable(name, unreadable.lines(), unreadable.problems());
       }
@@ -113,7 +140,7 @@ public record Checker(Policy policy, Rulebook rules) {
   private Checked judged(String name, PrintPlan plan, SourceMap source) {
     Facts facts = Facts.derive(plan, policy);
     Judgement first = rules.judge(facts.forRules(policy));
-    List<Finding> findings = Findings.of(first.reported(), plan.acceptances(), source);
+    List<Finding> findings = Findings.of(first.reported(), plan.acceptances(), source, bounds);
     List<IdleAcceptance> idle =
         Findings.idle(plan.acceptances(), findings).stream()
             .map(a -> new IdleAcceptance(a.rule(), a.at(), a.path()))
@@ -128,6 +155,11 @@ public record Checker(Policy policy, Rulebook rules) {
     List<RuleFault> faults = new ArrayList<>(first.faults());
     faults.addAll(second.faults());
     return new Checked.Judged(
-        name, plan, source, facts, Findings.of(reported, plan.acceptances(), source), faults);
+        name,
+        plan,
+        source,
+        facts,
+        Findings.of(reported, plan.acceptances(), source, bounds),
+        faults);
   }
 }

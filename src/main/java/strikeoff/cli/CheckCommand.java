@@ -1,7 +1,9 @@
 package strikeoff.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import strikeoff.check.Checker;
 import strikeoff.cli.PlanFiles.Found;
+import strikeoff.plan.Bounds;
 import strikeoff.report.outcome.Shard;
 
 /** Checks plans. */
@@ -110,6 +113,14 @@ final class CheckCommand implements Callable<Integer> {
       description = "Give a plan up that takes longer than this (${DEFAULT-VALUE}).")
   private long maxSeconds;
 
+  @Option(
+      names = "--bound",
+      paramLabel = "WHAT=N",
+      description =
+          "Take in more of a plan than usual, or less: kib, depth, values, placements, steps,"
+              + " impressions, or findings of one rule. May be given several times.")
+  private Map<String, Integer> bounds = new LinkedHashMap<>();
+
   CheckCommand(Surroundings here) {
     this.here = here;
   }
@@ -122,7 +133,7 @@ final class CheckCommand implements Callable<Integer> {
       found.wrong().forEach(wrong -> Complaint.say(here, wrong));
       return Exit.USAGE.code();
     }
-    CheckRun run = new CheckRun(here, Checker.builtIn(), settings());
+    CheckRun run = new CheckRun(here, Checker.builtIn(bounds()), settings());
     found.closed().forEach(run::trouble);
     Exit worst = run.of(found.plans());
     return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();
@@ -140,7 +151,16 @@ final class CheckCommand implements Callable<Integer> {
         maxSeconds);
   }
 
+  private Bounds bounds() {
+    try {
+      return Bounds.USUAL.with(bounds);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage());
+    }
+  }
+
   private void usable() {
+    bounds();
     if (quiet && verbose) {
       throw new ParameterException(spec.commandLine(), "either --quiet or --verbose, not both");
     }

@@ -26,7 +26,7 @@ record Surroundings(
     int cores) {
 
   private static final int USUAL_WIDTH = 80;
-  private static final int LEAST_WIDTH = 40;
+  private static final int LEAST_WIDTH = 20;
   private static final int MOST_WIDTH = 200;
 
   Surroundings {

@@ -3,12 +3,16 @@ package strikeoff.findings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.plan.Acceptance;
+import strikeoff.plan.Bounds;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.GivenUp;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
 import strikeoff.plan.SourceMap;
@@ -20,17 +24,23 @@ public final class Findings {
 
   /**
    * Places, accepts, sorts by {@link Finding#ORDER}, and drops what is the same in rule, words and
-   * place.
+   * place. Of a rule that finds more than is told, the last finding says how many more there are.
    */
   public static List<Finding> of(
-      List<Reported> reported, List<Acceptance> acceptances, SourceMap source) {
-    List<Finding> findings = new ArrayList<>();
+      List<Reported> reported, List<Acceptance> acceptances, SourceMap source, Bounds bounds) {
+    Map<String, List<Reported>> byRule = new LinkedHashMap<>();
     Set<Object> seen = new HashSet<>();
     for (Reported one : reported) {
-      Finding finding = placed(one, acceptances, source);
-      if (seen.add(
-          List.of(one.rule().id(), finding.message(), finding.remedy(), finding.place().path()))) {
-        findings.add(finding);
+      String rule = one.rule().id();
+      if (seen.add(List.of(rule, one.message(), one.remedy(), one.judged().path()))) {
+        byRule.computeIfAbsent(rule, r -> new ArrayList<>()).add(one);
+      }
+    }
+    List<Finding> findings = new ArrayList<>();
+    for (List<Reported> ofOneRule : byRule.values()) {
+      for (Reported one : Told.of(ofOneRule, acceptances, source, bounds.findings())) {
+        GivenUp.ifAsked();
+        findings.add(placed(one, acceptances, source));
       }
     }
     // The last word decides between findings of one place and message, never the order of firing.
@@ -81,7 +91,7 @@ public final class Findings {
     return new Place(label, path, position, source.line(position.line()));
   }
 
-  private static boolean covers(Acceptance acceptance, String rule, PlanPath path) {
+  static boolean covers(Acceptance acceptance, String rule, PlanPath path) {
     return acceptance.rule().equals(rule)
         && acceptance.at().map(at -> within(path.text(), at)).orElse(true);
   }

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 
@@ -64,6 +65,7 @@ final class Laying {
   }
 
   private void lay(Arrangement arrangement) {
+    GivenUp.ifAsked();
     Template template =
         new Template(
             plan.designs().get(arrangement.design()),
@@ -172,6 +174,7 @@ final class Laying {
     List<Double> tooNear = new ArrayList<>();
     FillLattice lattice = new FillLattice(fill, template.bounds());
     for (FillLattice.Corner corner : lattice.corners()) {
+      GivenUp.ifAsked();
       Polygon outline = template.outlineAt(corner.x(), corner.y());
       double nearest = Double.POSITIVE_INFINITY;
       boolean covers = false;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
 
 /** Finds the placements that lie on each other, by an index, and groups them by arrangements. */
@@ -39,6 +40,7 @@ final class Overlaps {
     Map<Long, Found> found = new TreeMap<>();
     int lookedAt = 0;
     for (Placement later : layout.placements()) {
+      GivenUp.ifAsked();
       List<Placement> near = index.near(later.outline(), 0);
       lookedAt += near.size();
       if (lookedAt > MOST_LOOKED_AT) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
+import strikeoff.plan.GivenUp;
 
 /** Says many placements in few words. */
 final class Runs {
@@ -55,6 +56,7 @@ final class Runs {
   }
 
   private static Map<String, List<Placement>> byArrangement(List<String> names, Layout layout) {
+    GivenUp.ifAsked();
     Map<String, List<Placement>> grouped = new LinkedHashMap<>();
     names.stream()
         .distinct()

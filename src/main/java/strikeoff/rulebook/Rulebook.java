@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -17,6 +19,7 @@ import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Words;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.GivenUp;
 import strikeoff.rulebook.Reporter.Report;
 
 /**
@@ -27,12 +30,12 @@ public final class Rulebook {
 
   private final List<Model> models;
   private final Map<String, RuleInfo> infos;
-  private final KieBase base;
+  private final FutureTask<KieBase> base;
 
   private Rulebook(List<Model> models, Map<String, RuleInfo> infos) {
     this.models = models;
     this.infos = infos;
-    this.base = KieBaseBuilder.createKieBaseFromModel(models);
+    this.base = new FutureTask<>(() -> KieBaseBuilder.createKieBaseFromModel(models));
   }
 
   /**
@@ -67,10 +70,31 @@ public final class Rulebook {
     return Optional.ofNullable(infos.get(id));
   }
 
+  /** Begins to link the rules beside other work, so that the first judgement need not wait. */
+  public void prepare() {
+    Thread linking = new Thread(base, "link rules");
+    linking.setDaemon(true);
+    linking.start();
+  }
+
+  private KieBase base() {
+    base.run();
+    try {
+      return base.get();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("the rules can't be linked", e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while the rules were linked", e);
+    }
+  }
+
   /** Lets every rule judge the facts. A rule that fails takes no finding from the others. */
   public Judgement judge(List<?> facts) {
     try {
-      return worded(fire(base, facts), List.of());
+      return worded(fire(base(), facts), List.of());
+    } catch (GivenUp e) {
+      throw e;
     } catch (RuntimeException | StackOverflowError e) {
       return oneByOne(facts);
     }
@@ -108,6 +132,7 @@ public final class Rulebook {
     List<Reported> reported = new ArrayList<>();
     List<RuleFault> faults = new ArrayList<>(earlier);
     for (Report report : reports) {
+      GivenUp.ifAsked();
       RuleInfo rule = infos.get(report.rule().getName());
       List<Object> facts = new ArrayList<>();
       facts.add(report.judged());

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.index.quadtree.Quadtree;
 import strikeoff.layout.Tube;
+import strikeoff.plan.GivenUp;
 import strikeoff.units.Area;
 import strikeoff.units.Span;
 
@@ -47,6 +48,7 @@ final class ContactFinder {
   private List<Contact> find(List<Impression> impressions) {
     List<Contact> contacts = new ArrayList<>();
     for (Impression later : impressions) {
+      GivenUp.ifAsked();
       dry(later.laid());
       for (Impression earlier : near(later.footprint().frame())) {
         between(earlier, later, tube).ifPresent(contacts::add);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import strikeoff.plan.GivenUp;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -294,6 +295,7 @@ final class Workshop {
       String screen,
       int set,
       int impression) {
+    GivenUp.ifAsked();
     heldUp.add(held, start, bookings::freeAt, start < stepBegan);
     long end = bookings.hold(held, start, seconds);
     stepBegan = Math.min(stepBegan, start);

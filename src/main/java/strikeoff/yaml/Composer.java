@@ -10,18 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import strikeoff.plan.Bounds;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
 import strikeoff.units.Script;
 
 /** Builds the tree from the parser's tokens and refuses what plans have no use for. */
 final class Composer {
-
-  /** Plans need seven. */
-  static final int DEEPEST = 40;
-
-  /** Bounds memory whatever the file holds. */
-  static final int MOST_VALUES = 50_000;
 
   /** Longer keys are no names, and paths are made of them. */
   static final int LONGEST_KEY = 80;
@@ -31,12 +26,14 @@ final class Composer {
   private final YAMLParser parser;
   private final List<String> lines;
   private final Problems problems;
+  private final Bounds bounds;
   private int values;
 
-  Composer(YAMLParser parser, List<String> lines, Problems problems) {
+  Composer(YAMLParser parser, List<String> lines, Problems problems, Bounds bounds) {
     this.parser = parser;
     this.lines = lines;
     this.problems = problems;
+    this.bounds = bounds;
   }
 
   /** The only document, or empty with the reason reported. */
@@ -55,12 +52,12 @@ final class Composer {
   /** The node at the current token; empty where reading on makes no sense. */
   private Optional<Node> node(int depth) throws IOException {
     Position at = at();
-    if (depth > DEEPEST) {
-      refuse("lists and mappings are nested deeper than " + DEEPEST + " levels");
+    if (depth > bounds.depth()) {
+      refuse("lists and mappings are nested deeper than " + bounds.depth() + " levels");
       return Optional.empty();
     }
-    if (++values > MOST_VALUES) {
-      refuse("the file holds more than " + MOST_VALUES + " values");
+    if (++values > bounds.values()) {
+      refuse("the file holds more than " + bounds.values() + " values");
       return Optional.empty();
     }
     adornments();

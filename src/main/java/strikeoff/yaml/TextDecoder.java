@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
 
@@ -26,9 +27,12 @@ final class TextDecoder {
 
   /** The text without its byte-order mark, or an empty one with a problem reported. */
   String decode(byte[] bytes) {
-    if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
+    Optional<String> other = Encodings.otherThanUtf8(bytes);
+    if (other.isPresent()) {
       problems.add(
-          new Position(1, 1), PlanPath.ROOT, "the file is UTF-16; save it as UTF-8 and try again");
+          new Position(1, 1),
+          PlanPath.ROOT,
+          "the file is " + other.get() + "; save it as UTF-8 and try again");
       return "";
     }
     CharsetDecoder decoder =
@@ -115,7 +119,7 @@ final class TextDecoder {
   private static String unseen(char c) {
     String code = String.format(Locale.ROOT, "U+%04X", (int) c);
     return c == 0
-        ? "a zero byte stands here; the file may be UTF-16 or no text at all, save it as UTF-8"
+        ? "a zero byte stands here; the file may be no text at all, save it as UTF-8"
         : "the invisible character " + code + " stands here; delete it";
   }
 
@@ -135,9 +139,5 @@ final class TextDecoder {
     }
     lines.add(text.substring(start));
     return lines;
-  }
-
-  private static boolean startsWith(byte[] bytes, int first, int second) {
-    return bytes.length >= 2 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
   }
 }

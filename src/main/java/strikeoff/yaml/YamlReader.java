@@ -13,6 +13,7 @@ import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
+import strikeoff.plan.Bounds;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
 
@@ -22,43 +23,45 @@ import strikeoff.plan.Position;
  */
 public final class YamlReader {
 
-  /** A thousand times a long plan. */
-  public static final int MOST_BYTES = 1 << 20;
-
   private YamlReader() {}
 
   /** Reads a file's bytes, which must be UTF-8. Never throws on any input. */
-  public static YamlReading read(byte[] bytes) {
-    if (bytes.length > MOST_BYTES) {
-      return tooLong();
+  public static YamlReading read(byte[] bytes, Bounds bounds) {
+    if (bytes.length > bounds.bytes()) {
+      return tooLong(bounds);
     }
     Problems problems = new Problems();
     String text = new TextDecoder(problems).decode(bytes);
     return problems.none()
-        ? read(text, problems)
+        ? read(text, problems, bounds)
         : new YamlReading.Faulty(problems.sorted(), TextDecoder.lines(text));
   }
 
-  /** Reads a text. Never throws on any input. */
+  /** Reads a text within the usual bounds. Never throws on any input. */
   public static YamlReading read(String text) {
-    return text.length() > MOST_BYTES
-        ? tooLong()
-        : read(TextDecoder.withoutMark(text), new Problems());
+    return text.length() > Bounds.USUAL.bytes()
+        ? tooLong(Bounds.USUAL)
+        : read(TextDecoder.withoutMark(text), new Problems(), Bounds.USUAL);
   }
 
-  private static YamlReading tooLong() {
+  /** Reads a file's bytes within the usual bounds. Never throws on any input. */
+  public static YamlReading read(byte[] bytes) {
+    return read(bytes, Bounds.USUAL);
+  }
+
+  private static YamlReading tooLong(Bounds bounds) {
     Problems problems = new Problems();
     problems.add(
         new Position(1, 1),
         PlanPath.ROOT,
-        "the file is larger than " + MOST_BYTES / 1024 + " KiB; no plan written by hand is");
+        "the file is larger than " + bounds.kib() + " KiB; no plan written by hand is");
     return new YamlReading.Faulty(problems.sorted(), List.of());
   }
 
-  private static YamlReading read(String text, Problems problems) {
+  private static YamlReading read(String text, Problems problems, Bounds bounds) {
     List<String> lines = TextDecoder.lines(text);
     if (new TextDecoder(problems).isClean(text)) {
-      Optional<Node> root = compose(text, lines, problems);
+      Optional<Node> root = compose(text, lines, problems, bounds);
       if (root.isPresent() && problems.none()) {
         return new YamlReading.Document(root.get(), lines);
       }
@@ -66,9 +69,10 @@ public final class YamlReader {
     return new YamlReading.Faulty(problems.sorted(), lines);
   }
 
-  private static Optional<Node> compose(String text, List<String> lines, Problems problems) {
-    try (YAMLParser parser = factory().createParser(text)) {
-      return new Composer(parser, lines, problems).document();
+  private static Optional<Node> compose(
+      String text, List<String> lines, Problems problems, Bounds bounds) {
+    try (YAMLParser parser = factory(bounds).createParser(text)) {
+      return new Composer(parser, lines, problems, bounds).document();
     } catch (JsonProcessingException e) {
       syntax(e, lines, problems);
     } catch (YAMLException e) {
@@ -80,21 +84,22 @@ public final class YamlReader {
   }
 
   /** Every limit is stated here; the libraries' own defaults may change with their versions. */
-  private static YAMLFactory factory() {
+  private static YAMLFactory factory(Bounds bounds) {
+    int most = bounds.bytes() + 1;
     LoaderOptions options = new LoaderOptions();
-    options.setCodePointLimit(MOST_BYTES + 1);
-    options.setNestingDepthLimit(Composer.DEEPEST + 10);
+    options.setCodePointLimit(most);
+    options.setNestingDepthLimit(bounds.depth() + 10);
     options.setMaxAliasesForCollections(0);
     return YAMLFactory.builder()
         .loaderOptions(options)
         .streamReadConstraints(
             StreamReadConstraints.builder()
-                .maxNestingDepth(Composer.DEEPEST + 10)
-                .maxDocumentLength(MOST_BYTES + 1L)
-                .maxStringLength(MOST_BYTES + 1)
-                .maxNameLength(MOST_BYTES + 1)
+                .maxNestingDepth(bounds.depth() + 10)
+                .maxDocumentLength(most)
+                .maxStringLength(most)
+                .maxNameLength(most)
                 // Numbers stay text here and are judged where they are read as quantities.
-                .maxNumberLength(MOST_BYTES + 1)
+                .maxNumberLength(most)
                 .build())
         .build();
   }

@@ -6,11 +6,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Severity;
 import strikeoff.layout.Overlap;
+import strikeoff.plan.Bounds;
 import strikeoff.report.HtmlReport;
 
 /** Plans that are readable and still meant to do harm end in a verdict, and soon. */
@@ -68,5 +75,63 @@ class HostilePlansTest {
               .hasAtLeastOneElementOfType(Overlap.class);
           assertThat(HtmlReport.plan(checked)).endsWith("</html>\n");
         });
+  }
+
+  @Test
+  void whatOneRuleFindsHundredsOfTimesIsToldAHundredTimesAndCounted() {
+    StringBuilder seams = new StringBuilder("seams:\n");
+    for (int i = 0; i < 500; i++) {
+      seams.append("  s" + i + ": {at: " + (i + 10) + " mm, allowance: 1 cm}\n");
+    }
+    Checked checked = CHECKER.check("seams.yaml", border.replace("table:", seams + "table:"));
+    Map<String, List<Finding>> byRule =
+        ((Checked.Judged) checked)
+            .findings().stream().collect(Collectors.groupingBy(f -> f.rule().id()));
+    assertThat(checked.verdict()).isEqualTo(Verdict.NOT_PRINTABLE);
+    assertThat(byRule.values()).allSatisfy(found -> assertThat(found).hasSizeLessThan(102));
+    assertThat(byRule.values())
+        .anySatisfy(
+            found ->
+                assertThat(found)
+                    .hasSize(101)
+                    .anySatisfy(f -> assertThat(f.message()).contains("times more")));
+  }
+
+  @Test
+  void acceptingWhatIsToldDoesNotAcceptWhatIsOnlyCounted() {
+    Bounds two = Bounds.USUAL.with(Map.of("findings", 2));
+    StringBuilder seams = new StringBuilder("seams:\n");
+    for (int i = 0; i < 6; i++) {
+      seams.append("  s" + i + ": {at: " + (i + 2) * 25 + " cm, allowance: 1 cm}\n");
+    }
+    String plan = border.replace("table:", seams + "table:");
+    Checker cut = new Checker(CHECKER.policy(), CHECKER.rules(), two);
+    String rule =
+        ((Checked.Judged) CHECKER.check("seams.yaml", plan))
+            .of(Severity.STOP)
+            .findFirst()
+            .orElseThrow()
+            .rule()
+            .id();
+    String accept = "accept:\n";
+    for (int i = 0; i < 5; i++) {
+      accept += "  - {rule: " + rule + ", at: seams.s" + i + ", because: tried}\n";
+    }
+    assertThat(cut.check("seams.yaml", plan + accept).verdict()).isEqualTo(Verdict.NOT_PRINTABLE);
+  }
+
+  @Test
+  void aPlanThatIsGivenUpStopsWorking() throws Exception {
+    AtomicReference<Checked> given = new AtomicReference<>();
+    Thread thread =
+        new Thread(
+            () -> {
+              Thread.currentThread().interrupt();
+              given.set(CHECKER.check("border.yaml", border));
+            });
+    thread.start();
+    thread.join(Duration.ofSeconds(20).toMillis());
+    assertThat(thread.isAlive()).isFalse();
+    assertThat(given.get().sentence()).contains("given up");
   }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Acceptance;
+import strikeoff.plan.Bounds;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
@@ -61,8 +62,10 @@ class FindingsTest {
   @Test
   void theSameThingTwiceIsOneFinding() {
     Reported one = reported(STOP, "wet", "run[0]");
-    assertThat(Findings.of(List.of(one, one), List.of(), SOURCE)).hasSize(1);
-    assertThat(Findings.of(List.of(one, reported(STOP, "wet", "run[1]")), List.of(), SOURCE))
+    assertThat(Findings.of(List.of(one, one), List.of(), SOURCE, Bounds.USUAL)).hasSize(1);
+    assertThat(
+            Findings.of(
+                List.of(one, reported(STOP, "wet", "run[1]")), List.of(), SOURCE, Bounds.USUAL))
         .hasSize(2);
   }
 
@@ -75,11 +78,11 @@ class FindingsTest {
         reported.add(reported(STOP, message, path));
       }
     }
-    List<Finding> sorted = Findings.of(reported, List.of(), SOURCE);
+    List<Finding> sorted = Findings.of(reported, List.of(), SOURCE, Bounds.USUAL);
     Random random = new Random(5);
     for (int i = 0; i < 20; i++) {
       Collections.shuffle(reported, random);
-      assertThat(Findings.of(reported, List.of(), SOURCE)).isEqualTo(sorted);
+      assertThat(Findings.of(reported, List.of(), SOURCE, Bounds.USUAL)).isEqualTo(sorted);
     }
     assertThat(sorted).extracting(Finding::severity).isSorted();
   }
@@ -110,12 +113,13 @@ class FindingsTest {
     Acceptance moved = accept("drying/too-wet", "run[1]");
     Acceptance mended = accept("drying/perhaps-wet", null);
     List<Acceptance> all = List.of(used, moved, mended);
-    List<Finding> found = Findings.of(List.of(reported(STOP, "wet", "run[0].pause")), all, SOURCE);
+    List<Finding> found =
+        Findings.of(List.of(reported(STOP, "wet", "run[0].pause")), all, SOURCE, Bounds.USUAL);
     assertThat(Findings.idle(all, found)).containsExactlyInAnyOrder(moved, mended);
   }
 
   private static Finding only(Reported reported, List<Acceptance> acceptances) {
-    List<Finding> found = Findings.of(List.of(reported), acceptances, SOURCE);
+    List<Finding> found = Findings.of(List.of(reported), acceptances, SOURCE, Bounds.USUAL);
     assertThat(found).hasSize(1);
     return found.get(0);
   }

@@ -10,9 +10,6 @@ import strikeoff.plan.Arrangement;
  */
 final class Counts {
 
-  /** More than a crew prints by hand in a season. */
-  static final int MOST = 10_000;
-
   private final Map<String, Arrangement> arrangements;
   private final Map<String, Long> known = new LinkedHashMap<>();
 

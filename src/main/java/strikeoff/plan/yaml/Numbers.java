@@ -23,9 +23,12 @@ final class Numbers {
 
   private Numbers() {}
 
-  static Expected<List<Integer>> list() {
+  /**
+   * @param most how many numbers at most
+   */
+  static Expected<List<Integer>> list(int most) {
     Expected<List<List<Integer>>> parts =
-        Values.oneOrMore(Values.scalar(WORDS, List.of(), Numbers::parse));
+        Values.oneOrMore(Values.scalar(WORDS, List.of(), text -> parse(text, most)));
     return new Expected<>() {
       @Override
       public String words() {
@@ -51,8 +54,8 @@ final class Numbers {
               return Optional.empty();
             }
           }
-          if (numbers.size() > Counts.MOST) {
-            reading.wrong(item, "these are more than " + Counts.MOST + " numbers");
+          if (numbers.size() > most) {
+            reading.wrong(item, "these are more than " + most + " numbers");
             return Optional.empty();
           }
         }
@@ -61,7 +64,7 @@ final class Numbers {
     };
   }
 
-  private static Parsed<List<Integer>> parse(String text) {
+  private static Parsed<List<Integer>> parse(String text, int most) {
     List<Integer> numbers = new ArrayList<>();
     for (String part : text.split(",", -1)) {
       Matcher m = RANGE.matcher(part.strip());
@@ -80,8 +83,8 @@ final class Numbers {
                 + to
                 + "; numbers begin at 1 and rise");
       }
-      if (to - from >= Counts.MOST || numbers.size() > Counts.MOST) {
-        return Parsed.refused("these are more than " + Counts.MOST + " numbers");
+      if (to - from >= most || numbers.size() > most) {
+        return Parsed.refused("these are more than " + most + " numbers");
       }
       for (int n = from; n <= to; n++) {
         numbers.add(n);

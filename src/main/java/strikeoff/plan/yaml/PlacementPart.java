@@ -61,7 +61,10 @@ final class PlacementPart {
       return placements;
     }
     return new Relations(
-            f.get(), designs, new Surroundings(placements, draft.assumptions()).fillIn(lonely))
+            draft.bounds(),
+            f.get(),
+            designs,
+            new Surroundings(placements, draft.assumptions()).fillIn(lonely))
         .check();
   }
 
@@ -111,7 +114,7 @@ final class PlacementPart {
     return new Arrangement.Series(
         c.name(),
         c.design(),
-        f.required("series", Values.count("the number of copies", 1, Counts.MOST)),
+        f.required("series", Values.count("the number of copies", 1, draft.bounds().placements())),
         f.required("pitch", Values.aboveZero(Length.class)),
         free.start(f, "start", "start of the series"),
         f.required("across", Values.quantity(Length.class)),
@@ -183,7 +186,8 @@ final class PlacementPart {
                     "margin to keep clear"),
             f.optional("around", Values.oneOrMore(placement("a placement's name")))
                 .orElse(List.of()),
-            f.optional("count", Values.count("the number of repeats", 0, Counts.MOST)),
+            f.optional(
+                "count", Values.count("the number of repeats", 0, draft.bounds().placements())),
             c.turn(),
             c.mirrored(),
             f.path());
@@ -203,7 +207,7 @@ final class PlacementPart {
         c.name(),
         c.design(),
         f.required("anchor", placement("a placement's name")),
-        f.optional("which", Numbers.list()).orElse(List.of()),
+        f.optional("which", Numbers.list(draft.bounds().placements())).orElse(List.of()),
         offset.along(),
         offset.across(),
         c.turn(),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Bounds;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
@@ -34,10 +35,12 @@ public final class PlanReader {
   private static final int LONGEST_NOTES = 10_000;
 
   private final Policy policy;
+  private final Bounds bounds;
   private final Reading reading;
 
-  private PlanReader(Policy policy, Reading reading) {
+  private PlanReader(Policy policy, Bounds bounds, Reading reading) {
     this.policy = policy;
+    this.bounds = bounds;
     this.reading = reading;
   }
 
@@ -47,7 +50,14 @@ public final class PlanReader {
    * @param policy where defaults and tables come from
    */
   public static PlanReading read(String file, byte[] bytes, Policy policy) {
-    return read(file, YamlReader.read(bytes), policy, new Reading());
+    return read(file, bytes, policy, Bounds.USUAL);
+  }
+
+  /**
+   * @param bounds how much of it is taken in
+   */
+  public static PlanReading read(String file, byte[] bytes, Policy policy, Bounds bounds) {
+    return read(file, YamlReader.read(bytes, bounds), policy, bounds, new Reading());
   }
 
   /** Reads a plan from text. */
@@ -56,12 +66,17 @@ public final class PlanReader {
   }
 
   static PlanReading read(String file, YamlReading yaml, Policy policy, Reading reading) {
+    return read(file, yaml, policy, Bounds.USUAL, reading);
+  }
+
+  private static PlanReading read(
+      String file, YamlReading yaml, Policy policy, Bounds bounds, Reading reading) {
     if (yaml instanceof YamlReading.Faulty f) {
       return new PlanReading.Unreadable(file, f.problems(), f.lines());
     }
     Node root = ((YamlReading.Document) yaml).root();
     Map<PlanPath, Position> places = Places.of(root);
-    PrintPlan plan = new PlanReader(policy, reading).plan(root, places);
+    PrintPlan plan = new PlanReader(policy, bounds, reading).plan(root, places);
     return reading.problems().none()
         ? new PlanReading.Readable(
             plan, new SourceMap(file, yaml.lines(), places, Places.ends(root)))
@@ -70,7 +85,7 @@ public final class PlanReader {
 
   private PrintPlan plan(Node root, Map<PlanPath, Position> places) {
     Assumptions assumptions = new Assumptions(policy);
-    Draft draft = new Draft(policy, reading, assumptions, Names.of(root));
+    Draft draft = new Draft(policy, bounds, reading, assumptions, Names.of(root));
     Fields f = Fields.of(Item.root(root), "a plan", reading);
 
     String title = f.required("plan", Values.text("the plan's title", LONGEST_TITLE));

@@ -22,9 +22,6 @@ import strikeoff.yaml.Values;
 /** Reads print steps, and finds which separations and placements they mean. */
 final class PrintStepPart {
 
-  /** Bounds the simulated run, whatever the plan asks for. */
-  static final int MOST_IMPRESSIONS = 50_000;
-
   private static final Map<String, Step.Order> ORDERS = new LinkedHashMap<>();
 
   static {
@@ -55,7 +52,8 @@ final class PrintStepPart {
 
   Step print(int number, Fields f) {
     List<String> names = arrangements(f);
-    List<Integer> only = f.optional("only", Numbers.list()).orElse(List.of());
+    List<Integer> only =
+        f.optional("only", Numbers.list(draft.bounds().placements())).orElse(List.of());
     List<String> people = f.optional("by", Values.oneOrMore(person())).orElse(List.of());
     if (people.stream().distinct().count() < people.size()) {
       f.wrong("by", "one person is named twice");
@@ -104,8 +102,9 @@ final class PrintStepPart {
   }
 
   private List<String> arrangements(Fields f) {
+    List<String> named = List.copyOf(draft.names().placements());
     List<String> known =
-        Stream.concat(draft.names().placements().stream(), Stream.of("all")).toList();
+        named.isEmpty() ? named : Stream.concat(named.stream(), Stream.of("all")).toList();
     List<String> names =
         f.required(
             "print", Values.oneOrMore(Values.nameIn("a placement's name", "placement", known)));
@@ -139,13 +138,13 @@ final class PrintStepPart {
           step.separations().isEmpty() ? design.separations().size() : step.separations().size();
       impressions += places * colours;
     }
-    if (impressions > MOST_IMPRESSIONS) {
+    if (impressions > draft.bounds().impressions()) {
       f.wrong(
           "print",
           "with this step the run comes to some "
               + impressions
               + " impressions; more than "
-              + MOST_IMPRESSIONS
+              + draft.bounds().impressions()
               + " cannot be checked");
     }
   }

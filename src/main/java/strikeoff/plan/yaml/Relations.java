@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Bounds;
 import strikeoff.plan.Design;
 import strikeoff.yaml.Fields;
 
@@ -16,13 +17,19 @@ import strikeoff.yaml.Fields;
  */
 final class Relations {
 
+  private final Bounds bounds;
   private final Fields section;
   private final Map<String, Design> designs;
   private final Map<String, Arrangement> placements;
   private final Set<String> settled = new LinkedHashSet<>();
   private boolean circle;
 
-  Relations(Fields section, Map<String, Design> designs, Map<String, Arrangement> placements) {
+  Relations(
+      Bounds bounds,
+      Fields section,
+      Map<String, Design> designs,
+      Map<String, Arrangement> placements) {
+    this.bounds = bounds;
     this.section = section;
     this.designs = designs;
     this.placements = placements;
@@ -93,26 +100,26 @@ final class Relations {
         beyond(n, counts.atMost(n.anchor()));
       }
       total += counts.atMost(a.name());
-      if (total > Counts.MOST) {
+      if (total > bounds.placements()) {
         section.wrongKey(
             a.name(),
             "with this the plan comes to some "
                 + total
                 + " placements; more than "
-                + Counts.MOST
+                + bounds.placements()
                 + " cannot be checked. Is the pitch right?");
         return;
       }
       Design design = designs.get(a.design());
       int colours = design == null ? 0 : design.separations().size();
       impressions += counts.atMost(a.name()) * colours;
-      if (impressions > PrintStepPart.MOST_IMPRESSIONS) {
+      if (impressions > bounds.impressions()) {
         section.wrongKey(
             a.name(),
             "with this the plan comes to some "
                 + impressions
                 + " impressions; more than "
-                + PrintStepPart.MOST_IMPRESSIONS
+                + bounds.impressions()
                 + " cannot be checked. Is the pitch right?");
         return;
       }

@@ -22,9 +22,6 @@ import strikeoff.yaml.Values;
 /** Reads the steps of the run; each is known by its first word. */
 final class StepPart {
 
-  /** Bounds the simulated run. */
-  private static final int MOST_STEPS = 1000;
-
   private static final String END = "end of day";
   private static final List<String> VERBS =
       List.of("mix", "print", "dry", "move on", "sew", "fix", "rinse", "wash", "heat-set", END);
@@ -58,14 +55,11 @@ final class StepPart {
     if (!root.has("run")) {
       return List.of();
     }
-    if (root.item("run").get().node() instanceof Node.Sequence s && s.items().size() > MOST_STEPS) {
+    int most = draft.bounds().steps();
+    if (root.item("run").get().node() instanceof Node.Sequence s && s.items().size() > most) {
       root.wrongKey(
           "run",
-          "the run has "
-              + s.items().size()
-              + " steps; more than "
-              + MOST_STEPS
-              + " cannot be checked");
+          "the run has " + s.items().size() + " steps; more than " + most + " cannot be checked");
       return List.of();
     }
     return root.required("run", Lists.of("a step such as print: herons", this::step));

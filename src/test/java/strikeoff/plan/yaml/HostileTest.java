@@ -7,6 +7,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatNoException;
 
+import java.nio.charset.Charset;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import strikeoff.yaml.YamlReader;
+import strikeoff.plan.Bounds;
 
 /** Files that nobody wrote as plans, or wrote to do harm, end in words and soon. */
 class HostileTest {
@@ -111,9 +112,15 @@ class HostileTest {
     assertThat(bytes(Snippets.SOUND.getBytes(UTF_16)))
         .containsExactly("1:1 the file is UTF-16; save it as UTF-8 and try again");
     assertThat(bytes("plan: a".getBytes(UTF_16LE)))
-        .first()
-        .isEqualTo(
-            "1:2 a zero byte stands here; the file may be UTF-16 or no text at all, save it as UTF-8");
+        .containsExactly("1:1 the file is UTF-16; save it as UTF-8 and try again");
+    for (String code : List.of("UTF-32LE", "UTF-32BE", "X-UTF-32LE-BOM", "X-UTF-32BE-BOM")) {
+      assertThat(bytes(Snippets.SOUND.getBytes(Charset.forName(code))))
+          .as(code)
+          .containsExactly("1:1 the file is UTF-32; save it as UTF-8 and try again");
+    }
+    assertThat(bytes("plan: a\0".getBytes(UTF_8)))
+        .containsExactly(
+            "1:8 a zero byte stands here; the file may be no text at all, save it as UTF-8");
     assertThat(bytes(new byte[] {(byte) 0xC3})).hasSize(1);
   }
 
@@ -186,7 +193,7 @@ class HostileTest {
 
   @Test
   void filesBeyondAMebibyteAreNotEvenParsed() {
-    byte[] large = new byte[YamlReader.MOST_BYTES + 1];
+    byte[] large = new byte[Bounds.USUAL.bytes() + 1];
     assertThat(bytes(large))
         .containsExactly("1:1 the file is larger than 1024 KiB; no plan written by hand is");
   }

@@ -1,0 +1,94 @@
+package strikeoff.plan;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * How much of a plan is taken in before it is refused or cut short, so that no file, made by
+ * mistake or by malice, costs more time and memory than a print day is worth. Every number is at
+ * least 1.
+ *
+ * @param kib size of the file, in units of 1024 bytes
+ * @param depth how deep lists and mappings may lie in each other; plans need seven
+ * @param values keys, list items and values of the file
+ * @param placements placements of all arrangements together
+ * @param steps steps of the run
+ * @param impressions frames laid in the run
+ * @param findings findings told of one rule; of the others the last one says how many there are
+ */
+public record Bounds(
+    int kib, int depth, int values, int placements, int steps, int impressions, int findings) {
+
+  private static final int MOST = 1_000_000;
+
+  /** Far more than a crew prints by hand in a season. */
+  public static final Bounds USUAL = new Bounds(1024, 40, 50_000, 10_000, 1000, 50_000, 100);
+
+  /** The names under which {@link #with} knows them. */
+  public static Set<String> names() {
+    return USUAL.byName().keySet();
+  }
+
+  public Bounds {
+    if (kib < 1
+        || depth < 1
+        || values < 1
+        || placements < 1
+        || steps < 1
+        || impressions < 1
+        || findings < 1) {
+      throw new IllegalArgumentException("a bound is at least 1");
+    }
+  }
+
+  /** All of them, by name. */
+  public Map<String, Integer> byName() {
+    Map<String, Integer> all = new LinkedHashMap<>();
+    all.put("kib", kib);
+    all.put("depth", depth);
+    all.put("values", values);
+    all.put("placements", placements);
+    all.put("steps", steps);
+    all.put("impressions", impressions);
+    all.put("findings", findings);
+    return all;
+  }
+
+  /**
+   * The same with others of some names.
+   *
+   * @throws IllegalArgumentException if there is no such name, or a number below 1 or above a
+   *     million, or a depth above 200, which would exhaust the stack
+   */
+  public Bounds with(Map<String, Integer> others) {
+    Map<String, Integer> all = byName();
+    for (Map.Entry<String, Integer> other : new TreeMap<>(others).entrySet()) {
+      String name = other.getKey();
+      int most = name.equals("depth") ? 200 : MOST;
+      if (!all.containsKey(name)) {
+        throw new IllegalArgumentException(
+            "nothing is bounded by the name " + name + "; there are " + String.join(", ", names()));
+      }
+      if (other.getValue() < 1 || other.getValue() > most) {
+        throw new IllegalArgumentException(
+            "the bound of " + name + " is a number from 1 to " + most);
+      }
+      all.put(name, other.getValue());
+    }
+    return new Bounds(
+        all.get("kib"),
+        all.get("depth"),
+        all.get("values"),
+        all.get("placements"),
+        all.get("steps"),
+        all.get("impressions"),
+        all.get("findings"));
+  }
+
+  /** The size of the file in bytes, as far as an array reaches. */
+  public int bytes() {
+    return (int) Math.min(Integer.MAX_VALUE - 16L, kib * 1024L);
+  }
+}

@@ -1,0 +1,25 @@
+package strikeoff.plan;
+
+/**
+ * Work on a plan ends because nobody waits for it any more. Loops that a plan can make long ask
+ * {@link #ifAsked()} on every round; asking costs next to nothing.
+ */
+public final class GivenUp extends RuntimeException {
+
+  private static final long serialVersionUID = 1;
+
+  private GivenUp() {
+    super("given up");
+  }
+
+  /**
+   * Does nothing unless the thread is interrupted.
+   *
+   * @throws GivenUp if it is
+   */
+  public static void ifAsked() {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new GivenUp();
+    }
+  }
+}
