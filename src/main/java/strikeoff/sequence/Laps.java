@@ -7,6 +7,7 @@ import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Design.Separation;
+import strikeoff.plan.GivenUp;
 import strikeoff.timeline.Impression;
 import strikeoff.units.Area;
 
@@ -32,6 +33,7 @@ final class Laps {
 
   /** The earlier prints that share area with a later one and are of a kind. */
   List<Lap> under(Impression later, Predicate<Impression> kind) {
+    GivenUp.ifAsked();
     List<Lap> laps = new ArrayList<>();
     if (isTired()) {
       return laps;

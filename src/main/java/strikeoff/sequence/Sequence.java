@@ -10,7 +10,7 @@ import strikeoff.timeline.Timeline;
 
 /**
  * Facts about the order of work on the cloth. Facts about prints need a run that prints; a plan
- * that only lays out has none of them.
+ * that only lays out has none of them, and a run that forgets to print misses every placement.
  */
 public record Sequence(List<Evidence> evidence) {
 
@@ -27,7 +27,9 @@ public record Sequence(List<Evidence> evidence) {
       evidence.addAll(new ColourOrder(course).facts());
       evidence.addAll(new AnchorOrder(course, layout).facts());
       evidence.addAll(new SeamOrder(plan, course, layout).facts());
-      evidence.addAll(new Coverage(plan, course, layout).facts());
+    }
+    if (!plan.run().isEmpty()) {
+      evidence.addAll(new Coverage(plan, new Course(plan, timeline), layout).facts());
     }
     return new Sequence(evidence);
   }
