@@ -41,7 +41,10 @@ final class Strikeoff implements Runnable {
     line.addSubcommand(new CheckCommand(here));
     line.addSubcommand(new JoinCommand(here));
     line.addSubcommand(new CompareCommand(here));
+    line.addSubcommand(new StartCommand(here));
+    line.addSubcommand(new WatchCommand(here));
     line.addSubcommand(new SchemaCommand(here));
+    line.addSubcommand(new CompletionCommand(here));
     line.addSubcommand(new RulesCommand(here));
     line.addSubcommand(new ExplainCommand(here));
     line.setOut(here.out());

@@ -1,0 +1,164 @@
+package strikeoff.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import strikeoff.check.Checked;
+import strikeoff.check.Checker;
+import strikeoff.check.FileTrouble;
+import strikeoff.check.Verdict;
+import strikeoff.start.StartPlan;
+import strikeoff.start.Wishes;
+import strikeoff.units.Pair;
+import strikeoff.units.Parsed;
+
+/** Writes a first plan. */
+@Command(
+    name = "start",
+    description = "Writes a small plan with comments, to edit: a row of motifs in a few colours.",
+    sortOptions = false,
+    footer = {
+      "",
+      "The plan is checked before it is written, and what the check finds is told. Exit",
+      "codes: 0 it is printable, 1 it is not yet, 2 wrong usage, 3 what was wished can't",
+      "be read as a plan, 4 the file could not be written.",
+    })
+final class StartCommand implements Callable<Integer> {
+
+  private static final int MOST_COLOURS = 8;
+  private static final int MOST_MOTIFS = 100;
+
+  private final Surroundings here;
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--title",
+      paramLabel = "TEXT",
+      defaultValue = "My first plan",
+      description = "What the plan is called (${DEFAULT-VALUE}).")
+  private String title;
+
+  @Option(
+      names = "--medium",
+      paramLabel = "dye|paint",
+      defaultValue = "paint",
+      description = "Thickened reactive dye, or water-based paint (${DEFAULT-VALUE}).")
+  private String medium;
+
+  @Option(
+      names = "--fibre",
+      paramLabel = "FIBRE",
+      defaultValue = "cotton",
+      description = "What the cloth is made of (${DEFAULT-VALUE}).")
+  private String fibre;
+
+  @Option(
+      names = "--colours",
+      paramLabel = "COLOUR",
+      split = ",",
+      defaultValue = "teal",
+      description =
+          "In the order of printing, light before dark, with commas between (${DEFAULT-VALUE}).")
+  private List<String> colours;
+
+  @Option(
+      names = "--motif",
+      paramLabel = "SIZE",
+      defaultValue = "20 x 20 cm",
+      description = "Size of the motif, along the cloth x across it (${DEFAULT-VALUE}).")
+  private String motif;
+
+  @Option(
+      names = "--count",
+      paramLabel = "N",
+      defaultValue = "3",
+      description = "How many motifs (${DEFAULT-VALUE}).")
+  private int count;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE",
+      description = "Write it into this file, which must not be there yet, rather than print it.")
+  private Optional<String> output = Optional.empty();
+
+  @Mixin private Usual usual;
+
+  StartCommand(Surroundings here) {
+    this.here = here;
+  }
+
+  @Override
+  public Integer call() {
+    String text = StartPlan.text(wishes());
+    Checked checked = Checker.builtIn().check(output.orElse("the plan"), text);
+    Exit exit = Exit.of(checked.verdict());
+    if (output.isPresent()) {
+      Optional<String> trouble = write(output.get(), text);
+      if (trouble.isPresent()) {
+        Complaint.say(here, trouble.get());
+        return Exit.FAULT.code();
+      }
+    } else {
+      here.out().print(text);
+      here.out().flush();
+    }
+    if (checked.verdict() != Verdict.PRINTABLE) {
+      PlanText told = new PlanText(new Ink(false), here.width(), Detail.USUAL, 50);
+      told.of(checked).forEach(line -> here.err().print(line + "\n"));
+    }
+    return exit.code();
+  }
+
+  private Wishes wishes() {
+    if (!medium.equals("dye") && !medium.equals("paint")) {
+      throw wrong("--medium is dye or paint; “" + medium + "” is neither");
+    }
+    if (count < 1 || count > MOST_MOTIFS) {
+      throw wrong("--count takes a number from 1 to " + MOST_MOTIFS);
+    }
+    if (colours.size() > MOST_COLOURS) {
+      throw wrong("a first plan has at most " + MOST_COLOURS + " colours");
+    }
+    Parsed<Pair> size = Pair.size(motif);
+    if (size instanceof Parsed.Refused<Pair> refused) {
+      throw wrong("--motif: " + refused.message());
+    }
+    Pair pair = size.toOptional().orElseThrow();
+    if (pair.along().mm() < 1 || pair.across().mm() < 1) {
+      throw wrong("--motif: a motif measures at least 1 mm each way");
+    }
+    List<String> trimmed = colours.stream().map(String::strip).toList();
+    return new Wishes(
+        title, medium.equals("dye"), fibre, trimmed, pair.along(), pair.across(), count);
+  }
+
+  private Optional<String> write(String file, String text) {
+    try {
+      Files.writeString(
+          here.resolve(file), text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      return Optional.empty();
+    } catch (java.nio.file.FileAlreadyExistsException e) {
+      return Optional.of(file + ": this file is there already, and stays as it is");
+    } catch (InvalidPathException e) {
+      return Optional.of(file + ": not a path");
+    } catch (IOException e) {
+      return Optional.of(file + ": this file can't be written: " + FileTrouble.of(e));
+    }
+  }
+
+  private ParameterException wrong(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+}

@@ -1,0 +1,32 @@
+package strikeoff.start;
+
+import java.util.List;
+import strikeoff.units.Length;
+
+/**
+ * What a printer says before there is a plan.
+ *
+ * @param title of the plan
+ * @param dye true for thickened dye, false for paint
+ * @param fibre of the cloth, as plans name it
+ * @param colours in the order of printing, as plans write them; at least one
+ * @param along the motif's size along the cloth
+ * @param across the same across it
+ * @param count how many motifs, from 1
+ */
+public record Wishes(
+    String title,
+    boolean dye,
+    String fibre,
+    List<String> colours,
+    Length along,
+    Length across,
+    int count) {
+
+  public Wishes {
+    colours = List.copyOf(colours);
+    if (colours.isEmpty() || count < 1 || along.mm() <= 0 || across.mm() <= 0) {
+      throw new IllegalArgumentException("nothing to print");
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** A first plan to edit, from a few wishes. */
+package strikeoff.start;
