@@ -16,6 +16,8 @@ import strikeoff.units.MeshCount;
  * @param openings how many openings wide the detail is
  * @param holds the finest detail that the mesh holds
  * @param countNeeded coarsest mesh of the same thread that holds the detail
+ * @param finest the finest mesh that paste for cloth goes through
+ * @param finestHolds the finest detail that it holds
  */
 public record DetailOnMesh(
     String design,
@@ -27,6 +29,8 @@ public record DetailOnMesh(
     double openings,
     Length holds,
     MeshCount countNeeded,
+    MeshCount finest,
+    Length finestHolds,
     PlanPath path,
     PlanPath screenPath)
     implements Evidence {
@@ -40,6 +44,7 @@ public record DetailOnMesh(
     }
     double wanted = policy.limit("screens/detail-openings").amount();
     double detail = separation.detail().get().mm();
+    Mesh finest = Mesh.finest(policy);
     return Optional.of(
         new DetailOnMesh(
             design.name(),
@@ -51,8 +56,37 @@ public record DetailOnMesh(
             detail / mesh.opening().mm(),
             mesh.opening().times(wanted),
             new MeshCount(Math.ceil(10 / (detail / wanted + screen.thread().mm()))),
+            finest.count(),
+            finestHolds(policy),
             separation.path().key("detail"),
             screen.path()));
+  }
+
+  /** The finest detail that the finest mesh for paste on cloth holds, in hundredths of a mm. */
+  static Length finestHolds(Policy policy) {
+    double mm =
+        Mesh.finest(policy).opening().mm() * policy.limit("screens/detail-openings").amount();
+    // Up to what the words show, so that what they name does hold.
+    return new Length(Math.ceil(mm * 100 - 1e-9) / 100);
+  }
+
+  /** True if the mesh that would hold it is too fine for paste on cloth. */
+  public boolean beyondPaste() {
+    return countNeeded.perCm() > finest.perCm() && detail.compareTo(finestHolds) < 0;
+  }
+
+  /** What to change, as an instruction without a full stop. */
+  public String mending() {
+    return beyondPaste()
+        ? "No mesh does both: this detail needs "
+            + countNeeded
+            + ", and paste for cloth goes through "
+            + finest
+            + " at the finest; draw nothing finer than "
+            + finestHolds
+            + " and use a mesh of "
+            + finest
+        : "Use a mesh of about " + countNeeded + " or finer, or draw nothing finer than " + holds;
   }
 
   @Override

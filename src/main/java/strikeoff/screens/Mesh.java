@@ -2,6 +2,7 @@ package strikeoff.screens;
 
 import strikeoff.plan.Basis;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Range;
@@ -45,6 +46,13 @@ public record Mesh(MeshCount count, Length thread) {
 
   public static Mesh of(Screen screen) {
     return new Mesh(screen.mesh(), screen.thread());
+  }
+
+  /** The finest mesh that paste for cloth goes through, with the usual thread of such a count. */
+  static Mesh finest(Policy policy) {
+    double count = policy.limit("screens/finest-mesh").amount();
+    Length thread = new Length(policy.limit("screens/finest-thread").amount());
+    return new Mesh(new MeshCount(count), thread);
   }
 
   /** From the middle of one thread to the middle of the next. */

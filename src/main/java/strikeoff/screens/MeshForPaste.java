@@ -7,12 +7,14 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
+import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 
 /**
  * What goes through a screen.
  *
  * @param medium as people call it
+ * @param finestHolds the finest detail that the finest mesh for such paste holds
  * @param pastes that go through it, with that medium
  * @param deposit what a pull of the first of them lays down
  */
@@ -21,6 +23,7 @@ public record MeshForPaste(
     MeshCount count,
     String medium,
     boolean paint,
+    Length finestHolds,
     List<String> pastes,
     Deposit deposit,
     PlanPath path)
@@ -37,6 +40,7 @@ public record MeshForPaste(
         screen.mesh(),
         first.medium().text(),
         first.medium() == Medium.PAINT,
+        DetailOnMesh.finestHolds(policy),
         pastes.stream().map(Paste::name).distinct().toList(),
         Deposit.of(screen, first, policy),
         screen.path().key("mesh"));

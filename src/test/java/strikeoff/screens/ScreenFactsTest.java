@@ -62,6 +62,18 @@ class ScreenFactsTest {
   }
 
   @Test
+  void aDetailThatNoMeshForPasteHoldsSaysSo() {
+    // 10 / (0.05 / 2 + 0.08) = 95.2, so 96/cm; 91/cm with 48 µm: 2 · (109.89 − 48) µm = 123.8 µm,
+    // told as 0.13 mm
+    DetailOnMesh detail = detail(0.05);
+    assertThat(detail.countNeeded().perCm()).isEqualTo(96);
+    assertThat(detail.finestHolds().mm()).isCloseTo(0.13, within(1e-9));
+    assertThat(detail.beyondPaste()).isTrue();
+    assertThat(detail.mending()).contains("96/cm", "91/cm");
+    assertThat(detail(0.25).beyondPaste()).isFalse();
+  }
+
+  @Test
   void aDepositComesFromTheMeshUnlessItWasWeighed() {
     Screen screen = screen(54, 74, 36, 54, 60);
     // theoretical volume 51.6 cm³/m² at 1.05 g/mL: 54.2 g/m²
