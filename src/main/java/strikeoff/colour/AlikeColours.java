@@ -1,30 +1,55 @@
 package strikeoff.colour;
 
+import java.util.ArrayList;
 import java.util.List;
-import strikeoff.plan.Colour;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Ratio;
 
 /**
- * How far apart two printed pastes look on this ground.
+ * Printed pastes that hardly differ on this ground: each lies close to another of them.
  *
- * @param first the paste listed first
- * @param second the other one
- * @param difference CIEDE2000 between their looks on the ground
+ * @param pastes in the plan's order, at least two
+ * @param looks what each is expected to look like on the ground, as hexadecimal triples
+ * @param difference the least CIEDE2000 between two of them
+ * @param whole whether all pairs of pastes of the plan were looked at
  * @param path of the second paste's colour
  */
 public record AlikeColours(
-    String first,
-    Colour firstLook,
-    String second,
-    Colour secondLook,
+    List<String> pastes,
+    List<String> looks,
     Ratio difference,
+    boolean whole,
     List<Related> related,
     PlanPath path)
     implements Evidence {
 
+  /** More than that are told by their number. */
+  private static final int LISTED = 6;
+
   public AlikeColours {
+    pastes = List.copyOf(pastes);
+    looks = List.copyOf(looks);
     related = List.copyOf(related);
+  }
+
+  /** The first of the pastes, and how many more there are. */
+  public List<String> named() {
+    return brief(pastes);
+  }
+
+  /** The looks of those that are named. */
+  public List<String> shown() {
+    return brief(looks);
+  }
+
+  private List<String> brief(List<String> all) {
+    if (all.size() <= LISTED && whole) {
+      return all;
+    }
+    List<String> brief = new ArrayList<>(all.subList(0, Math.min(all.size(), LISTED)));
+    int more = all.size() - brief.size();
+    brief.add(more > 0 ? more + (whole ? " more" : " or more others") : "perhaps others");
+    return brief;
   }
 }

@@ -8,6 +8,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
 import strikeoff.units.Ratio;
 
 /** Facts about the colours that are printed, for rules to judge. */
@@ -16,6 +17,7 @@ final class ColourFacts {
   private final PrintPlan plan;
   private final Palette palette;
   private final Underlay underlay;
+  private final Likeness likeness;
   private final List<Swatch> printed;
   private final List<Overprint> overprints;
 
@@ -23,6 +25,7 @@ final class ColourFacts {
       PrintPlan plan,
       Palette palette,
       Underlay underlay,
+      Policy policy,
       List<Swatch> swatches,
       List<Overprint> overprints) {
     this.underlay = underlay;
@@ -30,10 +33,17 @@ final class ColourFacts {
     this.palette = palette;
     this.printed = swatches.stream().filter(s -> !s.placements().isEmpty()).toList();
     this.overprints = overprints;
+    this.likeness =
+        new Likeness(
+            printed,
+            policy.limit("order/told-apart").amount(),
+            policy.limit("media/most-pairs").amount());
   }
 
   List<Evidence> all() {
-    return Stream.of(onGround(), alike(), third()).flatMap(List::stream).toList();
+    return Stream.of(onGround(), likeness.facts(this::colourPath), third())
+        .<Evidence>flatMap(List::stream)
+        .toList();
   }
 
   private List<Evidence> onGround() {
@@ -62,26 +72,6 @@ final class ColourFacts {
               palette.strengthening(paste(swatch)),
               swatch.placements(),
               colourPath(swatch)));
-    }
-    return facts;
-  }
-
-  private List<Evidence> alike() {
-    List<Evidence> facts = new ArrayList<>();
-    for (int i = 0; i < printed.size(); i++) {
-      for (int j = i + 1; j < printed.size(); j++) {
-        Swatch first = printed.get(i);
-        Swatch second = printed.get(j);
-        facts.add(
-            new AlikeColours(
-                first.paste(),
-                first.onGround(),
-                second.paste(),
-                second.onGround(),
-                Ratio.toTenth(first.onGroundLab().difference(second.onGroundLab())),
-                List.of(new Evidence.Related(first.paste(), colourPath(first))),
-                colourPath(second)));
-      }
     }
     return facts;
   }

@@ -85,6 +85,7 @@ public record Swatches(
                 plan,
                 palette,
                 new Underlay(plan, layout, palette, policy.limit("media/most-pairs").amount()),
+                policy,
                 swatches,
                 overprints)
             .all());

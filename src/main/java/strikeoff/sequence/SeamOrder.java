@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Numbering;
-import strikeoff.layout.Placement;
 import strikeoff.layout.SeamCrossing;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
@@ -64,12 +63,18 @@ final class SeamOrder {
     for (int step : course.printSteps()) {
       if (step < sewing) {
         Map<String, List<Impression>> byArrangement = new LinkedHashMap<>();
+        Map<String, Set<Integer>> others = new LinkedHashMap<>();
         for (Impression print : course.impressions(step)) {
           if (across.contains(print.footprint().placement().id())) {
             byArrangement
                 .computeIfAbsent(
                     print.footprint().placement().arrangement(), name -> new ArrayList<>())
                 .add(print);
+          } else {
+            others
+                .computeIfAbsent(
+                    print.footprint().placement().arrangement(), name -> new TreeSet<>())
+                .add(print.footprint().placement().number());
           }
         }
         byArrangement.forEach(
@@ -81,7 +86,9 @@ final class SeamOrder {
                         Numbering.brief(numbers(prints)),
                         course.name(step),
                         course.name(sewing),
-                        others(arrangement, step, across),
+                        others.containsKey(arrangement)
+                            ? Numbering.brief(others.get(arrangement))
+                            : "none",
                         Group.names(prints),
                         List.of(
                             new Related("the seam", seam.path()),
@@ -89,17 +96,6 @@ final class SeamOrder {
                         course.path(step))));
       }
     }
-  }
-
-  private String others(String arrangement, int step, Set<Integer> across) {
-    Set<Integer> numbers = new TreeSet<>();
-    for (Impression print : course.impressions(step)) {
-      Placement placement = print.footprint().placement();
-      if (placement.arrangement().equals(arrangement) && !across.contains(placement.id())) {
-        numbers.add(placement.number());
-      }
-    }
-    return numbers.isEmpty() ? "none" : Numbering.brief(numbers);
   }
 
   private SeamSewn sewn(Seam seam, Set<Integer> across, int sewing) {

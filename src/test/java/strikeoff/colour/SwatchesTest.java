@@ -85,7 +85,25 @@ class SwatchesTest {
   void pastesThatNothingPrintsGiveNoFacts() {
     Swatches swatches = shells().dye("spare", 0xd9b77f).swatches();
     assertThat(swatches.swatches()).hasSize(4);
-    assertThat(facts(swatches, AlikeColours.class)).hasSize(3);
+    assertThat(facts(swatches, ColourOnGround.class)).hasSize(3);
+    assertThat(facts(swatches, AlikeColours.class)).isEmpty();
+  }
+
+  @Test
+  void pastesThatPassIntoEachOtherAreOneGroup() {
+    Sketch sketch = new Sketch().dye("red", 0xb03030);
+    String[] all = new String[41];
+    all[0] = "red";
+    for (int i = 1; i <= 40; i++) {
+      all[i] = "grey" + i;
+      sketch.dye(all[i], 0x808080 + 0x010101 * (i % 8));
+    }
+    List<AlikeColours> alike =
+        facts(sketch.design("shell", all).at("shells", "shell", 0).swatches(), AlikeColours.class);
+    assertThat(alike).hasSize(1);
+    assertThat(alike.get(0).pastes()).hasSize(40).doesNotContain("red");
+    assertThat(alike.get(0).difference().value()).isZero();
+    assertThat(alike.get(0).named()).hasSize(7).endsWith("34 more");
   }
 
   @Test
