@@ -38,9 +38,17 @@ public final class Spelling {
     if (best == null && word.length() >= 3) {
       return known.stream()
           .filter(k -> fold(k).startsWith(word) || (k.length() >= 3 && word.startsWith(fold(k))))
-          .findFirst();
+          .findFirst()
+          .or(() -> within(word, known));
     }
     return Optional.ofNullable(best);
+  }
+
+  /** A known word that stands as a whole word in what was written: dye in reactive dye. */
+  private static Optional<String> within(String word, Collection<String> known) {
+    return known.stream()
+        .filter(k -> k.length() >= 3 && (" " + word + " ").contains(" " + fold(k) + " "))
+        .findFirst();
   }
 
   /** As {@code ; did you mean “pitch”?}, or nothing. */

@@ -24,6 +24,7 @@ public final class Fields {
   private final Map<String, Node.Entry> entries;
   private final Reading reading;
   private final Set<String> asked = new LinkedHashSet<>();
+  private final Map<String, String> otherwise = new LinkedHashMap<>();
   private final Set<String> faulty = new LinkedHashSet<>();
   private final boolean hollow;
 
@@ -167,7 +168,15 @@ public final class Fields {
     }
   }
 
+  /** Says what is called otherwise here, for those who write the other word. */
+  public void calls(String written, String key) {
+    otherwise.put(written, key);
+  }
+
   private String unknown(String key) {
+    if (otherwise.containsKey(key)) {
+      return Script.quoted(key) + " is not known here; did you mean “" + otherwise.get(key) + "”?";
+    }
     List<String> free = asked.stream().filter(k -> !entries.containsKey(k)).toList();
     String meant = Spelling.didYouMean(key, free);
     String rest =

@@ -32,6 +32,8 @@ final class ClothPart {
 
   Cloth cloth(Fields root) {
     Fields f = root.underOrAbsent("cloth", "the cloth");
+    f.calls("colour", "ground");
+    f.calls("color", "ground");
     if (!root.has("cloth")) {
       root.wrong("cloth", "“cloth” is missing: the cloth with its length and width belongs here");
       f = Fields.absent(f.path(), new strikeoff.plan.Position(1, 1), new Reading());

@@ -52,7 +52,10 @@ final class Colours {
     return Parsed.refused(
         HEX_WITHOUT_MARK.matcher(text).matches()
             ? words + "; did you mean “#" + text + "”?"
-            : words + Spelling.didYouMean(text, NAMED.keySet()));
+            : words
+                + Everyday.colour(text)
+                    .map(near -> "; “" + near + "” comes near it")
+                    .orElseGet(() -> Spelling.didYouMean(text, NAMED.keySet())));
   }
 
   private static Colour of(String hex, String written) {

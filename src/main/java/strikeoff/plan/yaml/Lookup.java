@@ -1,5 +1,6 @@
 package strikeoff.plan.yaml;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +29,21 @@ final class Lookup {
       known.put(fold(f.name()), f.name());
       f.aliases().forEach(a -> known.put(fold(a), f.name()));
     }
-    return find(written, known, "fibre");
+    List<String> several =
+        Arrays.stream(fold(written).split("[^a-z]+"))
+            .filter(known::containsKey)
+            .map(known::get)
+            .distinct()
+            .toList();
+    return several.size() > 1 && !known.containsKey(fold(written))
+        ? Parsed.refused(
+            Script.quoted(written)
+                + " is a blend; give its shares such as {"
+                + several.get(0)
+                + ": 65 %, "
+                + several.get(1)
+                + ": 35 %}")
+        : find(written, known, "fibre");
   }
 
   static Parsed<String> substance(String written, Policy policy) {

@@ -78,7 +78,7 @@ final class StepPart {
     if (verbs.isEmpty()) {
       String near =
           f.names().stream()
-              .flatMap(k -> Spelling.nearest(k, VERBS).stream())
+              .flatMap(k -> Everyday.step(k).or(() -> Spelling.nearest(k, VERBS)).stream())
               .findFirst()
               .map(v -> "; did you mean “" + v + "”?")
               .orElse("");
@@ -98,7 +98,9 @@ final class StepPart {
     return VERBS.contains(text)
         ? "“" + text + "” needs a value, such as print: herons"
         : "a step such as print: herons, or end of day, was expected"
-            + Spelling.didYouMean(text, VERBS);
+            + Everyday.step(text)
+                .map(step -> "; did you mean “" + step + "”?")
+                .orElseGet(() -> Spelling.didYouMean(text, VERBS));
   }
 
   private Step decode(String verb, Fields f) {

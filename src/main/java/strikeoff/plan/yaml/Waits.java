@@ -35,6 +35,10 @@ final class Waits {
         return Parsed.value(new Until.State(d));
       }
     }
+    if (rest.equals("overnight")) {
+      return Parsed.refused(
+          WORDS + " was expected; give the night as 12 h, or make “end of day” a step of its own");
+    }
     boolean word = !rest.isEmpty() && Character.isLetter(rest.charAt(0));
     if (until || word) {
       return Parsed.refused(

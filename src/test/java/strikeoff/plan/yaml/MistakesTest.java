@@ -31,6 +31,26 @@ class MistakesTest {
             "four: 60 min",
             "33:5 “for” is missing: a time such as 35 min belongs here",
             "35:5 “four” is not known here; did you mean “for”?"),
+        // Words of every day
+        mistake(
+            "fibre: cotton",
+            "fibre: polyester cotton",
+            "3:10 “polyester cotton” is a blend; give its shares such as {polyester: 65 %, cotton:"
+                + " 35 %}"),
+        mistake(
+            "ground: \"#efe6d3\"",
+            "colour: white",
+            "6:3 “colour” is not known here; did you mean “ground”?"),
+        mistake(
+            "ground: \"#efe6d3\"",
+            "ground: cream",
+            "6:11 a colour such as \"#b5653a\" or teal was expected; “cream” is not one; “cornsilk”"
+                + " comes near it"),
+        mistake(
+            "dry: until fix-safe",
+            "dry: overnight",
+            "32:10 a time such as 40 min, or until frame-safe, lift-safe or fix-safe, was expected;"
+                + " give the night as 12 h, or make “end of day” a step of its own"),
         // Kinds
         mistake(
             "plan: Shells on a runner",
