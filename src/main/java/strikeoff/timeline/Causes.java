@@ -15,11 +15,10 @@ final class Causes {
    * One place where a wait is too short.
    *
    * @param how a wait between colours or passes, a pause between impressions, or a drying step
-   * @param step the later print step
-   * @param colour the colour whose frames come too early; empty for a drying step, which all
-   *     colours of the step wait for
+   * @param step the later print step; what is written there holds for all its colours, so they are
+   *     one cause
    */
-  record Cause(How how, int step, String colour) {}
+  record Cause(How how, int step) {}
 
   /** A contact with how often a wait of its cause lies between its two impressions. */
   record Pair(Contact contact, int waitsBetween) {
@@ -46,18 +45,17 @@ final class Causes {
       Printed earlier = day.run().printed().get(contact.earlier().id());
       Printed later = day.run().printed().get(contact.later().id());
       int waits = later.waitsBefore() - earlier.waitsBefore();
-      String colour = colour(contact.later());
       Cause cause;
       int between = 1;
       if (earlier.step() != later.step()) {
-        cause = new Cause(How.DRY_STEP, later.step().number(), "");
+        cause = new Cause(How.DRY_STEP, later.step().number());
       } else if (waits > 0) {
-        cause = new Cause(How.DRY_BETWEEN_COLOURS, later.step().number(), colour);
+        cause = new Cause(How.DRY_BETWEEN_COLOURS, later.step().number());
         between = waits;
       } else if (later.passesBefore() > earlier.passesBefore()) {
-        cause = new Cause(How.DRY_BETWEEN_PASSES, later.step().number(), colour);
+        cause = new Cause(How.DRY_BETWEEN_PASSES, later.step().number());
       } else {
-        cause = new Cause(How.PAUSE, later.step().number(), colour);
+        cause = new Cause(How.PAUSE, later.step().number());
         between = later.impressionsBefore() - earlier.impressionsBefore();
       }
       causes

@@ -40,9 +40,14 @@ public record Moment(long seconds) implements Comparable<Moment> {
     return two(minute / 60) + ":" + two(minute % 60);
   }
 
-  /** As {@code day 2, 14:05}. */
+  /** As {@code day 2, 14:05}; before the run as {@code 3 days before day 1, 18:00}. */
   public String text() {
-    return "day " + day() + ", " + clock();
+    int before = 1 - day();
+    String when =
+        before <= 0
+            ? "day " + day()
+            : (before == 1 ? "the day" : before + " days") + " before day 1";
+    return when + ", " + clock();
   }
 
   private static String two(long number) {

@@ -73,7 +73,7 @@ final class Trials {
     if (cause.how() != How.PAUSE || !can) {
       return Optional.empty();
     }
-    Cause between = new Cause(How.DRY_BETWEEN_PASSES, cause.step(), cause.colour());
+    Cause between = new Cause(How.DRY_BETWEEN_PASSES, cause.step());
     Remedy remedy = new Remedy(How.EVERY_OTHER, cause.step(), 0);
     for (int round = 0; round < ROUNDS && budget >= impressions; round++) {
       Timeline.Day day = trial(remedy, impressions);

@@ -29,6 +29,8 @@ import strikeoff.units.Span;
  * @param cured false if no wait in that place clears it
  * @param cure what to write, with the finish it leads to and what clears slow drying too
  * @param otherWay a further way to clear it as a sentence that begins with a space, or empty
+ * @param also other colours of the same cause with their pairs, as sentences that begin with a
+ *     space
  * @param further more pairs that the same wait clears, as a sentence that begins with a space
  */
 public record WetContact(
@@ -52,6 +54,7 @@ public record WetContact(
     boolean cured,
     String cure,
     String otherWay,
+    String also,
     String further,
     PlanPath path,
     List<Related> related,

@@ -2,6 +2,8 @@ package strikeoff.timeline;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +50,7 @@ final class WetContacts {
     Pair worst = pairs.stream().max(WORST_LAST).orElseThrow();
     boolean certain = worst.certain();
     Contact contact = worst.contact();
+    List<Pair> told = pairs.stream().filter(p -> told(p, worst)).toList();
     List<Pair> alike = pairs.stream().filter(p -> alike(p, worst)).toList();
     int impressions = day.impressions().size();
     Outcome surely = trials.waitFor(cause, pairs, true, impressions);
@@ -83,19 +86,42 @@ final class WetContacts {
             : passesFirst && !wait.cleared()
                 ? ""
                 : " Or write " + (passesFirst ? pause : passes) + ".",
-        further(pairs.size() - alike.size()),
+        also(told, alike),
+        further(pairs.size() - told.size()),
         contact.later().path(),
         List.of(
             new Related("the film below", contact.earlier().path()),
             new Related("its paste", contact.earlier().footprint().paste().path())),
-        marks(alike));
+        marks(told));
+  }
+
+  private static boolean told(Pair pair, Pair worst) {
+    return pair.certain() == worst.certain()
+        && pair.contact().sameMotif() == worst.contact().sameMotif();
+  }
+
+  /** The other colours that one wait clears in the same way. */
+  private static String also(List<Pair> told, List<Pair> alike) {
+    Set<Pair> those = new HashSet<>(alike);
+    Map<String, Integer> others = new LinkedHashMap<>();
+    for (Pair pair : told) {
+      if (!those.contains(pair)) {
+        String colours =
+            Causes.colour(pair.contact().later())
+                + " on "
+                + Causes.colour(pair.contact().earlier());
+        others.merge(colours, 1, Integer::sum);
+      }
+    }
+    List<String> said = new ArrayList<>();
+    others.forEach((colours, n) -> said.add(colours + (n == 1 ? " once" : " " + n + " times")));
+    return said.isEmpty() ? "" : " Too early as well: " + String.join("; ", said) + ".";
   }
 
   private static boolean alike(Pair pair, Pair worst) {
     Contact one = pair.contact();
     Contact other = worst.contact();
-    return pair.certain() == worst.certain()
-        && one.sameMotif() == other.sameMotif()
+    return told(pair, worst)
         && one.earlier().step() == other.earlier().step()
         && Causes.colour(one.earlier()).equals(Causes.colour(other.earlier()))
         && Causes.colour(one.later()).equals(Causes.colour(other.later()));

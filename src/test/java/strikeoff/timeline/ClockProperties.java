@@ -277,7 +277,6 @@ class ClockProperties {
       Causes.Cause cause =
           Causes.of(asWritten).keySet().stream()
               .filter(c -> c.how() == contact.remedy().how() && c.step() == contact.laterStep())
-              .filter(c -> c.colour().isEmpty() || c.colour().equals(contact.laterColour()))
               .findFirst()
               .orElseThrow();
       assertThat(left.getOrDefault(cause, List.of()))
