@@ -17,7 +17,6 @@ import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
-import strikeoff.units.Mass;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
@@ -56,7 +55,6 @@ public final class PlanSchema {
     forms.put("lengthAboveZero", WrittenForms.aboveZero(Length.class));
     forms.put("signedLength", WrittenForms.signed(Length.class));
     forms.put("area", WrittenForms.aboveZero(Area.class));
-    forms.put("mass", WrittenForms.aboveZero(Mass.class));
     forms.put("time", WrittenForms.of(Span.class));
     forms.put("timeAboveZero", WrittenForms.aboveZero(Span.class));
     forms.put("temperature", WrittenForms.of(Temperature.class));
