@@ -19,6 +19,9 @@ public final class Script {
    */
   static String plain(String written) {
     String text = written.length() > 200 ? written.substring(0, 200) : written;
+    if (isPlain(text)) {
+      return text;
+    }
     text = SPACES.matcher(text).replaceAll(" ").strip();
     text = text.replace('\u03bc', '\u00b5').replace('\u2212', '-');
     text = text.replace("^2", "2").replace("²", "2").replace("^3", "3").replace("³", "3");
@@ -28,6 +31,20 @@ public final class Script {
     text = text.replace("⅜", "3/8").replace("⅝", "5/8").replace("⅞", "7/8");
     text = text.replace("⁄", "/").replace("º", "°").replace("° ", "°");
     return AROUND_SLASH.matcher(text).replaceAll("/");
+  }
+
+  /** True for what most people write most of the time, such as {@code 12.5 cm}. */
+  private static boolean isPlain(String text) {
+    char last = ' ';
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean one = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
+      if (!one && c != '.' && c != '%' && (c != ' ' || last == ' ')) {
+        return false;
+      }
+      last = c;
+    }
+    return last != ' ';
   }
 
   /** For a message: short, on one line, control characters shown as a box. */

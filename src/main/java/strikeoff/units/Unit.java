@@ -44,10 +44,12 @@ record Unit(
 
   /** An amount of this unit in the base unit. */
   BigDecimal toBase(Amount amount) {
-    return amount
-        .numerator()
-        .subtract(zero.multiply(amount.denominator()))
-        .multiply(times)
-        .divide(amount.denominator().multiply(over), MathContext.DECIMAL128);
+    BigDecimal above =
+        amount.numerator().subtract(zero.multiply(amount.denominator())).multiply(times);
+    BigDecimal below = amount.denominator().multiply(over);
+    // Most quantities need no division, and a division costs more than all the rest of reading one.
+    return below.equals(BigDecimal.ONE)
+        ? above.round(MathContext.DECIMAL128)
+        : above.divide(below, MathContext.DECIMAL128);
   }
 }

@@ -1,9 +1,9 @@
 package strikeoff.plan.yaml;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import strikeoff.plan.Screen;
-import strikeoff.policy.Default;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Pair;
@@ -19,6 +19,7 @@ final class ScreenPart {
   private static final String THREADS = "screen.thread.";
 
   private final Draft draft;
+  private final Map<String, Double> threads = new LinkedHashMap<>();
   private final Assumptions assumptions;
 
   ScreenPart(Draft draft) {
@@ -76,11 +77,22 @@ final class ScreenPart {
 
   /** The default of the nearest count, by ratio, since meshes are graded so. */
   private String nearestThread(MeshCount mesh) {
-    return draft.policy().defaults().values().stream()
-        .map(Default::name)
-        .filter(n -> n.startsWith(THREADS))
-        .min(Comparator.comparingDouble(n -> Math.abs(Math.log(count(n) / mesh.perCm()))))
+    return threads().entrySet().stream()
+        .min(
+            Comparator.comparingDouble(
+                thread -> Math.abs(Math.log(thread.getValue() / mesh.perCm()))))
+        .map(Map.Entry::getKey)
         .orElseThrow(() -> new IllegalStateException("the policy has no default " + THREADS + "…"));
+  }
+
+  /** Threads per cm of the usual meshes, by the names of their defaults. */
+  private Map<String, Double> threads() {
+    if (threads.isEmpty()) {
+      draft.policy().defaults().keySet().stream()
+          .filter(name -> name.startsWith(THREADS))
+          .forEach(name -> threads.put(name, count(name)));
+    }
+    return threads;
   }
 
   private static double count(String defaultName) {
