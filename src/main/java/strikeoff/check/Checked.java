@@ -32,6 +32,7 @@ public sealed interface Checked {
    * @param findings in {@link Finding#ORDER}
    * @param faults rules that failed on this plan; as long as there are any, it can't be called
    *     printable
+   * @param policies names of the policy files that applied, from the top down
    */
   record Judged(
       String file,
@@ -39,10 +40,23 @@ public sealed interface Checked {
       SourceMap source,
       Facts facts,
       List<Finding> findings,
-      List<RuleFault> faults)
+      List<RuleFault> faults,
+      List<String> policies)
       implements Checked {
 
+    /** A plan that no policy file applied to. */
+    public Judged(
+        String file,
+        PrintPlan plan,
+        SourceMap source,
+        Facts facts,
+        List<Finding> findings,
+        List<RuleFault> faults) {
+      this(file, plan, source, facts, findings, faults, List.of());
+    }
+
     public Judged {
+      policies = List.copyOf(policies);
       findings = findings.stream().sorted(Finding.ORDER).toList();
       faults = List.copyOf(faults);
     }

@@ -7,9 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import strikeoff.described.Described;
 import strikeoff.facts.Facts;
+import strikeoff.findings.BarredAcceptance;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
 import strikeoff.findings.IdleAcceptance;
@@ -18,6 +21,7 @@ import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Bounds;
+import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Problem;
@@ -28,17 +32,25 @@ import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.rulebook.Rulebook;
 import strikeoff.rulebook.Rulebook.Judgement;
+import strikeoff.studio.Studio;
+import strikeoff.studio.StudioReader;
+import strikeoff.studio.StudioReading;
 import strikeoff.units.Spelling;
 
 /**
  * Checks plans one by one against one policy and one set of rules. Threads may share it. Whatever a
  * plan holds, it comes back as a {@link Checked}, never as an exception.
  *
- * @param policy what limits and defaults say
+ * @param studio what limits, defaults and the studio's policy say
  * @param rules what judges
  * @param bounds how much of a plan is taken in, and of its findings told
  */
-public record Checker(Policy policy, Rulebook rules, Bounds bounds) {
+public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
+
+  /** Without a studio's policy. */
+  public Checker(Policy policy, Rulebook rules, Bounds bounds) {
+    this(Studio.plain(policy), rules, bounds);
+  }
 
   /** The policy and the rules that come with the program. */
   public static Checker builtIn() {
@@ -67,6 +79,37 @@ public record Checker(Policy policy, Rulebook rules, Bounds bounds) {
     Rulebook rules = Rulebook.builtIn();
     rules.prepare();
     return rules;
+  }
+
+  /**
+   * What checks an example: this, or this under the example's policy.
+   *
+   * @throws IllegalStateException if that policy has a mistake: the program was built wrong
+   */
+  public Checker of(Example example) {
+    if (example.policy().isEmpty()) {
+      return this;
+    }
+    StudioReading reading =
+        StudioReader.read(
+            "studio.yaml",
+            example.policy().getBytes(StandardCharsets.UTF_8),
+            policy(),
+            rules.rules().stream().map(RuleInfo::id).toList());
+    if (reading instanceof StudioReading.Read read) {
+      return new Checker(Studio.of(policy(), List.of(read.file())), rules, bounds);
+    }
+    throw new IllegalStateException("an example's policy can't be read: " + reading);
+  }
+
+  /** The limits and defaults in force. */
+  public Policy policy() {
+    return studio.policy();
+  }
+
+  /** The rule of that id as it counts here. */
+  public Optional<RuleInfo> rule(String id) {
+    return rules.rule(id).map(studio::counted);
   }
 
   /**
@@ -103,7 +146,7 @@ public record Checker(Policy policy, Rulebook rules, Bounds bounds) {
 
   private Checked check(String name, byte[] bytes) {
     try {
-      PlanReading reading = PlanReader.read(name, bytes, policy, bounds);
+      PlanReading reading = PlanReader.read(name, bytes, policy(), studio.stock(), bounds);
       if (reading instanceof PlanReading.Unreadable unreadable) {
         return new Checked.Unreadable(name, unreadable.lines(), unreadable.problems());
       }
@@ -138,28 +181,36 @@ public record Checker(Policy policy, Rulebook rules, Bounds bounds) {
   }
 
   private Checked judged(String name, PrintPlan plan, SourceMap source) {
-    Facts facts = Facts.derive(plan, policy);
-    Judgement first = rules.judge(facts.forRules(policy));
-    List<Finding> findings = Findings.of(first.reported(), plan.acceptances(), source, bounds);
-    List<IdleAcceptance> idle =
-        Findings.idle(plan.acceptances(), findings).stream()
-            .map(a -> new IdleAcceptance(a.rule(), a.at(), a.path()))
-            .toList();
-    if (idle.isEmpty()) {
-      return new Checked.Judged(name, plan, source, facts, findings, first.faults());
+    Facts facts = Facts.derive(plan, policy());
+    Judgement first =
+        rules.judge(
+            facts.forRules(policy()),
+            rules.own().rules().isEmpty()
+                ? List.of()
+                : Described.of(plan, facts.layout(), facts.timeline()));
+    List<Acceptance> allowed = new ArrayList<>();
+    List<Evidence> idle = new ArrayList<>();
+    for (Acceptance a : plan.acceptances()) {
+      Optional<String> bar = studio.bars(a.rule());
+      if (bar.isPresent()) {
+        idle.add(new BarredAcceptance(a.rule(), a.at(), bar.get(), a.path()));
+      } else {
+        allowed.add(a);
+      }
     }
-    // What is accepted in vain shows only when everything else is known.
-    Judgement second = rules.judge(idle);
-    List<Reported> reported = new ArrayList<>(first.reported());
-    reported.addAll(second.reported());
+    List<Reported> reported = new ArrayList<>(studio.counted(first.reported()));
     List<RuleFault> faults = new ArrayList<>(first.faults());
-    faults.addAll(second.faults());
-    return new Checked.Judged(
-        name,
-        plan,
-        source,
-        facts,
-        Findings.of(reported, plan.acceptances(), source, bounds),
-        faults);
+    List<Finding> findings = Findings.of(reported, allowed, source, bounds);
+    Findings.idle(allowed, findings)
+        .forEach(a -> idle.add(new IdleAcceptance(a.rule(), a.at(), a.path())));
+    if (!idle.isEmpty()) {
+      // What is accepted in vain shows only when everything else is known.
+      Judgement second = rules.judge(idle);
+      reported.addAll(studio.counted(second.reported()));
+      faults.addAll(second.faults());
+      findings = Findings.of(reported, allowed, source, bounds);
+    }
+    faults.removeIf(f -> studio.isOff(f.rule()));
+    return new Checked.Judged(name, plan, source, facts, findings, faults, studio.files());
   }
 }

@@ -20,6 +20,8 @@ import java.util.regex.Pattern;
  *   <li>{@code #> instead TEXT}: in the twin the line reads TEXT, indented alike; without TEXT it
  *       goes;
  *   <li>a whole line {@code #+ TEXT} comes alive in the twin.
+ *   <li>a whole line {@code #: TEXT} is a line of the studio's policy, under which both are
+ *       checked.
  * </ul>
  *
  * Both plans have the text's own line numbers.
@@ -27,9 +29,13 @@ import java.util.regex.Pattern;
  * @param situation what the first comment says of it
  * @param firing the plan that fires the rule, line by line
  * @param twin the mended plan, line by line, as many lines
+ * @param policy the studio's policy file, or nothing
  * @param marks what the firing plan must have found
  */
-public record Example(String situation, List<String> firing, List<String> twin, Set<Mark> marks) {
+public record Example(
+    String situation, List<String> firing, List<String> twin, String policy, Set<Mark> marks) {
+
+  private static final String POLICY = "#: ";
 
   private static final Pattern ADDED = Pattern.compile("(\\s*)#\\+(?: (.*))?");
 
@@ -55,11 +61,18 @@ public record Example(String situation, List<String> firing, List<String> twin, 
     List<String> twin = new ArrayList<>();
     Set<Mark> marks = new LinkedHashSet<>();
     String situation = "";
+    StringBuilder policy = new StringBuilder();
     for (String line : text.lines().toList()) {
       Matcher added = ADDED.matcher(line);
       if (added.matches()) {
         firing.add("");
         twin.add(added.group(1) + (added.group(2) == null ? "" : added.group(2)));
+        continue;
+      }
+      if (line.startsWith(POLICY)) {
+        policy.append(line.substring(POLICY.length())).append('\n');
+        firing.add(line);
+        twin.add(line);
         continue;
       }
       int cut = line.indexOf("#>");
@@ -70,7 +83,7 @@ public record Example(String situation, List<String> firing, List<String> twin, 
       firing.add(plain);
       twin.add(cut < 0 ? plain : marked(plain, line.substring(cut), firing.size(), marks));
     }
-    return new Example(situation, firing, twin, marks);
+    return new Example(situation, firing, twin, policy.toString(), marks);
   }
 
   /**

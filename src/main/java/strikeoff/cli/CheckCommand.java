@@ -13,7 +13,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import strikeoff.check.Checker;
 import strikeoff.cli.PlanFiles.Found;
 import strikeoff.plan.Bounds;
 import strikeoff.report.outcome.Shard;
@@ -90,6 +89,8 @@ final class CheckCommand implements Callable<Integer> {
       description = "Tell also reasons, sources, the plan's figures and what was assumed.")
   private boolean verbose;
 
+  @Mixin private StudioOptions studioOptions;
+
   @Mixin private Usual usual;
 
   @Option(
@@ -133,7 +134,13 @@ final class CheckCommand implements Callable<Integer> {
       found.wrong().forEach(wrong -> Complaint.say(here, wrong));
       return Exit.USAGE.code();
     }
-    CheckRun run = new CheckRun(here, Checker.builtIn(bounds()), settings());
+    Studios studios = Studios.of(here, studioOptions, bounds(), found.plans());
+    if (!studios.wrong().isEmpty()) {
+      studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+      return Exit.USAGE.code();
+    }
+    studios.notes().forEach(note -> Complaint.say(here, note));
+    CheckRun run = new CheckRun(here, studios, settings());
     found.closed().forEach(run::trouble);
     Exit worst = run.of(found.plans());
     return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();

@@ -22,14 +22,14 @@ final class CheckRun {
   private static final int LONG_BATCH = 20;
 
   private final Surroundings here;
-  private final Checker checker;
+  private final Studios studios;
   private final Settings settings;
   private final Outputs<Results> outputs;
   private final List<Exit> exits = new ArrayList<>();
 
-  CheckRun(Surroundings here, Checker checker, Settings settings) {
+  CheckRun(Surroundings here, Studios studios, Settings settings) {
     this.here = here;
-    this.checker = checker;
+    this.studios = studios;
     this.settings = settings;
     this.outputs = new Outputs<>(here, Formats.RESULTS, settings.outputs());
   }
@@ -110,7 +110,7 @@ final class CheckRun {
             settings.title(),
             settings.shard(),
             all.size(),
-            checker.rules().rules(),
+            studios.rules(),
             outcomes),
         (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e)));
     exits.add(tally.exit());
@@ -138,6 +138,7 @@ final class CheckRun {
   }
 
   private Checked checked(PlanFile plan) {
+    Checker checker = studios.checker(plan);
     return plan.isStandardInput()
         ? checker.check(plan.name(), here.in())
         : checker.check(plan.path(), plan.name());

@@ -14,10 +14,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.Found;
 import strikeoff.cli.PlanFiles.PlanFile;
+import strikeoff.plan.Bounds;
 import strikeoff.report.compare.Comparison;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Results;
@@ -79,6 +79,8 @@ final class CompareCommand implements Callable<Integer> {
       description = "Give a plan up that takes longer than this (${DEFAULT-VALUE}).")
   private long maxSeconds;
 
+  @Mixin private StudioOptions studioOptions;
+
   @Mixin private Usual usual;
 
   CompareCommand(Surroundings here) {
@@ -95,17 +97,16 @@ final class CompareCommand implements Callable<Integer> {
     if (maxSeconds < 1) {
       throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
     }
-    Checker checker = Checker.builtIn();
     List<Exit> exits = new ArrayList<>();
-    Optional<Results> old = results(before, checker, exits);
-    Optional<Results> now = results(after, checker, exits);
+    Optional<Results> old = results(before, exits);
+    Optional<Results> now = results(after, exits);
     return old.isEmpty() || now.isEmpty()
         ? Exit.worst(exits).code()
         : write(Comparison.of(old.get(), now.get()), now.get(), exits);
   }
 
   /** Those of an earlier run, or of a run now; empty with the reason told. */
-  private Optional<Results> results(String named, Checker checker, List<Exit> exits) {
+  private Optional<Results> results(String named, List<Exit> exits) {
     if (named.toLowerCase(Locale.ROOT).endsWith(".json")) {
       try {
         return Optional.of(ResultFile.read(here, named));
@@ -123,6 +124,13 @@ final class CompareCommand implements Callable<Integer> {
     }
     found.closed().forEach(closed -> trouble(closed, exits));
     List<PlanFile> plans = found.plans();
+    Studios studios = Studios.of(here, studioOptions, Bounds.USUAL, plans);
+    if (!studios.wrong().isEmpty()) {
+      studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+      exits.add(Exit.USAGE);
+      return Optional.empty();
+    }
+    studios.notes().forEach(note -> Complaint.say(here, note));
     Map<PlanFile, Integer> numbers = new HashMap<>();
     plans.forEach(plan -> numbers.put(plan, numbers.size() + 1));
     List<Outcome> outcomes = new ArrayList<>();
@@ -132,8 +140,8 @@ final class CompareCommand implements Callable<Integer> {
             plan ->
                 Outcome.of(
                     plan.isStandardInput()
-                        ? checker.check(plan.name(), here.in())
-                        : checker.check(plan.path(), plan.name()),
+                        ? studios.checker(plan).check(plan.name(), here.in())
+                        : studios.checker(plan).check(plan.path(), plan.name()),
                     numbers.get(plan),
                     Optional.empty()),
             (plan, failed) -> Outcome.of(failed, numbers.get(plan), Optional.empty()),
@@ -144,7 +152,7 @@ final class CompareCommand implements Callable<Integer> {
             named,
             Optional.empty(),
             plans.size(),
-            checker.rules().rules(),
+            studios.rules(),
             outcomes));
   }
 

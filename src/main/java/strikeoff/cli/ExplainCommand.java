@@ -32,6 +32,8 @@ final class ExplainCommand implements Callable<Integer> {
       description = "Id of a rule, as in drying/frame-on-wet-film.")
   private List<String> ids;
 
+  @Mixin private StudioOptions studioOptions;
+
   @Mixin private Usual usual;
 
   ExplainCommand(Surroundings here) {
@@ -40,7 +42,12 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Checker checker = Checker.builtIn();
+    Studios studios = Studios.of(here, studioOptions);
+    if (!studios.wrong().isEmpty()) {
+      studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+      return Exit.USAGE.code();
+    }
+    Checker checker = studios.checker();
     List<RuleInfo> rules = new ArrayList<>();
     for (String id : ids) {
       rules.add(known(checker, id));
@@ -56,7 +63,7 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private RuleInfo known(Checker checker, String id) {
-    Optional<RuleInfo> rule = checker.rules().rule(id);
+    Optional<RuleInfo> rule = checker.rule(id);
     return rule.orElseThrow(
         () -> {
           List<String> all = checker.rules().rules().stream().map(RuleInfo::id).toList();

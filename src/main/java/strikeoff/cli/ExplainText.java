@@ -3,12 +3,17 @@ package strikeoff.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.check.Example;
 import strikeoff.findings.Finding;
 import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
 import strikeoff.policy.Limit;
+import strikeoff.rulebook.own.OwnRule;
+import strikeoff.studio.Setting;
+import strikeoff.studio.Studio;
 
 /** Explains one rule, line by line. */
 record ExplainText(Ink ink, int width, Checker checker) {
@@ -26,7 +31,13 @@ record ExplainText(Ink ink, int width, Checker checker) {
     labelled("Why", rule.because(), lines);
     labelled("Source", rule.source(), lines);
     limits(rule, lines);
-    example(rule, lines);
+    settings(rule, lines);
+    Optional<OwnRule> own = checker.rules().own().rule(rule.id());
+    if (own.isPresent()) {
+      text(own.get(), lines);
+    } else {
+      example(rule, lines);
+    }
     return lines;
   }
 
@@ -44,13 +55,41 @@ record ExplainText(Ink ink, int width, Checker checker) {
     }
   }
 
+  /** What the studio's policy makes of it. */
+  private void settings(RuleInfo rule, List<String> lines) {
+    Studio studio = checker.studio();
+    List<String> said = new ArrayList<>();
+    Setting<Severity> counts = studio.severities().get(rule.id());
+    if (counts != null) {
+      said.add("Counts as " + counts.value().text() + ", set by " + counts.where() + ".");
+    }
+    Setting<String> off = studio.off().get(rule.id());
+    if (off != null) {
+      said.add("Off, set by " + off.where() + ": " + off.value());
+    }
+    studio.bars(rule.id()).ifPresent(w -> said.add("No plan may accept it, set by " + w + "."));
+    if (!said.isEmpty()) {
+      lines.add("");
+      lines.add("  Policy");
+      said.forEach(s -> lines.addAll(Plain.wrap("    ", "    ", s, width)));
+    }
+  }
+
+  /** The studio's own rule as it stands in its file. */
+  private void text(OwnRule own, List<String> lines) {
+    lines.add("");
+    lines.add("  Rule, " + Plain.line(own.file()) + ":" + own.line());
+    own.text().forEach(line -> lines.add("    " + Plain.line(line)));
+  }
+
   private void example(RuleInfo rule, List<String> lines) {
     Example example = Example.packaged(rule.id());
     lines.add("");
     lines.addAll(Plain.wrap("  Example   ", "  " + LABELS, example.situation(), width));
     lines.add("");
     listing(example, lines);
-    if (checker.check("example.yaml", example.firingText()) instanceof Checked.Judged judged) {
+    if (checker.of(example).check("example.yaml", example.firingText())
+        instanceof Checked.Judged judged) {
       judged.findings().stream()
           .filter(f -> f.rule().id().equals(rule.id()))
           .findFirst()

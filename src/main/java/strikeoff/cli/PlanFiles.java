@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.PatternSyntaxException;
@@ -36,6 +37,7 @@ final class PlanFiles {
   private final List<String> closed = new ArrayList<>();
   private final Set<Path> files = new HashSet<>();
   private Set<Path> folders = new HashSet<>();
+  private Optional<Path> given = Optional.empty();
 
   private PlanFiles(Surroundings here, int most, String inputName) {
     this.here = here;
@@ -43,8 +45,18 @@ final class PlanFiles {
     this.inputName = inputName;
   }
 
-  /** A file to check, and its name as the user would write it. */
-  record PlanFile(Path path, String name) {
+  /**
+   * A file to check.
+   *
+   * @param name as the user would write it
+   * @param given the folder that it was found in, if a folder was given
+   */
+  record PlanFile(Path path, String name, Optional<Path> given) {
+
+    /** A file that was named itself. */
+    PlanFile(Path path, String name) {
+      this(path, name, Optional.empty());
+    }
 
     /** True if the plan comes from standard input and its path says nothing. */
     boolean isStandardInput() {
@@ -91,6 +103,7 @@ final class PlanFiles {
     try {
       Path path = here.resolve(argument);
       folders = new HashSet<>();
+      given = Optional.of(path).filter(Files::isDirectory);
       if (Files.isDirectory(path)) {
         int before = files.size() + closed.size();
         search(path, strip(argument), PlanFiles::isPlan, 0);
@@ -173,7 +186,9 @@ final class PlanFiles {
       }
       if (Files.isDirectory(entry)) {
         search(entry, full, wanted, depth + 1);
-      } else if (wanted.test(Path.of(full)) && Files.isRegularFile(entry)) {
+      } else if (wanted.test(Path.of(full))
+          && !last.equals(PolicyFiles.NAME)
+          && Files.isRegularFile(entry)) {
         take(entry, full);
       }
     }
@@ -201,7 +216,7 @@ final class PlanFiles {
       return;
     }
     files.add(real);
-    found.add(new PlanFile(path, name));
+    found.add(new PlanFile(path, name, given));
   }
 
   private static String strip(String folder) {

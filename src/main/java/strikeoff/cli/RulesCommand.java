@@ -1,15 +1,16 @@
 package strikeoff.cli;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import strikeoff.check.Checker;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.policy.yaml.PolicyReader;
-import strikeoff.rulebook.Rulebook;
 
 /** Lists what is judged. */
 @Command(
@@ -21,6 +22,8 @@ final class RulesCommand implements Callable<Integer> {
 
   private final Surroundings here;
 
+  @Mixin private StudioOptions studioOptions;
+
   @Mixin private Usual usual;
 
   RulesCommand(Surroundings here) {
@@ -30,9 +33,18 @@ final class RulesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Ink ink = usual.ink(here);
-    List<String> families = PolicyReader.families();
+    Studios studios = Studios.of(here, studioOptions);
+    if (!studios.wrong().isEmpty()) {
+      studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+      return Exit.USAGE.code();
+    }
+    Checker checker = studios.checker();
+    List<RuleInfo> found = checker.rules().rules().stream().map(checker.studio()::counted).toList();
+    List<String> families = new ArrayList<>(PolicyReader.families());
+    // A studio's own families come after the built-in ones.
+    found.stream().map(RuleInfo::family).filter(f -> !families.contains(f)).forEach(families::add);
     List<RuleInfo> rules =
-        Rulebook.builtIn().rules().stream()
+        found.stream()
             .sorted(Comparator.comparing(rule -> families.indexOf(rule.family())))
             .toList();
     String family = "";
@@ -44,6 +56,9 @@ final class RulesCommand implements Callable<Integer> {
         ids = longestId(rules, family) + 2;
       }
       row(rule, ids, ink);
+    }
+    if (!checker.studio().files().isEmpty()) {
+      new PolicyText(here.width(), ink).of(checker).forEach(line -> here.out().print(line + "\n"));
     }
     here.out().print("\n" + counts(rules) + "\n");
     return Exit.PRINTABLE.code();

@@ -11,8 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
+import strikeoff.plan.Bounds;
 
 /** Checks the plans of a folder again whenever one is saved. */
 @Command(
@@ -59,6 +59,8 @@ final class WatchCommand implements Callable<Integer> {
       description = "Give a plan up that takes longer than this (${DEFAULT-VALUE}).")
   private long maxSeconds;
 
+  @Mixin private StudioOptions studioOptions;
+
   @Mixin private Usual usual;
 
   WatchCommand(Surroundings here) {
@@ -79,8 +81,15 @@ final class WatchCommand implements Callable<Integer> {
       wrong.forEach(w -> Complaint.say(here, w));
       return Exit.USAGE.code();
     }
+    Studios studios =
+        Studios.of(here, studioOptions, Bounds.USUAL, watched.look().plans());
+    if (!studios.wrong().isEmpty()) {
+      studios.wrong().forEach(w -> Complaint.say(here, w));
+      return Exit.USAGE.code();
+    }
+    studios.notes().forEach(note -> Complaint.say(here, note));
     WatchRun run =
-        new WatchRun(here, Checker.builtIn(), folder, reports, usual.ink(here), maxSeconds);
+        new WatchRun(here, studios, folder, reports, usual.ink(here), maxSeconds);
     try (SavedFiles saved = new SavedFiles(here.resolve(folder))) {
       for (int round = 1; ; round++) {
         run.round(watched.changed());

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.check.Checked;
-import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.report.HtmlReport;
@@ -19,7 +18,7 @@ final class WatchRun {
   private static final int MOST_FINDINGS = 50;
 
   private final Surroundings here;
-  private final Checker checker;
+  private final Studios studios;
   private final String title;
   private final Optional<ReportFolder> reports;
   private final PlanText text;
@@ -28,13 +27,13 @@ final class WatchRun {
 
   WatchRun(
       Surroundings here,
-      Checker checker,
+      Studios studios,
       String title,
       Optional<String> reports,
       Ink ink,
       long maxSeconds) {
     this.here = here;
-    this.checker = checker;
+    this.studios = studios;
     this.title = title;
     this.reports = reports.map(r -> new ReportFolder(here.resolve(r)));
     this.text = new PlanText(ink, here.width(), Detail.USUAL, MOST_FINDINGS);
@@ -49,7 +48,7 @@ final class WatchRun {
     new Batch(here.cores(), maxSeconds)
         .run(
             changed.saved(),
-            plan -> checker.check(plan.path(), plan.name()),
+            plan -> studios.checker(plan).check(plan.path(), plan.name()),
             (plan, failed) -> (Checked) failed,
             new Telling(changed.saved(), pages)::one);
     entries.keySet().retainAll(changed.all());

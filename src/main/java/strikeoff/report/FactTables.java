@@ -72,7 +72,10 @@ final class FactTables {
                 false));
   }
 
-  static Table assumptions(PrintPlan plan) {
+  /**
+   * @param policies names of the policy files that applied
+   */
+  static Table assumptions(PrintPlan plan, List<String> policies) {
     List<List<Cell>> rows = new ArrayList<>();
     Map<List<String>, List<String>> places = new LinkedHashMap<>();
     for (Assumption assumed : plan.assumptions()) {
@@ -92,7 +95,9 @@ final class FactTables {
         "Values taken where the plan says nothing",
         List.of(words("What"), words("Taken"), words("From")),
         rows,
-        "");
+        policies.isEmpty()
+            ? ""
+            : "Policy files that apply, from the top down: " + String.join(", ", policies) + ".");
   }
 
   private static String places(List<String> where) {

@@ -47,7 +47,7 @@ final class PlanPages {
         RunChart.of(plan, run),
         DaySheets.of(judged),
         FactTables.of(judged),
-        FactTables.assumptions(plan),
+        FactTables.assumptions(plan, judged.policies()),
         Cautions.of(judged.facts().care()));
   }
 

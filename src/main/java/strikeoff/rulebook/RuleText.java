@@ -1,6 +1,7 @@
 package strikeoff.rulebook;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -9,9 +10,12 @@ import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 
 /** Reads what a rule says of itself: its annotations, and from its text the limits. */
-final class RuleText {
+public final class RuleText {
 
-  private static final Pattern ID = Pattern.compile("[a-z]+/[a-z]+(-[a-z]+)*");
+  /** The form of the part of an id after the slash. */
+  public static final String FAULT = "[a-z]+(-[a-z]+)*";
+
+  private static final Pattern ID = Pattern.compile("[a-z]+/" + FAULT);
 
   private static final Pattern LIMIT =
       Pattern.compile("\\bLimit\\s*\\([^)]*?\\bname\\s*==\\s*\"([^\"]+)\"");
@@ -24,6 +28,14 @@ final class RuleText {
    * @throws IllegalStateException if the rule breaks the form that all rules have
    */
   static RuleInfo of(Rule rule) {
+    return of(rule, LimitNames::new);
+  }
+
+  /**
+   * @param limits gives the limits that a rule reads, by its id
+   * @throws IllegalStateException if the rule breaks the form that all rules have
+   */
+  static RuleInfo of(Rule rule, Function<String, List<String>> limits) {
     String id = rule.getName();
     if (!ID.matcher(id).matches()) {
       throw new IllegalStateException("not family/fault: the rule name " + id);
@@ -39,11 +51,11 @@ final class RuleText {
         text(rule, "message"),
         text(rule, "remedy"),
         text(rule, "source"),
-        new LimitNames(id));
+        limits.apply(id));
   }
 
   /** Names of the limits that a rule's conditions read, in their order. */
-  static List<String> limits(String drl) {
+  public static List<String> limits(String drl) {
     return LIMIT.matcher(drl).results().map(limit -> limit.group(1)).distinct().toList();
   }
 

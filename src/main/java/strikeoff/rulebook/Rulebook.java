@@ -21,6 +21,8 @@ import strikeoff.findings.Words;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.GivenUp;
 import strikeoff.rulebook.Reporter.Report;
+import strikeoff.rulebook.own.OwnRules;
+import strikeoff.rulebook.own.RuleMistakes;
 
 /**
  * The rules, ready to judge facts. May be shared between threads: each judgement has its own
@@ -31,11 +33,17 @@ public final class Rulebook {
   private final List<Model> models;
   private final Map<String, RuleInfo> infos;
   private final FutureTask<KieBase> base;
+  private final Optional<OwnBook> own;
 
-  private Rulebook(List<Model> models, Map<String, RuleInfo> infos) {
+  private Rulebook(
+      List<Model> models,
+      Map<String, RuleInfo> infos,
+      FutureTask<KieBase> base,
+      Optional<OwnBook> own) {
     this.models = models;
     this.infos = infos;
-    this.base = new FutureTask<>(() -> KieBaseBuilder.createKieBaseFromModel(models));
+    this.base = base;
+    this.own = own;
   }
 
   /**
@@ -58,7 +66,32 @@ public final class Rulebook {
         }
       }
     }
-    return new Rulebook(List.copyOf(models), new LinkedHashMap<>(infos));
+    return new Rulebook(
+        List.copyOf(models),
+        new LinkedHashMap<>(infos),
+        new FutureTask<>(() -> KieBaseBuilder.createKieBaseFromModel(models)),
+        Optional.empty());
+  }
+
+  /**
+   * These rules and a studio's own ones beside them.
+   *
+   * @param seconds what the own ones may take for a plan
+   * @throws RuleMistakes if one of them breaks the form that all rules have
+   */
+  public Rulebook with(OwnRules rules, double seconds) throws RuleMistakes {
+    if (rules.rules().isEmpty()) {
+      return this;
+    }
+    OwnBook book = OwnBook.of(rules, Math.round(seconds * 1000));
+    Map<String, RuleInfo> all = new TreeMap<>(infos);
+    all.putAll(book.infos());
+    return new Rulebook(models, new LinkedHashMap<>(all), base, Optional.of(book));
+  }
+
+  /** The studio's own rules among these. */
+  public OwnRules own() {
+    return own.map(OwnBook::rules).orElse(OwnRules.NONE);
   }
 
   /** All rules, by id. */
@@ -101,6 +134,26 @@ public final class Rulebook {
   }
 
   /**
+   * Lets every rule judge the facts, and a studio's own rules more of them. An own rule that fails,
+   * or never ends, takes no finding from the others.
+   */
+  public Judgement judge(List<?> facts, List<?> forOwn) {
+    Judgement builtIn = judge(facts);
+    if (own.isEmpty()) {
+      return builtIn;
+    }
+    List<Object> all = new ArrayList<>(facts);
+    all.addAll(forOwn);
+    OwnBook.Outcome outcome = own.get().judge(all);
+    Judgement further = worded(outcome.reports(), outcome.faults());
+    List<Reported> reported = new ArrayList<>(builtIn.reported());
+    reported.addAll(further.reported());
+    List<RuleFault> faults = new ArrayList<>(builtIn.faults());
+    faults.addAll(further.faults());
+    return new Judgement(reported, faults);
+  }
+
+  /**
    * One failing rule ends a session, so here each rule has a session of its own. Slow, but only a
    * broken rule leads here.
    */
@@ -111,7 +164,9 @@ public final class Rulebook {
       for (Rule rule : model.getRules()) {
         try {
           reports.addAll(
-              fire(KieBaseBuilder.createKieBaseFromModel(new OneRule(model, rule)), facts));
+              fire(
+                  KieBaseBuilder.createKieBaseFromModel(new SomeRules(model, List.of(rule))),
+                  facts));
         } catch (RuntimeException | StackOverflowError e) {
           faults.add(new RuleFault(rule.getName(), String.valueOf(rootOf(e))));
         }
@@ -159,7 +214,7 @@ public final class Rulebook {
             .toList());
   }
 
-  private static Throwable rootOf(Throwable thrown) {
+  static Throwable rootOf(Throwable thrown) {
     Throwable root = thrown;
     for (int deep = 0; root.getCause() != null && deep < 50; deep++) {
       root = root.getCause();

@@ -61,6 +61,11 @@ public final class Fields {
     return item.path();
   }
 
+  /** Where the mapping, or the key that leads to it, begins. */
+  public Position position() {
+    return item.key();
+  }
+
   public Reading reading() {
     return reading;
   }

@@ -87,7 +87,11 @@ class DemoPlansTest {
   void everyPlanIsNamedHere() throws IOException {
     String self = Files.readString(Path.of("src/test/java/strikeoff/check/DemoPlansTest.java"));
     try (Stream<Path> files = Files.walk(PLANS)) {
-      assertThat(files.filter(f -> f.toString().endsWith(".yaml")).sorted())
+      // A workshop's class is checked under its own policy, by a test of its own.
+      assertThat(
+              files
+                  .filter(f -> f.toString().endsWith(".yaml") && !f.startsWith("plans/workshop"))
+                  .sorted())
           .allSatisfy(
               file -> {
                 String name = PLANS.relativize(file).toString().replace('\\', '/');

@@ -76,7 +76,7 @@ class ExamplePlansTest {
 
   private static List<Finding> findings(RuleInfo rule, String plan) {
     String file = "rules/" + rule.id() + "/example.yaml";
-    Checked checked = CHECKER.check(file, plan);
+    Checked checked = CHECKER.of(Example.packaged(rule.id())).check(file, plan);
     if (checked instanceof Checked.Unreadable unreadable) {
       StringBuilder problems = new StringBuilder();
       unreadable

@@ -55,6 +55,11 @@ final class Assumptions {
     return derived;
   }
 
+  /** Something that the studio's stock gave. */
+  void taken(Assumption assumption) {
+    list.add(assumption);
+  }
+
   void derived(PlanPath path, String words, String shown, String why) {
     list.add(new Assumption(path, words, shown, why));
   }

@@ -22,6 +22,16 @@ record Names(
         keys(root, "placements"));
   }
 
+  /** Also the names that the studio's stock gives. */
+  Names with(Stock stock) {
+    return new Names(
+        seams,
+        Stocked.with(screens, stock.screens()),
+        Stocked.with(pastes, stock.pastes()),
+        designs,
+        placements);
+  }
+
   private static List<String> keys(Node root, String section) {
     if (!(root instanceof Node.Mapping m)) {
       return List.of();

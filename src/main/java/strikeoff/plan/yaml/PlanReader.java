@@ -50,14 +50,16 @@ public final class PlanReader {
    * @param policy where defaults and tables come from
    */
   public static PlanReading read(String file, byte[] bytes, Policy policy) {
-    return read(file, bytes, policy, Bounds.USUAL);
+    return read(file, bytes, policy, Stock.NONE, Bounds.USUAL);
   }
 
   /**
+   * @param stock what the plan may name without describing it
    * @param bounds how much of it is taken in
    */
-  public static PlanReading read(String file, byte[] bytes, Policy policy, Bounds bounds) {
-    return read(file, YamlReader.read(bytes, bounds), policy, bounds, new Reading());
+  public static PlanReading read(
+      String file, byte[] bytes, Policy policy, Stock stock, Bounds bounds) {
+    return read(file, YamlReader.read(bytes, bounds), policy, stock, bounds, new Reading());
   }
 
   /** Reads a plan from text. */
@@ -66,26 +68,36 @@ public final class PlanReader {
   }
 
   static PlanReading read(String file, YamlReading yaml, Policy policy, Reading reading) {
-    return read(file, yaml, policy, Bounds.USUAL, reading);
+    return read(file, yaml, policy, Stock.NONE, Bounds.USUAL, reading);
   }
 
   private static PlanReading read(
-      String file, YamlReading yaml, Policy policy, Bounds bounds, Reading reading) {
+      String file, YamlReading yaml, Policy policy, Stock stock, Bounds bounds, Reading reading) {
     if (yaml instanceof YamlReading.Faulty f) {
       return new PlanReading.Unreadable(file, f.problems(), f.lines());
     }
     Node root = ((YamlReading.Document) yaml).root();
     Map<PlanPath, Position> places = Places.of(root);
-    PrintPlan plan = new PlanReader(policy, bounds, reading).plan(root, places);
+    Stocked stocked = Stocked.of(root, stock);
+    Map<PlanPath, Position> ends = Places.ends(root);
+    stocked
+        .places()
+        .forEach(
+            (path, use) -> {
+              places.putIfAbsent(path, use.at());
+              ends.putIfAbsent(path, use.end());
+            });
+    PrintPlan plan = new PlanReader(policy, bounds, reading).plan(stocked, stock, places);
     return reading.problems().none()
-        ? new PlanReading.Readable(
-            plan, new SourceMap(file, yaml.lines(), places, Places.ends(root)))
+        ? new PlanReading.Readable(plan, new SourceMap(file, yaml.lines(), places, ends))
         : new PlanReading.Unreadable(file, reading.problems().sorted(), yaml.lines());
   }
 
-  private PrintPlan plan(Node root, Map<PlanPath, Position> places) {
+  private PrintPlan plan(Stocked stocked, Stock stock, Map<PlanPath, Position> places) {
+    Node root = stocked.root();
     Assumptions assumptions = new Assumptions(policy);
-    Draft draft = new Draft(policy, bounds, reading, assumptions, Names.of(root));
+    stocked.taken().forEach(assumptions::taken);
+    Draft draft = new Draft(policy, bounds, reading, assumptions, Names.of(root).with(stock));
     Fields f = Fields.of(Item.root(root), "a plan", reading);
 
     String title = f.required("plan", Values.text("the plan's title", LONGEST_TITLE));

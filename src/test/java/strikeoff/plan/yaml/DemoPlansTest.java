@@ -33,6 +33,8 @@ class DemoPlansTest {
       return files
           .filter(p -> p.toString().endsWith(".yaml"))
           .filter(p -> !p.endsWith(SLIPS))
+          // A workshop's plans name what its policy describes, so they aren't read alone.
+          .filter(p -> !p.startsWith(Path.of("plans/workshop")))
           .sorted()
           .toList();
     }

@@ -8,8 +8,12 @@ import org.drools.model.Query;
 import org.drools.model.Rule;
 import org.drools.model.TypeMetaData;
 
-/** A model cut down to one of its rules. */
-record OneRule(Model whole, Rule rule) implements Model {
+/** A model cut down to some of its rules. */
+record SomeRules(Model whole, List<Rule> rules) implements Model {
+
+  SomeRules {
+    rules = List.copyOf(rules);
+  }
 
   @Override
   public String getName() {
@@ -23,7 +27,7 @@ record OneRule(Model whole, Rule rule) implements Model {
 
   @Override
   public List<Rule> getRules() {
-    return List.of(rule);
+    return rules;
   }
 
   @Override

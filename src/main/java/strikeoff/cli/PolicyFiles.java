@@ -1,0 +1,69 @@
+package strikeoff.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import strikeoff.cli.PlanFiles.PlanFile;
+
+/** Finds the policy files that stand above a plan. */
+final class PolicyFiles {
+
+  /** How a policy file is called that is found without being named. */
+  static final String NAME = "studio.yaml";
+
+  private PolicyFiles() {}
+
+  /**
+   * A policy file.
+   *
+   * @param name as the user would write it
+   * @param trusted true if it may name own rules: the user gave it or the folder it stands in, or
+   *     runs the program there
+   */
+  record PolicyFile(Path path, String name, boolean trusted) {
+
+    /** The folder it stands in, as the user would write it. */
+    String folderName() {
+      int slash = name.lastIndexOf('/');
+      return slash < 0 ? "" : name.substring(0, slash);
+    }
+  }
+
+  /**
+   * From the top down: in the plan's folder and above it, up to the folder that the program runs in
+   * or, for plans elsewhere, up to the folder that was given.
+   */
+  static List<PolicyFile> above(PlanFile plan, Surroundings here) {
+    Path base = here.resolve("").toAbsolutePath().normalize();
+    Path folder = plan.path().toAbsolutePath().normalize().getParent();
+    Path given = plan.given().map(g -> g.toAbsolutePath().normalize()).orElse(folder);
+    Path top = folder.startsWith(base) ? base : given;
+    boolean named = plan.given().isPresent();
+    Deque<PolicyFile> found = new ArrayDeque<>();
+    for (Path at = folder; at != null; at = at.equals(top) ? null : at.getParent()) {
+      Path file = at.resolve(NAME);
+      if (Files.isRegularFile(file)) {
+        boolean trusted = at.equals(base) || named && given.startsWith(at);
+        found.addFirst(new PolicyFile(file, name(file, plan, folder), trusted));
+      }
+    }
+    return new ArrayList<>(found);
+  }
+
+  /** As the plan is named: its name tells how the user writes the folders above it. */
+  private static String name(Path file, PlanFile plan, Path folder) {
+    int up = folder.getNameCount() - file.getParent().getNameCount();
+    String name = plan.name();
+    for (int i = 0; i <= up; i++) {
+      int slash = name.lastIndexOf('/');
+      if (slash < 0) {
+        return i == up ? NAME : file.toString();
+      }
+      name = name.substring(0, slash);
+    }
+    return name + "/" + NAME;
+  }
+}

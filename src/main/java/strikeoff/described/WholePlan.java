@@ -1,0 +1,27 @@
+package strikeoff.described;
+
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.timeline.Moment;
+import strikeoff.units.Span;
+
+/**
+ * The plan as a whole; there is always one.
+ *
+ * @param lays frames laid in all
+ * @param notes true if the plan holds notes
+ */
+public record WholePlan(
+    String title,
+    int screens,
+    int pastes,
+    int designs,
+    int placements,
+    int days,
+    int lays,
+    Moment finish,
+    Span handsOn,
+    Span waiting,
+    boolean notes,
+    PlanPath path)
+    implements Evidence {}

@@ -1,0 +1,94 @@
+package strikeoff.plan.yaml;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import strikeoff.plan.Bounds;
+import strikeoff.policy.Policy;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+
+/**
+ * What a studio owns, written as plans write it, so that its plans needn't write it again: a plan's
+ * own words always win.
+ *
+ * @param places table, room, crew, hours and handling, each as far as it is written
+ * @param screens by name
+ * @param pastes by name
+ */
+public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<String, Held> pastes) {
+
+  /** Nothing is owned. */
+  public static final Stock NONE = new Stock(Map.of(), Map.of(), Map.of());
+
+  /** Sections of a plan that hold what a place of work has. */
+  private static final String[] PLACES = {"table", "room", "crew", "hours", "handling"};
+
+  public Stock {
+    places = Map.copyOf(places);
+    screens = new LinkedHashMap<>(screens);
+    pastes = new LinkedHashMap<>(pastes);
+  }
+
+  /**
+   * Something that the studio has.
+   *
+   * @param source the file and line where it is written
+   */
+  public record Held(Node node, String source) {}
+
+  /**
+   * Reads these sections of a policy file as strictly as a plan's, reporting every mistake.
+   *
+   * @param file its name
+   */
+  public static Stock read(Fields root, Policy policy, String file) {
+    Draft draft =
+        new Draft(
+            policy,
+            Bounds.USUAL,
+            root.reading(),
+            new Assumptions(policy),
+            Names.of(new Node.Nothing(false, root.position())));
+    RoomPart room = new RoomPart(draft);
+    room.table(root);
+    room.room(root);
+    if (root.has("crew")) {
+      room.crew(root);
+    }
+    room.hours(root);
+    room.handling(root);
+    new ScreenPart(draft).screens(root);
+    new PastePart(draft).pastes(root);
+    Map<String, Held> places = new LinkedHashMap<>();
+    for (String place : PLACES) {
+      root.item(place).ifPresent(i -> places.put(place, held(i, file)));
+    }
+    return new Stock(places, named(root, "screens", file), named(root, "pastes", file));
+  }
+
+  private static Map<String, Held> named(Fields root, String section, String file) {
+    Map<String, Held> named = new LinkedHashMap<>();
+    root.item(section)
+        .filter(i -> i.node() instanceof Node.Mapping)
+        .map(i -> Fields.of(i, "the " + section, root.reading()))
+        .ifPresent(f -> named.putAll(f.each(i -> held(i, file))));
+    return named;
+  }
+
+  private static Held held(Item item, String file) {
+    return new Held(item.node(), file + ", line " + item.key().line());
+  }
+
+  /** This stock with what another place further down has besides or instead. */
+  public Stock under(Stock lower) {
+    return new Stock(
+        merged(places, lower.places), merged(screens, lower.screens), merged(pastes, lower.pastes));
+  }
+
+  private static Map<String, Held> merged(Map<String, Held> upper, Map<String, Held> lower) {
+    Map<String, Held> all = new LinkedHashMap<>(upper);
+    all.putAll(lower);
+    return all;
+  }
+}

@@ -1,0 +1,142 @@
+package strikeoff.rulebook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import org.drools.model.Model;
+import org.drools.model.Rule;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import strikeoff.findings.RuleFault;
+import strikeoff.findings.RuleInfo;
+import strikeoff.rulebook.Reporter.Report;
+import strikeoff.rulebook.own.OwnRule;
+import strikeoff.rulebook.own.OwnRules;
+import strikeoff.rulebook.own.RuleMistake;
+import strikeoff.rulebook.own.RuleMistakes;
+
+/**
+ * A studio's own rules at work. Nobody has tested them as the built-in ones are tested, so they
+ * have an engine of their own, a time to be done in, and a bound to how often they fire.
+ */
+final class OwnBook {
+
+  private final OwnRules rules;
+  private final Map<String, RuleInfo> infos;
+  private final long millis;
+
+  /** Rules that didn't end on some plan: a thread can't be forced to, so they aren't run again. */
+  private final Map<String, String> ended = new ConcurrentHashMap<>();
+
+  private final Map<Set<String>, KieBase> bases = new ConcurrentHashMap<>();
+
+  private OwnBook(OwnRules rules, Map<String, RuleInfo> infos, long millis) {
+    this.rules = rules;
+    this.infos = infos;
+    this.millis = millis;
+  }
+
+  static OwnBook of(OwnRules rules, long millis) throws RuleMistakes {
+    Map<String, RuleInfo> infos = new TreeMap<>();
+    List<RuleMistake> mistakes = new ArrayList<>();
+    for (Model model : rules.models()) {
+      for (Rule rule : model.getRules()) {
+        OwnRule own = rules.rule(rule.getName()).orElse(null);
+        try {
+          RuleInfo info = RuleText.of(rule, id -> own == null ? List.of() : own.limits());
+          infos.put(info.id(), info);
+        } catch (IllegalStateException e) {
+          mistakes.add(
+              own == null
+                  ? new RuleMistake("rules", 0, String.valueOf(e.getMessage()))
+                  : new RuleMistake(own.file(), own.line(), String.valueOf(e.getMessage())));
+        }
+      }
+    }
+    if (!mistakes.isEmpty()) {
+      throw new RuleMistakes(mistakes);
+    }
+    return new OwnBook(rules, new LinkedHashMap<>(infos), millis);
+  }
+
+  OwnRules rules() {
+    return rules;
+  }
+
+  Map<String, RuleInfo> infos() {
+    return infos;
+  }
+
+  /** What came of one plan. */
+  record Outcome(List<Report> reports, List<RuleFault> faults) {}
+
+  Outcome judge(List<?> facts) {
+    Map<String, String> failed = new TreeMap<>(ended);
+    while (true) {
+      WatchedRun run = WatchedRun.of(base(failed.keySet()), facts, millis);
+      if (run.failure().isEmpty()) {
+        return outcome(run.reports(), failed);
+      }
+      if (run.culprit().isEmpty()) {
+        return oneByOne(facts, failed);
+      }
+      blame(run.culprit().get(), run, failed);
+    }
+  }
+
+  /**
+   * Slow, but only a rule that fails in its conditions leads here: the engine doesn't say which.
+   */
+  private Outcome oneByOne(List<?> facts, Map<String, String> failed) {
+    List<Report> reports = new ArrayList<>();
+    for (String id : infos.keySet()) {
+      if (!failed.containsKey(id)) {
+        WatchedRun run = WatchedRun.of(base(r -> r.getName().equals(id)), facts, millis);
+        if (run.failure().isEmpty()) {
+          reports.addAll(run.reports());
+        } else {
+          blame(id, run, failed);
+        }
+      }
+    }
+    return outcome(reports, failed);
+  }
+
+  private void blame(String id, WatchedRun run, Map<String, String> failed) {
+    String what = run.failure().orElseThrow();
+    failed.put(id, what);
+    if (run.endless()) {
+      ended.put(id, what);
+    }
+  }
+
+  private static Outcome outcome(List<Report> reports, Map<String, String> failed) {
+    List<RuleFault> faults = new ArrayList<>();
+    failed.forEach((id, what) -> faults.add(new RuleFault(id, what)));
+    return new Outcome(reports, faults);
+  }
+
+  private KieBase base(Set<String> without) {
+    return bases.computeIfAbsent(
+        new LinkedHashSet<>(without), out -> base(r -> !out.contains(r.getName())));
+  }
+
+  private KieBase base(Predicate<Rule> wanted) {
+    List<Model> models = new ArrayList<>();
+    for (Model model : rules.models()) {
+      models.add(new SomeRules(model, model.getRules().stream().filter(wanted).toList()));
+    }
+    return KieBaseBuilder.createKieBaseFromModel(models);
+  }
+
+  Optional<OwnRule> rule(String id) {
+    return rules.rule(id);
+  }
+}

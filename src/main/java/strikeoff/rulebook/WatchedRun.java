@@ -1,0 +1,126 @@
+package strikeoff.rulebook;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.kie.api.KieBase;
+import org.kie.api.event.rule.AfterMatchFiredEvent;
+import org.kie.api.event.rule.BeforeMatchFiredEvent;
+import org.kie.api.event.rule.DefaultAgendaEventListener;
+import org.kie.api.runtime.KieSession;
+import strikeoff.rulebook.Reporter.Report;
+
+/** One run of own rules, on a thread that nobody waits for longer than agreed. */
+final class WatchedRun {
+
+  /** More than the findings that anybody reads; a rule that fires so often goes round. */
+  private static final int MOST_FIRINGS = 50_000;
+
+  private static final long GRACE_MILLIS = 200;
+
+  private final Reporter reporter = new Reporter();
+  private volatile Optional<String> firing = Optional.empty();
+  private volatile Throwable thrown;
+  private volatile KieSession session;
+  private volatile boolean tooOften;
+  private volatile String mostOften = "";
+  private String failure = "";
+  private boolean endless;
+
+  private WatchedRun() {}
+
+  static WatchedRun of(KieBase base, List<?> facts, long millis) {
+    WatchedRun run = new WatchedRun();
+    Thread thread = new Thread(() -> run.fire(base, facts), "own rules");
+    // A rule that never ends must not keep the program from ending.
+    thread.setDaemon(true);
+    thread.start();
+    run.await(thread, millis);
+    return run;
+  }
+
+  private void await(Thread thread, long millis) {
+    try {
+      thread.join(millis);
+      if (thread.isAlive()) {
+        Optional.ofNullable(session).ifPresent(KieSession::halt);
+        thread.interrupt();
+        thread.join(GRACE_MILLIS);
+        endless = true;
+        failure = "it had not ended after " + millis / 1000.0 + " s; it isn't run again";
+      } else if (thrown != null) {
+        failure = String.valueOf(Rulebook.rootOf(thrown)).lines().findFirst().orElse("");
+      } else if (tooOften) {
+        endless = true;
+        firing = Optional.of(mostOften);
+        failure = "it fired more than " + MOST_FIRINGS + " times; it isn't run again";
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      failure = "the run was interrupted";
+    }
+  }
+
+  private void fire(KieBase base, List<?> facts) {
+    try {
+      KieSession running = base.newKieSession();
+      session = running;
+      Firings firings = new Firings();
+      running.addEventListener(firings);
+      running.setGlobal("reporter", reporter);
+      facts.forEach(running::insert);
+      if (running.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+        mostOften = firings.mostOften();
+        tooOften = true;
+      }
+      running.dispose();
+    } catch (RuntimeException | Error e) {
+      thrown = e;
+    }
+  }
+
+  List<Report> reports() {
+    return reporter.reports();
+  }
+
+  /** What went wrong, if anything. */
+  Optional<String> failure() {
+    return failure.isEmpty() ? Optional.empty() : Optional.of(failure);
+  }
+
+  /** True if it would go on for ever. */
+  boolean endless() {
+    return endless;
+  }
+
+  /** The rule that failed, if that is known. */
+  Optional<String> culprit() {
+    return firing;
+  }
+
+  /** Remembers which rule is firing. */
+  private final class Firings extends DefaultAgendaEventListener {
+
+    private final Map<String, Integer> counts = new TreeMap<>();
+
+    @Override
+    public void beforeMatchFired(BeforeMatchFiredEvent event) {
+      String id = event.getMatch().getRule().getName();
+      counts.merge(id, 1, Integer::sum);
+      firing = Optional.of(id);
+    }
+
+    @Override
+    public void afterMatchFired(AfterMatchFiredEvent event) {
+      firing = Optional.empty();
+    }
+
+    String mostOften() {
+      return counts.entrySet().stream()
+          .max(Map.Entry.comparingByValue())
+          .map(Map.Entry::getKey)
+          .orElse("");
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package strikeoff.rulebook.own;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drools.model.Model;
+
+/**
+ * A studio's own rules, ready to run. They are code that whoever runs the program trusts, as a
+ * plan's writer never is.
+ *
+ * @param rules what stands in the files
+ * @param models what the engine runs
+ * @param fromCache true if they had been compiled before
+ */
+public record OwnRules(List<OwnRule> rules, List<Model> models, boolean fromCache) {
+
+  /** No own rules: what loads no compiler. */
+  public static final OwnRules NONE = new OwnRules(List.of(), List.of(), false);
+
+  public OwnRules {
+    rules = List.copyOf(rules);
+    models = List.copyOf(models);
+  }
+
+  /**
+   * Compiles rules, or takes them from the cache.
+   *
+   * @throws RuleMistakes with every mistake that shows
+   */
+  public static OwnRules of(List<RuleFile> files, RuleCache cache) throws RuleMistakes {
+    if (files.isEmpty()) {
+      return NONE;
+    }
+    String key = cache.key(files);
+    Optional<CompiledRules> kept = cache.find(key);
+    if (kept.isPresent()) {
+      try {
+        return loaded(kept.get(), true);
+      } catch (ReflectiveOperationException | LinkageError e) {
+        // Kept by a program that differs where no version tells: compile anew.
+      }
+    }
+    CompiledRules compiled = Compilation.of(files);
+    try {
+      OwnRules rules = loaded(compiled, false);
+      cache.keep(key, compiled);
+      return rules;
+    } catch (ReflectiveOperationException | LinkageError e) {
+      throw new RuleMistakes(
+          List.of(new RuleMistake(files.get(0).name(), 0, "the rules can't be loaded: " + e)));
+    }
+  }
+
+  public Optional<OwnRule> rule(String id) {
+    return rules.stream().filter(r -> r.id().equals(id)).findFirst();
+  }
+
+  private static OwnRules loaded(CompiledRules compiled, boolean fromCache)
+      throws ReflectiveOperationException {
+    ClassLoader loader = new MemoryLoader(compiled.classes());
+    List<Model> models = new ArrayList<>();
+    for (String name : compiled.models()) {
+      Class<?> model = Class.forName(name, true, loader);
+      models.add((Model) model.getDeclaredConstructor().newInstance());
+    }
+    return new OwnRules(compiled.rules(), models, fromCache);
+  }
+
+  /** Classes that were never files. */
+  private static final class MemoryLoader extends ClassLoader {
+
+    private final Map<String, byte[]> classes;
+
+    MemoryLoader(Map<String, byte[]> classes) {
+      super(OwnRules.class.getClassLoader());
+      this.classes = classes;
+    }
+
+    @Override
+    protected Class<?> findClass(String name) throws ClassNotFoundException {
+      byte[] bytes = classes.get(name);
+      if (bytes == null) {
+        throw new ClassNotFoundException(name);
+      }
+      return defineClass(name, bytes, 0, bytes.length);
+    }
+  }
+}

@@ -1,0 +1,117 @@
+package strikeoff.rulebook.own;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Reads the folder in which a studio keeps its own rules. */
+public final class RuleFolder {
+
+  private static final int DEEPEST = 8;
+  private static final int MOST_FILES = 500;
+  private static final int MOST_BYTES = 1 << 18;
+  private static final Pattern FAMILY = Pattern.compile("[a-z]+");
+
+  private RuleFolder() {}
+
+  /** True if the file belongs to rules and not to plans. */
+  public static boolean isRuleFile(Path file) {
+    String name = file.getFileName().toString();
+    return name.endsWith(".drl") || name.endsWith(".dslr") || name.endsWith(".dsl");
+  }
+
+  /**
+   * All rule files below a folder, by name.
+   *
+   * @param name the folder as the user names it
+   * @param taken families that can't be used again
+   * @throws RuleMistakes if the folder or a file can't be read, or its name can't be part of an id
+   */
+  public static List<RuleFile> read(Path folder, String name, List<String> taken)
+      throws RuleMistakes {
+    List<RuleMistake> mistakes = new ArrayList<>();
+    List<RuleFile> files = new ArrayList<>();
+    for (Path path : paths(folder, name)) {
+      String below = folder.relativize(path).toString().replace('\\', '/');
+      String file = name + "/" + below;
+      String family = folderName(path);
+      if (!file.endsWith(".dsl") && !FAMILY.matcher(family).matches()) {
+        mistakes.add(
+            new RuleMistake(
+                file,
+                0,
+                "rules are called by their folder, whose name is one word of small letters a to z;"
+                    + " “"
+                    + family
+                    + "” is none"));
+      } else if (!file.endsWith(".dsl") && taken.contains(family)) {
+        mistakes.add(
+            new RuleMistake(
+                file,
+                0,
+                "the folder “"
+                    + family
+                    + "” is called like a family of the built-in rules;"
+                    + " give it another name"));
+      }
+      try {
+        files.add(new RuleFile(file, family, text(path)));
+      } catch (CharacterCodingException e) {
+        mistakes.add(new RuleMistake(file, 0, "this file isn't in UTF-8"));
+      } catch (IOException e) {
+        mistakes.add(new RuleMistake(file, 0, "this file can't be read: " + e.getMessage()));
+      }
+    }
+    if (files.isEmpty() && mistakes.isEmpty()) {
+      mistakes.add(new RuleMistake(name, 0, "no .dslr or .drl file in this folder"));
+    }
+    if (!mistakes.isEmpty()) {
+      throw new RuleMistakes(mistakes);
+    }
+    return files;
+  }
+
+  private static List<Path> paths(Path folder, String name) throws RuleMistakes {
+    try (Stream<Path> walk = Files.walk(folder, DEEPEST)) {
+      List<Path> paths =
+          walk.filter(p -> Files.isRegularFile(p) && isRuleFile(p))
+              .limit(MOST_FILES + 1L)
+              .sorted()
+              .toList();
+      if (paths.size() > MOST_FILES) {
+        throw mistake(name, "more than " + MOST_FILES + " rule files");
+      }
+      return paths;
+    } catch (IOException | java.io.UncheckedIOException e) {
+      throw mistake(name, "this folder of rules can't be read");
+    }
+  }
+
+  private static RuleMistakes mistake(String name, String message) {
+    return new RuleMistakes(List.of(new RuleMistake(name, 0, message)));
+  }
+
+  private static String folderName(Path file) {
+    Path parent = file.toAbsolutePath().normalize().getParent();
+    return parent.getFileName() == null ? "" : parent.getFileName().toString();
+  }
+
+  private static String text(Path path) throws IOException {
+    try (InputStream in = Files.newInputStream(path)) {
+      byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+      if (bytes.length > MOST_BYTES) {
+        throw new IOException("it is larger than " + MOST_BYTES / 1024 + " KiB");
+      }
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package strikeoff.rulebook.own;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import strikeoff.units.Script;
+
+/** A file of rules in sentences. */
+record SentenceFile(DrlSource source, List<OwnRule> rules) {
+
+  private static final Pattern RULE = Pattern.compile("(?i)rule\\s+[\"“]?(.*?)[\"”]?");
+
+  private enum Part {
+    OUTSIDE,
+    HEAD,
+    WHEN,
+    THEN
+  }
+
+  static SentenceFile of(RuleFile file, Vocabulary words, List<RuleMistake> mistakes) {
+    List<String> lines = file.text().lines().toList();
+    List<SentenceRule> read = new ArrayList<>();
+    List<Integer> begins = new ArrayList<>();
+    List<OwnRule> rules = new ArrayList<>();
+    Part part = Part.OUTSIDE;
+    for (int i = 0; i < lines.size(); i++) {
+      String line = lines.get(i).strip();
+      if (line.isEmpty() || line.startsWith("#") || line.startsWith("//")) {
+        continue;
+      }
+      Matcher head = RULE.matcher(line);
+      if (head.matches() && part != Part.OUTSIDE) {
+        wrong(file, i, "the rule before this one has no “end”", mistakes);
+        part = Part.OUTSIDE;
+      }
+      SentenceRule rule = read.isEmpty() ? null : read.get(read.size() - 1);
+      switch (part) {
+        case OUTSIDE -> {
+          if (head.matches() && !head.group(1).isBlank()) {
+            read.add(new SentenceRule(file, words, mistakes, i + 1, head.group(1).strip()));
+            begins.add(i);
+            part = Part.HEAD;
+          } else {
+            wrong(
+                file,
+                i,
+                "“rule a few words” was expected; this is " + Script.quoted(line),
+                mistakes);
+          }
+        }
+        case HEAD -> {
+          if (line.equals("when")) {
+            part = Part.WHEN;
+          } else {
+            wrong(file, i, "“when” was expected; this is " + Script.quoted(line), mistakes);
+          }
+        }
+        case WHEN -> {
+          if (line.equals("then")) {
+            part = Part.THEN;
+          } else if (line.equals("end")) {
+            wrong(file, i, "the rule has no “then”", mistakes);
+            part = Part.OUTSIDE;
+          } else {
+            rule.condition(i + 1, line.replaceAll("[.,;]$", ""));
+          }
+        }
+        case THEN -> {
+          if (line.equals("end")) {
+            rule.done();
+            int from = begins.get(begins.size() - 1);
+            rules.add(
+                new OwnRule(
+                    rule.id(), file.name(), from + 1, lines.subList(from, i + 1), List.of()));
+            part = Part.OUTSIDE;
+          } else {
+            rule.consequence(i + 1, line);
+          }
+        }
+      }
+    }
+    if (part != Part.OUTSIDE) {
+      wrong(file, lines.size() - 1, "the last rule has no “end”", mistakes);
+    }
+    if (read.isEmpty()) {
+      mistakes.add(new RuleMistake(file.name(), 0, "no rule is in this file"));
+    }
+    return new SentenceFile(source(file, read, begins), rules);
+  }
+
+  private static DrlSource source(RuleFile file, List<SentenceRule> rules, List<Integer> begins) {
+    List<String> drl = new ArrayList<>();
+    List<Integer> from = new ArrayList<>();
+    Set<String> imports = new LinkedHashSet<>();
+    rules.forEach(rule -> imports.addAll(rule.imports()));
+    drl.add("package rules." + file.family());
+    imports.forEach(type -> drl.add("import " + type));
+    drl.add("global strikeoff.rulebook.Reporter reporter");
+    drl.forEach(line -> from.add(1));
+    for (int i = 0; i < rules.size(); i++) {
+      for (String line : rules.get(i).drl()) {
+        drl.add(line);
+        from.add(begins.get(i) + 1);
+      }
+    }
+    return new DrlSource(file, String.join("\n", drl) + "\n", from);
+  }
+
+  private static void wrong(RuleFile file, int index, String message, List<RuleMistake> mistakes) {
+    mistakes.add(new RuleMistake(file.name(), index + 1, message));
+  }
+}

@@ -1,0 +1,230 @@
+package strikeoff.studio;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.findings.Severity;
+import strikeoff.plan.yaml.Stock;
+import strikeoff.policy.Default;
+import strikeoff.policy.Limit;
+import strikeoff.policy.Policy;
+import strikeoff.units.Parsed;
+import strikeoff.units.Quantities;
+import strikeoff.units.Quantity;
+import strikeoff.units.Script;
+import strikeoff.units.Spelling;
+import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+import strikeoff.yaml.Reading;
+import strikeoff.yaml.Values;
+import strikeoff.yaml.YamlReader;
+import strikeoff.yaml.YamlReading;
+
+/** Reads a policy file as strictly as a plan: every mistake at once, each with its place. */
+public final class StudioReader {
+
+  private static final Map<String, Severity> SEVERITIES = new LinkedHashMap<>();
+
+  static {
+    for (Severity severity : Severity.values()) {
+      SEVERITIES.put(severity.text(), severity);
+    }
+  }
+
+  private final String name;
+  private final Policy builtIn;
+  private final Collection<String> rules;
+  private final boolean othersNotRun;
+  private final Reading reading = new Reading();
+
+  private StudioReader(
+      String name, Policy builtIn, Collection<String> rules, boolean othersNotRun) {
+    this.othersNotRun = othersNotRun;
+    this.name = name;
+    this.builtIn = builtIn;
+    this.rules = rules;
+  }
+
+  /**
+   * @param name the file as messages name it
+   * @param bytes UTF-8
+   * @param builtIn what it changes
+   * @param rules ids of all rules there are
+   */
+  public static StudioReading read(
+      String name, byte[] bytes, Policy builtIn, Collection<String> rules) {
+    return read(name, bytes, builtIn, rules, false);
+  }
+
+  /**
+   * @param othersNotRun true if the studio has own rules that aren't run this time, so that what a
+   *     file says of rules of another family than the built-in ones means nothing
+   */
+  public static StudioReading read(
+      String name, byte[] bytes, Policy builtIn, Collection<String> rules, boolean othersNotRun) {
+    if (YamlReader.read(bytes) instanceof YamlReading.Document document) {
+      StudioReader reader = new StudioReader(name, builtIn, rules, othersNotRun);
+      StudioFile file = reader.file(document.root());
+      return reader.reading.problems().none()
+          ? new StudioReading.Read(file)
+          : new StudioReading.Faulty(name, reader.reading.problems().sorted());
+    }
+    return new StudioReading.Faulty(name, ((YamlReading.Faulty) YamlReader.read(bytes)).problems());
+  }
+
+  /** The folder of own rules that a file names, before anything else of it is read. */
+  public static Optional<String> ownRules(byte[] bytes) {
+    return YamlReader.read(bytes) instanceof YamlReading.Document document
+            && document.root() instanceof Node.Mapping root
+            && root.entries().get("own rules") != null
+            && root.entries().get("own rules").value() instanceof Node.Scalar folder
+        ? Optional.of(folder.text())
+        : Optional.empty();
+  }
+
+  private StudioFile file(Node root) {
+    Fields f = Fields.of(Item.root(root), "a studio's policy", reading);
+    String title = f.required("studio", Values.text("whose policy this is", 200));
+    f.optional("own rules", Values.text("a folder", 500));
+    StudioFile file =
+        new StudioFile(
+            name,
+            title,
+            each(f, "limits", "the limits", this::limit),
+            each(f, "defaults", "the defaults", this::standard),
+            each(f, "severities", "the severities", this::severity),
+            each(f, "off", "the rules that are off", this::off),
+            f.item("accept").map(i -> new Setting<>(accepting(f), where(i))),
+            Stock.read(f, builtIn, name),
+            f.optional("holds below", Values.yesNo()).orElse(false));
+    f.done();
+    return file;
+  }
+
+  private interface Entry<T> {
+    Optional<T> read(String key, Fields all, Item item);
+  }
+
+  private <T> Map<String, T> each(Fields root, String key, String what, Entry<T> entry) {
+    Map<String, T> read = new LinkedHashMap<>();
+    root.under(key, what)
+        .ifPresent(
+            f ->
+                f.each(i -> i)
+                    .forEach((k, i) -> entry.read(k, f, i).ifPresent(v -> read.put(k, v))));
+    return read;
+  }
+
+  private Optional<Limit> limit(String key, Fields all, Item item) {
+    Limit limit = builtIn.limits().get(key);
+    if (limit == null) {
+      all.wrongKey(key, unknown("limit", key, builtIn.limits().keySet()));
+      return Optional.empty();
+    }
+    Expected<? extends Quantity> value = Values.quantity(limit.value().getClass());
+    String where = where(item);
+    if (!(item.node() instanceof Node.Mapping)) {
+      return all.optional(key, value).map(v -> new Limit(key, v, limit.why(), "set by " + where));
+    }
+    Fields f = Fields.of(item, "a limit", reading);
+    Quantity given = f.required("value", value);
+    String why = f.optional("why", Values.text("a sentence", 2000)).orElse(limit.why());
+    String source =
+        f.optional("source", Values.text("a source", 2000)).map(s -> s + "; ").orElse("");
+    f.done();
+    return Optional.of(new Limit(key, given, why, source + "set by " + where));
+  }
+
+  /** Quantities, whole numbers and yes or no: what can be held against the value it replaces. */
+  private Optional<Default> standard(String key, Fields all, Item item) {
+    Default standard = builtIn.defaults().get(key);
+    if (standard == null) {
+      all.wrongKey(key, unknown("default", key, builtIn.defaults().keySet()));
+      return Optional.empty();
+    }
+    Optional<String> value = all.optional(key, like(standard));
+    return value.map(v -> new Default(key, v, "set by " + where(item)));
+  }
+
+  private static Expected<String> like(Default standard) {
+    String words = "a value such as " + standard.value();
+    if (standard.value().matches("yes|no")) {
+      return Values.yesNo().map(yes -> yes ? "yes" : "no");
+    }
+    Optional<Quantity> old = Quantities.parseAny(standard.value()).toOptional();
+    return Values.scalar(
+        words,
+        standard.value(),
+        text -> {
+          if (old.isEmpty()) {
+            return Parsed.refused(
+                "this default can't be set in a policy; plans write it themselves");
+          }
+          Parsed<? extends Quantity> given = Quantities.parse(text, old.get().getClass());
+          return given instanceof Parsed.Refused<? extends Quantity> refused
+              ? Parsed.refused(refused.message())
+              : Parsed.value(text);
+        });
+  }
+
+  private Optional<Setting<Severity>> severity(String key, Fields all, Item item) {
+    known(key, all);
+    return all.optional(key, Values.word("stop, risk or advice", SEVERITIES))
+        .map(s -> new Setting<>(s, where(item)));
+  }
+
+  private Optional<Setting<String>> off(String key, Fields all, Item item) {
+    known(key, all);
+    return all.optional(key, Values.text("the reason why it is off", 500))
+        .map(s -> new Setting<>(s, where(item)));
+  }
+
+  private void known(String rule, Fields all) {
+    if (!isKnown(rule)) {
+      all.wrongKey(rule, unknown("rule", rule, rules));
+    }
+  }
+
+  private boolean isKnown(String rule) {
+    if (rules.contains(rule)) {
+      return true;
+    }
+    int slash = rule.indexOf('/');
+    return othersNotRun
+        && slash > 0
+        && rules.stream().noneMatch(r -> r.startsWith(rule.substring(0, slash + 1)));
+  }
+
+  private Accepting accepting(Fields f) {
+    Expected<String> rule =
+        Values.scalar(
+            "all, none or a rule's name",
+            "none",
+            text ->
+                text.equals("all") || text.equals("none") || isKnown(text)
+                    ? Parsed.value(text)
+                    : Parsed.refused(unknown("rule", text, rules)));
+    List<String> named = new ArrayList<>(f.required("accept", Values.oneOrMore(rule)));
+    if (named.size() > 1 && (named.contains("all") || named.contains("none"))) {
+      f.wrong("accept", "“all” and “none” stand alone");
+    }
+    if (named.contains("all")) {
+      return Accepting.ALL;
+    }
+    named.remove("none");
+    return Accepting.only(named.stream().distinct().toList());
+  }
+
+  private static String unknown(String what, String name, Collection<String> known) {
+    return "no " + what + " is called " + Script.quoted(name) + Spelling.didYouMean(name, known);
+  }
+
+  private String where(Item item) {
+    return name + ", line " + item.key().line();
+  }
+}

@@ -1,0 +1,2 @@
+/** A studio's policy: what it owns, allows and holds its plans to. */
+package strikeoff.studio;

@@ -1,0 +1,30 @@
+# The day and its clock.
+[condition][described.DayWorked]there is a day=DayWorked()
+[condition][described.DayWorked]the day ends later than {clock}=DayWorked(endsAt() > {clock})
+[condition][described.DayWorked]the day begins before {clock}=DayWorked(beginsAt() < {clock})
+[condition][described.DayWorked]- that ends later than {clock}=endsAt() > {clock}
+[condition][described.DayWorked]- with more than {number} lays=lays > {number}
+[condition][described.StepTaken]there is a step=StepTaken()
+[condition][described.StepTaken]the cloth is fixed by {name}=StepTaken(kind == {name})
+[condition][described.StepTaken]- of the kind {name}=kind == {name}
+[condition][timeline.WetContact]a frame is laid on a wet film=WetContact()
+[condition][timeline.WetContact]- of the same motif=sameMotif == true
+[condition][timeline.WetContact]- too early by more than {time}=shortBest.base() > {time}
+[condition][timeline.WetContact]- for certain=certain == true
+[condition][timeline.TakenUpWet]the cloth is taken up wet=TakenUpWet()
+[condition][timeline.TakenUpWet]- too early by more than {time}=shortBest.base() > {time}
+[condition][timeline.IdleScreen]a screen stands idle with paste in it=IdleScreen()
+[condition][timeline.IdleScreen]- for more than {time}=longest.base() > {time}
+[condition][timeline.MostlyWaiting]people wait=MostlyWaiting()
+[condition][timeline.MostlyWaiting]- for more than {share} of the time=share.base() > {share}
+[condition][timeline.DayTooLong]a day runs past its hours=DayTooLong()
+[condition][timeline.DayTooLong]- by more than {time}=over.base() > {time}
+[condition][timeline.NeverDry]a film never dries=NeverDry()
+[condition][timeline.CannotStart]a step can never start=CannotStart()
+[condition][timeline.LongestFrame]a frame is the longest one of a step=LongestFrame()
+[condition][timeline.LongestFrame]- with a side longer than {length}=side.base() > {length}
+[condition][timeline.LongestFrame]- with fewer than {number} hands=hands < {number}
+[condition][timeline.LongStep]a step takes longer than a day=LongStep()
+[condition][timeline.UntriedAir]the air is untried=UntriedAir()
+[condition][timeline.RunFigures]the run has its figures=RunFigures()
+[condition][timeline.ClearedRun]waiting would clear the run=ClearedRun()

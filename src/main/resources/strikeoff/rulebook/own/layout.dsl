@@ -1,0 +1,33 @@
+# Places on the cloth and on the table.
+[condition][layout.SeriesSpan]a series spans the cloth=SeriesSpan()
+[condition][layout.SeriesSpan]- with gaps of less than {length}=gap.base() < {length}
+[condition][layout.NeighbourGap]a frame lies beside its neighbour=NeighbourGap()
+[condition][layout.NeighbourGap]- covering {length} of it or more=covered.base() >= {length}
+[condition][layout.BorderRepeats]a border repeats=BorderRepeats()
+[condition][layout.BorderRepeats]- with a rest of more than {length}=rest.base() > {length}
+[condition][layout.FillFit]a fill finds its places=FillFit()
+[condition][layout.FillFit]- fewer than {number} of them=fitted < {number}
+[condition][layout.FillFit]- with more than {number} dropped=dropped > {number}
+[condition][layout.FillRound]a fill goes round a tube=FillRound()
+[condition][layout.TubeClosing]a series closes round a tube=TubeClosing()
+[condition][layout.SeamCrossing]a print crosses a seam=SeamCrossing()
+[condition][layout.SeamCrossing]- that is not padded=padded == false
+[condition][layout.SeamAllowanceReach]a print reaches into a seam's allowance=SeamAllowanceReach()
+[condition][layout.EdgeReach]a print reaches past an edge=EdgeReach()
+[condition][layout.EdgeReach]- by more than {length}=beyond.base() > {length}
+[condition][layout.Overlap]two arrangements overlap=Overlap()
+[condition][layout.Overlap]- by more than {area}=area.base() > {area}
+[condition][layout.Crowding]a design is larger than its pitch=Crowding()
+[condition][layout.ClearanceBreach]a filler stands in the way=ClearanceBreach()
+[condition][layout.AnchorMissing]an anchor isn't there=AnchorMissing()
+[condition][layout.AnchorCircle]anchors go round in a circle=AnchorCircle()
+[condition][layout.BeyondCounting]there are placements beyond counting=BeyondCounting()
+[condition][layout.Shrinkage]the cloth will shrink=Shrinkage()
+[condition][layout.Shrinkage]- by more than {share} in length=shrinkLength.base() > {share}
+[condition][layout.Lays]an arrangement takes its lays=Lays()
+[condition][layout.Lays]- more than {number} of them=lays > {number}
+[condition][layout.ClothOnTable]the cloth hangs over the table=ClothOnTable()
+[condition][layout.FrameOnTable]a frame lies on the table=FrameOnTable()
+[condition][layout.StationRow]stations stand in a row=StationRow()
+[condition][layout.StationFit]a frame lies in a station=StationFit()
+[condition][layout.BladeOverEdge]a blade runs over the cloth's edge=BladeOverEdge()

@@ -1,0 +1,16 @@
+# What comes before what on the cloth.
+[condition][sequence.DarkBeforeLight]a dark colour is printed before a light one=DarkBeforeLight()
+[condition][sequence.KeyNotLast]a key colour isn't printed last=KeyNotLast()
+[condition][sequence.TrapWidth]colours overlap in a trap=TrapWidth()
+[condition][sequence.TrapWidth]- of less than {length}=trap.base() < {length}
+[condition][sequence.DyeOverPaint]dye is printed over paint=DyeOverPaint()
+[condition][sequence.PaintOverDye]paint is printed over dye=PaintOverDye()
+[condition][sequence.WetBathOverPaint]a bath comes before paint is set=WetBathOverPaint()
+[condition][sequence.PrintAfterBath]cloth is printed after a bath=PrintAfterBath()
+[condition][sequence.PrintAfterFix]cloth is printed after it is fixed=PrintAfterFix()
+[condition][sequence.SeamSewn]a seam is sewn=SeamSewn()
+[condition][sequence.SeamNeverSewn]a seam is never sewn=SeamNeverSewn()
+[condition][sequence.AcrossUnsewnSeam]a print crosses a seam before it is sewn=AcrossUnsewnSeam()
+[condition][sequence.AnchoredTooEarly]an anchored print comes before its anchor=AnchoredTooEarly()
+[condition][sequence.NotPrinted]something is not printed=NotPrinted()
+[condition][sequence.PrintedTwice]something is printed twice=PrintedTwice()

@@ -1,0 +1,31 @@
+# Pastes and paints, their recipes, their need and their age.
+[condition][described.PasteMixed]there is a paste=PasteMixed()
+[condition][described.PasteMixed]a paste of paint is mixed=PasteMixed(paint == true)
+[condition][described.PasteMixed]a paste of dye is mixed=PasteMixed(paint == false)
+[condition][described.PasteMixed]- with the alkali inside=alkaliInside == true
+[condition][described.PasteMixed]- without a recipe=recipeStated == false
+[condition][described.PasteMixed]- without an amount=amountStated == false
+[condition][described.PasteMixed]- without a measured strike-off=strikeOffMeasured == false
+[condition][described.PasteMixed]- of the group {name}=group == {name}
+[condition][described.PasteMixed]- holding {name}=ingredients contains {name}
+[condition][described.PasteMixed]- called {name}=paste == {name}
+[condition][paste.PasteUse]a paste is printed=PasteUse()
+[condition][paste.PasteUse]- of which more than {mass} is needed=needGrams.best() > {mass}
+[condition][paste.PasteUse]- in more than {number} impressions=impressions > {number}
+[condition][paste.PasteUse]- mixed in more than {number} batches=batches > {number}
+[condition][paste.PasteUse]- of which more than {share} is left over=overShare.base() > {share}
+[condition][paste.PasteAge]a paste grows old=PasteAge()
+[condition][paste.PasteAge]- beyond {time}=age.base() > {time}
+[condition][paste.ThickenerHistory]a thickener has stood=ThickenerHistory()
+[condition][paste.ThickenerHistory]- less than {time}=stood.base() < {time}
+[condition][paste.ThickenerHistory]- older than {time}=age.base() > {time}
+[condition][paste.ThickenerStrength]a thickener has a strength=ThickenerStrength()
+[condition][paste.ThickenerStrength]- of less than {share}=share.best() < {share}
+[condition][paste.ThickenerStrength]- of more than {share}=share.best() > {share}
+[condition][paste.RecipeSum]a recipe adds up to another amount=RecipeSum()
+[condition][paste.UsedBeforeMixed]a paste is used before it is mixed=UsedBeforeMixed()
+[condition][paste.MixedForNothing]a paste is mixed for nothing=MixedForNothing()
+[condition][paste.NeverMixed]a paste is never mixed=NeverMixed()
+[condition][paste.UnknownLife]a paste's life isn't known=UnknownLife()
+[condition][paste.ThickenerOnMesh]a thickener goes through a mesh=ThickenerOnMesh()
+[condition][paste.ThickenerOnMesh]- finer than {number} per cm=count.perCm > {number}

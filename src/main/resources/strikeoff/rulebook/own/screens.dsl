@@ -1,0 +1,26 @@
+# Screens, frames and what goes through them.
+[condition][described.ScreenUsed]there is a screen=ScreenUsed()
+[condition][described.ScreenUsed]- with a mesh finer than {number} per cm=mesh.perCm > {number}
+[condition][described.ScreenUsed]- with a mesh coarser than {number} per cm=mesh.perCm < {number}
+[condition][described.ScreenUsed]- with a frame longer than {length}=frameLength.base() > {length}
+[condition][described.ScreenUsed]- with a frame wider than {length}=frameWidth.base() > {length}
+[condition][described.ScreenUsed]- without a squeegee stated=squeegeeStated == false
+[condition][described.ScreenUsed]- called {name}=screen == {name}
+[condition][described.ScreenUsed]- that prints the design {name}=designs contains {name}
+[condition][screens.MeshWeave]a mesh has a thread=MeshWeave()
+[condition][screens.MeshWeave]- thicker than {number} µm=threadMicrometres() > {number}
+[condition][screens.MeshForPaste]a paste goes through a mesh=MeshForPaste()
+[condition][screens.MeshForPaste]- finer than {number} per cm=count.perCm > {number}
+[condition][screens.MeshForPaste]- coarser than {number} per cm=count.perCm < {number}
+[condition][screens.MeshForPaste]- for paint=paint == true
+[condition][screens.SqueegeeFit]a squeegee goes with a screen=SqueegeeFit()
+[condition][screens.SqueegeeFit]- covering its image by less than {length}=overlap.base() < {length}
+[condition][screens.SeparationOnScreen]a colour lies on a screen=SeparationOnScreen()
+[condition][screens.SeparationOnScreen]- longer than {length}=length.base() > {length}
+[condition][screens.DetailOnMesh]a fine detail is printed=DetailOnMesh()
+[condition][screens.DetailOnMesh]- finer than {length}=detail.base() < {length}
+[condition][screens.DetailOnMesh]- of fewer than {number} openings=openings < {number}
+[condition][screens.FrameMargin]a frame leaves a margin around its image=FrameMargin()
+[condition][screens.FrameMargin]- of less than {length}=least.base() < {length}
+[condition][screens.StencilImages]one screen holds several images=StencilImages()
+[condition][screens.StencilImages]- more than {number} of them=images > {number}

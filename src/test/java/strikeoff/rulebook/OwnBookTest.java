@@ -1,0 +1,155 @@
+package strikeoff.rulebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import strikeoff.findings.Reported;
+import strikeoff.findings.RuleFault;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.rulebook.Rulebook.Judgement;
+import strikeoff.rulebook.own.OwnRules;
+import strikeoff.rulebook.own.RuleCache;
+import strikeoff.rulebook.own.RuleFile;
+import strikeoff.rulebook.own.RuleMistake;
+import strikeoff.rulebook.own.RuleMistakes;
+
+/** Rules that nobody has tested must not take a batch with them. */
+public class OwnBookTest {
+
+  /** A fact for the rules made here. */
+  public record Gap(int mm, PlanPath path) implements Evidence {
+
+    /** Never comes back. */
+    public boolean endless() {
+      while (true) {
+        Thread.onSpinWait();
+      }
+    }
+
+    public boolean broken() {
+      throw new IllegalStateException("too deep");
+    }
+  }
+
+  private static final List<Gap> FACTS = List.of(new Gap(4, new PlanPath("placements")));
+
+  private static String rule(String name, String condition, String consequence) {
+    return """
+        rule "bench/%s"
+            @severity("risk")
+            @summary("s")
+            @because("b.")
+            @message("gap of {mm} mm.")
+            @remedy("r.")
+            @source("common practice, no source")
+        when
+            %s
+        then
+            %s
+        end
+        """
+        .formatted(name, condition, consequence);
+  }
+
+  private static final String REPORT = "reporter.report(drools.getRule(), $gap);";
+  private static final String GAP = "$gap : OwnBookTest.Gap(mm > 1)";
+
+  private static Rulebook book(String... rules) throws RuleMistakes {
+    return Rulebook.builtIn()
+        .with(OwnRules.of(List.of(file(String.join("", rules))), RuleCache.NONE), 1.5);
+  }
+
+  private static RuleFile file(String rules) {
+    String head =
+        """
+        package rules.bench
+        import strikeoff.rulebook.OwnBookTest
+        global strikeoff.rulebook.Reporter reporter
+        """;
+    return new RuleFile("rules/bench/own.drl", "bench", head + rules);
+  }
+
+  @Test
+  void anOwnRuleReportsLikeABuiltInOne() throws RuleMistakes {
+    Rulebook book = book(rule("sound", GAP, REPORT));
+    assertThat(book.rule("bench/sound")).isPresent();
+    assertThat(book.rules()).hasSizeGreaterThan(100);
+    assertThat(book.judge(List.of(), FACTS).reported())
+        .extracting(Reported::message)
+        .containsExactly("gap of 4 mm.");
+  }
+
+  @Test
+  void aRuleThatThrowsOrLoopsTakesNoFindingFromTheOthers() throws RuleMistakes {
+    Rulebook book =
+        book(
+            rule("sound", GAP, REPORT),
+            rule("breaks-in-condition", "$gap : OwnBookTest.Gap(broken())", REPORT),
+            rule("breaks-in-consequence", GAP, "throw new IllegalStateException(\"no\");"),
+            rule("goes-round", "$o : Object()", "insert(new Object());"),
+            rule("never-ends", GAP, "while (true) { Thread.onSpinWait(); }"));
+    Judgement judgement = book.judge(List.of(), FACTS);
+    assertThat(judgement.reported()).extracting(Reported::message).containsExactly("gap of 4 mm.");
+    assertThat(judgement.faults())
+        .extracting(RuleFault::rule)
+        .containsExactly(
+            "bench/breaks-in-condition",
+            "bench/breaks-in-consequence",
+            "bench/goes-round",
+            "bench/never-ends");
+    long before = System.nanoTime();
+    Judgement second = book.judge(List.of(), FACTS);
+    assertThat(second.faults()).extracting(RuleFault::rule).contains("bench/never-ends");
+    assertThat(second.reported()).hasSize(1);
+    assertThat((System.nanoTime() - before) / 1e9)
+        .as("a rule that once looped isn't waited for again")
+        .isLessThan(1.4);
+  }
+
+  @Test
+  void aConditionThatNeverEndsIsFoundToo() throws RuleMistakes {
+    Rulebook book =
+        book(
+            rule("sound", GAP, REPORT),
+            rule("never-ends", "$gap : OwnBookTest.Gap(endless())", REPORT));
+    Judgement judgement = book.judge(List.of(), FACTS);
+    assertThat(judgement.reported()).hasSize(1);
+    assertThat(judgement.faults()).extracting(RuleFault::rule).containsExactly("bench/never-ends");
+  }
+
+  @Test
+  void aMistakeInDrlHasItsFileAndLine() {
+    RuleMistakes wrong =
+        catchThrowableOfType(
+            RuleMistakes.class,
+            () -> book(rule("typo", "$gap : OwnBookTest.Gap(mmm > 1)", REPORT)));
+    assertThat(wrong.all()).isNotEmpty();
+    RuleMistake first = wrong.all().get(0);
+    assertThat(first.file()).isEqualTo("rules/bench/own.drl");
+    assertThat(first.line()).isEqualTo(12);
+    assertThat(first.message()).contains("mmm");
+  }
+
+  @Test
+  void theFormOfPlainRulesIsHeld() {
+    RuleMistakes wrong =
+        catchThrowableOfType(
+            RuleMistakes.class,
+            () ->
+                OwnRules.of(
+                    List.of(
+                        new RuleFile(
+                            "rules/bench/own.drl",
+                            "bench",
+                            "package other\nrule \"Odd\"\nwhen\nthen\nend\n")),
+                    RuleCache.NONE));
+    assertThat(wrong.all())
+        .extracting(RuleMistake::text)
+        .contains(
+            "rules/bench/own.drl:1: “package rules.bench” was expected at the top",
+            "rules/bench/own.drl:2: the rule has no @severity(\"…\")");
+  }
+}
