@@ -64,8 +64,7 @@ final class Studios {
   }
 
   /** For plans: each has the policies above it, unless one is given for all. */
-  static Studios of(
-      Surroundings here, StudioOptions options, Bounds bounds, List<PlanFile> plans) {
+  static Studios of(Surroundings here, StudioOptions options, Bounds bounds, List<PlanFile> plans) {
     Studios studios = new Studios(here, options, bounds);
     for (PlanFile plan : plans) {
       studios.checker(studios.policies(plan));

@@ -81,15 +81,13 @@ final class WatchCommand implements Callable<Integer> {
       wrong.forEach(w -> Complaint.say(here, w));
       return Exit.USAGE.code();
     }
-    Studios studios =
-        Studios.of(here, studioOptions, Bounds.USUAL, watched.look().plans());
+    Studios studios = Studios.of(here, studioOptions, Bounds.USUAL, watched.look().plans());
     if (!studios.wrong().isEmpty()) {
       studios.wrong().forEach(w -> Complaint.say(here, w));
       return Exit.USAGE.code();
     }
     studios.notes().forEach(note -> Complaint.say(here, note));
-    WatchRun run =
-        new WatchRun(here, studios, folder, reports, usual.ink(here), maxSeconds);
+    WatchRun run = new WatchRun(here, studios, folder, reports, usual.ink(here), maxSeconds);
     try (SavedFiles saved = new SavedFiles(here.resolve(folder))) {
       for (int round = 1; ; round++) {
         run.round(watched.changed());

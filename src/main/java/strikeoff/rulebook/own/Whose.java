@@ -81,7 +81,7 @@ final class Whose {
     String name = method.getName();
     String words = words(name);
     if (type == String.class) {
-return Optional.of(new Value(words, name, Kind.NAME, false));
+      return Optional.of(new Value(words, name, Kind.NAME, false));
     }
     if (type == boolean.class) {
       return Optional.of(new Value(words, name + "()", Kind.ANSWER, false));

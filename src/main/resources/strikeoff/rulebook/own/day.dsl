@@ -28,3 +28,5 @@
 [condition][timeline.UntriedAir]the air is untried=UntriedAir()
 [condition][timeline.RunFigures]the run has its figures=RunFigures()
 [condition][timeline.ClearedRun]waiting would clear the run=ClearedRun()
+[condition][timeline.SetOnTable]a set lies on the table=SetOnTable()
+[condition][timeline.SetOnTable]- longer than {length}=taken.base() > {length}

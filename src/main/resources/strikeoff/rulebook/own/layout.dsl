@@ -31,3 +31,7 @@
 [condition][layout.StationRow]stations stand in a row=StationRow()
 [condition][layout.StationFit]a frame lies in a station=StationFit()
 [condition][layout.BladeOverEdge]a blade runs over the cloth's edge=BladeOverEdge()
+[condition][layout.FrameChoices]an arrangement could be printed with another frame=FrameChoices()
+[condition][layout.MirroredStencil]a mirrored print needs a stencil of its own=MirroredStencil()
+[condition][layout.MirroredPanels]two panels mirror each other=MirroredPanels()
+[condition][layout.MirroredPanels]- missing each other by more than {length}=misfit.base() > {length}

@@ -3,6 +3,7 @@ package strikeoff.rulebook.own;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
@@ -35,7 +36,10 @@ class VocabularyTest {
         new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
             .importPackages("strikeoff")) {
-      boolean fact = !type.isInterface() && type.isAssignableTo(Evidence.class);
+      boolean fact =
+          type.getModifiers().contains(JavaModifier.PUBLIC)
+              && !type.isInterface()
+              && type.isAssignableTo(Evidence.class);
       // Acceptances are judged when all else has been, and by built-in rules only.
       boolean acceptance =
           type.isEquivalentTo(IdleAcceptance.class) || type.isEquivalentTo(BarredAcceptance.class);
