@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.plan.Cloth;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
@@ -48,7 +49,7 @@ final class Needs {
   }
 
   private PasteUse use(Paste paste, List<Impression> impressions) {
-    Tally tally = new Tally(Fillings.of(timeline.impressions(), policy), policy);
+    Tally tally = new Tally(Fillings.of(timeline.impressions(), policy), plan.cloth(), policy);
     Recipe recipe = new Recipe(paste, policy);
     int batches = mixings.batches(paste);
     Optional<Range> mixed = recipe.batchGrams().map(batch -> batch.times(Math.max(1, batches)));
@@ -104,6 +105,7 @@ final class Needs {
   private static final class Tally {
 
     private final Map<Integer, Range> chargeAt;
+    private final Cloth cloth;
     private final Policy policy;
     private Range onCloth = Range.exactly(0);
     private Range charge = Range.exactly(0);
@@ -111,8 +113,9 @@ final class Needs {
     private int pulls;
     private int fillings;
 
-    Tally(Map<Integer, Range> chargeAt, Policy policy) {
+    Tally(Map<Integer, Range> chargeAt, Cloth cloth, Policy policy) {
       this.chargeAt = chargeAt;
+      this.cloth = cloth;
       this.policy = policy;
     }
 
@@ -120,7 +123,7 @@ final class Needs {
       var footprint = impression.footprint();
       Area printed = footprint.separation().printed();
       int times = footprint.separation().pulls();
-      Deposit deposit = Deposit.of(footprint.screen(), footprint.paste(), policy);
+      Deposit deposit = Deposit.of(footprint.screen(), footprint.paste(), cloth, policy);
       onCloth = onCloth.plus(deposit.afterPulls(times).times(printed.squareMetres()));
       squareCm += printed.squareCm();
       pulls += times;

@@ -1,5 +1,6 @@
 package strikeoff.screens;
 
+import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Screen;
@@ -16,23 +17,34 @@ public record Deposit(Range gramsPerSquareMetre, boolean measured) {
 
   /**
    * The measured deposit where the plan gives one; else the mesh's theoretical volume times the
-   * paste's density and the share of the volume that a pull leaves on the cloth.
+   * paste's density and the share of the volume that a pull leaves on the cloth. Light cloth sucks
+   * less out of the mesh than usual, heavy cloth more; the range is that of all cloth.
    */
-  public static Deposit of(Screen screen, Paste paste, Policy policy) {
+  public static Deposit of(Screen screen, Paste paste, Cloth cloth, Policy policy) {
     return paste
         .deposit()
         .map(weighed -> new Deposit(Range.exactly(weighed.gramsPerSquareMetre()), true))
-        .orElseGet(() -> new Deposit(estimate(screen, paste.medium(), policy), false));
+        .orElseGet(() -> new Deposit(estimate(screen, paste.medium(), cloth, policy), false));
   }
 
-  private static Range estimate(Screen screen, Medium medium, Policy policy) {
+  private static Range estimate(Screen screen, Medium medium, Cloth cloth, Policy policy) {
     Range volume = Mesh.of(screen).theoreticalVolume();
     double gramsPerMl =
         amount(policy, medium == Medium.DYE ? "density-dye-paste" : "density-paint") / 1000;
     return new Range(
         volume.low() * gramsPerMl * amount(policy, "transfer-least"),
-        volume.best() * gramsPerMl * amount(policy, "transfer-usual"),
+        volume.best() * gramsPerMl * usualTransfer(cloth, policy),
         volume.high() * gramsPerMl * amount(policy, "transfer-most"));
+  }
+
+  private static double usualTransfer(Cloth cloth, Policy policy) {
+    double mass = cloth.mass().gramsPerSquareMetre();
+    if (mass < amount(policy, "light-cloth")) {
+      return amount(policy, "transfer-light-cloth");
+    }
+    return mass > amount(policy, "heavy-cloth")
+        ? amount(policy, "transfer-heavy-cloth")
+        : amount(policy, "transfer-usual");
   }
 
   private static double amount(Policy policy, String name) {

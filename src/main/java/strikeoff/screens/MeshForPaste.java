@@ -1,6 +1,7 @@
 package strikeoff.screens;
 
 import java.util.List;
+import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
@@ -33,7 +34,7 @@ public record MeshForPaste(
     pastes = List.copyOf(pastes);
   }
 
-  static MeshForPaste of(Screen screen, List<Paste> pastes, Policy policy) {
+  static MeshForPaste of(Screen screen, List<Paste> pastes, Cloth cloth, Policy policy) {
     Paste first = pastes.get(0);
     return new MeshForPaste(
         screen.name(),
@@ -42,7 +43,7 @@ public record MeshForPaste(
         first.medium() == Medium.PAINT,
         DetailOnMesh.finestHolds(policy),
         pastes.stream().map(Paste::name).distinct().toList(),
-        Deposit.of(screen, first, policy),
+        Deposit.of(screen, first, cloth, policy),
         screen.path().key("mesh"));
   }
 }

@@ -34,7 +34,7 @@ public record Screens(List<Evidence> evidence) {
       pastes
           .getOrDefault(screen.name(), Map.of())
           .values()
-          .forEach(own -> facts.add(MeshForPaste.of(screen, own, policy)));
+          .forEach(own -> facts.add(MeshForPaste.of(screen, own, plan.cloth(), policy)));
     }
     for (Design design : plan.designs().values()) {
       for (Design.Separation separation : design.separations()) {

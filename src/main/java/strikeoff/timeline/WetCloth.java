@@ -12,6 +12,7 @@ import strikeoff.drying.DryingClock;
 import strikeoff.drying.DryingClock.Dried;
 import strikeoff.drying.FilmNeed;
 import strikeoff.layout.Footprint;
+import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Until.Dryness;
@@ -25,6 +26,7 @@ import strikeoff.units.Span;
 final class WetCloth {
 
   private final Policy policy;
+  private final Cloth ground;
   private final Drying drying;
   private final Air room;
   private final DryingClock clock;
@@ -35,7 +37,8 @@ final class WetCloth {
 
   WetCloth(PrintPlan plan, Policy policy, long start) {
     this.policy = policy;
-    this.drying = Drying.of(plan.cloth(), policy);
+    this.ground = plan.cloth();
+    this.drying = Drying.of(ground, policy);
     this.room = Air.of(plan.room());
     Span never = new Span(policy.limit("drying/never").amount());
     this.clock = new DryingClock(drying, room, start, never);
@@ -52,7 +55,9 @@ final class WetCloth {
         new Recipe(footprint.screen().name(), footprint.paste().name(), pulls),
         r -> {
           double laidDown =
-              Deposit.of(footprint.screen(), footprint.paste(), policy).afterPulls(pulls).best();
+              Deposit.of(footprint.screen(), footprint.paste(), ground, policy)
+                  .afterPulls(pulls)
+                  .best();
           return drying.need(footprint.paste(), new ArealMass(laidDown));
         });
   }

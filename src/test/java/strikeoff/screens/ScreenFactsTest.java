@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Colour;
 import strikeoff.plan.Design;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
+import strikeoff.plan.PlainParts;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Storage;
@@ -18,6 +22,7 @@ import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
+import strikeoff.units.Share;
 
 /** Every expected value is worked out by hand in the comment beside it. */
 class ScreenFactsTest {
@@ -77,15 +82,42 @@ class ScreenFactsTest {
   void aDepositComesFromTheMeshUnlessItWasWeighed() {
     Screen screen = screen(54, 74, 36, 54, 60);
     // theoretical volume 51.6 cm³/m² at 1.05 g/mL: 54.2 g/m²
-    Deposit estimate = Deposit.of(screen, paste(Optional.empty()), POLICY);
+    Deposit estimate = Deposit.of(screen, paste(Optional.empty()), cotton(180), POLICY);
     assertThat(estimate.gramsPerSquareMetre().best()).isCloseTo(54.2, within(0.1));
     assertThat(estimate.gramsPerSquareMetre().low()).isLessThan(45);
     assertThat(estimate.gramsPerSquareMetre().high()).isGreaterThan(70);
     assertThat(estimate.measured()).isFalse();
-    Deposit weighed = Deposit.of(screen, paste(Optional.of(new ArealMass(62))), POLICY);
+    Deposit weighed = Deposit.of(screen, paste(Optional.of(new ArealMass(62))), cotton(60), POLICY);
     assertThat(weighed.afterPulls(2).best()).isEqualTo(124);
     assertThat(weighed.gramsPerSquareMetre().isExact()).isTrue();
     assertThat(weighed.measured()).isTrue();
+  }
+
+  @Test
+  void lightClothTakesLessFromTheMeshAndHeavyClothMore() {
+    Screen screen = screen(54, 74, 36, 54, 60);
+    Paste paste = paste(Optional.empty());
+    // 51.6 cm³/m² at 1.05 g/mL is 54.2 g/m²; lawn takes 85 % of it, canvas 120 % (common practice)
+    assertThat(best(screen, paste, 70)).isCloseTo(46.1, within(0.1));
+    assertThat(best(screen, paste, 400)).isCloseTo(65.0, within(0.1));
+    assertThat(best(screen, paste, 100)).isEqualTo(best(screen, paste, 300));
+    Deposit onLawn = Deposit.of(screen, paste, cotton(70), POLICY);
+    Deposit onCanvas = Deposit.of(screen, paste, cotton(400), POLICY);
+    assertThat(onLawn.gramsPerSquareMetre().low()).isEqualTo(onCanvas.gramsPerSquareMetre().low());
+  }
+
+  private static double best(Screen screen, Paste paste, double mass) {
+    return Deposit.of(screen, paste, cotton(mass), POLICY).gramsPerSquareMetre().best();
+  }
+
+  private static Cloth cotton(double mass) {
+    return PlainParts.cloth(
+        Map.of("cotton", new Share(1)),
+        new ArealMass(mass),
+        Length.ofCm(300),
+        Length.ofCm(140),
+        false,
+        new Colour(255, 255, 255, "white"));
   }
 
   private static DetailOnMesh detail(double mm) {
