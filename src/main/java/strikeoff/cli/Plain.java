@@ -96,8 +96,17 @@ final class Plain {
       line.append(empty ? "" : " ").append(left);
       empty = false;
     }
-    lines.add(line.toString().stripTrailing());
+    lines.add(withoutEndingSpaces(line));
     return lines;
+  }
+
+  /** Only the blank goes: other spaces, such as an ideographic one, are the text's own. */
+  private static String withoutEndingSpaces(StringBuilder line) {
+    int end = line.length();
+    while (end > 0 && line.charAt(end - 1) == ' ') {
+      end--;
+    }
+    return line.substring(0, end);
   }
 
   /** How much of a word fits, at least one character so that it ends. */

@@ -55,6 +55,11 @@ class PlainTest {
         .containsExactly("> herons", "  xxxxxxxxxx", "  xxxxxxxxxx", "  xxxxx");
   }
 
+  @Test
+  void keepsASpaceThatIsNotABlank() {
+    assertThat(Plain.wrap("  ", "  ", "herons\u3000", 30)).containsExactly("  herons\u3000");
+  }
+
   @Property(tries = 300)
   void neverWiderThanTheColumns(
       @ForAll String text, @ForAll @IntRange(min = 12, max = 90) int width) {
