@@ -54,7 +54,11 @@ final class PrintRun {
     int stations =
         plan.table().stations().map(s -> Math.max(1, s.count())).orElse(Integer.MAX_VALUE);
     double table = plan.table().length().mm();
-    return Sets.split(motifs, table, stations, m -> onStation(m.placement().arrangement()));
+    return Sets.split(
+        motifs,
+        table,
+        stations,
+        m -> Stations.stands(plan.arrangements().get(m.placement().arrangement())));
   }
 
   private List<Motif> motifs(Step.Print step, String arrangement) {
@@ -105,13 +109,5 @@ final class PrintRun {
           .toList();
     }
     return step.separations().stream().filter(all::containsKey).map(all::get).toList();
-  }
-
-  /**
-   * Series and single placements stand on stations; borders, fills and the anchored go anywhere.
-   */
-  private boolean onStation(String arrangement) {
-    Arrangement placed = plan.arrangements().get(arrangement);
-    return placed instanceof Arrangement.Series || placed instanceof Arrangement.Placed;
   }
 }

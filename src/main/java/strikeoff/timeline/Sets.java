@@ -14,6 +14,13 @@ final class Sets {
   /** Rounding of lengths in mm. */
   static final double ROUNDING = 1e-6;
 
+  /** Along the cloth from its start, then across. */
+  static final Comparator<Placement> ALONG =
+      Comparator.comparingDouble((Placement p) -> p.x().mm())
+          .thenComparing(p -> p.y().mm())
+          .thenComparing(Placement::number)
+          .thenComparing(Placement::id);
+
   private Sets() {}
 
   /**
@@ -47,10 +54,7 @@ final class Sets {
   static List<PrintSet> split(
       List<Motif> motifs, double tableLength, int stations, Predicate<Motif> onStation) {
     List<Motif> sorted = new ArrayList<>(motifs);
-    sorted.sort(
-        Comparator.comparingDouble((Motif m) -> m.placement().x().mm())
-            .thenComparing(m -> m.placement().y().mm())
-            .thenComparing(m -> m.placement().number()));
+    sorted.sort(Comparator.comparing(Motif::placement, ALONG));
     List<PrintSet> sets = new ArrayList<>();
     List<Motif> open = new ArrayList<>();
     Envelope covered = new Envelope();

@@ -11,11 +11,13 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.timeline.Contact;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
+import strikeoff.timeline.Stations;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
 
 /**
- * One day of the run over clock time: people, cloth, each colour with its drying, and screens.
+ * One day of the run over clock time: people, cloth, each colour with its drying, the table's
+ * stations, and screens.
  *
  * @param day its number, from 1
  * @param drawn the chart; a letter of it is 11 units high, a minute 2.4 units wide
@@ -33,11 +35,15 @@ public record RunChart(int day, Content drawn) {
   /** Single prints of a colour, and contacts, that a day's row has room for. */
   private static final int MOST_BARS = 200;
 
+  /** Stations that a day has rows for. */
+  private static final int MOST_STATIONS = 40;
+
   /** The days of a run, each on a chart of its own. */
   public static List<RunChart> of(PrintPlan plan, Timeline timeline) {
     List<RunChart> charts = new ArrayList<>();
+    Map<Integer, List<Impression>> stations = Stations.of(plan, timeline.impressions());
     for (PrintDay day : PrintDay.of(plan, timeline)) {
-      charts.add(new RunChart(day.number(), new Drawing(plan, timeline, day).drawn()));
+      charts.add(new RunChart(day.number(), new Drawing(plan, timeline, stations, day).drawn()));
     }
     return charts;
   }
@@ -50,13 +56,16 @@ public record RunChart(int day, Content drawn) {
     private final PrintDay day;
     private final double minute;
     private final double width;
+    private final Map<Integer, List<Impression>> stations;
     private final Svg rows = Svg.group("rows");
     private double y = TOP;
 
-    Drawing(PrintPlan plan, Timeline timeline, PrintDay day) {
+    Drawing(
+        PrintPlan plan, Timeline timeline, Map<Integer, List<Impression>> stations, PrintDay day) {
       this.plan = plan;
       this.timeline = timeline;
       this.day = day;
+      this.stations = stations;
       double minutes = day.to().since(day.from()).minutes();
       this.minute = Math.max(MINUTE, LEAST / minutes);
       this.width = minutes * minute + 2 * SIDE;
@@ -66,6 +75,7 @@ public record RunChart(int day, Content drawn) {
       people();
       cloth();
       colours();
+      stations();
       screens();
       double height = y + 4;
       return Svg.window(0, 0, width, height)
@@ -132,12 +142,83 @@ public record RunChart(int day, Content drawn) {
     private void colours() {
       Map<String, List<Impression>> byColour = new LinkedHashMap<>();
       for (Impression impression : timeline.impressions()) {
-        if (impression.laid().compareTo(day.from()) >= 0
-            && impression.laid().compareTo(day.to()) < 0) {
+        if (isToday(impression)) {
           byColour.computeIfAbsent(colourOf(impression), key -> new ArrayList<>()).add(impression);
         }
       }
       byColour.forEach(this::colour);
+    }
+
+    private boolean isToday(Impression impression) {
+      return impression.laid().compareTo(day.from()) >= 0
+          && impression.laid().compareTo(day.to()) < 0;
+    }
+
+    /** A row for each station that is printed on: what is laid there, and how long it is wet. */
+    private void stations() {
+      Map<Integer, List<Impression>> today = new LinkedHashMap<>();
+      stations.forEach(
+          (station, all) -> {
+            List<Impression> prints = all.stream().filter(this::isToday).toList();
+            if (!prints.isEmpty()) {
+              today.put(station, prints);
+            }
+          });
+      boolean many = today.values().stream().mapToInt(List::size).sum() > MOST_BARS;
+      today.entrySet().stream()
+          .limit(MOST_STATIONS)
+          .forEach(
+              station -> {
+                Svg row = row("station " + station.getKey(), "station");
+                if (many) {
+                  setsAt(row, station.getValue());
+                } else {
+                  printsAt(row, station.getValue());
+                }
+              });
+      int left = today.size() - MOST_STATIONS;
+      if (left > 0) {
+        row("and " + left + (left == 1 ? " station" : " stations") + " more", "station");
+      }
+    }
+
+    /** Each film is shown until the next frame is laid on the station. */
+    private void printsAt(Svg row, List<Impression> prints) {
+      for (int i = 0; i < prints.size(); i++) {
+        Impression print = prints.get(i);
+        double next = i + 1 < prints.size() ? x(prints.get(i + 1).laid()) : width - SIDE;
+        String hex = print.footprint().paste().colour().hex();
+        row.add(Drying.of(List.of(print), m -> Math.min(next, x(m)), y - BAR - 4, hex));
+      }
+      prints.forEach(print -> row.add(print(print, print.footprint().paste().name())));
+    }
+
+    /** Too many to tell apart: one bar for what is printed in a set. */
+    private void setsAt(Svg row, List<Impression> prints) {
+      Map<List<Object>, List<Impression>> bySet = new LinkedHashMap<>();
+      for (Impression print : prints) {
+        bySet
+            .computeIfAbsent(List.of(print.step(), print.set()), set -> new ArrayList<>())
+            .add(print);
+      }
+      bySet.forEach(
+          (set, all) ->
+              row.add(
+                  bar(all.get(0).laid(), all.get(all.size() - 1).lifted(), "work", "")
+                      .titled(all.size() == 1 ? "1 print" : all.size() + " prints")));
+    }
+
+    /** The bar of one impression in its colour. */
+    private Svg print(Impression impression, String with) {
+      return bar(impression.laid(), impression.lifted(), "print", "")
+          .with("fill", impression.footprint().paste().colour().hex())
+          .titled(
+              Words.shortened(impression.footprint().placement().name(), 40)
+                  + (with.isEmpty() ? "" : ", " + Words.shortened(with, 40))
+                  + ", "
+                  + impression.laid().clock()
+                  + "–"
+                  + impression.lifted().clock());
     }
 
     private void colour(String name, List<Impression> impressions) {
@@ -156,15 +237,7 @@ public record RunChart(int day, Content drawn) {
       }
       for (Impression impression :
           impressions.size() > MOST_BARS ? List.<Impression>of() : impressions) {
-        row.add(
-            bar(impression.laid(), impression.lifted(), "print", "")
-                .with("fill", hex)
-                .titled(
-                    Words.shortened(impression.footprint().placement().name(), 40)
-                        + ", "
-                        + impression.laid().clock()
-                        + "–"
-                        + impression.lifted().clock()));
+        row.add(print(impression, ""));
       }
       Set<Moment> marked = new HashSet<>();
       Set<Integer> ids = new HashSet<>();
