@@ -160,6 +160,22 @@ class WorkshopTest {
   }
 
   @Test
+  void resultsAndReportSayWhichPoliciesApplied() throws IOException {
+    run("check", "workshop", "--format", "json=all.json", "--reports", "pages");
+    assertThat(Files.readString(desk.resolve("all.json")).replaceAll("\\s+", ""))
+        .contains("\"policies\":[\"workshop/studio.yaml\",\"workshop/saturday/studio.yaml\"]")
+        .contains("\"id\":\"house/late-finish\"");
+    try (Stream<Path> pages = Files.walk(desk.resolve("pages"))) {
+      assertThat(pages.filter(p -> p.toString().contains("agnes")).findFirst())
+          .hasValueSatisfying(
+              page ->
+                  assertThat(page)
+                      .content()
+                      .contains("workshop/studio.yaml, workshop/saturday/studio.yaml."));
+    }
+  }
+
+  @Test
   void anOwnRuleIsExplainedWithItsSentences() {
     assertThat(run("explain", "--policy", "workshop/studio.yaml", "house/late-finish")).isZero();
     assertThat(out)

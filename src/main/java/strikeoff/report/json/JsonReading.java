@@ -3,6 +3,7 @@ package strikeoff.report.json;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
 import java.util.Map;
 import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
@@ -87,7 +88,8 @@ public final class JsonReading {
         tree.at("mistakes").list(JsonReading::mistake),
         tree.at("faults").list(f -> new RuleFault(f.at("rule").text(), f.at("what").text())),
         tree.perhaps("failure", Tree::text),
-        tree.perhaps("figures", JsonReading::figures));
+        tree.perhaps("figures", JsonReading::figures),
+        tree.perhaps("policies", p -> p.list(Tree::text)).orElse(List.of()));
   }
 
   private static Found found(Tree tree) {

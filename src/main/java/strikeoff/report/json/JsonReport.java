@@ -117,6 +117,9 @@ public final class JsonReport {
     if (plan.failure().isPresent()) {
       json.put("failure", plan.failure().get());
     }
+    if (!plan.policies().isEmpty()) {
+      json.put("policies", plan.policies());
+    }
     if (plan.figures().isPresent()) {
       json.object("figures", f -> figures(f, plan.figures().get()));
     }

@@ -26,6 +26,7 @@ import strikeoff.plan.SourceMap;
  * @param faults rules that failed on it
  * @param failure what went wrong with the tool, if it failed on this plan
  * @param figures empty if the plan was not judged
+ * @param policies names of the policy files that applied, from the top down
  */
 public record Outcome(
     int number,
@@ -38,9 +39,29 @@ public record Outcome(
     List<Mistake> mistakes,
     List<RuleFault> faults,
     Optional<String> failure,
-    Optional<Figures> figures) {
+    Optional<Figures> figures,
+    List<String> policies) {
+
+  /** A plan that no policy file applied to. */
+  public Outcome(
+      int number,
+      String file,
+      String title,
+      Optional<String> report,
+      Verdict verdict,
+      String sentence,
+      List<Found> findings,
+      List<Mistake> mistakes,
+      List<RuleFault> faults,
+      Optional<String> failure,
+      Optional<Figures> figures) {
+    this(
+        number, file, title, report, verdict, sentence, findings, mistakes, faults, failure,
+        figures, List.of());
+  }
 
   public Outcome {
+    policies = List.copyOf(policies);
     findings = List.copyOf(findings);
     mistakes = List.copyOf(mistakes);
     faults = List.copyOf(faults);
@@ -58,11 +79,13 @@ public record Outcome(
     List<RuleFault> faults = List.of();
     Optional<String> failure = Optional.empty();
     Optional<Figures> figures = Optional.empty();
+    List<String> policies = List.of();
     if (checked instanceof Checked.Judged judged) {
       title = judged.plan().title();
       Keys keys = new Keys(judged.plan());
       judged.findings().forEach(f -> findings.add(found(f, keys, judged.source())));
       faults = judged.faults();
+      policies = judged.policies();
       figures = Optional.of(Figures.of(judged));
     } else if (checked instanceof Checked.Unreadable unreadable) {
       unreadable.problems().forEach(p -> mistakes.add(mistake(p, unreadable.lines())));
@@ -80,7 +103,8 @@ public record Outcome(
         mistakes,
         faults,
         failure,
-        figures);
+        figures,
+        policies);
   }
 
   private static Found found(Finding finding, Keys keys, SourceMap source) {

@@ -51,7 +51,8 @@ class JsonReportTest {
             first.mistakes(),
             List.of(new RuleFault("drying/gone", "it failed")),
             first.failure(),
-            first.figures()));
+            first.figures(),
+            List.of("plans/studio.yaml")));
     return new Results(
         demo.version(), demo.title(), Optional.of(new Shard(2, 7)), 200, demo.rules(), plans);
   }
