@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import strikeoff.cli.Scenario.Outcome;
 import strikeoff.report.json.JsonReading;
 
@@ -99,38 +101,57 @@ class FormatsTest {
     assertThat(bad.out().replaceAll("\\s+", " ")).contains("-:2:1 clothh");
   }
 
-  /** Issue 6: 1, 2 and 7 parts, joined, give the same bytes as one run. */
-  @Test
-  void partsJoinedAreTheSameBytesAsOneRun() throws IOException {
-    Outcome whole =
-        run("check", "plans", "--reports", in("whole"), "-q", "-f", "json=" + in("whole.json"));
+  /**
+   * 1, 2 and 7 parts, joined, give the same bytes as one run: with policies found beside plans, and
+   * with one that has own rules run.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"plans", "plans/workshop"})
+  void partsJoinedAreTheSameBytesAsOneRun(String plans) throws IOException {
+    Outcome whole = run(writing("whole", "check", plans, "-q", "--rules-cache", in("cache")));
+    assertThat(folder.resolve("whole/index.html")).exists();
+    assertThat(Files.readString(folder.resolve("whole.json")))
+        .contains("plans/workshop/saturday/studio.yaml");
+    assertThat(Files.readString(folder.resolve("whole.sarif")).contains("house/late-finish"))
+        .as("own rules are run")
+        .isEqualTo(plans.equals("plans/workshop"));
     for (int parts : List.of(1, 2, 7)) {
       List<String> join = new ArrayList<>(List.of("join"));
       for (int part = parts; part >= 1; part--) {
         String file = in(parts + "-" + part + ".json");
+        String pages = in("joined" + parts);
         String shard = part + "/" + parts;
         run(
-            "check",
-            "plans",
-            "--reports",
-            in("pages" + parts),
-            "--shard",
-            shard,
-            "-q",
-            "-f",
-            "json=" + file);
+            ("check " + plans + " -q --shard " + shard + " --reports " + pages + " -f json=" + file)
+                .concat(" --rules-cache " + in("cache"))
+                .split(" "));
         join.add(file);
       }
-      String joined = in("joined" + parts + ".json");
-      join.addAll(List.of("--reports", in("pages" + parts), "-f", "json=" + joined));
-      assertThat(run(join.toArray(String[]::new)).exit()).isEqualTo(whole.exit());
-      assertThat(Path.of(joined)).hasSameTextualContentAs(folder.resolve("whole.json"));
-      try (var pages = Files.list(folder.resolve("whole"))) {
-        for (Path page : pages.toList()) {
-          assertThat(folder.resolve("pages" + parts).resolve(page.getFileName()))
-              .hasSameBinaryContentAs(page);
-        }
+      Outcome joined = run(writing("joined" + parts, join.toArray(String[]::new)));
+      assertThat(joined.exit()).isEqualTo(whole.exit());
+      for (String ending : List.of(".json", ".sarif", ".xml")) {
+        assertThat(folder.resolve("joined" + parts + ending))
+            .hasSameBinaryContentAs(folder.resolve("whole" + ending));
       }
+      assertThat(names("joined" + parts)).isEqualTo(names("whole"));
+      for (String page : names("whole")) {
+        assertThat(folder.resolve("joined" + parts).resolve(page))
+            .hasSameBinaryContentAs(folder.resolve("whole").resolve(page));
+      }
+    }
+  }
+
+  /** The command with every format and the pages besides. */
+  private String[] writing(String name, String... command) {
+    List<String> all = new ArrayList<>(List.of(command));
+    all.addAll(List.of("--reports", in(name), "-f", "json=" + in(name + ".json")));
+    all.addAll(List.of("-f", "sarif=" + in(name + ".sarif"), "-f", "junit=" + in(name + ".xml")));
+    return all.toArray(String[]::new);
+  }
+
+  private List<String> names(String pages) throws IOException {
+    try (var files = Files.list(folder.resolve(pages))) {
+      return files.map(f -> f.getFileName().toString()).sorted().toList();
     }
   }
 

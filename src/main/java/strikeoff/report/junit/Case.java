@@ -16,8 +16,9 @@ import strikeoff.report.outcome.Outcome;
  * @param message why it didn't pass, in one line; empty if it did
  * @param type what kind of reason, as a rule's id
  * @param text the whole reason
+ * @param aside what was found besides and fails nothing; else empty
  */
-record Case(String name, Ending ending, String message, String type, String text) {
+record Case(String name, Ending ending, String message, String type, String text, String aside) {
 
   /** How a case ends. */
   enum Ending {
@@ -50,17 +51,18 @@ record Case(String name, Ending ending, String message, String type, String text
       cases.add(
           plan.figures().isPresent()
               ? judged(plan, name)
-              : new Case(name, Ending.SKIPPED, "", "", ""));
+              : new Case(name, Ending.SKIPPED, "", "", "", ""));
     }
     return cases;
   }
 
   private static Case reading(Outcome plan) {
     if (plan.failure().isPresent()) {
-      return new Case(READING, Ending.ERROR, plan.sentence(), "not-checked", plan.failure().get());
+      return new Case(
+          READING, Ending.ERROR, plan.sentence(), "not-checked", plan.failure().get(), "");
     }
     if (plan.mistakes().isEmpty()) {
-      return passed(READING);
+      return passed(READING, "");
     }
     List<String> lines = new ArrayList<>();
     for (Mistake mistake : plan.mistakes()) {
@@ -68,7 +70,8 @@ record Case(String name, Ending ending, String message, String type, String text
       lines.add(
           plan.file() + ":" + mistake.region().start() + ":" + path + " " + mistake.message());
     }
-    return new Case(READING, Ending.ERROR, plan.sentence(), "unreadable", String.join("\n", lines));
+    return new Case(
+        READING, Ending.ERROR, plan.sentence(), "unreadable", String.join("\n", lines), "");
   }
 
   private static Case judged(Outcome plan, String family) {
@@ -83,19 +86,29 @@ record Case(String name, Ending ending, String message, String type, String text
             .toList();
     stops.forEach(f -> lines.addAll(Told.of(plan, f)));
     String text = String.join("\n", lines);
+    String aside = aside(plan, family);
     if (!faults.isEmpty()) {
-      return new Case(family, Ending.ERROR, faults.get(0).what(), faults.get(0).rule(), text);
+      return new Case(
+          family, Ending.ERROR, faults.get(0).what(), faults.get(0).rule(), text, aside);
     }
     if (stops.isEmpty()) {
-      return passed(family);
+      return passed(family, aside);
     }
     Found first = stops.get(0);
     String more = stops.size() == 1 ? "" : " (and " + (stops.size() - 1) + " more)";
-    return new Case(family, Ending.FAILURE, first.message() + more, first.rule(), text);
+    return new Case(family, Ending.FAILURE, first.message() + more, first.rule(), text, aside);
   }
 
-  private static Case passed(String name) {
-    return new Case(name, Ending.PASSED, "", "", "");
+  private static String aside(Outcome plan, String family) {
+    List<String> lines = new ArrayList<>();
+    plan.findings().stream()
+        .filter(f -> !f.blocks() && family(f.rule()).equals(family))
+        .forEach(f -> lines.addAll(Told.of(plan, f)));
+    return String.join("\n", lines);
+  }
+
+  private static Case passed(String name, String aside) {
+    return new Case(name, Ending.PASSED, "", "", "", aside);
   }
 
   private static String family(String rule) {

@@ -11,17 +11,14 @@ import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Results;
 
 /**
- * Results as JUnit XML, in the form that also the strict schema of Ant's reports takes. A plan is a
- * suite. Its cases are “reading” and one for each family of rules, so that their names stay the
- * same from run to run: stops fail a case, mistakes in the file and faults of the tool are errors,
- * and everything else is told in the suite's output.
+ * Results as JUnit XML, each suite in the form that the schema of Apache Maven Surefire's test
+ * reports takes. A plan is a suite. Its cases are “reading” and one for each family of rules, so
+ * that their names stay the same from run to run: stops fail a case, mistakes in the file and
+ * faults of the tool are errors, and everything else is told in the case's output.
  *
- * <p>Nothing here depends on when or where it ran: the time stamp is always {@value #TIMESTAMP},
- * the host {@code localhost}, and every time 0.
+ * <p>Nothing here depends on when or where it ran: there is no time stamp, and every time is 0.
  */
 public final class JunitReport {
-
-  static final String TIMESTAMP = "1970-01-01T00:00:00";
 
   private static final String TIME = "0";
 
@@ -36,9 +33,8 @@ public final class JunitReport {
       xml.writeStartDocument("UTF-8", "1.0");
       line(xml, 0);
       xml.writeStartElement("testsuites");
-      int id = 0;
       for (Outcome plan : results.plans()) {
-        suite(xml, plan, id++, Case.of(plan, families));
+        suite(xml, plan, Case.of(plan, families));
       }
       line(xml, 0);
       xml.writeEndElement();
@@ -51,15 +47,11 @@ public final class JunitReport {
     return text.toString();
   }
 
-  private static void suite(XMLStreamWriter xml, Outcome plan, int id, List<Case> cases)
+  private static void suite(XMLStreamWriter xml, Outcome plan, List<Case> cases)
       throws XMLStreamException {
     line(xml, 1);
     xml.writeStartElement("testsuite");
     attribute(xml, "name", plan.file());
-    attribute(xml, "package", "strikeoff");
-    attribute(xml, "id", Integer.toString(id));
-    attribute(xml, "timestamp", TIMESTAMP);
-    attribute(xml, "hostname", "localhost");
     attribute(xml, "tests", Integer.toString(cases.size()));
     attribute(xml, "failures", count(cases, Ending.FAILURE));
     attribute(xml, "errors", count(cases, Ending.ERROR));
@@ -67,18 +59,13 @@ public final class JunitReport {
     attribute(xml, "time", TIME);
     line(xml, 2);
     xml.writeStartElement("properties");
+    property(xml, "plan", plan.title());
+    property(xml, "verdict", plan.sentence());
     line(xml, 2);
     xml.writeEndElement();
     for (Case one : cases) {
       testcase(xml, plan, one);
     }
-    line(xml, 2);
-    xml.writeStartElement("system-out");
-    xml.writeCharacters(XmlText.of(String.join("\n", Told.about(plan))));
-    xml.writeEndElement();
-    line(xml, 2);
-    xml.writeStartElement("system-err");
-    xml.writeEndElement();
     line(xml, 1);
     xml.writeEndElement();
   }
@@ -99,9 +86,25 @@ public final class JunitReport {
         xml.writeCharacters(XmlText.of(one.text()));
       }
       xml.writeEndElement();
+    }
+    if (!one.aside().isEmpty()) {
+      line(xml, 3);
+      xml.writeStartElement("system-out");
+      xml.writeCharacters(XmlText.of(one.aside()));
+      xml.writeEndElement();
+    }
+    if (one.ending() != Ending.PASSED || !one.aside().isEmpty()) {
       line(xml, 2);
     }
     xml.writeEndElement();
+  }
+
+  private static void property(XMLStreamWriter xml, String name, String value)
+      throws XMLStreamException {
+    line(xml, 3);
+    xml.writeEmptyElement("property");
+    attribute(xml, "name", name);
+    attribute(xml, "value", value);
   }
 
   private static String count(List<Case> cases, Ending ending) {

@@ -25,12 +25,4 @@ final class Told {
     found.accepted().ifPresent(reason -> lines.add("  Accepted: " + reason));
     return lines;
   }
-
-  /** The verdict, and whatever fails no case. */
-  static List<String> about(Outcome plan) {
-    List<String> lines = new ArrayList<>();
-    lines.add(plan.sentence());
-    plan.findings().stream().filter(f -> !f.blocks()).forEach(f -> lines.addAll(of(plan, f)));
-    return lines;
-  }
 }
