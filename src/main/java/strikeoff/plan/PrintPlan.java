@@ -29,6 +29,7 @@ public record PrintPlan(
     Crew crew,
     Hours hours,
     Handling handling,
+    Equipment equipment,
     Map<String, Screen> screens,
     Map<String, Paste> pastes,
     Map<String, Design> designs,

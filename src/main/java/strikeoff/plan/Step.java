@@ -2,7 +2,6 @@ package strikeoff.plan;
 
 import java.util.List;
 import java.util.Optional;
-import strikeoff.units.AirSpeed;
 import strikeoff.units.Length;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -113,8 +112,14 @@ public sealed interface Step {
     }
   }
 
-  /** Let what is printed dry, with moved air if given. */
-  record Dry(int number, Until until, Optional<AirSpeed> air, PlanPath path) implements Step {
+  /**
+   * Let what is printed dry.
+   *
+   * @param air other air than the room's
+   * @param by who holds a hair-dryer; empty for the first of the crew
+   */
+  record Dry(int number, Until until, Optional<Draught> air, Optional<String> by, PlanPath path)
+      implements Step {
 
     @Override
     public String title() {

@@ -79,7 +79,7 @@ public record Remedy(How how, int step, long minutes) {
       if (each.number() != step || (each instanceof Step.Dry dry && dry.path().equals(PUT_IN))) {
         run.add(each);
       } else if (how == How.DRY_STEP) {
-        run.add(new Step.Dry(step, time(), Optional.empty(), PUT_IN));
+        run.add(new Step.Dry(step, time(), Optional.empty(), Optional.empty(), PUT_IN));
         run.add(each);
       } else {
         run.add(each instanceof Step.Print print ? changed(print) : each);
@@ -125,6 +125,7 @@ public record Remedy(How how, int step, long minutes) {
         p.crew(),
         p.hours(),
         p.handling(),
+        p.equipment(),
         p.screens(),
         p.pastes(),
         p.designs(),

@@ -88,7 +88,7 @@ final class Simulation {
     } else if (step instanceof Step.Print print) {
       printing.print(print);
     } else if (step instanceof Step.Dry dry) {
-      dry.air().ifPresent(air -> cloth.blow(air, shop.clothFree()));
+      dry.air().ifPresent(air -> cloth.blow(air.speed(), shop.clothFree()));
       waiting.until(step, dry.until(), dry.title());
       dry.air().ifPresent(air -> cloth.still(shop.clothFree()));
     } else if (step instanceof Step.Move move) {

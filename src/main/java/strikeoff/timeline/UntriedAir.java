@@ -46,8 +46,8 @@ public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath
     }
     for (Step step : plan.run()) {
       if (step instanceof Step.Dry dry
-          && dry.air().filter(a -> a.metresPerSecond() > Air.FASTEST).isPresent()) {
-        all.add(new UntriedAir(dry.air().get(), fastest, films, dry.path().key("air")));
+          && dry.air().filter(a -> a.speed().metresPerSecond() > Air.FASTEST).isPresent()) {
+        all.add(new UntriedAir(dry.air().get().speed(), fastest, films, dry.path().key("air")));
       }
     }
     return all;

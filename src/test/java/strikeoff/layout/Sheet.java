@@ -263,6 +263,7 @@ final class Sheet {
         null,
         null,
         null,
+        null,
         screens,
         pastes,
         designs,

@@ -24,6 +24,7 @@ import strikeoff.plan.Cloth;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
+import strikeoff.plan.Equipment;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Ingredient;
@@ -247,6 +248,7 @@ final class Estuary {
             min(10),
             min(30),
             path("handling")),
+        new Equipment(1, 1, 1, 10, path("equipment")),
         screens,
         pastes,
         designs,

@@ -110,7 +110,9 @@ public final class PrintDay {
   }
 
   public PrintDay dry(double minutes) {
-    steps.add(new Step.Dry(next(), new Until.Time(new Span(minutes)), Optional.empty(), path()));
+    steps.add(
+        new Step.Dry(
+            next(), new Until.Time(new Span(minutes)), Optional.empty(), Optional.empty(), path()));
     return this;
   }
 

@@ -195,6 +195,7 @@ public final class Sketch {
         null,
         null,
         null,
+        null,
         screens,
         pastes,
         designs,

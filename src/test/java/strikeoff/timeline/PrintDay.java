@@ -11,6 +11,8 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Equipment;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
@@ -55,6 +57,7 @@ final class PrintDay {
   private boolean closed;
   private double length = 1000;
   private double humidity = 0.5;
+  private Equipment equipment = new Equipment(1, 1, 1, 10, at("equipment"));
   private Hours hours = new Hours(List.of(new Hours.Day(540, 1020)), at("hours"));
 
   PrintDay(Medium medium) {
@@ -273,7 +276,14 @@ final class PrintDay {
 
   PrintDay dry(Until until, Double air) {
     return step(
-        n -> new Step.Dry(n, until, Optional.ofNullable(air).map(AirSpeed::new), stepAt(n)));
+        n ->
+            new Step.Dry(
+                n,
+                until,
+                Optional.ofNullable(air)
+                    .map(speed -> new Draught(Draught.By.STATED, new AirSpeed(speed))),
+                Optional.empty(),
+                stepAt(n)));
   }
 
   PrintDay moveTo(double cm) {
@@ -309,6 +319,7 @@ final class PrintDay {
             new Span(10),
             new Span(30),
             at("handling")),
+        equipment,
         screens,
         pastes,
         designs,

@@ -126,6 +126,7 @@ public final class PlanReader {
             crew,
             room.hours(f),
             room.handling(f),
+            room.equipment(f),
             screens,
             pastes,
             designs,

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.plan.Crew;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Equipment;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Protection;
@@ -33,6 +35,7 @@ final class RoomPart {
 
   private static final int MOST_STATIONS = 1000;
   private static final int MOST_PEOPLE = 20;
+  private static final int MOST_PIECES = 100;
 
   /** What is known of moist air and drying films ends here: supercooled water and boiling. */
   private static final Temperature COLDEST = new Temperature(-40);
@@ -41,7 +44,14 @@ final class RoomPart {
 
   private static final Pattern OPEN =
       Pattern.compile("(\\d{1,2})(?::(\\d{2}))?\\s*(?:-|–|to)\\s*(\\d{1,2})(?::(\\d{2}))?");
-  private static final List<String> AIR = List.of("still", "fan", "hair-dryer");
+  private static final Map<String, Draught.By> AIR = new LinkedHashMap<>();
+
+  static {
+    for (Draught.By by : List.of(Draught.By.STILL, Draught.By.FAN, Draught.By.HAIR_DRYER)) {
+      AIR.put(by.text(), by);
+    }
+  }
+
   private static final Map<String, Protection> PROTECTION = protection();
 
   private final Draft draft;
@@ -100,18 +110,24 @@ final class RoomPart {
     return room;
   }
 
+  /** The speed of the air alone, for air that moves all day. */
+  private Expected<AirSpeed> air(Fields f, String key) {
+    return draught(f, key).map(Draught::speed);
+  }
+
   /** A speed, or a word that the policy gives a speed to, which is then an assumption. */
-  Expected<AirSpeed> air(Fields f, String key) {
+  Expected<Draught> draught(Fields f, String key) {
     return Values.scalar(
         "still, fan, hair-dryer or an air speed such as 0.3 m/s",
-        new AirSpeed(0),
+        new Draught(Draught.By.STILL, new AirSpeed(0)),
         text -> {
-          if (AIR.contains(text)) {
+          if (AIR.containsKey(text)) {
             var standard = assumptions.standard("air." + text);
             if (f.has(key)) {
               assumptions.assume(f.path().key(key), "air speed of “" + text + "”", standard);
             }
-            return Parsed.value(assumptions.value(standard, Values.quantity(AirSpeed.class)));
+            AirSpeed speed = assumptions.value(standard, Values.quantity(AirSpeed.class));
+            return Parsed.value(new Draught(AIR.get(text), speed));
           }
           boolean word = !text.isEmpty() && Character.isLetter(text.charAt(0));
           return word
@@ -119,8 +135,9 @@ final class RoomPart {
                   "still, fan, hair-dryer or an air speed such as 0.3 m/s was expected; "
                       + Script.quoted(text)
                       + " is not known"
-                      + Spelling.didYouMean(text, AIR))
-              : Quantities.parse(text, AirSpeed.class);
+                      + Spelling.didYouMean(text, AIR.keySet()))
+              : Quantities.parse(text, AirSpeed.class)
+                  .map(speed -> new Draught(Draught.By.STATED, speed));
         });
   }
 
@@ -209,6 +226,24 @@ final class RoomPart {
   private Span time(Fields f, String key, String words) {
     return assumptions.or(
         f, key, Values.quantity(Span.class), "handling." + key, "time for " + words);
+  }
+
+  Equipment equipment(Fields root) {
+    Fields f = root.underOrAbsent("equipment", "the equipment");
+    Equipment equipment =
+        new Equipment(
+            pieces(f, "sinks", "sinks"),
+            pieces(f, "fans", "fans"),
+            pieces(f, "hair dryers", "hair-dryers"),
+            pieces(f, "drying places", "drying places for washed screens"),
+            f.path());
+    f.done();
+    return equipment;
+  }
+
+  private int pieces(Fields f, String key, String words) {
+    return assumptions.or(
+        f, key, Values.count("the number of " + words, 0, MOST_PIECES), "equipment." + key, words);
   }
 
   List<Protection> worn(Fields root) {

@@ -145,7 +145,11 @@ final class StepPart {
 
   private Step dry(Fields f) {
     return new Step.Dry(
-        number, f.required("dry", Waits.until()), f.optional("air", room.air(f, "air")), f.path());
+        number,
+        f.required("dry", Waits.until()),
+        f.optional("air", room.draught(f, "air")),
+        by(f),
+        f.path());
   }
 
   private Step move(Fields f) {

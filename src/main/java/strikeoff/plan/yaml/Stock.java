@@ -12,7 +12,7 @@ import strikeoff.yaml.Node;
  * What a studio owns, written as plans write it, so that its plans needn't write it again: a plan's
  * own words always win.
  *
- * @param places table, room, crew, hours and handling, each as far as it is written
+ * @param places table, room, crew, hours, handling and equipment, each as far as it is written
  * @param screens by name
  * @param pastes by name
  */
@@ -22,7 +22,9 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
   public static final Stock NONE = new Stock(Map.of(), Map.of(), Map.of());
 
   /** Sections of a plan that hold what a place of work has. */
-  private static final String[] PLACES = {"table", "room", "crew", "hours", "handling"};
+  private static final String[] PLACES = {
+    "table", "room", "crew", "hours", "handling", "equipment"
+  };
 
   public Stock {
     places = Map.copyOf(places);
@@ -58,6 +60,7 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
     }
     room.hours(root);
     room.handling(root);
+    room.equipment(root);
     new ScreenPart(draft).screens(root);
     new PastePart(draft).pastes(root);
     Map<String, Held> places = new LinkedHashMap<>();

@@ -40,7 +40,7 @@ class LanguageTest {
               "fibre: {cotton: 60 %, flax: 40 %}\n  form: tube\n  shrinkage: {length: 4 %}")
           .replace(
               "table: {length: 2.4 m, width: 1.2 m}",
-              "table: {stations: {count: 2, length: 60 cm, width: 60 cm}}\nroom: {air: fan}")
+              "table: {stations: {count: 2, length: 60 cm, width: 60 cm}}\nroom: {air: fan}\nequipment: {sinks: 2}")
           .replace("amount: 100 g}\n  ink", "thickener: {stood: 3 h, kept: cold}}\n  ink")
           .replace(
               "run:\n",

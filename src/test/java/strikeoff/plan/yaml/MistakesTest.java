@@ -192,6 +192,14 @@ class MistakesTest {
             "10:7 the number of people was expected, at least 1; this is 0"),
         mistake(
             "crew: [Wren, Tam]",
+            "equipment: {sinks: -1}",
+            "10:20 the number of sinks was expected, at least 0; this is -1"),
+        mistake(
+            "crew: [Wren, Tam]",
+            "equipment: {hairdryers: 1}",
+            "10:13 “hairdryers” is not known here; did you mean “hair dryers”?"),
+        mistake(
+            "crew: [Wren, Tam]",
             "hours: 17:00-09:00",
             "10:8 opening hours such as 09:00-17:00 were expected; “17:00-09:00” close before they open"),
         mistake(
