@@ -12,9 +12,8 @@ import strikeoff.units.Length;
 
 /**
  * Whether all frames of one arrangement lie wholly on the table. A cloth narrower than the table is
- * taken to lie flat on it, its length along the table's, and may be laid nearer to one edge; a
- * wider cloth hangs over and is moved across for each frame, so that only the frame's own size
- * counts.
+ * taken to lie flat on it, its length along the table's, wherever that helps; a wider cloth hangs
+ * over and is moved across for each frame, so that only the frame's own size counts.
  *
  * @param screen whose frame needs most room
  * @param frameLength longest frame along the table, as it lies
@@ -22,12 +21,9 @@ import strikeoff.units.Length;
  * @param cloth width of the cloth
  * @param lacksLength how much longer the table would have to be; zero if long enough
  * @param lacksWidth how much wider; zero if wide enough
- * @param overNear how far the frames reach over the table's near edge if the cloth lies centred;
- *     zero if they don't, or if the cloth is wider than the table
- * @param overFar the same at the far edge
- * @param layFrom smallest distance from the table's near edge to the cloth's that keeps all frames
- *     on
- * @param layTo largest such distance
+ * @param liesOnIt true if the cloth is not wider than the table
+ * @param reachesFrom where across the cloth the frames begin; below zero if beyond its near edge
+ * @param reachesTo where across the cloth they end
  */
 public record FrameOnTable(
     String arrangement,
@@ -39,10 +35,9 @@ public record FrameOnTable(
     Length cloth,
     Length lacksLength,
     Length lacksWidth,
-    Length overNear,
-    Length overFar,
-    Length layFrom,
-    Length layTo,
+    boolean liesOnIt,
+    Length reachesFrom,
+    Length reachesTo,
     PlanPath path,
     PlanPath tablePath)
     implements Evidence {
@@ -82,7 +77,6 @@ public record FrameOnTable(
     double from = Math.max(0, -reach.getMinY());
     double to = Math.min(spare, table.width().mm() - reach.getMaxY());
     double lacksWidth = liesOnIt ? from - to : width - table.width().mm();
-    double centred = spare / 2;
     return new FrameOnTable(
         arrangement,
         screen,
@@ -93,10 +87,9 @@ public record FrameOnTable(
         plan.cloth().width(),
         above(length - table.length().mm()),
         above(lacksWidth),
-        above(liesOnIt ? -reach.getMinY() - centred : 0),
-        above(liesOnIt ? reach.getMaxY() + centred - table.width().mm() : 0),
-        above(from),
-        above(to),
+        liesOnIt,
+        new Length(reach.getMinY()),
+        new Length(reach.getMaxY()),
         plan.arrangements().get(arrangement).path(),
         table.path());
   }
@@ -123,10 +116,5 @@ public record FrameOnTable(
   /** The larger of what is missing in length and in width. */
   public Length lacks() {
     return lacksLength.compareTo(lacksWidth) > 0 ? lacksLength : lacksWidth;
-  }
-
-  /** How far the frames reach over an edge of the table if the cloth lies centred. */
-  public Length over() {
-    return overNear.compareTo(overFar) > 0 ? overNear : overFar;
   }
 }

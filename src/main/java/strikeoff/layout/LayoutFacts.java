@@ -34,7 +34,9 @@ final class LayoutFacts {
     facts.addAll(BladeOverEdge.of(plan, layout));
     facts.addAll(StationRow.of(plan));
     facts.addAll(StationFit.of(plan, layout));
-    facts.addAll(FrameOnTable.of(plan, layout));
+    List<FrameOnTable> frames = FrameOnTable.of(plan, layout);
+    facts.addAll(frames);
+    ClothLay.of(plan, frames).ifPresent(facts::add);
     facts.add(ClothOnTable.of(plan));
     facts.addAll(Shrinkage.of(plan));
     return facts;

@@ -9,11 +9,23 @@ import strikeoff.units.Length;
  * @param length of the padded top
  * @param width of the padded top
  * @param railed true with a registration rail and stops, false if frames are laid by eye
+ * @param clothAt where the near edge of the cloth lies, from the table's near edge; empty if in the
+ *     middle of the table
  * @param stations the boards or stretches that hold one placement each; empty if the table is used
  *     as one run
  */
 public record Table(
-    Length length, Length width, boolean railed, Optional<Stations> stations, PlanPath path) {
+    Length length,
+    Length width,
+    boolean railed,
+    Optional<Length> clothAt,
+    Optional<Stations> stations,
+    PlanPath path) {
+
+  /** Where a cloth's near edge lies, from the table's; below zero if it hangs over. */
+  public Length nearEdgeOf(Cloth cloth) {
+    return clothAt.orElse(new Length((width.mm() - cloth.width().mm()) / 2));
+  }
 
   /**
    * Equal stations along the table.

@@ -247,29 +247,54 @@ class LayoutFactsTest {
   @Test
   void theClothMayLieNearerToOneEdgeOfTheTable() {
     // frame 40 wide about y 13: from −7 to 33; table 75, cloth 60: 7.5 spare on each side
-    FrameOnTable fits = onTable(75, 3);
-    assertThat(fits.over().mm()).isZero();
+    assertThat(lay(onTable(75, 3)).over().mm()).isZero();
     // table 70, 5 spare on each side: 2 over; near edge from 7 to 10
-    FrameOnTable shifted = onTable(70, 3);
-    assertThat(shifted.lacks().mm()).isZero();
-    assertThat(shifted.overNear().cm()).isCloseTo(2, within(EXACT));
-    assertThat(shifted.layFrom().cm()).isCloseTo(7, within(EXACT));
-    assertThat(shifted.layTo().cm()).isCloseTo(10, within(EXACT));
+    ClothLay shifted = lay(onTable(70, 3));
+    assertThat(shifted.over().cm()).isCloseTo(2, within(EXACT));
+    assertThat(shifted.from().cm()).isCloseTo(7, within(EXACT));
+    assertThat(shifted.to().cm()).isCloseTo(10, within(EXACT));
+    assertThat(shifted.place()).isEqualTo("7 cm");
+    // laid as proposed, nothing reaches over
+    assertThat(lay(onTable(70, 3).clothAt(7)).over().mm()).isZero();
+    assertThat(lay(onTable(70, 3).clothAt(6)).over().cm()).isCloseTo(1, within(EXACT));
+    // the far edge: 7 + 33 = 40, so 38 more is 8 over
+    assertThat(lay(onTable(70, 3).clothAt(45)).over().cm()).isCloseTo(8, within(EXACT));
     // table 64: at most 4 spare on one side, 3 missing
-    assertThat(onTable(64, 3).lacksWidth().cm()).isCloseTo(3, within(EXACT));
+    assertThat(fit(onTable(64, 3)).lacksWidth().cm()).isCloseTo(3, within(EXACT));
     // a table narrower than the cloth counts against the frame's own width only
-    assertThat(onTable(45, 3).lacks().mm()).isZero();
-    assertThat(onTable(38, 3).lacksWidth().cm()).isCloseTo(2, within(EXACT));
+    assertThat(fit(onTable(45, 3)).lacks().mm()).isZero();
+    assertThat(fit(onTable(38, 3)).lacksWidth().cm()).isCloseTo(2, within(EXACT));
   }
 
-  private static FrameOnTable onTable(double tableWidth, double across) {
-    return one(
-        Sheet.open(200, 60)
-            .design("leaf", 20, 20)
-            .table(240, tableWidth)
-            .series("row", "leaf", 3, 30, 10, across)
-            .layout(),
-        FrameOnTable.class);
+  @Test
+  void rowsAtBothEdgesMayNeedTheClothInTwoPlaces() {
+    // frames 40 wide about y 13 and y 47: −7 to 33 and 27 to 67; table 70: near edge at 7 or more
+    // for the one, at 3 or less for the other, so 4 of width are missing
+    ClothLay lay = lay(onTable(70, 3).series("far", "leaf", 3, 30, 10, 37));
+    assertThat(lay.onePlace()).isFalse();
+    assertThat(lay.arrangements()).containsExactly("row", "far");
+    assertThat(lay.from().cm()).isCloseTo(7, within(EXACT));
+    assertThat(lay.to().cm()).isCloseTo(3, within(EXACT));
+    assertThat(lay.needsFar()).isEqualTo("row");
+    assertThat(lay.needsNear()).isEqualTo("far");
+    assertThat(lay.widthNeeded().cm()).isCloseTo(74, within(EXACT));
+    ClothLay wider = lay(onTable(74, 3).series("far", "leaf", 3, 30, 10, 37));
+    assertThat(wider.over().mm()).isZero();
+  }
+
+  private static FrameOnTable fit(Sheet sheet) {
+    return one(sheet.layout(), FrameOnTable.class);
+  }
+
+  private static ClothLay lay(Sheet sheet) {
+    return one(sheet.layout(), ClothLay.class);
+  }
+
+  private static Sheet onTable(double tableWidth, double across) {
+    return Sheet.open(200, 60)
+        .design("leaf", 20, 20)
+        .table(240, tableWidth)
+        .series("row", "leaf", 3, 30, 10, across);
   }
 
   @Test

@@ -38,7 +38,8 @@ final class Sheet {
   private final Map<String, Design> designs = new LinkedHashMap<>();
   private final Map<String, Arrangement> arrangements = new LinkedHashMap<>();
   private Cloth cloth;
-  private Table table = new Table(cm(280), cm(160), true, Optional.empty(), path("table"));
+  private Table table =
+      new Table(cm(280), cm(160), true, Optional.empty(), Optional.empty(), path("table"));
   private Angle turn = new Angle(0);
   private boolean mirrored;
 
@@ -221,7 +222,21 @@ final class Sheet {
   }
 
   Sheet table(double length, double width) {
-    table = new Table(cm(length), cm(width), true, Optional.empty(), path("table"));
+    table =
+        new Table(cm(length), cm(width), true, Optional.empty(), Optional.empty(), path("table"));
+    return this;
+  }
+
+  /** Lays the near edge of the cloth there, from the table's. */
+  Sheet clothAt(double across) {
+    table =
+        new Table(
+            table.length(),
+            table.width(),
+            true,
+            Optional.of(cm(across)),
+            table.stations(),
+            table.path());
     return this;
   }
 
@@ -229,7 +244,14 @@ final class Sheet {
     Table.Stations stations =
         new Table.Stations(
             count, cm(length), cm(width), cm(gap), cm(clearance), path("table.stations"));
-    table = new Table(table.length(), table.width(), true, Optional.of(stations), path("table"));
+    table =
+        new Table(
+            table.length(),
+            table.width(),
+            true,
+            table.clothAt(),
+            Optional.of(stations),
+            path("table"));
     return this;
   }
 

@@ -233,7 +233,7 @@ final class Estuary {
         Map.of(
             texts.apply("centre"),
             new Seam(texts.apply("centre"), cm(200), cm(1.5), true, false, path("seams.centre"))),
-        new Table(cm(280), cm(160), true, Optional.empty(), path("table")),
+        new Table(cm(280), cm(160), true, Optional.empty(), Optional.empty(), path("table")),
         new Room(new Temperature(20), new Share(0.5), new AirSpeed(0), path("room")),
         new Crew(List.of(texts.apply("Wren"), texts.apply("Tam")), path("crew")),
         new Hours(List.of(new Hours.Day(540, 1020)), path("hours")),

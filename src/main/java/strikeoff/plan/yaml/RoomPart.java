@@ -70,6 +70,7 @@ final class RoomPart {
             assumptions.or(f, "length", length, "table.length", "length of the table"),
             assumptions.or(f, "width", length, "table.width", "width of the table"),
             assumptions.or(f, "railed", Values.yesNo(), "table.railed", "registration rail"),
+            f.optional("cloth at", Values.quantity(Length.class)),
             f.under("stations", "the stations").map(this::stations),
             f.path());
     f.done();

@@ -155,7 +155,7 @@ final class ClothParts {
    */
   private Svg tables() {
     Svg layer = Svg.group("tables");
-    double top = (width - plan.table().width().mm()) / 2;
+    double top = width + plan.table().nearEdgeOf(plan.cloth()).mm() - plan.table().width().mm();
     for (TablePlaces.Place place : TablePlaces.of(plan, layout, timeline)) {
       layer.add(
           Svg.rect(

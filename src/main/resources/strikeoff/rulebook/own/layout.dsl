@@ -28,6 +28,7 @@
 [condition][layout.Lays]- more than {number} of them=lays > {number}
 [condition][layout.ClothOnTable]the cloth hangs over the table=ClothOnTable()
 [condition][layout.FrameOnTable]a frame lies on the table=FrameOnTable()
+[condition][layout.ClothLay]frames reach over the table as the cloth lies=ClothLay(over.base() > 0)
 [condition][layout.StationRow]stations stand in a row=StationRow()
 [condition][layout.StationFit]a frame lies in a station=StationFit()
 [condition][layout.BladeOverEdge]a blade runs over the cloth's edge=BladeOverEdge()

@@ -1,0 +1,60 @@
+package strikeoff.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Severity;
+
+/** What a finding says between backticks, written into the plan, silences it and rouses nothing. */
+class WrittenRemedyTest {
+
+  private static final Checker CHECKER = Checker.builtIn();
+
+  @Test
+  void theClothIsLaidWhereTheFindingSays() {
+    mends("table/frame-over-table-edge", (plan, told) -> addTo(plan, "table", told.get(0)));
+  }
+
+  /** The table is made as wide as is said, too. */
+  @Test
+  void aWiderTableHasOnePlaceForTheCloth() {
+    mends(
+        "table/no-one-place-for-cloth",
+        (plan, told) -> addTo(plan, "table", told.get(0)).replace("width: 70 cm", "width: 74 cm"));
+  }
+
+  /** Writes an entry into a map of one line. */
+  private static String addTo(String plan, String key, String entry) {
+    return Pattern.compile("(?m)^(" + key + ": \\{.*)}\\s*$")
+        .matcher(plan)
+        .replaceFirst("$1, " + entry + "}");
+  }
+
+  private static void mends(String rule, BiFunction<String, List<String>, String> write) {
+    String plan = Example.packaged(rule).firingText();
+    Finding found =
+        findings(plan).stream().filter(f -> f.rule().id().equals(rule)).findFirst().orElseThrow();
+    List<String> told =
+        Pattern.compile("`([^`]*)`")
+            .matcher(found.remedy())
+            .results()
+            .map(m -> m.group(1))
+            .toList();
+    assertThat(told).as(found.remedy()).isNotEmpty();
+    String mended = write.apply(plan, told);
+    assertThat(mended).isNotEqualTo(plan);
+    assertThat(findings(mended)).as(mended).isEmpty();
+  }
+
+  /** Stops and risks of a plan that can be read. */
+  private static List<Finding> findings(String plan) {
+    Checked checked = CHECKER.check("plan.yaml", plan);
+    assertThat(checked).as(plan).isInstanceOf(Checked.Judged.class);
+    return ((Checked.Judged) checked)
+        .findings().stream().filter(f -> f.severity() != Severity.ADVICE).toList();
+  }
+}
