@@ -47,6 +47,9 @@ import strikeoff.units.Spelling;
  */
 public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
 
+  /** They are the same for every checker, and cannot change. */
+  private static final FutureTask<Rulebook> RULES = new FutureTask<>(Checker::linked);
+
   /** Without a studio's policy. */
   public Checker(Policy policy, Rulebook rules, Bounds bounds) {
     this(Studio.plain(policy), rules, bounds);
@@ -59,20 +62,26 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
 
   /** The same, within bounds of one's own. */
   public static Checker builtIn(Bounds bounds) {
-    // Both take about as long, and neither needs the other.
-    FutureTask<Rulebook> rules = new FutureTask<>(Checker::linked);
-    Thread loading = new Thread(rules, "load rules");
-    loading.setDaemon(true);
-    loading.start();
+    prepare();
     Policy policy = PolicyReader.builtIn();
     try {
-      return new Checker(policy, rules.get(), bounds);
+      return new Checker(policy, RULES.get(), bounds);
     } catch (ExecutionException e) {
       throw new IllegalStateException("the rules can't be loaded", e.getCause());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while the rules were loaded", e);
     }
+  }
+
+  /**
+   * Begins to load and link the rules beside other work, since nothing at a start takes longer.
+   * Once they are loaded, or being loaded, it does nothing.
+   */
+  public static void prepare() {
+    Thread loading = new Thread(RULES, "load rules");
+    loading.setDaemon(true);
+    loading.start();
   }
 
   private static Rulebook linked() {

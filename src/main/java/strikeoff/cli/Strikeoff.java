@@ -2,6 +2,7 @@ package strikeoff.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -11,6 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import strikeoff.check.Checker;
 import strikeoff.units.Spelling;
 
 /** The program's commands. */
@@ -27,6 +29,9 @@ import strikeoff.units.Spelling;
     })
 final class Strikeoff implements Runnable {
 
+  /** Commands that need the rules, which load while the command line is read. */
+  private static final Set<String> JUDGING = Set.of("check", "watch", "start", "rules", "explain");
+
   @Spec private CommandSpec spec;
 
   private Strikeoff() {}
@@ -37,6 +42,9 @@ final class Strikeoff implements Runnable {
    * @return the exit code
    */
   static int run(Surroundings here, String... args) {
+    if (args.length > 0 && JUDGING.contains(args[0])) {
+      Checker.prepare();
+    }
     CommandLine line = new CommandLine(new Strikeoff());
     line.addSubcommand(new CheckCommand(here));
     line.addSubcommand(new JoinCommand(here));

@@ -65,6 +65,20 @@ public final class Quantities {
     return Parsed.refused(Script.quoted(text) + " is no quantity with a unit that is known");
   }
 
+  /** The name of what a quantity measures, for {@link #of}. */
+  public static String dimension(Quantity quantity) {
+    return Dimension.of(quantity.getClass()).name();
+  }
+
+  /**
+   * A quantity from its number in the base unit.
+   *
+   * @throws IllegalArgumentException if no dimension has that name
+   */
+  public static Quantity of(String dimension, double base) {
+    return Dimension.valueOf(dimension).make(base);
+  }
+
   /** As {@code a length such as 40 cm}, for messages. */
   public static String expected(Class<? extends Quantity> type) {
     return Dimension.of(type).expected();

@@ -1,8 +1,14 @@
 package strikeoff.policy.yaml;
 
+import java.io.BufferedOutputStream;
+import java.io.ByteArrayInputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +18,7 @@ import strikeoff.plan.Problem;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
+import strikeoff.policy.PolicyPack;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
@@ -26,17 +33,36 @@ import strikeoff.yaml.YamlReading;
  */
 public final class PolicyReader {
 
+  /** Beside the rules on the class path; the build writes it. */
+  private static final String PACK = "rules/policy.bin";
+
   private static final int LONGEST = 2000;
 
   private PolicyReader() {}
 
   /**
-   * The policy on the class path: {@code rules/defaults.yaml}, {@code rules/tables.yaml} and the
-   * limits of every family that {@code rules/families.yaml} names.
+   * The policy on the class path, as the build packed it; from its files where nothing is packed,
+   * as when an editor has compiled the classes.
    *
    * @throws IllegalStateException if it cannot be read
    */
   public static Policy builtIn() {
+    try (InputStream in = PolicyReader.class.getClassLoader().getResourceAsStream(PACK)) {
+      return in == null
+          ? written()
+          : PolicyPack.read(new DataInputStream(new ByteArrayInputStream(in.readAllBytes())));
+    } catch (IOException e) {
+      throw new IllegalStateException("the packed policy can't be read", e);
+    }
+  }
+
+  /**
+   * The policy as it is written on the class path: {@code rules/defaults.yaml}, {@code
+   * rules/tables.yaml} and the limits of every family that {@code rules/families.yaml} names.
+   *
+   * @throws IllegalStateException if it cannot be read
+   */
+  public static Policy written() {
     Map<String, Limit> limits = new LinkedHashMap<>();
     for (String family : families()) {
       String file = "rules/" + family + "/limits.yaml";
@@ -52,6 +78,19 @@ public final class PolicyReader {
     tables.done();
     check("rules/tables.yaml", tables.reading());
     return policy;
+  }
+
+  /**
+   * Packs the written policy for quick starts; the build runs this once the files are copied.
+   *
+   * @param args the folder of compiled classes
+   */
+  public static void main(String[] args) throws IOException {
+    try (DataOutputStream out =
+        new DataOutputStream(
+            new BufferedOutputStream(Files.newOutputStream(Path.of(args[0]).resolve(PACK))))) {
+      PolicyPack.write(written(), out);
+    }
   }
 
   /** The families in their order, which the list of rules follows. */

@@ -38,6 +38,18 @@ class PolicyReaderTest {
   }
 
   @Test
+  void whatTheBuildPackedIsWhatIsWritten() throws IOException {
+    assertThat(getClass().getClassLoader().getResource("rules/policy.bin")).isNotNull();
+    assertThat(policy).isEqualTo(PolicyReader.written());
+    // The order shows in lists.
+    assertThat(policy.limits().keySet()).containsExactlyElementsOf(limitNames());
+  }
+
+  private static Set<String> limitNames() {
+    return PolicyReader.written().limits().keySet();
+  }
+
+  @Test
   void everyLimitsFileIsRead() throws IOException {
     for (String family : PolicyReader.families()) {
       Path file = Path.of("rules", family, "limits.yaml");
