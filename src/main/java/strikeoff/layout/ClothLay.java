@@ -121,16 +121,11 @@ public record ClothLay(
 
   /** The place for its near edge on this table, exact enough to be written into the plan. */
   public String place() {
-    return written(proposed);
+    return proposed.writtenText();
   }
 
   /** The place for its near edge on a table of the width needed, as exact. */
   public String needed() {
-    return written(from);
-  }
-
-  private static String written(Length place) {
-    boolean whole = Math.abs(place.mm() - Math.rint(place.mm())) < Tube.ROUNDING;
-    return whole ? place.text() : place.fineText();
+    return from.writtenText();
   }
 }

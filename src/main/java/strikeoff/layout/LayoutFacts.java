@@ -28,7 +28,7 @@ final class LayoutFacts {
     facts.addAll(Overlaps.of(plan, layout));
     facts.addAll(ClearanceBreach.of(plan, layout));
     facts.addAll(MirroredStencil.of(plan));
-    facts.addAll(MirroredPanels.of(plan, layout));
+    facts.addAll(PanelPairs.of(plan, layout, policy));
     facts.addAll(SeamCrossing.of(plan, layout));
     facts.addAll(SeamAllowanceReach.of(plan, layout));
     facts.addAll(BladeOverEdge.of(plan, layout));

@@ -53,6 +53,13 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
     return Numbers.plain(mm / 10, 3) + " cm";
   }
 
+  /**
+   * As short as goes without losing a hundredth of a millimetre: for what is copied into a plan.
+   */
+  public String writtenText() {
+    return Math.abs(mm - Math.rint(mm)) < 1e-6 ? text() : fineText();
+  }
+
   @Override
   public int compareTo(Length other) {
     return Double.compare(mm, other.mm);

@@ -27,6 +27,24 @@ class WrittenRemedyTest {
         (plan, told) -> addTo(plan, "table", told.get(0)).replace("width: 70 cm", "width: 74 cm"));
   }
 
+  @Test
+  void aMirroredPanelIsMovedToItsLine() {
+    mends("layout/mirrored-panels-askew", (plan, told) -> set(plan, "right", told.get(0)));
+    mends("layout/mirrored-motifs-do-not-meet", (plan, told) -> set(plan, "right", told.get(0)));
+  }
+
+  /** Puts entries in place of those of the same keys in a map of one line. */
+  private static String set(String plan, String name, String entries) {
+    String line = plan.lines().filter(l -> l.startsWith("  " + name + ": {")).findFirst().get();
+    String changed = line;
+    for (String entry : entries.split(", ")) {
+      String key = entry.substring(0, entry.indexOf(':'));
+      assertThat(changed).contains(" " + key + ": ");
+      changed = changed.replaceFirst("(?<=[ {])" + key + ": [^,}]*", entry);
+    }
+    return plan.replace(line, changed);
+  }
+
   /** Writes an entry into a map of one line. */
   private static String addTo(String plan, String key, String entry) {
     return Pattern.compile("(?m)^(" + key + ": \\{.*)}\\s*$")

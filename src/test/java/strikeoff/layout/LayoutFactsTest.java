@@ -391,33 +391,6 @@ class LayoutFactsTest {
   }
 
   @Test
-  void mirroredPanelsAnswerEachOtherAcrossALine() {
-    // centres 20, 50, 80 and 120, 150, 180: each pair adds up to 200, so the line is at 100
-    MirroredPanels panels =
-        one(
-            Sheet.open(200, 60)
-                .design("heron", 20, 20)
-                .series("left", "heron", 3, 30, 10, 20)
-                .mirrored()
-                .series("right", "heron", 3, 30, 110, 20)
-                .layout(),
-            MirroredPanels.class);
-    assertThat(panels.axis().cm()).isCloseTo(100, within(EXACT));
-    assertThat(panels.misfit().mm()).isZero();
-    // one panel 1 cm higher across: no line mends that
-    MirroredPanels askew =
-        one(
-            Sheet.open(200, 60)
-                .design("heron", 20, 20)
-                .series("left", "heron", 3, 30, 10, 20)
-                .mirrored()
-                .series("right", "heron", 3, 30, 110, 21)
-                .layout(),
-            MirroredPanels.class);
-    assertThat(askew.misfit().cm()).isCloseTo(1, within(EXACT));
-  }
-
-  @Test
   void setsAreStationsFull() {
     Lays lays =
         one(

@@ -35,4 +35,5 @@
 [condition][layout.FrameChoices]an arrangement could be printed with another frame=FrameChoices()
 [condition][layout.MirroredStencil]a mirrored print needs a stencil of its own=MirroredStencil()
 [condition][layout.MirroredPanels]two panels mirror each other=MirroredPanels()
+[condition][layout.MirroredPanels]- coming closer to each other than {length}=apart.base() < {length}
 [condition][layout.MirroredPanels]- missing each other by more than {length}=misfit.base() > {length}
