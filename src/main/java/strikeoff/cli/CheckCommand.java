@@ -22,12 +22,16 @@ import strikeoff.report.outcome.Shard;
     name = "check",
     description = "Checks plans and says of each whether it is printable and why not.",
     sortOptions = false,
-    footer = {
-      "",
-      "Exit codes: 0 every plan is printable, 1 at least one is not, 2 wrong usage,",
-      "3 at least one plan can't be read, 4 the tool failed or a file could not be",
-      "read or written. Of several the worst counts: 4, then 3, then 1.",
-    })
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {
+      Exit.ALL_PRINTABLE,
+      Exit.SOME_NOT_PRINTABLE,
+      Exit.WRONG_USAGE,
+      Exit.SOME_UNREADABLE,
+      Exit.TOOL_FAILED
+    },
+    footerHeading = Exit.NOTE,
+    footer = {"Of several exit codes the worst counts: 4, then 3, then 1."})
 final class CheckCommand implements Callable<Integer> {
 
   private final Surroundings here;

@@ -29,12 +29,18 @@ import strikeoff.report.outcome.Results;
         "Compares two versions of a plan or of a folder of plans: which findings are mended,"
             + " left and new, and what changed in finish time, paste and lays.",
     sortOptions = false,
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {
+      Exit.ALL_PRINTABLE,
+      Exit.SOME_NOT_PRINTABLE,
+      Exit.WRONG_USAGE,
+      Exit.SOME_UNREADABLE,
+      Exit.TOOL_FAILED
+    },
+    footerHeading = Exit.NOTE,
     footer = {
-      "",
-      "Plans of two folders belong together if they are called alike. The exit code is",
-      "that of checking NEW: 0 every plan is printable, 1 at least one is not, 2 wrong",
-      "usage, 3 at least one plan can't be read, 4 the tool failed or a file could not",
-      "be read or written.",
+      "Plans of two folders belong together if they are called alike. The exit code is"
+          + " that of checking NEW."
     })
 final class CompareCommand implements Callable<Integer> {
 

@@ -13,9 +13,12 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "completion",
     description = {
-      "Prints a script by which bash or zsh completes commands and options of a program",
-      "called strikeoff. In bash: source <(strikeoff completion bash)"
-    })
+      "Prints a script by which bash or zsh completes commands and options of a program called"
+          + " strikeoff.",
+      "In bash: source <(strikeoff completion bash)"
+    },
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {Exit.PRINTED, Exit.WRONG_USAGE})
 final class CompletionCommand implements Callable<Integer> {
 
   private final Surroundings here;

@@ -19,7 +19,9 @@ import strikeoff.units.Spelling;
     name = "explain",
     description =
         "Explains a rule: why it matters, where it is known from, the limits it reads, and an"
-            + " example with its mended twin.")
+            + " example with its mended twin.",
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED})
 final class ExplainCommand implements Callable<Integer> {
 
   private final Surroundings here;

@@ -24,17 +24,20 @@ import strikeoff.report.outcome.Results;
 /** Puts the parts of a batch together that several machines checked. */
 @Command(
     name = "join",
-    description = {
-      "Joins the JSON of a batch's parts (check --shard) into one, with the index of all:",
-      "the same bytes as one run over the whole batch."
-    },
+    description =
+        "Joins the JSON of a batch's parts (check --shard) into one, with the index of all: the"
+            + " same bytes as one run over the whole batch.",
     sortOptions = false,
-    footer = {
-      "",
-      "The exit code is that of one run: 0 every plan is printable, 1 at least one is",
-      "not, 3 at least one plan, or a part, can't be read, 4 the tool failed or a file",
-      "could not be read or written. 2 is wrong usage: parts that don't make one batch.",
-    })
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {
+      Exit.ALL_PRINTABLE,
+      Exit.SOME_NOT_PRINTABLE,
+      "2:wrong usage: parts that don't make one batch",
+      "3:at least one plan, or a part, can't be read",
+      Exit.TOOL_FAILED
+    },
+    footerHeading = Exit.NOTE,
+    footer = {"The exit code is that of one run over the whole batch."})
 final class JoinCommand implements Callable<Integer> {
 
   private final Surroundings here;

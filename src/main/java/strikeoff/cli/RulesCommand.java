@@ -15,7 +15,9 @@ import strikeoff.policy.yaml.PolicyReader;
 /** Lists what is judged. */
 @Command(
     name = "rules",
-    description = "Lists the rules by family, with their severity and what they find.")
+    description = "Lists the rules by family, with their severity and what they find.",
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED})
 final class RulesCommand implements Callable<Integer> {
 
   private static final int SEVERITY_COLUMN = 8;

@@ -12,7 +12,9 @@ import strikeoff.check.Schemas;
       "Prints the JSON Schema (2020-12) of a plan, for editors that complete and explain.",
       "In an editor with a YAML language server, the first line of a plan then says:",
       "# yaml-language-server: $schema=plan-schema.json"
-    })
+    },
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {Exit.PRINTED, Exit.WRONG_USAGE})
 final class SchemaCommand implements Callable<Integer> {
 
   private final Surroundings here;

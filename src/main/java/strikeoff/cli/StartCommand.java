@@ -28,12 +28,16 @@ import strikeoff.units.Parsed;
     name = "start",
     description = "Writes a small plan with comments, to edit: a row of motifs in a few colours.",
     sortOptions = false,
-    footer = {
-      "",
-      "The plan is checked before it is written, and what the check finds is told. Exit",
-      "codes: 0 it is printable, 1 it is not yet, 2 wrong usage, 3 what was wished can't",
-      "be read as a plan, 4 the file could not be written.",
-    })
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {
+      "0:the plan is printable",
+      "1:it is not printable yet",
+      Exit.WRONG_USAGE,
+      "3:what was wished can't be read as a plan",
+      "4:the file could not be written"
+    },
+    footerHeading = Exit.NOTE,
+    footer = {"The plan is checked before it is written, and what the check finds is told."})
 final class StartCommand implements Callable<Integer> {
 
   private static final int MOST_COLOURS = 8;

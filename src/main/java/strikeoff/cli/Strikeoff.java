@@ -21,12 +21,16 @@ import strikeoff.units.Spelling;
     description = "Checks a hand screen-printer's print plans before anyone mixes paste.",
     versionProvider = Strikeoff.Version.class,
     mixinStandardHelpOptions = true,
-    footer = {
-      "",
-      "Exit codes: 0 every plan is printable, 1 at least one is not, 2 wrong usage,",
-      "3 at least one plan can't be read, 4 the tool failed or a file could not be",
-      "read or written. Of several the worst counts: 4, then 3, then 1.",
-    })
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {
+      Exit.ALL_PRINTABLE,
+      Exit.SOME_NOT_PRINTABLE,
+      Exit.WRONG_USAGE,
+      Exit.SOME_UNREADABLE,
+      Exit.TOOL_FAILED
+    },
+    footerHeading = Exit.NOTE,
+    footer = {"Of several exit codes the worst counts: 4, then 3, then 1."})
 final class Strikeoff implements Runnable {
 
   /** Commands that need the rules, which load while the command line is read. */
@@ -45,16 +49,7 @@ final class Strikeoff implements Runnable {
     if (args.length > 0 && JUDGING.contains(args[0])) {
       Checker.prepare();
     }
-    CommandLine line = new CommandLine(new Strikeoff());
-    line.addSubcommand(new CheckCommand(here));
-    line.addSubcommand(new JoinCommand(here));
-    line.addSubcommand(new CompareCommand(here));
-    line.addSubcommand(new StartCommand(here));
-    line.addSubcommand(new WatchCommand(here));
-    line.addSubcommand(new SchemaCommand(here));
-    line.addSubcommand(new CompletionCommand(here));
-    line.addSubcommand(new RulesCommand(here));
-    line.addSubcommand(new ExplainCommand(here));
+    CommandLine line = commands(here);
     line.setOut(here.out());
     line.setErr(here.err());
     line.setColorScheme(Help.defaultColorScheme(here.colourful() ? Help.Ansi.ON : Help.Ansi.OFF));
@@ -69,6 +64,21 @@ final class Strikeoff implements Runnable {
       here.out().flush();
       here.err().flush();
     }
+  }
+
+  /** All commands, with the program's own name above them. */
+  static CommandLine commands(Surroundings here) {
+    CommandLine line = new CommandLine(new Strikeoff());
+    line.addSubcommand(new CheckCommand(here));
+    line.addSubcommand(new JoinCommand(here));
+    line.addSubcommand(new CompareCommand(here));
+    line.addSubcommand(new StartCommand(here));
+    line.addSubcommand(new WatchCommand(here));
+    line.addSubcommand(new SchemaCommand(here));
+    line.addSubcommand(new CompletionCommand(here));
+    line.addSubcommand(new RulesCommand(here));
+    line.addSubcommand(new ExplainCommand(here));
+    return line;
   }
 
   @Override

@@ -19,10 +19,11 @@ import strikeoff.plan.Bounds;
     name = "watch",
     description = "Checks a folder's plans, and each of them again whenever it is saved.",
     sortOptions = false,
-    footer = {
-      "",
-      "Ends when it is interrupted, or after as many rounds as --rounds says; then with",
-      "0, with 2 for wrong usage, or with 4 if a file could not be read or written.",
+    exitCodeListHeading = Exit.HEADING,
+    exitCodeList = {
+      "0:it was interrupted, or the rounds are done",
+      Exit.WRONG_USAGE,
+      "4:the folder can't be watched"
     })
 final class WatchCommand implements Callable<Integer> {
 
