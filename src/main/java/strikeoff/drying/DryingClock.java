@@ -23,7 +23,6 @@ public final class DryingClock {
   private final Drying drying;
   private final Air room;
   private final long longest;
-  private final List<Long> starts = new ArrayList<>();
   private final Map<Medium, List<Sums>> sums = new EnumMap<>(Medium.class);
 
   /**
@@ -35,10 +34,9 @@ public final class DryingClock {
     this.drying = drying;
     this.room = room;
     this.longest = (long) Math.min(longest.seconds(), NEVER / 2.0);
-    starts.add(start);
     for (Medium medium : Medium.values()) {
       List<Sums> first = new ArrayList<>();
-      first.add(new Sums(0, 0, 0, drying.rate(medium, room)));
+      first.add(new Sums(start, 0, 0, 0, drying.rate(medium, room)));
       sums.put(medium, first);
     }
   }
@@ -49,46 +47,61 @@ public final class DryingClock {
    * @throws IllegalArgumentException if the second lies before an earlier change
    */
   public void change(long second, Air air) {
-    long last = starts.get(starts.size() - 1);
-    if (second < last) {
-      throw new IllegalArgumentException("time runs forward: " + second + " after " + last);
-    }
     for (Map.Entry<Medium, List<Sums>> entry : sums.entrySet()) {
       List<Sums> list = entry.getValue();
-      Sums now = list.get(list.size() - 1).after((second - last) / 3600.0);
-      list.add(now.at(drying.rate(entry.getKey(), air)));
+      Sums last = list.get(list.size() - 1);
+      if (second < last.start()) {
+        throw new IllegalArgumentException(
+            "time runs forward: " + second + " after " + last.start());
+      }
+      list.add(last.until(second, drying.rate(entry.getKey(), air)));
     }
-    starts.add(second);
   }
 
   /** When a film that began to dry at {@code from} becomes frame-safe. */
   public Dried frameSafe(Medium medium, FilmNeed need, long from) {
-    return need.frameMeasured()
-        .map(span -> measured(medium, span, need.sinksIn(), from))
-        .orElseGet(() -> estimated(medium, need.frameSafe(), need.sinksIn(), from));
+    return need.frameMeasured().isPresent()
+        ? measured(medium, need.frameMeasured().get(), need.sinksIn(), from)
+        : estimated(medium, need.frameSafe(), need.sinksIn(), from);
   }
 
   /** When it becomes lift-safe; never before it is frame-safe. */
   public Dried liftSafe(Medium medium, FilmNeed need, long from) {
-    Dried lift =
-        need.liftMeasured()
-            .map(span -> measured(medium, span, 0, from))
-            .orElseGet(() -> estimated(medium, need.liftSafe(), 0, from));
-    return lift.later(frameSafe(medium, need, from));
+    return liftSafe(medium, need, from, frameSafe(medium, need, from));
   }
 
   /** When it becomes fix-safe: dry through, and cured if the medium needs it. */
   public Dried fixSafe(Medium medium, FilmNeed need, long from) {
+    return cured(need, from, liftSafe(medium, need, from));
+  }
+
+  /** When it becomes each of them. */
+  public States states(Medium medium, FilmNeed need, long from) {
+    Dried frame = frameSafe(medium, need, from);
+    Dried lift = liftSafe(medium, need, from, frame);
+    return new States(frame, lift, cured(need, from, lift));
+  }
+
+  private Dried liftSafe(Medium medium, FilmNeed need, long from, Dried frameSafe) {
+    Dried lift =
+        need.liftMeasured().isPresent()
+            ? measured(medium, need.liftMeasured().get(), 0, from)
+            : estimated(medium, need.liftSafe(), 0, from);
+    return lift.later(frameSafe);
+  }
+
+  private static Dried cured(FilmNeed need, long from, Dried liftSafe) {
     long cured = from + (long) Math.ceil(Math.min(need.cure().seconds(), NEVER / 2.0));
-    return liftSafe(medium, need, from).later(new Dried(cured, cured, cured));
+    return liftSafe.later(new Dried(cured, cured, cured));
   }
 
   private Dried estimated(Medium medium, double loss, double sinksIn, long from) {
     List<Sums> list = sums.get(medium);
+    int began = segment(list, from);
     return new Dried(
-        search(list, Speed.FASTEST, loss, sinksIn, from),
-        search(list, Speed.BEST, loss, sinksIn, from),
-        search(list, Speed.SLOWEST, loss, sinksIn, from));
+        search(list, began, Speed.FASTEST, loss, sinksIn, from),
+        search(list, began, Speed.BEST, loss, sinksIn, from),
+        search(list, began, Speed.SLOWEST, loss, sinksIn, from));
   }
 
   /**
@@ -96,22 +109,26 @@ public final class DryingClock {
    */
   private Dried measured(Medium medium, Span span, double sinksIn, long from) {
     double seconds = Math.max(0, span.seconds());
-    double usual = drying.rate(medium, room).best() + sinksIn;
+    List<Sums> list = sums.get(medium);
+    double usual = list.get(0).rates().best() + sinksIn;
+    double loss = usual * seconds / 3600;
     long at =
         usual > 0
-            ? search(sums.get(medium), Speed.BEST, usual * seconds / 3600, sinksIn, from)
+            ? search(list, segment(list, from), Speed.BEST, loss, sinksIn, from)
             : from + (long) Math.ceil(Math.min(seconds, NEVER / 2.0));
     return new Dried(at, at, at);
   }
 
   /**
+   * @param began the segment of {@code from}
    * @param sinksIn what leaves the surface in any air, besides what evaporates, g/(m² h)
    */
-  private long search(List<Sums> list, Speed speed, double loss, double sinksIn, long from) {
-    int began = segment(from);
+  private long search(
+      List<Sums> list, int began, Speed speed, double loss, double sinksIn, long from) {
+    Sums first = list.get(began);
     double target =
         gone(list, speed, sinksIn, began)
-            + (list.get(began).rate(speed) + sinksIn) * (from - starts.get(began)) / 3600.0
+            + (first.rate(speed) + sinksIn) * (from - first.start()) / 3600.0
             + loss;
     int low = began;
     int high = list.size() - 1;
@@ -126,24 +143,25 @@ public final class DryingClock {
     double rest = target - gone(list, speed, sinksIn, low);
     double rate = list.get(low).rate(speed) + sinksIn;
     if (rest <= 0) {
-      return Math.max(from, starts.get(low));
+      return Math.max(from, list.get(low).start());
     }
     double after = rate > 0 ? rest / rate * 3600 : Double.POSITIVE_INFINITY;
-    double at = starts.get(low) + Math.ceil(after - 1e-6);
+    double at = list.get(low).start() + Math.ceil(after - 1e-6);
     return at - from > longest ? NEVER : Math.max(from, (long) at);
   }
 
   /** What has left an open film's surface from the start to the beginning of a segment. */
-  private double gone(List<Sums> list, Speed speed, double sinksIn, int segment) {
-    return list.get(segment).sum(speed) + sinksIn * (starts.get(segment) - starts.get(0)) / 3600.0;
+  private static double gone(List<Sums> list, Speed speed, double sinksIn, int segment) {
+    Sums at = list.get(segment);
+    return at.sum(speed) + sinksIn * (at.start() - list.get(0).start()) / 3600.0;
   }
 
-  private int segment(long second) {
+  private static int segment(List<Sums> list, long second) {
     int low = 0;
-    int high = starts.size() - 1;
+    int high = list.size() - 1;
     while (low < high) {
       int middle = (low + high + 1) >>> 1;
-      if (starts.get(middle) <= second) {
+      if (list.get(middle).start() <= second) {
         low = middle;
       } else {
         high = middle - 1;
@@ -169,25 +187,26 @@ public final class DryingClock {
     }
   }
 
+  /** When one film is in each state. */
+  public record States(Dried frameSafe, Dried liftSafe, Dried fixSafe) {}
+
   private enum Speed {
     SLOWEST,
     BEST,
     FASTEST
   }
 
-  /** Water lost since the start, g/m², and the rates from here on. */
-  private record Sums(double slowest, double best, double fastest, DryingRate rates) {
+  /** From one change of air to the next: water lost before, g/m², and the rates from here on. */
+  private record Sums(long start, double slowest, double best, double fastest, DryingRate rates) {
 
-    Sums after(double hours) {
+    Sums until(long second, DryingRate next) {
+      double hours = (second - start) / 3600.0;
       return new Sums(
+          second,
           slowest + rates.slowest() * hours,
           best + rates.best() * hours,
           fastest + rates.fastest() * hours,
-          rates);
-    }
-
-    Sums at(DryingRate next) {
-      return new Sums(slowest, best, fastest, next);
+          next);
     }
 
     double sum(Speed speed) {

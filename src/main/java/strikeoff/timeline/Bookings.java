@@ -14,7 +14,14 @@ final class Bookings {
   /** Longer than any operation of a print day, so that sums of seconds cannot overflow. */
   private static final long LONGEST = 10L * 366 * 86_400;
 
-  private final Map<Resource, Long> free = new HashMap<>();
+  private static final long NEVER_HELD = Long.MIN_VALUE / 4;
+
+  private final Map<Resource, Held> held = new HashMap<>();
+
+  /** Until when one is held. */
+  private static final class Held {
+    long until = NEVER_HELD;
+  }
 
   /** When all of them are free, not before {@code earliest}. */
   long start(List<Resource> resources, long earliest) {
@@ -27,7 +34,8 @@ final class Bookings {
 
   /** When one is free; the start of time if it was never held. */
   long freeAt(Resource resource) {
-    return free.getOrDefault(resource, Long.MIN_VALUE / 4);
+    Held now = held.get(resource);
+    return now == null ? NEVER_HELD : now.until;
   }
 
   /**
@@ -39,10 +47,11 @@ final class Bookings {
   long hold(List<Resource> resources, long start, long seconds) {
     long end = start + Math.min(LONGEST, Math.max(0, seconds));
     for (Resource resource : resources) {
-      if (freeAt(resource) > start) {
+      Held now = held.computeIfAbsent(resource, r -> new Held());
+      if (now.until > start) {
         throw new IllegalStateException(resource.name() + " is held at " + new Moment(start));
       }
-      free.put(resource, end);
+      now.until = end;
     }
     return end;
   }

@@ -24,13 +24,15 @@ final class ContactFinder {
 
   private static final double SQUARE_MM_IN_CM = 100;
 
+  private static final Comparator<Impression> IN_ORDER = Comparator.comparingInt(Impression::id);
+
   private final Tube tube;
   private final int most;
   private final Quadtree wet = new Quadtree();
   private final PriorityQueue<Impression> leaving =
       new PriorityQueue<>(
-          Comparator.comparing((Impression i) -> i.film().frameSafe().latest())
-              .thenComparing(Impression::id));
+          Comparator.comparingLong((Impression i) -> i.film().frameSafe().latest().seconds())
+              .thenComparingInt(Impression::id));
 
   private ContactFinder(Tube tube, int most) {
     this.tube = tube;
@@ -50,7 +52,12 @@ final class ContactFinder {
     for (Impression later : impressions) {
       GivenUp.ifAsked();
       dry(later.laid());
+      Impression last = null;
       for (Impression earlier : near(later.footprint().frame())) {
+        if (earlier == last) { // found on both sides of a tube's seam
+          continue;
+        }
+        last = earlier;
         between(earlier, later, tube).ifPresent(contacts::add);
         if (contacts.size() >= most) {
           return contacts;
@@ -79,14 +86,8 @@ final class ContactFinder {
     for (Envelope bounds : tube.bounds(frame.getEnvelopeInternal())) {
       wet.query(bounds, item -> found.add((Impression) item));
     }
-    found.sort(Comparator.comparingInt(Impression::id));
-    List<Impression> once = new ArrayList<>(found.size());
-    for (Impression impression : found) {
-      if (once.isEmpty() || once.get(once.size() - 1) != impression) {
-        once.add(impression);
-      }
-    }
-    return once;
+    found.sort(IN_ORDER);
+    return found;
   }
 
   private List<Envelope> bounds(Impression impression) {

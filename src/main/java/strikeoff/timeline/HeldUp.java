@@ -1,6 +1,7 @@
 package strikeoff.timeline;
 
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,8 +19,9 @@ final class HeldUp {
 
   private final Map<Resource, Integer> lastHolder = new HashMap<>();
   private final Map<String, Integer> mixing = new HashMap<>();
-  private final List<Integer> by = new ArrayList<>();
-  private final List<Boolean> tillItsEnd = new ArrayList<>();
+  private final BitSet tillItsEnd = new BitSet();
+  private int[] by = new int[64];
+  private int tasks;
   private int cause = NOBODY;
   private int firstOfStep = NOBODY;
   private int firstOfStepBefore = NOBODY;
@@ -32,7 +34,7 @@ final class HeldUp {
 
   /** The task added last mixes a paste. */
   void mixed(String paste) {
-    mixing.put(paste, by.size() - 1);
+    mixing.put(paste, tasks - 1);
   }
 
   /** The next task waits for a paste; the pause until then is no cause of its own. */
@@ -73,7 +75,7 @@ final class HeldUp {
    */
   void add(
       List<Resource> held, long start, ToLongFunction<Resource> freeAt, boolean earliestOfStep) {
-    int index = by.size();
+    int index = tasks++;
     int before = cause;
     cause = NOBODY;
     for (Resource resource : held) {
@@ -82,9 +84,13 @@ final class HeldUp {
       }
     }
     boolean whole = before != NOBODY;
-    by.add(whole ? before : firstOfStepBefore);
-    tillItsEnd.add(whole);
-    held.forEach(resource -> lastHolder.put(resource, index));
+    if (index == by.length) {
+      by = Arrays.copyOf(by, 2 * index);
+    }
+    by[index] = whole ? before : firstOfStepBefore;
+    tillItsEnd.set(index, whole);
+    Integer holder = index;
+    held.forEach(resource -> lastHolder.put(resource, holder));
     if (earliestOfStep) {
       firstOfStep = index;
     }
@@ -92,7 +98,7 @@ final class HeldUp {
 
   /** Index of the task that it waited for, always a smaller one; {@link #NOBODY} if none. */
   int by(int task) {
-    return by.get(task);
+    return by[task];
   }
 
   /** Whether it waited for that task's end; else only for its beginning. */

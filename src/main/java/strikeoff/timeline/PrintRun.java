@@ -1,14 +1,10 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
@@ -23,19 +19,11 @@ import strikeoff.timeline.Sets.PrintSet;
 final class PrintRun {
 
   private final PrintPlan plan;
-  private final Map<Integer, Map<Integer, Footprint>> footprints;
-  private final Map<String, List<Placement>> placements;
+  private final Layout layout;
 
   PrintRun(PrintPlan plan, Layout layout) {
     this.plan = plan;
-    this.footprints =
-        layout.footprints().stream()
-            .collect(
-                Collectors.groupingBy(
-                    f -> f.placement().id(),
-                    Collectors.toMap(f -> f.separation().number(), Function.identity())));
-    this.placements =
-        layout.placements().stream().collect(Collectors.groupingBy(Placement::arrangement));
+    this.layout = layout;
   }
 
   /** The sets of one arrangement in a step; empty if nothing of it is printed there. */
@@ -64,7 +52,7 @@ final class PrintRun {
   private List<Motif> motifs(Step.Print step, String arrangement) {
     List<Motif> motifs = new ArrayList<>();
     Set<Integer> only = Set.copyOf(step.only());
-    for (Placement placement : placements.getOrDefault(arrangement, List.of())) {
+    for (Placement placement : layout.of(arrangement)) {
       if (only.isEmpty() || only.contains(placement.number())) {
         List<Footprint> colours = colours(step, placement);
         if (!colours.isEmpty()) {
@@ -102,12 +90,13 @@ final class PrintRun {
   }
 
   private List<Footprint> colours(Step.Print step, Placement placement) {
-    Map<Integer, Footprint> all = footprints.getOrDefault(placement.id(), Map.of());
+    List<Footprint> all = layout.footprintsOf(placement.id());
     if (step.separations().isEmpty()) {
-      return all.values().stream()
-          .sorted(Comparator.comparingInt(f -> f.separation().number()))
-          .toList();
+      return all;
     }
-    return step.separations().stream().filter(all::containsKey).map(all::get).toList();
+    return step.separations().stream()
+        .filter(number -> number >= 1 && number <= all.size())
+        .map(number -> all.get(number - 1))
+        .toList();
   }
 }

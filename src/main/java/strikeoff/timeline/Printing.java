@@ -3,6 +3,7 @@ package strikeoff.timeline;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.layout.Footprint;
+import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Passes.Pass;
@@ -62,8 +63,8 @@ final class Printing {
     for (int colour = pass.firstColour(); colour < pass.endColour(); colour++) {
       for (Motif motif : order) {
         Footprint footprint = motif.colours().get(colour);
-        String now = motif.placement().design() + "/" + footprint.separation().number();
-        if (progress.colour != null && !progress.colour.equals(now)) {
+        Design.Separation now = footprint.separation();
+        if (progress.colour != null && progress.colour != now) {
           letDry(step, progress);
         }
         progress.colour = now;
@@ -120,7 +121,7 @@ final class Printing {
 
   /** How far a print step has come. */
   static final class Progress {
-    String colour;
+    Design.Separation colour;
     int waits;
     int impressions;
     int passes;

@@ -122,7 +122,7 @@ public record Timeline(
     static Day of(PrintPlan plan, Layout layout, Policy policy) {
       Simulation.Run run = Simulation.run(plan, layout, policy);
       List<Task> tasks = new ArrayList<>(run.tasks());
-      tasks.sort(Comparator.comparing(Task::start));
+      tasks.sort(Comparator.comparingLong(t -> t.start().seconds()));
       List<Impression> impressions = new ArrayList<>();
       for (Printed p : run.printed()) {
         impressions.add(

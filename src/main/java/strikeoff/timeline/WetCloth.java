@@ -1,11 +1,11 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import strikeoff.drying.Air;
 import strikeoff.drying.Drying;
 import strikeoff.drying.DryingClock;
@@ -25,13 +25,15 @@ import strikeoff.units.Span;
 /** The films on the cloth and the air they dry in, as far as the simulation has come. */
 final class WetCloth {
 
+  private static final List<Dryness> STATES = List.of(Dryness.values());
+
   private final Policy policy;
   private final Cloth ground;
   private final Drying drying;
   private final Air room;
   private final DryingClock clock;
   private final Map<Dryness, List<Printed>> pending = new HashMap<>();
-  private final Map<Dryness, TreeSet<Long>> tested = new EnumMap<>(Dryness.class);
+  private final Map<Dryness, Tests> tested = new EnumMap<>(Dryness.class);
   private final Map<Dryness, Map<Integer, Long>> feltAlone = new EnumMap<>(Dryness.class);
   private final Map<Recipe, FilmNeed> needs = new HashMap<>();
 
@@ -44,7 +46,7 @@ final class WetCloth {
     this.clock = new DryingClock(drying, room, start, never);
     for (Dryness state : Dryness.values()) {
       pending.put(state, new ArrayList<>());
-      tested.put(state, new TreeSet<>());
+      tested.put(state, new Tests());
     }
   }
 
@@ -102,13 +104,17 @@ final class WetCloth {
   /** Then the slowest credible drying is out of the question: whoever waited has felt the film. */
   private Dried felt(Dryness state, Printed film, Dried estimate) {
     long latest = estimate.latest();
-    for (Dryness proof : Dryness.values()) {
-      Long felt = proof.compareTo(state) < 0 ? null : tested.get(proof).ceiling(film.lifted());
-      if (felt != null && felt >= estimate.best()) {
+    for (Dryness proof : STATES) {
+      if (proof.compareTo(state) < 0) {
+        continue;
+      }
+      long felt = tested.get(proof).next(film.lifted());
+      if (felt >= estimate.best()) {
         latest = Math.min(latest, felt);
       }
-      Long alone = feltAlone.getOrDefault(proof, Map.of()).get(film.id());
-      if (alone != null && proof.compareTo(state) >= 0 && alone >= estimate.best()) {
+      Map<Integer, Long> films = feltAlone.get(proof);
+      Long alone = films == null ? null : films.get(film.id());
+      if (alone != null && alone >= estimate.best()) {
         latest = Math.min(latest, alone);
       }
     }
@@ -135,16 +141,38 @@ final class WetCloth {
   }
 
   Film film(Printed film) {
+    Medium medium = film.footprint().paste().medium();
+    DryingClock.States states = clock.states(medium, film.need(), film.lifted());
     return new Film(
-        moments(Dryness.FRAME_SAFE, film),
-        moments(Dryness.LIFT_SAFE, film),
-        moments(Dryness.FIX_SAFE, film));
+        moments(Dryness.FRAME_SAFE, film, states.frameSafe()),
+        moments(Dryness.LIFT_SAFE, film, states.liftSafe()),
+        moments(Dryness.FIX_SAFE, film, states.fixSafe()));
   }
 
-  private Reached moments(Dryness state, Printed film) {
-    Dried dried = felt(state, film, reached(state, film));
+  private Reached moments(Dryness state, Printed film, Dried estimate) {
+    Dried dried = felt(state, film, estimate);
     return new Reached(
         new Moment(dried.earliest()), new Moment(dried.best()), new Moment(dried.latest()));
+  }
+
+  /** Seconds at which a state was felt on every film, in their order. */
+  private static final class Tests {
+    private long[] seconds = new long[16];
+    private int count;
+
+    void add(long second) {
+      if (count == seconds.length) {
+        seconds = Arrays.copyOf(seconds, 2 * count);
+      }
+      seconds[count++] = second;
+    }
+
+    /** The first one not before a second; {@link Long#MAX_VALUE} if there is none. */
+    long next(long second) {
+      int at = Arrays.binarySearch(seconds, 0, count, second);
+      int next = at >= 0 ? at : -at - 1;
+      return next < count ? seconds[next] : Long.MAX_VALUE;
+    }
   }
 
   /** Films of one screen, paste and number of pulls dry alike. */

@@ -125,17 +125,24 @@ final class Workshop {
       int set,
       int id) {
     exchange(step, washer(step), screen, paste);
-    List<Resource> hands = new ArrayList<>(List.of(Resource.person(person), Resource.CLOTH));
-    helper.map(Resource::person).ifPresent(hands::add);
-    List<Resource> held = new ArrayList<>(hands);
-    held.add(Resource.screen(screen));
-    if (idleUntil(step, "paste " + paste + " is mixed", hands, mixed.getOrDefault(paste, floor))) {
+    List<Resource> held = new ArrayList<>(4);
+    held.add(Resource.person(person));
+    held.add(Resource.CLOTH);
+    helper.map(Resource::person).ifPresent(held::add);
+    long ready = bookings.start(held, floor);
+    long isMixed = mixedAt(paste);
+    if (isMixed > ready) {
+      clothIdle(step, "paste " + paste + " is mixed", ready, isMixed);
       heldUp.byMixing(paste);
+      ready = isMixed;
     }
-    if (idleUntil(
-        step, "screen " + screen + " dries", hands, bookings.freeAt(Resource.screen(screen)))) {
-      heldUp.by(Resource.screen(screen));
+    Resource itsScreen = Resource.screen(screen);
+    long isDry = bookings.freeAt(itsScreen);
+    if (isDry > ready) {
+      clothIdle(step, "screen " + screen + " dries", ready, isDry);
+      heldUp.by(itsScreen);
     }
+    held.add(itsScreen);
     long start = bookings.start(held, floor);
     inScreen.put(screen, paste);
     return add(step, Task.Kind.PRINT, what, held, start, seconds, person, screen, set, id);
@@ -160,8 +167,7 @@ final class Workshop {
   /** Nobody can go on: a wait that holds up the task booked next. */
   void everybodyWaits(Step step, String cause, long from, long until, int after) {
     heldUp.byTask(after);
-    List<Resource> cloth = List.of(Resource.CLOTH);
-    add(step, Task.Kind.WAIT, cause, cloth, from, until - from, null, null, -1, -1);
+    clothIdle(step, cause, from, until);
     heldUp.byTask(tasks.size() - 1);
   }
 
@@ -197,23 +203,9 @@ final class Workshop {
     return person(step.washes().or(step::by));
   }
 
-  private boolean idleUntil(Step step, String cause, List<Resource> hands, long until) {
-    long ready = bookings.start(hands, floor);
-    boolean idle = until > ready;
-    if (idle) {
-      add(
-          step,
-          Task.Kind.WAIT,
-          cause,
-          List.of(Resource.CLOTH),
-          ready,
-          until - ready,
-          null,
-          null,
-          -1,
-          -1);
-    }
-    return idle;
+  private void clothIdle(Step step, String cause, long from, long until) {
+    List<Resource> cloth = List.of(Resource.CLOTH);
+    add(step, Task.Kind.WAIT, cause, cloth, from, until - from, null, null, -1, -1);
   }
 
   /** Washes a screen that holds another paste. */
