@@ -17,8 +17,8 @@ import strikeoff.units.Share;
  *
  * @param designLength length of the design as it lies
  * @param designWidth its width as it lies
- * @param pitch the pitch as the plan gives it: one length, or two for a fill
- * @param needed the pitch that parts the neighbours, likewise
+ * @param pitch the pitch as the plan gives it
+ * @param needed a pitch that parts the neighbours, in whole millimetres: the least one of a row
  * @param area that the two worst neighbours share
  * @param share that area as a part of the design
  */
@@ -26,30 +26,29 @@ public record Crowding(
     String arrangement,
     Length designLength,
     Length designWidth,
-    String pitch,
-    String needed,
+    Pitch pitch,
+    Pitch needed,
     Area area,
     Share share,
     PlanPath path)
     implements Evidence {
 
-  static Optional<Crowding> of(Arrangement arrangement, Template template) {
-    double length = template.bounds().getWidth();
-    double width = template.bounds().getHeight();
+  static Optional<Crowding> of(Arrangement arrangement, Template template, Tube tube) {
     if (arrangement instanceof Arrangement.Series series && series.count() > 1) {
-      double[] step = {series.pitch().mm(), 0};
-      return of(arrangement, template, List.of(step), "pitch", text(step[0]), text(length));
+      return row(arrangement, template, series.pitch().mm(), "pitch");
     } else if (arrangement instanceof Arrangement.Border border
         && BorderRepeats.whole(border) > 1) {
-      double[] step = {border.repeat().mm(), 0};
-      return of(arrangement, template, List.of(step), "repeat", text(step[0]), text(length));
+      return row(arrangement, template, border.repeat().mm(), "repeat");
     } else if (arrangement instanceof Arrangement.Fill fill) {
       double x = fill.pitchLength().mm();
       double y = fill.pitchWidth().mm();
-      String needed = text(Math.max(x, length)) + " by " + text(Math.max(y, width));
-      FillLattice lattice = new FillLattice(fill, template.bounds());
+      Pitch needed =
+          Pitch.lattice(
+              Math.max(x, whole(template.bounds().getWidth())),
+              Math.max(y, whole(template.bounds().getHeight())));
+      FillLattice lattice = new FillLattice(fill, template.bounds(), tube);
       List<double[]> steps = neighbours(fill).stream().filter(lattice::hasRoomFor).toList();
-      return of(arrangement, template, steps, "pitch", text(x) + " by " + text(y), needed);
+      return of(arrangement, template, steps, "pitch", Pitch.lattice(x, y), needed);
     }
     return Optional.empty();
   }
@@ -80,8 +79,8 @@ public record Crowding(
       Template template,
       List<double[]> steps,
       String key,
-      String pitch,
-      String needed) {
+      Pitch pitch,
+      Pitch needed) {
     Tube flat = new Tube(false, 1);
     Polygon here = template.outlineAt(0, 0);
     double most = 0;
@@ -102,7 +101,14 @@ public record Crowding(
                 arrangement.path().key(key)));
   }
 
-  private static String text(double mm) {
-    return new Length(mm).text();
+  private static Optional<Crowding> row(
+      Arrangement arrangement, Template template, double pitch, String key) {
+    List<double[]> step = List.of(new double[] {pitch, 0});
+    Pitch needed = Pitch.row(whole(template.parts()));
+    return of(arrangement, template, step, key, Pitch.row(pitch), needed);
+  }
+
+  private static double whole(double mm) {
+    return Math.ceil(mm - Tube.ROUNDING);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Arrangement;
-import strikeoff.units.Length;
 
 /**
  * The lattice of a fill inside its rectangle. The first repeat lies in the corner at from and near;
@@ -14,12 +13,14 @@ import strikeoff.units.Length;
  * if it lies wholly inside the rectangle.
  *
  * @param bounds of the turned design, seen from the unturned one's lower left corner
+ * @param round circumference if the fill goes all round a closed cloth, else 0: then there is no
+ *     end that a repeat could pass, and as many columns as whole pitches
  * @param scale factor on both pitches, 1 for the plan's own
  */
-record FillLattice(Arrangement.Fill fill, Envelope bounds, double scale) {
+record FillLattice(Arrangement.Fill fill, Envelope bounds, double round, double scale) {
 
-  FillLattice(Arrangement.Fill fill, Envelope bounds) {
-    this(fill, bounds, 1);
+  FillLattice(Arrangement.Fill fill, Envelope bounds, Tube tube) {
+    this(fill, bounds, FillRound.goesRound(fill, tube) ? tube.circumference() : 0, 1);
   }
 
   private double pitchX() {
@@ -31,6 +32,10 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double scale) {
   }
 
   private double freeX() {
+    if (round > 0) {
+      // All columns but the first, which holds() adds, and none that would be the first again.
+      return Math.max(0, Math.floor((round + Tube.ROUNDING) / pitchX()) - 1) * pitchX();
+    }
     return fill.to().mm() - fill.from().mm() - bounds.getWidth();
   }
 
@@ -57,9 +62,14 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double scale) {
     double rows = holds(freeY(), pitchY());
     return switch (fill.lattice()) {
       case GRID -> columns * rows;
-      case BRICK -> sum(rows, columns, holds(freeX() - pitchX() / 2, pitchX()));
+      case BRICK -> sum(rows, columns, holds(freeX() - brickShift(), pitchX()));
       case HALF_DROP -> sum(columns, rows, holds(freeY() - pitchY() / 2, pitchY()));
     };
+  }
+
+  /** How much further a shifted row ends; round a tube it has no end. */
+  private double brickShift() {
+    return round > 0 ? 0 : pitchX() / 2;
   }
 
   private static double sum(double lines, double straight, double shifted) {
@@ -72,9 +82,9 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double scale) {
    */
   String pitchFor(int wanted) {
     for (int percent = 100; percent > 0; percent--) {
-      FillLattice closer = new FillLattice(fill, bounds, percent / 100.0);
+      FillLattice closer = new FillLattice(fill, bounds, round, percent / 100.0);
       if (closer.count() >= wanted) {
-        return new Length(closer.pitchX()).text() + " by " + new Length(closer.pitchY()).text();
+        return Pitch.lattice(closer.pitchX(), closer.pitchY()).text();
       }
     }
     return "less than a hundredth of the plan's";
@@ -91,7 +101,7 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double scale) {
       for (int row = 0; row < rows; row++) {
         double x = column * pitchX() + (brick && row % 2 == 1 ? pitchX() / 2 : 0);
         double y = row * pitchY() + (halfDrop && column % 2 == 1 ? pitchY() / 2 : 0);
-        if (x <= freeX() + Tube.ROUNDING && y <= freeY() + Tube.ROUNDING) {
+        if ((round > 0 || x <= freeX() + Tube.ROUNDING) && y <= freeY() + Tube.ROUNDING) {
           corners.add(
               new Corner(
                   fill.from().mm() + x - bounds.getMinX(),

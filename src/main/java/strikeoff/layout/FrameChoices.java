@@ -9,6 +9,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
+import strikeoff.units.Angle;
 import strikeoff.units.Length;
 
 /**
@@ -57,12 +58,12 @@ public record FrameChoices(String arrangement, String screen, List<Choice> choic
     int separations = footprints.size();
     double present = length(longest);
     List<Choice> choices = new ArrayList<>();
-    double smallest = smallest(longest.screen(), policy, present);
+    double smallest = smallest(longest.screen(), policy, arrangement.turn());
     if (smallest < present - Tube.ROUNDING) {
       choices.add(choice(plan, hand, 1, smallest, own.size() * separations, false));
     }
     choices.add(choice(plan, hand, 1, present, own.size() * separations, true));
-    double pitch = pitch(arrangement);
+    double pitch = Lays.pitchOnOneFrame(arrangement);
     for (int motifs = 2; pitch > 0 && motifs <= Math.min(own.size(), MOST_MOTIFS); motifs++) {
       double length = present + (motifs - 1) * pitch;
       if (length > plan.table().length().mm()) {
@@ -75,12 +76,14 @@ public record FrameChoices(String arrangement, String screen, List<Choice> choic
         new FrameChoices(arrangement.name(), longest.screen().name(), choices, arrangement.path()));
   }
 
-  /** Image, rails, and the policy's room at either end; the frame as it is if it is shorter. */
-  private static double smallest(Screen screen, Policy policy, double present) {
-    boolean along = Math.abs(present - screen.frameLength().mm()) < 1;
-    double image = along ? screen.imageLength().mm() : screen.imageWidth().mm();
-    String room = along ? "screens/well-margin" : "screens/side-margin";
-    return Math.min(present, image + 2 * (screen.rail().mm() + policy.limit(room).amount()));
+  /** Image, rails, and the policy's room at either end; no side longer than the frame's own. */
+  private static double smallest(Screen screen, Policy policy, Angle turn) {
+    double ends = 2 * (screen.rail().mm() + policy.limit("screens/well-margin").amount());
+    double sides = 2 * (screen.rail().mm() + policy.limit("screens/side-margin").amount());
+    double length = Math.min(screen.frameLength().mm(), screen.imageLength().mm() + ends);
+    double width = Math.min(screen.frameWidth().mm(), screen.imageWidth().mm() + sides);
+    double turned = Math.toRadians(turn.degrees());
+    return length * Math.abs(Math.cos(turned)) + width * Math.abs(Math.sin(turned));
   }
 
   private static Choice choice(
@@ -94,12 +97,5 @@ public record FrameChoices(String arrangement, String screen, List<Choice> choic
 
   private static double length(Footprint footprint) {
     return footprint.frame().getEnvelopeInternal().getWidth();
-  }
-
-  private static double pitch(Arrangement arrangement) {
-    if (arrangement instanceof Arrangement.Series series) {
-      return series.pitch().mm();
-    }
-    return arrangement instanceof Arrangement.Border border ? border.repeat().mm() : 0;
   }
 }

@@ -111,7 +111,7 @@ final class Laying {
     } else if (arrangement instanceof Arrangement.Border border) {
       return BorderRepeats.whole(border);
     } else if (arrangement instanceof Arrangement.Fill fill) {
-      return new FillLattice(fill, template.bounds()).count();
+      return new FillLattice(fill, template.bounds(), tube).count();
     } else if (arrangement instanceof Arrangement.Anchored anchored) {
       return anchored.which().isEmpty() ? spots(anchored.anchor()).size() : anchored.which().size();
     }
@@ -172,7 +172,7 @@ final class Laying {
     }
     double clear = fill.clear().mm();
     List<Double> tooNear = new ArrayList<>();
-    FillLattice lattice = new FillLattice(fill, template.bounds());
+    FillLattice lattice = new FillLattice(fill, template.bounds(), tube);
     for (FillLattice.Corner corner : lattice.corners()) {
       GivenUp.ifAsked();
       Polygon outline = template.outlineAt(corner.x(), corner.y());

@@ -18,7 +18,7 @@ final class LayoutFacts {
       Template template = laying.template(arrangement.name());
       if (template != null) {
         spans(facts, arrangement, template, layout.tube());
-        Crowding.of(arrangement, template).ifPresent(facts::add);
+        Crowding.of(arrangement, template, layout.tube()).ifPresent(facts::add);
         NeighbourGap.of(plan, layout, arrangement).ifPresent(facts::add);
         Lays.of(plan, layout, policy, arrangement).ifPresent(facts::add);
         FrameChoices.of(plan, layout, policy, arrangement).ifPresent(facts::add);
@@ -51,6 +51,7 @@ final class LayoutFacts {
       }
     } else if (arrangement instanceof Arrangement.Border border) {
       facts.add(BorderRepeats.of(border, template.bounds().getWidth(), tube));
+      RoundTwice.of(border, template, tube).ifPresent(facts::add);
     } else if (arrangement instanceof Arrangement.Fill fill && FillRound.goesRound(fill, tube)) {
       facts.add(FillRound.of(fill, tube));
     }

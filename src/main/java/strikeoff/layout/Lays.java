@@ -50,7 +50,7 @@ public record Lays(
       frame = Math.max(frame, footprint.frame().getEnvelopeInternal().getWidth());
       separations++;
     }
-    double pitch = pitch(arrangement);
+    double pitch = pitchOnOneFrame(arrangement);
     double longest =
         Math.min(policy.limit("table/longest-hand-frame").amount(), plan.table().length().mm());
     int motifs = 1;
@@ -93,7 +93,14 @@ public record Lays(
     return stationThen.mm() > 0 ? ", and stations of " + stationThen.text() : "";
   }
 
-  private static double pitch(Arrangement arrangement) {
+  /**
+   * The pitch at which a longer frame holds several motifs; 0 if none does: there is no row, or the
+   * frame lies askew to it.
+   */
+  static double pitchOnOneFrame(Arrangement arrangement) {
+    if (!arrangement.turn().square()) {
+      return 0;
+    }
     if (arrangement instanceof Arrangement.Series series) {
       return series.pitch().mm();
     }

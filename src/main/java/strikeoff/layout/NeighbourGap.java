@@ -2,7 +2,9 @@ package strikeoff.layout;
 
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -14,7 +16,8 @@ import strikeoff.units.Length;
  * The gap between neighbours of a series or border against the frame's overhang beyond its image.
  *
  * @param screen whose frame reaches furthest over the neighbour
- * @param gap free length between the images of two neighbours
+ * @param gap free length between the images of two neighbours, along the cloth where they come
+ *     nearest; below zero if they overlap
  * @param overhang how far that frame reaches beyond its own image along the cloth
  * @param covered how much of the neighbour's image lies under the frame; zero or less if it stays
  *     free
@@ -49,19 +52,20 @@ public record NeighbourGap(
 
   private static NeighbourGap of(
       PrintPlan plan, List<Footprint> first, Length pitch, Arrangement arrangement) {
-    double imagesFrom = Double.POSITIVE_INFINITY;
-    double imagesTo = Double.NEGATIVE_INFINITY;
-    double framesFrom = Double.POSITIVE_INFINITY;
-    double framesTo = Double.NEGATIVE_INFINITY;
+    // Seen as the design was before it was turned, so that images and frames lie square.
+    AffineTransformation back =
+        AffineTransformation.rotationInstance(-Math.toRadians(arrangement.turn().degrees()));
+    Coordinate step = back.transform(new Coordinate(1, 0), new Coordinate());
+    Coordinate stepBack = new Coordinate(-step.x, -step.y);
+    Envelope images = new Envelope();
+    Envelope frames = new Envelope();
     double overhang = 0;
     String screen = first.get(0).screen().name();
     for (Footprint footprint : first) {
+      images.expandToInclude(back.transform(footprint.image()).getEnvelopeInternal());
+      frames.expandToInclude(back.transform(footprint.frame()).getEnvelopeInternal());
       Envelope image = footprint.image().getEnvelopeInternal();
       Envelope frame = footprint.frame().getEnvelopeInternal();
-      imagesFrom = Math.min(imagesFrom, image.getMinX());
-      imagesTo = Math.max(imagesTo, image.getMaxX());
-      framesFrom = Math.min(framesFrom, frame.getMinX());
-      framesTo = Math.max(framesTo, frame.getMaxX());
       double over = Math.max(frame.getMaxX() - image.getMaxX(), image.getMinX() - frame.getMinX());
       if (over > overhang + Tube.ROUNDING) {
         overhang = over;
@@ -69,17 +73,39 @@ public record NeighbourGap(
       }
     }
     // Over the next one, or back over the one before: the design may lie to one side in its frame.
-    double reach = Math.max(framesTo - imagesFrom, imagesTo - framesFrom);
+    double reach = Math.max(reach(frames, images, step), reach(frames, images, stepBack));
     return new NeighbourGap(
         arrangement.name(),
         screen,
         pitch,
-        new Length(pitch.mm() - (imagesTo - imagesFrom)),
+        new Length(pitch.mm() - reach(images, images, step)),
         new Length(overhang),
         new Length(reach - pitch.mm()),
         (int) Math.max(1, Math.ceil((reach - Tube.ROUNDING) / pitch.mm())),
-        plan.run().stream().anyMatch(step -> prints(step, arrangement.name())),
+        plan.run().stream().anyMatch(run -> prints(run, arrangement.name())),
         arrangement.path());
+  }
+
+  /** How far a rectangle moved along a step of length 1 still lies on one that stays. */
+  private static double reach(Envelope moved, Envelope stays, Coordinate step) {
+    double square =
+        reach(moved.getMinX(), moved.getMaxX(), stays.getMinX(), stays.getMaxX(), step.x);
+    return Math.min(
+        square, reach(moved.getMinY(), moved.getMaxY(), stays.getMinY(), stays.getMaxY(), step.y));
+  }
+
+  private static double reach(double from, double to, double staysFrom, double staysTo, double by) {
+    if (Math.abs(by) < 1e-9) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return by > 0 ? (staysTo - from) / by : (to - staysFrom) / -by;
+  }
+
+  /** How copies lie to each other, in words. */
+  public String apartText() {
+    return gap.mm() < 0
+        ? "run " + gap.times(-1).text() + " into each other"
+        : "lie " + gap.text() + " apart";
   }
 
   /** What to print first, in words. */

@@ -12,7 +12,8 @@ import strikeoff.units.Length;
  * @param pitch from one copy to the next
  * @param designLength length of the design as it lies
  * @param span from the first copy's beginning to the last one's end: (count − 1) · pitch + length
- * @param gap free length between neighbours; below zero if they overlap
+ * @param gap free length between neighbours, along the cloth where they come nearest; below zero if
+ *     they overlap
  * @param end where the last copy ends, x
  */
 public record SeriesSpan(
@@ -35,7 +36,7 @@ public record SeriesSpan(
         series.pitch(),
         new Length(length),
         new Length(span),
-        new Length(series.pitch().mm() - length),
+        new Length(series.pitch().mm() - template.parts()),
         new Length(series.start().mm() + template.bounds().getMinX() + span),
         series.path());
   }

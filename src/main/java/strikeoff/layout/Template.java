@@ -62,6 +62,14 @@ final class Template {
     return bounds;
   }
 
+  /**
+   * The least step along the cloth at which two copies share nothing: a turned design needs less
+   * than its bounds, since its sides slant past each other.
+   */
+  double parts() {
+    return Math.min(length / Math.abs(cos), width / Math.abs(sin));
+  }
+
   Polygon outlineAt(double x, double y) {
     return moved(outline, x, y);
   }

@@ -38,7 +38,7 @@ public record TubeClosing(
     double pitch = series.pitch().mm();
     double round = tube.circumference();
     double misfit = round - series.count() * pitch;
-    double gap = pitch - template.bounds().getWidth();
+    double gap = pitch - template.parts();
     int full = (int) Math.max(1, Math.floor((round + Tube.ROUNDING) / pitch));
     return new TubeClosing(
         series.name(),

@@ -10,6 +10,11 @@ public record Angle(double degrees) implements Quantity, Comparable<Angle> {
     Numbers.requireFinite(degrees, "Angle");
   }
 
+  /** True if a rectangle turned by it lies square to where it lay. */
+  public boolean square() {
+    return degrees % 90 == 0;
+  }
+
   @Override
   public double base() {
     return degrees;

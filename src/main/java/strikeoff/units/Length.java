@@ -48,9 +48,12 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
             : Numbers.plain(mm, Math.abs(mm) < 1 ? 2 : 1) + " mm";
   }
 
-  /** To a hundredth of a millimetre: for a pitch, whose rounding adds up from copy to copy. */
+  /**
+   * To a hundredth of a millimetre, never more than it is: for a pitch, whose rounding adds up from
+   * copy to copy, and which must still fit as often as it did.
+   */
   public String fineText() {
-    return Numbers.plain(mm / 10, 3) + " cm";
+    return Numbers.plain(Math.floor(mm * 100 + 1e-6) / 1000, 3) + " cm";
   }
 
   /**

@@ -86,7 +86,8 @@ class LayoutProperties {
     for (Placement shell : layout.of("shells")) {
       Envelope box = shell.outline().getEnvelopeInternal();
       assertThat(box.getMinX()).isGreaterThanOrEqualTo(-Tube.ROUNDING);
-      assertThat(box.getMaxX()).isLessThanOrEqualTo(2100 + Tube.ROUNDING);
+      // Round a tube, a row may run on over the seam, but not to its own first repeat.
+      assertThat(closed ? box.getMinX() : box.getMaxX()).isLessThanOrEqualTo(2100 + Tube.ROUNDING);
       for (Placement heron : layout.of("herons")) {
         assertThat(layout.tube().distance(shell.outline(), heron.outline()))
             .isGreaterThanOrEqualTo(clear * 10 - 2 * Tube.ROUNDING);

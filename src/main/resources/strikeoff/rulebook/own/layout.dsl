@@ -5,6 +5,7 @@
 [condition][layout.NeighbourGap]- covering {length} of it or more=covered.base() >= {length}
 [condition][layout.BorderRepeats]a border repeats=BorderRepeats()
 [condition][layout.BorderRepeats]- with a rest of more than {length}=rest.base() > {length}
+[condition][layout.RoundTwice]a border runs over its own beginning=RoundTwice()
 [condition][layout.FillFit]a fill finds its places=FillFit()
 [condition][layout.FillFit]- fewer than {number} of them=fitted < {number}
 [condition][layout.FillFit]- with more than {number} dropped=dropped > {number}

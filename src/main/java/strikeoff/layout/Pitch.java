@@ -1,0 +1,26 @@
+package strikeoff.layout;
+
+import java.util.Optional;
+import strikeoff.units.Length;
+
+/**
+ * From one copy to the next.
+ *
+ * @param along the cloth
+ * @param across it, for what repeats both ways; empty for a row
+ */
+public record Pitch(Length along, Optional<Length> across) {
+
+  static Pitch row(double alongMm) {
+    return new Pitch(new Length(alongMm), Optional.empty());
+  }
+
+  static Pitch lattice(double alongMm, double acrossMm) {
+    return new Pitch(new Length(alongMm), Optional.of(new Length(acrossMm)));
+  }
+
+  /** As it is said, and exact enough to be written into a plan. */
+  public String text() {
+    return along.writtenText() + across.map(a -> " by " + a.writtenText()).orElse("");
+  }
+}

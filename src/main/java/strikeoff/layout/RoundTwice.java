@@ -1,0 +1,42 @@
+package strikeoff.layout;
+
+import java.util.Optional;
+import strikeoff.plan.Arrangement;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Length;
+
+/**
+ * A border that runs further than once round a closed cloth, so that its end lies on its beginning.
+ *
+ * @param run from its beginning to its end
+ * @param over how far its repeats lie on those at its beginning
+ * @param end where it ends if it goes round once
+ */
+public record RoundTwice(
+    String arrangement, Length run, Length circumference, Length over, Length end, PlanPath path)
+    implements Evidence {
+
+  static Optional<RoundTwice> of(Arrangement.Border border, Template template, Tube tube) {
+    double laid =
+        (BorderRepeats.whole(border) - 1) * border.repeat().mm() + template.bounds().getWidth();
+    double over = laid - tube.circumference();
+    if (!tube.closed() || !(over > Tube.ROUNDING)) {
+      return Optional.empty();
+    }
+    Length round = new Length(tube.circumference());
+    return Optional.of(
+        new RoundTwice(
+            border.name(),
+            border.to().minus(border.from()),
+            round,
+            new Length(over),
+            border.from().plus(round),
+            border.path().key("to")));
+  }
+
+  /** Where it is to end, exact enough to be written into the plan. */
+  public String endText() {
+    return end.writtenText();
+  }
+}
