@@ -177,7 +177,7 @@ public final class Described {
   private List<DayWorked> days() {
     Map<Integer, List<Task>> byDay = new LinkedHashMap<>();
     for (Task task : timeline.tasks()) {
-      if (task.person().isPresent()) {
+      if (task.worked()) {
         byDay.computeIfAbsent(task.start().day(), d -> new ArrayList<>()).add(task);
       }
     }

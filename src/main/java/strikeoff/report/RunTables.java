@@ -117,7 +117,7 @@ final class RunTables {
     for (CriticalChain.Link link : figures.chain().links()) {
       rows.add(
           List.of(
-              Cell.of(link.what()),
+              Cell.of(link.what(), link.after().map(r -> "waits for " + r.name()).orElse("")),
               Cell.of(link.step() == 0 ? "" : Integer.toString(link.step())),
               Cell.of(Integer.toString(link.times())),
               Cell.of(link.span().text())));
@@ -136,7 +136,11 @@ final class RunTables {
         .waitingByCause()
         .forEach((cause, span) -> rows.add(List.of(Cell.of(cause), Cell.of(span.text()))));
     return new Table(
-        "Waiting", List.of(words("For"), number("Nobody works")), rows, "Inside opening hours.");
+        "Waiting",
+        List.of(words("For"), number("Takes")),
+        rows,
+        "Inside opening hours, while nobody works; in a queue for a sink or another thing that the"
+            + " room has too few of, though others work.");
   }
 
   private static Table sets(Checked.Judged judged) {
@@ -211,6 +215,7 @@ final class RunTables {
         "Who and what is busy",
         List.of(words("What"), number("Busy"), number("Of the sessions")),
         rows,
-        "A screen is busy while it prints, is washed or dries.");
+        "A screen is busy while it prints, is washed or dries, a station while its placement is"
+            + " printed.");
   }
 }

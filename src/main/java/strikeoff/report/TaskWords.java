@@ -58,6 +58,9 @@ final class TaskWords {
     if (work.kind() == Task.Kind.MIX) {
       return paste(work).map(this::mixing).orElse("");
     }
+    if (work.kind() == Task.Kind.WAIT && work.first().piece().isPresent()) {
+      return "with the " + work.first().piece().get().name();
+    }
     return step(work).map(this::how).orElse("");
   }
 

@@ -1,8 +1,10 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
@@ -15,6 +17,9 @@ import strikeoff.timeline.Timeline;
  * @param impressions in order of laying; empty for work that prints nothing
  */
 record Work(List<Task> tasks, List<Impression> impressions) {
+
+  /** What a day sheet tells by the times of the work around it. */
+  private static final Set<Task.Kind> APART = EnumSet.of(Task.Kind.CLOSED, Task.Kind.QUEUE);
 
   Work {
     tasks = List.copyOf(tasks);
@@ -45,11 +50,11 @@ record Work(List<Task> tasks, List<Impression> impressions) {
     return first().step() == other.first().step() && first().set().equals(other.first().set());
   }
 
-  /** The run's blocks in order of start, closed hours left out. */
+  /** The run's blocks in order of start; closed hours and queues are left out. */
   static List<Work> of(Timeline run) {
     List<List<Task>> blocks = new ArrayList<>();
     for (Task task : run.tasks()) {
-      if (task.kind() == Task.Kind.CLOSED || task.end().equals(task.start())) {
+      if (APART.contains(task.kind()) || task.end().equals(task.start())) {
         continue;
       }
       Optional<List<Task>> open = open(blocks, task, run);

@@ -3,10 +3,12 @@ package strikeoff.timeline;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import strikeoff.units.Span;
 
 /**
@@ -16,6 +18,9 @@ import strikeoff.units.Span;
  * @param links in the order of time, alike ones of a step taken together
  */
 public record CriticalChain(List<Link> links) {
+
+  private static final Set<Task.Kind> ENDS_NOTHING =
+      EnumSet.of(Task.Kind.DRY_SCREEN, Task.Kind.QUEUE, Task.Kind.CLOSED);
 
   public CriticalChain {
     links = List.copyOf(links);
@@ -29,8 +34,14 @@ public record CriticalChain(List<Link> links) {
    * @param kind of work or wait
    * @param span how long altogether
    * @param times how often
+   * @param after the piece of equipment that it waited for
    */
-  public record Link(int step, String what, Task.Kind kind, Span span, int times) {
+  public record Link(
+      int step, String what, Task.Kind kind, Span span, int times, Optional<Resource> after) {
+
+    private Link and(Link other) {
+      return new Link(step, what, kind, span.plus(other.span), times + other.times, after);
+    }
 
     /** With the step's number. */
     public String text() {
@@ -54,14 +65,23 @@ public record CriticalChain(List<Link> links) {
       if (counts) {
         // A frame may be fetched while another is still being lifted.
         Moment until = task.end().compareTo(next) < 0 ? task.end() : next;
-        chain.add(new Link(task.step(), what(task), task.kind(), until.since(task.start()), 1));
+        chain.add(
+            new Link(
+                task.step(),
+                what(task),
+                task.kind(),
+                until.since(task.start()),
+                1,
+                heldUp.piece(at)));
       }
       int before = heldUp.by(at);
       counts = heldUp.tillTheEnd(at);
       if (counts && before != HeldUp.NOBODY) {
         // Between the two lies what nobody stands idle for: others work on meanwhile.
         Span gap = task.start().since(tasks.get(before).end());
-        chain.add(new Link(task.step(), "drying beside other work", Task.Kind.WAIT, gap, 1));
+        chain.add(
+            new Link(
+                task.step(), "drying beside other work", Task.Kind.WAIT, gap, 1, Optional.empty()));
       }
       next = task.start();
       at = before;
@@ -70,10 +90,7 @@ public record CriticalChain(List<Link> links) {
     Map<List<Object>, Link> links = new LinkedHashMap<>();
     for (Link link : chain) {
       if (link.span().minutes() > 0) {
-        links.merge(
-            List.of(link.step(), link.kind(), link.what()),
-            link,
-            (a, b) -> new Link(a.step, a.what, a.kind, a.span.plus(b.span), a.times + b.times));
+        links.merge(List.of(link.step(), link.kind(), link.what(), link.after()), link, Link::and);
       }
     }
     return new CriticalChain(List.copyOf(links.values()));
@@ -98,8 +115,7 @@ public record CriticalChain(List<Link> links) {
   private static int last(List<Task> tasks) {
     int last = HeldUp.NOBODY;
     for (int i = 0; i < tasks.size(); i++) {
-      boolean counts =
-          tasks.get(i).kind() != Task.Kind.DRY_SCREEN && tasks.get(i).kind() != Task.Kind.CLOSED;
+      boolean counts = !ENDS_NOTHING.contains(tasks.get(i).kind());
       if (counts
           && (last == HeldUp.NOBODY || tasks.get(i).end().compareTo(tasks.get(last).end()) > 0)) {
         last = i;

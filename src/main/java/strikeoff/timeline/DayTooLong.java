@@ -40,7 +40,7 @@ public record DayTooLong(
     Map<Integer, Task> firstLate = new LinkedHashMap<>();
     Map<Integer, Moment> last = new LinkedHashMap<>();
     for (Task task : day.tasks()) {
-      if (task.person().isEmpty()) {
+      if (!task.worked()) {
         continue;
       }
       int session = Session.of(task.start(), plan.hours());

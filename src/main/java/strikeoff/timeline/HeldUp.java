@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToLongFunction;
 
 /**
@@ -22,7 +23,9 @@ final class HeldUp {
   private final BitSet tillItsEnd = new BitSet();
   private int[] by = new int[64];
   private int tasks;
+  private final Map<Integer, Resource> through = new HashMap<>();
   private int cause = NOBODY;
+  private Resource causeIs;
   private int firstOfStep = NOBODY;
   private int firstOfStepBefore = NOBODY;
 
@@ -49,7 +52,8 @@ final class HeldUp {
 
   /** The next task waits for whoever holds a resource. */
   void by(Resource resource) {
-    cause = lastHolder.getOrDefault(resource, NOBODY);
+    cause = lastOf(resource);
+    causeIs = resource;
   }
 
   /** The next task waits for an earlier one, by its index. */
@@ -77,11 +81,17 @@ final class HeldUp {
       List<Resource> held, long start, ToLongFunction<Resource> freeAt, boolean earliestOfStep) {
     int index = tasks++;
     int before = cause;
+    Resource which = causeIs;
     cause = NOBODY;
+    causeIs = null;
     for (Resource resource : held) {
       if (before == NOBODY && freeAt.applyAsLong(resource) == start) {
-        before = lastHolder.getOrDefault(resource, NOBODY);
+        before = lastOf(resource);
+        which = resource;
       }
+    }
+    if (which != null && before != NOBODY && which.kind().equipment()) {
+      through.put(index, which);
     }
     boolean whole = before != NOBODY;
     if (index == by.length) {
@@ -99,6 +109,11 @@ final class HeldUp {
   /** Index of the task that it waited for, always a smaller one; {@link #NOBODY} if none. */
   int by(int task) {
     return by[task];
+  }
+
+  /** The piece of equipment that it waited for; empty if it was something else, or somebody. */
+  Optional<Resource> piece(int task) {
+    return Optional.ofNullable(through.get(task));
   }
 
   /** Whether it waited for that task's end; else only for its beginning. */

@@ -32,9 +32,7 @@ public record LongStep(
     Map<Integer, Moment[]> ends = new LinkedHashMap<>();
     for (Task task : simulated.tasks()) {
       boolean onCloth =
-          task.person().isPresent()
-              && task.kind() != Task.Kind.WASH_SCREEN
-              && task.kind() != Task.Kind.LOAD;
+          task.worked() && task.kind() != Task.Kind.WASH_SCREEN && task.kind() != Task.Kind.LOAD;
       if (onCloth) {
         Moment[] own =
             ends.computeIfAbsent(task.step(), s -> new Moment[] {task.start(), task.end()});

@@ -13,7 +13,7 @@ import strikeoff.units.Span;
  * Where the time of a run goes, and what decides when it ends.
  *
  * @param sessions the days at the table
- * @param busy people first, then the cloth, then screens in the order of use
+ * @param busy people, the cloth, stations, equipment, and screens in the order of use
  * @param waitingByCause waiting inside opening hours while nobody works, by what is waited for
  * @param chain what decides the finish
  */
@@ -35,7 +35,7 @@ public record RunFigures(
     List<Session> sessions = Session.all(day.tasks(), plan.hours());
     return new RunFigures(
         sessions,
-        Busy.all(day.tasks(), sessions, plan),
+        Busy.all(day, sessions, plan),
         day.use().waitingByCause(),
         CriticalChain.of(day.run().tasks(), day.run().heldUp()),
         PlanPath.ROOT.key("run"));

@@ -33,7 +33,7 @@ public record Session(
     List<Session> sessions = new ArrayList<>();
     byDay.forEach(
         (day, own) -> {
-          if (own.stream().anyMatch(t -> t.person().isPresent())) {
+          if (own.stream().anyMatch(Task::worked)) {
             sessions.add(of(day, own, hours));
           }
         });
@@ -44,7 +44,7 @@ public record Session(
     Use use = Use.of(own, hours);
     Moment ends = own.get(0).start();
     for (Task task : own) {
-      ends = task.person().isPresent() ? ends.later(task.end()) : ends;
+      ends = task.worked() ? ends.later(task.end()) : ends;
     }
     return new Session(
         day,

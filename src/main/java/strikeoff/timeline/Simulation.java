@@ -2,6 +2,7 @@ package strikeoff.timeline;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.layout.Layout;
@@ -61,7 +62,13 @@ final class Simulation {
       }
     }
     return new Run(
-        shop.tasks(), shop.heldUp(), printing.printed(), table.taken(), blocked.facts(), cloth);
+        shop.tasks(),
+        shop.heldUp(),
+        shop.missing(),
+        printing.printed(),
+        table.taken(),
+        blocked.facts(),
+        cloth);
   }
 
   /** Screens that a print step uses before the day ends; the others are washed out at once. */
@@ -88,9 +95,11 @@ final class Simulation {
     } else if (step instanceof Step.Print print) {
       printing.print(print);
     } else if (step instanceof Step.Dry dry) {
-      dry.air().ifPresent(air -> cloth.blow(air.speed(), shop.clothFree()));
-      waiting.until(step, dry.until(), dry.title());
-      dry.air().ifPresent(air -> cloth.still(shop.clothFree()));
+      if (dry.air().isPresent()) {
+        waiting.until(step, dry.until(), dry.air().get(), dry.by(), dry.title());
+      } else {
+        waiting.until(step, dry.until(), dry.title());
+      }
     } else if (step instanceof Step.Move move) {
       table.show(
           move,
@@ -127,6 +136,7 @@ final class Simulation {
   record Run(
       List<Task> tasks,
       HeldUp heldUp,
+      Map<Resource.Kind, Set<Integer>> missing,
       List<Printed> printed,
       List<OnTable.Taken> taken,
       List<CannotStart> blocked,

@@ -9,6 +9,8 @@ import strikeoff.plan.PlanPath;
  *
  * @param step number of the step it belongs to
  * @param what a few words
+ * @param person who does it, or who stands waiting for a piece of equipment
+ * @param piece the piece of equipment that it takes up, or that is waited for
  * @param set which set of a print step, from 1
  * @param impression id of the impression, for kind PRINT
  */
@@ -20,16 +22,28 @@ public record Task(
     Moment end,
     Optional<String> person,
     Optional<String> screen,
+    Optional<Resource> piece,
     OptionalInt set,
     OptionalInt impression,
     PlanPath path) {
+
+  /** True if somebody works on it; false also for somebody who stands in a queue. */
+  public boolean worked() {
+    return person.isPresent() && kind != Kind.QUEUE;
+  }
 
   /** What is done. */
   public enum Kind {
     LOAD,
     MIX,
     PRINT,
+    /** The cloth waits, and who works on it; with a person if she holds a hair-dryer. */
     WAIT,
+    /**
+     * Somebody, or else a screen, waits for a piece of equipment that the room has too few of,
+     * while others may work.
+     */
+    QUEUE,
     MOVE,
     WASH_SCREEN,
     DRY_SCREEN,

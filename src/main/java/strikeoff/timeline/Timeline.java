@@ -66,6 +66,7 @@ public record Timeline(
     if (blocked.stream().noneMatch(b -> b.why() == CannotStart.Why.NEVER_DRY)) {
       evidence.addAll(NeverDry.all(day, plan, policy));
     }
+    evidence.addAll(MissingEquipment.all(day.run().missing(), plan));
     evidence.addAll(UntriedAir.all(day, plan));
     Trials trials = new Trials(plan, layout, policy);
     int impressions = day.impressions().size();

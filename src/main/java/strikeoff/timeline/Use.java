@@ -13,7 +13,8 @@ import strikeoff.units.Span;
  *
  * @param handsOn time that people work, added up over people
  * @param waiting time inside opening hours in which the cloth waits and nobody works
- * @param waitingByCause the same by what is waited for, in the order of first waiting
+ * @param waitingByCause the same by what is waited for, in the order of first waiting; what
+ *     somebody waits for standing in a queue counts though others work
  */
 public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) {
 
@@ -24,7 +25,7 @@ public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) 
     double handsOn = 0;
     List<long[]> busy = new ArrayList<>();
     for (Task task : tasks) {
-      if (task.person().isPresent()) {
+      if (task.worked()) {
         handsOn += task.end().since(task.start()).minutes();
         merge(busy, task.start().seconds(), task.end().seconds());
       }
@@ -32,17 +33,23 @@ public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) 
     Map<String, Span> byCause = new LinkedHashMap<>();
     double waiting = 0;
     int from = 0;
+    long waited = Long.MIN_VALUE;
     for (Task task : tasks) {
-      if (task.kind() == Task.Kind.WAIT) {
+      boolean queues = task.kind() == Task.Kind.QUEUE && task.person().isPresent();
+      if (task.kind() == Task.Kind.WAIT || queues) {
         long start = task.start().seconds();
+        long end = task.end().seconds();
         while (from < busy.size() && busy.get(from)[1] <= start) {
           from++;
         }
-        double idle = idle(task, busy, from, hours) / 60.0;
-        if (idle > 0) {
-          waiting += idle;
-          byCause.merge(task.what(), new Span(idle), Span::plus);
+        double cause =
+            (queues ? open(start, end, hours) : idle(start, end, busy, from, hours)) / 60.0;
+        if (cause > 0) {
+          byCause.merge(task.what(), new Span(cause), Span::plus);
         }
+        // Who queues while the cloth waits for something else is the same waiting, not more of it.
+        waiting += idle(Math.max(start, waited), end, busy, from, hours) / 60.0;
+        waited = Math.max(waited, end);
       }
     }
     return new Use(new Span(handsOn), new Span(waiting), Collections.unmodifiableMap(byCause));
@@ -58,14 +65,14 @@ public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) 
   }
 
   /** Seconds of a wait inside opening hours in which nobody works. */
-  private static long idle(Task wait, List<long[]> busy, int from, Hours hours) {
-    long at = wait.start().seconds();
+  private static long idle(long start, long end, List<long[]> busy, int from, Hours hours) {
+    long at = start;
     long idle = 0;
-    for (int i = from; i < busy.size() && busy.get(i)[0] < wait.end().seconds(); i++) {
+    for (int i = from; i < busy.size() && busy.get(i)[0] < end; i++) {
       idle += open(at, Math.max(at, busy.get(i)[0]), hours);
       at = Math.max(at, busy.get(i)[1]);
     }
-    return idle + open(at, Math.max(at, wait.end().seconds()), hours);
+    return idle + open(at, Math.max(at, end), hours);
   }
 
   /** Seconds of a stretch that lie inside opening hours. */

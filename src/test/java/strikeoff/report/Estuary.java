@@ -338,6 +338,7 @@ final class Estuary {
                   lifted,
                   Optional.of(person),
                   Optional.of(footprint.screen().name()),
+                  Optional.empty(),
                   OptionalInt.of(set + 1),
                   OptionalInt.of(impression.id()),
                   impression.path()));
@@ -367,6 +368,7 @@ final class Estuary {
             from,
             to,
             Optional.ofNullable(person),
+            Optional.empty(),
             Optional.empty(),
             OptionalInt.empty(),
             OptionalInt.empty(),

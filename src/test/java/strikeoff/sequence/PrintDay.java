@@ -204,6 +204,7 @@ public final class PrintDay {
         end,
         Optional.of("Wren"),
         Optional.empty(),
+        Optional.empty(),
         OptionalInt.empty(),
         impression,
         step.path());

@@ -74,6 +74,11 @@ final class PrintDay {
     return this;
   }
 
+  PrintDay equipment(int sinks, int fans, int hairDryers, int dryingPlaces) {
+    equipment = new Equipment(sinks, fans, hairDryers, dryingPlaces, at("equipment"));
+    return this;
+  }
+
   PrintDay tube(double cm) {
     closed = true;
     length = cm;
@@ -266,6 +271,27 @@ final class PrintDay {
                 Optional.of(people.get(0)),
                 people.subList(1, people.size()),
                 Optional.empty(),
+                Until.NO_WAIT,
+                stepAt(n)));
+  }
+
+  /** Wren prints, somebody else washes the screens out. */
+  PrintDay printWashedBy(String washer, String arrangement) {
+    return step(
+        n ->
+            new Step.Print(
+                n,
+                List.of(arrangement),
+                List.of(),
+                List.of(),
+                Step.Order.BY_COLOUR,
+                false,
+                new Span(0),
+                Until.NO_WAIT,
+                Until.NO_WAIT,
+                Optional.empty(),
+                List.of(),
+                Optional.of(washer),
                 Until.NO_WAIT,
                 stepAt(n)));
   }

@@ -45,7 +45,7 @@ public record PrintDay(int number, Moment from, Moment to, List<Task> tasks) {
     long last = Long.MIN_VALUE;
     for (Task task : tasks) {
       first = Math.min(first, task.start().seconds());
-      if (task.person().isPresent() || task.end().seconds() <= closes) {
+      if (task.worked() || task.end().seconds() <= closes) {
         last = Math.max(last, task.end().seconds());
       }
     }

@@ -114,7 +114,7 @@ public record RunChart(int day, Content drawn) {
         if (!tasks.isEmpty()) {
           Svg row = row(person, "people");
           Bars.merged(tasks)
-              .forEach(bar -> row.add(bar(bar.from(), bar.to(), "work", bar.words())));
+              .forEach(bar -> row.add(bar(bar.from(), bar.to(), kind(bar, "work"), bar.words())));
         }
       }
     }
@@ -133,7 +133,7 @@ public record RunChart(int day, Content drawn) {
                         bar(
                             bar.from(),
                             bar.to(),
-                            bar.kind() == Task.Kind.WAIT ? "wait" : "work",
+                            bar.kind() == Task.Kind.WAIT ? "wait" : kind(bar, "work"),
                             bar.words())));
       }
     }
@@ -282,10 +282,14 @@ public record RunChart(int day, Content drawn) {
                   bar(
                       bar.from(),
                       bar.to(),
-                      bar.kind() == Task.Kind.PRINT ? "print" : "wash",
+                      bar.kind() == Task.Kind.PRINT ? "print" : kind(bar, "wash"),
                       bar.kind() == Task.Kind.PRINT ? "" : bar.words()));
             }
           });
+    }
+
+    private static String kind(Bars.Bar bar, String otherwise) {
+      return bar.kind() == Task.Kind.QUEUE ? "wait" : otherwise;
     }
 
     private Svg row(String name, String kind) {

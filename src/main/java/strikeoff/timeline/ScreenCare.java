@@ -1,0 +1,69 @@
+package strikeoff.timeline;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import strikeoff.plan.Handling;
+import strikeoff.plan.Step;
+
+/**
+ * Which paste lies in which screen, and the washing out: at a sink, by one person, and then the
+ * screen dries by itself in a drying place.
+ */
+final class ScreenCare {
+
+  private final Daybook book;
+  private final Shared shared;
+  private final Handling takes;
+  private final Map<String, String> holds = new LinkedHashMap<>();
+  private final Map<String, Long> waitedForPlace = new LinkedHashMap<>();
+
+  ScreenCare(Daybook book, Shared shared, Handling takes) {
+    this.book = book;
+    this.shared = shared;
+    this.takes = takes;
+  }
+
+  void fill(String screen, String paste) {
+    holds.put(screen, paste);
+  }
+
+  /** Until when the screen had to wait for a place to dry in; the start of time if it had not. */
+  long waitedForPlaceUntil(String screen) {
+    return waitedForPlace.getOrDefault(screen, Long.MIN_VALUE);
+  }
+
+  /** Washes a screen that holds another paste. */
+  void exchange(Step step, String person, String screen, String paste) {
+    String now = holds.get(screen);
+    if (now != null && !now.equals(paste)) {
+      wash(step, person, screen);
+    }
+  }
+
+  /** Washes out every screen that holds paste, but for those that are needed again. */
+  void washAllBut(Step step, String person, Set<String> needed) {
+    for (String screen : List.copyOf(holds.keySet())) {
+      if (!needed.contains(screen)) {
+        wash(step, person, screen);
+      }
+    }
+  }
+
+  private void wash(Step step, String person, String screen) {
+    shared.book(
+        Entry.of(step, Task.Kind.WASH_SCREEN, "wash out " + screen).by(person).screen(screen),
+        List.of(Resource.person(person), Resource.screen(screen)),
+        Resource.Kind.SINK,
+        Daybook.seconds(takes.washScreen()));
+    Task dries =
+        shared.book(
+            Entry.of(step, Task.Kind.DRY_SCREEN, screen + " dries").screen(screen),
+            List.of(Resource.screen(screen)),
+            Resource.Kind.DRYING_PLACE,
+            Daybook.seconds(takes.dryScreen()));
+    waitedForPlace.put(screen, dries.start().seconds());
+    holds.remove(screen);
+  }
+}

@@ -1,0 +1,85 @@
+package strikeoff.timeline;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import strikeoff.plan.Equipment;
+
+/**
+ * The equipment that everybody shares: each piece serves one at a time. Whoever finds all of a kind
+ * taken waits for the one that is free first.
+ */
+final class Shared {
+
+  private final Daybook book;
+  private final Map<Resource.Kind, List<Resource>> pieces = new EnumMap<>(Resource.Kind.class);
+  private final Map<Resource.Kind, Set<Integer>> missing = new EnumMap<>(Resource.Kind.class);
+
+  Shared(Equipment equipment, Daybook book) {
+    this.book = book;
+    add(Resource.Kind.SINK, equipment.sinks());
+    add(Resource.Kind.FAN, equipment.fans());
+    add(Resource.Kind.HAIR_DRYER, equipment.hairDryers());
+    add(Resource.Kind.DRYING_PLACE, equipment.dryingPlaces());
+  }
+
+  private void add(Resource.Kind kind, int count) {
+    List<Resource> all = new ArrayList<>();
+    for (int number = 1; number <= count; number++) {
+      all.add(Resource.piece(kind, number, count));
+    }
+    pieces.put(kind, all);
+  }
+
+  /**
+   * What is asked for though the room has none of it, with the numbers of the steps that ask. The
+   * run goes on as if there were one.
+   */
+  Map<Resource.Kind, Set<Integer>> missing() {
+    return missing;
+  }
+
+  /**
+   * Books what takes a piece of equipment besides other things. Until one is free the others stand
+   * waiting, with a task that says what for.
+   *
+   * @param others whom and what it holds as well
+   */
+  Task book(Entry entry, List<Resource> others, Resource.Kind kind, long seconds) {
+    long ready = book.start(others);
+    Resource piece = next(kind, ready, entry.step());
+    if (book.freeAt(piece) > ready) {
+      Entry queue = entry.queue(piece, waitsFor(kind));
+      book.add(queue, others, ready, book.freeAt(piece) - ready);
+      book.heldUp().by(piece);
+    }
+    List<Resource> held = new ArrayList<>(others);
+    held.add(piece);
+    return book.add(entry.piece(piece), held, seconds);
+  }
+
+  /** The first piece that is free at a second; if none is, the one that is free first. */
+  Resource next(Resource.Kind kind, long ready, int step) {
+    List<Resource> all = pieces.get(kind);
+    if (all.isEmpty()) {
+      missing.computeIfAbsent(kind, k -> new LinkedHashSet<>()).add(step);
+      return Resource.piece(kind, 1, 1);
+    }
+    Resource first = all.get(0);
+    for (Resource piece : all) {
+      if (book.freeAt(piece) <= ready) {
+        return piece;
+      }
+      first = book.freeAt(piece) < book.freeAt(first) ? piece : first;
+    }
+    return first;
+  }
+
+  /** The cause of a wait, in the words of charts and tables. */
+  String waitsFor(Resource.Kind kind) {
+    return "waits for " + (pieces.get(kind).size() > 1 ? "a " : "the ") + kind.text();
+  }
+}

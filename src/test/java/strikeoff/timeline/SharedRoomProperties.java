@@ -1,0 +1,228 @@
+package strikeoff.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import strikeoff.layout.Layout;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Medium;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.units.AirSpeed;
+import strikeoff.units.Span;
+import strikeoff.units.Temperature;
+
+/** What the room has to share is never used by more than it can serve, on generated days. */
+class SharedRoomProperties {
+
+  private static final List<String> PEOPLE = List.of("Wren", "Tam");
+
+  /** A day of any steps in any order, in a room that has little. */
+  record Room(int sinks, int fans, int hairDryers, int places, List<Part> parts) {
+
+    PrintPlan plan() {
+      PrintDay day =
+          new PrintDay(Medium.PAINT)
+              .table(200)
+              .equipment(sinks, fans, hairDryers, places)
+              .unmixedPaste("p0")
+              .paste("p1")
+              .paste("p2")
+              .design("d", 30, 40, 10, "s0=p1", "s1=p2")
+              .design("e", 30, 40, 10, "s2=p1", "s0=p2")
+              .series("row", "d", 3, 55, 10)
+              .placed("beside", "e", 15, 70, 60, 70);
+      parts.forEach(part -> part.into(day));
+      return day.plan();
+    }
+  }
+
+  /** One step by one person; some take a while. */
+  record Part(int kind, int person, int other, int minutes) {
+
+    void into(PrintDay day) {
+      Optional<String> by = Optional.of(PEOPLE.get(person));
+      day.step(
+          n -> {
+            PlanPath path = new PlanPath("run[" + (n - 1) + "]");
+            return switch (kind) {
+              case 0 -> new Step.Mix(n, List.of("p0"), Optional.of(new Span(minutes)), by, path);
+              case 1, 2 -> print(n, kind == 1 ? "row" : "beside", path);
+              case 3 -> new Step.Dry(n, time(), air(Draught.By.FAN), by, path);
+              case 4 -> new Step.Dry(n, time(), air(Draught.By.HAIR_DRYER), by, path);
+              case 5 ->
+                  new Step.Dry(
+                      n, PrintDay.until(Until.Dryness.FRAME_SAFE), air(Draught.By.FAN), by, path);
+              case 6 -> new Step.Rinse(n, new Temperature(20), new Span(minutes + 1), by, path);
+              default -> new Step.EndOfDay(n, path);
+            };
+          });
+    }
+
+    private Step print(int n, String what, PlanPath path) {
+      return new Step.Print(
+          n,
+          List.of(what),
+          List.of(),
+          List.of(),
+          Step.Order.BY_COLOUR,
+          false,
+          new Span(0),
+          Until.NO_WAIT,
+          Until.NO_WAIT,
+          Optional.of(PEOPLE.get(person)),
+          minutes % 3 == 0 ? List.of(PEOPLE.get(1 - person)) : List.of(),
+          Optional.of(PEOPLE.get(other)),
+          Until.NO_WAIT,
+          path);
+    }
+
+    private Until time() {
+      return PrintDay.minutes(minutes);
+    }
+
+    private static Optional<Draught> air(Draught.By by) {
+      return Optional.of(new Draught(by, new AirSpeed(2)));
+    }
+  }
+
+  @Provide
+  Arbitrary<Room> rooms() {
+    Arbitrary<Part> part =
+        Combinators.combine(
+                Arbitraries.frequency(
+                    net.jqwik.api.Tuple.of(2, 0),
+                    net.jqwik.api.Tuple.of(5, 1),
+                    net.jqwik.api.Tuple.of(5, 2),
+                    net.jqwik.api.Tuple.of(2, 3),
+                    net.jqwik.api.Tuple.of(2, 4),
+                    net.jqwik.api.Tuple.of(1, 5),
+                    net.jqwik.api.Tuple.of(1, 6),
+                    net.jqwik.api.Tuple.of(1, 7)),
+                Arbitraries.integers().between(0, 1),
+                Arbitraries.integers().between(0, 1),
+                Arbitraries.integers().between(0, 50))
+            .as(Part::new);
+    return Combinators.combine(
+            Arbitraries.integers().between(0, 2),
+            Arbitraries.integers().between(0, 2),
+            Arbitraries.integers().between(0, 2),
+            Arbitraries.integers().between(0, 3),
+            part.list().ofMinSize(1).ofMaxSize(9))
+        .as(Room::new);
+  }
+
+  @Property(tries = 1000)
+  void nothingSharedServesMoreThanItCan(@ForAll("rooms") Room room) {
+    Timeline.Day day = day(room.plan());
+    Map<Resource.Kind, Integer> has =
+        Map.of(
+            Resource.Kind.SINK, room.sinks(),
+            Resource.Kind.FAN, room.fans(),
+            Resource.Kind.HAIR_DRYER, room.hairDryers(),
+            Resource.Kind.DRYING_PLACE, room.places());
+    for (Task task : day.tasks()) {
+      int[] atOnce = new int[Resource.Kind.values().length];
+      for (Task other : day.tasks()) {
+        boolean meanwhile =
+            other.start().compareTo(task.start()) <= 0 && other.end().compareTo(task.start()) > 0;
+        if (meanwhile && other.kind() != Task.Kind.QUEUE && other.piece().isPresent()) {
+          atOnce[other.piece().get().kind().ordinal()]++;
+        }
+      }
+      // A room without one is followed as if it had one, and that is told.
+      has.forEach(
+          (kind, count) ->
+              assertThat(atOnce[kind.ordinal()]).isLessThanOrEqualTo(Math.max(1, count)));
+    }
+    assertThat(day.run().missing().keySet()).allMatch(kind -> has.get(kind) == 0);
+  }
+
+  @Property(tries = 1000)
+  void handsScreensAndPiecesDoOneThingAtATime(@ForAll("rooms") Room room) {
+    Map<Resource, Moment> freeAt = new HashMap<>();
+    for (Task task : day(room.plan()).tasks()) {
+      List<Resource> held = new ArrayList<>();
+      task.person().map(Resource::person).ifPresent(held::add);
+      task.screen().map(Resource::screen).ifPresent(held::add);
+      if (task.kind() != Task.Kind.QUEUE) {
+        task.piece().ifPresent(held::add);
+      }
+      if (task.end().compareTo(task.start()) > 0) {
+        for (Resource resource : held) {
+          assertThat(task.start())
+              .isGreaterThanOrEqualTo(freeAt.getOrDefault(resource, task.start()));
+          freeAt.put(resource, task.end());
+        }
+      }
+    }
+  }
+
+  @Property(tries = 1000)
+  void whatNeedsASinkHasOneAndNobodyQueuesAtAFreeOne(@ForAll("rooms") Room room) {
+    List<Task> tasks = day(room.plan()).tasks();
+    for (Task task : tasks) {
+      switch (task.kind()) {
+        case WASH_SCREEN, RINSE, WASH ->
+            assertThat(task.piece().orElseThrow().kind()).isEqualTo(Resource.Kind.SINK);
+        case DRY_SCREEN ->
+            assertThat(task.piece().orElseThrow().kind()).isEqualTo(Resource.Kind.DRYING_PLACE);
+        case QUEUE -> {
+          // Whoever had it before lets go just when the queue ends.
+          assertThat(task.end()).isGreaterThan(task.start());
+          assertThat(tasks)
+              .anyMatch(
+                  t ->
+                      t.kind() != Task.Kind.QUEUE
+                          && t.piece().equals(task.piece())
+                          && t.end().equals(task.end()));
+        }
+        default -> {}
+      }
+    }
+  }
+
+  @Property(tries = 500)
+  void theChainIsAsLongAsTheRunInAnyRoom(@ForAll("rooms") Room room) {
+    PrintPlan plan = room.plan();
+    Timeline.Day day = day(plan);
+    Moment last = day.start();
+    for (Task task : day.tasks()) {
+      boolean counts =
+          task.kind() != Task.Kind.DRY_SCREEN
+              && task.kind() != Task.Kind.QUEUE
+              && task.kind() != Task.Kind.CLOSED;
+      last = counts ? last.later(task.end()) : last;
+    }
+    double chain = 0;
+    for (CriticalChain.Link link : RunFigures.of(day, plan).chain().links()) {
+      chain += link.span().minutes();
+    }
+    assertThat(chain).isCloseTo(last.since(day.start()).minutes(), offset(1e-6));
+    assertThat(day.use().waiting().minutes()).isNotNegative();
+  }
+
+  /** With as many of all as anybody can ask for at once, nobody queues. */
+  @Property(tries = 300)
+  void aRoomWithPlentyHasNoQueues(@ForAll("rooms") Room room) {
+    Room plenty = new Room(4, 4, 4, 40, room.parts());
+    assertThat(day(plenty.plan()).tasks()).noneMatch(t -> t.kind() == Task.Kind.QUEUE);
+  }
+
+  private static Timeline.Day day(PrintPlan plan) {
+    return Timeline.Day.of(plan, Layout.of(plan, PrintDay.POLICY), PrintDay.POLICY);
+  }
+}
