@@ -21,6 +21,8 @@
 [condition][timeline.DayTooLong]- by more than {time}=over.base() > {time}
 [condition][timeline.NeverDry]a film never dries=NeverDry()
 [condition][timeline.CannotStart]a step can never start=CannotStart()
+[condition][timeline.MissingEquipment]a step asks for equipment that is not there=MissingEquipment()
+[condition][timeline.MissingEquipment]- called {name}=equipment == {name}
 [condition][timeline.LongestFrame]a frame is the longest one of a step=LongestFrame()
 [condition][timeline.LongestFrame]- with a side longer than {length}=side.base() > {length}
 [condition][timeline.LongestFrame]- with fewer than {number} hands=hands < {number}
