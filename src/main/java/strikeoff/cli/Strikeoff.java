@@ -34,7 +34,8 @@ import strikeoff.units.Spelling;
 final class Strikeoff implements Runnable {
 
   /** Commands that need the rules, which load while the command line is read. */
-  private static final Set<String> JUDGING = Set.of("check", "watch", "start", "rules", "explain");
+  private static final Set<String> JUDGING =
+      Set.of("check", "watch", "start", "schema", "rules", "explain");
 
   @Spec private CommandSpec spec;
 

@@ -74,6 +74,9 @@ public final class WrittenForms {
   }
 
   private static String units(Dimension dimension) {
+    if (dimension == Dimension.RATIO) {
+      return "(?::1)?";
+    }
     List<String> spellings = Units.spellings(dimension);
     return spellings.stream()
         .sorted(Comparator.comparing(String::length).reversed().thenComparing(s -> s))

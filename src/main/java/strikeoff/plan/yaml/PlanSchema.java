@@ -37,9 +37,22 @@ public final class PlanSchema {
    * The schema's text; ends with a line end.
    *
    * @param policy whose tables name fibres, groups and substances
+   * @param stock what the studio owns, so that the plan needn't describe it
    */
-  public static String text(Policy policy) {
-    String text = template();
+  public static String text(Policy policy, Stock stock) {
+    String text = filled(template(), policy);
+    return stock.equals(Stock.NONE) ? text : StockSchema.into(text, stock);
+  }
+
+  /** What schemas of parts of a plan refer to, as the value of their {@code $defs}. */
+  public static String definitions(Policy policy) {
+    String text = filled(template(), policy);
+    String key = "\n  \"$defs\": ";
+    return text.substring(text.indexOf(key) + key.length(), text.lastIndexOf('}')).strip();
+  }
+
+  private static String filled(String template, Policy policy) {
+    String text = template;
     for (Map.Entry<String, String> form : forms().entrySet()) {
       text = text.replace(quoted("@" + form.getKey() + "@"), quoted(form.getValue()));
     }
@@ -110,8 +123,19 @@ public final class PlanSchema {
     return form.toString();
   }
 
-  private static String quoted(String text) {
-    return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+  /** As a string of JSON. */
+  public static String quoted(String text) {
+    StringBuilder json = new StringBuilder("\"");
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (c < ' ') {
+                json.append(String.format(Locale.ROOT, "\\u%04x", c));
+              } else {
+                json.append(c == '"' || c == '\\' ? "\\" : "").appendCodePoint(c);
+              }
+            });
+    return json.append('"').toString();
   }
 
   private static String template() {

@@ -27,7 +27,7 @@ import strikeoff.yaml.YamlReader;
 /** The schema and the reader say the same, in both directions, as far as a schema can. */
 class PlanSchemaTest {
 
-  private static final String SCHEMA = PlanSchema.text(Snippets.POLICY);
+  private static final String SCHEMA = PlanSchema.text(Snippets.POLICY, Stock.NONE);
   private static final SchemaCheck CHECK = SchemaCheck.of(SCHEMA);
   private static final YAMLMapper YAML = new YAMLMapper();
 
