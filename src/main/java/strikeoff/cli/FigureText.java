@@ -3,7 +3,7 @@ package strikeoff.cli;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.check.Checked;
-import strikeoff.plan.Assumption;
+import strikeoff.plan.AssumedAlike;
 import strikeoff.plan.PrintPlan;
 import strikeoff.timeline.Timeline;
 
@@ -37,8 +37,10 @@ record FigureText(int width) {
     table(rows, lines);
     if (!plan.assumptions().isEmpty()) {
       rows.clear();
-      for (Assumption assumption : plan.assumptions()) {
-        rows.add(row(assumption.name(), assumption.value() + " (" + assumption.source() + ")"));
+      for (AssumedAlike assumed : AssumedAlike.of(plan.assumptions())) {
+        int places = assumed.paths().size();
+        String often = places == 1 ? "" : ", in " + places + " places";
+        rows.add(row(assumed.name(), assumed.value() + often + " (" + assumed.source() + ")"));
       }
       lines.add("");
       lines.add("  Assumed, since the plan doesn't say");

@@ -4,16 +4,16 @@ import static strikeoff.report.page.Table.Column.number;
 import static strikeoff.report.page.Table.Column.words;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.facts.Bases;
-import strikeoff.plan.Assumption;
+import strikeoff.plan.AssumedAlike;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.report.page.Cell;
@@ -77,20 +77,13 @@ final class FactTables {
    */
   static Table assumptions(PrintPlan plan, List<String> policies) {
     List<List<Cell>> rows = new ArrayList<>();
-    Map<List<String>, List<String>> places = new LinkedHashMap<>();
-    for (Assumption assumed : plan.assumptions()) {
-      places
-          .computeIfAbsent(
-              List.of(assumed.name(), assumed.value(), assumed.source()), key -> new ArrayList<>())
-          .add(assumed.path().text());
+    for (AssumedAlike assumed : AssumedAlike.of(plan.assumptions())) {
+      rows.add(
+          List.of(
+              Cell.of(assumed.name(), places(assumed.paths())),
+              Cell.of(assumed.value()),
+              Cell.of(assumed.source())));
     }
-    places.forEach(
-        (what, where) ->
-            rows.add(
-                List.of(
-                    Cell.of(what.get(0), places(where)),
-                    Cell.of(what.get(1)),
-                    Cell.of(what.get(2)))));
     return new Table(
         "Values taken where the plan says nothing",
         List.of(words("What"), words("Taken"), words("From")),
@@ -100,11 +93,11 @@ final class FactTables {
             : "Policy files that apply, from the top down: " + String.join(", ", policies) + ".");
   }
 
-  private static String places(List<String> where) {
-    int more = where.size() - MOST_PLACES;
-    return more <= 0
-        ? String.join(", ", where)
-        : String.join(", ", where.subList(0, MOST_PLACES)) + " and " + more + " more";
+  private static String places(List<PlanPath> paths) {
+    int more = paths.size() - MOST_PLACES;
+    String first =
+        paths.stream().limit(MOST_PLACES).map(PlanPath::text).collect(Collectors.joining(", "));
+    return more <= 0 ? first : first + " and " + more + " more";
   }
 
   /** What each mesh lets through. */

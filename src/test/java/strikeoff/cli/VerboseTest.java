@@ -26,6 +26,23 @@ class VerboseTest {
     assertThat(verbose.exit()).isEqualTo(usual.exit());
   }
 
+  /** Seven screens, five pastes, seven separations: told once each. */
+  @Test
+  void tellsADefaultOnceHoweverOftenItWasTaken() {
+    Outcome verbose = run("check", "--verbose", "plans/estuary-curtains.yaml");
+    List<String> names =
+        verbose
+            .out()
+            .substring(verbose.out().indexOf("  Assumed"))
+            .lines()
+            .skip(1)
+            .filter(line -> line.matches(" {4}\\S.*"))
+            .map(line -> line.trim().split(" {2,}")[0])
+            .toList();
+    assertThat(names).isNotEmpty().doesNotHaveDuplicates();
+    assertThat(verbose.out()).containsPattern("width of the frame's rail +4 cm, in 7 places");
+  }
+
   @Test
   void keepsToTheColumnsOfTheTerminal() {
     for (int columns : new int[] {40, 60, 80, 132}) {
