@@ -47,6 +47,10 @@ public final class Described {
     all.add(described.place());
     for (Step step : plan.run()) {
       all.add(new StepTaken(step.number(), kind(step), step.title(), step.path()));
+      step.draughts()
+          .forEach(
+              (path, air) ->
+                  all.add(new AirMoved(step.number(), air.by().text(), air.speed(), path)));
       described.bath(step, all);
     }
     List<DayWorked> days = described.days();

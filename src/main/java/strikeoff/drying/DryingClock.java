@@ -1,10 +1,12 @@
 package strikeoff.drying;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import strikeoff.plan.Medium;
+import strikeoff.plan.Until.Dryness;
 import strikeoff.units.Span;
 
 /**
@@ -23,6 +25,8 @@ public final class DryingClock {
   private final Drying drying;
   private final Air room;
   private final long longest;
+  private long changed;
+  private Air blowing;
   private final Map<Medium, List<Sums>> sums = new EnumMap<>(Medium.class);
 
   /**
@@ -33,6 +37,8 @@ public final class DryingClock {
   public DryingClock(Drying drying, Air room, long start, Span longest) {
     this.drying = drying;
     this.room = room;
+    this.changed = start;
+    this.blowing = room;
     this.longest = (long) Math.min(longest.seconds(), NEVER / 2.0);
     for (Medium medium : Medium.values()) {
       List<Sums> first = new ArrayList<>();
@@ -56,38 +62,75 @@ public final class DryingClock {
       }
       list.add(last.until(second, drying.rate(entry.getKey(), air)));
     }
+    changed = second;
+    blowing = air;
+  }
+
+  /** True if from a second on the films lie in that air and no other. */
+  public boolean staysFrom(long second, Air air) {
+    return changed <= second && blowing.equals(air);
   }
 
   /** When a film that began to dry at {@code from} becomes frame-safe. */
   public Dried frameSafe(Medium medium, FilmNeed need, long from) {
-    return need.frameMeasured().isPresent()
-        ? measured(medium, need.frameMeasured().get(), need.sinksIn(), from)
-        : estimated(medium, need.frameSafe(), need.sinksIn(), from);
+    return frameSafe(sums.get(medium), need, from);
   }
 
   /** When it becomes lift-safe; never before it is frame-safe. */
   public Dried liftSafe(Medium medium, FilmNeed need, long from) {
-    return liftSafe(medium, need, from, frameSafe(medium, need, from));
+    return states(medium, need, from).liftSafe();
   }
 
   /** When it becomes fix-safe: dry through, and cured if the medium needs it. */
   public Dried fixSafe(Medium medium, FilmNeed need, long from) {
-    return cured(need, from, liftSafe(medium, need, from));
+    return states(medium, need, from).fixSafe();
   }
 
   /** When it becomes each of them. */
   public States states(Medium medium, FilmNeed need, long from) {
-    Dried frame = frameSafe(medium, need, from);
-    Dried lift = liftSafe(medium, need, from, frame);
+    return states(sums.get(medium), need, from);
+  }
+
+  /**
+   * The same if from some second on the films were left in one air, whatever the run does with it.
+   *
+   * @param left not before {@code from}
+   */
+  public States statesIfLeft(Medium medium, FilmNeed need, long from, long left, Air air) {
+    List<Sums> list = sums.get(medium);
+    int now = segment(list, left);
+    Sums last = list.get(now).until(left, drying.rate(medium, air));
+    List<Sums> cut =
+        new AbstractList<>() {
+          @Override
+          public Sums get(int segment) {
+            return segment <= now ? list.get(segment) : last;
+          }
+
+          @Override
+          public int size() {
+            return now + 2;
+          }
+        };
+    return states(cut, need, from);
+  }
+
+  private States states(List<Sums> list, FilmNeed need, long from) {
+    Dried frame = frameSafe(list, need, from);
+    Dried lift = liftSafe(list, need, from).later(frame);
     return new States(frame, lift, cured(need, from, lift));
   }
 
-  private Dried liftSafe(Medium medium, FilmNeed need, long from, Dried frameSafe) {
-    Dried lift =
-        need.liftMeasured().isPresent()
-            ? measured(medium, need.liftMeasured().get(), 0, from)
-            : estimated(medium, need.liftSafe(), 0, from);
-    return lift.later(frameSafe);
+  private Dried frameSafe(List<Sums> list, FilmNeed need, long from) {
+    return need.frameMeasured().isPresent()
+        ? measured(list, need.frameMeasured().get(), need.sinksIn(), from)
+        : estimated(list, need.frameSafe(), need.sinksIn(), from);
+  }
+
+  private Dried liftSafe(List<Sums> list, FilmNeed need, long from) {
+    return need.liftMeasured().isPresent()
+        ? measured(list, need.liftMeasured().get(), 0, from)
+        : estimated(list, need.liftSafe(), 0, from);
   }
 
   private static Dried cured(FilmNeed need, long from, Dried liftSafe) {
@@ -95,8 +138,7 @@ public final class DryingClock {
     return liftSafe.later(new Dried(cured, cured, cured));
   }
 
-  private Dried estimated(Medium medium, double loss, double sinksIn, long from) {
-    List<Sums> list = sums.get(medium);
+  private Dried estimated(List<Sums> list, double loss, double sinksIn, long from) {
     int began = segment(list, from);
     return new Dried(
         search(list, began, Speed.FASTEST, loss, sinksIn, from),
@@ -107,9 +149,8 @@ public final class DryingClock {
   /**
    * A measured time holds in the room's air; other air shortens or stretches it by its best rate.
    */
-  private Dried measured(Medium medium, Span span, double sinksIn, long from) {
+  private Dried measured(List<Sums> list, Span span, double sinksIn, long from) {
     double seconds = Math.max(0, span.seconds());
-    List<Sums> list = sums.get(medium);
     double usual = list.get(0).rates().best() + sinksIn;
     double loss = usual * seconds / 3600;
     long at =
@@ -188,7 +229,17 @@ public final class DryingClock {
   }
 
   /** When one film is in each state. */
-  public record States(Dried frameSafe, Dried liftSafe, Dried fixSafe) {}
+  public record States(Dried frameSafe, Dried liftSafe, Dried fixSafe) {
+
+    /** When it is in one of them. */
+    public Dried in(Dryness state) {
+      return switch (state) {
+        case FRAME_SAFE -> frameSafe;
+        case LIFT_SAFE -> liftSafe;
+        case FIX_SAFE -> fixSafe;
+      };
+    }
+  }
 
   private enum Speed {
     SLOWEST,

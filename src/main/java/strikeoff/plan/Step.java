@@ -1,6 +1,8 @@
 package strikeoff.plan;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strikeoff.units.Length;
 import strikeoff.units.Span;
@@ -16,6 +18,11 @@ public sealed interface Step {
   String title();
 
   PlanPath path();
+
+  /** What moves the air over the cloth in its waits, by the places where that is written. */
+  default Map<PlanPath, Draught> draughts() {
+    return Map.of();
+  }
 
   /** Mix pastes; each takes the handling's mixing time unless {@code takes} gives the whole. */
   record Mix(
@@ -60,12 +67,12 @@ public sealed interface Step {
       Order order,
       boolean everyOther,
       Span pause,
-      Until dryBetweenColours,
-      Until beforeMoving,
+      Wait dryBetweenColours,
+      Wait beforeMoving,
       Optional<String> by,
       List<String> also,
       Optional<String> washes,
-      Until dryBetweenPasses,
+      Wait dryBetweenPasses,
       PlanPath path)
       implements Step {
 
@@ -97,12 +104,44 @@ public sealed interface Step {
           order,
           everyOther,
           pause,
+          Wait.of(dryBetweenColours),
+          Wait.of(beforeMoving),
+          by,
+          List.of(),
+          Optional.empty(),
+          Wait.NONE,
+          path);
+    }
+
+    @Override
+    public Map<PlanPath, Draught> draughts() {
+      Map<PlanPath, Draught> all = new LinkedHashMap<>();
+      dryBetweenColours
+          .air()
+          .ifPresent(air -> all.put(path.key("dry between colours").key("air"), air));
+      dryBetweenPasses
+          .air()
+          .ifPresent(air -> all.put(path.key("dry between passes").key("air"), air));
+      beforeMoving.air().ifPresent(air -> all.put(path.key("before moving").key("air"), air));
+      return all;
+    }
+
+    /** The same step, printed by the first of its people alone. */
+    public Print byOne() {
+      return new Print(
+          number,
+          arrangements,
+          only,
+          separations,
+          order,
+          everyOther,
+          pause,
           dryBetweenColours,
           beforeMoving,
           by,
           List.of(),
-          Optional.empty(),
-          Until.NO_WAIT,
+          washes,
+          dryBetweenPasses,
           path);
     }
 
@@ -120,6 +159,16 @@ public sealed interface Step {
    */
   record Dry(int number, Until until, Optional<Draught> air, Optional<String> by, PlanPath path)
       implements Step {
+
+    @Override
+    public Map<PlanPath, Draught> draughts() {
+      return air.map(draught -> Map.of(path.key("air"), draught)).orElseGet(Map::of);
+    }
+
+    /** The wait that it is. */
+    public Wait waits() {
+      return new Wait(until, air);
+    }
 
     @Override
     public String title() {

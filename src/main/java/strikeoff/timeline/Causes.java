@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Step;
 import strikeoff.timeline.Remedy.How;
 
 /** Sorts contacts by the place of the run where a longer wait would clear them. */
@@ -39,30 +42,50 @@ final class Causes {
   static Map<Cause, List<Pair>> of(Timeline.Day day) {
     Map<Cause, List<Pair>> causes = new LinkedHashMap<>();
     for (Contact contact : day.contacts()) {
-      if (contact.earlier().film().frameSafe().latest().compareTo(Reached.NEVER) >= 0) {
+      if (contact.safe().latest().compareTo(Reached.NEVER) >= 0) {
         continue;
       }
       Printed earlier = day.run().printed().get(contact.earlier().id());
       Printed later = day.run().printed().get(contact.later().id());
-      int waits = later.waitsBefore() - earlier.waitsBefore();
-      Cause cause;
-      int between = 1;
-      if (earlier.step() != later.step()) {
-        cause = new Cause(How.DRY_STEP, later.step().number());
-      } else if (waits > 0) {
-        cause = new Cause(How.DRY_BETWEEN_COLOURS, later.step().number());
-        between = waits;
-      } else if (later.passesBefore() > earlier.passesBefore()) {
-        cause = new Cause(How.DRY_BETWEEN_PASSES, later.step().number());
-      } else {
-        cause = new Cause(How.PAUSE, later.step().number());
-        between = later.impressionsBefore() - earlier.impressionsBefore();
-      }
+      Cause cause = between(earlier, later);
+      int waits =
+          switch (cause.how()) {
+            case DRY_BETWEEN_COLOURS -> later.waitsBefore() - earlier.waitsBefore();
+            case DRY_BETWEEN_PASSES -> later.passesBefore() - earlier.passesBefore();
+            case PAUSE -> later.impressionsBefore() - earlier.impressionsBefore();
+            default -> 1;
+          };
       causes
           .computeIfAbsent(cause, c -> new ArrayList<>())
-          .add(new Pair(contact, Math.max(1, between)));
+          .add(new Pair(contact, Math.max(1, waits)));
     }
     return causes;
+  }
+
+  private static Cause between(Printed earlier, Printed later) {
+    How how =
+        earlier.step() != later.step()
+            ? How.DRY_STEP
+            : later.waitsBefore() > earlier.waitsBefore()
+                ? How.DRY_BETWEEN_COLOURS
+                : later.passesBefore() > earlier.passesBefore()
+                    ? How.DRY_BETWEEN_PASSES
+                    : How.PAUSE;
+    return new Cause(how, later.step().number());
+  }
+
+  /**
+   * What would move the air in a longer wait between two impressions. People who print side by side
+   * leave it on for as long as they print; a drying step that is put in has none.
+   */
+  static Optional<Draught> air(Printed earlier, Printed later) {
+    Step.Print step = later.step();
+    return switch (between(earlier, later).how()) {
+      case DRY_BETWEEN_COLOURS -> step.dryBetweenColours().air();
+      case DRY_BETWEEN_PASSES -> step.dryBetweenPasses().air();
+      case PAUSE -> step.also().isEmpty() ? Optional.empty() : step.dryBetweenColours().air();
+      default -> Optional.empty();
+    };
   }
 
   /** A colour as people say it. */

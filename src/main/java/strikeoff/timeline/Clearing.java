@@ -103,7 +103,8 @@ final class Clearing {
     for (Map.Entry<Cause, List<Pair>> cause : Causes.of(day).entrySet()) {
       List<Pair> pairs = cause.getValue().stream().filter(p -> surely || p.likely()).toList();
       Remedy remedy =
-          new Remedy(
+          Remedy.in(
+              now,
               cause.getKey().how(),
               cause.getKey().step(),
               Trials.minutes(now, cause.getKey(), pairs, surely));

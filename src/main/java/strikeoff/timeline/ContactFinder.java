@@ -5,13 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.function.BiFunction;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.index.quadtree.Quadtree;
 import strikeoff.layout.Tube;
 import strikeoff.plan.GivenUp;
 import strikeoff.units.Area;
-import strikeoff.units.Span;
 
 /**
  * Finds every frame that is laid on a film before that is surely frame-safe.
@@ -28,23 +28,30 @@ final class ContactFinder {
 
   private final Tube tube;
   private final int most;
+  private final BiFunction<Impression, Impression, Reached> safe;
   private final Quadtree wet = new Quadtree();
   private final PriorityQueue<Impression> leaving =
       new PriorityQueue<>(
           Comparator.comparingLong((Impression i) -> i.film().frameSafe().latest().seconds())
               .thenComparingInt(Impression::id));
 
-  private ContactFinder(Tube tube, int most) {
+  private ContactFinder(Tube tube, int most, BiFunction<Impression, Impression, Reached> safe) {
     this.tube = tube;
+    this.safe = safe;
     this.most = most;
   }
 
   /**
    * @param impressions in order of laying
    * @param most contacts after which it stops looking
+   * @param safe when the earlier film would be frame-safe if the later frame were waited with
    */
-  static List<Contact> find(List<Impression> impressions, Tube tube, int most) {
-    return new ContactFinder(tube, most).find(impressions);
+  static List<Contact> find(
+      List<Impression> impressions,
+      Tube tube,
+      int most,
+      BiFunction<Impression, Impression, Reached> safe) {
+    return new ContactFinder(tube, most, safe).find(impressions);
   }
 
   private List<Contact> find(List<Impression> impressions) {
@@ -58,7 +65,7 @@ final class ContactFinder {
           continue;
         }
         last = earlier;
-        between(earlier, later, tube).ifPresent(contacts::add);
+        between(earlier, later).ifPresent(contacts::add);
         if (contacts.size() >= most) {
           return contacts;
         }
@@ -97,9 +104,8 @@ final class ContactFinder {
   /**
    * The contact of two impressions, if the later frame lies on the earlier film while it is wet.
    */
-  static Optional<Contact> between(Impression earlier, Impression later, Tube tube) {
-    Reached safe = earlier.film().frameSafe();
-    if (safe.latest().compareTo(later.laid()) <= 0
+  private Optional<Contact> between(Impression earlier, Impression later) {
+    if (earlier.film().frameSafe().latest().compareTo(later.laid()) <= 0
         || earlier.lifted().compareTo(later.laid()) > 0) {
       return Optional.empty();
     }
@@ -108,16 +114,6 @@ final class ContactFinder {
       return Optional.empty();
     }
     return Optional.of(
-        new Contact(
-            earlier,
-            later,
-            new Area(area / SQUARE_MM_IN_CM),
-            early(safe.earliest(), later.laid()),
-            early(safe.best(), later.laid()),
-            early(safe.latest(), later.laid())));
-  }
-
-  private static Span early(Moment safe, Moment laid) {
-    return safe.since(laid);
+        new Contact(earlier, later, new Area(area / SQUARE_MM_IN_CM), safe.apply(earlier, later)));
   }
 }

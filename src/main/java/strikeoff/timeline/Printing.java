@@ -30,9 +30,10 @@ final class Printing {
     return impressing.printed();
   }
 
-  void print(Step.Print step) {
+  void print(Step.Print written) {
     Progress progress = new Progress();
-    boolean alone = step.also().isEmpty() || together.impossible(step, sets.designs(step));
+    boolean alone = written.also().isEmpty() || together.impossible(written, sets.designs(written));
+    Step.Print step = alone ? written.byOne() : written;
     for (Pass pass : Passes.of(step, sets)) {
       boolean onTable = !table.empty();
       if (!table.shows(pass.set())) {

@@ -3,10 +3,12 @@ package strikeoff.timeline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.plan.Draught;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
 import strikeoff.units.Span;
 
 /**
@@ -16,8 +18,9 @@ import strikeoff.units.Span;
  * @param step number of the step that is changed, or before which one is put in
  * @param minutes the whole value to write, not what is added; for printing every other one the time
  *     to dry between its two passes, which may be 0
+ * @param air what moves the air in that wait as the plan has it; empty for the room's own
  */
-public record Remedy(How how, int step, long minutes) {
+public record Remedy(How how, int step, long minutes, Optional<Draught> air) {
 
   /** A month, in minutes. */
   private static final long MOST_WORTH_SAYING = 30L * 24 * 60;
@@ -32,20 +35,46 @@ public record Remedy(How how, int step, long minutes) {
     EVERY_OTHER
   }
 
+  /** In the air that the plan has in that place. */
+  static Remedy in(PrintPlan plan, How how, int step, long minutes) {
+    return plan.run().stream()
+        .filter(s -> s.number() == step && s instanceof Step.Print)
+        .findFirst()
+        .map(s -> new Remedy(how, step, minutes, written(how, (Step.Print) s).air()))
+        .orElseGet(() -> new Remedy(how, step, minutes, Optional.empty()));
+  }
+
+  /** What a print step has in the place of a wait. */
+  static Wait written(How how, Step.Print step) {
+    return switch (how) {
+      case DRY_BETWEEN_COLOURS -> step.dryBetweenColours();
+      case DRY_BETWEEN_PASSES, EVERY_OTHER -> step.dryBetweenPasses();
+      case BEFORE_MOVING -> step.beforeMoving();
+      case PAUSE -> Wait.of(new Until.Time(step.pause()));
+      case DRY_STEP -> Wait.NONE;
+    };
+  }
+
   /** What to write, and where. */
   public String text() {
     return switch (how) {
-      case DRY_BETWEEN_COLOURS -> "`dry between colours: " + minutes + " min` in step " + step;
-      case DRY_BETWEEN_PASSES -> "`dry between passes: " + minutes + " min` in step " + step;
+      case DRY_BETWEEN_COLOURS -> "`dry between colours: " + inMinutes() + "` in step " + step;
+      case DRY_BETWEEN_PASSES -> "`dry between passes: " + inMinutes() + "` in step " + step;
       case PAUSE -> "`pause: " + minutes + " min` in step " + step;
-      case BEFORE_MOVING -> "`before moving: " + minutes + " min` in step " + step;
+      case BEFORE_MOVING -> "`before moving: " + inMinutes() + "` in step " + step;
       case DRY_STEP -> "a step `- dry: " + minutes + " min` before step " + step;
       case EVERY_OTHER ->
           "`every other: yes`"
-              + (minutes > 0 ? " and `dry between passes: " + minutes + " min`" : "")
+              + (minutes > 0 ? " and `dry between passes: " + inMinutes() + "`" : "")
               + " in step "
               + step;
     };
+  }
+
+  /** Whole minutes, however many, so that figures of one finding can be compared. */
+  private String inMinutes() {
+    String time = minutes + " min";
+    return air.map(a -> "{for: " + time + ", air: " + a.text() + "}").orElse(time);
   }
 
   /** What clears slow drying too, to be said after what clears the likely one; may be empty. */
@@ -69,7 +98,7 @@ public record Remedy(How how, int step, long minutes) {
   }
 
   Remedy longer(long more) {
-    return new Remedy(how, step, minutes + more);
+    return new Remedy(how, step, minutes + more, air);
   }
 
   /** The plan with it; steps keep their numbers, so that runs can be compared. */
@@ -79,7 +108,7 @@ public record Remedy(How how, int step, long minutes) {
       if (each.number() != step || (each instanceof Step.Dry dry && dry.path().equals(PUT_IN))) {
         run.add(each);
       } else if (how == How.DRY_STEP) {
-        run.add(new Step.Dry(step, time(), Optional.empty(), Optional.empty(), PUT_IN));
+        run.add(new Step.Dry(step, drying().until(), Optional.empty(), Optional.empty(), PUT_IN));
         run.add(each);
       } else {
         run.add(each instanceof Step.Print print ? changed(print) : each);
@@ -90,8 +119,8 @@ public record Remedy(How how, int step, long minutes) {
 
   private static final PlanPath PUT_IN = new PlanPath("run");
 
-  private Until time() {
-    return new Until.Time(new Span(minutes));
+  private Wait drying() {
+    return new Wait(new Until.Time(new Span(minutes)), air);
   }
 
   private Step changed(Step.Print p) {
@@ -103,13 +132,13 @@ public record Remedy(How how, int step, long minutes) {
         p.order(),
         p.everyOther() || how == How.EVERY_OTHER,
         how == How.PAUSE ? new Span(minutes) : p.pause(),
-        how == How.DRY_BETWEEN_COLOURS ? time() : p.dryBetweenColours(),
-        how == How.BEFORE_MOVING ? time() : p.beforeMoving(),
+        how == How.DRY_BETWEEN_COLOURS ? drying() : p.dryBetweenColours(),
+        how == How.BEFORE_MOVING ? drying() : p.beforeMoving(),
         p.by(),
         p.also(),
         p.washes(),
         how == How.DRY_BETWEEN_PASSES || how == How.EVERY_OTHER && minutes > 0
-            ? time()
+            ? drying()
             : p.dryBetweenPasses(),
         p.path());
   }

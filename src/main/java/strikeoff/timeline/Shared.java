@@ -61,6 +61,12 @@ final class Shared {
     return book.add(entry.piece(piece), held, seconds);
   }
 
+  /** A piece that is in use beside other work, without a task of its own. */
+  void take(Resource.Kind kind, int step, long from, long until) {
+    Resource piece = next(kind, from, step);
+    book.take(piece, Math.max(from, book.freeAt(piece)), Math.max(until, book.freeAt(piece)));
+  }
+
   /** The first piece that is free at a second; if none is, the one that is free first. */
   Resource next(Resource.Kind kind, long ready, int step) {
     List<Resource> all = pieces.get(kind);

@@ -95,11 +95,7 @@ final class Simulation {
     } else if (step instanceof Step.Print print) {
       printing.print(print);
     } else if (step instanceof Step.Dry dry) {
-      if (dry.air().isPresent()) {
-        waiting.until(step, dry.until(), dry.air().get(), dry.by(), dry.title());
-      } else {
-        waiting.until(step, dry.until(), dry.title());
-      }
+      waiting.until(step, dry.waits(), dry.by(), dry.title());
     } else if (step instanceof Step.Move move) {
       table.show(
           move,

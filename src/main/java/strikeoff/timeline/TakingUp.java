@@ -14,6 +14,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
+import strikeoff.plan.Wait;
 import strikeoff.timeline.OnTable.Taken;
 import strikeoff.units.Span;
 
@@ -43,7 +44,7 @@ final class TakingUp {
       }
       Moment now = new Moment(taken.second());
       wet.removeIf(i -> i.film().fixSafe().latest().compareTo(now) <= 0);
-      Occasion occasion = Occasion.of(taken, wet);
+      Occasion occasion = Occasion.of(day, taken, wet);
       if (occasion != null) {
         occasions.merge(taken.step().number(), 1, Integer::sum);
         worst.merge(taken.step().number(), occasion, Occasion::worse);
@@ -57,32 +58,38 @@ final class TakingUp {
   /**
    * @param wet films that are surely not safe; if there are none, those that are not surely safe
    * @param slowest the one that dries last
+   * @param safe when that would be safe if it were waited for
    */
-  private record Occasion(Taken taken, List<Impression> wet, Impression slowest) {
+  private record Occasion(Taken taken, List<Impression> wet, Impression slowest, Reached safe) {
 
-    static Occasion of(Taken taken, List<Impression> all) {
+    static Occasion of(Timeline.Day day, Taken taken, List<Impression> all) {
       Moment now = new Moment(taken.second());
       List<Impression> wet = new ArrayList<>();
+      List<Impression> surelyWet = new ArrayList<>();
       Impression slowest = null;
+      Reached last = null;
       for (Impression film : all) {
-        Reached safe = safe(taken, film);
-        if (safe.latest().compareTo(now) > 0 && !safe.never()) {
+        if (inTheRun(taken, film).latest().compareTo(now) <= 0) {
+          continue;
+        }
+        Reached safe = ifLeft(day, taken, film);
+        if (!safe.never()) {
           wet.add(film);
-          if (slowest == null || SLOWEST_LAST.compare(safe, safe(taken, slowest)) > 0) {
+          if (safe.earliest().compareTo(now) > 0) {
+            surelyWet.add(film);
+          }
+          if (last == null || SLOWEST_LAST.compare(safe, last) > 0) {
             slowest = film;
+            last = safe;
           }
         }
       }
-      if (slowest == null) {
-        return null;
-      }
-      List<Impression> surelyWet =
-          wet.stream().filter(f -> safe(taken, f).earliest().compareTo(now) > 0).toList();
-      return new Occasion(taken, surelyWet.isEmpty() ? wet : surelyWet, slowest);
+      return slowest == null
+          ? null
+          : new Occasion(taken, surelyWet.isEmpty() ? wet : surelyWet, slowest, last);
     }
 
     private Reached missing() {
-      Reached safe = safe(taken, slowest);
       return new Reached(
           new Moment(safe.earliest().seconds() - taken.second()),
           new Moment(safe.best().seconds() - taken.second()),
@@ -94,7 +101,21 @@ final class TakingUp {
     }
   }
 
-  private static Reached safe(Taken taken, Impression film) {
+  /** When a film would be safe if the cloth lay on, in the air of the wait that is missing. */
+  private static Reached ifLeft(Timeline.Day day, Taken taken, Impression film) {
+    return day.run()
+        .cloth()
+        .ifLeft(
+            state(taken),
+            day.run().printed().get(film.id()),
+            inTheRun(taken, film),
+            taken.second(),
+            taken.step() instanceof Step.Print print
+                ? print.beforeMoving().air()
+                : Optional.empty());
+  }
+
+  private static Reached inTheRun(Taken taken, Impression film) {
     return state(taken) == Dryness.LIFT_SAFE ? film.film().liftSafe() : film.film().fixSafe();
   }
 
@@ -108,7 +129,7 @@ final class TakingUp {
       Occasion occasion, int times, Function<Remedy, Optional<Moment>> finish) {
     Taken taken = occasion.taken();
     Impression slowest = occasion.slowest();
-    Reached safe = safe(taken, slowest);
+    Reached safe = occasion.safe();
     Moment now = new Moment(taken.second());
     Remedy surely = remedy(taken, safe.latest().since(now));
     Remedy remedy = safe.best().compareTo(now) > 0 ? remedy(taken, safe.best().since(now)) : surely;
@@ -141,17 +162,21 @@ final class TakingUp {
   private static Remedy remedy(Taken taken, Span missing) {
     long minutes = (long) missing.wholeMinutesUp().minutes();
     if (taken.step() instanceof Step.Print print) {
-      double present = print.beforeMoving() instanceof Until.Time time ? time.span().minutes() : 0;
-      return new Remedy(
-          Remedy.How.BEFORE_MOVING, print.number(), minutes + (long) Math.ceil(present));
+      Wait present = print.beforeMoving();
+      double waited = present.until() instanceof Until.Time time ? time.span().minutes() : 0;
+      long whole = minutes + (long) Math.ceil(waited);
+      return new Remedy(Remedy.How.BEFORE_MOVING, print.number(), whole, present.air());
     }
-    return new Remedy(Remedy.How.DRY_STEP, taken.step().number(), minutes);
+    return new Remedy(Remedy.How.DRY_STEP, taken.step().number(), minutes, Optional.empty());
   }
 
   private static String until(Taken taken) {
     int step = taken.step().number();
-    return taken.step() instanceof Step.Print
-        ? "`before moving: until lift-safe` in step " + step
+    return taken.step() instanceof Step.Print print
+        ? "`before moving: "
+            + new Wait(new Until.State(Dryness.LIFT_SAFE), print.beforeMoving().air()).text()
+            + "` in step "
+            + step
         : "a step `- dry: until " + state(taken).text() + "` before step " + step;
   }
 

@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Until;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 
@@ -120,6 +123,19 @@ public record Timeline(
       return byStep;
     }
 
+    /** When a film is frame-safe if the frame laid on it later were waited with. */
+    private static Reached safe(Simulation.Run run, Impression film, Impression later) {
+      Printed earlier = run.printed().get(film.id());
+      Optional<Draught> air = Causes.air(earlier, run.printed().get(later.id()));
+      return run.cloth()
+          .ifLeft(
+              Until.Dryness.FRAME_SAFE,
+              earlier,
+              film.film().frameSafe(),
+              later.laid().seconds(),
+              air);
+    }
+
     static Day of(PrintPlan plan, Layout layout, Policy policy) {
       Simulation.Run run = Simulation.run(plan, layout, policy);
       List<Task> tasks = new ArrayList<>(run.tasks());
@@ -144,7 +160,8 @@ public record Timeline(
           run,
           tasks,
           impressions,
-          ContactFinder.find(impressions, Tube.of(plan.cloth()), most),
+          ContactFinder.find(
+              impressions, Tube.of(plan.cloth()), most, (one, other) -> safe(run, one, other)),
           tasks.stream().map(Task::start).findFirst().orElse(opens),
           tasks.stream().map(Task::end).reduce(opens, Moment::later),
           Use.of(tasks, plan.hours()));

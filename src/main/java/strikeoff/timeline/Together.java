@@ -22,7 +22,8 @@ import strikeoff.timeline.Sets.Motif;
  * Several people print one set at once. Colour by colour each takes every so-manieth colour and
  * follows behind the one before; station by station each takes every so-manieth station. A colour
  * is laid on a motif once the one before it there has been let dry, when its screen is free, and
- * when nobody else's frame lies in the way. Whoever can begin first does.
+ * when nobody else's frame lies in the way. Whoever can begin first does. A fan between colours
+ * runs for as long as they print, since some film dries all the time.
  */
 final class Together {
 
@@ -85,6 +86,7 @@ final class Together {
       }
     }
     long begin = shop.clothFree();
+    step.dryBetweenColours().air().ifPresent(air -> impressing.cloth().blow(air, begin));
     long busyUntil = begin;
     int waitsBefore = progress.waits;
     while (true) {
@@ -104,7 +106,8 @@ final class Together {
         break;
       }
       if (start.second() >= DryingClock.NEVER) {
-        impressing.blocked().dryness(step, ((Until.State) step.dryBetweenColours()).dryness());
+        Until.State state = (Until.State) step.dryBetweenColours().until();
+        impressing.blocked().dryness(step, state.dryness());
         break;
       }
       if (start.second() > busyUntil) {
@@ -126,6 +129,13 @@ final class Together {
     }
     progress.waits = waitsBefore + pass.endColour() - pass.firstColour();
     shop.clothBusyUntil(busyUntil);
+    step.dryBetweenColours()
+        .air()
+        .ifPresent(
+            air -> {
+              shop.fanBeside(step, air, begin, shop.clothFree());
+              impressing.cloth().still(shop.clothFree());
+            });
   }
 
   private static boolean ready(Job job, Pass pass, Map<Integer, Printed> last) {
@@ -189,10 +199,10 @@ final class Together {
   }
 
   private long dried(Step.Print step, Printed before) {
-    if (step.dryBetweenColours() instanceof Until.State state) {
+    if (step.dryBetweenColours().until() instanceof Until.State state) {
       return impressing.cloth().feelAlone(state.dryness(), before);
     }
-    Until.Time time = (Until.Time) step.dryBetweenColours();
+    Until.Time time = (Until.Time) step.dryBetweenColours().until();
     return before.lifted() + Workshop.seconds(time.span());
   }
 

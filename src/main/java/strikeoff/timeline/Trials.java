@@ -42,7 +42,7 @@ final class Trials {
 
   /** The least wait in whole minutes that clears a cause, certainly or even in slow drying. */
   Outcome waitFor(Cause cause, List<Pair> pairs, boolean surely, int impressions) {
-    Remedy remedy = new Remedy(cause.how(), cause.step(), minutes(plan, cause, pairs, surely));
+    Remedy remedy = Remedy.in(plan, cause.how(), cause.step(), minutes(plan, cause, pairs, surely));
     for (int round = 0; round < ROUNDS; round++) {
       if (budget < impressions) {
         return new Outcome(remedy, Optional.empty(), true);
@@ -74,7 +74,7 @@ final class Trials {
       return Optional.empty();
     }
     Cause between = new Cause(How.DRY_BETWEEN_PASSES, cause.step());
-    Remedy remedy = new Remedy(How.EVERY_OTHER, cause.step(), 0);
+    Remedy remedy = Remedy.in(plan, How.EVERY_OTHER, cause.step(), 0);
     for (int round = 0; round < ROUNDS && budget >= impressions; round++) {
       Timeline.Day day = trial(remedy, impressions);
       Map<Cause, List<Pair>> causes = Causes.of(day);
@@ -122,14 +122,7 @@ final class Trials {
     }
     for (Step step : plan.run()) {
       if (step.number() == cause.step() && step instanceof Step.Print print) {
-        if (cause.how() == How.PAUSE) {
-          return Math.max(0, print.pause().minutes());
-        }
-        Until until =
-            cause.how() == How.DRY_BETWEEN_PASSES
-                ? print.dryBetweenPasses()
-                : print.dryBetweenColours();
-        if (until instanceof Until.Time time) {
+        if (Remedy.written(cause.how(), print).until() instanceof Until.Time time) {
           return Math.max(0, time.span().minutes());
         }
       }

@@ -45,10 +45,13 @@ public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath
       all.add(new UntriedAir(plan.room().air(), fastest, films, path));
     }
     for (Step step : plan.run()) {
-      if (step instanceof Step.Dry dry
-          && dry.air().filter(a -> a.speed().metresPerSecond() > Air.FASTEST).isPresent()) {
-        all.add(new UntriedAir(dry.air().get().speed(), fastest, films, dry.path().key("air")));
-      }
+      step.draughts()
+          .forEach(
+              (path, air) -> {
+                if (air.speed().metresPerSecond() > Air.FASTEST) {
+                  all.add(new UntriedAir(air.speed(), fastest, films, path));
+                }
+              });
     }
     return all;
   }

@@ -6,19 +6,21 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.drying.Air;
 import strikeoff.drying.Drying;
 import strikeoff.drying.DryingClock;
 import strikeoff.drying.DryingClock.Dried;
+import strikeoff.drying.DryingClock.States;
 import strikeoff.drying.FilmNeed;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Cloth;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.policy.Policy;
 import strikeoff.screens.Deposit;
-import strikeoff.units.AirSpeed;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Span;
 
@@ -101,20 +103,24 @@ final class WetCloth {
     return at;
   }
 
-  /** Then the slowest credible drying is out of the question: whoever waited has felt the film. */
-  private Dried felt(Dryness state, Printed film, Dried estimate) {
+  /**
+   * Then the slowest credible drying is out of the question: whoever waited has felt the film.
+   *
+   * @param by what is felt later doesn't count
+   */
+  private Dried felt(Dryness state, Printed film, Dried estimate, long by) {
     long latest = estimate.latest();
     for (Dryness proof : STATES) {
       if (proof.compareTo(state) < 0) {
         continue;
       }
       long felt = tested.get(proof).next(film.lifted());
-      if (felt >= estimate.best()) {
+      if (felt <= by && felt >= estimate.best()) {
         latest = Math.min(latest, felt);
       }
       Map<Integer, Long> films = feltAlone.get(proof);
       Long alone = films == null ? null : films.get(film.id());
-      if (alone != null && alone >= estimate.best()) {
+      if (alone != null && alone <= by && alone >= estimate.best()) {
         latest = Math.min(latest, alone);
       }
     }
@@ -130,9 +136,37 @@ final class WetCloth {
     };
   }
 
+  /**
+   * When a film reaches a state if the work stands still from a second on, in the air that a wait
+   * there has. What the run does later, a fan for instance, is no part of that wait.
+   *
+   * @param inTheRun when it reaches the state in the run as it is
+   * @param air what moves the air meanwhile; empty for the room's own
+   */
+  Reached ifLeft(
+      Dryness state, Printed film, Reached inTheRun, long second, Optional<Draught> air) {
+    Air then = air.map(draught -> room.moving(draught.speed())).orElse(room);
+    if (clock.staysFrom(second, then) && feltAlone.isEmpty() && noneFeltAfter(second)) {
+      return inTheRun;
+    }
+    States states =
+        clock.statesIfLeft(
+            film.footprint().paste().medium(), film.need(), film.lifted(), second, then);
+    return moments(felt(state, film, states.in(state), second));
+  }
+
+  private boolean noneFeltAfter(long second) {
+    for (Dryness state : STATES) {
+      if (tested.get(state).next(second + 1) < Long.MAX_VALUE) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** A fan or a hair-dryer from now on. */
-  void blow(AirSpeed air, long now) {
-    clock.change(now, room.moving(air));
+  void blow(Draught air, long now) {
+    clock.change(now, room.moving(air.speed()));
   }
 
   /** The room's own air again. */
@@ -150,7 +184,10 @@ final class WetCloth {
   }
 
   private Reached moments(Dryness state, Printed film, Dried estimate) {
-    Dried dried = felt(state, film, estimate);
+    return moments(felt(state, film, estimate, Long.MAX_VALUE));
+  }
+
+  private static Reached moments(Dried dried) {
     return new Reached(
         new Moment(dried.earliest()), new Moment(dried.best()), new Moment(dried.latest()));
   }

@@ -60,7 +60,7 @@ final class WetContacts {
     String passes =
         everyOther.map(o -> said(o) + slowToo(o, cause, worst.likely(), impressions)).orElse("");
     boolean passesFirst = everyOther.isPresent() && endsSooner(everyOther.get(), wait);
-    Reached safe = contact.earlier().film().frameSafe();
+    Reached safe = contact.safe();
     return new WetContact(
         contact.later().step(),
         Causes.colour(contact.later()),

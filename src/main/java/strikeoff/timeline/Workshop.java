@@ -99,6 +99,13 @@ final class Workshop {
     return new Blowing(book, shared, step, air, person);
   }
 
+  /** A fan blows over the cloth while people print. */
+  void fanBeside(Step step, Draught air, long from, long until) {
+    if (air.by() == Draught.By.FAN) {
+      shared.take(Resource.Kind.FAN, step.number(), from, until);
+    }
+  }
+
   void mix(Step step, String paste, Span takes, String person) {
     List<Resource> held = List.of(Resource.person(person));
     Entry entry = Entry.of(step, Task.Kind.MIX, "mix " + paste).by(person);

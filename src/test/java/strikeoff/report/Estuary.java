@@ -289,7 +289,14 @@ final class Estuary {
     Impression first = impressions.get(0);
     Impression second = impressions.get(3);
     contacts.add(
-        new Contact(first, second, new Area(120), new Span(20), new Span(38), new Span(55)));
+        new Contact(
+            first,
+            second,
+            new Area(120),
+            new Reached(
+                second.laid().plus(new Span(20)),
+                second.laid().plus(new Span(38)),
+                second.laid().plus(new Span(55)))));
     return new Timeline(
         tasks,
         impressions,

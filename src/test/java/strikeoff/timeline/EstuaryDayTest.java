@@ -135,7 +135,7 @@ class EstuaryDayTest {
     for (Remedy wait : cleared.waits()) {
       if (wait.step() == 2 && wait.how() == Remedy.How.DRY_BETWEEN_COLOURS) {
         Step.Print herons = (Step.Print) plan.run().get(1);
-        Until.Time written = (Until.Time) herons.dryBetweenColours();
+        Until.Time written = (Until.Time) herons.dryBetweenColours().until();
         // two waits between three colours
         explained += 2 * (wait.minutes() - written.span().minutes()) * 60;
       }

@@ -26,6 +26,7 @@ import strikeoff.plan.Step;
 import strikeoff.plan.Storage;
 import strikeoff.plan.Table;
 import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.AirSpeed;
@@ -214,20 +215,8 @@ final class PrintDay {
       double pauseMinutes,
       Until between,
       Until beforeMoving) {
-    return step(
-        n ->
-            new Step.Print(
-                n,
-                List.of(arrangement),
-                List.of(),
-                List.of(),
-                order,
-                everyOther,
-                new Span(pauseMinutes),
-                between,
-                beforeMoving,
-                Optional.empty(),
-                stepAt(n)));
+    return printInAir(
+        List.of(), arrangement, order, everyOther, pauseMinutes, Wait.of(between), beforeMoving);
   }
 
   /** Wren and Tam print at the same time. */
@@ -256,6 +245,19 @@ final class PrintDay {
       double pauseMinutes,
       Until between,
       Until beforeMoving) {
+    return printInAir(
+        people, arrangement, order, everyOther, pauseMinutes, Wait.of(between), beforeMoving);
+  }
+
+  /** With moved air between colours and between passes. */
+  PrintDay printInAir(
+      List<String> people,
+      String arrangement,
+      Step.Order order,
+      boolean everyOther,
+      double pauseMinutes,
+      Wait between,
+      Until beforeMoving) {
     return step(
         n ->
             new Step.Print(
@@ -267,11 +269,13 @@ final class PrintDay {
                 everyOther,
                 new Span(pauseMinutes),
                 between,
-                beforeMoving,
-                Optional.of(people.get(0)),
-                people.subList(1, people.size()),
+                Wait.of(beforeMoving),
+                people.stream().findFirst(),
+                people.stream().skip(1).toList(),
                 Optional.empty(),
-                Until.NO_WAIT,
+                everyOther && people.size() < 2
+                    ? new Wait(Until.NO_WAIT, between.air())
+                    : Wait.NONE,
                 stepAt(n)));
   }
 
@@ -287,12 +291,12 @@ final class PrintDay {
                 Step.Order.BY_COLOUR,
                 false,
                 new Span(0),
-                Until.NO_WAIT,
-                Until.NO_WAIT,
+                Wait.NONE,
+                Wait.NONE,
                 Optional.empty(),
                 List.of(),
                 Optional.of(washer),
-                Until.NO_WAIT,
+                Wait.NONE,
                 stepAt(n)));
   }
 
@@ -301,15 +305,7 @@ final class PrintDay {
   }
 
   PrintDay dry(Until until, Double air) {
-    return step(
-        n ->
-            new Step.Dry(
-                n,
-                until,
-                Optional.ofNullable(air)
-                    .map(speed -> new Draught(Draught.By.STATED, new AirSpeed(speed))),
-                Optional.empty(),
-                stepAt(n)));
+    return step(n -> new Step.Dry(n, until, air(air), Optional.empty(), stepAt(n)));
   }
 
   PrintDay moveTo(double cm) {
@@ -365,6 +361,11 @@ final class PrintDay {
   Timeline timeline() {
     PrintPlan plan = plan();
     return Timeline.of(plan, Layout.of(plan, POLICY), POLICY);
+  }
+
+  /** A speed in m/s; none for the room's own air. */
+  static Optional<Draught> air(Double speed) {
+    return Optional.ofNullable(speed).map(s -> new Draught(Draught.By.STATED, new AirSpeed(s)));
   }
 
   static Until minutes(double minutes) {

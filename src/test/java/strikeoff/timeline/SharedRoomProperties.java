@@ -21,6 +21,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -81,12 +82,12 @@ class SharedRoomProperties {
           Step.Order.BY_COLOUR,
           false,
           new Span(0),
-          Until.NO_WAIT,
-          Until.NO_WAIT,
+          new Wait(time(), minutes % 2 == 0 ? air(Draught.By.FAN) : Optional.empty()),
+          new Wait(time(), minutes % 3 == 0 ? Optional.empty() : air(Draught.By.HAIR_DRYER)),
           Optional.of(PEOPLE.get(person)),
           minutes % 3 == 0 ? List.of(PEOPLE.get(1 - person)) : List.of(),
           Optional.of(PEOPLE.get(other)),
-          Until.NO_WAIT,
+          Wait.NONE,
           path);
     }
 

@@ -11,8 +11,9 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
-import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
 import strikeoff.units.Span;
 import strikeoff.units.Spelling;
 import strikeoff.yaml.Expected;
@@ -35,16 +36,22 @@ final class PrintStepPart {
   private final Map<String, Design> designs;
   private final Map<String, Arrangement> placements;
   private final Crew crew;
+  private final Waits waits;
   private final boolean whole;
   private final Counts counts;
   private long impressions;
 
   PrintStepPart(
-      Draft draft, Map<String, Design> designs, Map<String, Arrangement> placements, Crew crew) {
+      Draft draft,
+      Map<String, Design> designs,
+      Map<String, Arrangement> placements,
+      Crew crew,
+      Waits waits) {
     this.draft = draft;
     this.designs = designs;
     this.placements = placements;
     this.crew = crew;
+    this.waits = waits;
     // Faulty placements have stand-ins for counts; nothing is said about numbers then.
     this.whole = draft.reading().problems().none();
     this.counts = new Counts(placements);
@@ -69,14 +76,15 @@ final class PrintStepPart {
                 .orElse(Step.Order.BY_COLOUR),
             f.optional("every other", Values.yesNo()).orElse(false),
             f.optional("pause", Values.quantity(Span.class)).orElse(new Span(0)),
-            f.optional("dry between colours", Waits.until()).orElse(Until.NO_WAIT),
-            f.optional("before moving", Waits.until()).orElse(Until.NO_WAIT),
+            f.optional("dry between colours", waits.orPlain()).orElse(Wait.NONE),
+            f.optional("before moving", waits.orPlain()).orElse(Wait.NONE),
             people.stream().findFirst(),
             people.stream().skip(1).toList(),
             f.optional("washes", person()),
-            f.optional("dry between passes", Waits.until()).orElse(Until.NO_WAIT),
+            f.optional("dry between passes", waits.orPlain()).orElse(Wait.NONE),
             f.path());
     passes(f, step);
+    handsFree(f, step);
     if (whole && f.sound("print", "only", "colours")) {
       numbers(f, step);
       bound(f, step);
@@ -94,6 +102,18 @@ final class PrintStepPart {
       f.wrong(
           "dry between passes",
           "several who print at the same time make no passes to dry between; name one person");
+    }
+  }
+
+  /** Several who print at the same time wait film by film; a fan runs on beside them. */
+  private static void handsFree(Fields f, Step.Print step) {
+    boolean held =
+        step.dryBetweenColours().air().filter(a -> a.by() == Draught.By.HAIR_DRYER).isPresent();
+    if (held && !step.also().isEmpty()) {
+      f.wrong(
+          "dry between colours",
+          "several who print at the same time have no hand free for a hair-dryer between colours;"
+              + " take a fan, or name one person");
     }
   }
 

@@ -46,9 +46,9 @@ final class StepPart {
     this.crew = crew;
     this.seams = seams;
     this.pastes = pastes;
-    this.printing = new PrintStepPart(draft, designs, placements, crew);
-    this.wet = new WetStepPart(draft, crew);
     this.room = new RoomPart(draft);
+    this.printing = new PrintStepPart(draft, designs, placements, crew, new Waits(room));
+    this.wet = new WetStepPart(draft, crew);
   }
 
   List<Step> run(Fields root) {

@@ -1,18 +1,29 @@
 package strikeoff.plan.yaml;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
+import strikeoff.plan.Wait;
 import strikeoff.units.Parsed;
 import strikeoff.units.Quantities;
 import strikeoff.units.Script;
 import strikeoff.units.Span;
 import strikeoff.units.Spelling;
 import strikeoff.yaml.Expected;
+import strikeoff.yaml.Fields;
+import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+import strikeoff.yaml.Reading;
 import strikeoff.yaml.Values;
 
-/** Reads how long something dries: {@code 40 min}, or {@code until lift-safe}. */
+/**
+ * Reads how long something dries: {@code 40 min}, or {@code until lift-safe}; and a wait in moved
+ * air: {@code {for: 40 min, air: fan}}, or {@code {until: lift-safe, air: fan}}.
+ */
 final class Waits {
 
   private static final String WORDS =
@@ -21,7 +32,57 @@ final class Waits {
   private static final List<String> STATES =
       Arrays.stream(Dryness.values()).map(Dryness::text).toList();
 
-  private Waits() {}
+  private static final Expected<Until> STATE =
+      Values.word(
+          "frame-safe, lift-safe or fix-safe",
+          Arrays.stream(Dryness.values())
+              .collect(
+                  Collectors.toMap(
+                      Dryness::text, Until.State::new, (a, b) -> a, LinkedHashMap::new)));
+
+  private final RoomPart room;
+
+  Waits(RoomPart room) {
+    this.room = room;
+  }
+
+  /** A wait in the room's air as a plain value, or in other air as a mapping. */
+  Expected<Wait> orPlain() {
+    Expected<Until> plain = until();
+    return new Expected<>() {
+      @Override
+      public String words() {
+        return plain.words();
+      }
+
+      @Override
+      public Wait standIn() {
+        return Wait.NONE;
+      }
+
+      @Override
+      public Optional<Wait> read(Item item, Reading reading) {
+        return item.node() instanceof Node.Mapping
+            ? Optional.of(aired(Fields.of(item, "a wait", reading)))
+            : plain.read(item, reading).map(Wait::of);
+      }
+    };
+  }
+
+  private Wait aired(Fields f) {
+    Until until;
+    if (f.has("until")) {
+      until = f.required("until", STATE);
+      if (f.has("for")) {
+        f.wrong("for", "a wait has either a time or a state to wait for; leave one of them out");
+      }
+    } else {
+      until = f.required("for", Values.quantity(Span.class).map(Until.Time::new));
+    }
+    Wait wait = new Wait(until, f.optional("air", room.draught(f, "air")));
+    f.done();
+    return wait;
+  }
 
   static Expected<Until> until() {
     return Values.scalar(WORDS, Until.NO_WAIT, Waits::parse);

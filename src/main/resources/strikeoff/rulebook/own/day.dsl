@@ -7,6 +7,8 @@
 [condition][described.StepTaken]there is a step=StepTaken()
 [condition][described.StepTaken]the cloth is fixed by {name}=StepTaken(kind == {name})
 [condition][described.StepTaken]- of the kind {name}=kind == {name}
+[condition][described.AirMoved]air is moved over the cloth=AirMoved()
+[condition][described.AirMoved]- by {name}=by == {name}
 [condition][timeline.WetContact]a frame is laid on a wet film=WetContact()
 [condition][timeline.WetContact]- of the same motif=sameMotif == true
 [condition][timeline.WetContact]- too early by more than {time}=shortBest.base() > {time}

@@ -15,10 +15,12 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Assumption;
+import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Storage;
 import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
 import strikeoff.policy.Default;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Angle;
@@ -47,7 +49,8 @@ class LanguageTest {
               "  edge: {design: shell, border: far}\n"
                   + "  dots: {design: shell, fill: brick, pitch: 30 x 20 cm}\n"
                   + "  pair: {design: shell, at: [\"1 cm, 2 cm\", [50 cm, 2 cm]], turn: 90°, mirrored: yes}\n"
-                  + "run:\n  - move on: 1 m\n  - heat-set: iron\n  - end of day: now\n");
+                  + "run:\n  - print: edge\n    before moving: {until: lift-safe, air: fan}\n"
+                  + "  - move on: 1 m\n  - heat-set: iron\n  - end of day: now\n");
 
   @Test
   void everyKeyStandsOnThePageOfTheLanguage() throws IOException {
@@ -188,10 +191,31 @@ class LanguageTest {
     assertThat(print.order()).isEqualTo(Step.Order.BY_STATION);
     assertThat(print.everyOther()).isTrue();
     assertThat(print.pause()).isEqualTo(new Span(0.5));
-    assertThat(print.dryBetweenColours()).isEqualTo(new Until.Time(new Span(10)));
-    assertThat(print.dryBetweenPasses()).isEqualTo(new Until.State(Until.Dryness.FRAME_SAFE));
-    assertThat(print.beforeMoving()).isEqualTo(new Until.State(Until.Dryness.LIFT_SAFE));
+    assertThat(print.dryBetweenColours()).isEqualTo(Wait.of(new Until.Time(new Span(10))));
+    assertThat(print.dryBetweenPasses())
+        .isEqualTo(Wait.of(new Until.State(Until.Dryness.FRAME_SAFE)));
+    assertThat(print.beforeMoving()).isEqualTo(Wait.of(new Until.State(Until.Dryness.LIFT_SAFE)));
     assertThat(print.by()).hasValue("Tam");
+  }
+
+  @Test
+  void waitsInsideAPrintStepTakeMovedAir() {
+    String text =
+        with(
+            "    only: 1-3, 5\n",
+            """
+                dry between colours: {for: 20 min, air: fan}
+                before moving: {until: lift-safe, air: 0.8 m/s}
+            """);
+    Step.Print print = (Step.Print) plan(text).run().get(1);
+    assertThat(print.dryBetweenColours().until()).isEqualTo(new Until.Time(new Span(20)));
+    assertThat(print.dryBetweenColours().air())
+        .hasValueSatisfying(air -> assertThat(air.by()).isEqualTo(Draught.By.FAN));
+    assertThat(print.dryBetweenColours().text()).isEqualTo("{for: 20 min, air: fan}");
+    assertThat(print.beforeMoving().until()).isEqualTo(new Until.State(Until.Dryness.LIFT_SAFE));
+    assertThat(print.beforeMoving().text()).isEqualTo("{until: lift-safe, air: 0.8 m/s}");
+    assertThat(plan(text).assumptions())
+        .anySatisfy(a -> assertThat(a.path().text()).isEqualTo("run[1].dry between colours.air"));
   }
 
   @Test

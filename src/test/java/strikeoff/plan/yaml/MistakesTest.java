@@ -250,6 +250,27 @@ class MistakesTest {
             "34:11 a steam has no bath; leave it out, or say fix: soak"),
         mistake(
             "only: 1-3, 5",
+            "dry between colours: {for: 20 min, until: lift-safe, air: fan}",
+            "29:32 a wait has either a time or a state to wait for; leave one of them out"),
+        mistake(
+            "only: 1-3, 5",
+            "dry between colours: {air: fan}",
+            "29:5 “for” is missing: a time such as 35 min belongs here"),
+        mistake(
+            "only: 1-3, 5",
+            "dry between colours: {until: 20 min, air: fan}",
+            "29:34 frame-safe, lift-safe or fix-safe was expected; “20 min” is not known"),
+        mistake(
+            "only: 1-3, 5",
+            "dry between colours: {for: 20 min, blown: fan}",
+            "29:40 “blown” is not known here; known are until, for, air"),
+        mistake(
+            "only: 1-3, 5",
+            "by: [Wren, Tam]\n    dry between colours: {for: 20 min, air: hair-dryer}",
+            "30:26 several who print at the same time have no hand free for a hair-dryer between"
+                + " colours; take a fan, or name one person"),
+        mistake(
+            "only: 1-3, 5",
             "dry between passes: 30 min",
             "29:25 there are two passes only with every other: yes"),
         mistake(

@@ -1,0 +1,32 @@
+package strikeoff.plan;
+
+import java.util.Optional;
+
+/**
+ * A wait in which films dry.
+ *
+ * @param until how long
+ * @param air what moves the air over the cloth meanwhile; empty for the room's own air
+ */
+public record Wait(Until until, Optional<Draught> air) {
+
+  /** No wait at all. */
+  public static final Wait NONE = new Wait(Until.NO_WAIT, Optional.empty());
+
+  /** In the room's own air. */
+  public static Wait of(Until until) {
+    return new Wait(until, Optional.empty());
+  }
+
+  /** As one writes it after a key; a plain value if the room's own air does. */
+  public String text() {
+    return air.map(draught -> "{" + key() + ", air: " + draught.text() + "}")
+        .orElseGet(until::text);
+  }
+
+  private String key() {
+    return until instanceof Until.State state
+        ? "until: " + state.dryness().text()
+        : "for: " + until.text();
+  }
+}
