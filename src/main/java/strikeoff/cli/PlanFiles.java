@@ -58,6 +58,12 @@ final class PlanFiles {
       this(path, name, Optional.empty());
     }
 
+    /** By its name, which two files seldom share. */
+    @Override
+    public int hashCode() {
+      return name.hashCode();
+    }
+
     /** True if the plan comes from standard input and its path says nothing. */
     boolean isStandardInput() {
       return path.toString().equals(STANDARD_INPUT);

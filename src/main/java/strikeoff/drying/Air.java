@@ -37,6 +37,12 @@ public record Air(double celsius, double humidity, double speed) {
         Math.min(FASTEST, room.air().metresPerSecond()));
   }
 
+  @Override
+  public int hashCode() {
+    return 31 * (31 * Double.hashCode(celsius) + Double.hashCode(humidity))
+        + Double.hashCode(speed);
+  }
+
   /** The same air, moved, no faster than {@link #FASTEST}. */
   public Air moving(AirSpeed air) {
     return new Air(celsius, humidity, Math.min(FASTEST, air.metresPerSecond()));

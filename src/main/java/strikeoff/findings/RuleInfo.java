@@ -30,6 +30,12 @@ public record RuleInfo(
     limits = Collections.unmodifiableList(limits);
   }
 
+  /** By its id alone, which no other rule has. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+
   /** The part of the id before the slash. */
   public String family() {
     return id.substring(0, id.indexOf('/'));

@@ -31,6 +31,12 @@ public record Placement(
     OptionalInt anchor,
     PlanPath path) {
 
+  /** By its number alone, which no other one of the plan has. */
+  @Override
+  public int hashCode() {
+    return id;
+  }
+
   /** As people say it: {@code herons 3}. */
   public String name() {
     return arrangement + " " + number;

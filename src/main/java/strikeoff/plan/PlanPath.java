@@ -17,6 +17,17 @@ public record PlanPath(String text) implements Comparable<PlanPath> {
     return new PlanPath(text + "[" + index + "]");
   }
 
+  // Written out: it is the key of most look-ups, and a record links its own only at the first use.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PlanPath path && path.text.equals(text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
   @Override
   public int compareTo(PlanPath other) {
     return text.compareTo(other.text);

@@ -39,12 +39,12 @@ public record StencilImages(
 
   /** One fact for each screen with more than one image. */
   static List<StencilImages> of(PrintPlan plan) {
-    Map<String, Map<Image, Use>> byScreen = new LinkedHashMap<>();
+    Map<String, Map<List<Long>, Use>> byScreen = new LinkedHashMap<>();
     for (Design design : plan.designs().values()) {
       for (Design.Separation separation : design.separations()) {
         byScreen
             .computeIfAbsent(separation.screen(), s -> new LinkedHashMap<>())
-            .putIfAbsent(Image.of(separation), new Use(design.name(), separation));
+            .putIfAbsent(image(separation), new Use(design.name(), separation));
       }
     }
     List<StencilImages> facts = new ArrayList<>();
@@ -52,7 +52,7 @@ public record StencilImages(
     return facts;
   }
 
-  private static Optional<StencilImages> of(String screen, Map<Image, Use> uses) {
+  private static Optional<StencilImages> of(String screen, Map<List<Long>, Use> uses) {
     if (uses.size() < 2) {
       return Optional.empty();
     }
@@ -72,15 +72,12 @@ public record StencilImages(
             each.get(1).separation().path()));
   }
 
-  /** What a stencil is cut to. */
-  private record Image(long length, long width, long printed) {
-
-    static Image of(Design.Separation separation) {
-      return new Image(
-          Math.round(separation.length().mm() * GRAIN),
-          Math.round(separation.width().mm() * GRAIN),
-          Math.round(separation.printed().squareCm() * GRAIN));
-    }
+  /** What a stencil is cut to: length, width and printed area. */
+  private static List<Long> image(Design.Separation separation) {
+    return List.of(
+        Math.round(separation.length().mm() * GRAIN),
+        Math.round(separation.width().mm() * GRAIN),
+        Math.round(separation.printed().squareCm() * GRAIN));
   }
 
   private record Use(String design, Design.Separation separation) {

@@ -40,10 +40,10 @@ final class Coverage {
   }
 
   private void notPrinted(List<Evidence> facts) {
-    Set<Print> printed = new HashSet<>();
+    Set<Long> printed = new HashSet<>();
     Map<String, Integer> lastStep = new LinkedHashMap<>();
     for (Impression print : course.impressions()) {
-      printed.add(Print.of(print.footprint()));
+      printed.add(print(print.footprint()));
       lastStep.merge(print.footprint().placement().arrangement(), print.step(), Math::max);
     }
     layout
@@ -53,7 +53,7 @@ final class Coverage {
               Missing missing = new Missing();
               for (Placement placement : placements) {
                 for (Footprint footprint : layout.footprintsOf(placement.id())) {
-                  missing.count(footprint, !printed.contains(Print.of(footprint)));
+                  missing.count(footprint, !printed.contains(print(footprint)));
                 }
               }
               if (missing.prints > 0) {
@@ -71,10 +71,10 @@ final class Coverage {
   }
 
   private void printedTwice(List<Evidence> facts) {
-    Map<Print, Integer> first = new LinkedHashMap<>();
+    Map<Long, Integer> first = new LinkedHashMap<>();
     Map<String, Twice> again = new LinkedHashMap<>();
     for (Impression print : course.impressions()) {
-      Integer before = first.putIfAbsent(Print.of(print.footprint()), print.step());
+      Integer before = first.putIfAbsent(print(print.footprint()), print.step());
       if (before != null) {
         String arrangement = print.footprint().placement().arrangement();
         again
@@ -89,21 +89,20 @@ final class Coverage {
   }
 
   /** One colour at one place. */
-  private record Print(int placement, int separation) {
-    static Print of(Footprint footprint) {
-      return new Print(footprint.placement().id(), footprint.separation().number());
-    }
+  /** One separation of one placement, in one number. */
+  private static long print(Footprint footprint) {
+    return (long) footprint.placement().id() << Integer.SIZE | footprint.separation().number();
   }
 
   private record Twice(String arrangement, int step, int before, List<Impression> prints) {
 
     PrintedTwice fact(Course course, Layout layout) {
       Missing seen = new Missing();
-      Set<Print> again = new HashSet<>();
-      prints.forEach(p -> again.add(Print.of(p.footprint())));
+      Set<Long> again = new HashSet<>();
+      prints.forEach(p -> again.add(print(p.footprint())));
       for (Placement placement : layout.of(arrangement)) {
         for (Footprint footprint : layout.footprintsOf(placement.id())) {
-          seen.count(footprint, again.contains(Print.of(footprint)));
+          seen.count(footprint, again.contains(print(footprint)));
         }
       }
       return new PrintedTwice(

@@ -38,7 +38,7 @@ final class Traps {
             new TrapWidth(
                 design.name(),
                 trapped.stream()
-                    .filter(t -> t.trap().get().equals(trap))
+                    .filter(t -> t.trap().get().compareTo(trap) == 0)
                     .map(Separation::paste)
                     .distinct()
                     .toList(),

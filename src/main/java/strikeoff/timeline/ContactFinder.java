@@ -30,10 +30,19 @@ final class ContactFinder {
   private final int most;
   private final BiFunction<Impression, Impression, Reached> safe;
   private final Quadtree wet = new Quadtree();
-  private final PriorityQueue<Impression> leaving =
+  private final PriorityQueue<Wet> leaving =
       new PriorityQueue<>(
-          Comparator.comparingLong((Impression i) -> i.film().frameSafe().latest().seconds())
-              .thenComparingInt(Impression::id));
+          Comparator.comparingLong((Wet w) -> w.print.film().frameSafe().latest().seconds())
+              .thenComparingInt(w -> w.print.id()));
+
+  /** A film that may still be wet; the index finds it again by its identity. */
+  private static final class Wet {
+    final Impression print;
+
+    Wet(Impression print) {
+      this.print = print;
+    }
+  }
 
   private ContactFinder(Tube tube, int most, BiFunction<Impression, Impression, Reached> safe) {
     this.tube = tube;
@@ -70,19 +79,21 @@ final class ContactFinder {
           return contacts;
         }
       }
+      Wet film = new Wet(later);
       for (Envelope bounds : bounds(later)) {
-        wet.insert(bounds, later);
+        wet.insert(bounds, film);
       }
-      leaving.add(later);
+      leaving.add(film);
     }
     return contacts;
   }
 
   /** Takes out what is dry by now. */
   private void dry(Moment now) {
-    while (!leaving.isEmpty() && leaving.peek().film().frameSafe().latest().compareTo(now) <= 0) {
-      Impression dry = leaving.poll();
-      for (Envelope bounds : bounds(dry)) {
+    while (!leaving.isEmpty()
+        && leaving.peek().print.film().frameSafe().latest().compareTo(now) <= 0) {
+      Wet dry = leaving.poll();
+      for (Envelope bounds : bounds(dry.print)) {
         wet.remove(bounds, dry);
       }
     }
@@ -91,7 +102,7 @@ final class ContactFinder {
   private List<Impression> near(Geometry frame) {
     List<Impression> found = new ArrayList<>();
     for (Envelope bounds : tube.bounds(frame.getEnvelopeInternal())) {
-      wet.query(bounds, item -> found.add((Impression) item));
+      wet.query(bounds, item -> found.add(((Wet) item).print));
     }
     found.sort(IN_ORDER);
     return found;

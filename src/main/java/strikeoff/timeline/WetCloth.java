@@ -213,5 +213,20 @@ final class WetCloth {
   }
 
   /** Films of one screen, paste and number of pulls dry alike. */
-  private record Recipe(String screen, String paste, int pulls) {}
+  /** The key of every impression's film. */
+  private record Recipe(String screen, String paste, int pulls) {
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Recipe recipe
+          && recipe.pulls == pulls
+          && recipe.screen.equals(screen)
+          && recipe.paste.equals(paste);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * screen.hashCode() + paste.hashCode()) + pulls;
+    }
+  }
 }

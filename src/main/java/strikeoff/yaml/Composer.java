@@ -190,7 +190,7 @@ final class Composer {
    */
   private Position end(Position last) {
     Position end = place(parser.currentLocation());
-    return end.equals(at()) || end.compareTo(last) < 0 ? last : end;
+    return end.compareTo(at()) == 0 || end.compareTo(last) < 0 ? last : end;
   }
 
   private Position place(JsonLocation location) {

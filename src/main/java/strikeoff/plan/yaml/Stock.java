@@ -32,6 +32,10 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
     pastes = new LinkedHashMap<>(pastes);
   }
 
+  boolean isEmpty() {
+    return places.isEmpty() && screens.isEmpty() && pastes.isEmpty();
+  }
+
   /**
    * Something that the studio has.
    *

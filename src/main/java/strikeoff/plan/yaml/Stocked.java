@@ -21,7 +21,7 @@ import strikeoff.yaml.Node;
 record Stocked(Node root, List<Assumption> taken, Map<PlanPath, Node> places) {
 
   static Stocked of(Node root, Stock stock) {
-    if (stock.equals(Stock.NONE) || !(root instanceof Node.Mapping plan)) {
+    if (stock.isEmpty() || !(root instanceof Node.Mapping plan)) {
       return new Stocked(root, List.of(), Map.of());
     }
     Taking taking = new Taking(plan);
