@@ -54,7 +54,7 @@ record Work(List<Task> tasks, List<Impression> impressions) {
   static List<Work> of(Timeline run) {
     List<List<Task>> blocks = new ArrayList<>();
     for (Task task : run.tasks()) {
-      if (APART.contains(task.kind()) || task.end().equals(task.start())) {
+      if (APART.contains(task.kind()) || task.end().compareTo(task.start()) == 0) {
         continue;
       }
       Optional<List<Task>> open = open(blocks, task, run);

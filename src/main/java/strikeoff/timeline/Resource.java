@@ -31,6 +31,19 @@ public record Resource(Kind kind, String name) {
    */
   public static final Resource CLOTH = new Resource(Kind.CLOTH, "cloth");
 
+  // Written out: every booking looks several of them up.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Resource resource
+        && resource.kind == kind
+        && resource.name.equals(name);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * kind.ordinal() + name.hashCode();
+  }
+
   /** What can be held. */
   public enum Kind {
     PERSON("person"),
