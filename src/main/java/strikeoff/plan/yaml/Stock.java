@@ -27,7 +27,7 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
   };
 
   public Stock {
-    places = Map.copyOf(places);
+    places = new LinkedHashMap<>(places);
     screens = new LinkedHashMap<>(screens);
     pastes = new LinkedHashMap<>(pastes);
   }
