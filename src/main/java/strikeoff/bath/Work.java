@@ -1,5 +1,6 @@
 package strikeoff.bath;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,17 +27,24 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
 
   /** Number of rinses and washes before the step. */
   int phase(int step) {
-    return (int)
-        plan.run().stream()
-            .filter(s -> s.number() < step)
-            .filter(s -> s instanceof Step.Rinse || s instanceof Step.Wash)
-            .count();
+    int phase = 0;
+    for (Step s : plan.run()) {
+      boolean ends = s instanceof Step.Rinse || s instanceof Step.Wash;
+      phase += ends && s.number() < step ? 1 : 0;
+    }
+    return phase;
   }
 
   /** Impressions of a medium that lie on the cloth, of the step's phase, when the step starts. */
   List<Impression> before(Step step, Medium medium) {
-    return impressions(
-        medium, i -> i.step() < step.number() && phase(i.step()) == phase(step.number()));
+    int phase = phase(step.number());
+    Set<Integer> steps = new HashSet<>();
+    for (Step earlier : plan.run()) {
+      if (earlier.number() < step.number() && phase(earlier.number()) == phase) {
+        steps.add(earlier.number());
+      }
+    }
+    return impressions(medium, i -> steps.contains(i.step()));
   }
 
   List<Impression> impressions(Medium medium, Predicate<Impression> which) {

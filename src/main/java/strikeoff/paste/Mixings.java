@@ -1,7 +1,11 @@
 package strikeoff.paste;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
@@ -11,20 +15,39 @@ import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
 
 /** When each paste is mixed. */
-record Mixings(PrintPlan plan, Timeline timeline) {
+final class Mixings {
+
+  private final Moment start;
+  private final Map<String, List<Mixing>> byPaste = new HashMap<>();
+
+  Mixings(PrintPlan plan, Timeline timeline) {
+    this.start = timeline.start();
+    Map<Integer, List<Task>> tasks = new HashMap<>();
+    for (Task task : timeline.tasks()) {
+      if (task.kind() == Task.Kind.MIX) {
+        tasks.computeIfAbsent(task.step(), step -> new ArrayList<>()).add(task);
+      }
+    }
+    for (Step step : plan.run()) {
+      if (step instanceof Step.Mix mix) {
+        List<Task> own = tasks.getOrDefault(mix.number(), List.of());
+        for (String paste : new LinkedHashSet<>(mix.pastes())) {
+          ready(mix, paste, own).ifPresent(at -> add(paste, new Mixing(mix, at)));
+        }
+      }
+    }
+  }
+
+  private void add(String paste, Mixing mixing) {
+    byPaste.computeIfAbsent(paste, name -> new ArrayList<>()).add(mixing);
+  }
 
   /** One mixing of one paste. */
   record Mixing(Step.Mix step, Moment ready) {}
 
   /** The mix steps of a paste, in order. */
   List<Mixing> of(String paste) {
-    List<Mixing> mixings = new ArrayList<>();
-    for (Step step : plan.run()) {
-      if (step instanceof Step.Mix mix && mix.pastes().contains(paste)) {
-        ready(mix, paste).ifPresent(at -> mixings.add(new Mixing(mix, at)));
-      }
-    }
-    return mixings;
+    return Collections.unmodifiableList(byPaste.getOrDefault(paste, List.of()));
   }
 
   /** How many batches the run has: mix steps, or one that was mixed before. */
@@ -34,11 +57,7 @@ record Mixings(PrintPlan plan, Timeline timeline) {
   }
 
   /** One task for each paste, or one for the whole step: then all are ready at its end. */
-  private Optional<Moment> ready(Step.Mix mix, String paste) {
-    List<Task> tasks =
-        timeline.tasks().stream()
-            .filter(t -> t.step() == mix.number() && t.kind() == Task.Kind.MIX)
-            .toList();
+  private static Optional<Moment> ready(Step.Mix mix, String paste, List<Task> tasks) {
     if (tasks.size() == mix.pastes().size()) {
       return Optional.of(tasks.get(mix.pastes().indexOf(paste)).end());
     }
@@ -55,6 +74,6 @@ record Mixings(PrintPlan plan, Timeline timeline) {
   }
 
   private Moment beforeDayOne(strikeoff.units.Span before) {
-    return new Moment(timeline.start().seconds() - Math.round(before.seconds()));
+    return new Moment(start.seconds() - Math.round(before.seconds()));
   }
 }

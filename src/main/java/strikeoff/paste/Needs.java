@@ -1,6 +1,7 @@
 package strikeoff.paste;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,18 +39,19 @@ final class Needs {
     Map<String, List<Impression>> byPaste = new LinkedHashMap<>();
     plan.pastes().keySet().forEach(name -> byPaste.put(name, new ArrayList<>()));
     timeline.impressions().forEach(i -> byPaste.get(i.footprint().paste().name()).add(i));
+    Map<Integer, Range> chargeAt = Fillings.of(timeline.impressions(), policy);
     List<PasteUse> uses = new ArrayList<>();
     byPaste.forEach(
         (name, impressions) -> {
           if (!impressions.isEmpty()) {
-            uses.add(use(plan.pastes().get(name), impressions));
+            uses.add(use(plan.pastes().get(name), impressions, chargeAt));
           }
         });
     return uses;
   }
 
-  private PasteUse use(Paste paste, List<Impression> impressions) {
-    Tally tally = new Tally(Fillings.of(timeline.impressions(), policy), plan.cloth(), policy);
+  private PasteUse use(Paste paste, List<Impression> impressions, Map<Integer, Range> chargeAt) {
+    Tally tally = new Tally(chargeAt, plan.cloth(), policy);
     Recipe recipe = new Recipe(paste, policy);
     int batches = mixings.batches(paste);
     Optional<Range> mixed = recipe.batchGrams().map(batch -> batch.times(Math.max(1, batches)));
@@ -107,6 +109,8 @@ final class Needs {
     private final Map<Integer, Range> chargeAt;
     private final Cloth cloth;
     private final Policy policy;
+    private final double withWaste;
+    private final Map<String, Deposit> byScreen = new HashMap<>();
     private Range onCloth = Range.exactly(0);
     private Range charge = Range.exactly(0);
     private double squareCm;
@@ -117,13 +121,17 @@ final class Needs {
       this.chargeAt = chargeAt;
       this.cloth = cloth;
       this.policy = policy;
+      this.withWaste = 1 + policy.limit("paste/waste").amount();
     }
 
     void add(Impression impression) {
       var footprint = impression.footprint();
       Area printed = footprint.separation().printed();
       int times = footprint.separation().pulls();
-      Deposit deposit = Deposit.of(footprint.screen(), footprint.paste(), cloth, policy);
+      Deposit deposit =
+          byScreen.computeIfAbsent(
+              footprint.screen().name(),
+              screen -> Deposit.of(footprint.screen(), footprint.paste(), cloth, policy));
       onCloth = onCloth.plus(deposit.afterPulls(times).times(printed.squareMetres()));
       squareCm += printed.squareCm();
       pulls += times;
@@ -135,7 +143,7 @@ final class Needs {
     }
 
     Range need() {
-      return onCloth.plus(charge).times(1 + policy.limit("paste/waste").amount());
+      return onCloth.plus(charge).times(withWaste);
     }
   }
 }
