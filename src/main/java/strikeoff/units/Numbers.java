@@ -4,7 +4,12 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** The one place that turns a number into text; always a decimal point, never a locale. */
-final class Numbers {
+public final class Numbers {
+
+  private static final long[] POWERS = {1, 10, 100, 1000, 10_000, 100_000, 1_000_000};
+
+  /** Below it a scaled number and its fraction are exact enough to tell a tie from none. */
+  private static final double SMALL = 1e9;
 
   private Numbers() {}
 
@@ -15,12 +20,40 @@ final class Numbers {
   }
 
   /** At most {@code decimals} decimals, trailing zeros dropped. */
-  static String plain(double value, int decimals) {
+  public static String plain(double value, int decimals) {
+    double scaled = Math.abs(value) * POWERS[decimals];
+    double fraction = scaled - Math.floor(scaled);
+    // Only where it lies near the middle do the digits that Java gives a number decide.
+    if (scaled < SMALL && Math.abs(fraction - 0.5) > 1e-6) {
+      return text(value < 0, (long) Math.floor(scaled + 0.5), decimals);
+    }
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     if (rounded.signum() == 0) {
       return "0";
     }
     return rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** With just so many decimals, rounded like the others. */
+  public static String fixed(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  private static String text(boolean negative, long scaled, int decimals) {
+    if (scaled == 0) {
+      return "0";
+    }
+    StringBuilder text = new StringBuilder(20);
+    text.append(negative ? "-" : "").append(scaled / POWERS[decimals]);
+    long rest = scaled % POWERS[decimals];
+    if (rest > 0) {
+      text.append('.');
+    }
+    for (int left = decimals - 1; rest > 0; left--) {
+      text.append(rest / POWERS[left]);
+      rest %= POWERS[left];
+    }
+    return text.toString();
   }
 
   static String span(double minutes) {

@@ -90,38 +90,46 @@ public final class Quantities {
     if (text.isEmpty()) {
       return Parsed.refused(dimension.expected() + " was expected, and nothing stands here");
     }
-    String shown = Script.quoted(written);
     if (text.length() > LONGEST) {
       return Parsed.refused(
-          shown + " is too long to be read; " + dimension.expected() + " was expected");
+          Script.quoted(written)
+              + " is too long to be read; "
+              + dimension.expected()
+              + " was expected");
     }
-    Optional<String> habit = habit(text, shown, dimension);
+    Optional<String> habit = habit(text, written, dimension);
     if (habit.isPresent()) {
       return Parsed.refused(habit.get());
     }
-    return sum(text, shown, dimension, signed).map(type::cast);
+    return sum(text, written, dimension, signed).map(type::cast);
   }
 
   /** Ways of writing that are clear to people and yet not read, each with its own words. */
-  private static Optional<String> habit(String text, String shown, Dimension dimension) {
-    if (DECIMAL_COMMA.matcher(text).find()) {
+  private static Optional<String> habit(String text, String written, Dimension dimension) {
+    if (text.indexOf(',') >= 0 && DECIMAL_COMMA.matcher(text).find()) {
       return Optional.of(
-          shown
+          Script.quoted(written)
               + " has a comma; write decimals with a point and thousands without a mark, such as "
               + Script.quoted(DECIMAL_COMMA.matcher(text).replaceAll("$1.$2")));
     }
-    if (POWER_OF_TEN.matcher(text).matches()) {
+    boolean e = text.indexOf('e') >= 0 || text.indexOf('E') >= 0;
+    if (e && POWER_OF_TEN.matcher(text).matches()) {
       return Optional.of(
-          shown + " is a power of ten; " + dimension.expected() + " was expected, written out");
+          Script.quoted(written)
+              + " is a power of ten; "
+              + dimension.expected()
+              + " was expected, written out");
     }
-    if (BETWEEN.matcher(text).matches()) {
-      return Optional.of(shown + " is a range; one value is needed, " + dimension.expected());
+    boolean between = text.indexOf('-') >= 0 || text.indexOf('–') >= 0 || text.contains("to");
+    if (between && BETWEEN.matcher(text).matches()) {
+      return Optional.of(
+          Script.quoted(written) + " is a range; one value is needed, " + dimension.expected());
     }
     return Optional.empty();
   }
 
   private static Parsed<Quantity> sum(
-      String text, String shown, Dimension dimension, boolean signed) {
+      String text, String written, Dimension dimension, boolean signed) {
     String rest = text;
     BigDecimal total = BigDecimal.ZERO;
     Unit last = null;
@@ -130,17 +138,17 @@ public final class Quantities {
       Matcher number = Amount.START.matcher(rest);
       if (!number.lookingAt()) {
         return Parsed.refused(
-            part == 0 ? noNumber(rest, shown, dimension) : noSum(shown, dimension));
+            part == 0 ? noNumber(rest, written, dimension) : noSum(written, dimension));
       }
       Optional<Amount> amount = Amount.safely(number);
       if (amount.isEmpty()) {
         return Parsed.refused(
-            shown + " divides by zero; " + dimension.expected() + " was expected");
+            Script.quoted(written) + " divides by zero; " + dimension.expected() + " was expected");
       }
       String tail = rest.substring(number.end()).strip();
       int next = last == null || dimension.adds() ? nextNumber(tail) : tail.length();
       String name = tail.substring(0, next).strip();
-      Parsed<Unit> found = unit(name, shown, dimension, text);
+      Parsed<Unit> found = unit(name, written, dimension, text);
       if (found instanceof Parsed.Refused<Unit> r) {
         return Parsed.refused(r.message());
       }
@@ -150,28 +158,33 @@ public final class Quantities {
               || unit.times().compareTo(last.times()) >= 0
                   && unit.over().compareTo(last.over()) <= 0
               || part >= MOST_PARTS)) {
-        return Parsed.refused(noSum(shown, dimension));
+        return Parsed.refused(noSum(written, dimension));
       }
       note = note.or(unit::note);
       total = total.add(unit.toBase(amount.get()));
       last = unit;
       rest = tail.substring(next).strip();
     }
-    return inBounds(total, shown, dimension, signed, note);
+    return inBounds(total, written, dimension, signed, note);
   }
 
   private static Parsed<Quantity> inBounds(
-      BigDecimal total, String shown, Dimension dimension, boolean signed, Optional<String> note) {
+      BigDecimal total,
+      String written,
+      Dimension dimension,
+      boolean signed,
+      Optional<String> note) {
     double base = total.doubleValue();
     if (!signed && base < 0) {
-      return Parsed.refused(shown + " lies below zero; " + dimension.expected() + " was expected");
+      return Parsed.refused(
+          Script.quoted(written) + " lies below zero; " + dimension.expected() + " was expected");
     }
     if (dimension == Dimension.TEMPERATURE && base < -273.15) {
-      return Parsed.refused(shown + " lies below absolute zero, −273.15 °C");
+      return Parsed.refused(Script.quoted(written) + " lies below absolute zero, −273.15 °C");
     }
     if (Math.abs(base) > dimension.largest()) {
       return Parsed.refused(
-          shown
+          Script.quoted(written)
               + " is larger than any print room needs; "
               + dimension.expected()
               + " was expected");
@@ -180,11 +193,12 @@ public final class Quantities {
     return new Parsed.Value<>(dimension.make(base + 0.0), note);
   }
 
-  private static Parsed<Unit> unit(String name, String shown, Dimension dimension, String text) {
+  private static Parsed<Unit> unit(String name, String written, Dimension dimension, String text) {
     if (name.isEmpty()) {
       return dimension == Dimension.RATIO
           ? Parsed.value(PLAIN)
-          : Parsed.refused(shown + " has no unit; " + dimension.expected() + " was expected");
+          : Parsed.refused(
+              Script.quoted(written) + " has no unit; " + dimension.expected() + " was expected");
     }
     if (dimension == Dimension.RATIO && name.equals(":1")) {
       return Parsed.value(PLAIN);
@@ -206,11 +220,12 @@ public final class Quantities {
     }
     Dimension is = found.get().dimension();
     if (is == Dimension.ANGLE && dimension == Dimension.TEMPERATURE) {
-      return Parsed.refused(shown + " does not say which degrees; write °C or °F");
+      return Parsed.refused(Script.quoted(written) + " does not say which degrees; write °C or °F");
     }
     return is == dimension
         ? Parsed.value(found.get())
-        : Parsed.refused(dimension.expected() + " was expected; " + shown + " is " + is.noun());
+        : Parsed.refused(
+            dimension.expected() + " was expected; " + Script.quoted(written) + " is " + is.noun());
   }
 
   private static final Unit PLAIN = Unit.of(Dimension.RATIO, "", "1");
@@ -236,14 +251,17 @@ public final class Quantities {
     return (c == '2' || c == '3') && ends || tail.charAt(i - 1) == ':';
   }
 
-  private static String noNumber(String rest, String shown, Dimension dimension) {
+  private static String noNumber(String rest, String written, Dimension dimension) {
     // A spoon without a number is one spoon in speech only; asking costs little.
     return Units.find(rest, dimension).filter(u -> u.dimension() == dimension).isPresent()
-        ? shown + " has no number; " + dimension.expected() + " was expected"
-        : dimension.expected() + " was expected; " + shown + " is not one";
+        ? Script.quoted(written) + " has no number; " + dimension.expected() + " was expected"
+        : dimension.expected() + " was expected; " + Script.quoted(written) + " is not one";
   }
 
-  private static String noSum(String shown, Dimension dimension) {
-    return shown + " cannot be read as one value; " + dimension.expected() + " was expected";
+  private static String noSum(String written, Dimension dimension) {
+    return Script.quoted(written)
+        + " cannot be read as one value; "
+        + dimension.expected()
+        + " was expected";
   }
 }

@@ -160,10 +160,12 @@ final class Units {
   /** The unit of that spelling, of the expected dimension if it is one; else of any. */
   static Optional<Unit> find(String spelling, Dimension expected) {
     List<Unit> found = BY_SPELLING.getOrDefault(spelling.toLowerCase(Locale.ROOT), List.of());
-    return found.stream()
-        .filter(u -> u.dimension() == expected)
-        .findFirst()
-        .or(() -> found.stream().findFirst());
+    for (Unit unit : found) {
+      if (unit.dimension() == expected) {
+        return Optional.of(unit);
+      }
+    }
+    return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
   }
 
   /** Spellings of one dimension, shortest known ones first. */
