@@ -151,7 +151,7 @@ final class CheckRun {
       return done(checked, folder, place, "", Optional.empty());
     }
     try {
-      folder.get().write(page, HtmlReport.plan(checked));
+      folder.get().write(page, HtmlReport.utf8(checked));
       return done(checked, folder, place, page, Optional.empty());
     } catch (IOException e) {
       String trouble = page + ": this report can't be written: " + FileTrouble.of(e);

@@ -74,10 +74,19 @@ final class ReportFolder {
    * @throws IOException if it can't be written; an earlier file then stands as it was
    */
   void write(String name, String text) throws IOException {
+    write(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * The same with a text that is UTF-8 already.
+   *
+   * @throws IOException if it can't be written; an earlier file then stands as it was
+   */
+  void write(String name, byte[] utf8) throws IOException {
     Path half = folder.resolve("." + name + "." + ProcessHandle.current().pid() + ".part");
     try {
       Files.deleteIfExists(half);
-      Files.writeString(half, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      Files.write(half, utf8, StandardOpenOption.CREATE_NEW);
       move(half, folder.resolve(name));
     } finally {
       Files.deleteIfExists(half);

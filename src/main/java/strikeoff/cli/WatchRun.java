@@ -73,7 +73,7 @@ final class WatchRun {
       String link = "";
       if (reports.isPresent()) {
         try {
-          reports.get().write(pages.get(plan), HtmlReport.plan(checked));
+          reports.get().write(pages.get(plan), HtmlReport.utf8(checked));
           link = pages.get(plan);
         } catch (IOException e) {
           trouble(pages.get(plan) + ": this report can't be written: ", e);

@@ -1,6 +1,7 @@
 package strikeoff.report;
 
 import gg.jte.Content;
+import gg.jte.TemplateOutput;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -8,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import strikeoff.report.page.Head;
 
 /**
@@ -17,29 +20,40 @@ import strikeoff.report.page.Head;
  */
 final class Assets {
 
-  private static final String STYLE = read("report.css");
+  private static final Asset STYLE = Asset.read("report.css");
+
+  private static final Map<String, Asset> SCRIPTS = new ConcurrentHashMap<>();
 
   private Assets() {}
 
   static Head head(String title, String scriptFile) {
-    String script = read(scriptFile);
+    Asset script = SCRIPTS.computeIfAbsent(scriptFile, Asset::read);
     String policy =
         "default-src 'none'; style-src '"
-            + hash(STYLE)
+            + STYLE.hash()
             + "'; script-src '"
-            + hash(script)
+            + script.hash()
             + "'; base-uri 'none'; form-action 'none'";
-    return new Head(title, policy, raw(STYLE), raw(script));
+    return new Head(title, policy, STYLE, script);
   }
 
-  private static Content raw(String text) {
-    return out -> out.writeContent(text);
+  /** A file that goes into pages as it is: the same for all of them, so it is read once. */
+  private record Asset(byte[] utf8, String hash) implements Content {
+
+    static Asset read(String name) {
+      byte[] utf8 = Assets.read(name).getBytes(StandardCharsets.UTF_8);
+      return new Asset(utf8, Assets.hash(utf8));
+    }
+
+    @Override
+    public void writeTo(TemplateOutput out) {
+      out.writeBinaryContent(utf8);
+    }
   }
 
-  private static String hash(String text) {
+  private static String hash(byte[] utf8) {
     try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(utf8);
       return "sha256-" + Base64.getEncoder().encodeToString(digest);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
@@ -13,6 +12,7 @@ import strikeoff.layout.Placement;
 import strikeoff.report.page.DaySheet.Spot;
 import strikeoff.report.page.DaySheet.Where;
 import strikeoff.timeline.Impression;
+import strikeoff.units.Numbers;
 
 /**
  * Where placements lie, as two tapes show it: one from the start of the cloth, one from its near
@@ -103,7 +103,6 @@ final class Corners {
   }
 
   private static String cm(double mm) {
-    String text = String.format(Locale.ROOT, "%.1f", mm / 10);
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    return Numbers.plain(mm / 10, 1);
   }
 }

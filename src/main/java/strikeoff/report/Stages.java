@@ -3,12 +3,12 @@ package strikeoff.report;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import strikeoff.report.page.Stage;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Numbers;
 
 /** The states of the cloth to step through: one after each colour of a set, and each other work. */
 final class Stages {
@@ -43,6 +43,6 @@ final class Stages {
   }
 
   private static String minute(Moment moment) {
-    return String.format(Locale.ROOT, "%.2f", moment.seconds() / 60.0);
+    return Numbers.fixed(moment.seconds() / 60.0, 2);
   }
 }

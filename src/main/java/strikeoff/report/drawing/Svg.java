@@ -2,7 +2,6 @@ package strikeoff.report.drawing;
 
 import gg.jte.Content;
 import gg.jte.TemplateOutput;
-import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,8 +14,15 @@ import java.util.Map;
 public final class Svg implements Content {
 
   private final String name;
-  private final Map<String, String> attributes = new LinkedHashMap<>();
-  private final List<Content> children = new ArrayList<>();
+  private final Map<String, String> attributes = new LinkedHashMap<>(8);
+  private final List<Part> children = new ArrayList<>();
+
+  /** What stands inside an element. */
+  private sealed interface Part permits Svg.Child, Svg.Words {}
+
+  private record Child(Svg element) implements Part {}
+
+  private record Words(String words) implements Part {}
 
   private Svg(String name) {
     this.name = name;
@@ -69,39 +75,52 @@ public final class Svg implements Content {
 
   /** A name that a screen reader says and a pointer shows. */
   Svg titled(String words) {
-    children.add(0, of("title").add(words));
+    children.add(0, new Child(of("title").add(words)));
     return this;
   }
 
   public Svg add(Svg child) {
-    children.add(child);
+    children.add(new Child(child));
     return this;
   }
 
   public Svg add(String words) {
-    children.add(out -> out.writeContent(escaped(words)));
+    children.add(new Words(words));
     return this;
   }
 
   @Override
   public void writeTo(TemplateOutput out) {
-    out.writeContent("<" + name);
-    attributes.forEach(
-        (attribute, value) -> out.writeContent(" " + attribute + "=\"" + escaped(value) + "\""));
-    if (children.isEmpty()) {
-      out.writeContent("/>");
-      return;
-    }
-    out.writeContent(">");
-    children.forEach(child -> child.writeTo(out));
-    out.writeContent("</" + name + ">");
+    out.writeContent(toString());
   }
 
   @Override
   public String toString() {
-    StringOutput out = new StringOutput();
-    writeTo(out);
+    StringBuilder out = new StringBuilder(1024);
+    write(out);
     return out.toString();
+  }
+
+  private void write(StringBuilder out) {
+    out.append('<').append(name);
+    for (Map.Entry<String, String> attribute : attributes.entrySet()) {
+      out.append(' ').append(attribute.getKey()).append("=\"");
+      escape(attribute.getValue(), out);
+      out.append('"');
+    }
+    if (children.isEmpty()) {
+      out.append("/>");
+      return;
+    }
+    out.append('>');
+    for (Part child : children) {
+      if (child instanceof Child inside) {
+        inside.element().write(out);
+      } else if (child instanceof Words text) {
+        escape(text.words(), out);
+      }
+    }
+    out.append("</").append(name).append('>');
   }
 
   /** At most two decimals, always a point, no trailing zeros, never a minus zero. */
@@ -110,33 +129,46 @@ public final class Svg implements Content {
       throw new IllegalArgumentException("not a coordinate: " + value);
     }
     long hundredths = Math.round(value * 100);
-    long whole = Math.abs(hundredths) / 100;
-    long rest = Math.abs(hundredths) % 100;
-    String sign = hundredths < 0 ? "-" : "";
+    long rest = Math.abs(hundredths % 100);
     if (rest == 0) {
-      return sign + whole;
+      return Long.toString(hundredths / 100);
     }
-    String decimals = rest < 10 ? "0" + rest : rest % 10 == 0 ? "" + rest / 10 : "" + rest;
-    return sign + whole + "." + decimals;
+    StringBuilder text = new StringBuilder(12);
+    if (hundredths < 0) {
+      text.append('-');
+    }
+    text.append(Math.abs(hundredths / 100)).append('.').append(rest / 10);
+    if (rest % 10 != 0) {
+      text.append(rest % 10);
+    }
+    return text.toString();
   }
 
   static String pair(double x, double y) {
     return number(x) + " " + number(y);
   }
 
-  private static String escaped(String text) {
-    StringBuilder escaped = new StringBuilder(text.length() + 16);
+  private static void escape(String text, StringBuilder out) {
+    int written = 0;
     for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '&' -> escaped.append("&amp;");
-        case '<' -> escaped.append("&lt;");
-        case '>' -> escaped.append("&gt;");
-        case '"' -> escaped.append("&quot;");
-        case '\'' -> escaped.append("&#39;");
-        default -> escaped.append(c < ' ' && c != '\n' && c != '\t' ? '\uFFFD' : c);
+      String instead = instead(text.charAt(i));
+      if (instead != null) {
+        out.append(text, written, i).append(instead);
+        written = i + 1;
       }
     }
-    return escaped.toString();
+    out.append(text, written, text.length());
+  }
+
+  /** What is written for a character that means something else in XML; null for all others. */
+  private static String instead(char c) {
+    return switch (c) {
+      case '&' -> "&amp;";
+      case '<' -> "&lt;";
+      case '>' -> "&gt;";
+      case '"' -> "&quot;";
+      case '\'' -> "&#39;";
+      default -> c < ' ' && c != '\n' && c != '\t' ? "\uFFFD" : null;
+    };
   }
 }
