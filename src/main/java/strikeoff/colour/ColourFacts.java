@@ -78,32 +78,27 @@ final class ColourFacts {
 
   private List<Evidence> third() {
     List<Evidence> facts = new ArrayList<>();
+    NearestSwatch listed = new NearestSwatch(printed);
     for (Overprint overprint : overprints) {
-      Lab look = Lab.of(overprint.look());
-      Swatch nearest = null;
-      double least = Double.POSITIVE_INFINITY;
-      for (Swatch swatch : printed) {
-        double difference = swatch.onGroundLab().difference(look);
-        if (!isPartOf(overprint, swatch) && difference < least) {
-          nearest = swatch;
-          least = difference;
-        }
-      }
-      if (nearest != null) {
-        facts.add(
-            new ThirdColour(
-                overprint.design(),
-                overprint.lowerPaste(),
-                overprint.upperPaste(),
-                overprint.look(),
-                nearest.paste(),
-                nearest.onGround(),
-                Ratio.toTenth(least),
-                List.of(new Evidence.Related(nearest.paste(), colourPath(nearest))),
-                overprint.path()));
-      }
+      listed
+          .to(Lab.of(overprint.look()), swatch -> !isPartOf(overprint, swatch))
+          .ifPresent(nearest -> facts.add(third(overprint, nearest)));
     }
     return facts;
+  }
+
+  private ThirdColour third(Overprint overprint, NearestSwatch.Found nearest) {
+    Swatch swatch = nearest.swatch();
+    return new ThirdColour(
+        overprint.design(),
+        overprint.lowerPaste(),
+        overprint.upperPaste(),
+        overprint.look(),
+        swatch.paste(),
+        swatch.onGround(),
+        Ratio.toTenth(nearest.difference()),
+        List.of(new Evidence.Related(swatch.paste(), colourPath(swatch))),
+        overprint.path());
   }
 
   private static boolean isPartOf(Overprint overprint, Swatch swatch) {
