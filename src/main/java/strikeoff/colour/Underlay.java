@@ -99,7 +99,7 @@ final class Underlay {
           && SharedArea.of(lower.separation(), upper.separation()).isPossible();
     }
     return (isAnchorOf(upper.placement(), lower.placement()) || isPrintedFirst(lower, upper))
-        && layout.tube().overlapArea(lower.image(), upper.image())
+        && layout.tube().overlap(lower.image(), upper.image()).squareCm() * 100
             >= upper.image().getArea() * (1 - 1e-9);
   }
 

@@ -85,7 +85,7 @@ public record Crowding(
     Polygon here = template.outlineAt(0, 0);
     double most = 0;
     for (double[] step : steps) {
-      most = Math.max(most, flat.overlapArea(here, template.outlineAt(step[0], step[1])));
+      most = Math.max(most, flat.overlap(here, template.outlineAt(step[0], step[1])).squareCm());
     }
     return most == 0
         ? Optional.empty()
@@ -96,8 +96,8 @@ public record Crowding(
                 new Length(template.bounds().getHeight()),
                 pitch,
                 needed,
-                new Area(most / 100),
-                new Share(most / here.getArea()),
+                new Area(most),
+                new Share(most * 100 / here.getArea()),
                 arrangement.path().key(key)));
   }
 

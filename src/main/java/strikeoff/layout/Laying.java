@@ -180,7 +180,7 @@ final class Laying {
       boolean covers = false;
       for (Polygon other : taken.near(outline, clear)) {
         nearest = Math.min(nearest, tube.distance(outline, other));
-        covers |= nearest == 0 && tube.overlapArea(outline, other) > 0;
+        covers |= nearest == 0 && tube.overlaps(outline, other);
       }
       if (covers || nearest < clear - Tube.ROUNDING) {
         tooNear.add(covers ? -1 : nearest);

@@ -45,7 +45,7 @@ public record Overlap(
       boolean more,
       Placement first,
       Placement second,
-      double areaMm,
+      Area area,
       List<String> marks) {
     double smaller = Math.min(first.outline().getArea(), second.outline().getArea());
     return new Overlap(
@@ -55,8 +55,8 @@ public record Overlap(
         more,
         first.name(),
         second.name(),
-        new Area(areaMm / 100),
-        new Share(Math.min(1, areaMm / smaller)),
+        area,
+        new Share(Math.min(1, area.squareCm() * 100 / smaller)),
         marks,
         later.path(),
         earlier.path());

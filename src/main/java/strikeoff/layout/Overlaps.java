@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
+import strikeoff.units.Area;
 
 /** Finds the placements that lie on each other, by an index, and groups them by arrangements. */
 final class Overlaps {
@@ -49,8 +50,8 @@ final class Overlaps {
       for (Placement earlier : near) {
         // Only what stands earlier in the list, so that each pair is met once.
         if (earlier.id() < later.id() && strangers(earlier, later)) {
-          double area = layout.tube().overlapArea(earlier.outline(), later.outline());
-          if (area > 0) {
+          Area area = layout.tube().overlap(earlier.outline(), later.outline());
+          if (area.squareCm() > 0) {
             long key = ((long) order(later) << 32) | order(earlier);
             found.computeIfAbsent(key, k -> new Found()).add(earlier, later, area);
           }
@@ -95,18 +96,18 @@ final class Overlaps {
   private static final class Found {
 
     private int pairs;
-    private double largest;
+    private Area largest = new Area(0);
     private Placement first;
     private Placement second;
     private final Set<String> marks = new LinkedHashSet<>();
 
-    void add(Placement earlier, Placement later, double area) {
+    void add(Placement earlier, Placement later, Area area) {
       pairs++;
       if (marks.size() < MOST_MARKS) {
         marks.add(earlier.name());
         marks.add(later.name());
       }
-      if (area > largest) {
+      if (area.compareTo(largest) > 0) {
         largest = area;
         first = earlier;
         second = later;

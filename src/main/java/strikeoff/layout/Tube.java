@@ -8,11 +8,12 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.GivenUp;
+import strikeoff.units.Area;
 
 /**
  * How x runs on the cloth: to an end, or round a tube where x = 0 and x = circumference are one
  * place. Everybody who asks whether two things on the cloth meet asks here, so that a tube's seam
- * is never forgotten. Coordinates and distances are in millimetres, areas in square millimetres.
+ * is never forgotten. Coordinates and distances are in millimetres.
  *
  * @param closed true for a tube
  * @param circumference length of the cloth, above zero
@@ -27,6 +28,8 @@ public record Tube(boolean closed, double circumference) {
    * cloth.
    */
   public static final double ROUNDING = 1e-6;
+
+  private static final double SQUARE_MM_IN_CM = 100;
 
   public Tube {
     if (!(circumference > 0) || Double.isInfinite(circumference)) {
@@ -50,10 +53,10 @@ public record Tube(boolean closed, double circumference) {
   }
 
   /**
-   * The area that two shapes share, 0 if they only touch. On a tube one shape is taken as often as
-   * it meets the other going round.
+   * The area that two shapes share, none if they only touch. On a tube one shape is taken as often
+   * as it meets the other going round.
    */
-  public double overlapArea(Geometry one, Geometry other) {
+  public Area overlap(Geometry one, Geometry other) {
     GivenUp.ifAsked();
     double area = 0;
     Envelope a = one.getEnvelopeInternal();
@@ -61,7 +64,12 @@ public record Tube(boolean closed, double circumference) {
     for (int turn = firstTurn(a, b); turn <= lastTurn(a, b); turn++) {
       area += shared(one, other, turn * circumference);
     }
-    return area;
+    return new Area(area / SQUARE_MM_IN_CM);
+  }
+
+  /** True if two shapes share more than an edge. */
+  public boolean overlaps(Geometry one, Geometry other) {
+    return overlap(one, other).squareCm() > 0;
   }
 
   /** The shortest distance between two shapes, on a tube the shorter way round; 0 if they meet. */

@@ -42,7 +42,7 @@ final class Laps {
       left--;
       if (earlier.id() < later.id() && kind.test(earlier)) {
         double shared =
-            tube.overlapArea(earlier.footprint().image(), later.footprint().image()) / 100;
+            tube.overlap(earlier.footprint().image(), later.footprint().image()).squareCm();
         if (shared > 0) {
           laps.add(Lap.of(earlier, later, shared));
         }

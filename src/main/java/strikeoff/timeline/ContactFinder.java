@@ -22,8 +22,6 @@ import strikeoff.units.Area;
  */
 final class ContactFinder {
 
-  private static final double SQUARE_MM_IN_CM = 100;
-
   private static final Comparator<Impression> IN_ORDER = Comparator.comparingInt(Impression::id);
 
   private final Tube tube;
@@ -120,11 +118,11 @@ final class ContactFinder {
         || earlier.lifted().compareTo(later.laid()) > 0) {
       return Optional.empty();
     }
-    double area = tube.overlapArea(later.footprint().frame(), earlier.footprint().image());
-    if (area <= 0) {
+    Area area = tube.overlap(later.footprint().frame(), earlier.footprint().image());
+    if (area.squareCm() <= 0) {
       return Optional.empty();
     }
     return Optional.of(
-        new Contact(earlier, later, new Area(area / SQUARE_MM_IN_CM), safe.apply(earlier, later)));
+    new Contact(earlier, later, area, safe.apply(earlier, later)));
   }
 }

@@ -183,7 +183,7 @@ final class Together {
     }
     long lay = Workshop.seconds(plan.handling().lay());
     for (Printed other : lying) {
-      boolean inTheWay = tube.overlapArea(other.footprint().frame(), job.footprint().frame()) > 0;
+      boolean inTheWay = tube.overlaps(other.footprint().frame(), job.footprint().frame());
       if (inTheWay) {
         Resource itsScreen = Resource.screen(other.footprint().screen().name());
         start =

@@ -114,8 +114,8 @@ class ClockProperties {
         assertThat(earlier.laid()).isLessThanOrEqualTo(later.laid());
         boolean atOnce = earlier.lifted().compareTo(later.laid()) > 0;
         if (atOnce) {
-          assertThat(tube.overlapArea(earlier.footprint().frame(), later.footprint().frame()))
-              .isZero();
+          assertThat(tube.overlaps(earlier.footprint().frame(), later.footprint().frame()))
+              .isFalse();
         }
       }
       Impression before = below.put(later.footprint().placement().id(), later);
