@@ -98,7 +98,7 @@ final class Ages {
     double minutes = oldest.age().minutes();
     return new PasteAge(
         paste.name(),
-        group.name(),
+        group,
         alkali,
         paste.storage(),
         oldest.ready(),

@@ -6,6 +6,7 @@ import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Storage;
+import strikeoff.policy.ReactiveGroup;
 import strikeoff.timeline.Moment;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
@@ -34,7 +35,7 @@ import strikeoff.units.Span;
  */
 public record PasteAge(
     String paste,
-    String group,
+    ReactiveGroup group,
     HeldAlkali alkali,
     Storage kept,
     Moment mixedAt,

@@ -14,7 +14,6 @@ import strikeoff.units.MeshCount;
 /**
  * What goes through a screen.
  *
- * @param medium as people call it
  * @param finestHolds the finest detail that the finest mesh for such paste holds
  * @param pastes that go through it, with that medium
  * @param deposit what a pull of the first of them lays down
@@ -22,8 +21,7 @@ import strikeoff.units.MeshCount;
 public record MeshForPaste(
     String screen,
     MeshCount count,
-    String medium,
-    boolean paint,
+    Medium medium,
     Length finestHolds,
     List<String> pastes,
     Deposit deposit,
@@ -39,8 +37,7 @@ public record MeshForPaste(
     return new MeshForPaste(
         screen.name(),
         screen.mesh(),
-        first.medium().text(),
-        first.medium() == Medium.PAINT,
+        first.medium(),
         DetailOnMesh.finestHolds(policy),
         pastes.stream().map(Paste::name).distinct().toList(),
         Deposit.of(screen, first, cloth, policy),

@@ -20,6 +20,7 @@ import strikeoff.paste.Pastes;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
+import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.timeline.Moment;
 import strikeoff.units.Area;
 import strikeoff.units.Concentration;
@@ -68,7 +69,7 @@ final class EstuaryFacts {
       ages.add(
           new PasteAge(
               paste.name(),
-              "dichlorotriazine",
+              PolicyReader.builtIn().group("dichlorotriazine"),
               HeldAlkali.NONE,
               paste.storage(),
               Moment.of(1, 580),

@@ -3,6 +3,7 @@ package strikeoff.rulebook.own;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -95,10 +96,34 @@ final class Whose {
     if (Quantity.class.isAssignableFrom(type)) {
       return Kind.of(type).map(kind -> new Value(words, name + "().base()", kind, false));
     }
+    Optional<String> called = calledBy(type);
+    if (called.isPresent()) {
+      return Optional.of(new Value(words, name + "()." + called.get() + "()", Kind.NAME, false));
+    }
     boolean texts =
         Collection.class.isAssignableFrom(type)
             && method.getGenericReturnType().getTypeName().endsWith("<java.lang.String>");
     return texts ? Optional.of(new Value(words, name, Kind.NAME, true)) : Optional.empty();
+  }
+
+  /**
+   * How something of the trade tells its name: a kind of thing by its text, a thing by its name.
+   */
+  private static Optional<String> calledBy(Class<?> type) {
+    if (type.isEnum()) {
+      return has(type, "text");
+    }
+    return type.isRecord() && type.getRecordComponents()[0].getName().equals("name")
+        ? has(type, "name")
+        : Optional.empty();
+  }
+
+  private static Optional<String> has(Class<?> type, String method) {
+    return Arrays.stream(type.getMethods())
+        .filter(m -> m.getName().equals(method) && m.getParameterCount() == 0)
+        .filter(m -> m.getReturnType() == String.class)
+        .map(Method::getName)
+        .findFirst();
   }
 
   /** As {@code frame length} for {@code frameLength}. */

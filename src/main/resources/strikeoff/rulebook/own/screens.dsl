@@ -12,7 +12,7 @@
 [condition][screens.MeshForPaste]a paste goes through a mesh=MeshForPaste()
 [condition][screens.MeshForPaste]- finer than {number} per cm=count.perCm > {number}
 [condition][screens.MeshForPaste]- coarser than {number} per cm=count.perCm < {number}
-[condition][screens.MeshForPaste]- for paint=paint == true
+[condition][screens.MeshForPaste]- for paint=medium.text == "paint"
 [condition][screens.SqueegeeFit]a squeegee goes with a screen=SqueegeeFit()
 [condition][screens.SqueegeeFit]- covering its image by less than {length}=overlap.base() < {length}
 [condition][screens.SeparationOnScreen]a colour lies on a screen=SeparationOnScreen()
