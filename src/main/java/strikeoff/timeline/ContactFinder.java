@@ -122,7 +122,6 @@ final class ContactFinder {
     if (area.squareCm() <= 0) {
       return Optional.empty();
     }
-    return Optional.of(
-    new Contact(earlier, later, area, safe.apply(earlier, later)));
+    return Optional.of(new Contact(earlier, later, area, safe.apply(earlier, later)));
   }
 }
