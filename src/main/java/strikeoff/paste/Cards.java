@@ -8,9 +8,10 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
+import strikeoff.units.Mass;
 import strikeoff.units.Range;
 
-/** Scales recipes to the need. */
+/** Writes recipes out for the amounts that are mixed. */
 final class Cards {
 
   private Cards() {}
@@ -20,10 +21,20 @@ final class Cards {
     List<MixingCard> cards = new ArrayList<>();
     for (PasteUse use : uses) {
       Paste paste = plan.pastes().get(use.paste());
-      Optional<Range> sum = new Recipe(paste, policy).sumGrams();
-      if (sum.isPresent() && sum.get().best() > 0) {
-        double factor = use.toMix().grams() / sum.get().best();
-        cards.add(new MixingCard(paste.name(), use.toMix(), factor, lines(paste, factor, policy)));
+      Recipe recipe = new Recipe(paste, policy);
+      Optional<Range> sum = recipe.sumGrams();
+      Optional<Range> batch = recipe.batchGrams();
+      if (sum.isPresent() && sum.get().best() > 0 && batch.isPresent()) {
+        double factor = batch.get().best() / sum.get().best();
+        cards.add(
+            new MixingCard(
+                paste.name(),
+                new Mass(batch.get().best()),
+                Math.max(1, use.batches()),
+                use.needGrams(),
+                use.toMix(),
+                factor,
+                lines(paste, factor, policy)));
       }
     }
     return cards;

@@ -44,7 +44,7 @@ final class PasteTables {
           new TableSection(
               "cards",
               "Mixing cards",
-              "The plan's recipes, scaled to what the run needs.",
+              "The plan's recipes, for the amounts that it mixes.",
               pastes.cards().stream().map(card -> card(card, pastes)).toList(),
               true));
     }
@@ -139,16 +139,29 @@ final class PasteTables {
         card.paste() + ", " + card.amount().text(),
         List.of(words("Part"), number("Weigh"), number("or measure")),
         rows,
-        pastes.evidence().stream()
-            .filter(ThickenerStrength.class::isInstance)
-            .map(ThickenerStrength.class::cast)
-            .filter(strength -> strength.paste().equals(card.paste()))
-            .map(
-                strength ->
-                    "Thickener "
-                        + Estimates.best(strength.share(), Share::new)
-                        + " w/v. Spoons and cups are level US ones; weigh where you can.")
-            .findFirst()
-            .orElse(""));
+        needed(card) + thickener(card, pastes));
+  }
+
+  private static String needed(MixingCard card) {
+    return (card.batches() == 1 ? "" : card.batches() + " batches of it are mixed. ")
+        + "The run needs about "
+        + Estimates.best(card.needGrams(), Mass::new)
+        + "; "
+        + card.enough().text()
+        + " is enough by the careful estimate.";
+  }
+
+  private static String thickener(MixingCard card, Pastes pastes) {
+    return pastes.evidence().stream()
+        .filter(ThickenerStrength.class::isInstance)
+        .map(ThickenerStrength.class::cast)
+        .filter(strength -> strength.paste().equals(card.paste()))
+        .map(
+            strength ->
+                " Thickener "
+                    + Estimates.best(strength.share(), Share::new)
+                    + " w/v. Spoons and cups are level US ones; weigh where you can.")
+        .findFirst()
+        .orElse("");
   }
 }

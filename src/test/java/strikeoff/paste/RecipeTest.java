@@ -110,15 +110,30 @@ public class RecipeTest {
         .isCloseTo(100, within(1e-9));
   }
 
+  /** The card says what the day sheet says, and what the run needs beside it. */
   @Test
-  void aMixingCardMakesWhatTheRunNeeds() {
+  void aMixingCardMakesWhatThePlanMixes() {
     Worked worked = recipe("dye: 3 g, urea: 1 tbsp, alginate: 2 g, water: 85 ml");
     MixingCard card = worked.facts().pastes().cards().get(0);
-    assertThat(card.amount()).isEqualTo(worked.the(PasteUse.class).toMix());
-    double sum = card.lines().stream().mapToDouble(line -> line.grams().best()).sum();
-    assertThat(sum).isCloseTo(card.amount().grams(), within(1e-6));
+    PasteUse use = worked.the(PasteUse.class);
+    assertThat(card.amount().grams()).isEqualTo(use.mixedGrams().orElseThrow().best());
+    assertThat(card.factor()).isEqualTo(1);
+    assertThat(card.needGrams()).isEqualTo(use.needGrams());
+    assertThat(card.enough()).isEqualTo(use.toMix());
     assertThat(card.lines()).extracting(MixingCard.Line::substance).first().isEqualTo("dye");
-    assertThat(card.lines().get(1).spoons()).isPresent();
+    assertThat(card.lines().get(1).spoons()).contains("1 tbsp");
+  }
+
+  /** 3 + 10 + 2 + 85 g are 100 g, so 250 g is two and a half times the recipe. */
+  @Test
+  void aRecipeIsScaledToTheAmountThatIsStated() {
+    String rest = "amount: 250 g, recipe: {dye: 3 g, urea: 10 g, alginate: 2 g, water: 85 g}";
+    Worked worked = Worked.reeds("medium: dye, group: DCT, colour: green, " + rest, PRINT);
+    MixingCard card = worked.facts().pastes().cards().get(0);
+    assertThat(card.amount().grams()).isEqualTo(250);
+    assertThat(card.lines())
+        .extracting(line -> line.grams().best())
+        .containsExactly(7.5, 25.0, 5.0, 212.5);
   }
 
   @Test

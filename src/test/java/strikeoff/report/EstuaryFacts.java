@@ -88,6 +88,9 @@ final class EstuaryFacts {
           new MixingCard(
               paste.name(),
               new Mass(250),
+              1,
+              new Range(180, 200, 230),
+              new Mass(230),
               1.2,
               List.of(
                   new MixingCard.Line(
