@@ -173,6 +173,7 @@ public final class Described {
     return switch (step.getClass().getSimpleName()) {
       case "HeatSet" -> "heat-set";
       case "EndOfDay" -> "end of day";
+      case "WashScreen" -> "wash screen";
       default -> step.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
     };
   }

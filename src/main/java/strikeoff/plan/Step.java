@@ -176,6 +176,26 @@ public sealed interface Step {
     }
   }
 
+  /**
+   * Wash screens out, those that hold paste by then; they dry by themselves.
+   *
+   * @param screens names
+   * @param takes for all of them together; each takes the handling's time if it is empty
+   */
+  record WashScreen(
+      int number, List<String> screens, Optional<Span> takes, Optional<String> by, PlanPath path)
+      implements Step {
+
+    public WashScreen {
+      screens = List.copyOf(screens);
+    }
+
+    @Override
+    public String title() {
+      return "wash screen " + String.join(", ", screens);
+    }
+  }
+
   /** Move the cloth so that the table shows it from {@code to} on. */
   record Move(int number, Length to, Optional<Span> takes, Optional<String> by, PlanPath path)
       implements Step {

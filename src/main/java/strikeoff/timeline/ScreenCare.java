@@ -3,9 +3,11 @@ package strikeoff.timeline;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Step;
+import strikeoff.units.Span;
 
 /**
  * Which paste lies in which screen, and the washing out: at a sink, by one person, and then the
@@ -38,25 +40,40 @@ final class ScreenCare {
   void exchange(Step step, String person, String screen, String paste) {
     String now = holds.get(screen);
     if (now != null && !now.equals(paste)) {
-      wash(step, person, screen);
+      wash(step, person, screen, Daybook.seconds(takes.washScreen()));
     }
+  }
+
+  /**
+   * Washes out those of some screens that hold paste.
+   *
+   * @param all the time for all of them; each takes its usual time if it is empty
+   */
+  void wash(Step step, String person, List<String> screens, Optional<Span> all) {
+    List<String> full = screens.stream().distinct().filter(holds::containsKey).toList();
+    if (full.isEmpty()) {
+      return;
+    }
+    Optional<Span> each = all.map(span -> new Span(span.minutes() / full.size()));
+    long seconds = Daybook.seconds(each.orElse(takes.washScreen()));
+    full.forEach(screen -> wash(step, person, screen, seconds));
   }
 
   /** Washes out every screen that holds paste, but for those that are needed again. */
   void washAllBut(Step step, String person, Set<String> needed) {
     for (String screen : List.copyOf(holds.keySet())) {
       if (!needed.contains(screen)) {
-        wash(step, person, screen);
+        wash(step, person, screen, Daybook.seconds(takes.washScreen()));
       }
     }
   }
 
-  private void wash(Step step, String person, String screen) {
+  private void wash(Step step, String person, String screen, long seconds) {
     shared.book(
         Entry.of(step, Task.Kind.WASH_SCREEN, "wash out " + screen).by(person).screen(screen),
         List.of(Resource.person(person), Resource.screen(screen)),
         Resource.Kind.SINK,
-        Daybook.seconds(takes.washScreen()));
+        seconds);
     Task dries =
         shared.book(
             Entry.of(step, Task.Kind.DRY_SCREEN, screen + " dries").screen(screen),

@@ -16,7 +16,7 @@ import strikeoff.units.Span;
  * Works a run as written, in one pass, to the second.
  *
  * <p>Work runs on past closing time; only {@code end of day} stops it. Screens that hold paste are
- * washed out at the end of a day and after the last print step that needs them on that day.
+ * washed out after the last print step that needs them on a day, unless a step of that day does it.
  */
 final class Simulation {
 
@@ -71,7 +71,10 @@ final class Simulation {
         cloth);
   }
 
-  /** Screens that a print step uses before the day ends; the others are washed out at once. */
+  /**
+   * Screens that a print step uses, or a step washes out, before the day ends; the others are
+   * washed out at once.
+   */
   private Set<String> neededToday(int from) {
     Set<String> needed = new LinkedHashSet<>();
     for (int i = from; i < plan.run().size(); i++) {
@@ -81,6 +84,8 @@ final class Simulation {
       }
       if (step instanceof Step.Print print) {
         needed.addAll(sets.screens(print));
+      } else if (step instanceof Step.WashScreen wash) {
+        needed.addAll(wash.screens());
       }
     }
     return needed;
@@ -96,6 +101,8 @@ final class Simulation {
       printing.print(print);
     } else if (step instanceof Step.Dry dry) {
       waiting.until(step, dry.waits(), dry.by(), dry.title());
+    } else if (step instanceof Step.WashScreen wash) {
+      shop.washScreens(wash);
     } else if (step instanceof Step.Move move) {
       table.show(
           move,

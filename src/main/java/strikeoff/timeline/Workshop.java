@@ -229,6 +229,11 @@ final class Workshop {
     screens.exchange(step, person, screen, paste);
   }
 
+  /** Washes out those of some screens that hold paste. */
+  void washScreens(Step.WashScreen step) {
+    screens.wash(step, person(step.by()), step.screens(), step.takes());
+  }
+
   /** Washes out every screen that holds paste, but for those that are needed again. */
   void washScreens(Step step, String person, Set<String> needed) {
     screens.washAllBut(step, person, needed);

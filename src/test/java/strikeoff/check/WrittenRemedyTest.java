@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.function.BiFunction;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import strikeoff.findings.Finding;
@@ -31,6 +32,25 @@ class WrittenRemedyTest {
   void aMirroredPanelIsMovedToItsLine() {
     mends("layout/mirrored-panels-askew", (plan, told) -> set(plan, "right", told.get(0)));
     mends("layout/mirrored-motifs-do-not-meet", (plan, told) -> set(plan, "right", told.get(0)));
+  }
+
+  /** The step is written where the finding says, and nothing is left to say. */
+  @Test
+  void screensAreWashedBeforePasteDriesInThem() {
+    mends("drying/paint-dries-in-screen", (plan, told) -> insert(plan, 2, told.get(0)));
+    mends("drying/paste-dries-in-screen", (plan, told) -> insert(plan, 2, told.get(0)));
+  }
+
+  /** Writes a step after another one, by its number. */
+  private static String insert(String plan, int after, String step) {
+    String run = plan.substring(plan.indexOf("\nrun:\n"));
+    Matcher steps = Pattern.compile("(?m)^  - ").matcher(run);
+    for (int i = 0; i <= after; i++) {
+      assertThat(steps.find()).isTrue();
+    }
+    String changed =
+        run.substring(0, steps.start()) + "  " + step + "\n" + run.substring(steps.start());
+    return plan.replace(run, changed);
   }
 
   /** Puts entries in place of those of the same keys in a map of one line. */

@@ -14,6 +14,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tuple;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
@@ -68,6 +69,8 @@ class SharedRoomProperties {
                   new Step.Dry(
                       n, PrintDay.until(Until.Dryness.FRAME_SAFE), air(Draught.By.FAN), by, path);
               case 6 -> new Step.Rinse(n, new Temperature(20), new Span(minutes + 1), by, path);
+              case 7 -> washScreen(n, List.of("s0", "s1", "s2"), by, path);
+              case 8 -> washScreen(n, List.of("s" + minutes % 3), by, path);
               default -> new Step.EndOfDay(n, path);
             };
           });
@@ -91,6 +94,11 @@ class SharedRoomProperties {
           path);
     }
 
+    private Step washScreen(int n, List<String> screens, Optional<String> by, PlanPath path) {
+      Optional<Span> takes = minutes % 2 == 0 ? Optional.empty() : Optional.of(new Span(minutes));
+      return new Step.WashScreen(n, screens, takes, by, path);
+    }
+
     private Until time() {
       return PrintDay.minutes(minutes);
     }
@@ -105,14 +113,16 @@ class SharedRoomProperties {
     Arbitrary<Part> part =
         Combinators.combine(
                 Arbitraries.frequency(
-                    net.jqwik.api.Tuple.of(2, 0),
-                    net.jqwik.api.Tuple.of(5, 1),
-                    net.jqwik.api.Tuple.of(5, 2),
-                    net.jqwik.api.Tuple.of(2, 3),
-                    net.jqwik.api.Tuple.of(2, 4),
-                    net.jqwik.api.Tuple.of(1, 5),
-                    net.jqwik.api.Tuple.of(1, 6),
-                    net.jqwik.api.Tuple.of(1, 7)),
+                    Tuple.of(2, 0),
+                    Tuple.of(5, 1),
+                    Tuple.of(5, 2),
+                    Tuple.of(2, 3),
+                    Tuple.of(2, 4),
+                    Tuple.of(1, 5),
+                    Tuple.of(1, 6),
+                    Tuple.of(2, 7),
+                    Tuple.of(2, 8),
+                    Tuple.of(1, 9)),
                 Arbitraries.integers().between(0, 1),
                 Arbitraries.integers().between(0, 1),
                 Arbitraries.integers().between(0, 50))

@@ -16,6 +16,8 @@ final class Everyday {
           Map.entry("press", "heat-set: press"),
           Map.entry("heat", "heat-set: iron"),
           Map.entry("wait", "dry: 30 min"),
+          Map.entry("wash out", "wash screen: all"),
+          Map.entry("wash screens", "wash screen: all"),
           Map.entry("overnight", "end of day"));
 
   /** Trade names of colours, each with a named colour that comes near. */

@@ -24,7 +24,18 @@ final class StepPart {
 
   private static final String END = "end of day";
   private static final List<String> VERBS =
-      List.of("mix", "print", "dry", "move on", "sew", "fix", "rinse", "wash", "heat-set", END);
+      List.of(
+          "mix",
+          "print",
+          "dry",
+          "wash screen",
+          "move on",
+          "sew",
+          "fix",
+          "rinse",
+          "wash",
+          "heat-set",
+          END);
 
   private final Draft draft;
   private final Crew crew;
@@ -108,6 +119,7 @@ final class StepPart {
       case "mix" -> mix(f);
       case "print" -> printing.print(number, f);
       case "dry" -> dry(f);
+      case "wash screen" -> washScreen(f);
       case "move on" -> move(f);
       case "sew" -> sew(f);
       case "fix" -> wet.fix(number, f);
@@ -150,6 +162,18 @@ final class StepPart {
         f.optional("air", room.draught(f, "air")),
         by(f),
         f.path());
+  }
+
+  private Step washScreen(Fields f) {
+    List<String> screens = draft.names().screens();
+    Expected<String> name =
+        Values.nameIn(
+            "all, or a screen's name",
+            "screen",
+            Stream.concat(screens.stream(), Stream.of("all")).toList());
+    List<String> named = f.required("wash screen", Values.oneOrMore(name));
+    boolean all = named.contains("all") && !screens.contains("all");
+    return new Step.WashScreen(number, all ? screens : named, takes(f), by(f), f.path());
   }
 
   private Step move(Fields f) {

@@ -43,7 +43,10 @@ final class Keys {
 
   /** What a step does, without the figures that a printer changes to mend it. */
   private static String lasting(Step step) {
-    if (step instanceof Step.Mix || step instanceof Step.Print || step instanceof Step.Sew) {
+    if (step instanceof Step.Mix
+        || step instanceof Step.Print
+        || step instanceof Step.Sew
+        || step instanceof Step.WashScreen) {
       return step.title();
     }
     if (step instanceof Step.Dry) {

@@ -59,7 +59,7 @@ class DemoPlansTest {
                             + " “61 cm” is a length",
                         "30:37 designs.cockle.separations[1].paste: no paste is called “rsut”; did"
                             + " you mean “rust”?",
-                        "39:5 run[4]: a step says what is done with one of mix, print, dry, move"
+                        "39:5 run[4]: a step says what is done with one of mix, print, dry, wash screen, move"
                             + " on, sew, fix, rinse, wash, heat-set, end of day; did you mean"
                             + " “heat-set”?"));
   }

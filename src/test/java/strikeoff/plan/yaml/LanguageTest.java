@@ -50,7 +50,7 @@ class LanguageTest {
                   + "  dots: {design: shell, fill: brick, pitch: 30 x 20 cm}\n"
                   + "  pair: {design: shell, at: [\"1 cm, 2 cm\", [50 cm, 2 cm]], turn: 90°, mirrored: yes}\n"
                   + "run:\n  - print: edge\n    before moving: {until: lift-safe, air: fan}\n"
-                  + "  - move on: 1 m\n  - heat-set: iron\n  - end of day: now\n");
+                  + "  - wash screen: all\n  - move on: 1 m\n  - heat-set: iron\n  - end of day: now\n");
 
   @Test
   void everyKeyStandsOnThePageOfTheLanguage() throws IOException {

@@ -230,7 +230,7 @@ class MistakesTest {
         mistake(
             "- rinse: 20 °C",
             "- rinze: 20 °C",
-            "36:5 a step says what is done with one of mix, print, dry, move on, sew, fix, rinse, wash,"
+            "36:5 a step says what is done with one of mix, print, dry, wash screen, move on, sew, fix, rinse, wash,"
                 + " heat-set, end of day; did you mean “rinse”?"),
         mistake(
             "- rinse: 20 °C",
@@ -282,6 +282,10 @@ class MistakesTest {
             "only: 1-3, 5",
             "colours: [ochre]",
             "29:14 the design shell has no further separation “ochre”; its pastes are ink, sand"),
+        mistake(
+            "- dry: until fix-safe",
+            "- wash screen: kye",
+            "32:18 no screen is called “kye”; did you mean “key”?"),
         mistake(
             "only: 1-3, 5",
             "by: Wern",
