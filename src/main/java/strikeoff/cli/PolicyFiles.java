@@ -20,10 +20,10 @@ final class PolicyFiles {
    * A policy file.
    *
    * @param name as the user would write it
-   * @param trusted true if it may name own rules: the user gave it or the folder it stands in, or
-   *     runs the program there
+   * @param given true if the user named it: own rules that it names are run. One that is found
+   *     beside plans may have been handed in with them.
    */
-  record PolicyFile(Path path, String name, boolean trusted) {
+  record PolicyFile(Path path, String name, boolean given) {
 
     /** The folder it stands in, as the user would write it. */
     String folderName() {
@@ -41,13 +41,11 @@ final class PolicyFiles {
     Path folder = plan.path().toAbsolutePath().normalize().getParent();
     Path given = plan.given().map(g -> g.toAbsolutePath().normalize()).orElse(folder);
     Path top = folder.startsWith(base) ? base : given;
-    boolean named = plan.given().isPresent();
     Deque<PolicyFile> found = new ArrayDeque<>();
     for (Path at = folder; at != null; at = at.equals(top) ? null : at.getParent()) {
       Path file = at.resolve(NAME);
       if (Files.isRegularFile(file)) {
-        boolean trusted = at.equals(base) || named && given.startsWith(at);
-        found.addFirst(new PolicyFile(file, name(file, plan, folder), trusted));
+        found.addFirst(new PolicyFile(file, name(file, plan, folder), false));
       }
     }
     return new ArrayList<>(found);

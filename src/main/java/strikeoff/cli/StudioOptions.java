@@ -11,14 +11,16 @@ final class StudioOptions {
       names = "--policy",
       paramLabel = "FILE",
       description =
-          "The studio's policy. Without it, each studio.yaml in a plan's folder and the folders"
-              + " above it applies.")
+          "The studio's policy, for all plans. Without it, each studio.yaml in a plan's folder and"
+              + " the folders above it applies, but own rules that it names aren't run.")
   private Optional<String> policy = Optional.empty();
 
   @Option(
       names = "--rules",
       paramLabel = "DIR",
-      description = "A folder of own rules (.dslr, .drl). They are code that you trust.")
+      description =
+          "A folder of own rules (.dslr, .drl). They are code that you trust: none is run that"
+              + " neither this nor --policy names.")
   private Optional<String> rules = Optional.empty();
 
   @Option(

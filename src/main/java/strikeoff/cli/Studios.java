@@ -145,8 +145,7 @@ final class Studios {
     boolean notRun = false;
     for (PolicyFile file : policies) {
       Optional<String> folder = StudioReader.ownRules(text(file));
-      folder.ifPresent(f -> ownRules(file, f, folders));
-      notRun = notRun || folder.isPresent() && !file.trusted();
+      notRun |= folder.isPresent() && !ownRules(file, folder.get(), folders);
     }
     Rulebook book = rulebook(folders);
     List<String> ids = book.rules().stream().map(RuleInfo::id).toList();
@@ -166,24 +165,28 @@ final class Studios {
         files.isEmpty() ? Studio.plain(builtIn) : Studio.of(builtIn, files), book, bounds);
   }
 
-  private void ownRules(PolicyFile file, String folder, Map<Path, String> folders) {
+  /** True if they are run: because the user named the policy, or their folder. */
+  private boolean ownRules(PolicyFile file, String folder, Map<Path, String> folders) {
     try {
       Path path = file.path().toAbsolutePath().resolveSibling(folder).normalize();
-      String above = file.folderName();
-      if (file.trusted()) {
-        folders.put(path, above.isEmpty() ? folder : above + "/" + folder);
-      } else {
-        ruleFolders.add(path);
-        notes.add(
-            file.name()
-                + ": its own rules aren't run, since it stands beside the plans and wasn't named;"
-                + " --policy "
-                + file.name()
-                + " runs them");
+      String name = file.folderName().isEmpty() ? folder : file.folderName() + "/" + folder;
+      if (folders.keySet().stream().anyMatch(f -> f.toAbsolutePath().normalize().equals(path))) {
+        return true;
       }
+      if (file.given()) {
+        folders.put(path, name);
+        return true;
+      }
+      ruleFolders.add(path);
+      notes.add(
+          file.name()
+              + ": its own rules aren't run, since it was found beside the plans; --rules "
+              + name
+              + " runs them");
     } catch (InvalidPathException e) {
       wrong.add(file.name() + ": the folder of own rules is no path");
     }
+    return false;
   }
 
   private Rulebook rulebook(Map<Path, String> folders) {

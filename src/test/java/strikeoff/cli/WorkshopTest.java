@@ -86,7 +86,9 @@ class WorkshopTest {
 
   @Test
   void theClassIsCheckedAgainstTheWorkshopsOwnRules() {
-    assertThat(run("check", "workshop")).as(err).isEqualTo(Exit.UNREADABLE.code());
+    assertThat(run("check", "workshop", "--rules", "workshop/rules"))
+        .as(err)
+        .isEqualTo(Exit.UNREADABLE.code());
     assertThat(out.lines().filter(line -> line.contains("workshop/saturday/")).toList())
         .extracting(line -> line.replaceAll("\\s+", " ").strip())
         .contains(
@@ -105,14 +107,14 @@ class WorkshopTest {
 
   @Test
   void aForbiddenAcceptanceCountsForNothingAndIsToldWithItsPolicy() {
-    run("check", "workshop/saturday/falk.yaml");
+    run("check", "workshop/saturday/falk.yaml", "--rules", "workshop/rules");
     assertThat(out)
         .contains("STOP  paste/short")
         .doesNotContain("Accepted:")
         .contains("RISK  acceptance/not-allowed")
         .contains("workshop/studio.yaml, line 32");
     edit("studio.yaml", "accept: [", "accept: [paste/short, ");
-    run("check", "workshop/saturday/falk.yaml");
+    run("check", "workshop/saturday/falk.yaml", "--rules", "workshop/rules");
     assertThat(out).contains("Accepted:").doesNotContain("acceptance/not-allowed");
   }
 
@@ -122,10 +124,10 @@ class WorkshopTest {
     assertThat(out)
         .as("the workshop alone calls it a risk")
         .contains("RISK  beginners/long-series");
-    run("check", "workshop");
+    run("check", "workshop", "--rules", "workshop/rules");
     assertThat(out).as("the course insists").contains("STOP  beginners/long-series");
     edit("studio.yaml", "own rules: rules", "own rules: rules\nholds below: yes");
-    run("check", "workshop");
+    run("check", "workshop", "--rules", "workshop/rules");
     assertThat(out).as("the studio holds").contains("RISK  beginners/long-series");
   }
 
@@ -134,7 +136,7 @@ class WorkshopTest {
     assertThat(run("explain", "drying/paint-dries-in-screen")).isZero();
     assertThat(out).contains("15 min");
     edit("studio.yaml", "limits:\n", "limits:\n  drying/in-mesh-of-paint: 5 min\n");
-    run("check", "workshop/saturday/cleo.yaml");
+    run("check", "workshop/saturday/cleo.yaml", "--rules", "workshop/rules");
     assertThat(out).contains("drying/paint-dries-in-screen").contains("longer than 5 min");
     run("explain", "--policy", "workshop/studio.yaml", "drying/in-mesh-of-paint");
     run("rules", "--policy", "workshop/studio.yaml");
@@ -146,13 +148,14 @@ class WorkshopTest {
   @Test
   void aScreenThatLeavesTheInventoryIsMissedWhereAPlanNamesIt() {
     edit("studio.yaml", "  border open:", "  border sold:");
-    assertThat(run("check", "workshop/saturday/agnes.yaml")).isEqualTo(Exit.UNREADABLE.code());
+    assertThat(run("check", "workshop/saturday/agnes.yaml", "--rules", "workshop/rules"))
+        .isEqualTo(Exit.UNREADABLE.code());
     assertThat(out).contains("agnes.yaml:12:18").contains("no screen is called “border open”");
   }
 
   @Test
   void whatAPlanTakesFromTheStudioIsTold() {
-    run("check", "-v", "workshop/saturday/agnes.yaml");
+    run("check", "-v", "workshop/saturday/agnes.yaml", "--rules", "workshop/rules");
     assertThat(out)
         .contains("screens.border open of the studio")
         .contains("workshop/studio.yaml, line 14")
@@ -161,7 +164,15 @@ class WorkshopTest {
 
   @Test
   void resultsAndReportSayWhichPoliciesApplied() throws IOException {
-    run("check", "workshop", "--format", "json=all.json", "--reports", "pages");
+    run(
+        "check",
+        "workshop",
+        "--rules",
+        "workshop/rules",
+        "--format",
+        "json=all.json",
+        "--reports",
+        "pages");
     assertThat(Files.readString(desk.resolve("all.json")).replaceAll("\\s+", ""))
         .contains("\"policies\":[\"workshop/studio.yaml\",\"workshop/saturday/studio.yaml\"]")
         .contains("\"id\":\"house/late-finish\"");
@@ -191,7 +202,7 @@ class WorkshopTest {
         "rules/house/day.dslr",
         "the day ends later than 16:30",
         "the day finishes later than 16:30");
-    assertThat(run("check", "workshop")).isEqualTo(Exit.USAGE.code());
+    assertThat(run("check", "workshop", "--rules", "workshop/rules")).isEqualTo(Exit.USAGE.code());
     assertThat(out).isEmpty();
     assertThat(err.replaceAll("\\s+", " "))
         .contains(
@@ -205,7 +216,7 @@ class WorkshopTest {
     edit("studio.yaml", "table/many-lays: risk", "table/many-lays: rsk");
     edit("studio.yaml", "mesh: 61/cm", "mesh: 61 cm");
     edit("studio.yaml", "studio: Workshop", "studo: Workshop");
-    assertThat(run("check", "workshop")).isEqualTo(Exit.USAGE.code());
+    assertThat(run("check", "workshop", "--rules", "workshop/rules")).isEqualTo(Exit.USAGE.code());
     assertThat(err.replaceAll("\\s+", " "))
         .contains("workshop/studio.yaml:23:3: limits.time/waiting-shore: no limit is called")
         .contains("did you mean “time/waiting-share”?")
@@ -214,7 +225,7 @@ class WorkshopTest {
         .contains("workshop/studio.yaml:12:60: screens.small fine.mesh: ")
         .contains("“studo” is not known here; did you mean “studio”?");
     edit("studio.yaml", "time/waiting-shore: {value: 90 min", "time/waiting-share: {value: 90 min");
-    run("check", "workshop");
+    run("check", "workshop", "--rules", "workshop/rules");
     assertThat(err.replaceAll("\\s+", " "))
         .as("a limit has the dimension that its rule compares")
         .contains("workshop/studio.yaml:23:31: limits.time/waiting-share.value: ");
@@ -232,16 +243,36 @@ class WorkshopTest {
     assertThat(out).doesNotContain("mine/");
     assertThat(err.replaceAll("\\s+", " "))
         .contains("hand-in/studio.yaml: its own rules aren't run");
-    assertThat(run("check", ".")).as("nor when a folder of hand-ins is checked").isNotNegative();
+    for (String checked : List.of(".", "hand-in")) {
+      assertThat(run("check", checked)).as("nor when the folder is checked").isNotNegative();
+      assertThat(out).doesNotContain("mine/");
+      assertThat(err).contains("studio.yaml: its own rules aren't run");
+    }
+    desk = handIn;
+    assertThat(run("check", "plan.yaml")).as("nor from within it").isZero();
     assertThat(out).doesNotContain("mine/");
+    assertThat(run("rules")).isZero();
+    assertThat(out).doesNotContain("mine/");
+    desk = handIn.getParent();
     assertThat(run("check", "--rules", "hand-in/rules", "hand-in/plan.yaml")).isZero();
+    assertThat(out).contains("mine/no-notes");
+    assertThat(err).as("nothing is left out").isEmpty();
+    assertThat(run("check", "--policy", "hand-in/studio.yaml", "hand-in/plan.yaml")).isZero();
     assertThat(out).contains("mine/no-notes");
   }
 
   @Test
   void theSecondRunUsesTheCacheAndADeletedOneIsMadeAgain() throws IOException {
     Path own = desk.resolve("cache");
-    List<String> command = List.of("check", "workshop", "-q", "--rules-cache", own.toString());
+    List<String> command =
+        List.of(
+            "check",
+            "workshop",
+            "--rules",
+            "workshop/rules",
+            "-q",
+            "--rules-cache",
+            own.toString());
     run(command.toArray(String[]::new));
     String first = out;
     Path kept = onlyFile(own);
