@@ -37,18 +37,28 @@ final class PolicyFiles {
    * or, for plans elsewhere, up to the folder that was given.
    */
   static List<PolicyFile> above(PlanFile plan, Surroundings here) {
-    Path base = here.resolve("").toAbsolutePath().normalize();
     Path folder = plan.path().toAbsolutePath().normalize().getParent();
-    Path given = plan.given().map(g -> g.toAbsolutePath().normalize()).orElse(folder);
-    Path top = folder.startsWith(base) ? base : given;
     Deque<PolicyFile> found = new ArrayDeque<>();
-    for (Path at = folder; at != null; at = at.equals(top) ? null : at.getParent()) {
+    for (Path at : folders(plan, here)) {
       Path file = at.resolve(NAME);
       if (Files.isRegularFile(file)) {
         found.addFirst(new PolicyFile(file, name(file, plan, folder), false));
       }
     }
     return new ArrayList<>(found);
+  }
+
+  /** The folders where a policy for the plan may stand, from the plan's own upwards. */
+  static List<Path> folders(PlanFile plan, Surroundings here) {
+    Path base = here.resolve("").toAbsolutePath().normalize();
+    Path folder = plan.path().toAbsolutePath().normalize().getParent();
+    Path given = plan.given().map(g -> g.toAbsolutePath().normalize()).orElse(folder);
+    Path top = folder.startsWith(base) ? base : given;
+    List<Path> folders = new ArrayList<>();
+    for (Path at = folder; at != null; at = at.equals(top) ? null : at.getParent()) {
+      folders.add(at);
+    }
+    return folders;
   }
 
   /** As the plan is named: its name tells how the user writes the folders above it. */

@@ -12,65 +12,106 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 
-/** Tells when something below a folder is saved. */
+/** Tells when something below a folder, or in some others, may have been saved. */
 final class SavedFiles implements AutoCloseable {
 
   /** Editors write a file in several moves; what follows this soon belongs to one save. */
   private static final long SETTLE_MILLIS = 60;
+
+  /** A program that never stops writing must not keep a save from being seen. */
+  private static final int MOST_SETTLING = 20;
+
+  /**
+   * Where the system tells nothing, as of a network drive or of a folder that was taken away and
+   * put back, a look from time to time finds it.
+   */
+  private static final long LOOK_MILLIS = 1000;
 
   /** Systems bound the number of folders that are watched. */
   private static final int MOST_FOLDERS = 500;
 
   private final Path root;
   private final WatchService service;
-  private final Set<Path> folders = new HashSet<>();
 
+  /**
+   * @throws IOException if the folder can't be read, or nothing can be watched here
+   */
   SavedFiles(Path root) throws IOException {
     this.root = root;
     this.service = root.toAbsolutePath().getFileSystem().newWatchService();
-    register();
+    if (!Files.isDirectory(root)) {
+      throw new IOException("it is no folder");
+    }
   }
 
-  /** Waits until something is saved and all is quiet again. */
-  void await() throws IOException, InterruptedException {
-    WatchKey key = service.take();
-    while (key != null) {
+  /**
+   * Watches what is there now; what was watched before stays so.
+   *
+   * @param besides further folders, each without those below it
+   */
+  void watch(Collection<Path> besides) {
+    Set<Path> folders = new HashSet<>();
+    try {
+      Files.walkFileTree(root, new Below(folders));
+    } catch (IOException e) {
+      // It is gone for now; the next look will tell.
+    }
+    folders.addAll(besides);
+    for (Path folder : folders) {
+      try {
+        folder.register(service, ENTRY_CREATE, ENTRY_MODIFY, ENTRY_DELETE);
+      } catch (IOException e) {
+        // It is gone already, or one too many: looked at from time to time.
+      }
+    }
+  }
+
+  /** Waits until something is saved and all is quiet again, or it is time for a look. */
+  void await() throws InterruptedException {
+    WatchKey key = service.poll(LOOK_MILLIS, TimeUnit.MILLISECONDS);
+    for (int i = 0; key != null && i < MOST_SETTLING; i++) {
       key.pollEvents();
       key.reset();
       key = service.poll(SETTLE_MILLIS, TimeUnit.MILLISECONDS);
     }
-    // A folder that was made meanwhile is watched from now on.
-    register();
+    if (key != null) {
+      key.pollEvents();
+      key.reset();
+    }
   }
 
-  private void register() throws IOException {
-    if (!Files.isDirectory(root)) {
-      throw new IOException("it is no folder, or not any more");
-    }
-    Files.walkFileTree(
-        root,
-        new SimpleFileVisitor<>() {
-          @Override
-          public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes)
-              throws IOException {
-            if (!folder.equals(root) && folder.getFileName().toString().startsWith(".")) {
-              return FileVisitResult.SKIP_SUBTREE;
-            }
-            if (folders.size() < MOST_FOLDERS && folders.add(folder)) {
-              folder.register(service, ENTRY_CREATE, ENTRY_MODIFY, ENTRY_DELETE);
-            }
-            return FileVisitResult.CONTINUE;
-          }
+  /** Collects folders, hidden ones left out as they are for plans. */
+  private final class Below extends SimpleFileVisitor<Path> {
 
-          @Override
-          public FileVisitResult visitFileFailed(Path file, IOException e) {
-            return FileVisitResult.CONTINUE;
-          }
-        });
+    private final Set<Path> folders;
+
+    Below(Set<Path> folders) {
+      this.folders = folders;
+    }
+
+    @Override
+    public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+      if (!folder.equals(root) && folder.getFileName().toString().startsWith(".")) {
+        return FileVisitResult.SKIP_SUBTREE;
+      }
+      folders.add(folder);
+      return folders.size() < MOST_FOLDERS ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
+    }
+
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException e) {
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult postVisitDirectory(Path folder, IOException e) {
+      return FileVisitResult.CONTINUE;
+    }
   }
 
   @Override

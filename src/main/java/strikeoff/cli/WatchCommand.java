@@ -1,8 +1,11 @@
 package strikeoff.cli;
 
 import java.io.IOException;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,12 +15,15 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import strikeoff.check.FileTrouble;
+import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.plan.Bounds;
 
-/** Checks the plans of a folder again whenever one is saved. */
+/** Checks the plans of a folder again whenever one is saved, or what they are judged by. */
 @Command(
     name = "watch",
-    description = "Checks a folder's plans, and each of them again whenever it is saved.",
+    description =
+        "Checks a folder's plans, and each of them again whenever it, its policy or an own rule is"
+            + " saved.",
     sortOptions = false,
     exitCodeListHeading = Exit.HEADING,
     exitCodeList = {
@@ -28,6 +34,9 @@ import strikeoff.plan.Bounds;
 final class WatchCommand implements Callable<Integer> {
 
   private final Surroundings here;
+
+  /** Notes are told once, not with every save. */
+  private final Set<String> told = new HashSet<>();
 
   @Spec private CommandSpec spec;
 
@@ -76,33 +85,15 @@ final class WatchCommand implements Callable<Integer> {
     if (reports.filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
     }
-    Watched watched = new Watched(here, folder, maxPlans);
+    Watched watched = new Watched(here, studioOptions, folder, maxPlans);
     List<String> wrong = watched.look().wrong();
     if (!wrong.isEmpty()) {
       wrong.forEach(w -> Complaint.say(here, w));
       return Exit.USAGE.code();
     }
-    Studios studios = Studios.of(here, studioOptions, Bounds.USUAL, watched.look().plans());
-    if (!studios.wrong().isEmpty()) {
-      studios.wrong().forEach(w -> Complaint.say(here, w));
-      return Exit.USAGE.code();
-    }
-    studios.notes().forEach(note -> Complaint.say(here, note));
-    WatchRun run = new WatchRun(here, studios, folder, reports, usual.ink(here), maxSeconds);
     try (SavedFiles saved = new SavedFiles(here.resolve(folder))) {
-      for (int round = 1; ; round++) {
-        run.round(watched.changed());
-        if (rounds.isPresent() && round >= rounds.get()) {
-          return Exit.PRINTABLE.code();
-        }
-        if (round == 1) {
-          here.out().print("watching " + Plain.line(folder) + "\n");
-          here.out().flush();
-        }
-        do {
-          saved.await();
-        } while (!watched.moved());
-      }
+      saved.watch(watched.besides());
+      return watch(watched, saved);
     } catch (IOException e) {
       Complaint.say(here, folder + ": this folder can't be watched: " + FileTrouble.of(e));
       return Exit.FAULT.code();
@@ -110,5 +101,61 @@ final class WatchCommand implements Callable<Integer> {
       Thread.currentThread().interrupt();
       return Exit.PRINTABLE.code();
     }
+  }
+
+  private int watch(Watched watched, SavedFiles saved) throws InterruptedException {
+    WatchRun run = new WatchRun(here, folder, reports, usual.ink(here), maxSeconds);
+    Optional<Studios> studios = Optional.empty();
+    Set<PlanFile> owed = new LinkedHashSet<>();
+    boolean greeted = false;
+    for (int round = 1; ; ) {
+      Watched.Changed changed = watched.changed();
+      owed.addAll(changed.saved());
+      if (changed.judging() || studios.isEmpty()) {
+        studios = studios(changed.all());
+      }
+      if (studios.isPresent()) {
+        // What was saved while a policy was broken is still to be checked.
+        owed.retainAll(changed.all());
+        List<PlanFile> due = changed.all().stream().filter(owed::contains).toList();
+        boolean written = run.round(changed.all(), due, studios.get());
+        owed.clear();
+        if (round == 1 && !written) {
+          return Exit.FAULT.code();
+        }
+        if (rounds.isPresent() && round >= rounds.get()) {
+          return Exit.PRINTABLE.code();
+        }
+        round++;
+      } else if (round == 1) {
+        return Exit.USAGE.code();
+      }
+      if (!greeted) {
+        greeted = true;
+        here.out().print("watching " + Plain.line(folder) + "\n");
+        here.out().flush();
+      }
+      do {
+        saved.await();
+      } while (!watched.moved());
+      saved.watch(watched.besides());
+    }
+  }
+
+  /** What judges the plans, unless something is wrong with it, which is told. */
+  private Optional<Studios> studios(List<PlanFile> plans) {
+    Studios studios;
+    try {
+      studios = Studios.of(here, studioOptions, Bounds.USUAL, plans);
+    } catch (RuntimeException e) {
+      // Half a rule may be anything; the next save may be whole.
+      Complaint.say(here, "the tool failed: " + e);
+      here.err().flush();
+      return Optional.empty();
+    }
+    studios.wrong().forEach(w -> Complaint.say(here, w));
+    studios.notes().stream().filter(told::add).forEach(note -> Complaint.say(here, note));
+    here.err().flush();
+    return studios.wrong().isEmpty() ? Optional.of(studios) : Optional.empty();
   }
 }

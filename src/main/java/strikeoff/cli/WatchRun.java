@@ -18,42 +18,46 @@ final class WatchRun {
   private static final int MOST_FINDINGS = 50;
 
   private final Surroundings here;
-  private final Studios studios;
   private final String title;
   private final Optional<ReportFolder> reports;
   private final PlanText text;
   private final long maxSeconds;
   private final Map<PlanFile, IndexEntry> entries = new HashMap<>();
 
-  WatchRun(
-      Surroundings here,
-      Studios studios,
-      String title,
-      Optional<String> reports,
-      Ink ink,
-      long maxSeconds) {
+  WatchRun(Surroundings here, String title, Optional<String> reports, Ink ink, long maxSeconds) {
     this.here = here;
-    this.studios = studios;
     this.title = title;
     this.reports = reports.map(r -> new ReportFolder(here.resolve(r)));
     this.text = new PlanText(ink, here.width(), Detail.USUAL, MOST_FINDINGS);
     this.maxSeconds = maxSeconds;
   }
 
-  void round(Watched.Changed changed) throws IOException {
+  /**
+   * @param all every plan, for the index
+   * @param due those to check
+   * @return false if reports are wanted and there is no folder for them
+   */
+  boolean round(List<PlanFile> all, List<PlanFile> due, Studios studios) {
+    boolean written = true;
     if (reports.isPresent()) {
-      reports.get().make();
+      try {
+        reports.get().make();
+      } catch (IOException e) {
+        trouble("no reports can be written: ", e);
+        written = false;
+      }
     }
-    Map<PlanFile, String> pages = ReportFolder.names(changed.all());
+    Map<PlanFile, String> pages = ReportFolder.names(all);
     new Batch(here.cores(), maxSeconds)
         .run(
-            changed.saved(),
+            due,
             plan -> studios.checker(plan).check(plan.path(), plan.name()),
             (plan, failed) -> (Checked) failed,
-            new Telling(changed.saved(), pages)::one);
-    entries.keySet().retainAll(changed.all());
-    index(changed.all());
+            new Telling(due, pages)::one);
+    entries.keySet().retainAll(all);
+    index(all);
     here.out().flush();
+    return written;
   }
 
   /** Tells results in the order of the plans they belong to. */

@@ -2,70 +2,103 @@ package strikeoff.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import strikeoff.cli.PlanFiles.Found;
 import strikeoff.cli.PlanFiles.PlanFile;
 
-/** The plans below a folder, and which of them were saved since they were last asked for. */
+/**
+ * The plans below a folder, and which of them were saved, or had their policy or the own rules
+ * saved, since they were last asked for.
+ */
 final class Watched {
 
   private final Surroundings here;
   private final String folder;
   private final int most;
-  private Map<PlanFile, String> known = new LinkedHashMap<>();
+  private final Governing governing;
+  private State known = new State(Map.of(), Map.of());
 
-  Watched(Surroundings here, String folder, int most) {
+  Watched(Surroundings here, StudioOptions options, String folder, int most) {
     this.here = here;
     this.folder = folder;
     this.most = most;
+    this.governing = new Governing(here, options);
   }
 
   /**
    * What there is now.
    *
    * @param all every plan, in their order
-   * @param saved those that are new or were saved again
+   * @param saved those to be checked again
+   * @param judging true if policies or own rules changed
    */
-  record Changed(List<PlanFile> all, List<PlanFile> saved) {}
+  record Changed(List<PlanFile> all, List<PlanFile> saved, boolean judging) {}
+
+  /**
+   * Files by what would tell that they were written again.
+   *
+   * @param plans of each plan, its own stamp
+   * @param judged of each plan, those of all files that it is judged by
+   */
+  private record State(Map<PlanFile, String> plans, Map<PlanFile, String> judged) {}
 
   Found look() {
     return PlanFiles.of(List.of(folder), here, most, "-");
   }
 
-  /** True if a plan was saved, made or taken away. */
+  /** Folders to watch besides the plans' own. */
+  Set<Path> besides() {
+    return governing.folders(look().plans());
+  }
+
+  /** True if something was saved, made or taken away that a plan's verdict may depend on. */
   boolean moved() {
-    return !stamps().equals(known);
+    return !state().equals(known);
   }
 
   Changed changed() {
-    Map<PlanFile, String> now = stamps();
+    State now = state();
     List<PlanFile> saved = new ArrayList<>();
-    now.forEach(
-        (plan, stamp) -> {
-          if (!stamp.equals(known.get(plan))) {
-            saved.add(plan);
-          }
-        });
+    for (PlanFile plan : now.plans().keySet()) {
+      if (!now.plans().get(plan).equals(known.plans().get(plan))
+          || !now.judged().get(plan).equals(known.judged().get(plan))) {
+        saved.add(plan);
+      }
+    }
+    boolean judging = !now.judged().equals(known.judged());
     known = now;
-    return new Changed(List.copyOf(now.keySet()), saved);
+    return new Changed(List.copyOf(now.plans().keySet()), saved, judging);
   }
 
-  private Map<PlanFile, String> stamps() {
-    Map<PlanFile, String> stamps = new LinkedHashMap<>();
-    look().plans().forEach(plan -> stamps.put(plan, stamp(plan)));
-    return stamps;
+  private State state() {
+    Map<PlanFile, String> plans = new LinkedHashMap<>();
+    Map<PlanFile, String> judged = new LinkedHashMap<>();
+    Map<Path, String> policies = new LinkedHashMap<>();
+    String rules = "";
+    for (Path rule : governing.rules()) {
+      rules += stamp(rule);
+    }
+    for (PlanFile plan : look().plans()) {
+      StringBuilder by = new StringBuilder(rules);
+      governing.policies(plan).forEach(p -> by.append(policies.computeIfAbsent(p, Watched::stamp)));
+      plans.put(plan, stamp(plan.path()));
+      judged.put(plan, by.toString());
+    }
+    return new State(plans, judged);
   }
 
-  private static String stamp(PlanFile plan) {
+  private static String stamp(Path path) {
     try {
-      BasicFileAttributes file = Files.readAttributes(plan.path(), BasicFileAttributes.class);
-      return file.lastModifiedTime() + " " + file.size() + " " + file.fileKey();
+      BasicFileAttributes file = Files.readAttributes(path, BasicFileAttributes.class);
+      return path + " " + file.lastModifiedTime() + " " + file.size() + " " + file.fileKey() + "\n";
     } catch (IOException e) {
-      return "gone";
+      return path + " gone\n";
     }
   }
 }
