@@ -44,8 +44,12 @@ public final class Drying {
           "IAPWS-IF97; ASHRAE 2017 and Carrier; Shah 2014, from memory; Incropera; shares of water"
               + " common practice, no source");
 
+  /** Of a wet stretch in m; the form of plate flow divides by it. */
+  private static final double SHORTEST = 1e-3;
+
   private final Map<Medium, Parameters> parameters = new EnumMap<>(Medium.class);
   private final double sideHeat;
+  private final double stretch;
   private final double capacity;
   private final Map<Air, Map<Medium, DryingRate>> rates = new HashMap<>();
 
@@ -54,6 +58,7 @@ public final class Drying {
       parameters.put(medium, Parameters.of(policy, medium));
     }
     this.sideHeat = policy.limit("drying/side-heat").amount();
+    this.stretch = Math.max(SHORTEST, policy.limit("drying/wet-stretch").amount() / 1000);
     this.capacity = capacity;
   }
 
@@ -88,7 +93,8 @@ public final class Drying {
   public DryingRate rate(Medium medium, Air air) {
     return rates
         .computeIfAbsent(air, a -> new EnumMap<>(Medium.class))
-        .computeIfAbsent(medium, m -> DryingRate.in(air, parameters.get(m).activity, sideHeat));
+        .computeIfAbsent(
+            medium, m -> DryingRate.in(air, parameters.get(m).activity, sideHeat, stretch));
   }
 
   private record Parameters(

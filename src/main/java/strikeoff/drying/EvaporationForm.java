@@ -10,7 +10,7 @@ enum EvaporationForm {
    */
   CARRIER {
     @Override
-    double rate(double surface, double pressure, Air air) {
+    double rate(double surface, double pressure, Air air, double stretch) {
       double kiloPascal = (pressure - air.vapourPressure()) / 1000;
       return Math.max(0, kiloPascal)
           * (0.089 + 0.0782 * air.speed())
@@ -26,7 +26,7 @@ enum EvaporationForm {
    */
   STILL {
     @Override
-    double rate(double surface, double pressure, Air air) {
+    double rate(double surface, double pressure, Air air, double stretch) {
       double vapour = air.vapourPressure();
       if (pressure <= vapour) {
         return 0;
@@ -50,9 +50,9 @@ enum EvaporationForm {
    */
   PLATE {
     @Override
-    double rate(double surface, double pressure, Air air) {
-      double reynolds = air.speed() * WET_STRETCH / VISCOSITY;
-      double heat = 0.664 * Math.sqrt(reynolds) * Math.cbrt(PRANDTL) * CONDUCTIVITY / WET_STRETCH;
+    double rate(double surface, double pressure, Air air, double stretch) {
+      double reynolds = air.speed() * stretch / VISCOSITY;
+      double heat = 0.664 * Math.sqrt(reynolds) * Math.cbrt(PRANDTL) * CONDUCTIVITY / stretch;
       double transfer = heat / lewis(air);
       double drive =
           MoistAir.vapourDensity(surface, pressure)
@@ -61,16 +61,18 @@ enum EvaporationForm {
     }
   };
 
-  /** Length of the wet motif along the wind in m; the rate falls with its square root only. */
-  private static final double WET_STRETCH = 0.5;
-
   private static final double VISCOSITY = 1.52e-5; // of air at 20 °C, m²/s
   private static final double CONDUCTIVITY = 0.0257; // W/(m K)
   private static final double PRANDTL = 0.71;
   private static final double LEWIS = 0.85; // thermal over vapour diffusivity in air
 
-  /** Water that leaves in g/(m² h), from a surface of that temperature and vapour pressure. */
-  abstract double rate(double surface, double pressure, Air air);
+  /**
+   * Water that leaves in g/(m² h), from a surface of that temperature and vapour pressure.
+   *
+   * @param stretch length of the wet surface along the wind in m; only flow along a plate asks for
+   *     it, and falls with its square root
+   */
+  abstract double rate(double surface, double pressure, Air air, double stretch);
 
   /** Heat transfer over mass transfer, ρ·cp·Le^⅔, J/(m³ K). */
   static double lewis(Air air) {

@@ -17,13 +17,14 @@ class DryingRateTest {
    */
   @Test
   void filmWithoutOtherHeatCoolsToTheWetBulb() {
-    assertThat(DryingRate.filmTemperature(new Air(20, 0.5, 2), 1, 0)).isCloseTo(13.78, offset(0.5));
+    assertThat(DryingRate.filmTemperature(new Air(20, 0.5, 2), 1, 0, 0.5))
+        .isCloseTo(13.78, offset(0.5));
   }
 
   /** The film's heat balance closes: heat brought equals heat used, checked by its parts. */
   @Test
   void sideHeatKeepsTheFilmBetweenWetBulbAndAir() {
-    double surface = DryingRate.filmTemperature(new Air(20, 0.5, 0), 0.97, 9);
+    double surface = DryingRate.filmTemperature(new Air(20, 0.5, 0), 0.97, 9, 0.5);
     assertThat(surface).isBetween(13.78, 20.0);
   }
 
@@ -32,8 +33,8 @@ class DryingRateTest {
       @ForAll @DoubleRange(min = 1, max = 45) double celsius,
       @ForAll @DoubleRange(min = 0, max = 1) double humidity,
       @ForAll @DoubleRange(min = 0, max = 10) double speed) {
-    DryingRate rate = DryingRate.in(new Air(celsius, humidity, speed), 0.97, 9);
-    DryingRate windier = DryingRate.in(new Air(celsius, humidity, speed + 1), 0.97, 9);
+    DryingRate rate = DryingRate.in(new Air(celsius, humidity, speed), 0.97, 9, 0.5);
+    DryingRate windier = DryingRate.in(new Air(celsius, humidity, speed + 1), 0.97, 9, 0.5);
     assertThat(rate.slowest()).isBetween(0.0, rate.best());
     assertThat(rate.best()).isLessThanOrEqualTo(rate.fastest());
     assertThat(windier.slowest()).isGreaterThanOrEqualTo(rate.slowest() - 1e-6);
@@ -46,8 +47,8 @@ class DryingRateTest {
       @ForAll @DoubleRange(min = 1, max = 44) double celsius,
       @ForAll @DoubleRange(min = 0, max = 1) double humidity,
       @ForAll @DoubleRange(min = 0, max = 10) double speed) {
-    DryingRate cool = DryingRate.in(new Air(celsius, humidity, speed), 0.97, 9);
-    DryingRate hot = DryingRate.in(new Air(celsius + 1, humidity, speed), 0.97, 9);
+    DryingRate cool = DryingRate.in(new Air(celsius, humidity, speed), 0.97, 9, 0.5);
+    DryingRate hot = DryingRate.in(new Air(celsius + 1, humidity, speed), 0.97, 9, 0.5);
     assertThat(hot.best()).isGreaterThanOrEqualTo(cool.best() - 1e-6);
     assertThat(hot.fastest()).isGreaterThanOrEqualTo(cool.fastest() - 1e-6);
   }
@@ -62,8 +63,8 @@ class DryingRateTest {
       @ForAll @DoubleRange(min = 1, max = 31) double celsius,
       @ForAll @DoubleRange(min = 0, max = 0.9) double humidity,
       @ForAll @DoubleRange(min = 0, max = 10) double speed) {
-    DryingRate cool = DryingRate.in(new Air(celsius, humidity, speed), 0.97, 9);
-    DryingRate hot = DryingRate.in(new Air(celsius + 1, humidity, speed), 0.97, 9);
+    DryingRate cool = DryingRate.in(new Air(celsius, humidity, speed), 0.97, 9, 0.5);
+    DryingRate hot = DryingRate.in(new Air(celsius + 1, humidity, speed), 0.97, 9, 0.5);
     assertThat(hot.slowest()).isGreaterThanOrEqualTo(cool.slowest() - 1e-6);
   }
 
@@ -75,8 +76,8 @@ class DryingRateTest {
       @ForAll @DoubleRange(min = 0.5, max = 15) double warmer) {
     Air before = new Air(celsius, humidity, 0);
     double less = before.vapourPressure() / MoistAir.saturation(celsius + warmer);
-    DryingRate cool = DryingRate.in(before, 0.97, 9);
-    DryingRate heated = DryingRate.in(new Air(celsius + warmer, less, 0), 0.97, 9);
+    DryingRate cool = DryingRate.in(before, 0.97, 9, 0.5);
+    DryingRate heated = DryingRate.in(new Air(celsius + warmer, less, 0), 0.97, 9, 0.5);
     assertThat(heated.best()).isGreaterThanOrEqualTo(cool.best() - 1e-6);
     assertThat(heated.slowest()).isGreaterThanOrEqualTo(cool.slowest() - 1e-6);
     assertThat(heated.fastest()).isGreaterThanOrEqualTo(cool.fastest() - 1e-6);
@@ -86,8 +87,8 @@ class DryingRateTest {
   void drierAirNeverDriesMoreSlowly(
       @ForAll @DoubleRange(min = 1, max = 45) double celsius,
       @ForAll @DoubleRange(min = 0.05, max = 1) double humidity) {
-    DryingRate damp = DryingRate.in(new Air(celsius, humidity, 0), 0.97, 9);
-    DryingRate drier = DryingRate.in(new Air(celsius, humidity - 0.05, 0), 0.97, 9);
+    DryingRate damp = DryingRate.in(new Air(celsius, humidity, 0), 0.97, 9, 0.5);
+    DryingRate drier = DryingRate.in(new Air(celsius, humidity - 0.05, 0), 0.97, 9, 0.5);
     assertThat(drier.best()).isGreaterThanOrEqualTo(damp.best() - 1e-6);
     assertThat(drier.slowest()).isGreaterThanOrEqualTo(damp.slowest() - 1e-6);
     assertThat(drier.fastest()).isGreaterThanOrEqualTo(damp.fastest() - 1e-6);

@@ -69,7 +69,7 @@ public class EvaporationCheckTest {
   }
 
   private static double rate(EvaporationForm form, double celsius, double humidity, double speed) {
-    return form.rate(celsius, MoistAir.saturation(celsius), new Air(celsius, humidity, speed));
+    return form.rate(celsius, MoistAir.saturation(celsius), new Air(celsius, humidity, speed), 0.5);
   }
 
   @ParameterizedTest
