@@ -68,7 +68,12 @@ final class RunTables {
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(List.of(Cell.of("As written"), Cell.of(runs.get(0).asWritten().text()), Cell.of("")));
     for (ClearedRun run : runs) {
-      String left = run.left() == 0 ? "" : run.left() + " are left that no wait found here clears";
+      String left =
+          run.left() == 0
+              ? ""
+              : run.left()
+                  + (run.left() == 1 ? " is" : " are")
+                  + " left that no wait found here clears";
       rows.add(
           List.of(
               Cell.of(

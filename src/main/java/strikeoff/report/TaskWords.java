@@ -29,13 +29,13 @@ final class TaskWords {
       return Words.shortened(title, LONGEST);
     }
     return backwards(work)
-        ? title.replace("Move on to -", "Move the cloth back, its start ") + " in from the table's"
+        ? title.replace("Move back, the start", "Move the cloth back, its start")
         : title.replace("Move on", "Move the cloth on");
   }
 
   /** Past its own start: a frame over the first motif needs table there. */
   private static boolean backwards(Work work) {
-    return work.first().what().startsWith("move on to -");
+    return work.first().what().startsWith("move back");
   }
 
   /** What to wait after each print of the line, beginning with a comma; empty if nothing. */

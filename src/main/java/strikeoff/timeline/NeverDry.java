@@ -34,6 +34,11 @@ public record NeverDry(
     related = List.copyOf(related);
   }
 
+  /** {@code 5 films}, or {@code 1 film}. */
+  public String counted() {
+    return films == 1 ? "1 film" : films + " films";
+  }
+
   static List<NeverDry> all(Timeline.Day day, PrintPlan plan, Policy policy) {
     Map<Medium, List<Impression>> never = new LinkedHashMap<>();
     for (Impression impression : day.impressions()) {

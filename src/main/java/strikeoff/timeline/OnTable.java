@@ -77,11 +77,17 @@ final class OnTable {
       }
       loaded = true;
     } else {
-      String to = new Length(from).text();
-      Task task = shop.onCloth(step, Task.Kind.MOVE, "move on to " + to, moving, person);
+      Task task = shop.onCloth(step, Task.Kind.MOVE, moveTo(from), moving, person);
       taken.add(new Taken(step, Task.Kind.MOVE, task.start().seconds(), films));
     }
     stretch = Optional.of(new Stretch(from, table));
+  }
+
+  /** A frame over the first motif may need table before the cloth's start; no cloth lies there. */
+  private static String moveTo(double from) {
+    return from < 0
+        ? "move back, the start " + new Length(-from).text() + " in from the table's"
+        : "move on to " + new Length(from).text();
   }
 
   /**

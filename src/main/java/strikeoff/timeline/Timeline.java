@@ -81,12 +81,11 @@ public record Timeline(
     evidence.addAll(IdleScreen.all(day, plan, m -> m == Medium.DYE ? dye : paint));
     List<LongStep> endless = LongStep.all(day, plan);
     evidence.addAll(endless);
-    // A step that fits into no day is told as that, and not once more for the day it overruns.
-    for (DayTooLong late : DayTooLong.all(day, plan)) {
-      if (endless.stream().noneMatch(s -> s.step() == late.step())) {
-        evidence.add(late);
-      }
-    }
+    // What comes after a step that fits into no day is simulated on days that will be others once
+    // it
+    // is split, so those are not told.
+    int told = endless.stream().mapToInt(LongStep::step).min().orElse(Integer.MAX_VALUE);
+    DayTooLong.all(day, plan).stream().filter(d -> d.step() < told).forEach(evidence::add);
     evidence.addAll(LongestFrame.all(day, plan));
     evidence.addAll(SetOnTable.all(day, plan));
     RunFigures figures = RunFigures.of(day, plan);

@@ -23,6 +23,11 @@ import strikeoff.units.Temperature;
 public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath path)
     implements Evidence {
 
+  /** {@code 8 films}, or {@code 1 film}. */
+  public String counted() {
+    return films == 1 ? "1 film" : films + " films";
+  }
+
   static List<UntriedAir> all(Timeline.Day day, PrintPlan plan) {
     long films =
         day.impressions().stream()

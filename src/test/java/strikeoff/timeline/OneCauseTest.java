@@ -1,0 +1,100 @@
+package strikeoff.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+
+/** One cause is told once, in words that fit its count. */
+class OneCauseTest {
+
+  /** Two motifs of 50 s beside 90 min of waiting: no day of one hour holds that step. */
+  @Test
+  void aStepThatFitsNoDayIsToldAndNotTheDaysAfterIt() {
+    PrintDay day =
+        new PrintDay(Medium.DYE)
+            .hours(9, 10)
+            .paste("blue", 10, 60)
+            .paste("ink", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
+            .series("herons", "heron", 1, 60, 20)
+            .placed("more", "heron", 120, 20)
+            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(90), Until.NO_WAIT)
+            .endOfDay()
+            .dry(120)
+            .print("more");
+    Timeline timeline = day.timeline();
+    // day 2 closes at 10:00; its print begins after 11:00
+    assertThat(timeline.evidence())
+        .filteredOn(LongStep.class::isInstance)
+        .extracting(e -> ((LongStep) e).step())
+        .containsExactly(1);
+    assertThat(timeline.evidence()).noneMatch(DayTooLong.class::isInstance);
+  }
+
+  @Test
+  void aDayThatRunsOverBeforeThatStepIsToldBesidesIt() {
+    Timeline timeline =
+        new PrintDay(Medium.DYE)
+            .hours(9, 10)
+            .paste("blue", 10, 60)
+            .paste("ink", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
+            .series("herons", "heron", 1, 60, 20)
+            .placed("more", "heron", 120, 20)
+            .dry(60)
+            .print("more")
+            .endOfDay()
+            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(90), Until.NO_WAIT)
+            .timeline();
+    assertThat(timeline.evidence())
+        .filteredOn(DayTooLong.class::isInstance)
+        .extracting(e -> ((DayTooLong) e).step())
+        .containsExactly(2);
+    assertThat(timeline.evidence()).anyMatch(LongStep.class::isInstance);
+  }
+
+  @Test
+  void oneFilmIsSpokenOfAsOne() {
+    List<String> one = never(1).map(NeverDry::counted).toList();
+    assertThat(one).containsExactly("1 film");
+    assertThat(never(2).map(NeverDry::counted)).containsExactly("2 films");
+  }
+
+  private static Stream<NeverDry> never(int motifs) {
+    return new PrintDay(Medium.PAINT)
+            .humidity(1)
+            .paste("blue")
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", motifs, 60, 20)
+            .print("herons")
+            .timeline()
+            .evidence()
+            .stream()
+            .filter(NeverDry.class::isInstance)
+            .map(NeverDry.class::cast);
+  }
+
+  /** The first frame reaches 5 cm past the cloth's start, where there is no mark to move on to. */
+  @Test
+  void clothIsMovedBackByWhatTheFirstFrameNeeds() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .table(150)
+            .paste("blue", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .placed("first", "heron", 5, 20)
+            .placed("last", "heron", 400, 20)
+            .print("last")
+            .print("first")
+            .timeline();
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.MOVE)
+        .extracting(Task::what)
+        .containsExactly("move back, the start 5 cm in from the table's");
+  }
+}
