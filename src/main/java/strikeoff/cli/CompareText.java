@@ -20,6 +20,7 @@ record CompareText(Ink ink, int width, boolean all) {
 
   List<String> of(Comparison comparison) {
     List<String> lines = new ArrayList<>();
+    List<String> overview = new ArrayList<>();
     int same = 0;
     for (PlanChange plan : comparison.plans()) {
       if (plan.same() && !all) {
@@ -27,7 +28,12 @@ record CompareText(Ink ink, int width, boolean all) {
       } else {
         plan(plan, lines);
         lines.add("");
+        overview.addAll(overview(plan));
       }
+    }
+    if (comparison.plans().size() > 1 && !overview.isEmpty()) {
+      lines.addAll(overview);
+      lines.add("");
     }
     if (same > 0) {
       lines.add(same + (same == 1 ? " plan is as it was." : " plans are as they were."));
@@ -36,11 +42,28 @@ record CompareText(Ink ink, int width, boolean all) {
     return lines;
   }
 
+  /** The end of a long output is what is seen first: a plan in a line. */
+  private List<String> overview(PlanChange plan) {
+    String counts =
+        plan.after().isEmpty()
+            ? ""
+            : ": mended "
+                + PlanChange.count(plan.mended())
+                + ", new "
+                + PlanChange.count(plan.fresh())
+                + ", left "
+                + PlanChange.count(plan.left());
+    return Plain.wrap("", BODY, plan.name() + ": " + plan.verdict() + counts, width);
+  }
+
   private void plan(PlanChange plan, List<String> lines) {
     lines.addAll(Plain.wrap("", BODY, plan.name() + ": " + plan.verdict(), width));
+    if (!plan.remark().isEmpty()) {
+      lines.addAll(Plain.wrap("  ", BODY, plan.remark(), width));
+    }
+    plan.mended().forEach(f -> found("mended", f, false, lines));
     plan.fresh().forEach(f -> found("new", f, true, lines));
     plan.left().forEach(f -> found("left", f, all, lines));
-    plan.mended().forEach(f -> found("mended", f, false, lines));
     for (Mistake mistake : plan.mistakes()) {
       String path = mistake.path().isEmpty() ? "" : mistake.path() + ": ";
       lines.addAll(

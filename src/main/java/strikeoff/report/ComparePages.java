@@ -38,6 +38,7 @@ final class ComparePages {
             figure("Mended", comparison.mended()),
             figure("Left", comparison.left()),
             figure("New", comparison.fresh())),
+        comparison.plans().size() > 1 ? overview(comparison.plans()) : null,
         plans);
   }
 
@@ -47,19 +48,43 @@ final class ComparePages {
 
   private static ComparePage.Plan plan(String id, PlanChange change) {
     List<Group> groups = new ArrayList<>();
+    add(groups, "Mended", change.mended().stream().map(f -> item(f, "")).toList());
     add(groups, "New", change.fresh().stream().map(f -> item(f, f.remedy())).toList());
     add(groups, "Left", change.left().stream().map(f -> item(f, f.remedy())).toList());
-    add(groups, "Mended", change.mended().stream().map(f -> item(f, "")).toList());
     add(groups, "Not readable", change.mistakes().stream().map(ComparePages::item).toList());
-    Outcome shown = change.after().or(change::before).orElseThrow();
+    Outcome shown = shown(change);
     return new ComparePage.Plan(
         id,
         change.name(),
         shown.title(),
         change.after().map(a -> PlanPages.cssClass(a.verdict())).orElse(""),
         change.verdict(),
+        change.remark(),
         groups,
         change.figures().isEmpty() ? null : table(change.figures()));
+  }
+
+  private static Outcome shown(PlanChange change) {
+    return change.after().or(change::before).orElseThrow();
+  }
+
+  private static Table overview(List<PlanChange> plans) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (PlanChange plan : plans) {
+      boolean gone = plan.after().isEmpty();
+      rows.add(
+          List.of(
+              Cell.of(shown(plan).title(), plan.name()),
+              Cell.of(plan.verdict()),
+              Cell.of(gone ? "–" : PlanChange.count(plan.mended())),
+              Cell.of(gone ? "–" : PlanChange.count(plan.fresh())),
+              Cell.of(gone ? "–" : PlanChange.count(plan.left()))));
+    }
+    return new Table(
+        "Each plan at a glance",
+        List.of(words("Plan"), words("Verdict"), number("Mended"), number("New"), number("Left")),
+        rows,
+        "");
   }
 
   private static void add(List<Group> groups, String title, List<Item> items) {

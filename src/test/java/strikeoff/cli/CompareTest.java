@@ -31,6 +31,9 @@ class CompareTest {
             "  mended  STOP    drying/frame-on-wet-film\n",
             "  finishes: day 2, 10:50 → day 2, 13:05 (+2 h 15 min)\n",
             "ivo.yaml: gone; was printable\n",
+            "  The 3 mistakes that kept it from being read are mended; what is new could not",
+            "otis.yaml: printable; was not printable: mended 1 (1 stop), new 1, left 1\n",
+            "sunniva.yaml: still not printable: mended 1 (1 stop), new 2 (1 stop), left 2\n",
             "5 mended, 7 left, 5 new.\n");
     assertThat(outcome.out().lines()).allMatch(line -> Plain.columns(line) <= 80);
   }

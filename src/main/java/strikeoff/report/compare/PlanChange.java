@@ -81,6 +81,25 @@ public record PlanChange(
     return was.equals(is) ? "still " + is : is + "; was " + was;
   }
 
+  /** How many findings have that fate, and how many of them stop the work: {@code 3 (1 stop)}. */
+  public static String count(List<Found> findings) {
+    long stops = findings.stream().filter(Found::blocks).count();
+    String some = stops == 0 ? "" : " (" + stops + (stops == 1 ? " stop)" : " stops)");
+    return findings.size() + some;
+  }
+
+  /** What findings can't tell of a file that could not be read before; else empty. */
+  public String remark() {
+    int mistakes = before.map(b -> b.mistakes().size()).orElse(0);
+    if (mistakes == 0 || after.flatMap(Outcome::figures).isEmpty()) {
+      return "";
+    }
+    return (mistakes == 1 ? "The mistake" : "The " + mistakes + " mistakes")
+        + " that kept it from being read "
+        + (mistakes == 1 ? "is" : "are")
+        + " mended; what is new could not be seen before.";
+  }
+
   /** True if nothing at all changed that is compared. */
   public boolean same() {
     return mended.isEmpty()

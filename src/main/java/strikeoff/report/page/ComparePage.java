@@ -7,9 +7,15 @@ import java.util.List;
  * Two versions of a plan or of a batch, side by side.
  *
  * @param title what became what
+ * @param overview a row for each plan; null for a single one
  */
 public record ComparePage(
-    Head head, String title, String sentence, List<Figure> figures, List<Plan> plans) {
+    Head head,
+    String title,
+    String sentence,
+    List<Figure> figures,
+    Table overview,
+    List<Plan> plans) {
 
   public ComparePage {
     figures = List.copyOf(figures);
@@ -21,6 +27,7 @@ public record ComparePage(
    *
    * @param id for links within the page
    * @param verdict a class for the style sheet
+   * @param remark what the findings can't tell; may be empty
    * @param changes table of figures; null if none changed
    */
   public record Plan(
@@ -29,6 +36,7 @@ public record ComparePage(
       String title,
       String verdict,
       String verdictWords,
+      String remark,
       List<Group> groups,
       Table changes) {
 

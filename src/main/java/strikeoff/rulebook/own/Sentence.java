@@ -82,7 +82,9 @@ record Sentence(String words, Class<?> type, String condition, List<String> gaps
     for (int i = 0; i < gaps.size(); i++) {
       Parsed<String> value = Kind.of(gaps.get(i)).orElseThrow().read(match.group(i + 1));
       if (value instanceof Parsed.Refused<String> refused) {
-        return Optional.of(refused);
+        return Optional.of(
+            Parsed.refused(
+                "in “" + text + "”, " + refused.message() + "; the sentence is “" + said() + "”"));
       }
       filled = filled.replace("{" + gaps.get(i) + "}", value.toOptional().orElseThrow());
     }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.units.Script;
+import strikeoff.units.Spelling;
 
 /** A file of rules in sentences. */
 record SentenceFile(DrlSource source, List<OwnRule> rules) {
@@ -52,24 +53,31 @@ record SentenceFile(DrlSource source, List<OwnRule> rules) {
           }
         }
         case HEAD -> {
-          if (line.equals("when")) {
-            part = Part.WHEN;
-          } else {
+          part = Part.WHEN;
+          if (!is(line, "when")) {
             wrong(file, i, "“when” was expected; this is " + Script.quoted(line), mistakes);
           }
         }
         case WHEN -> {
-          if (line.equals("then")) {
+          if (is(line, "then")) {
             part = Part.THEN;
-          } else if (line.equals("end")) {
+          } else if (line.matches("\\p{L}{3,5}:?")
+              && Spelling.nearest(line, List.of("then")).isPresent()) {
+            wrong(file, i, "“then” was expected; this is " + Script.quoted(line), mistakes);
+            part = Part.THEN;
+          } else if (is(line, "end")) {
             wrong(file, i, "the rule has no “then”", mistakes);
             part = Part.OUTSIDE;
+          } else if (SentenceRule.isConsequence(line)) {
+            wrong(file, i, "“then” is missing above this line", mistakes);
+            rule.consequence(i + 1, line);
+            part = Part.THEN;
           } else {
             rule.condition(i + 1, line.replaceAll("[.,;]$", ""));
           }
         }
         case THEN -> {
-          if (line.equals("end")) {
+          if (is(line, "end")) {
             rule.done();
             int from = begins.get(begins.size() - 1);
             rules.add(
@@ -89,6 +97,11 @@ record SentenceFile(DrlSource source, List<OwnRule> rules) {
       mistakes.add(new RuleMistake(file.name(), 0, "no rule is in this file"));
     }
     return new SentenceFile(source(file, read, begins), rules);
+  }
+
+  /** People write {@code When:} as well. */
+  private static boolean is(String line, String word) {
+    return line.equalsIgnoreCase(word) || line.equalsIgnoreCase(word + ":");
   }
 
   private static DrlSource source(RuleFile file, List<SentenceRule> rules, List<Integer> begins) {

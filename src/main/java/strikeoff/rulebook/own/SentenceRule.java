@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.findings.Words;
@@ -21,6 +23,8 @@ final class SentenceRule {
   private static final Pattern SAY = Pattern.compile("(?i)say\\s+(\\S+?)\\s*:\\s*(.*)");
   private static final Pattern SAID =
       Pattern.compile("(?i)(because|mend|source|summary)\\s*:\\s*(.*)");
+  private static final Pattern SOMETHING = Pattern.compile("(\\p{L}+)\\s*:\\s*(.*)");
+  private static final List<String> THINGS = List.of("because", "mend", "source", "summary");
   private static final List<String> SEVERITIES = List.of("stop", "risk", "advice");
   private static final String WHOLE = "strikeoff.described.WholePlan";
 
@@ -79,7 +83,22 @@ final class SentenceRule {
     }
   }
 
-  void consequence(int at, String text) {
+  /** True if the line belongs after “then”. */
+  static boolean isConsequence(String text) {
+    return SAY.matcher(text).matches() || SAID.matcher(text).matches();
+  }
+
+  void consequence(int at, String written) {
+    Matcher slip = SOMETHING.matcher(written);
+    String text = written;
+    if (slip.matches() && !isConsequence(written)) {
+      String word = slip.group(1).toLowerCase(Locale.ROOT);
+      Optional<String> meant = Spelling.nearest(word, THINGS);
+      if (meant.isPresent()) {
+        wrong(at, Script.quoted(word) + " is not known here; did you mean “" + meant.get() + "”?");
+        text = meant.get() + ": " + slip.group(2);
+      }
+    }
     Matcher say = SAY.matcher(text);
     Matcher other = SAID.matcher(text);
     if (say.matches()) {
@@ -151,7 +170,15 @@ final class SentenceRule {
       }
     }
     known.removeAll(Set.of("path", "related", "marks"));
-    String meant = Spelling.didYouMean(gap, known);
+    Set<String> all = new LinkedHashSet<>(known);
+    for (Class<?> type : types) {
+      for (var method : type.getDeclaredMethods()) {
+        if (method.getParameterCount() == 0 && Words.canFill(method.getName(), types)) {
+          all.add(method.getName());
+        }
+      }
+    }
+    String meant = Spelling.didYouMean(gap, new TreeSet<>(all));
     return "{"
         + gap
         + "} names no value of what the rule found"
