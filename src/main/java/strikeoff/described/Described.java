@@ -19,6 +19,7 @@ import strikeoff.plan.Screen;
 import strikeoff.plan.Step;
 import strikeoff.plan.Table;
 import strikeoff.timeline.Moment;
+import strikeoff.timeline.RunFigures;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
 
@@ -45,6 +46,7 @@ public final class Described {
     plan.arrangements().values().forEach(a -> all.add(described.arrangement(a)));
     all.add(described.cloth());
     all.add(described.place());
+    all.add(described.equipment());
     for (Step step : plan.run()) {
       all.add(new StepTaken(step.number(), kind(step), step.title(), step.path()));
       step.draughts()
@@ -55,6 +57,7 @@ public final class Described {
     }
     List<DayWorked> days = described.days();
     all.addAll(days);
+    all.addAll(described.inUse());
     all.add(described.whole(days.size()));
     return all;
   }
@@ -150,6 +153,29 @@ public final class Described {
         plan.crew().names().size(),
         plan.protection().stream().map(Protection::text).toList(),
         plan.table().path());
+  }
+
+  private EquipmentThere equipment() {
+    var e = plan.equipment();
+    return new EquipmentThere(e.sinks(), e.fans(), e.hairDryers(), e.dryingPlaces(), e.path());
+  }
+
+  private List<InUse> inUse() {
+    return timeline.evidence().stream()
+        .filter(RunFigures.class::isInstance)
+        .map(RunFigures.class::cast)
+        .flatMap(
+            figures ->
+                figures.busy().stream()
+                    .map(
+                        b ->
+                            new InUse(
+                                b.resource().kind().text(),
+                                b.resource().name(),
+                                b.busy(),
+                                b.share(),
+                                figures.path())))
+        .toList();
   }
 
   private void bath(Step step, List<Evidence> into) {

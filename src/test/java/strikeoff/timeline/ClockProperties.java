@@ -41,10 +41,10 @@ class ClockProperties {
   }
 
   /** A frame on a film, by the ids of their impressions. */
-  private record Pair(int earlier, int later, Area area) {}
+  record Pair(int earlier, int later, Area area) {}
 
   /** Deliberately without index or window; turns round a tube are tried one by one. */
-  private static List<Pair> naive(List<Impression> impressions, Tube tube) {
+  static List<Pair> naive(List<Impression> impressions, Tube tube) {
     List<Pair> contacts = new ArrayList<>();
     for (Impression later : impressions) {
       for (Impression earlier : impressions) {

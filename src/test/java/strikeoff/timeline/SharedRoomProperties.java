@@ -15,7 +15,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tuple;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import strikeoff.layout.Layout;
+import strikeoff.layout.Tube;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
@@ -231,6 +234,64 @@ class SharedRoomProperties {
   void aRoomWithPlentyHasNoQueues(@ForAll("rooms") Room room) {
     Room plenty = new Room(4, 4, 4, 40, room.parts());
     assertThat(day(plenty.plan()).tasks()).noneMatch(t -> t.kind() == Task.Kind.QUEUE);
+  }
+
+  @Property(tries = 1000)
+  void everyPairComparedWithEveryOtherGivesTheSameContactsInAnyRoom(@ForAll("rooms") Room room) {
+    PrintPlan plan = room.plan();
+    Timeline.Day day = day(plan);
+    assertThat(day.contacts())
+        .extracting(c -> new ClockProperties.Pair(c.earlier().id(), c.later().id(), c.area()))
+        .isEqualTo(ClockProperties.naive(day.impressions(), Tube.of(plan.cloth())));
+  }
+
+  /**
+   * A sink and one drying place are two machines that every screen passes in the same order: the
+   * completion times of a two-machine permutation flow-shop, C2(i) = max(C1(i), C2(i - 1)) + p2, as
+   * in S. M. Johnson, Optimal two- and three-stage production schedules, 1954, from memory.
+   */
+  @Property(tries = 300)
+  void oneSinkAndOnePlaceAreAFlowShopOfTwoMachines(
+      @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 1, max = 60) Integer> washing) {
+    PrintDay day = new PrintDay(Medium.DYE).equipment(1, 1, 1, 1);
+    String[] separations = new String[washing.size()];
+    for (int i = 0; i < separations.length; i++) {
+      separations[i] = "s" + i + "=p";
+    }
+    day.paste("p", 1, 60)
+        .design("d", 30, 40, 10, separations)
+        .placed("one", "d", 20, 20)
+        .print("one");
+    for (int i = 0; i < separations.length; i++) {
+      int screen = i;
+      day.step(
+          n ->
+              new Step.WashScreen(
+                  n,
+                  List.of("s" + screen),
+                  Optional.of(new Span(washing.get(screen))),
+                  Optional.empty(),
+                  new PlanPath("run[" + (n - 1) + "]")));
+    }
+    List<Task> tasks = day(day.plan()).tasks();
+    // load 15 min, and 50 s for each colour
+    long first = Moment.of(1, 9 * 60 + 15).seconds() + 50L * washing.size();
+    long second = 0;
+    for (int i = 0; i < separations.length; i++) {
+      first += 60L * washing.get(i);
+      second = Math.max(first, second) + 30 * 60;
+      assertThat(end(tasks, Task.Kind.WASH_SCREEN, "s" + i)).isEqualTo(first);
+      assertThat(end(tasks, Task.Kind.DRY_SCREEN, "s" + i)).isEqualTo(second);
+    }
+  }
+
+  private static long end(List<Task> tasks, Task.Kind kind, String screen) {
+    return tasks.stream()
+        .filter(t -> t.kind() == kind && t.screen().equals(Optional.of(screen)))
+        .findFirst()
+        .orElseThrow()
+        .end()
+        .seconds();
   }
 
   private static Timeline.Day day(PrintPlan plan) {

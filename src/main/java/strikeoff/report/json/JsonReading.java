@@ -132,8 +132,17 @@ public final class JsonReading {
         tree.perhaps("finishSeconds", s -> new Moment(s.seconds())),
         tree.at("workSeconds").seconds(),
         tree.at("waitingSeconds").seconds(),
+        tree.perhaps("busy", b -> b.list(JsonReading::busy)).orElse(List.of()),
         lays,
         tree.at("pastes").list(JsonReading::paste));
+  }
+
+  private static Figures.InUse busy(Tree tree) {
+    return new Figures.InUse(
+        tree.at("kind").text(),
+        tree.at("name").text(),
+        tree.at("seconds").seconds(),
+        tree.number("percent"));
   }
 
   private static Figures.Paste paste(Tree tree) {

@@ -181,6 +181,18 @@ public final class JsonReport {
     }
     json.put("workSeconds", figures.workSeconds());
     json.put("waitingSeconds", figures.waitingSeconds());
+    json.list(
+        "busy",
+        list -> {
+          for (Figures.InUse busy : figures.busy()) {
+            list.item(
+                b ->
+                    b.put("kind", busy.kind())
+                        .put("name", busy.name())
+                        .put("seconds", busy.seconds())
+                        .put("percent", busy.percent()));
+          }
+        });
     json.object(
         "lays",
         lays -> {

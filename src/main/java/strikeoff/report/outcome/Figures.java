@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.paste.PasteUse;
+import strikeoff.timeline.Busy;
 import strikeoff.timeline.Moment;
+import strikeoff.timeline.RunFigures;
 import strikeoff.timeline.Timeline;
 import strikeoff.units.Range;
 
@@ -20,6 +22,7 @@ import strikeoff.units.Range;
  * @param finish when it ends; empty if the plan has none
  * @param workSeconds that people work
  * @param waitingSeconds that people wait inside opening hours
+ * @param busy how busy everybody and everything is; empty if the plan has no run
  * @param lays how often each screen is laid, by its name
  * @param pastes in the order of the plan's needs
  */
@@ -29,12 +32,31 @@ public record Figures(
     Optional<Moment> finish,
     long workSeconds,
     long waitingSeconds,
+    List<InUse> busy,
     Map<String, Integer> lays,
     List<Paste> pastes) {
 
   public Figures {
     lays = Collections.unmodifiableMap(new LinkedHashMap<>(lays));
+    busy = List.copyOf(busy);
     pastes = List.copyOf(pastes);
+  }
+
+  /**
+   * Somebody or something in use.
+   *
+   * @param kind person, cloth, station, sink, fan, hair-dryer, drying place or screen
+   * @param percent of the sessions, to a tenth
+   */
+  public record InUse(String kind, String name, long seconds, double percent) {
+
+    static InUse of(Busy busy) {
+      return new InUse(
+          busy.resource().kind().text(),
+          busy.resource().name(),
+          Math.round(busy.busy().seconds()),
+          tenth(100 * busy.share().fraction()));
+    }
   }
 
   /**
@@ -72,11 +94,21 @@ public record Figures(
         runs ? Optional.of(run.finish()) : Optional.empty(),
         Math.round(run.handsOn().seconds()),
         Math.round(run.waiting().seconds()),
+        busy(run),
         run.laysByScreen(),
         pastes);
   }
 
-  private static double tenth(double grams) {
-    return Math.round(grams * 10) / 10.0;
+  private static List<InUse> busy(Timeline run) {
+    return run.evidence().stream()
+        .filter(RunFigures.class::isInstance)
+        .flatMap(figures -> ((RunFigures) figures).busy().stream())
+        .filter(busy -> busy.busy().seconds() > 0)
+        .map(InUse::of)
+        .toList();
+  }
+
+  private static double tenth(double value) {
+    return Math.round(value * 10) / 10.0;
   }
 }

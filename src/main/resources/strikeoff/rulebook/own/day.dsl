@@ -9,6 +9,14 @@
 [condition][described.StepTaken]- of the kind {name}=kind == {name}
 [condition][described.AirMoved]air is moved over the cloth=AirMoved()
 [condition][described.AirMoved]- by {name}=by == {name}
+[condition][described.InUse]something is in use=InUse()
+[condition][described.InUse]a sink is busy for more than {share} of the time=InUse(kind == "sink", share.base() > {share})
+[condition][described.InUse]a station is busy for more than {share} of the time=InUse(kind == "station", share.base() > {share})
+[condition][described.InUse]somebody is busy for more than {share} of the time=InUse(kind == "person", share.base() > {share})
+[condition][described.InUse]- of the kind {name}=kind == {name}
+[condition][described.InUse]- called {name}=name == {name}
+[condition][described.InUse]- for more than {share} of the time=share.base() > {share}
+[condition][described.InUse]- for less than {share} of the time=share.base() < {share}
 [condition][timeline.WetContact]a frame is laid on a wet film=WetContact()
 [condition][timeline.WetContact]- of the same motif=sameMotif == true
 [condition][timeline.WetContact]- too early by more than {time}=shortBest.base() > {time}

@@ -37,3 +37,8 @@
 [condition][described.PlaceOfWork]nobody wears {name}=PlaceOfWork(worn not contains {name})
 [condition][described.PlaceOfWork]the room is cooler than {temperature}=PlaceOfWork(temperature.base() < {temperature})
 [condition][described.PlaceOfWork]the room is damper than {share}=PlaceOfWork(humidity.base() > {share})
+[condition][described.EquipmentThere]there is equipment=EquipmentThere()
+[condition][described.EquipmentThere]the room has fewer than {number} sinks=EquipmentThere(sinks < {number})
+[condition][described.EquipmentThere]the room has fewer than {number} fans=EquipmentThere(fans < {number})
+[condition][described.EquipmentThere]the room has fewer than {number} hair-dryers=EquipmentThere(hairDryers < {number})
+[condition][described.EquipmentThere]the room has fewer than {number} drying places=EquipmentThere(dryingPlaces < {number})
