@@ -177,7 +177,9 @@ final class DayJobs {
   }
 
   private DaySheet.Line thenWait(DaySheet.Line before, Work work) {
-    String wait = "wait to " + WorkWords.clock(work.end(), day);
+    String with = words.how(work);
+    String wait =
+        "wait to " + WorkWords.clock(work.end(), day) + (with.isEmpty() ? "" : " " + with);
     String next = before.next().isEmpty() ? wait : before.next() + ", " + wait;
     return new DaySheet.Line(before.clock(), before.what(), before.with(), next);
   }

@@ -122,7 +122,7 @@ final class RunTables {
     for (CriticalChain.Link link : figures.chain().links()) {
       rows.add(
           List.of(
-              Cell.of(link.what(), link.after().map(r -> "waits for " + r.name()).orElse("")),
+              Cell.of(link.what(), link.after().map(r -> "waits for " + r.spoken()).orElse("")),
               Cell.of(link.step() == 0 ? "" : Integer.toString(link.step())),
               Cell.of(Integer.toString(link.times())),
               Cell.of(link.span().text())));

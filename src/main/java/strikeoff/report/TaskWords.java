@@ -59,7 +59,7 @@ final class TaskWords {
       return paste(work).map(this::mixing).orElse("");
     }
     if (work.kind() == Task.Kind.WAIT && work.first().piece().isPresent()) {
-      return "with the " + work.first().piece().get().name();
+      return "with " + work.first().piece().get().spoken();
     }
     return step(work).map(this::how).orElse("");
   }

@@ -67,6 +67,7 @@ public record IdleScreen(
     Map<Integer, Step> steps = new LinkedHashMap<>();
     plan.run().forEach(step -> steps.put(step.number(), step));
     Map<Integer, Moment> washingBegins = new LinkedHashMap<>();
+    Map<Integer, Moment> printed = new LinkedHashMap<>();
     Map<String, Impression> lastUse = new LinkedHashMap<>();
     Map<String, List<Stand>> stands = new LinkedHashMap<>();
     for (Task task : day.run().tasks()) {
@@ -76,16 +77,19 @@ public record IdleScreen(
         if (steps.get(task.step()) instanceof Step.WashScreen && before != null) {
           // Who washes several lays them in water first: the later ones don't stand dry meanwhile.
           Moment begins = washingBegins.computeIfAbsent(task.step(), s -> task.start());
-          stand = new Stand(before, begins, task.step(), task.path());
+          // Without the step it would be washed when its print step is done, and not before.
+          Moment done = printed.get(before.step());
+          stand = new Stand(before, done, begins, task.step(), task.path());
         }
       } else if (task.impression().isPresent()) {
         Impression now = day.impressions().get(task.impression().getAsInt());
+        printed.merge(now.step(), now.lifted(), Moment::later);
         Impression before = lastUse.put(now.footprint().screen().name(), now);
         if (before != null) {
-          stand = new Stand(before, now.laid(), now.step(), now.path());
+          stand = new Stand(before, before.lifted(), now.laid(), now.step(), now.path());
         }
       }
-      if (stand != null && stand.span().minutes() > longerThan.applyAsDouble(stand.medium())) {
+      if (stand != null && stand.needless().minutes() > longerThan.applyAsDouble(stand.medium())) {
         stands
             .computeIfAbsent(stand.step + " " + stand.medium(), k -> new ArrayList<>())
             .add(stand);
@@ -147,7 +151,16 @@ public record IdleScreen(
     return "";
   }
 
-  private record Stand(Impression before, Moment until, int step, PlanPath path) {
+  /**
+   * A screen between two uses.
+   *
+   * @param could from when it could have been washed
+   */
+  private record Stand(Impression before, Moment could, Moment until, int step, PlanPath path) {
+    Span needless() {
+      return until.since(could);
+    }
+
     Span span() {
       return until.since(before.lifted());
     }

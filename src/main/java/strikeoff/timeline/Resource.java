@@ -44,6 +44,11 @@ public record Resource(Kind kind, String name) {
     return 31 * kind.ordinal() + name.hashCode();
   }
 
+  /** As people speak of it: the sink if it is the only one, else sink 2. */
+  public String spoken() {
+    return name.equals(kind.text()) ? "the " + name : name;
+  }
+
   /** What can be held. */
   public enum Kind {
     PERSON("person"),

@@ -135,6 +135,28 @@ class WashScreenTest {
   }
 
   @Test
+  void aStepIsNotBlamedForWhatStoodWhileItsPrintStepWentOn() {
+    // Blue is left at 9:15:50. Ink is done at 9:46:40 and its screen washed first, to 9:56:40:
+    // without the step s1 would be washed no sooner than about then.
+    Timeline day =
+        wash(
+                herons()
+                    .print(
+                        "herons",
+                        Step.Order.BY_COLOUR,
+                        false,
+                        0,
+                        PrintDay.minutes(30),
+                        Until.NO_WAIT),
+                null,
+                null,
+                "s1")
+            .timeline();
+    assertThat(washes(day)).contains("9:56:40 s1 in step 2");
+    assertThat(idle(day)).isEmpty();
+  }
+
+  @Test
   void severalScreensGoIntoOneLineForEachStepTheyWereLastUsedIn() {
     Timeline day =
         herons()
