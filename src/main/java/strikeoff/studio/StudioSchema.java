@@ -141,7 +141,10 @@ public final class StudioSchema {
 
   private static String form(Quantity like) {
     String text =
-        "\"type\": \"string\", \"pattern\": " + PlanSchema.quoted(WrittenForms.of(like.getClass()));
+        "\"type\": \"string\", \"pattern\": "
+            + PlanSchema.quoted(WrittenForms.of(like.getClass()))
+            + ", \"patternErrorMessage\": "
+            + PlanSchema.quoted(written(like).replaceFirst("[.]$", " was expected."));
     return like instanceof Ratio
         ? "\"anyOf\": [{\"type\": \"number\", \"minimum\": 0}, {" + text + "}]"
         : text;
