@@ -4,7 +4,6 @@ import static strikeoff.report.page.Table.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import strikeoff.bath.FixTime;
 import strikeoff.bath.Fixing;
@@ -19,6 +18,7 @@ import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
+import strikeoff.units.Numbers;
 import strikeoff.units.Span;
 import strikeoff.units.Volume;
 
@@ -72,7 +72,7 @@ final class BathTables {
     rows.add(
         row(
             "Liquor ratio",
-            String.format(Locale.ROOT, "%.1f : 1", soak.liquorRatio().value()),
+            Numbers.fixed(soak.liquorRatio().value(), 1) + " : 1",
             "for " + soak.cloth().text() + " of dry cloth"));
     warmth(judged, soak.step()).ifPresent(warmth -> addWarmth(rows, warmth));
     return table(judged, soak.step(), rows);

@@ -5,7 +5,6 @@ import static strikeoff.report.page.Table.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import strikeoff.check.Checked;
 import strikeoff.colour.Lab;
 import strikeoff.colour.MotifLook;
@@ -17,6 +16,7 @@ import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
+import strikeoff.units.Numbers;
 
 /** The colours as named, as they look on this cloth, and where they lie over each other. */
 final class ColourTables {
@@ -105,7 +105,7 @@ final class ColourTables {
                       List.of(
                           Cell.of(look.design()),
                           looks(mean),
-                          Cell.of(String.format(Locale.ROOT, "%.0f", look.difference())))));
+                          Cell.of(Numbers.plain(look.difference(), 0)))));
     }
     return new Table(
         "From across the room",
@@ -119,7 +119,7 @@ final class ColourTables {
   }
 
   private static String lightness(Lab lab) {
-    return String.format(Locale.ROOT, "%.0f", lab.lightness());
+    return Numbers.plain(lab.lightness(), 0);
   }
 
   private static String capital(String words) {

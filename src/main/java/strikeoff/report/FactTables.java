@@ -5,7 +5,6 @@ import static strikeoff.report.page.Table.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import strikeoff.check.Checked;
@@ -23,6 +22,7 @@ import strikeoff.screens.MeshForPaste;
 import strikeoff.screens.MeshWeave;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
+import strikeoff.units.Numbers;
 
 /** Derived figures as tables, in the order they are wanted at the table. */
 final class FactTables {
@@ -121,7 +121,7 @@ final class FactTables {
                     whole(mesh.volume().best()) + " cm³/m²",
                     whole(mesh.volume().low()) + " to " + whole(mesh.volume().high())),
                 uses.isEmpty() ? Cell.of("–") : deposit(uses.get(0)),
-                Cell.of(String.format(Locale.ROOT, "%.2f mm", mesh.finest().mm()))));
+                Cell.of(Numbers.fixed(mesh.finest().mm(), 2) + " mm")));
       }
     }
     return new Table(

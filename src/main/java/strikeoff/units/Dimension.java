@@ -25,7 +25,7 @@ enum Dimension {
 
   private final Class<? extends Quantity> type;
   private final String noun;
-  private final String example;
+  private final String expected;
   private final double largest;
   private final DoubleFunction<Quantity> make;
 
@@ -37,7 +37,7 @@ enum Dimension {
       DoubleFunction<Quantity> make) {
     this.type = type;
     this.noun = noun;
-    this.example = example;
+    this.expected = noun + " such as " + example;
     this.largest = largest;
     this.make = make;
   }
@@ -61,7 +61,7 @@ enum Dimension {
 
   /** As {@code a length such as 40 cm}. */
   String expected() {
-    return noun + " such as " + example;
+    return expected;
   }
 
   double largest() {

@@ -98,7 +98,7 @@ final class TextDecoder {
   /** True for control characters, half characters, and marks that change lines or direction. */
   static boolean isUnseen(String text, int i) {
     char c = text.charAt(i);
-    if (c == '\t' || c == '\n' || c == '\r') {
+    if (c >= ' ' && c <= '~' || c == '\t' || c == '\n' || c == '\r') {
       return false;
     }
     if (Character.isHighSurrogate(c)) {

@@ -155,7 +155,9 @@ public final class YamlReader {
       return new Position(last, lines.get(last - 1).length() + 1);
     }
     String text = lines.get(Math.max(0, line));
-    int points = Math.min(Math.max(0, column), text.codePointCount(0, text.length()));
-    return new Position(Math.max(0, line) + 1, text.offsetByCodePoints(0, points) + 1);
+    int all = text.codePointCount(0, text.length());
+    int points = Math.min(Math.max(0, column), all);
+    int units = all == text.length() ? points : text.offsetByCodePoints(0, points);
+    return new Position(Math.max(0, line) + 1, units + 1);
   }
 }

@@ -3,7 +3,6 @@ package strikeoff.plan.yaml;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Parsed;
@@ -21,14 +20,14 @@ final class AcceptPart {
   private static final String RULE = "a rule's name such as seams/ridge-under-squeegee";
 
   private final Reading reading;
-  private final Set<String> paths;
+  private final Set<PlanPath> paths;
 
   /**
    * @param paths every path that stands in the plan
    */
   AcceptPart(Reading reading, Set<PlanPath> paths) {
     this.reading = reading;
-    this.paths = paths.stream().map(PlanPath::text).collect(Collectors.toSet());
+    this.paths = paths;
   }
 
   List<Acceptance> acceptances(Fields root) {
@@ -62,7 +61,7 @@ final class AcceptPart {
             "a place of the plan such as seams.centre",
             "",
             text ->
-                paths.contains(text)
+                paths.contains(new PlanPath(text))
                     ? Parsed.value(text)
                     : Parsed.refused(
                         "no place of this plan is called "
@@ -72,6 +71,6 @@ final class AcceptPart {
   }
 
   private List<String> sorted() {
-    return paths.stream().sorted().toList();
+    return paths.stream().map(PlanPath::text).sorted().toList();
   }
 }

@@ -2,10 +2,9 @@ package strikeoff.report.drawing;
 
 import gg.jte.Content;
 import gg.jte.TemplateOutput;
+import gg.jte.output.StringOutput;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * An SVG element with its attributes and children. It writes itself escaped, numbers with a decimal
@@ -14,8 +13,10 @@ import java.util.Map;
 public final class Svg implements Content {
 
   private final String name;
-  private final Map<String, String> attributes = new LinkedHashMap<>(8);
+  private final List<Attribute> attributes = new ArrayList<>(6);
   private final List<Part> children = new ArrayList<>();
+
+  private record Attribute(String name, String value) {}
 
   /** What stands inside an element. */
   private sealed interface Part permits Svg.Child, Svg.Words {}
@@ -65,7 +66,14 @@ public final class Svg implements Content {
   }
 
   public Svg with(String attribute, String value) {
-    attributes.put(attribute, value);
+    Attribute next = new Attribute(attribute, value);
+    for (int i = 0; i < attributes.size(); i++) {
+      if (attributes.get(i).name().equals(attribute)) {
+        attributes.set(i, next);
+        return this;
+      }
+    }
+    attributes.add(next);
     return this;
   }
 
@@ -91,21 +99,51 @@ public final class Svg implements Content {
 
   @Override
   public void writeTo(TemplateOutput out) {
-    out.writeContent(toString());
+    Pen pen = new Pen(out);
+    write(pen);
+    pen.flush();
   }
 
   @Override
   public String toString() {
-    StringBuilder out = new StringBuilder(1024);
-    write(out);
+    StringOutput out = new StringOutput();
+    writeTo(out);
     return out.toString();
   }
 
-  private void write(StringBuilder out) {
+  /**
+   * Writes a drawing in stretches: not each word by itself, nor all in one text, which one letter
+   * outside Latin 1 would make twice as long and slow to encode.
+   */
+  private static final class Pen {
+    private static final int STRETCH = 4096;
+
+    private final TemplateOutput out;
+    private StringBuilder text = new StringBuilder(STRETCH + 512);
+
+    Pen(TemplateOutput out) {
+      this.out = out;
+    }
+
+    StringBuilder text() {
+      if (text.length() >= STRETCH) {
+        flush();
+        text = new StringBuilder(STRETCH + 512);
+      }
+      return text;
+    }
+
+    void flush() {
+      out.writeContent(text.toString());
+    }
+  }
+
+  private void write(Pen pen) {
+    StringBuilder out = pen.text();
     out.append('<').append(name);
-    for (Map.Entry<String, String> attribute : attributes.entrySet()) {
-      out.append(' ').append(attribute.getKey()).append("=\"");
-      escape(attribute.getValue(), out);
+    for (Attribute attribute : attributes) {
+      out.append(' ').append(attribute.name()).append("=\"");
+      escape(attribute.value(), out);
       out.append('"');
     }
     if (children.isEmpty()) {
@@ -115,12 +153,12 @@ public final class Svg implements Content {
     out.append('>');
     for (Part child : children) {
       if (child instanceof Child inside) {
-        inside.element().write(out);
-      } else if (child instanceof Words text) {
-        escape(text.words(), out);
+        inside.element().write(pen);
+      } else if (child instanceof Words words) {
+        escape(words.words(), pen.text());
       }
     }
-    out.append("</").append(name).append('>');
+    pen.text().append("</").append(name).append('>');
   }
 
   /** At most two decimals, always a point, no trailing zeros, never a minus zero. */
