@@ -1,7 +1,9 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
@@ -34,7 +36,10 @@ final class Printing {
     Progress progress = new Progress();
     boolean alone = written.also().isEmpty() || together.impossible(written, sets.designs(written));
     Step.Print step = alone ? written.byOne() : written;
-    for (Pass pass : Passes.of(step, sets)) {
+    List<Pass> passes = Passes.of(step, sets);
+    Map<String, Integer> colours = alone ? Map.of() : coloursBefore(passes);
+    for (int i = 0; i < passes.size(); i++) {
+      Pass pass = passes.get(i);
       boolean onTable = !table.empty();
       if (!table.shows(pass.set())) {
         if (onTable) {
@@ -47,7 +52,7 @@ final class Printing {
         progress.colour = null;
       }
       if (!alone) {
-        together.print(step, pass, progress);
+        i += together(step, passes.subList(i, passes.size()), colours, progress) - 1;
       } else if (step.order() == Step.Order.BY_STATION) {
         byStation(step, pass, progress);
       } else {
@@ -57,6 +62,39 @@ final class Printing {
         return;
       }
     }
+  }
+
+  /**
+   * Prints the first pass and those after it that need no other stretch of cloth and no screen
+   * washed first.
+   *
+   * @return how many
+   */
+  private int together(
+      Step.Print step, List<Pass> passes, Map<String, Integer> colours, Progress progress) {
+    Jobs jobs = new Jobs(step, together.tube(), colours, progress.waits);
+    int count = 0;
+    while (count < passes.size()
+        && table.shows(passes.get(count).set())
+        && (count == 0 || !together.washesFirst(passes.get(count)))
+        && jobs.add(passes.get(count))) {
+      count++;
+    }
+    together.print(step, passes.subList(0, count), jobs, progress);
+    return count;
+  }
+
+  /** How many colours the arrangements before each one of a step have. */
+  private static Map<String, Integer> coloursBefore(List<Pass> passes) {
+    Map<String, Integer> before = new LinkedHashMap<>();
+    int colours = 0;
+    for (Pass pass : passes) {
+      Motif first = pass.set().motifs().get(0);
+      if (before.putIfAbsent(first.placement().arrangement(), colours) == null) {
+        colours += first.colours().size();
+      }
+    }
+    return before;
   }
 
   private void byColour(Step.Print step, Pass pass, Progress progress) {

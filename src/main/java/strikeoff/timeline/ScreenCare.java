@@ -38,10 +38,14 @@ final class ScreenCare {
 
   /** Washes a screen that holds another paste. */
   void exchange(Step step, String person, String screen, String paste) {
-    String now = holds.get(screen);
-    if (now != null && !now.equals(paste)) {
+    if (mustWash(screen, paste)) {
       wash(step, person, screen, Daybook.seconds(takes.washScreen()));
     }
+  }
+
+  boolean mustWash(String screen, String paste) {
+    String now = holds.get(screen);
+    return now != null && !now.equals(paste);
   }
 
   /**

@@ -224,6 +224,11 @@ final class Workshop {
     book.add(Entry.of(step, Task.Kind.WAIT, cause), cloth, from, until - from);
   }
 
+  /** True if a screen holds another paste. */
+  boolean mustWash(String screen, String paste) {
+    return screens.mustWash(screen, paste);
+  }
+
   /** Washes a screen that holds another paste. */
   void exchange(Step step, String person, String screen, String paste) {
     screens.exchange(step, person, screen, paste);

@@ -189,6 +189,13 @@ final class PrintDay {
     return add(new Arrangement.Placed(name, design, points, new Angle(0), false, at(name)));
   }
 
+  /** One at each copy of the anchor, {@code dy} above its corner. */
+  PrintDay anchored(String name, String design, String anchor, double dy) {
+    return add(
+        new Arrangement.Anchored(
+            name, design, anchor, List.of(), cm(0), cm(dy), new Angle(0), false, at(name)));
+  }
+
   private PrintDay add(Arrangement arrangement) {
     arrangements.put(arrangement.name(), arrangement);
     return this;
@@ -249,7 +256,11 @@ final class PrintDay {
         people, arrangement, order, everyOther, pauseMinutes, Wait.of(between), beforeMoving);
   }
 
-  /** With moved air between colours and between passes. */
+  /**
+   * With moved air between colours and between passes.
+   *
+   * @param arrangement one, or several with commas between
+   */
   PrintDay printInAir(
       List<String> people,
       String arrangement,
@@ -262,7 +273,7 @@ final class PrintDay {
         n ->
             new Step.Print(
                 n,
-                List.of(arrangement),
+                List.of(arrangement.split(", ")),
                 List.of(),
                 List.of(),
                 order,

@@ -69,6 +69,69 @@ class TogetherTest {
         .isCloseTo(150, offset(1e-6));
   }
 
+  /** Tam has no colour of the herons to print, so the shells need not wait till they are done. */
+  @Test
+  void whoIsFreeRunsAheadToTheNextArrangement() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .table(400)
+            .paste("blue", 10, 60)
+            .paste("ink", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .design("shell", 20, 20, 5, "s2=ink")
+            .series("herons", "heron", 3, 60, 20)
+            .placed("shells", "shell", 20, 100, 80, 100)
+            .printTogether(
+                "herons, shells", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    // herons lie at 20 to 60 cm across with frames to 70 cm, the shells' frames begin at 95 cm:
+    // Wren's blue to 50, 100 and 150 s, beside it Tam's ink to 50 and 100 s
+    assertThat(lifts(day))
+        .containsExactly(
+            "Wren herons 1 50",
+            "Tam shells 1 50",
+            "Wren herons 2 100",
+            "Tam shells 2 100",
+            "Wren herons 3 150");
+  }
+
+  /** A shell is set from its heron, so it is printed when that is. */
+  @Test
+  void nobodyRunsAheadOfAnAnchorOrOfTheWait() {
+    PrintDay day =
+        new PrintDay(Medium.DYE)
+            .table(400)
+            .paste("blue", 10, 60)
+            .paste("ink", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .design("shell", 20, 20, 5, "s2=ink")
+            .series("herons", "heron", 2, 60, 20)
+            .anchored("shells", "shell", "herons", 80)
+            .printTogether(
+                "herons, shells",
+                Step.Order.BY_COLOUR,
+                false,
+                0,
+                PrintDay.minutes(12),
+                Until.NO_WAIT);
+    // heron 1 is lifted at 50 s and let dry 12 min, to 770 s; heron 2 50 s later
+    assertThat(lifts(day.timeline()))
+        .containsExactly(
+            "Wren herons 1 50", "Wren herons 2 100", "Tam shells 1 820", "Tam shells 2 870");
+  }
+
+  private static List<String> lifts(Timeline day) {
+    return day.impressions().stream()
+        .map(
+            i ->
+                i.person()
+                    + " "
+                    + i.footprint().placement().name()
+                    + " "
+                    + Math.round(i.lifted().since(Moment.of(1, 555)).seconds()))
+        .toList();
+  }
+
   @Test
   void aScreenThatBothNeedAtOnceIsToldByName() {
     Timeline day =
