@@ -32,6 +32,15 @@ public record CannotStart(
     return why == Why.NEVER_MIXED || why == Why.MIXED_LATER;
   }
 
+  /** How the run is followed from there on, as a sentence that begins with a space. */
+  public String after() {
+    return switch (why) {
+      case NEVER_MIXED, MIXED_LATER -> "";
+      case SCREEN_TWICE -> " The step is simulated as if one person printed all of it.";
+      case TOO_LONG, NEVER_DRY -> " The run is not simulated beyond it.";
+    };
+  }
+
   /** Kinds of waits that never end. */
   public enum Why {
     /** A paste that no step mixes. */

@@ -79,12 +79,20 @@ public record Timeline(
     double dye = policy.limit("drying/in-mesh-of-dye").amount();
     double paint = policy.limit("drying/in-mesh-of-paint").amount();
     evidence.addAll(IdleScreen.all(day, plan, m -> m == Medium.DYE ? dye : paint));
-    List<LongStep> endless = LongStep.all(day, plan);
+    // Steps that are simulated by one person instead of several are longer for that reason alone.
+    int byOne =
+        blocked.stream()
+            .filter(b -> b.why() == CannotStart.Why.SCREEN_TWICE)
+            .mapToInt(CannotStart::step)
+            .min()
+            .orElse(Integer.MAX_VALUE);
+    List<LongStep> endless =
+        LongStep.all(day, plan).stream().filter(s -> s.step() < byOne).toList();
     evidence.addAll(endless);
     // What comes after a step that fits into no day is simulated on days that will be others once
     // it
     // is split, so those are not told.
-    int told = endless.stream().mapToInt(LongStep::step).min().orElse(Integer.MAX_VALUE);
+    int told = endless.stream().mapToInt(LongStep::step).min().orElse(byOne);
     DayTooLong.all(day, plan).stream().filter(d -> d.step() < told).forEach(evidence::add);
     evidence.addAll(LongestFrame.all(day, plan));
     evidence.addAll(SetOnTable.all(day, plan));

@@ -1,6 +1,7 @@
 package strikeoff.timeline;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
@@ -27,6 +28,7 @@ import strikeoff.units.Span;
  * @param remedy the least wait that clears every pair of this cause by the most likely drying time;
  *     where that would do already, the one that clears slow drying
  * @param cured false if no wait in that place clears it
+ * @param finish when the run ends with that wait; empty if that was not tried
  * @param cure what to write, with the finish it leads to and what clears slow drying too
  * @param otherWay a further way to clear it as a sentence that begins with a space, or empty
  * @param also other colours of the same cause with their pairs, as sentences that begin with a
@@ -52,6 +54,7 @@ public record WetContact(
     Moment surelySafeAt,
     Remedy remedy,
     boolean cured,
+    Optional<Moment> finish,
     String cure,
     String otherWay,
     String also,

@@ -80,6 +80,7 @@ final class WetContacts {
         safe.latest(),
         wait.remedy(),
         wait.cleared(),
+        wait.finish(),
         passesFirst ? passes : pause,
         everyOther.isEmpty()
             ? ""

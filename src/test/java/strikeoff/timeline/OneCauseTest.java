@@ -58,6 +58,28 @@ class OneCauseTest {
     assertThat(timeline.evidence()).anyMatch(LongStep.class::isInstance);
   }
 
+  /** Two people would end in time; the step is simulated by one, which another finding tells. */
+  @Test
+  void aScreenNeededTwiceIsTheOneCauseOfALateDay() {
+    Timeline timeline =
+        new PrintDay(Medium.DYE)
+            .hours(9, 10)
+            .paste("blue", 10, 60)
+            .paste("ink", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue", "s1=ink")
+            .series("herons", "heron", 2, 60, 20)
+            .printTogether("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    assertThat(timeline.finish()).isGreaterThan(Moment.of(1, 600));
+    assertThat(timeline.evidence())
+        .filteredOn(e -> e instanceof LongStep || e instanceof DayTooLong)
+        .isEmpty();
+    assertThat(timeline.evidence())
+        .filteredOn(CannotStart.class::isInstance)
+        .singleElement()
+        .satisfies(e -> assertThat(((CannotStart) e).after()).contains("as if one person"));
+  }
+
   @Test
   void oneFilmIsSpokenOfAsOne() {
     List<String> one = never(1).map(NeverDry::counted).toList();

@@ -124,6 +124,28 @@ class WaitProperties {
     return Causes.of(day(remedy.applied(plan))).getOrDefault(cause(contact), List.of());
   }
 
+  /** What a finding says the wait costs is what it costs when it is written and simulated. */
+  @Property(tries = 200)
+  void theCostThatIsToldIsTheCostThatIsPaid(@ForAll(supplier = SmallDay.Any.class) SmallDay small) {
+    PrintPlan plan = small.plan(0);
+    Timeline asWritten = timeline(plan);
+    for (Object evidence : asWritten.evidence()) {
+      if (evidence instanceof WetContact contact && contact.finish().isPresent()) {
+        assertThat(day(contact.remedy().applied(plan)).finish()).isEqualTo(contact.finish().get());
+      } else if (evidence instanceof TakenUpWet taken && taken.finish().isPresent()) {
+        assertThat(day(taken.remedy().applied(plan)).finish()).isEqualTo(taken.finish().get());
+      } else if (evidence instanceof ClearedRun cleared) {
+        PrintPlan written = plan;
+        for (Remedy wait : cleared.waits()) {
+          written = wait.applied(written);
+        }
+        assertThat(cleared.asWritten()).isEqualTo(asWritten.finish());
+        assertThat(cleared.longer().seconds())
+            .isEqualTo((double) day(written).finish().since(asWritten.finish()).seconds());
+      }
+    }
+  }
+
   private static List<WetContact> contacts(Timeline day) {
     return day.evidence().stream()
         .filter(e -> e instanceof WetContact)
