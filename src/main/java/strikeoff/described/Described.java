@@ -149,7 +149,7 @@ public final class Described {
         plan.table().stations().map(Table.Stations::count).orElse(0),
         plan.room().temperature(),
         plan.room().humidity(),
-        plan.room().air(),
+        plan.room().air().speed(),
         plan.crew().names().size(),
         plan.protection().stream().map(Protection::text).toList(),
         plan.table().path());

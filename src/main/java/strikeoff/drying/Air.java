@@ -34,7 +34,7 @@ public record Air(double celsius, double humidity, double speed) {
     return new Air(
         Math.max(COLDEST_ROOM, Math.min(HOTTEST_ROOM, room.temperature().celsius())),
         room.humidity().fraction(),
-        Math.min(FASTEST, room.air().metresPerSecond()));
+        Math.min(FASTEST, room.air().speed().metresPerSecond()));
   }
 
   @Override

@@ -10,6 +10,9 @@ import strikeoff.units.AirSpeed;
  */
 public record Draught(By by, AirSpeed speed) {
 
+  /** Air that stands. */
+  public static final Draught STILL = new Draught(By.STILL, new AirSpeed(0));
+
   /** As one writes it into a plan. */
   public String text() {
     return by == By.STATED ? speed.text() : by.text();

@@ -1,6 +1,5 @@
 package strikeoff.plan;
 
-import strikeoff.units.AirSpeed;
 import strikeoff.units.Share;
 import strikeoff.units.Temperature;
 
@@ -8,6 +7,6 @@ import strikeoff.units.Temperature;
  * The air in the print room.
  *
  * @param humidity relative humidity
- * @param air speed over the cloth; 0 for still air
+ * @param air over the cloth, all day
  */
-public record Room(Temperature temperature, Share humidity, AirSpeed air, PlanPath path) {}
+public record Room(Temperature temperature, Share humidity, Draught air, PlanPath path) {}

@@ -45,9 +45,9 @@ public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath
       all.add(new UntriedAir(room, new Temperature(held), films, path));
     }
     AirSpeed fastest = new AirSpeed(Air.FASTEST);
-    if (plan.room().air().metresPerSecond() > Air.FASTEST) {
+    if (plan.room().air().speed().metresPerSecond() > Air.FASTEST) {
       PlanPath path = plan.room().path().key("air");
-      all.add(new UntriedAir(plan.room().air(), fastest, films, path));
+      all.add(new UntriedAir(plan.room().air().speed(), fastest, films, path));
     }
     for (Step step : plan.run()) {
       step.draughts()

@@ -24,6 +24,7 @@ import strikeoff.plan.Cloth;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Equipment;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Hours;
@@ -50,7 +51,6 @@ import strikeoff.timeline.Moment;
 import strikeoff.timeline.Reached;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
-import strikeoff.units.AirSpeed;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
@@ -234,7 +234,7 @@ final class Estuary {
             texts.apply("centre"),
             new Seam(texts.apply("centre"), cm(200), cm(1.5), true, false, path("seams.centre"))),
         new Table(cm(280), cm(160), true, Optional.empty(), Optional.empty(), path("table")),
-        new Room(new Temperature(20), new Share(0.5), new AirSpeed(0), path("room")),
+        new Room(new Temperature(20), new Share(0.5), Draught.STILL, path("room")),
         new Crew(List.of(texts.apply("Wren"), texts.apply("Tam")), path("crew")),
         new Hours(List.of(new Hours.Day(540, 1020)), path("hours")),
         new Handling(

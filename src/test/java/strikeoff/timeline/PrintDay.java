@@ -58,6 +58,7 @@ final class PrintDay {
   private boolean closed;
   private double length = 1000;
   private double humidity = 0.5;
+  private Draught air = Draught.STILL;
   private Equipment equipment = new Equipment(1, 1, 1, 10, at("equipment"));
   private Hours hours = new Hours(List.of(new Hours.Day(540, 1020)), at("hours"));
 
@@ -72,6 +73,12 @@ final class PrintDay {
 
   PrintDay stations(int count) {
     stations = new Table.Stations(count, cm(80), cm(100), cm(10), cm(0), at("table.stations"));
+    return this;
+  }
+
+  /** Air moves all day. */
+  PrintDay blown(Draught.By by) {
+    air = new Draught(by, new AirSpeed(1.5));
     return this;
   }
 
@@ -344,7 +351,7 @@ final class PrintDay {
             Optional.empty(),
             Optional.ofNullable(stations),
             at("table")),
-        new Room(new Temperature(20), new Share(humidity), new AirSpeed(0), at("room")),
+        new Room(new Temperature(20), new Share(humidity), air, at("room")),
         new Crew(List.of("Wren", "Tam"), at("crew")),
         hours,
         new Handling(

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.units.AirSpeed;
@@ -50,7 +52,7 @@ class SharedRoomTest {
     assertThat(queues(one)).containsExactly("9:17:30 Tam waits for the sink to 9:36:40");
     RunFigures figures = figures(one);
     assertThat(figures.waitingByCause())
-        .containsExactly(java.util.Map.entry("waits for the sink", new Span(1150.0 / 60)));
+        .containsExactly(Map.entry("waits for the sink", new Span(1150.0 / 60)));
     // Wren works meanwhile, so that it is nobody's idle time but Tam's.
     assertThat(one.waiting().minutes()).isZero();
     // What decides the finish at 9:46:40 is the sink: 15 min, two prints of 50 s, three washes.
@@ -252,6 +254,21 @@ class SharedRoomTest {
     // as if there were one of each
     assertThat(none.finish())
         .isEqualTo(twoPrint().equipment(1, 1, 1, 1).dry(20).timeline().finish());
+  }
+
+  @Test
+  void aFanThatBlowsAllDayIsThereToo() {
+    PrintPlan plan = twoPrint().equipment(1, 0, 1, 10).blown(Draught.By.FAN).plan();
+    assertThat(MissingEquipment.all(Map.of(), plan))
+        .singleElement()
+        .satisfies(
+            m -> {
+              assertThat(m.where()).isEqualTo("for the air of the room");
+              assertThat(m.key()).isEqualTo("fans");
+              assertThat(m.path()).isEqualTo(new PlanPath("room.air"));
+            });
+    PrintPlan has = twoPrint().equipment(1, 1, 1, 10).blown(Draught.By.FAN).plan();
+    assertThat(MissingEquipment.all(Map.of(), has)).isEmpty();
   }
 
   private static List<String> washed(Timeline day) {

@@ -105,15 +105,10 @@ final class RoomPart {
                 "temperature of the room"),
             assumptions.or(
                 f, "humidity", Values.shareOfWhole(), "room.humidity", "humidity of the room"),
-            assumptions.or(f, "air", air(f, "air"), "room.air", "air over the cloth"),
+            assumptions.or(f, "air", draught(f, "air"), "room.air", "air over the cloth"),
             f.path());
     f.done();
     return room;
-  }
-
-  /** The speed of the air alone, for air that moves all day. */
-  private Expected<AirSpeed> air(Fields f, String key) {
-    return draught(f, key).map(Draught::speed);
   }
 
   /** A speed, or a word that the policy gives a speed to, which is then an assumption. */

@@ -154,7 +154,7 @@ class LanguageTest {
               assertThat(p.turn()).isEqualTo(new Angle(90));
               assertThat(p.mirrored()).isTrue();
             });
-    assertThat(plan.room().air()).isEqualTo(new AirSpeed(1.5));
+    assertThat(plan.room().air()).isEqualTo(new Draught(Draught.By.FAN, new AirSpeed(1.5)));
   }
 
   @Test
