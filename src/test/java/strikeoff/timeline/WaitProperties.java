@@ -40,7 +40,7 @@ class WaitProperties {
   }
 
   /** With several printers it is no law: a wait can send another one ahead. */
-  @Property(tries = 1000)
+  @Property(tries = 1300)
   void aWaitMoreNeverAddsAContact(
       @ForAll(supplier = SmallDay.Alone.class) SmallDay small,
       @ForAll @IntRange(min = 1, max = 40) int more,
