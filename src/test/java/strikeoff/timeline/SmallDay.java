@@ -47,6 +47,11 @@ record SmallDay(Shape shape, Crew crew, int pause, int between, int dryStep, int
     return air == 0 && dryAir == 0;
   }
 
+  /** The same with a stated time between colours. */
+  SmallDay stated() {
+    return new SmallDay(shape, crew, pause, Math.max(0, between), dryStep, air, dryAir);
+  }
+
   SmallDay pausing(int minutes) {
     return new SmallDay(shape, crew, minutes, between, dryStep, air, dryAir);
   }
