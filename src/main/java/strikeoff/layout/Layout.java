@@ -27,6 +27,7 @@ public final class Layout {
   private final Map<String, List<Placement>> arrangements;
   private final Map<String, Placement> named;
   private final int[] firstFootprint;
+  private final double begin;
 
   /**
    * @param placements in order of arrangements and numbers; a placement's id is its index
@@ -49,9 +50,12 @@ public final class Layout {
     byName.replaceAll((name, own) -> List.copyOf(own));
     this.arrangements = Collections.unmodifiableMap(byName);
     this.firstFootprint = new int[this.placements.size() + 1];
+    double first = 0;
     for (Footprint footprint : this.footprints) {
       firstFootprint[footprint.placement().id() + 1]++;
+      first = Math.min(first, footprint.frame().getEnvelopeInternal().getMinX());
     }
+    this.begin = first;
     for (int id = 0; id < this.placements.size(); id++) {
       firstFootprint[id + 1] += firstFootprint[id];
     }
@@ -149,6 +153,14 @@ public final class Layout {
   /** The placements of one arrangement, by number; none if it has none. */
   public List<Placement> of(String arrangement) {
     return arrangements.getOrDefault(arrangement, List.of());
+  }
+
+  /**
+   * Where the stretch begins that holds the cloth's first frames whole, in mm: the start of the
+   * cloth, or as far before it as a frame reaches.
+   */
+  public double begin() {
+    return begin;
   }
 
   /** The footprints of one placement, by separation number. */

@@ -29,6 +29,7 @@ final class Template {
   private final List<Coordinate[]> images = new ArrayList<>();
   private final List<Coordinate[]> frames = new ArrayList<>();
   private final Envelope bounds;
+  private final boolean along;
 
   Template(Design design, Map<String, Screen> screens, Angle turn, boolean mirrored) {
     this.length = design.length().mm();
@@ -54,7 +55,9 @@ final class Template {
               frameLength,
               frameWidth));
     }
-    this.bounds = GEOMETRY.createPolygon(outline).getEnvelopeInternal();
+    Polygon laid = GEOMETRY.createPolygon(outline);
+    this.along = laid.isRectangle();
+    this.bounds = laid.getEnvelopeInternal();
   }
 
   /** Bounds of the turned design, seen from the lower left corner of the unturned one. */
@@ -100,13 +103,13 @@ final class Template {
         length / 2 + alongX * cos - alongY * sin, width / 2 + alongX * sin + alongY * cos);
   }
 
-  private static Polygon moved(Coordinate[] corners, double x, double y) {
+  private Polygon moved(Coordinate[] corners, double x, double y) {
     Coordinate[] moved = new Coordinate[corners.length];
     for (int i = 0; i < corners.length - 1; i++) {
       moved[i] = new Coordinate(corners[i].x + x, corners[i].y + y);
     }
     moved[corners.length - 1] = moved[0];
-    return GEOMETRY.createPolygon(moved);
+    return along ? new Rectangle(moved, GEOMETRY) : GEOMETRY.createPolygon(moved);
   }
 
   /** Exact at quarter turns, so that a rectangle turned by 90° is a rectangle still. */

@@ -24,6 +24,7 @@ final class ContactFinder {
 
   private static final Comparator<Impression> IN_ORDER = Comparator.comparingInt(Impression::id);
 
+  private final List<Contact> contacts = new ArrayList<>();
   private final Tube tube;
   private final int most;
   private final BiFunction<Impression, Impression, Reached> safe;
@@ -42,48 +43,40 @@ final class ContactFinder {
     }
   }
 
-  private ContactFinder(Tube tube, int most, BiFunction<Impression, Impression, Reached> safe) {
+  /**
+   * @param most contacts after which it stops looking
+   * @param safe when the earlier film would be frame-safe if the later frame were waited with
+   */
+  ContactFinder(Tube tube, int most, BiFunction<Impression, Impression, Reached> safe) {
     this.tube = tube;
     this.safe = safe;
     this.most = most;
   }
 
-  /**
-   * @param impressions in order of laying
-   * @param most contacts after which it stops looking
-   * @param safe when the earlier film would be frame-safe if the later frame were waited with
-   */
-  static List<Contact> find(
-      List<Impression> impressions,
-      Tube tube,
-      int most,
-      BiFunction<Impression, Impression, Reached> safe) {
-    return new ContactFinder(tube, most, safe).find(impressions);
+  /** What was found so far, in order of laying. */
+  List<Contact> contacts() {
+    return contacts;
   }
 
-  private List<Contact> find(List<Impression> impressions) {
-    List<Contact> contacts = new ArrayList<>();
-    for (Impression later : impressions) {
-      GivenUp.ifAsked();
-      dry(later.laid());
-      Impression last = null;
-      for (Impression earlier : near(later.footprint().frame())) {
-        if (earlier == last) { // found on both sides of a tube's seam
-          continue;
-        }
-        last = earlier;
+  /** The impressions are laid one by one, in order. */
+  void lay(Impression later) {
+    GivenUp.ifAsked();
+    dry(later.laid());
+    Impression last = null;
+    for (Impression earlier : near(later.footprint().frame())) {
+      if (contacts.size() >= most) {
+        return;
+      }
+      if (earlier != last) { // else found on both sides of a tube's seam
         between(earlier, later).ifPresent(contacts::add);
-        if (contacts.size() >= most) {
-          return contacts;
-        }
       }
-      Wet film = new Wet(later);
-      for (Envelope bounds : bounds(later)) {
-        wet.insert(bounds, film);
-      }
-      leaving.add(film);
+      last = earlier;
     }
-    return contacts;
+    Wet film = new Wet(later);
+    for (Envelope bounds : bounds(later)) {
+      wet.insert(bounds, film);
+    }
+    leaving.add(film);
   }
 
   /** Takes out what is dry by now. */

@@ -3,7 +3,6 @@ package strikeoff.timeline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Step;
@@ -28,7 +27,7 @@ final class OnTable {
     this.shop = shop;
     this.takes = takes;
     this.table = table.mm();
-    this.begin = begin(layout);
+    this.begin = layout.begin();
   }
 
   List<Taken> taken() {
@@ -88,18 +87,6 @@ final class OnTable {
     return from < 0
         ? "move back, the start " + new Length(-from).text() + " in from the table's"
         : "move on to " + new Length(from).text();
-  }
-
-  /**
-   * Where the cloth's first stretch begins, so that frames that reach past its end lie on the
-   * table.
-   */
-  private static double begin(Layout layout) {
-    double begin = 0;
-    for (Footprint footprint : layout.footprints()) {
-      begin = Math.min(begin, footprint.frame().getEnvelopeInternal().getMinX());
-    }
-    return begin;
   }
 
   /** The stretch of cloth that lies on the table. */

@@ -147,9 +147,12 @@ public record Timeline(
       Simulation.Run run = Simulation.run(plan, layout, policy);
       List<Task> tasks = new ArrayList<>(run.tasks());
       tasks.sort(Comparator.comparingLong(t -> t.start().seconds()));
-      List<Impression> impressions = new ArrayList<>();
+      int most = (int) policy.limit("time/most-contacts").amount();
+      ContactFinder finder =
+          new ContactFinder(Tube.of(plan.cloth()), most, (one, other) -> safe(run, one, other));
+      List<Impression> impressions = new ArrayList<>(run.printed().size());
       for (Printed p : run.printed()) {
-        impressions.add(
+        Impression impression =
             new Impression(
                 p.id(),
                 p.step().number(),
@@ -159,17 +162,17 @@ public record Timeline(
                 new Moment(p.laid()),
                 new Moment(p.lifted()),
                 run.cloth().film(p),
-                p.step().path()));
+                p.step().path());
+        impressions.add(impression);
+        finder.lay(impression);
       }
-      int most = (int) policy.limit("time/most-contacts").amount();
       Moment opens = Moment.of(1, plan.hours().of(1).opens());
       return new Day(
           run,
           tasks,
           impressions,
-          ContactFinder.find(
-              impressions, Tube.of(plan.cloth()), most, (one, other) -> safe(run, one, other)),
-          tasks.stream().map(Task::start).findFirst().orElse(opens),
+          finder.contacts(),
+          tasks.isEmpty() ? opens : tasks.get(0).start(),
           tasks.stream().map(Task::end).reduce(opens, Moment::later),
           Use.of(tasks, plan.hours()));
     }
