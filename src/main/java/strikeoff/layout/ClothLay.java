@@ -110,8 +110,8 @@ public record ClothLay(
   /** How the cloth lies, in words. */
   public String lies() {
     return stated
-        ? "its near edge " + at.text() + " from the table's"
-        : "it lies in the middle of the table";
+        ? "the cloth's near edge " + at.text() + " from the table's"
+        : "the cloth in the middle of the table";
   }
 
   /** What the table lacks for one place that keeps all frames on it; zero if it has one. */
