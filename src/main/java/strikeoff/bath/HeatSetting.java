@@ -3,13 +3,14 @@ package strikeoff.bath;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
 /**
  * Heat on paint: its temperature and time at the film.
  *
- * @param with what: iron, press, oven
+ * @param with what heats it
  * @param paints on the cloth
  * @param coolest temperature at which all of them set
  * @param asks the paint that asks for it
@@ -18,7 +19,7 @@ import strikeoff.units.Temperature;
  */
 public record HeatSetting(
     int step,
-    String with,
+    Step.Heat with,
     List<String> paints,
     Temperature temperature,
     Span lasts,

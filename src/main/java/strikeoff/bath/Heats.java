@@ -73,7 +73,7 @@ final class Heats {
   private Optional<IronTime> iron(Step.HeatSet step, int lastHeat) {
     List<Impression> printed =
         work.impressions(Medium.PAINT, i -> i.step() > lastHeat && i.step() < step.number());
-    if (!step.with().equals(Step.HeatSet.IRON) || printed.isEmpty()) {
+    if (step.with() != Step.Heat.IRON || printed.isEmpty()) {
       return Optional.empty();
     }
     Map<Integer, Double> byPlacement = new LinkedHashMap<>();

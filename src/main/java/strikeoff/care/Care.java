@@ -70,7 +70,7 @@ public record Care(List<Caution> cautions, List<Evidence> evidence) {
               step,
               step.path(),
               plan,
-              heat.with() + " at " + heat.temperature().text()));
+              heat.with().text() + " at " + heat.temperature().text()));
     }
     return cautions;
   }

@@ -266,19 +266,16 @@ public sealed interface Step {
   /** Set paint by dry heat. */
   record HeatSet(
       int number,
-      String with,
+      Heat with,
       Temperature temperature,
       Span lasts,
       Optional<String> by,
       PlanPath path)
       implements Step {
 
-    /** The device that heats only what lies under its sole. */
-    public static final String IRON = "iron";
-
     @Override
     public String title() {
-      return "heat-set with " + with;
+      return "heat-set with " + with.text();
     }
   }
 
@@ -303,6 +300,24 @@ public sealed interface Step {
     OVER_ALL,
     /** Everything that the table shows of all arrangements before the cloth moves on. */
     SET_BY_SET
+  }
+
+  /** What sets paint by dry heat. */
+  enum Heat {
+    /** Heats only what lies under its sole. */
+    IRON("iron"),
+    PRESS("press"),
+    OVEN("oven");
+
+    private final String text;
+
+    Heat(String text) {
+      this.text = text;
+    }
+
+    public String text() {
+      return text;
+    }
   }
 
   /** How dye is fixed. */

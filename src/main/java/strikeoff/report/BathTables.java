@@ -111,7 +111,7 @@ final class BathTables {
         judged,
         heat.step(),
         List.of(
-            row("With", heat.with(), ""),
+            row("With", heat.with().text(), ""),
             row("Temperature", heat.temperature().text(), "at the film"),
             row("Time", heat.lasts().text(), "at each place"),
             row("Paints", String.join(", ", heat.paints()), "")));

@@ -105,7 +105,7 @@ public final class PrintDay {
   public PrintDay heatSet() {
     steps.add(
         new Step.HeatSet(
-            next(), "iron", new Temperature(150), new Span(60), Optional.empty(), path()));
+            next(), Step.Heat.IRON, new Temperature(150), new Span(60), Optional.empty(), path()));
     return this;
   }
 

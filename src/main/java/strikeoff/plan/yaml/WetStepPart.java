@@ -20,14 +20,14 @@ final class WetStepPart {
 
   private static final Expected<Temperature> WARMTH = Values.quantity(Temperature.class);
   private static final Map<String, Fixing> WAYS = new LinkedHashMap<>();
-  private static final Map<String, String> DEVICES = new LinkedHashMap<>();
+  private static final Map<String, Step.Heat> DEVICES = new LinkedHashMap<>();
 
   static {
     for (Fixing way : Fixing.values()) {
       WAYS.put(way.text(), way);
     }
-    for (String device : List.of(Step.HeatSet.IRON, "press", "oven")) {
-      DEVICES.put(device, device);
+    for (Step.Heat device : Step.Heat.values()) {
+      DEVICES.put(device.text(), device);
     }
   }
 
