@@ -43,9 +43,11 @@ public final class Problems {
     sorted.sort(Problem.ORDER);
     if (more > 0) {
       Position last = sorted.get(sorted.size() - 1).position();
+      // One column on, so that it stays the last one however often they are sorted.
+      Position after = new Position(last.line(), last.column() + 1);
       sorted.add(
           new Problem(
-              last, PlanPath.ROOT, "and " + more + " more; mend these first, then check again"));
+              after, PlanPath.ROOT, "and " + more + " more; mend these first, then check again"));
     }
     return List.copyOf(sorted);
   }

@@ -81,7 +81,10 @@ final class TextDecoder {
       }
       if (isUnseen(text, i)) {
         clean = false;
-        problems.add(new Position(line, column), PlanPath.ROOT, () -> unseen(c));
+        int from = i;
+        if (i == 0 || !isUnseen(text, i - 1)) { // once for all that stand in a row
+          problems.add(new Position(line, column), PlanPath.ROOT, () -> unseen(text, from));
+        }
       }
       column++;
       if (column == LONGEST_LINE + 1) {
@@ -116,11 +119,21 @@ final class TextDecoder {
         || c >= '\ufff0' && c != '\ufffc' && c != '\ufffd';
   }
 
-  private static String unseen(char c) {
+  private static String unseen(String text, int from) {
+    char c = text.charAt(from);
     String code = String.format(Locale.ROOT, "U+%04X", (int) c);
+    int end = from + 1;
+    while (end < text.length() && isUnseen(text, end)) {
+      end++;
+    }
     return c == 0
         ? "a zero byte stands here; the file may be no text at all, save it as UTF-8"
-        : "the invisible character " + code + " stands here; delete it";
+        : end == from + 1
+            ? "the invisible character " + code + " stands here; delete it"
+            : (end - from)
+                + " invisible characters in a row stand here, the first is "
+                + code
+                + "; delete them";
   }
 
   /** Lines as editors count them. */

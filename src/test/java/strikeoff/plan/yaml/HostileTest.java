@@ -49,6 +49,9 @@ class HostileTest {
             "cloth:\n  <<: {a: b}\n",
             "2:3 “<<” would merge another mapping, which plans do not do; write it out"),
         text("plan: a\u0007b\n", "1:8 the invisible character U+0007 stands here; delete it"),
+        text(
+            "plan: a\u0007\u202e\u0007b\n",
+            "1:8 3 invisible characters in a row stand here, the first is U+0007; delete them"),
         text("plan: a\u202eb\n", "1:8 the invisible character U+202E stands here; delete it"),
         text("plan: \"a\\u0007b\"\n", "1:7 this value holds an invisible character; leave it out"),
         text("plan: \"a\\ud800b\"\n", "1:7 this value holds an invisible character; leave it out"),
