@@ -2,10 +2,8 @@ package strikeoff.report;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import strikeoff.check.Checked;
@@ -31,7 +29,7 @@ final class DayJobs {
   private final TaskWords words;
   private final int day;
   private final List<DaySheet.Job> jobs = new ArrayList<>();
-  private final Map<String, Work> dries = new HashMap<>();
+  private final List<Work> dries = new ArrayList<>();
 
   private DayJobs(Checked.Judged judged, int day) {
     this.plan = judged.plan();
@@ -43,7 +41,7 @@ final class DayJobs {
     DayJobs made = new DayJobs(judged, day);
     for (Work work : blocks) {
       if (work.kind() == Task.Kind.DRY_SCREEN) {
-        made.dries.putIfAbsent(work.first().screen().orElse(""), work);
+        made.dries.add(work);
       }
     }
     for (List<Work> group : made.grouped(blocks)) {
@@ -203,11 +201,16 @@ final class DayJobs {
         "");
   }
 
+  /** When a washed screen is dry: of a screen washed several times a day, after this washing. */
   private String drying(Work work) {
-    Work dry = dries.get(work.first().screen().orElse(""));
-    return work.kind() == Task.Kind.WASH_SCREEN && dry != null
-        ? "dry at " + WorkWords.clock(dry.end(), day)
-        : "";
+    return work.kind() != Task.Kind.WASH_SCREEN
+        ? ""
+        : dries.stream()
+            .filter(dry -> dry.first().screen().equals(work.first().screen()))
+            .filter(dry -> dry.start().compareTo(work.end()) >= 0)
+            .findFirst()
+            .map(dry -> "dry at " + WorkWords.clock(dry.end(), day))
+            .orElse("");
   }
 
   private DaySheet.Job otherJob(Work work) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Checked;
+import strikeoff.check.Checker;
 import strikeoff.report.page.DaySheet;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Task;
@@ -87,5 +88,44 @@ class DaySheetsTest {
     assertThat(Runs.marked(herons, layout)).containsExactly("herons 1");
     assertThat(Runs.placements(herons.subList(1, 4), layout)).isEqualTo("herons 2–4");
     assertThat(Runs.marked(List.of("no such thing"), layout)).isEmpty();
+  }
+
+  /** By hand: each washing takes 10 min, and 30 min later the screen is dry. */
+  @Test
+  void aScreenWashedTwiceInADayIsDryAfterEachWashing() {
+    String plan =
+        """
+        plan: Two paints through one screen
+        cloth: {length: 2 m, width: 90 cm, washed: yes}
+        table: {length: 2.4 m, width: 1.2 m}
+        screens:
+          star: {frame: 40 x 40 cm, image: 20 x 20 cm, mesh: 43/cm}
+        pastes:
+          red: {medium: paint, colour: "#b0362f"}
+          gold: {medium: paint, colour: "#d9a92f"}
+        designs:
+          red star: {size: 20 x 20 cm, separations: [{screen: star, paste: red, covers: 40 %}]}
+          gold star: {size: 20 x 20 cm, separations: [{screen: star, paste: gold, covers: 40 %}]}
+        placements:
+          reds: {design: red star, series: 4, pitch: 45 cm, start: 5 cm, across: 10 cm}
+          golds: {design: gold star, series: 4, pitch: 45 cm, start: 25 cm, across: 55 cm}
+        run:
+          - mix: all
+          - print: reds
+          - wash screen: star
+          - print: golds
+        """;
+    Checked.Judged twoPaints = (Checked.Judged) Checker.builtIn().check("stars.yaml", plan);
+    List<DaySheet.Line> washings =
+        DaySheets.of(twoPaints).stream()
+            .flatMap(s -> s.jobs().stream())
+            .filter(j -> j.what().startsWith("Wash out star"))
+            .flatMap(j -> j.lines().stream())
+            .toList();
+    // On the table 15 min, two pastes 20 min, four prints of 50 s; then again four prints.
+    assertThat(washings).extracting(DaySheet.Line::clock).containsExactly("09:38", "10:21");
+    assertThat(washings)
+        .extracting(DaySheet.Line::next)
+        .containsExactly("dry at 10:18", "dry at 11:01");
   }
 }
