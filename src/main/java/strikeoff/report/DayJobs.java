@@ -61,7 +61,7 @@ final class DayJobs {
     List<List<Work>> groups = new ArrayList<>();
     List<Work> set = null;
     for (Work work : blocks) {
-      if (work.kind() == Task.Kind.DRY_SCREEN || isPause(work)) {
+      if (work.kind() == Task.Kind.DRY_SCREEN || work.isPause()) {
         continue;
       }
       List<Work> last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
@@ -86,11 +86,6 @@ final class DayJobs {
     return work.prints()
         ? first.sameSet(work) && arrangement(first).equals(arrangement(work))
         : work.kind() == Task.Kind.MOVE && sameStep(first, work);
-  }
-
-  /** The pause after each print, which its line tells. */
-  private static boolean isPause(Work work) {
-    return work.kind() == Task.Kind.WAIT && work.first().what().equals("pause");
   }
 
   private static boolean sameStep(Work first, Work next) {

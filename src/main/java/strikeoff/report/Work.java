@@ -21,6 +21,9 @@ record Work(List<Task> tasks, List<Impression> impressions) {
   /** What a day sheet tells by the times of the work around it. */
   private static final Set<Task.Kind> APART = EnumSet.of(Task.Kind.CLOSED, Task.Kind.QUEUE);
 
+  /** What a wait is called that follows every print of its step. */
+  private static final String PAUSE = "pause";
+
   Work {
     tasks = List.copyOf(tasks);
     impressions = List.copyOf(impressions);
@@ -46,6 +49,11 @@ record Work(List<Task> tasks, List<Impression> impressions) {
     return tasks.stream().map(Task::end).max(Moment::compareTo).orElseThrow();
   }
 
+  /** The pause after each print, which the print's own line tells. */
+  boolean isPause() {
+    return kind() == Task.Kind.WAIT && first().what().equals(PAUSE);
+  }
+
   boolean sameSet(Work other) {
     return first().step() == other.first().step() && first().set().equals(other.first().set());
   }
@@ -67,16 +75,31 @@ record Work(List<Task> tasks, List<Impression> impressions) {
     return blocks.stream().map(tasks -> block(tasks, run)).toList();
   }
 
-  /** The block that the task carries on: for prints the latest print, else the latest of all. */
+  /**
+   * The block that the task carries on: for prints the latest print, unless everybody has stood and
+   * waited since, else the latest of all.
+   */
   private static Optional<List<Task>> open(List<List<Task>> blocks, Task next, Timeline run) {
     for (int i = blocks.size() - 1; i >= 0; i--) {
       Task first = blocks.get(i).get(0);
+      if (next.kind() == Task.Kind.PRINT && parts(first, next)) {
+        return Optional.empty();
+      }
       if (next.kind() == Task.Kind.PRINT && first.kind() != Task.Kind.PRINT) {
         continue;
       }
       return belongsWith(first, next, run) ? Optional.of(blocks.get(i)) : Optional.empty();
     }
     return Optional.empty();
+  }
+
+  /**
+   * A wait parts what is printed before it from what is printed after; a pause is of every print.
+   */
+  private static boolean parts(Task earlier, Task next) {
+    return earlier.kind() == Task.Kind.WAIT
+        && earlier.step() == next.step()
+        && !earlier.what().equals(PAUSE);
   }
 
   private static boolean belongsWith(Task first, Task next, Timeline run) {

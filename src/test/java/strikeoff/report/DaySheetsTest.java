@@ -90,6 +90,35 @@ class DaySheetsTest {
     assertThat(Runs.marked(List.of("no such thing"), layout)).isEmpty();
   }
 
+  /** Whoever follows the sheet must not print the second pass before the wait between the two. */
+  @Test
+  void everyOtherOneStandsApartFromTheRestThatIsPrintedAfterAWait() {
+    String plan =
+        """
+        plan: Every other one, then the rest
+        cloth: {length: 2 m, width: 60 cm, washed: yes}
+        screens: {reeds: {frame: 46 x 40 cm, image: 28 x 22 cm, mesh: 43/cm}}
+        pastes: {sand: {medium: paint, colour: tan, amount: 300 g, mixed before: 1 h}}
+        designs:
+          reeds: {size: 28 x 22 cm, separations: [{screen: reeds, paste: sand, covers: 40 %}]}
+        placements: {border: {design: reeds, series: 5, pitch: 30 cm, start: 10 cm, across: 20 cm}}
+        run:
+          - {print: border, every other: yes, dry between passes: 30 min, pause: 1 min}
+        """;
+    Checked.Judged passes = (Checked.Judged) Checker.builtIn().check("passes.yaml", plan);
+    List<DaySheet.Line> lines =
+        DaySheets.of(passes).get(0).jobs().stream()
+            .filter(j -> j.what().startsWith("Print border"))
+            .flatMap(j -> j.lines().stream())
+            .toList();
+    // By hand: loaded at 9:15; 50 s a print and a minute after each but the last: 1, 3 and 5 are
+    // done at 9:19:30, and half an hour later come 2 and 4, the pause before them included.
+    assertThat(lines).extracting(DaySheet.Line::clock).containsExactly("09:15", "09:50");
+    assertThat(lines.get(0).with()).startsWith("on 1, 3, 5,");
+    assertThat(lines.get(0).next()).endsWith(", wait to 09:49");
+    assertThat(lines.get(1).with()).startsWith("on 2, 4,");
+  }
+
   /** By hand: each washing takes 10 min, and 30 min later the screen is dry. */
   @Test
   void aScreenWashedTwiceInADayIsDryAfterEachWashing() {
