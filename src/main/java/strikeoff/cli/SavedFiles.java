@@ -42,11 +42,11 @@ final class SavedFiles implements AutoCloseable {
    * @throws IOException if the folder can't be read, or nothing can be watched here
    */
   SavedFiles(Path root) throws IOException {
-    this.root = root;
-    this.service = root.toAbsolutePath().getFileSystem().newWatchService();
     if (!Files.isDirectory(root)) {
       throw new IOException("it is no folder");
     }
+    this.root = root;
+    this.service = root.toAbsolutePath().getFileSystem().newWatchService();
   }
 
   /**
