@@ -19,7 +19,15 @@ final class ScreenCare {
   private final Shared shared;
   private final Handling takes;
   private final Map<String, String> holds = new LinkedHashMap<>();
-  private final Map<String, Long> waitedForPlace = new LinkedHashMap<>();
+  private final Map<String, Washed> washed = new LinkedHashMap<>();
+
+  /**
+   * How a screen was washed last.
+   *
+   * @param clean second at which the washing ended
+   * @param placed second at which it had a place to dry in
+   */
+  record Washed(long clean, long placed) {}
 
   ScreenCare(Daybook book, Shared shared, Handling takes) {
     this.book = book;
@@ -31,9 +39,9 @@ final class ScreenCare {
     holds.put(screen, paste);
   }
 
-  /** Until when the screen had to wait for a place to dry in; the start of time if it had not. */
-  long waitedForPlaceUntil(String screen) {
-    return waitedForPlace.getOrDefault(screen, Long.MIN_VALUE);
+  /** How the screen was washed last; long ago if it never was. */
+  Washed washed(String screen) {
+    return washed.getOrDefault(screen, new Washed(Long.MIN_VALUE, Long.MIN_VALUE));
   }
 
   /** Washes a screen that holds another paste. */
@@ -73,18 +81,19 @@ final class ScreenCare {
   }
 
   private void wash(Step step, String person, String screen, long seconds) {
-    shared.book(
-        Entry.of(step, Task.Kind.WASH_SCREEN, "wash out " + screen).by(person).screen(screen),
-        List.of(Resource.person(person), Resource.screen(screen)),
-        Resource.Kind.SINK,
-        seconds);
+    Task washes =
+        shared.book(
+            Entry.of(step, Task.Kind.WASH_SCREEN, "wash out " + screen).by(person).screen(screen),
+            List.of(Resource.person(person), Resource.screen(screen)),
+            Resource.Kind.SINK,
+            seconds);
     Task dries =
         shared.book(
             Entry.of(step, Task.Kind.DRY_SCREEN, screen + " dries").screen(screen),
             List.of(Resource.screen(screen)),
             Resource.Kind.DRYING_PLACE,
             Daybook.seconds(takes.dryScreen()));
-    waitedForPlace.put(screen, dries.start().seconds());
+    washed.put(screen, new Washed(washes.end().seconds(), dries.start().seconds()));
     holds.remove(screen);
   }
 }

@@ -148,10 +148,14 @@ final class Workshop {
     Resource frame = Resource.screen(screen);
     long isDry = book.freeAt(frame);
     if (isDry > ready) {
-      long placed = screens.waitedForPlaceUntil(screen);
-      if (placed > ready) {
-        clothIdle(step, shared.waitsFor(Resource.Kind.DRYING_PLACE), ready, placed);
-        ready = placed;
+      ScreenCare.Washed washed = screens.washed(screen);
+      if (washed.clean() > ready) {
+        clothIdle(step, "screen " + screen + " is washed out", ready, washed.clean());
+        ready = washed.clean();
+      }
+      if (washed.placed() > ready) {
+        clothIdle(step, shared.waitsFor(Resource.Kind.DRYING_PLACE), ready, washed.placed());
+        ready = washed.placed();
       }
       clothIdle(step, "screen " + screen + " dries", ready, isDry);
       book.heldUp().by(frame);

@@ -51,6 +51,22 @@ class WashScreenTest {
   }
 
   @Test
+  void whileSomebodyElseWashesNobodyWaitsForAPlace() {
+    // Wren prints blue to 9:15:50; Tam washes s1 to 9:25:50, and it dries at once, to 9:55:50.
+    Timeline day =
+        new PrintDay(Medium.PAINT)
+            .paste("blue", 5, 60)
+            .paste("ink", 5, 60)
+            .design("heron", 30, 40, 10, "s1=blue", "s1=ink")
+            .series("herons", "heron", 1, 60, 20)
+            .printWashedBy("Tam", "herons")
+            .timeline();
+    assertThat(of(day, Task.Kind.WAIT))
+        .extracting(t -> t.what() + " to " + clock(t.end()))
+        .containsExactly("screen s1 is washed out to 9:25:50", "screen s1 dries to 9:55:50");
+  }
+
+  @Test
   void aCleanScreenIsNotWashedAgainAndTheTimeIsSharedByTheOthers() {
     // Nothing holds paste yet; then both take 8 min together, 4 min each. Tam begins when Wren
     // leaves
