@@ -42,6 +42,7 @@ public record Busy(Resource resource, Span busy, Share share) {
         add(kinds, Resource.CLOTH, takes);
       }
     }
+    day.run().beside().forEach((piece, takes) -> add(kinds, piece, takes.minutes()));
     double open = 0;
     for (Session session : sessions) {
       open += session.ends().since(session.starts()).minutes();

@@ -2,11 +2,13 @@ package strikeoff.timeline;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import strikeoff.plan.Equipment;
+import strikeoff.units.Span;
 
 /**
  * The equipment that everybody shares: each piece serves one at a time. Whoever finds all of a kind
@@ -17,6 +19,7 @@ final class Shared {
   private final Daybook book;
   private final Map<Resource.Kind, List<Resource>> pieces = new EnumMap<>(Resource.Kind.class);
   private final Map<Resource.Kind, Set<Integer>> missing = new EnumMap<>(Resource.Kind.class);
+  private final Map<Resource, Span> beside = new LinkedHashMap<>();
 
   Shared(Equipment equipment, Daybook book) {
     this.book = book;
@@ -64,7 +67,15 @@ final class Shared {
   /** A piece that is in use beside other work, without a task of its own. */
   void take(Resource.Kind kind, int step, long from, long until) {
     Resource piece = next(kind, from, step);
-    book.take(piece, Math.max(from, book.freeAt(piece)), Math.max(until, book.freeAt(piece)));
+    long begins = Math.max(from, book.freeAt(piece));
+    long ends = Math.max(until, begins);
+    book.take(piece, begins, ends);
+    beside.merge(piece, new Moment(ends).since(new Moment(begins)), Span::plus);
+  }
+
+  /** How long pieces were in use beside other work, which no task tells. */
+  Map<Resource, Span> beside() {
+    return beside;
   }
 
   /** The first piece that is free at a second; if none is, the one that is free first. */

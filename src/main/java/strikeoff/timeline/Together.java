@@ -43,8 +43,9 @@ final class Together {
   }
 
   /**
-   * True, and told, if two colours of a design go through one screen with different pastes; true
-   * also if a frame takes two people to lay, since then they cannot print apart.
+   * True, and told, if two colours that the step prints of a design go through one screen with
+   * different pastes; true also if a frame takes two people to lay, since then they cannot print
+   * apart.
    */
   boolean impossible(Step.Print step, List<Design> designs) {
     List<String> people = Jobs.people(step);
@@ -52,10 +53,11 @@ final class Together {
     for (Design design : designs) {
       Map<String, Design.Separation> first = new LinkedHashMap<>();
       for (Design.Separation separation : design.separations()) {
-        Design.Separation other = first.putIfAbsent(separation.screen(), separation);
         boolean printed =
             step.separations().isEmpty() || step.separations().contains(separation.number());
-        if (printed && other != null && !other.paste().equals(separation.paste())) {
+        Design.Separation other =
+            printed ? first.putIfAbsent(separation.screen(), separation) : null;
+        if (other != null && !other.paste().equals(separation.paste())) {
           impressing
               .blocked()
               .screen(

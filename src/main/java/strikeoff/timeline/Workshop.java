@@ -68,6 +68,11 @@ final class Workshop {
     return shared.missing();
   }
 
+  /** How long pieces of equipment were in use beside other work, which no task tells. */
+  Map<Resource, Span> beside() {
+    return shared.beside();
+  }
+
   /** Work of one person on the cloth; to rinse it and to wash it off takes a sink. */
   Task onCloth(Step step, Task.Kind kind, String what, Span takes, String person) {
     Entry entry = Entry.of(step, kind, what).by(person);

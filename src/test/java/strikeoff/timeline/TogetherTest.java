@@ -4,10 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
+import strikeoff.units.AirSpeed;
+import strikeoff.units.Span;
 
 /** Two people and more at one table, worked by hand. */
 class TogetherTest {
@@ -149,6 +155,59 @@ class TogetherTest {
                   .isEqualTo("screen s1, which holds blue for Wren while Tam needs it for ink");
             });
     assertThat(day.impressions()).hasSize(4);
+  }
+
+  @Test
+  void coloursThatTheStepLeavesOutNeedNoScreen() {
+    // Blue, which goes through ink's screen too, is printed another time.
+    Timeline day =
+        herons(2, "s1=blue", "s1=ink", "s2=rust")
+            .step(
+                n ->
+                    new Step.Print(
+                        n,
+                        List.of("herons"),
+                        List.of(),
+                        List.of(2, 3),
+                        Step.Order.BY_COLOUR,
+                        false,
+                        new Span(0),
+                        Wait.NONE,
+                        Wait.NONE,
+                        Optional.of("Wren"),
+                        List.of("Tam"),
+                        Optional.empty(),
+                        Wait.NONE,
+                        new PlanPath("run[0]")))
+            .timeline();
+    assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
+    assertThat(day.impressions())
+        .extracting(i -> i.person() + " " + i.footprint().screen().name())
+        .containsExactlyInAnyOrder("Wren s1", "Wren s1", "Tam s2", "Tam s2");
+  }
+
+  @Test
+  void aFanBesideThemIsInUseForAsLongAsTheyPrint() {
+    Draught fan = new Draught(Draught.By.FAN, new AirSpeed(2));
+    Timeline day =
+        herons(3, "s1=blue", "s2=ink")
+            .printInAir(
+                List.of("Wren", "Tam"),
+                "herons",
+                Step.Order.BY_COLOUR,
+                false,
+                0,
+                new Wait(PrintDay.minutes(12), Optional.of(fan)),
+                Until.NO_WAIT)
+            .timeline();
+    // From 9:15:00 to 9:30:20, as above, since the wait is a stated one.
+    assertThat(day.evidence())
+        .filteredOn(RunFigures.class::isInstance)
+        .flatExtracting(e -> ((RunFigures) e).busy())
+        .map(Busy.class::cast)
+        .filteredOn(b -> b.resource().kind() == Resource.Kind.FAN)
+        .singleElement()
+        .satisfies(b -> assertThat(b.busy().seconds()).isCloseTo(920, offset(1e-6)));
   }
 
   private static PrintDay herons(int count, String... colours) {
