@@ -1,8 +1,9 @@
 package strikeoff.layout;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,7 +71,8 @@ final class PanelPairs {
   private void pair(List<Panel> panels) {
     List<Panel> sorted = new ArrayList<>(panels);
     sorted.sort(Comparator.comparingDouble(Panel::firstCentre));
-    Set<Panel> taken = new HashSet<>();
+    // By identity: to compare two panels means to compare all their copies.
+    Set<Panel> taken = Collections.newSetFromMap(new IdentityHashMap<>());
     List<PanelFit> fits = new ArrayList<>();
     for (int i = 0; i < sorted.size(); i++) {
       Panel left = sorted.get(i);

@@ -212,8 +212,9 @@ final class WetCloth {
     }
   }
 
-  /** Films of one screen, paste and number of pulls dry alike. */
-  /** The key of every impression's film. */
+  /**
+   * The key of every impression's film: those of one screen, paste and number of pulls dry alike.
+   */
   private record Recipe(String screen, String paste, int pulls) {
 
     @Override
