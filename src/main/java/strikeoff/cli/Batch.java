@@ -6,8 +6,10 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -15,10 +17,15 @@ import strikeoff.check.Checked;
 import strikeoff.cli.PlanFiles.PlanFile;
 
 /**
- * Checks many plans at once and hands them on in their order. Only a few are in work at a time, so
- * that a thousand plans need no more memory than a handful.
+ * Checks many plans at once and hands them on in their order. Only a few are in work or wait to be
+ * handed on at a time, so that a thousand plans need no more memory than a handful.
  */
 final class Batch {
+
+  /**
+   * Plans begun before the oldest is done, for each that is in work: a long one then holds up few.
+   */
+  private static final int AHEAD = 4;
 
   private final int atOnce;
   private final long seconds;
@@ -32,8 +39,35 @@ final class Batch {
     this.seconds = seconds;
   }
 
-  /** A plan in work. */
-  private record Work<T>(PlanFile file, FutureTask<T> task, long started) {}
+  /** A plan in work, or done and not yet handed on. */
+  private static final class Work<T> {
+    final PlanFile file;
+    final FutureTask<T> task;
+    final long started = System.nanoTime();
+    private final Semaphore places;
+    private final AtomicBoolean left = new AtomicBoolean();
+
+    Work(PlanFile file, Function<PlanFile, T> check, Semaphore places) {
+      this.file = file;
+      this.places = places;
+      this.task =
+          new FutureTask<>(
+              () -> {
+                try {
+                  return check.apply(file);
+                } finally {
+                  leave();
+                }
+              });
+    }
+
+    /** Makes place for another plan, once: when it is done, or when it is given up. */
+    void leave() {
+      if (left.compareAndSet(false, true)) {
+        places.release();
+      }
+    }
+  }
 
   /**
    * @param check may throw: that plan fails, the others don't
@@ -44,42 +78,65 @@ final class Batch {
       Function<PlanFile, T> check,
       BiFunction<PlanFile, Checked.Failed, T> failed,
       Consumer<T> done) {
-    Deque<Work<T>> inWork = new ArrayDeque<>();
+    Semaphore places = new Semaphore(atOnce);
+    Deque<Work<T>> begun = new ArrayDeque<>();
     Iterator<PlanFile> coming = plans.iterator();
-    while (coming.hasNext() || !inWork.isEmpty()) {
-      while (coming.hasNext() && inWork.size() < atOnce) {
-        inWork.add(start(coming.next(), check));
+    while (coming.hasNext() || !begun.isEmpty()) {
+      if (coming.hasNext() && begun.size() < AHEAD * atOnce && place(places, begun.peek())) {
+        begun.add(start(new Work<>(coming.next(), check, places)));
+      } else {
+        done.accept(result(begun.remove(), failed));
       }
-      done.accept(result(inWork.remove(), failed));
     }
   }
 
-  private static <T> Work<T> start(PlanFile file, Function<PlanFile, T> check) {
-    FutureTask<T> task = new FutureTask<>(() -> check.apply(file));
-    Thread thread = new Thread(task, "check " + file.name());
+  /** Waits for a place, but no longer than the oldest plan takes, or may take. */
+  private boolean place(Semaphore places, Work<?> oldest) {
+    if (places.tryAcquire()) {
+      return true;
+    }
+    if (oldest == null) {
+      places.acquireUninterruptibly();
+      return true;
+    }
+    if (oldest.task.isDone()) {
+      return false;
+    }
+    try {
+      return places.tryAcquire(left(oldest), TimeUnit.NANOSECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  private static <T> Work<T> start(Work<T> work) {
+    Thread thread = new Thread(work.task, "check " + work.file.name());
     // A plan that is given up must not keep the program from ending.
     thread.setDaemon(true);
     thread.start();
-    return new Work<>(file, task, System.nanoTime());
+    return work;
+  }
+
+  private long left(Work<?> work) {
+    return Math.max(0, TimeUnit.SECONDS.toNanos(seconds) - (System.nanoTime() - work.started));
   }
 
   private <T> T result(Work<T> work, BiFunction<PlanFile, Checked.Failed, T> failed) {
-    PlanFile file = work.file();
-    String name = file.name();
-    long spent = System.nanoTime() - work.started();
+    String name = work.file.name();
     try {
-      return work.task()
-          .get(Math.max(0, TimeUnit.SECONDS.toNanos(seconds) - spent), TimeUnit.NANOSECONDS);
+      return work.task.get(left(work), TimeUnit.NANOSECONDS);
     } catch (TimeoutException e) {
-      work.task().cancel(true);
+      work.task.cancel(true);
+      work.leave();
       return failed.apply(
-          file,
+          work.file,
           new Checked.Failed(name, "it took more than " + seconds + " s and was given up", ""));
     } catch (ExecutionException e) {
-      return failed.apply(file, Checked.Failed.of(name, e.getCause()));
+      return failed.apply(work.file, Checked.Failed.of(name, e.getCause()));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      return failed.apply(file, new Checked.Failed(name, "the check was interrupted", ""));
+      return failed.apply(work.file, new Checked.Failed(name, "the check was interrupted", ""));
     }
   }
 }

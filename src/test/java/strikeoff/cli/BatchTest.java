@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -93,6 +94,31 @@ class BatchTest {
             (plan, failed) -> failed.what(),
             done::add);
     assertThat(done).containsExactly("it took more than 1 s and was given up", "plan 1", "plan 2");
+  }
+
+  /** Two at a time: while the first one lasts, the second one's place goes from plan to plan. */
+  @Test
+  void aLongPlanHoldsUpNoOtherAndAllAreStillInOrder() {
+    CountDownLatch others = new CountDownLatch(3);
+    List<String> done = new ArrayList<>();
+    new Batch(2, 60)
+        .run(
+            PLANS.subList(0, 12),
+            plan -> {
+              if (plan.name().equals("plan 0")) {
+                try {
+                  return others.await(20, TimeUnit.SECONDS) ? plan.name() : "held up";
+                } catch (InterruptedException e) {
+                  return "interrupted";
+                }
+              }
+              others.countDown();
+              return plan.name();
+            },
+            (plan, failed) -> failed.what(),
+            done::add);
+    assertThat(done)
+        .containsExactlyElementsOf(PLANS.subList(0, 12).stream().map(PlanFile::name).toList());
   }
 
   private static int deeper(int level) {
