@@ -1,7 +1,12 @@
 package strikeoff.chemistry;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import strikeoff.checks.Check;
@@ -24,7 +29,7 @@ public class SodaTest {
             105.99,
             0.005,
             "soda producer's data page",
-            Carbonate.ANHYDROUS));
+            () -> Carbonate.ANHYDROUS));
     checks.add(
         computed(
             "M(Na2CO3·10H2O), g/mol",
@@ -32,7 +37,7 @@ public class SodaTest {
             286.14,
             0.02,
             "IUPAC weights",
-            Carbonate.DECAHYDRATE));
+            () -> Carbonate.DECAHYDRATE));
     checks.add(
         computed(
             "M(Na2CO3·H2O), g/mol",
@@ -40,9 +45,10 @@ public class SodaTest {
             124.00,
             0.02,
             "IUPAC weights",
-            Carbonate.MONOHYDRATE));
+            () -> Carbonate.MONOHYDRATE));
     checks.add(
-        published("M(NaHCO3), g/mol", "baking soda", 84.01, 0.01, JECFA, Carbonate.BICARBONATE));
+        published(
+            "M(NaHCO3), g/mol", "baking soda", 84.01, 0.01, JECFA, () -> Carbonate.BICARBONATE));
     checks.add(
         computed(
             "g of washing soda for 1 g of soda ash",
@@ -50,7 +56,7 @@ public class SodaTest {
             2.6997,
             0.002,
             "mole ratio",
-            Carbonate.DECAHYDRATE / Carbonate.ANHYDROUS));
+            () -> Carbonate.DECAHYDRATE / Carbonate.ANHYDROUS));
     checks.add(
         computed(
             "g of monohydrate for 1 g of soda ash",
@@ -58,7 +64,7 @@ public class SodaTest {
             1.1700,
             0.001,
             "mole ratio",
-            Carbonate.MONOHYDRATE / Carbonate.ANHYDROUS));
+            () -> Carbonate.MONOHYDRATE / Carbonate.ANHYDROUS));
     checks.add(
         new Check(
             CheckRow.within(
@@ -76,7 +82,7 @@ public class SodaTest {
             63.083,
             0.01,
             "stoichiometry",
-            100 * Carbonate.ANHYDROUS / (2 * Carbonate.BICARBONATE)));
+            () -> 100 * Carbonate.ANHYDROUS / (2 * Carbonate.BICARBONATE)));
     double[] temperatures = {0, 10, 20, 25, 30, 40, 50, 60, 80, 100};
     double[] solubility = {7, 12.2, 21.8, 29.4, 39.7, 48.8, 47.3, 46.4, 45.1, 44.7};
     for (int i = 0; i < temperatures.length; i++) {
@@ -88,16 +94,20 @@ public class SodaTest {
               solubility[i],
               0.03 * solubility[i],
               SEIDELL,
-              SodaSolubility.gramsPer100GramsOfWater(t)));
+              () -> SodaSolubility.gramsPer100GramsOfWater(t)));
     }
     checks.add(
         published(
             "soda ash dissolved, mass % of solution",
-            "20 °C", 17.7, 0.03 * 17.7, "soda producer's data page", percentOfSolution(20)));
+            "20 °C", 17.7, 0.03 * 17.7, "soda producer's data page", () -> percentOfSolution(20)));
     checks.add(
         published(
             "soda ash dissolved, mass % of solution",
-            "100 °C", 31.3, 0.03 * 31.3, "soda producer's data page", percentOfSolution(100)));
+            "100 °C",
+            31.3,
+            0.03 * 31.3,
+            "soda producer's data page",
+            () -> percentOfSolution(100)));
     checks.add(
         published(
             "soda ash dissolved, g/L",
@@ -105,7 +115,7 @@ public class SodaTest {
             212.5,
             0.03 * 212.5,
             "ECHA registration summary",
-            SodaSolubility.gramsPerLitreOfWater(20)));
+            () -> SodaSolubility.gramsPerLitreOfWater(20)));
     arrhenius(checks, 60, 20, 30, 2.252, 1e-3);
     arrhenius(checks, 80, 20, 30, 2.953, 1e-3);
     arrhenius(checks, 100, 20, 30, 3.870, 1e-3);
@@ -141,20 +151,37 @@ public class SodaTest {
   }
 
   private static Check published(
-      String quantity, String when, double value, double tolerance, String source, double is) {
-    return new Check(
-        new CheckRow(quantity, when, value, tolerance, source, Status.PUBLISHED), () -> is);
+      String quantity,
+      String when,
+      double value,
+      double tolerance,
+      String source,
+      DoubleSupplier is) {
+    return new Check(new CheckRow(quantity, when, value, tolerance, source, Status.PUBLISHED), is);
   }
 
   private static Check computed(
-      String quantity, String when, double value, double tolerance, String source, double is) {
-    return new Check(
-        new CheckRow(quantity, when, value, tolerance, source, Status.COMPUTED), () -> is);
+      String quantity,
+      String when,
+      double value,
+      double tolerance,
+      String source,
+      DoubleSupplier is) {
+    return new Check(new CheckRow(quantity, when, value, tolerance, source, Status.COMPUTED), is);
   }
 
   @ParameterizedTest
   @MethodSource("checks")
   void figuresAreThePublishedOnes(Check check) {
     check.assertHolds();
+  }
+
+  @Test
+  void betweenMeasuredPointsSolubilityRunsStraight() {
+    // By hand from the table: half-way from 12.2 to 21.8, and a quarter from 46.4 to 45.1.
+    assertThat(SodaSolubility.gramsPer100GramsOfWater(15)).isEqualTo(17.0, within(1e-9));
+    assertThat(SodaSolubility.gramsPer100GramsOfWater(65)).isEqualTo(46.075, within(1e-9));
+    assertThat(SodaSolubility.gramsPer100GramsOfWater(-3)).isEqualTo(7);
+    assertThat(SodaSolubility.gramsPer100GramsOfWater(104)).isEqualTo(44.7);
   }
 }

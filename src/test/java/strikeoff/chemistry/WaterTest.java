@@ -42,6 +42,19 @@ public class WaterTest {
     }
     density(checks, "Handbook of Chemistry and Physics, 53rd ed., p. F-4", 1e-5);
     density(checks, "International Critical Tables, 1928", 4e-5);
+    double[][] hot = {{60, 0.98319}, {80, 0.97179}, {100, 0.95836}};
+    for (double[] row : hot) {
+      checks.add(
+          new Check(
+              new CheckRow(
+                  "density of water, kg/L",
+                  Math.round(row[0]) + " °C",
+                  row[1],
+                  4e-5,
+                  "Kell 1975, J. Chem. Eng. Data 20:97, table, from memory",
+                  Status.FROM_MEMORY),
+              () -> Water.density(row[0])));
+    }
     // The other school's constants: agreement of two independent measurements, not of one fit.
     double[] harned = {0, 10, 25, 40};
     double[] pK1Harned = {6.5766, 6.4643, 6.3511, 6.2959};
