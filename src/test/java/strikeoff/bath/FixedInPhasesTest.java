@@ -1,0 +1,240 @@
+package strikeoff.bath;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import strikeoff.checks.Worked;
+import strikeoff.units.Temperature;
+
+/**
+ * Two pastes printed and fixed in turn: each step sees what lies on the cloth then, and no more.
+ */
+class FixedInPhasesTest {
+
+  private static final String DCT = "medium: dye, group: DCT, colour: green, amount: 100 g";
+  private static final String MCT = "medium: dye, group: MCT, colour: blue, amount: 100 g";
+  private static final String PAINT = "medium: paint, colour: blue, amount: 100 g";
+  private static final String SOAK =
+      """
+      - fix: soak
+        bath: {soda ash: 200 g, water: 5 L}
+        temperature: %d °C
+        for: %s
+      """;
+
+  @Test
+  void theSlowestAndTheMostDelicateGroupEachSetALimit() {
+    // DCT reacts from 25 °C and stands 40, MCT from 80 to 85: too cold for one or too hot for the
+    // other
+    Worked worked =
+        two(DCT, MCT, "- mix: all\n- print: all\n- dry: until fix-safe\n" + soak(35, "60 min"));
+    Warmth warmth = worked.the(FixTemperature.class).warmth();
+    assertThat(warmth.coolestGroup()).isEqualTo("monochlorotriazine");
+    assertThat(warmth.warmestGroup()).isEqualTo("dichlorotriazine");
+    assertThat(warmth.degreesCold()).isEqualTo(new Temperature(45));
+    assertThat(warmth.degreesHot()).isEqualTo(new Temperature(-5));
+    assertThat(warmth.neededGroup()).isEqualTo("monochlorotriazine");
+    assertThat(warmth.timeKnown()).isFalse();
+    assertThat(worked.the(Soak.class).dyes()).containsExactly("green", "blue");
+  }
+
+  @Test
+  void theTimeNeededIsToldInWholeMinutes() {
+    // 30 min at 25 °C, carried to 20 °C by Arrhenius with 100 kJ/mol at most:
+    // 30 · exp(100000 / 8.314 · (1/293.15 − 1/298.15)) = 59.9
+    Warmth warmth =
+        two(DCT, PAINT, "- mix: green\n- print: reeds\n- dry: 1 day\n" + soak(20, "40 min"))
+            .the(FixTime.class)
+            .warmth();
+    double most = Worked.POLICY.limit("fixing/activation-energy-most").amount();
+    double by = Math.exp(most * 1000 / 8.314462618 * (1 / 293.15 - 1 / 298.15));
+    assertThat(warmth.neededAtMost().minutes()).isEqualTo(Math.ceil(30 * by));
+    assertThat(warmth.minutesMore().minutes()).isEqualTo(Math.ceil(30 * by - 40));
+    assertThat(warmth.timeKnown()).isTrue();
+    assertThat(warmth.degreesCold()).isEqualTo(new Temperature(5));
+  }
+
+  @Test
+  void aWashEndsWhatWasPrintedBeforeIt() {
+    Worked worked =
+        two(
+            DCT,
+            MCT,
+            "- mix: all\n- print: reeds\n- dry: until fix-safe\n"
+                + soak(30, "60 min")
+                + "- rinse: 20 °C\n- wash: 60 °C\n- dry: 1 day\n- print: shells\n"
+                + "- dry: until fix-safe\n"
+                + soak(82, "60 min"));
+    assertThat(worked.all(Soak.class))
+        .extracting(Soak::dyes)
+        .containsExactly(List.of("green"), List.of("blue"));
+    assertThat(worked.all(FixTime.class))
+        .extracting(f -> f.warmth().dyes())
+        .containsExactly(List.of("green"), List.of("blue"));
+    assertThat(worked.all(UnfixedDye.class)).isEmpty();
+    // after the last fixing nothing is rinsed or washed: what came before does not count
+    WashOff off = worked.the(WashOff.class);
+    assertThat(off.rinsed()).isFalse();
+    assertThat(off.washed()).isFalse();
+    assertThat(off.leftOut()).isEqualTo("rinse and no wash");
+    assertThat(off.firstCelsius()).isNaN();
+    assertThat(off.hottestCelsius()).isNaN();
+  }
+
+  @Test
+  void theFirstRinseAndTheHottestWashCount() {
+    WashOff off =
+        two(
+                DCT,
+                MCT,
+                "- mix: all\n- print: reeds\n- dry: until fix-safe\n"
+                    + soak(30, "60 min")
+                    + "- rinse: 20 °C\n- rinse: 30 °C\n- wash: 40 °C\n- wash: 95 °C\n"
+                    + "- wash: 60 °C\n- dry: 1 day\n- print: shells\n")
+            .the(WashOff.class);
+    assertThat(off.dyes()).containsExactly("green");
+    assertThat(off.firstCelsius()).isEqualTo(20);
+    assertThat(off.hottestCelsius()).isEqualTo(95);
+    assertThat(off.rinsed() && off.washed()).isTrue();
+  }
+
+  @Test
+  void dyePrintedAfterTheFixingStaysUnfixed() {
+    UnfixedDye unfixed =
+        two(
+                DCT,
+                MCT,
+                "- mix: all\n- print: reeds\n- dry: until fix-safe\n"
+                    + soak(30, "60 min")
+                    + "- dry: 1 day\n- print: shells\n")
+            .the(UnfixedDye.class);
+    assertThat(unfixed.dyes()).containsExactly("blue");
+    assertThat(unfixed.impressions()).isEqualTo(1);
+    assertThat(unfixed.marks()).containsExactly("shells 1");
+  }
+
+  @Test
+  void aSoakBeforeTheRinseBringsNoAlkaliToASteamingAfterIt() {
+    Worked worked =
+        two(
+            DCT,
+            MCT,
+            "- mix: all\n"
+                + soak(25, "20 min")
+                + "- dry: 1 day\n- print: reeds\n- dry: until fix-safe\n- fix: steam\n  for: 3 min\n"
+                + "- rinse: 20 °C\n- dry: 1 day\n- print: shells\n- dry: until fix-safe\n"
+                + "- fix: steam\n  for: 30 min\n");
+    assertThat(worked.the(MissingAlkali.class).dyes()).containsExactly("blue");
+    Steaming brief = worked.all(Steaming.class).get(0);
+    // DCT asks for 5 to 10 min of steam
+    assertThat(brief.minutesMore().minutes()).isEqualTo(2);
+    assertThat(brief.shortest().minutes()).isEqualTo(5);
+    assertThat(brief.longest().minutes()).isEqualTo(10);
+    assertThat(worked.all(Steaming.class).get(1).minutesMore().minutes()).isZero();
+  }
+
+  @Test
+  void saltWaterBringsNoAlkali() {
+    Worked worked =
+        two(
+            DCT,
+            MCT,
+            "- mix: all\n- fix: soak\n  bath: {salt: 100 g, water: 5 L}\n  for: 20 min\n"
+                + "- dry: 1 day\n- print: reeds\n- dry: until fix-safe\n- fix: steam\n  for: 8 min\n");
+    assertThat(worked.the(MissingAlkali.class).dyes()).containsExactly("green");
+    assertThat(worked.the(Soak.class).hasAlkali()).isFalse();
+  }
+
+  @Test
+  void onlyThePaintSinceTheLastIroningIsIronedAgain() {
+    Worked worked =
+        two(
+            DCT,
+            PAINT,
+            "- mix: all\n- print: shells\n- dry: until fix-safe\n- heat-set: iron\n"
+                + "- print: shells\n- dry: until fix-safe\n- heat-set: iron\n");
+    // 40 % of 30 by 22 cm is 264 cm², two soles of 200 cm²; the second coat lies on the first
+    assertThat(worked.all(IronTime.class)).hasSize(2);
+    for (IronTime iron : worked.all(IronTime.class)) {
+      assertThat(iron.printed().squareCm()).isCloseTo(264, within(1e-6));
+      assertThat(iron.spots()).isEqualTo(2);
+    }
+    assertThat(worked.all(UnsetPaint.class)).isEmpty();
+  }
+
+  @Test
+  void paintBeforeASoakIsAMatterOfMediaNotOfHeat() {
+    String print = "- mix: all\n- print: shells\n- dry: until fix-safe\n";
+    assertThat(two(DCT, PAINT, print + soak(25, "1 h")).all(UnsetPaint.class)).isEmpty();
+    assertThat(two(DCT, PAINT, print + "- rinse: 20 °C\n").all(UnsetPaint.class)).isEmpty();
+    assertThat(two(DCT, PAINT, print).the(UnsetPaint.class).paints()).containsExactly("blue");
+    // steam wets nothing, and sets no paint
+    assertThat(
+            two(DCT, PAINT, print + "- fix: steam\n  for: 8 min\n").the(UnsetPaint.class).paints())
+        .containsExactly("blue");
+    // what was wet before the print doesn't matter
+    assertThat(
+            two(DCT, PAINT, "- rinse: 20 °C\n- dry: 1 day\n" + print)
+                .the(UnsetPaint.class)
+                .paints())
+        .containsExactly("blue");
+  }
+
+  @Test
+  void onlyFilmsStillWetWhenItStartsAreTooWet() {
+    String first = "- mix: all\n- print: reeds\n- dry: until fix-safe\n";
+    TooWet wet = two(DCT, MCT, first + "- print: shells\n" + steam()).the(TooWet.class);
+    assertThat(wet.marks()).containsExactly("shells 1");
+    assertThat(wet.pastes()).containsExactly("blue");
+    assertThat(wet.films()).isEqualTo(1);
+    assertThat(wet.what()).isEqualTo("steam");
+    assertThat(wet.shortLeast().minutes()).isPositive();
+    assertThat(wet.shortLeast().minutes()).isLessThan(wet.shortBest().minutes());
+    assertThat(wet.shortBest().minutes()).isLessThan(wet.shortMost().minutes());
+    assertThat(wet.safe().since(wet.start()).minutes())
+        .isCloseTo(wet.shortMost().minutes(), within(1e-9));
+    // a batch keeps the print damp on purpose
+    assertThat(
+            two(DCT, MCT, first + "- print: shells\n- fix: batch\n  for: 12 h\n").all(TooWet.class))
+        .isEmpty();
+  }
+
+  @Test
+  void dryEnoughToLiftIsNotDryEnoughToSteam() {
+    String print = "- mix: all\n- print: reeds\n";
+    assertThat(two(DCT, MCT, print + "- dry: until lift-safe\n" + steam()).all(TooWet.class))
+        .hasSize(1);
+    assertThat(two(DCT, MCT, print + "- dry: until fix-safe\n" + steam()).all(TooWet.class))
+        .isEmpty();
+    // the test by touch after the steam tells nothing of before
+    assertThat(two(DCT, MCT, print + steam() + "- dry: until fix-safe\n").all(TooWet.class))
+        .hasSize(1);
+  }
+
+  private static String soak(int celsius, String lasts) {
+    return SOAK.formatted(celsius, lasts);
+  }
+
+  private static String steam() {
+    return "- fix: steam\n  for: 8 min\n";
+  }
+
+  private static Worked two(String green, String blue, String steps) {
+    return Worked.reeds(
+        """
+        pastes:
+          green: {%s}
+          blue: {%s}
+        designs:
+          reeds: {size: 30 x 22 cm, separations: [{screen: reeds, paste: green, covers: 40 %%}]}
+          shells: {size: 30 x 22 cm, separations: [{screen: reeds, paste: blue, covers: 40 %%}]}
+        placements:
+          reeds: {design: reeds, at: "10 cm, 30 cm"}
+          shells: {design: shells, at: "110 cm, 30 cm"}
+        run:
+        %s"""
+            .formatted(green, blue, steps.indent(2)));
+  }
+}

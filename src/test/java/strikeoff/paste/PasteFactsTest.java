@@ -1,0 +1,226 @@
+package strikeoff.paste;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import strikeoff.checks.Worked;
+import strikeoff.timeline.Moment;
+
+/**
+ * What is told of pastes, worked out by hand. Three reeds of 264 cm² in two pulls of 50 g/m² are
+ * 7.92 g, a filling 12 to 36 g, a tenth is wasted: at most 48.312 g.
+ */
+class PasteFactsTest {
+
+  private static final String DYE = "medium: dye, group: DCT, colour: green, deposit: 50 g/m²";
+  private static final String PRINT = "- mix: all\n- print: reeds\n";
+
+  @Test
+  void whatIsLeftOverIsToldByTheMostCarefulEstimate() {
+    PasteUse use = use(DYE + ", amount: 100 g");
+    assertThat(use.over().grams()).isCloseTo(100 - 48.312, within(1e-6));
+    assertThat(use.overShare().fraction()).isCloseTo(51.688 / 48.312, within(1e-6));
+    assertThat(use.more().grams()).isZero();
+    assertThat(use.amountKnown()).isTrue();
+    assertThat(use.path().text()).isEqualTo("pastes.green.amount");
+    assertThat(use.basis()).isEqualTo("weighed on a strike-off");
+    assertThat(use.emptyAt()).isEqualTo("by the best estimate it just suffices");
+    assertThat(use.filled()).isEqualTo("once");
+  }
+
+  @Test
+  void withoutAnAmountNothingIsMissingAndNothingLeft() {
+    PasteUse use = use(DYE);
+    assertThat(use.amountKnown()).isFalse();
+    assertThat(use.shortLeast().grams()).isZero();
+    assertThat(use.shortMost().grams()).isZero();
+    assertThat(use.more().grams()).isZero();
+    assertThat(use.over().grams()).isZero();
+    assertThat(use.toMix().grams()).isEqualTo(50);
+    assertThat(use.path().text()).isEqualTo("pastes.green");
+    assertThat(use(DYE + ", recipe: {dye: 3 g, water: 90 g}").path().text())
+        .isEqualTo("pastes.green.recipe");
+    assertThat(use("medium: dye, group: DCT, colour: green").basis())
+        .isEqualTo("estimated from the mesh");
+  }
+
+  /** 2 kg/m² and pull: 316.8 g and 36, with a tenth 388.08: above 200 g one weighs in tens. */
+  @Test
+  void muchPasteIsWeighedInCoarserSteps() {
+    PasteUse use = use("medium: dye, group: DCT, colour: green, deposit: 2000 g/m², amount: 150 g");
+    assertThat(use.toMix().grams()).isEqualTo(390);
+    assertThat(use.more().grams()).isEqualTo(240);
+    assertThat(use.shortLeast().grams()).isCloseTo((316.8 + 12) * 1.1 - 150, within(1e-6));
+    // one print takes 105.6 g, and the screen's filling 24
+    assertThat(use.emptyAt()).isEqualTo("by the best estimate the pot is empty at reeds 2");
+  }
+
+  @Test
+  void fillingsAreToldInWords() {
+    String day = "- end of day\n- print: reeds\n  only: ";
+    PasteUse three =
+        Worked.reeds(
+                DYE, "- mix: all\n- print: reeds\n  only: [1]\n" + day + "[2]\n" + day + "[3]\n")
+            .the(PasteUse.class);
+    assertThat(three.filled()).isEqualTo("3 times");
+    PasteUse two =
+        Worked.reeds(DYE, "- mix: all\n- print: reeds\n  only: [1, 2]\n" + day + "[3]\n")
+            .the(PasteUse.class);
+    assertThat(two.filled()).isEqualTo("twice");
+  }
+
+  /** 100 g of 1.05 g/ml are 95.24 ml; the limits are 1.5 and 9, and 2 and 4 g in 100 ml. */
+  @Test
+  void thickenerIsAskedForByTheBatchsVolume() {
+    Worked worked =
+        Worked.reeds(DYE + ", recipe: {dye: 3 g, urea: 10 g, alginate: 2 g, water: 85 g}", PRINT);
+    ThickenerStrength strength = worked.the(ThickenerStrength.class);
+    assertThat(strength.share().best()).isCloseTo(0.021, within(1e-9));
+    assertThat(strength.gramsForThin().grams()).isCloseTo(1.4286, within(1e-3));
+    assertThat(strength.gramsForThick().grams()).isCloseTo(8.5714, within(1e-3));
+    ThickenerOnMesh mesh = worked.the(ThickenerOnMesh.class);
+    assertThat(mesh.gramsForCoarse().grams()).isCloseTo(1.9048, within(1e-3));
+    assertThat(mesh.gramsForFine().grams()).isCloseTo(3.8095, within(1e-3));
+    assertThat(mesh.related()).hasSize(1);
+    assertThat(
+            Worked.reeds(DYE + ", recipe: {dye: 3 g, water: 97 g}", PRINT)
+                .all(ThickenerStrength.class))
+        .isEmpty();
+  }
+
+  @Test
+  void onlyTheCoarsestAndTheFinestMeshAreAskedAbout() {
+    Worked worked =
+        Worked.of(
+            """
+            plan: test
+            cloth: {fibre: cotton, mass: 180 g/m², length: 2 m, width: 1 m, washed: yes}
+            screens:
+              coarse: {frame: 50 x 44 cm, image: 31 x 24 cm, mesh: 34/cm}
+              middle: {frame: 50 x 44 cm, image: 31 x 24 cm, mesh: 43/cm}
+              fine: {frame: 50 x 44 cm, image: 31 x 24 cm, mesh: 77/cm}
+            pastes:
+              green: {medium: dye, group: DCT, colour: green, recipe: {dye: 3 g, alginate: 2 g, water: 95 g}}
+            designs:
+              reeds:
+                size: 30 x 22 cm
+                separations:
+                  - {screen: middle, paste: green, covers: 40 %}
+                  - {screen: fine, paste: green, covers: 30 %}
+                  - {screen: coarse, paste: green, covers: 20 %}
+            placements:
+              reeds: {design: reeds, at: "10 cm, 30 cm"}
+            """);
+    assertThat(worked.all(ThickenerOnMesh.class))
+        .extracting(ThickenerOnMesh::screen)
+        .containsExactlyInAnyOrder("coarse", "fine");
+  }
+
+  @Test
+  void aThickenerThatStoodTooBrieflyStandsOn() {
+    ThickenerHistory warm =
+        Worked.reeds(DYE + ", thickener: {stood: 20 min, age: 1 day, kept: room}", PRINT)
+            .the(ThickenerHistory.class);
+    // an hour is the policy's shortest
+    assertThat(warm.standMore().minutes()).isEqualTo(40);
+    assertThat(warm.keptWarm()).isTrue();
+    ThickenerHistory cold =
+        Worked.reeds(DYE + ", thickener: {stood: 12 h, age: 1 day, kept: cold}", PRINT)
+            .the(ThickenerHistory.class);
+    assertThat(cold.standMore().minutes()).isZero();
+    assertThat(cold.keptWarm()).isFalse();
+  }
+
+  @Test
+  void aRecipeThatIsTooMuchSaysSo() {
+    RecipeSum sum =
+        Worked.reeds(DYE + ", amount: 50 g, recipe: {dye: 3 g, urea: 10 g, water: 87 g}", PRINT)
+            .the(RecipeSum.class);
+    assertThat(sum.missing().grams()).isCloseTo(-50, within(1e-9));
+    assertThat(sum.offShare().fraction()).isCloseTo(1, within(1e-9));
+    assertThat(sum.difference()).isEqualTo("50 g too much");
+  }
+
+  /** An hour with alkali in it: the third print comes two hours after the others. */
+  @Test
+  void whatIsPrintedAfterThePastesLifeIsNamed() {
+    PasteAge age =
+        Worked.reeds(
+                DYE + ", alkali: in paste",
+                "- mix: all\n- print: reeds\n  only: [1, 2]\n- dry: 2 h\n- print: reeds\n  only: [3]\n")
+            .the(PasteAge.class);
+    assertThat(age.marks()).containsExactly("reeds 3");
+    assertThat(age.lastPlacement()).isEqualTo("reeds 3");
+    assertThat(age.lastUse().since(age.mixedAt()).minutes())
+        .isCloseTo(age.age().minutes(), within(1e-9));
+    assertThat(age.overMost().minutes()).isCloseTo(age.age().minutes() - 60, within(1e-6));
+    assertThat(age.overLeast().minutes()).isCloseTo(age.age().minutes() - 60, within(1e-6));
+    assertThat(age.lastUse().since(age.mixFrom()).minutes()).isCloseTo(60, within(1e-6));
+    assertThat(age.batches()).hasSize(2);
+    assertThat(age.mixing()).startsWith("No one batch lasts").contains("leave the alkali out");
+    assertThat(age.related()).hasSize(1);
+  }
+
+  @Test
+  void farFromTheRoomOfTheStatedLifeNobodyKnows() {
+    assertThat(room(35, "").all(UnknownLife.class)).isEmpty();
+    assertThat(room(35, "").all(PasteAge.class)).hasSize(1);
+    UnknownLife hot = room(36, "").the(UnknownLife.class);
+    assertThat(hot.pastes()).containsExactly("green");
+    assertThat(hot.room().celsius()).isEqualTo(36);
+    assertThat(hot.known().celsius()).isEqualTo(20);
+    assertThat(room(36, "").all(PasteAge.class)).isEmpty();
+    assertThat(room(36, ", kept: cold").all(UnknownLife.class)).isEmpty();
+    assertThat(room(36, ", kept: cold").all(PasteAge.class)).hasSize(1);
+    assertThat(room(4, "").all(UnknownLife.class)).hasSize(1);
+  }
+
+  @Test
+  void pasteIsMixedOnceAndBeforeItIsUsed() {
+    NeverMixed never = Worked.reeds(DYE, "- print: reeds\n").the(NeverMixed.class);
+    assertThat(never.pastes()).containsExactly("green");
+    assertThat(never.related()).hasSize(1);
+    UsedBeforeMixed late =
+        Worked.reeds(DYE, "- print: reeds\n- mix: green\n").the(UsedBeforeMixed.class);
+    assertThat(late.pastes()).containsExactly("green");
+    assertThat(late.ready()).isGreaterThan(late.firstUse());
+    assertThat(late.related()).hasSize(1);
+    Worked sound = Worked.reeds(DYE, PRINT);
+    assertThat(sound.all(NeverMixed.class)).isEmpty();
+    assertThat(sound.all(UsedBeforeMixed.class)).isEmpty();
+    assertThat(sound.all(MixedForNothing.class)).isEmpty();
+    assertThat(Worked.reeds(DYE, "- mix: green\n").the(MixedForNothing.class).pastes())
+        .containsExactly("green");
+  }
+
+  @Test
+  void pasteMixedBeforeTheDayIsOneBatchOfThatAge() {
+    Worked worked = Worked.reeds(DYE + ", amount: 60 g, mixed before: 2 h", "- print: reeds\n");
+    assertThat(worked.all(NeverMixed.class)).isEmpty();
+    assertThat(worked.the(PasteUse.class).batches()).isEqualTo(1);
+    Moment start = worked.facts().timeline().start();
+    assertThat(start.since(worked.the(PasteAge.class).mixedAt()).minutes()).isEqualTo(120);
+  }
+
+  private static Worked room(int celsius, String kept) {
+    return Worked.reeds(
+        """
+        room: {temperature: %d °C}
+        pastes:
+          green: {%s}
+        designs:
+          reeds: {size: 30 x 22 cm, separations: [{screen: reeds, paste: green, covers: 40 %%}]}
+        placements:
+          reeds: {design: reeds, at: "10 cm, 30 cm"}
+        run:
+          - mix: all
+          - print: reeds
+        """
+            .formatted(celsius, DYE + kept));
+  }
+
+  private static PasteUse use(String paste) {
+    return Worked.reeds(paste, PRINT).the(PasteUse.class);
+  }
+}

@@ -1,0 +1,95 @@
+package strikeoff.screens;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import strikeoff.checks.Worked;
+
+/** Every screen and every separation of a plan is looked at; sizes are worked out by hand. */
+class ScreensOfAPlanTest {
+
+  private static final Worked WORKED =
+      Worked.of(
+          """
+          plan: test
+          cloth: {fibre: cotton, mass: 180 g/m², length: 2 m, width: 1 m, washed: yes}
+          screens:
+            reeds:
+              {frame: 50 x 44 cm, image: 31 x 24 cm, mesh: 43/cm, thread: 80 µm, squeegee: 22 cm}
+            herons:
+              {frame: 44 x 30 cm, image: 31 x 20 cm, mesh: 43/cm, thread: 80 µm, squeegee: 40 cm}
+          pastes:
+            green: {medium: dye, group: DCT, colour: green}
+            blue: {medium: paint, colour: blue}
+          designs:
+            reeds:
+              size: 35 x 30 cm
+              separations:
+                - {screen: reeds, paste: green, covers: 40 %, detail: 0.3 mm}
+                - {screen: reeds, paste: blue, covers: 10 %}
+                - {screen: reeds, paste: blue, covers: 5 %}
+          placements:
+            reeds: {design: reeds, at: "10 cm, 30 cm"}
+          """);
+
+  @Test
+  void eachScreenHasItsFrameItsWeaveAndItsSqueegee() {
+    assertThat(WORKED.all(FrameMargin.class))
+        .extracting(FrameMargin::screen)
+        .containsExactly("reeds", "herons");
+    assertThat(WORKED.all(SqueegeeFit.class)).hasSize(2);
+    MeshWeave weave = WORKED.all(MeshWeave.class).get(0);
+    assertThat(weave.threadMicrometres()).isCloseTo(80, within(1e-9));
+    // half of 10 mm / 43
+    assertThat(weave.thickestMicrometres()).isCloseTo(116.279, within(1e-3));
+  }
+
+  @Test
+  void aSqueegeeMayBeTooShortOrTooLong() {
+    SqueegeeFit brief = WORKED.all(SqueegeeFit.class).get(0);
+    assertThat(brief.shortBy().cm()).isCloseTo(2, within(1e-9));
+    // 30 cm less two rails of 4 cm
+    SqueegeeFit wide = WORKED.all(SqueegeeFit.class).get(1);
+    assertThat(wide.insideWidth().cm()).isCloseTo(22, within(1e-9));
+    assertThat(wide.longBy().cm()).isCloseTo(18, within(1e-9));
+  }
+
+  @Test
+  void aFrameTooNarrowTellsTheOneNeeded() {
+    // 20 + 2 · side margin + 2 · 4 cm of rail
+    double margin = Worked.POLICY.limit("screens/side-margin").amount() / 10;
+    FrameMargin narrow = WORKED.all(FrameMargin.class).get(1);
+    assertThat(narrow.side().cm()).isCloseTo(1, within(1e-9));
+    assertThat(narrow.frameWidthNeeded().cm())
+        .isCloseTo(Math.max(30, 20 + 2 * margin + 8), within(1e-9));
+  }
+
+  @Test
+  void aScreenIsAskedAboutEachMediumOfItsPastes() {
+    assertThat(WORKED.all(MeshForPaste.class)).hasSize(2);
+  }
+
+  @Test
+  void aSeparationLargerThanTheImageLacksTheDifference() {
+    assertThat(WORKED.all(SeparationOnScreen.class)).hasSize(3);
+    SeparationOnScreen large = WORKED.all(SeparationOnScreen.class).get(0);
+    assertThat(large.lacksLength().cm()).isCloseTo(4, within(1e-9));
+    assertThat(large.lacksWidth().cm()).isCloseTo(6, within(1e-9));
+    assertThat(large.lacks().cm()).isCloseTo(6, within(1e-9));
+    assertThat(large.related()).hasSize(1);
+    DetailOnMesh detail = WORKED.the(DetailOnMesh.class);
+    assertThat(detail.related()).hasSize(1);
+    assertThat(detail.separation()).isEqualTo(1);
+  }
+
+  @Test
+  void threeImagesOnOneScreenAreTwoScreensTooFew() {
+    StencilImages images = WORKED.the(StencilImages.class);
+    assertThat(images.images()).isEqualTo(3);
+    assertThat(images.more()).isEqualTo(2);
+    assertThat(images.related())
+        .extracting(r -> r.path().text())
+        .containsExactly("designs.reeds.separations[0]", "designs.reeds.separations[2]");
+  }
+}
