@@ -87,4 +87,39 @@ class CareTest {
     assertThat(dye.withoutMask()).isTrue();
     assertThat(dye.related()).hasSize(1);
   }
+
+  @Test
+  void anExposureTellsWhatItIsAndWhatItLacks() {
+    List<Exposure> bare =
+        Worked.reeds(
+                DYE + ", alkali: in paste",
+                "- mix: all\n- print: reeds\n- fix: steam\n  for: 8 min\n")
+            .all(Exposure.class);
+    Exposure dye = exposure(bare, Hazard.DYE_POWDER);
+    assertThat(dye.dyePowder() && dye.withoutMask() && dye.withoutGloves()).isTrue();
+    assertThat(dye.alkali() || dye.heat() || dye.withoutGoggles() || dye.withoutHeatGloves())
+        .isFalse();
+    Exposure alkali = exposure(bare, Hazard.ALKALI);
+    assertThat(alkali.alkali() && alkali.withoutGoggles() && alkali.withoutGloves()).isTrue();
+    assertThat(alkali.dyePowder() || alkali.heat() || alkali.withoutMask()).isFalse();
+    Exposure steam = exposure(bare, Hazard.STEAM);
+    assertThat(steam.heat() && steam.withoutHeatGloves()).isTrue();
+    assertThat(steam.dyePowder() || steam.alkali() || steam.withoutGloves()).isFalse();
+  }
+
+  /** A paste of alginate and water holds no dye to be weighed. */
+  @Test
+  void whereNoPowderIsWeighedNoMaskIsAskedFor() {
+    String print = "- mix: all\n- print: reeds\n";
+    assertThat(
+            Worked.reeds(DYE + ", recipe: {alginate: 2 g, water: 98 g}", print).all(Exposure.class))
+        .isEmpty();
+    assertThat(Worked.reeds(DYE + ", recipe: {dye: 2 g, water: 98 g}", print).all(Exposure.class))
+        .extracting(Exposure::hazard)
+        .containsExactly(Hazard.DYE_POWDER, Hazard.VESSELS);
+  }
+
+  private static Exposure exposure(List<Exposure> all, Hazard hazard) {
+    return all.stream().filter(e -> e.hazard() == hazard).findFirst().orElseThrow();
+  }
 }
