@@ -1,7 +1,6 @@
 package strikeoff.bath;
 
 import java.util.List;
-import strikeoff.chemistry.Carbonate;
 import strikeoff.plan.Ingredient;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
@@ -57,13 +56,6 @@ record Liquor(Range sodaGrams, Range bicarbonateGrams, Range litres) {
 
   Range bicarbonateGramsPerLitre() {
     return per(bicarbonateGrams);
-  }
-
-  /** Share of the alkali's moles that is baking soda. */
-  double bicarbonatePart() {
-    double mild = bicarbonateGrams.best() / Carbonate.BICARBONATE;
-    double all = mild + sodaGrams.best() / Carbonate.ANHYDROUS;
-    return all > 0 ? mild / all : 0;
   }
 
   private Range per(Range grams) {

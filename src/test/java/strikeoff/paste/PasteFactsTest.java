@@ -45,15 +45,18 @@ class PasteFactsTest {
         .isEqualTo("estimated from the mesh");
   }
 
-  /** 2 kg/m² and pull: 316.8 g and 36, with a tenth 388.08: above 200 g one weighs in tens. */
+  /** 1960 g/m² and pull: 310.464 g and 36, with a tenth 381.11: above 200 g one weighs in tens. */
   @Test
   void muchPasteIsWeighedInCoarserSteps() {
-    PasteUse use = use("medium: dye, group: DCT, colour: green, deposit: 2000 g/m², amount: 150 g");
+    PasteUse use = use("medium: dye, group: DCT, colour: green, deposit: 1960 g/m², amount: 150 g");
     assertThat(use.toMix().grams()).isEqualTo(390);
     assertThat(use.more().grams()).isEqualTo(240);
-    assertThat(use.shortLeast().grams()).isCloseTo((316.8 + 12) * 1.1 - 150, within(1e-6));
-    // one print takes 105.6 g, and the screen's filling 24
+    assertThat(use.shortLeast().grams()).isCloseTo((310.464 + 12) * 1.1 - 150, within(1e-6));
+    // one print takes 103.5 g, and the screen's filling 24
     assertThat(use.emptyAt()).isEqualTo("by the best estimate the pot is empty at reeds 2");
+    // 30 g/m² and pull: 4.752 g and 36, with a tenth 44.83: little is weighed in fives
+    PasteUse little = use("medium: dye, group: DCT, colour: green, deposit: 30 g/m², amount: 9 g");
+    assertThat(little.toMix().grams()).isEqualTo(45);
   }
 
   @Test

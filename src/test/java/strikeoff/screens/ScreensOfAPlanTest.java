@@ -9,7 +9,7 @@ import strikeoff.checks.Worked;
 /** Every screen and every separation of a plan is looked at; sizes are worked out by hand. */
 class ScreensOfAPlanTest {
 
-  private static final Worked WORKED =
+  private final Worked worked =
       Worked.of(
           """
           plan: test
@@ -29,17 +29,21 @@ class ScreensOfAPlanTest {
                 - {screen: reeds, paste: green, covers: 40 %, detail: 0.3 mm}
                 - {screen: reeds, paste: blue, covers: 10 %}
                 - {screen: reeds, paste: blue, covers: 5 %}
+            shells:
+              size: 20 x 15 cm
+              separations:
+                - {screen: herons, paste: green, covers: 40 %}
           placements:
             reeds: {design: reeds, at: "10 cm, 30 cm"}
           """);
 
   @Test
   void eachScreenHasItsFrameItsWeaveAndItsSqueegee() {
-    assertThat(WORKED.all(FrameMargin.class))
+    assertThat(worked.all(FrameMargin.class))
         .extracting(FrameMargin::screen)
         .containsExactly("reeds", "herons");
-    assertThat(WORKED.all(SqueegeeFit.class)).hasSize(2);
-    MeshWeave weave = WORKED.all(MeshWeave.class).get(0);
+    assertThat(worked.all(SqueegeeFit.class)).hasSize(2);
+    MeshWeave weave = worked.all(MeshWeave.class).get(0);
     assertThat(weave.threadMicrometres()).isCloseTo(80, within(1e-9));
     // half of 10 mm / 43
     assertThat(weave.thickestMicrometres()).isCloseTo(116.279, within(1e-3));
@@ -47,10 +51,10 @@ class ScreensOfAPlanTest {
 
   @Test
   void aSqueegeeMayBeTooShortOrTooLong() {
-    SqueegeeFit brief = WORKED.all(SqueegeeFit.class).get(0);
+    SqueegeeFit brief = worked.all(SqueegeeFit.class).get(0);
     assertThat(brief.shortBy().cm()).isCloseTo(2, within(1e-9));
     // 30 cm less two rails of 4 cm
-    SqueegeeFit wide = WORKED.all(SqueegeeFit.class).get(1);
+    SqueegeeFit wide = worked.all(SqueegeeFit.class).get(1);
     assertThat(wide.insideWidth().cm()).isCloseTo(22, within(1e-9));
     assertThat(wide.longBy().cm()).isCloseTo(18, within(1e-9));
   }
@@ -59,7 +63,7 @@ class ScreensOfAPlanTest {
   void aFrameTooNarrowTellsTheOneNeeded() {
     // 20 + 2 · side margin + 2 · 4 cm of rail
     double margin = Worked.POLICY.limit("screens/side-margin").amount() / 10;
-    FrameMargin narrow = WORKED.all(FrameMargin.class).get(1);
+    FrameMargin narrow = worked.all(FrameMargin.class).get(1);
     assertThat(narrow.side().cm()).isCloseTo(1, within(1e-9));
     assertThat(narrow.frameWidthNeeded().cm())
         .isCloseTo(Math.max(30, 20 + 2 * margin + 8), within(1e-9));
@@ -67,25 +71,28 @@ class ScreensOfAPlanTest {
 
   @Test
   void aScreenIsAskedAboutEachMediumOfItsPastes() {
-    assertThat(WORKED.all(MeshForPaste.class)).hasSize(2);
+    assertThat(worked.all(MeshForPaste.class)).hasSize(3);
   }
 
   @Test
   void aSeparationLargerThanTheImageLacksTheDifference() {
-    assertThat(WORKED.all(SeparationOnScreen.class)).hasSize(3);
-    SeparationOnScreen large = WORKED.all(SeparationOnScreen.class).get(0);
+    assertThat(worked.all(SeparationOnScreen.class)).hasSize(4);
+    SeparationOnScreen large = worked.all(SeparationOnScreen.class).get(0);
     assertThat(large.lacksLength().cm()).isCloseTo(4, within(1e-9));
     assertThat(large.lacksWidth().cm()).isCloseTo(6, within(1e-9));
     assertThat(large.lacks().cm()).isCloseTo(6, within(1e-9));
     assertThat(large.related()).hasSize(1);
-    DetailOnMesh detail = WORKED.the(DetailOnMesh.class);
+    SeparationOnScreen small = worked.all(SeparationOnScreen.class).get(3);
+    assertThat(small.lacksLength().cm()).isZero();
+    assertThat(small.lacksWidth().cm()).isZero();
+    DetailOnMesh detail = worked.the(DetailOnMesh.class);
     assertThat(detail.related()).hasSize(1);
     assertThat(detail.separation()).isEqualTo(1);
   }
 
   @Test
   void threeImagesOnOneScreenAreTwoScreensTooFew() {
-    StencilImages images = WORKED.the(StencilImages.class);
+    StencilImages images = worked.the(StencilImages.class);
     assertThat(images.images()).isEqualTo(3);
     assertThat(images.more()).isEqualTo(2);
     assertThat(images.related())
