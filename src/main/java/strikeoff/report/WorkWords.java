@@ -77,7 +77,7 @@ final class WorkWords {
 
   static Set<String> people(Work work) {
     Set<String> people = new LinkedHashSet<>();
-    work.tasks().forEach(t -> t.person().ifPresent(people::add));
+    work.tasks().forEach(t -> people.addAll(t.people()));
     return people;
   }
 

@@ -34,7 +34,7 @@ public record Busy(Resource resource, Span busy, Share share) {
     for (Task task : day.tasks()) {
       double takes = task.end().since(task.start()).minutes();
       if (task.kind() != Task.Kind.QUEUE) {
-        task.person().ifPresent(p -> add(kinds, Resource.person(p), takes));
+        task.people().forEach(p -> add(kinds, Resource.person(p), takes));
         task.screen().ifPresent(s -> add(kinds, Resource.screen(s), takes));
         task.piece().ifPresent(piece -> add(kinds, piece, takes));
       }

@@ -12,6 +12,7 @@ record Entry(
     Task.Kind kind,
     String what,
     Optional<String> person,
+    Optional<String> helper,
     Optional<String> screen,
     Optional<Resource> piece,
     OptionalInt set,
@@ -29,6 +30,7 @@ record Entry(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         OptionalInt.empty(),
         OptionalInt.empty());
   }
@@ -40,6 +42,7 @@ record Entry(
         Task.Kind.PRINT,
         what,
         Optional.of(person),
+        Optional.empty(),
         Optional.of(screen),
         Optional.empty(),
         OptionalInt.of(set),
@@ -47,21 +50,37 @@ record Entry(
   }
 
   Entry by(String who) {
-    return new Entry(step, path, kind, what, Optional.of(who), screen, piece, set, impression);
+    return new Entry(
+        step, path, kind, what, Optional.of(who), helper, screen, piece, set, impression);
+  }
+
+  Entry with(Optional<String> second) {
+    return new Entry(step, path, kind, what, person, second, screen, piece, set, impression);
   }
 
   Entry screen(String name) {
-    return new Entry(step, path, kind, what, person, Optional.of(name), piece, set, impression);
+    return new Entry(
+        step, path, kind, what, person, helper, Optional.of(name), piece, set, impression);
   }
 
   Entry piece(Resource taken) {
-    return new Entry(step, path, kind, what, person, screen, Optional.of(taken), set, impression);
+    return new Entry(
+        step, path, kind, what, person, helper, screen, Optional.of(taken), set, impression);
   }
 
   /** Whoever does this stands waiting for a piece of equipment first. */
   Entry queue(Resource wanted, String words) {
     return new Entry(
-        step, path, Task.Kind.QUEUE, words, person, screen, Optional.of(wanted), set, impression);
+        step,
+        path,
+        Task.Kind.QUEUE,
+        words,
+        person,
+        helper,
+        screen,
+        Optional.of(wanted),
+        set,
+        impression);
   }
 
   Task from(long start, long end) {
@@ -72,6 +91,7 @@ record Entry(
         new Moment(start),
         new Moment(end),
         person,
+        helper,
         screen,
         piece,
         set,

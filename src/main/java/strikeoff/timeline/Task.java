@@ -1,7 +1,9 @@
 package strikeoff.timeline;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import strikeoff.plan.PlanPath;
 
 /**
@@ -10,6 +12,7 @@ import strikeoff.plan.PlanPath;
  * @param step number of the step it belongs to
  * @param what a few words
  * @param person who does it, or who stands waiting for a piece of equipment
+ * @param helper who lends a hand where a frame takes two people
  * @param piece the piece of equipment that it takes up, or that is waited for
  * @param set which set of a print step, from 1
  * @param impression id of the impression, for kind PRINT
@@ -21,11 +24,17 @@ public record Task(
     Moment start,
     Moment end,
     Optional<String> person,
+    Optional<String> helper,
     Optional<String> screen,
     Optional<Resource> piece,
     OptionalInt set,
     OptionalInt impression,
     PlanPath path) {
+
+  /** Everybody whose hands it takes, or who stands waiting. */
+  public List<String> people() {
+    return Stream.of(person, helper).flatMap(Optional::stream).toList();
+  }
 
   /** True if somebody works on it; false also for somebody who stands in a queue. */
   public boolean worked() {

@@ -26,7 +26,7 @@ public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) 
     List<long[]> busy = new ArrayList<>();
     for (Task task : tasks) {
       if (task.worked()) {
-        handsOn += task.end().since(task.start()).minutes();
+        handsOn += task.people().size() * task.end().since(task.start()).minutes();
         merge(busy, task.start().seconds(), task.end().seconds());
       }
     }

@@ -167,7 +167,7 @@ final class Workshop {
     }
     held.add(frame);
     screens.fill(screen, paste);
-    return book.add(Entry.print(step, what, person, screen, set, id), held, seconds);
+    return book.add(Entry.print(step, what, person, screen, set, id).with(helper), held, seconds);
   }
 
   /** One impression beside others on the same stretch; everything it needs is free by then. */

@@ -205,6 +205,7 @@ public final class PrintDay {
         Optional.of("Wren"),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         OptionalInt.empty(),
         impression,
         step.path());

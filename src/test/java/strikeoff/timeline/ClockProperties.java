@@ -68,7 +68,7 @@ class ClockProperties {
     return contacts;
   }
 
-  @Property(tries = 300)
+  @Property(tries = 1000)
   void timeRunsForwardAndNothingIsUsedTwiceAtOnce(
       @ForAll(supplier = SmallDay.Any.class) SmallDay small) {
     Timeline day = timeline(small.plan(0));
@@ -79,7 +79,7 @@ class ClockProperties {
       assertThat(task.end()).isGreaterThanOrEqualTo(task.start());
       before = task.start();
       List<String> held = new ArrayList<>();
-      task.person().ifPresent(p -> held.add("person " + p));
+      task.people().forEach(p -> held.add("person " + p));
       task.screen().ifPresent(s -> held.add("screen " + s));
       boolean screensOnly =
           task.kind() == Task.Kind.WASH_SCREEN || task.kind() == Task.Kind.DRY_SCREEN;
@@ -102,7 +102,7 @@ class ClockProperties {
     }
   }
 
-  @Property(tries = 300)
+  @Property(tries = 1000)
   void noFrameIsLaidOnAnotherAndNoColourBeforeTheOneBelowIt(
       @ForAll(supplier = SmallDay.Any.class) SmallDay small) {
     PrintPlan plan = small.plan(0);
@@ -127,7 +127,7 @@ class ClockProperties {
     }
   }
 
-  @Property(tries = 300)
+  @Property(tries = 1000)
   void theChainIsAsLongAsTheRunAndWaitsAreNeverNegative(
       @ForAll(supplier = SmallDay.Any.class) SmallDay small) {
     PrintPlan plan = small.plan(0);

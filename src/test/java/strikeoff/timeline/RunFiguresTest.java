@@ -1,6 +1,7 @@
 package strikeoff.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
 import static org.assertj.core.data.Offset.offset;
 
 import java.util.List;
@@ -81,6 +82,30 @@ class RunFiguresTest {
         .extracting(CriticalChain.Link::what)
         .containsExactly("mix blue", "mix ink", "printing with s2", "wash out s1", "wash out s2");
     assertThat(figures.waitingByCause()).isEmpty();
+  }
+
+  /**
+   * By hand: two prints of 50 s with a frame of 110 by 60 cm, which takes Wren and a second one.
+   */
+  @Test
+  void whoLendsAHandIsBusyToo() {
+    RunFigures figures =
+        of(
+            new PrintDay(Medium.DYE)
+                .paste("blue")
+                .design("border", 90, 40, 10, "s1=blue")
+                .series("border", "border", 2, 110, 10)
+                .print("border"));
+    double second =
+        figures.busy().stream()
+            .filter(b -> b.resource().kind() == Resource.Kind.PERSON)
+            .filter(b -> !b.resource().name().equals("Wren"))
+            .mapToDouble(b -> b.busy().seconds())
+            .sum();
+    assertThat(second).isCloseTo(2 * 50, offset(1e-6));
+    // Wren lays the cloth for 15 min, prints, and washes out for 10 min.
+    assertThat(figures.sessions().get(0).handsOn().seconds())
+        .isCloseTo(25 * 60 + 2 * 2 * 50, offset(1e-6));
   }
 
   @Test

@@ -209,7 +209,7 @@ class SharedRoomProperties {
     }
   }
 
-  @Property(tries = 500)
+  @Property(tries = 1000)
   void theChainIsAsLongAsTheRunInAnyRoom(@ForAll("rooms") Room room) {
     PrintPlan plan = room.plan();
     Timeline.Day day = day(plan);

@@ -107,10 +107,7 @@ public record RunChart(int day, Content drawn) {
 
     private void people() {
       for (String person : plan.crew().names()) {
-        List<Task> tasks =
-            day.tasks().stream()
-                .filter(t -> t.person().filter(person::equals).isPresent())
-                .toList();
+        List<Task> tasks = day.tasks().stream().filter(t -> t.people().contains(person)).toList();
         if (!tasks.isEmpty()) {
           Svg row = row(person, "people");
           Bars.merged(tasks)
