@@ -23,10 +23,20 @@ final class WorkWords {
     if (!work.prints()) {
       Set<String> words = new LinkedHashSet<>();
       work.tasks().forEach(t -> words.add(t.what()));
-      boolean untold = work.kind() == Task.Kind.WAIT && work.first().what().startsWith("before");
-      return capital((untold ? "wait " : "") + String.join(", ", words));
+      return capital(waiting(work) + String.join(", ", words));
     }
     return capital(paste(work)) + " on " + placements(work.impressions());
+  }
+
+  /** What a wait's cause needs before it to read as a wait. */
+  private static String waiting(Work work) {
+    String what = work.first().what();
+    if (work.kind() != Task.Kind.WAIT) {
+      return "";
+    }
+    return what.startsWith("before ")
+        ? "wait "
+        : what.startsWith("paste ") || what.startsWith("screen ") ? "wait: " : "";
   }
 
   static String paste(Work work) {
