@@ -8,6 +8,8 @@ import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PullWay;
+import strikeoff.plan.Screen;
 import strikeoff.units.Length;
 
 /**
@@ -42,11 +44,18 @@ public record BladeOverEdge(
     return found;
   }
 
-  /** Half of what the blade takes across the cloth as it lies; below the image where not known. */
+  /**
+   * Half of what the blade takes across the cloth as it lies, pulled whichever way it spans the
+   * image, and the kinder one of two; zero where its length isn't known.
+   */
   private static double halfBlade(Footprint footprint) {
-    double degrees = footprint.placement().turn().degrees();
-    double across = Math.abs(Math.cos(Math.toRadians(degrees)));
-    return footprint.screen().squeegee().map(blade -> blade.mm() / 2 * across).orElse(0.0);
+    double turn = Math.toRadians(footprint.placement().turn().degrees());
+    Screen screen = footprint.screen();
+    double half = screen.squeegee().map(blade -> blade.mm() / 2).orElse(0.0);
+    return screen.pullWays().stream()
+        .mapToDouble(way -> half * Math.abs(way == PullWay.ALONG ? Math.cos(turn) : Math.sin(turn)))
+        .min()
+        .orElse(0);
   }
 
   /** How far frames and blades reach past the two edges, worst first. */

@@ -1,12 +1,14 @@
 package strikeoff.plan;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 
 /**
- * A screen. Lengths run along the cloth's x, widths along its y, when the frame lies unturned; the
- * squeegee is pulled along the length, so its blade lies across.
+ * A screen. Lengths run along the cloth's x, widths along its y, when the frame lies unturned. The
+ * squeegee is pulled whichever way its blade spans the image.
  *
  * @param frameLength outside of the frame along x: what touches the cloth
  * @param frameWidth outside of the frame along y
@@ -36,5 +38,20 @@ public record Screen(
   /** Free width between the rails. */
   public Length insideWidth() {
     return frameWidth.minus(rail.times(2));
+  }
+
+  /**
+   * The ways in which the blade spans the image and fits between the rails, lengths compared to a
+   * nanometre; both ways if its length isn't known.
+   */
+  public List<PullWay> pullWays() {
+    return Arrays.stream(PullWay.values())
+        .filter(way -> squeegee.map(blade -> spans(blade.mm(), way)).orElse(true))
+        .toList();
+  }
+
+  private boolean spans(double blade, PullWay way) {
+    return blade > way.underBlade(imageLength, imageWidth).mm() - 1e-6
+        && blade < way.underBlade(insideLength(), insideWidth()).mm() + 1e-6;
   }
 }

@@ -322,11 +322,11 @@ class LayoutFactsTest {
 
   @Test
   void aBladeIsFollowedOverTheEdgeOfTheCloth() {
-    // image 20 about y 12, frame −8 to 32, blade of 26: −1 to 25
+    // image 20 about y 12, frame −8 to 32, blade of 26, which doesn't span the 30: −1 to 25
     BladeOverEdge over =
         one(
             Sheet.open(200, 60)
-                .design("leaf", 20, 20)
+                .design("leaf", 30, 20)
                 .squeegee("leaf", 26)
                 .series("row", "leaf", 3, 30, 10, 2)
                 .layout(),
@@ -334,6 +334,16 @@ class LayoutFactsTest {
     assertThat(over.framePast().cm()).isCloseTo(8, within(EXACT));
     assertThat(over.bladePast().cm()).isCloseTo(1, within(EXACT));
     assertThat(over.edge()).isEqualTo("near edge");
+    // an image of 20 by 20 may be pulled across as well, with the blade along the edge
+    BladeOverEdge kinder =
+        one(
+            Sheet.open(200, 60)
+                .design("leaf", 20, 20)
+                .squeegee("leaf", 26)
+                .series("row", "leaf", 3, 30, 10, 2)
+                .layout(),
+            BladeOverEdge.class);
+    assertThat(kinder.bladePast().cm()).isZero();
   }
 
   @Test

@@ -14,6 +14,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlainParts;
 import strikeoff.plan.PlanPath;
+import strikeoff.plan.PullWay;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Storage;
 import strikeoff.policy.Policy;
@@ -41,10 +42,49 @@ class ScreenFactsTest {
 
   @Test
   void aFrameTooSmallTellsTheOneNeeded() {
-    // inside 36, image 34: 1 cm at each end; 34 + 2 · 3 + 2 · 4 = 48
+    // inside 36, image 34: 1 cm at each end; 34 + 2 · 3 + 2 · 4 = 48. The blade of 26 spans the 20
+    // alone, so it is pulled along
     FrameMargin margin = FrameMargin.of(screen(44, 44, 34, 20, 26), POLICY);
+    assertThat(margin.way()).isEqualTo(PullWay.ALONG);
     assertThat(margin.least().cm()).isCloseTo(1, within(EXACT));
     assertThat(margin.frameLengthNeeded().cm()).isCloseTo(48, within(EXACT));
+  }
+
+  @Test
+  void aBladeIsPulledTheWayThatItSpans() {
+    // image 36 by 54 in a frame of 54 by 74, so 46 by 66 inside: 40 spans the 36 alone, with
+    // (40 − 36) / 2 = 2 over it and (46 − 40) / 2 = 3 to the rails; paste lies in (66 − 54) / 2 = 6
+    Screen screen = screen(54, 74, 36, 54, 40);
+    SqueegeeFit fit = SqueegeeFit.of(screen, POLICY).orElseThrow();
+    assertThat(fit.way()).isEqualTo(PullWay.ACROSS);
+    assertThat(fit.imageSpan().cm()).isCloseTo(36, within(EXACT));
+    assertThat(fit.overlap().cm()).isCloseTo(2, within(EXACT));
+    assertThat(fit.room().cm()).isCloseTo(3, within(EXACT));
+    assertThat(fit.wanted().cm()).isCloseTo(40, within(EXACT));
+    FrameMargin margin = FrameMargin.of(screen, POLICY);
+    assertThat(margin.well().cm()).isCloseTo(6, within(EXACT));
+    assertThat(margin.side().cm()).isCloseTo(5, within(EXACT));
+  }
+
+  @Test
+  void aBladeThatSpansNeitherWayIsMeasuredWhereItLacksLess() {
+    SqueegeeFit fit = SqueegeeFit.of(screen(54, 74, 36, 54, 30), POLICY).orElseThrow();
+    assertThat(fit.way()).isEqualTo(PullWay.ACROSS);
+    assertThat(fit.shortBy().cm()).isCloseTo(6, within(EXACT));
+    assertThat(screen(54, 74, 36, 54, 30).pullWays()).isEmpty();
+  }
+
+  @Test
+  void aBladeThatSpansBothWaysIsPulledTheRoomierOne() {
+    // inside 36 by 36, image 33 by 20, blade 34: across it has 8 at each end and 1.5 at the sides,
+    // along 1.5 at each end and 8 at the sides; wanted are 3 and 2. Over the image 0.5 and 7 of 2
+    Screen screen = screen(44, 44, 33, 20, 34);
+    assertThat(screen.pullWays()).containsExactly(PullWay.ALONG, PullWay.ACROSS);
+    // along lacks 1.5 in all, across 0.5 + 1.5
+    assertThat(FrameMargin.of(screen, POLICY).way()).isEqualTo(PullWay.ALONG);
+    // pulled across without a known blade: 0.5 of side alone
+    Screen unknown = screen(44, 44, 33, 20, Optional.empty());
+    assertThat(FrameMargin.of(unknown, POLICY).way()).isEqualTo(PullWay.ACROSS);
   }
 
   @Test
@@ -162,6 +202,11 @@ class ScreenFactsTest {
   }
 
   private static Screen screen(double l, double w, double imageL, double imageW, double blade) {
+    return screen(l, w, imageL, imageW, Optional.of(cm(blade)));
+  }
+
+  private static Screen screen(
+      double l, double w, double imageL, double imageW, Optional<Length> blade) {
     return new Screen(
         "s",
         cm(l),
@@ -171,7 +216,7 @@ class ScreenFactsTest {
         cm(imageW),
         new MeshCount(43),
         new Length(0.08),
-        Optional.of(cm(blade)),
+        blade,
         path("screens.s"));
   }
 

@@ -53,18 +53,19 @@ class ScreensOfAPlanTest {
   void aSqueegeeMayBeTooShortOrTooLong() {
     SqueegeeFit brief = worked.all(SqueegeeFit.class).get(0);
     assertThat(brief.shortBy().cm()).isCloseTo(2, within(1e-9));
-    // 30 cm less two rails of 4 cm
+    // pulled across 44 cm less two rails of 4 cm it is less too long than in 22
     SqueegeeFit wide = worked.all(SqueegeeFit.class).get(1);
-    assertThat(wide.insideWidth().cm()).isCloseTo(22, within(1e-9));
-    assertThat(wide.longBy().cm()).isCloseTo(18, within(1e-9));
+    assertThat(wide.insideSpan().cm()).isCloseTo(36, within(1e-9));
+    assertThat(wide.longBy().cm()).isCloseTo(4, within(1e-9));
   }
 
   @Test
   void aFrameTooNarrowTellsTheOneNeeded() {
-    // 20 + 2 · side margin + 2 · 4 cm of rail
-    double margin = Worked.POLICY.limit("screens/side-margin").amount() / 10;
+    // the blade of 40 cm lies along, paste at the sides: 20 + 2 · well margin + 2 · 4 cm of rail
+    double margin = Worked.POLICY.limit("screens/well-margin").amount() / 10;
     FrameMargin narrow = worked.all(FrameMargin.class).get(1);
-    assertThat(narrow.side().cm()).isCloseTo(1, within(1e-9));
+    assertThat(narrow.side().cm()).isCloseTo(2.5, within(1e-9));
+    assertThat(narrow.well().cm()).isCloseTo(1, within(1e-9));
     assertThat(narrow.frameWidthNeeded().cm())
         .isCloseTo(Math.max(30, 20 + 2 * margin + 8), within(1e-9));
   }
