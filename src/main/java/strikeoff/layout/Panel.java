@@ -15,6 +15,10 @@ import strikeoff.plan.Design;
  * @param lineAcross true if the line runs across the cloth
  * @param centres of the copies, by number: x is out, y is beside
  * @param bounds of all outlines, in the same terms
+ * @param firstCentre least {@code out} of the centres, mm; kept, since each panel is held against
+ *     all
+ * @param lastCentre greatest {@code out} of the centres, mm
+ * @param meanBeside mean {@code beside} of the centres, mm
  */
 record Panel(
     Arrangement arrangement,
@@ -22,7 +26,10 @@ record Panel(
     boolean lineAcross,
     List<Placement> placements,
     List<Coordinate> centres,
-    Envelope bounds) {
+    Envelope bounds,
+    double firstCentre,
+    double lastCentre,
+    double meanBeside) {
 
   static Panel of(
       Arrangement arrangement, Design design, boolean across, List<Placement> placements) {
@@ -38,19 +45,16 @@ record Panel(
               : new Envelope(
                   outline.getMinY(), outline.getMaxY(), outline.getMinX(), outline.getMaxX()));
     }
-    return new Panel(arrangement, design, across, placements, centres, bounds);
-  }
-
-  double firstCentre() {
-    return centres.stream().mapToDouble(c -> c.x).min().orElseThrow();
-  }
-
-  double lastCentre() {
-    return centres.stream().mapToDouble(c -> c.x).max().orElseThrow();
-  }
-
-  double meanBeside() {
-    return centres.stream().mapToDouble(c -> c.y).average().orElseThrow();
+    return new Panel(
+        arrangement,
+        design,
+        across,
+        placements,
+        centres,
+        bounds,
+        centres.stream().mapToDouble(c -> c.x).min().orElseThrow(),
+        centres.stream().mapToDouble(c -> c.x).max().orElseThrow(),
+        centres.stream().mapToDouble(c -> c.y).average().orElseThrow());
   }
 
   /** The side of the design's outline that is shorter. */

@@ -173,6 +173,7 @@ final class PanelPairs {
 
   /** The first pair found that shares its line with these. */
   private Optional<MirroredPanels> others(PanelFit own) {
+    GivenUp.ifAsked();
     return found.stream()
         .filter(other -> other.line().across() == own.left().lineAcross())
         .filter(other -> between(own, other.axis().mm()))
