@@ -27,6 +27,7 @@ public final class Main {
             isTerminal(System.console()),
             Path.of(""),
             Runtime.getRuntime().availableProcessors());
+    EarlyEnd end = EarlyEnd.watch(here, Runtime.getRuntime()::halt);
     int code = Strikeoff.run(here, args);
     here.out().flush();
     // A verdict that reached nobody must not pass for one that did.
@@ -35,6 +36,7 @@ public final class Main {
       code = Math.max(code, Exit.FAULT.code());
     }
     here.err().flush();
+    end.done();
     System.exit(code);
   }
 

@@ -47,7 +47,8 @@ final class StudioOptions {
   }
 
   double seconds() {
-    return Math.max(0.1, seconds);
+    // What is no number is no time to wait for ever.
+    return seconds > 0.1 ? seconds : 0.1;
   }
 
   /** The folder for compiled rules: as given, else where the user keeps what can be made again. */

@@ -84,10 +84,11 @@ final class OwnBook {
       if (run.failure().isEmpty()) {
         return outcome(run.reports(), failed);
       }
-      if (run.culprit().isEmpty()) {
+      List<String> tried = infos.keySet().stream().filter(id -> !failed.containsKey(id)).toList();
+      if (run.culprit().isEmpty() && tried.size() != 1) {
         return oneByOne(facts, failed);
       }
-      blame(run.culprit().get(), run, failed);
+      blame(run.culprit().orElseGet(() -> tried.get(0)), run, failed);
     }
   }
 

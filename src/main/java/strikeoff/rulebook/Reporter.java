@@ -3,6 +3,7 @@ package strikeoff.rulebook;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.kie.api.definition.rule.Rule;
 import strikeoff.plan.Evidence;
 
@@ -17,8 +18,11 @@ public final class Reporter {
    * @param rule the rule that found it
    * @param judged the fact it judged; its path is where the finding stands
    * @param further more facts or limits whose values the message names
+   * @throws NullPointerException if any is missing: told here, where the rule at fault is known
    */
   public void report(Rule rule, Evidence judged, Object... further) {
+    Objects.requireNonNull(rule, "a report names no rule");
+    Objects.requireNonNull(judged, "a report names no fact");
     reports.add(new Report(rule, judged, List.of(further)));
   }
 

@@ -19,6 +19,9 @@ final class WatchedRun {
 
   private static final long GRACE_MILLIS = 200;
 
+  /** The thread is called so, and by the rule while one fires, for whoever looks at threads. */
+  private static final String NAME = "own rules";
+
   private final Reporter reporter = new Reporter();
   private volatile Optional<String> firing = Optional.empty();
   private volatile Throwable thrown;
@@ -32,7 +35,7 @@ final class WatchedRun {
 
   static WatchedRun of(KieBase base, List<?> facts, long millis) {
     WatchedRun run = new WatchedRun();
-    Thread thread = new Thread(() -> run.fire(base, facts), "own rules");
+    Thread thread = new Thread(() -> run.fire(base, facts), NAME);
     // A rule that never ends must not keep the program from ending.
     thread.setDaemon(true);
     thread.start();
@@ -49,6 +52,10 @@ final class WatchedRun {
         thread.join(GRACE_MILLIS);
         endless = true;
         failure = "it had not ended after " + millis / 1000.0 + " s; it isn't run again";
+      } else if (thrown != null && Rulebook.rootOf(thrown) instanceof OutOfMemoryError) {
+        // It would take the memory of every plan that follows, and of those beside it.
+        endless = true;
+        failure = "it needs more memory than there is; it isn't run again";
       } else if (thrown != null) {
         failure = String.valueOf(Rulebook.rootOf(thrown)).lines().findFirst().orElse("");
       } else if (tooOften) {
@@ -109,11 +116,13 @@ final class WatchedRun {
       String id = event.getMatch().getRule().getName();
       counts.merge(id, 1, Integer::sum);
       firing = Optional.of(id);
+      Thread.currentThread().setName("own rule " + id);
     }
 
     @Override
     public void afterMatchFired(AfterMatchFiredEvent event) {
       firing = Optional.empty();
+      Thread.currentThread().setName(NAME);
     }
 
     String mostOften() {

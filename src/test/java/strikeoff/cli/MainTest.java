@@ -54,6 +54,46 @@ class MainTest {
     assertThat(full.lost()).hasValue("No space left on device");
   }
 
+  @Test
+  void anOwnRuleThatEndsTheProgramIsAFault() throws Exception {
+    Path rules = Files.createDirectories(folder.resolve("rules/bench"));
+    Files.writeString(
+        rules.resolve("leaves.drl"),
+        """
+        package rules.bench
+        import strikeoff.described.ScreenUsed
+        global strikeoff.rulebook.Reporter reporter
+        rule "bench/leaves"
+            @severity("risk")
+            @summary("s")
+            @because("b.")
+            @message("m.")
+            @remedy("r.")
+            @source("common practice, no source")
+        when
+            ScreenUsed()
+        then
+            System.exit(0);
+        end
+        """);
+    Process process =
+        new ProcessBuilder(
+                java(),
+                "-cp",
+                classPath(),
+                Main.class.getName(),
+                "check",
+                Path.of("plans/first-border.yaml").toAbsolutePath().toString(),
+                "--rules=rules",
+                "--rules-cache=cache")
+            .directory(folder.toFile())
+            .start();
+    String told = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).isEqualTo(Exit.FAULT.code());
+    assertThat(told)
+        .isEqualTo("strikeoff: own rule bench/leaves ended the program before its work was done\n");
+  }
+
   private static OutputStream failing(String why) {
     return new OutputStream() {
       @Override

@@ -121,6 +121,44 @@ public class OwnBookTest {
   }
 
   @Test
+  void aRuleThatTakesAllMemoryIsNotTriedAgain() throws RuleMistakes {
+    Rulebook book =
+        book(
+            rule("sound", GAP, REPORT),
+            rule("takes-all", GAP, "throw new OutOfMemoryError(\"Java heap space\");"));
+    for (int plan = 1; plan <= 2; plan++) {
+      Judgement judgement = book.judge(List.of(), FACTS);
+      assertThat(judgement.reported()).hasSize(1);
+      assertThat(judgement.faults())
+          .containsExactly(
+              new RuleFault(
+                  "bench/takes-all", "it needs more memory than there is; it isn't run again"));
+    }
+  }
+
+  @Test
+  void theOnlyRuleThatNeverEndsIsWaitedForOnce() throws RuleMistakes {
+    Rulebook book = book(rule("never-ends", "$gap : OwnBookTest.Gap(endless())", REPORT));
+    long before = System.nanoTime();
+    assertThat(book.judge(List.of(), FACTS).faults()).hasSize(1);
+    assertThat((System.nanoTime() - before) / 1e9)
+        .as("1.5 s and what starting takes, not twice that")
+        .isLessThan(2.9);
+  }
+
+  @Test
+  void aReportOfNothingIsTheRulesFault() throws RuleMistakes {
+    Rulebook book =
+        book(
+            rule("sound", GAP, REPORT),
+            rule("of-nothing", GAP, "reporter.report(drools.getRule(), null);"));
+    Judgement judgement = book.judge(List.of(), FACTS);
+    assertThat(judgement.reported()).hasSize(1);
+    assertThat(judgement.faults()).extracting(RuleFault::rule).containsExactly("bench/of-nothing");
+    assertThat(judgement.faults().get(0).toString()).contains("a report names no fact");
+  }
+
+  @Test
   void aMistakeInDrlHasItsFileAndLine() {
     RuleMistakes wrong =
         catchThrowableOfType(
