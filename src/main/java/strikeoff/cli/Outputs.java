@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -127,6 +130,15 @@ final class Outputs<R> {
   private void save(String file, String written, BiConsumer<String, IOException> failed) {
     try {
       Path path = here.resolve(file).toAbsolutePath().normalize();
+      if (Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path)) {
+        // A pipe or a device takes what is written; a move would put a file in its place.
+        Files.write(path, written.getBytes(StandardCharsets.UTF_8), StandardOpenOption.WRITE);
+        return;
+      }
+      if (Files.isRegularFile(path)) {
+        // A link goes on leading to its file.
+        path = path.toRealPath();
+      }
       ReportFolder folder = new ReportFolder(path.getParent());
       folder.make();
       folder.write(path.getFileName().toString(), written);

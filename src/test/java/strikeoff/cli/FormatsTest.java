@@ -1,13 +1,16 @@
 package strikeoff.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,6 +92,38 @@ class FormatsTest {
     assertThat(outcome.exit()).isEqualTo(4);
     assertThat(outcome.err().replaceAll("\\s+", " ")).contains("this file can't be written");
     assertThat(folder.resolve("r.sarif")).exists();
+  }
+
+  @Test
+  void aPipeTakesAFormatAndStaysAPipe() throws Exception {
+    Path pipe = folder.resolve("pipe");
+    assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+    assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+    Path read = folder.resolve("read.json");
+    Process reader =
+        new ProcessBuilder("cat", pipe.toString()).redirectOutput(read.toFile()).start();
+    try {
+      assertThat(run("check", BORDER, "-q", "-f", "json=" + pipe).err()).isEmpty();
+      assertThat(reader.waitFor(20, TimeUnit.SECONDS)).as("something came").isTrue();
+    } finally {
+      reader.destroyForcibly();
+    }
+    assertThat(Files.isRegularFile(pipe)).isFalse();
+    assertThat(read).hasContent(run("check", BORDER, "-f", "json").out());
+  }
+
+  @Test
+  void aLinkGoesOnLeadingToItsFile() throws IOException {
+    Path file = Files.writeString(folder.resolve("kept.json"), "old");
+    Path link = folder.resolve("link.json");
+    try {
+      Files.createSymbolicLink(link, file);
+    } catch (IOException | UnsupportedOperationException e) {
+      assumeTrue(false, "no links here");
+    }
+    run("check", BORDER, "-q", "-f", "json=" + link);
+    assertThat(link).isSymbolicLink();
+    assertThat(file).hasContent(run("check", BORDER, "-f", "json").out());
   }
 
   @Test
