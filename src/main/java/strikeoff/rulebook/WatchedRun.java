@@ -73,17 +73,26 @@ final class WatchedRun {
     try {
       KieSession running = base.newKieSession();
       session = running;
-      Firings firings = new Firings();
-      running.addEventListener(firings);
-      running.setGlobal("reporter", reporter);
-      facts.forEach(running::insert);
-      if (running.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
-        mostOften = firings.mostOften();
-        tooOften = true;
+      try {
+        fire(running, facts);
+      } finally {
+        // The base keeps every session that isn't disposed of, and all that it filled memory with.
+        session = null;
+        running.dispose();
       }
-      running.dispose();
     } catch (RuntimeException | Error e) {
       thrown = e;
+    }
+  }
+
+  private void fire(KieSession running, List<?> facts) {
+    Firings firings = new Firings();
+    running.addEventListener(firings);
+    running.setGlobal("reporter", reporter);
+    facts.forEach(running::insert);
+    if (running.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+      mostOften = firings.mostOften();
+      tooOften = true;
     }
   }
 

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
+import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.Test;
+import org.kie.api.KieBase;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleFault;
 import strikeoff.plan.Evidence;
@@ -134,6 +136,17 @@ public class OwnBookTest {
               new RuleFault(
                   "bench/takes-all", "it needs more memory than there is; it isn't run again"));
     }
+  }
+
+  @Test
+  void aRunThatFailsLeavesNoSessionBehind() throws RuleMistakes {
+    OwnRules own =
+        OwnRules.of(
+            List.of(file(rule("breaks", GAP, "throw new OutOfMemoryError(\"all of it\");"))),
+            RuleCache.NONE);
+    KieBase base = KieBaseBuilder.createKieBaseFromModel(own.models());
+    assertThat(WatchedRun.of(base, FACTS, 20_000).failure()).isPresent();
+    assertThat(base.getKieSessions()).as("what a session holds is held as long").isEmpty();
   }
 
   @Test
