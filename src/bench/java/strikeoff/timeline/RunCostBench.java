@@ -21,10 +21,15 @@ import org.openjdk.jmh.annotations.Warmup;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
 
-/** What simulating a run with its contacts costs, beside reading it written out step by step. */
+/**
+ * What simulating a run with its contacts costs, beside reading it written out step by step. The
+ * JVM is asked for what the launcher asks it for, since that is what people wait for.
+ */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 1, jvmArgsAppend = "-Xmx3g")
+@Fork(
+    value = 1,
+    jvmArgsAppend = {"-Xmx3g", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"})
 @Warmup(iterations = 4, time = 1)
 @Measurement(iterations = 10, time = 500, timeUnit = TimeUnit.MILLISECONDS)
 public class RunCostBench {
