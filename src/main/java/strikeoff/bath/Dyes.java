@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.paste.Recipe;
+import strikeoff.paste.SodaLife;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
@@ -50,6 +51,11 @@ final class Dyes {
                 fix.number(),
                 fix.how().text(),
                 Work.names(bare),
+                bare.stream()
+                    .flatMap(
+                        p -> SodaLife.of(p, work.plan(), work.timeline(), work.policy()).stream())
+                    .filter(SodaLife::tooShort)
+                    .toList(),
                 bare.stream()
                     .map(p -> new Evidence.Related("paste without alkali", p.path()))
                     .toList(),

@@ -65,6 +65,7 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
     Work work = new Work(plan, timeline, policy);
     List<Soak> soaks = new Soaks(work).all();
     List<Evidence> evidence = new ArrayList<>(soaks);
+    evidence.addAll(SodaInPaste.all(work));
     evidence.addAll(new Warmths(work).all());
     evidence.addAll(new Dyes(work).all());
     evidence.addAll(new Heats(work).all());

@@ -68,7 +68,7 @@ final class Soaks {
         new Share(cloth.grams() > 0 ? liquor.sodaGrams().best() / cloth.grams() : 0),
         Work.names(dyes),
         Work.names(dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList()),
-        proteinFibres(),
+        work.proteinFibres(),
         new Mass(
             up(Math.max(0, weakest * liquor.litres().high() - liquor.sodaGrams().low()), scale)),
         new Volume(up(liquor.sodaGrams().high() / strongest, jug)),
@@ -82,16 +82,6 @@ final class Soaks {
   private List<Paste> dyes(Step.Fix fix) {
     int phase = work.phase(fix.number());
     return Work.pastes(work.impressions(Medium.DYE, i -> work.phase(i.step()) == phase));
-  }
-
-  private List<String> proteinFibres() {
-    return work.plan().cloth().fibres().keySet().stream()
-        .filter(
-            name -> {
-              var fibre = work.policy().fibre(name);
-              return !fibre.cellulose() && fibre.takesDye().fraction() > 0;
-            })
-        .toList();
   }
 
   private static Mass dry(Cloth cloth) {

@@ -77,6 +77,17 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
     return pastes.stream().flatMap(p -> p.group().stream()).distinct().map(policy::group).toList();
   }
 
+  /** Fibres of the cloth that take dye and that strong alkali harms. */
+  List<String> proteinFibres() {
+    return plan.cloth().fibres().keySet().stream()
+        .filter(
+            name -> {
+              var fibre = policy.fibre(name);
+              return !fibre.cellulose() && fibre.takesDye().fraction() > 0;
+            })
+        .toList();
+  }
+
   /** When the first task of a step starts; empty if the simulation has none for it. */
   Optional<Moment> start(Step step) {
     return timeline.tasks().stream()

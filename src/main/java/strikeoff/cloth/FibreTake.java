@@ -26,10 +26,10 @@ public record FibreTake(
 
   /**
    * How many times as strong a paste must be mixed to lay as much dye on the cloth as on cotton,
-   * rounded to a tenth; one if it takes none.
+   * rounded to a twentieth, so that 1 / 80 % stays 1.25; one if it takes none.
    */
   public Ratio stronger() {
-    return takes.fraction() > 0 ? Ratio.toTenth(1 / takes.fraction()) : new Ratio(1);
+    return takes.fraction() > 0 ? new Ratio(Math.rint(20 / takes.fraction()) / 20) : new Ratio(1);
   }
 
   /** How much paler than on cotton. */

@@ -107,6 +107,15 @@ public record ClothLay(
     return from.mm() <= to.mm() + Tube.ROUNDING;
   }
 
+  /** Whose frames reach over the table's edge and how far, in words. */
+  public String reach() {
+    return String.join(", ", arrangements)
+        + " reach over the table's edge"
+        + (arrangements.size() == 1 ? "" : ", those of " + worst)
+        + " by "
+        + over.text();
+  }
+
   /** How the cloth lies, in words. */
   public String lies() {
     return stated

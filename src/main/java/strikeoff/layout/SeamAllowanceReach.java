@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
@@ -17,6 +18,8 @@ import strikeoff.units.Length;
  * @param placements those images' placements, as people call them
  * @param into how far the furthest reaches into the allowance
  * @param allowance of the seam on each side
+ * @param closesRound true if the arrangement is a border round a tube, which closes where it lies:
+ *     moved, it would not
  */
 public record SeamAllowanceReach(
     String seam,
@@ -26,6 +29,7 @@ public record SeamAllowanceReach(
     String placements,
     int count,
     Length into,
+    boolean closesRound,
     List<String> marks,
     PlanPath path,
     PlanPath seamPath)
@@ -58,6 +62,8 @@ public record SeamAllowanceReach(
                   Numbering.places(inside),
                   inside.size(),
                   new Length(deepest),
+                  layout.tube().closed()
+                      && plan.arrangements().get(arranged.getKey()) instanceof Arrangement.Border,
                   inside.stream().map(Placement::name).toList(),
                   plan.arrangements().get(arranged.getKey()).path(),
                   seam.path()));
@@ -65,6 +71,20 @@ public record SeamAllowanceReach(
       }
     }
     return reaches;
+  }
+
+  /** What keeps images out of the allowance, in words. */
+  public String mending() {
+    return closesRound
+        ? "A border that closes round the tube can't move: write "
+            + arrangement
+            + " as a `series` with the same pitch that starts so that one image crosses the seam, and sew"
+            + " and line the seam before (`sewn: yes, padded: yes`)"
+        : "Move "
+            + arrangement
+            + " by "
+            + into.text()
+            + " away from the seam, or let the image cross it";
   }
 
   /** How far a placement's images reach into the allowance; 0 if one crosses the seam itself. */

@@ -78,7 +78,29 @@ final class Ages {
     }
   }
 
+  /** How long the paste would live with soda in it, and how long it has to in this run. */
+  Optional<SodaLife> withSoda(Paste paste) {
+    Optional<Span> needed = uses(paste).stream().map(Use::age).max(Comparator.naturalOrder());
+    return isKnown(paste)
+        ? paste
+            .group()
+            .map(policy::group)
+            .flatMap(
+                group ->
+                    needed.map(
+                        span ->
+                            new SodaLife(paste.name(), life(paste, group, HeldAlkali.SODA), span)))
+        : Optional.empty();
+  }
+
   private Optional<PasteAge> age(Paste paste, ReactiveGroup group) {
+    List<Use> uses = uses(paste);
+    return uses.stream()
+        .max(Comparator.comparing(Use::age))
+        .map(oldest -> age(paste, group, uses, oldest));
+  }
+
+  private List<Use> uses(Paste paste) {
     List<Use> uses = new ArrayList<>();
     for (Impression impression : timeline.impressions()) {
       if (impression.footprint().paste().name().equals(paste.name())) {
@@ -87,9 +109,7 @@ final class Ages {
             .ifPresent(ready -> uses.add(new Use(impression, ready)));
       }
     }
-    return uses.stream()
-        .max(Comparator.comparing(Use::age))
-        .map(oldest -> age(paste, group, uses, oldest));
+    return uses;
   }
 
   private PasteAge age(Paste paste, ReactiveGroup group, List<Use> uses, Use oldest) {
@@ -108,7 +128,9 @@ final class Ages {
         life,
         new Span(minutes - life.high()),
         new Span(minutes - life.low()),
-        new Moment(oldest.impression().laid().seconds() - (long) Math.floor(life.low() * 60)),
+        open(
+            new Moment(oldest.impression().laid().seconds() - (long) Math.floor(life.low() * 60)),
+            uses),
         batches(uses, life.low()),
         uses.stream()
             .filter(use -> use.age().minutes() > life.low())
@@ -119,6 +141,19 @@ final class Ages {
             .map(m -> new Evidence.Related("mixed here", m.step().path()))
             .toList(),
         paste.path());
+  }
+
+  /** That moment, or the room's next opening if it is shut then: nobody mixes in a shut room. */
+  private Moment open(Moment moment, List<Use> uses) {
+    if (moment.day() < 1) {
+      return moment;
+    }
+    var hours = plan.hours().of(moment.day());
+    boolean over = moment.minuteOfDay() > hours.closes();
+    int day = over ? moment.day() + 1 : moment.day();
+    Moment opening = moment.later(Moment.of(day, plan.hours().of(day).opens()));
+    boolean inTime = uses.stream().allMatch(u -> u.impression().laid().compareTo(opening) >= 0);
+    return inTime ? opening : moment;
   }
 
   /** First prints of batches of which each is thrown away when the shortest life is over. */

@@ -61,10 +61,15 @@ public record PasteAge(
     related = List.copyOf(related);
   }
 
+  /** When it was ready, as in {@code 3 days before day 1, 18:00} or {@code on day 1, 09:00}. */
+  public String mixed() {
+    return mixedAt.when();
+  }
+
   /** What to mix when, as an instruction without a full stop. */
   public String mixing() {
     if (batches.size() < 2) {
-      return "Mix it at " + mixFrom.text() + " or later";
+      return "Mix it " + mixFrom.when() + " or later";
     }
     String each = batches.stream().limit(LISTED).map(Moment::text).collect(joining("; "));
     return "No one batch lasts from its first print to its last: mix "

@@ -50,6 +50,11 @@ public record Moment(long seconds) implements Comparable<Moment> {
     return when + ", " + clock();
   }
 
+  /** An answer to when: {@code on day 2, 14:05}, {@code 3 days before day 1, 18:00}. */
+  public String when() {
+    return day() < 1 ? text() : "on " + text();
+  }
+
   private static String two(long number) {
     return number < 10 ? "0" + number : Long.toString(number);
   }

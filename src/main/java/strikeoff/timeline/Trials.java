@@ -36,25 +36,26 @@ final class Trials {
    * What came of trying.
    *
    * @param finish when the run then ends; empty if it was not tried
+   * @param late which day then ends after the room closes, in words; empty if none does
    * @param cleared whether the cause is gone; true if it was not tried
    */
-  record Outcome(Remedy remedy, Optional<Moment> finish, boolean cleared) {}
+  record Outcome(Remedy remedy, Optional<Moment> finish, String late, boolean cleared) {}
 
   /** The least wait in whole minutes that clears a cause, certainly or even in slow drying. */
   Outcome waitFor(Cause cause, List<Pair> pairs, boolean surely, int impressions) {
     Remedy remedy = Remedy.in(plan, cause.how(), cause.step(), minutes(plan, cause, pairs, surely));
     for (int round = 0; round < ROUNDS; round++) {
       if (budget < impressions) {
-        return new Outcome(remedy, Optional.empty(), true);
+        return new Outcome(remedy, Optional.empty(), "", true);
       }
       Timeline.Day day = trial(remedy, impressions);
       double left = worst(Causes.of(day).getOrDefault(cause, List.of()), surely);
       if (left <= 0) {
-        return new Outcome(remedy, Optional.of(day.finish()), true);
+        return new Outcome(remedy, Optional.of(day.finish()), late(remedy, day), true);
       }
       remedy = remedy.longer((long) Math.ceil(left / 60));
     }
-    return new Outcome(remedy, Optional.empty(), false);
+    return new Outcome(remedy, Optional.empty(), "", false);
   }
 
   /**
@@ -83,7 +84,7 @@ final class Trials {
       }
       double left = worst(causes.getOrDefault(between, List.of()), surely);
       if (left <= 0) {
-        return Optional.of(new Outcome(remedy, Optional.of(day.finish()), true));
+        return Optional.of(new Outcome(remedy, Optional.of(day.finish()), late(remedy, day), true));
       }
       remedy = remedy.longer((long) Math.ceil(left / 60));
     }
@@ -95,6 +96,21 @@ final class Trials {
     return budget < impressions
         ? Optional.empty()
         : Optional.of(trial(remedy, impressions).finish());
+  }
+
+  /** The first day on which a remedy would keep people past closing. */
+  private String late(Remedy remedy, Timeline.Day day) {
+    return DayTooLong.all(day, remedy.applied(plan)).stream()
+        .findFirst()
+        .map(
+            d ->
+                "; day "
+                    + d.day()
+                    + " then ends at "
+                    + d.ends().clock()
+                    + ", after the room closes at "
+                    + d.closes().clock())
+        .orElse("");
   }
 
   private Timeline.Day trial(Remedy remedy, int impressions) {

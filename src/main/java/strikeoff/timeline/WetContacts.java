@@ -152,7 +152,10 @@ final class WetContacts {
 
   private static String said(Outcome outcome) {
     return outcome.remedy().text()
-        + outcome.finish().map(f -> " (the run then ends " + f.text() + ")").orElse("");
+        + outcome
+            .finish()
+            .map(f -> " (the run then ends " + f.text() + outcome.late() + ")")
+            .orElse("");
   }
 
   private static String further(int pairs) {

@@ -347,6 +347,21 @@ class LayoutFactsTest {
   }
 
   @Test
+  void aBorderThatClosesRoundATubeIsNotToldToMove() {
+    // 8 repeats of 27.5 make the 220; the first begins at the seam, all 1.5 of its allowance
+    SeamAllowanceReach reach =
+        one(
+            Sheet.tube(220, 75)
+                .design("reeds", 27.5, 22)
+                .border("hem", "reeds", Edge.NEAR, 0, 220, 27.5, 5)
+                .seam("side", 0, true)
+                .layout(),
+            SeamAllowanceReach.class);
+    assertThat(reach.into().cm()).isCloseTo(1.5, within(EXACT));
+    assertThat(reach.mending()).contains("can't move", "`series`", "crosses the seam");
+  }
+
+  @Test
   void anImageBesideASeamIsInItsAllowance() {
     // allowance 1.5; the third image ends at 19 + 60 + 20 = 99, 1 cm before the seam
     SeamAllowanceReach reach =
@@ -358,6 +373,7 @@ class LayoutFactsTest {
                 .layout(),
             SeamAllowanceReach.class);
     assertThat(reach.into().cm()).isCloseTo(0.5, within(EXACT));
+    assertThat(reach.mending()).startsWith("Move row by 5 mm away");
     assertThat(reach.placements()).isEqualTo("row 3");
   }
 

@@ -9,6 +9,8 @@
 [condition][bath.Soak]the cloth is soaked in soda=Soak()
 [condition][bath.Soak]- of less than {concentration}=sodaGramsPerLitre.best() < {concentration}
 [condition][bath.Soak]- of more than {concentration}=sodaGramsPerLitre.best() > {concentration}
+[condition][bath.SodaInPaste]a paste with soda lies on silk or wool=SodaInPaste()
+[condition][bath.SodaInPaste]- of more than {concentration}=sodaGramsPerLitre.best() > {concentration}
 [condition][bath.FixTemperature]dye is fixed at a temperature=FixTemperature()
 [condition][bath.FixTime]dye is fixed for a time=FixTime()
 [condition][bath.Steaming]the cloth is steamed=Steaming()
