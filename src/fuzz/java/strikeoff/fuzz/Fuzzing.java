@@ -28,6 +28,9 @@ public final class Fuzzing {
 
   private static final Path FOLDER = Path.of("target/fuzz");
 
+  private static final Path SCHEMA =
+      Path.of("src/main/resources/strikeoff/plan/yaml/plan-schema.json");
+
   /** As libFuzzer tells its progress: {@code #4096 pulse cov: 812 ft: 3120 corp: 98/12Kb}. */
   private static final Pattern PROGRESS = Pattern.compile("#(\\d+)\\s.*\\bcov: (\\d+) ft: (\\d+)");
 
@@ -137,9 +140,6 @@ public final class Fuzzing {
     }
     return lines.toString();
   }
-
-  private static final Path SCHEMA =
-      Path.of("src/main/resources/strikeoff/plan/yaml/plan-schema.json");
 
   private static void collect(JsonNode node, Set<String> words) {
     node.path("properties").fieldNames().forEachRemaining(key -> words.add(key + ": "));

@@ -79,6 +79,9 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
    * Once they are loaded, or being loaded, it does nothing.
    */
   public static void prepare() {
+    if (RULES.isDone()) {
+      return;
+    }
     Thread loading = new Thread(RULES, "load rules");
     loading.setDaemon(true);
     loading.start();

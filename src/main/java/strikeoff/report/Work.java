@@ -21,9 +21,6 @@ record Work(List<Task> tasks, List<Impression> impressions) {
   /** What a day sheet tells by the times of the work around it. */
   private static final Set<Task.Kind> APART = EnumSet.of(Task.Kind.CLOSED, Task.Kind.QUEUE);
 
-  /** What a wait is called that follows every print of its step. */
-  private static final String PAUSE = "pause";
-
   Work {
     tasks = List.copyOf(tasks);
     impressions = List.copyOf(impressions);
@@ -51,7 +48,7 @@ record Work(List<Task> tasks, List<Impression> impressions) {
 
   /** The pause after each print, which the print's own line tells. */
   boolean isPause() {
-    return kind() == Task.Kind.WAIT && first().what().equals(PAUSE);
+    return kind() == Task.Kind.WAIT && first().what().equals(Task.PAUSE);
   }
 
   boolean sameSet(Work other) {
@@ -99,7 +96,7 @@ record Work(List<Task> tasks, List<Impression> impressions) {
   private static boolean parts(Task earlier, Task next) {
     return earlier.kind() == Task.Kind.WAIT
         && earlier.step() == next.step()
-        && !earlier.what().equals(PAUSE);
+        && !earlier.what().equals(Task.PAUSE);
   }
 
   private static boolean belongsWith(Task first, Task next, Timeline run) {

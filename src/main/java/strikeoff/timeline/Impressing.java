@@ -51,7 +51,7 @@ final class Impressing {
   void alone(Step.Print step, int set, Footprint footprint, Progress progress) {
     needPaste(step, footprint);
     if (progress.impressions > 0) {
-      shop.waitFor(step, "pause", Workshop.seconds(step.pause()));
+      shop.waitFor(step, Task.PAUSE, Workshop.seconds(step.pause()));
     }
     String person = shop.person(step.by());
     Task task =

@@ -31,6 +31,9 @@ public record Task(
     OptionalInt impression,
     PlanPath path) {
 
+  /** What a wait is called that follows every print of its step. */
+  public static final String PAUSE = "pause";
+
   /** Everybody whose hands it takes, or who stands waiting. */
   public List<String> people() {
     return Stream.of(person, helper).flatMap(Optional::stream).toList();

@@ -154,8 +154,8 @@ final class Together {
     Resource person = Resource.person(job.person());
     String paste = job.footprint().paste().name();
     long pause = progress.impressions > 0 ? Workshop.seconds(step.pause()) : 0;
-    Start start = new Start(begin, "pause", HeldUp.NOBODY);
-    start = later(start, shop.freeAt(person) + pause, "pause", shop.lastOf(person));
+    Start start = new Start(begin, Task.PAUSE, HeldUp.NOBODY);
+    start = later(start, shop.freeAt(person) + pause, Task.PAUSE, shop.lastOf(person));
     start =
         later(
             start,

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -33,6 +35,8 @@ public final class EditedPlan {
   /** Numbers at which arithmetic turns over. */
   private static final List<String> ODD =
       List.of("0", "1", "-1", "0.001", "1e-9", "99999", "1e9", "1e308", "0.5", "3", "17", "10000");
+
+  private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
 
   private EditedPlan() {}
 
@@ -78,8 +82,7 @@ public final class EditedPlan {
 
   /** The n-th number of a line changed for another. */
   private static String withNumber(String line, int which, String number) {
-    java.util.regex.Matcher found =
-        java.util.regex.Pattern.compile("\\d+(?:\\.\\d+)?").matcher(line);
+    Matcher found = NUMBER.matcher(line);
     for (int i = 0; found.find(); i++) {
       if (i == which) {
         return line.substring(0, found.start()) + number + line.substring(found.end());

@@ -2,7 +2,7 @@ package strikeoff.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.charset.StandardCharsets;
+import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,7 +46,7 @@ final class Expectations {
 
   /** A whole check ends in a verdict with every output, and never in a fault of the tool. */
   static void checked(byte[] plan) {
-    Checked checked = CHECKER.check("plan.yaml", new String(plan, StandardCharsets.UTF_8));
+    Checked checked = CHECKER.check("plan.yaml", new ByteArrayInputStream(plan));
     if (checked instanceof Checked.Failed failed) {
       throw new AssertionError(failed.what() + "\n" + failed.trace());
     }
