@@ -1,139 +1,132 @@
 package strikeoff.cli;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import strikeoff.cli.PlanFiles.Found;
 import strikeoff.plan.Bounds;
 import strikeoff.report.outcome.Shard;
 
 /** Checks plans. */
-@Command(
-    name = "check",
-    description = "Checks plans and says of each whether it is printable and why not.",
-    sortOptions = false,
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {
-      Exit.ALL_PRINTABLE,
-      Exit.SOME_NOT_PRINTABLE,
-      Exit.WRONG_USAGE,
-      Exit.SOME_UNREADABLE,
-      Exit.TOOL_FAILED
-    },
-    footerHeading = Exit.NOTE,
-    footer = {"Of several exit codes the worst counts: 4, then 3, then 1."})
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand implements Command {
 
   private final Surroundings here;
 
-  @Spec private CommandSpec spec;
-
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "PLAN|FOLDER|GLOB",
-      description =
+  private final PositionalParamSpec arguments =
+      Options.parameters(
+          false,
+          "PLAN|FOLDER|GLOB",
           "Files, folders to search for .yaml and .yml, patterns such as 'plans/**/*.yaml', or -"
-              + " for a plan from standard input. Without any, the folder plans.")
-  private List<String> arguments = new ArrayList<>();
+              + " for a plan from standard input. Without any, the folder plans.");
 
-  @Option(
-      names = "--reports",
-      paramLabel = "DIR",
-      description = "Write an HTML report of each plan and an index into this folder.")
-  private Optional<String> reports = Optional.empty();
+  private final OptionSpec reports =
+      Options.word(
+          "--reports", "DIR", "Write an HTML report of each plan and an index into this folder.");
 
-  @Option(
-      names = {"-f", "--format"},
-      paramLabel = "FORMAT[=FILE]",
-      converter = Output.Converter.class,
-      description =
+  private final OptionSpec formats =
+      Options.formats(
           "text, json, sarif or junit, to a file or to standard output. May be given several"
-              + " times. Text goes to standard output unless another format does.")
-  private List<Output> outputs = new ArrayList<>();
+              + " times. Text goes to standard output unless another format does.");
 
-  @Option(
-      names = "--shard",
-      paramLabel = "I/N",
-      converter = ShardConverter.class,
-      description =
-          "Check part I of N of the plans, every N-th one. The parts' JSON is put together by"
-              + " strikeoff join.")
-  private Optional<Shard> shard = Optional.empty();
+  private final OptionSpec shard =
+      Options.words(
+              "Check part I of N of the plans, every N-th one. The parts' JSON is put together by"
+                  + " strikeoff join.",
+              "I/N",
+              "--shard")
+          .type(Shard.class)
+          .converters(new ShardConverter())
+          .build();
 
-  @Option(
-      names = "--stdin-name",
-      paramLabel = "FILE",
-      description = "What the plan from standard input is called in findings.")
-  private Optional<String> stdinName = Optional.empty();
+  private final OptionSpec stdinName =
+      Options.word(
+          "--stdin-name", "FILE", "What the plan from standard input is called in findings.");
 
-  @Option(
-      names = "--exit-zero",
-      description =
-          "Exit with 0 although a plan is not printable or can't be read: to look, not to gate."
-              + " Codes 2 and 4 stay as they are.")
-  private boolean exitZero;
+  private final OptionSpec exitZero = Options.exitZero();
 
-  @Option(
-      names = {"-q", "--quiet"},
-      description = "Tell the verdicts only, a line each.")
-  private boolean quiet;
+  private final OptionSpec quiet =
+      Options.flag("Tell the verdicts only, a line each.", "-q", "--quiet");
 
-  @Option(
-      names = {"-v", "--verbose"},
-      description = "Tell also reasons, sources, the plan's figures and what was assumed.")
-  private boolean verbose;
+  private final OptionSpec verbose =
+      Options.verbose("Tell also reasons, sources, the plan's figures and what was assumed.");
 
-  @Mixin private StudioOptions studioOptions;
+  private final StudioOptions studioOptions = new StudioOptions();
 
-  @Mixin private Usual usual;
+  private final Usual usual = new Usual();
 
-  @Option(
-      names = "--max-findings",
-      paramLabel = "N",
-      defaultValue = "50",
-      description = "Tell at most so many findings or mistakes a plan (${DEFAULT-VALUE}).")
-  private int maxFindings;
+  private final OptionSpec maxFindings =
+      Options.value(
+          int.class,
+          "--max-findings",
+          "N",
+          "50",
+          "Tell at most so many findings or mistakes a plan (${DEFAULT-VALUE}).");
 
-  @Option(
-      names = "--max-plans",
-      paramLabel = "N",
-      defaultValue = "10000",
-      description = "Check at most so many plans at once (${DEFAULT-VALUE}).")
-  private int maxPlans;
+  private final OptionSpec maxPlans =
+      Options.value(
+          int.class,
+          "--max-plans",
+          "N",
+          "10000",
+          "Check at most so many plans at once (${DEFAULT-VALUE}).");
 
-  @Option(
-      names = "--max-seconds",
-      paramLabel = "N",
-      defaultValue = "120",
-      description = "Give a plan up that takes longer than this (${DEFAULT-VALUE}).")
-  private long maxSeconds;
+  private final OptionSpec maxSeconds = Options.maxSeconds();
 
-  @Option(
-      names = "--bound",
-      paramLabel = "WHAT=N",
-      description =
-          "Take in more of a plan than usual, or less: kib, depth, values, placements, steps,"
-              + " impressions, or findings of one rule. May be given several times.")
-  private Map<String, Integer> bounds = new LinkedHashMap<>();
+  private final OptionSpec bounds =
+      Options.words(
+              "Take in more of a plan than usual, or less: kib, depth, values, placements, steps,"
+                  + " impressions, or findings of one rule. May be given several times.",
+              "WHAT=N",
+              "--bound")
+          .type(Map.class)
+          .auxiliaryTypes(String.class, Integer.class)
+          .build();
+
+  private final CommandSpec spec =
+      Options.command(
+          this, "check", "Checks plans and says of each whether it is printable and why not.");
 
   CheckCommand(Surroundings here) {
     this.here = here;
+    spec.addPositional(arguments)
+        .addOption(reports)
+        .addOption(formats)
+        .addOption(shard)
+        .addOption(stdinName)
+        .addOption(exitZero)
+        .addOption(quiet)
+        .addOption(verbose);
+    studioOptions.addTo(spec);
+    usual.addTo(spec);
+    spec.addOption(maxFindings).addOption(maxPlans).addOption(maxSeconds).addOption(bounds);
+    Options.exits(
+        spec,
+        Exit.ALL_PRINTABLE,
+        Exit.SOME_NOT_PRINTABLE,
+        Exit.WRONG_USAGE,
+        Exit.SOME_UNREADABLE,
+        Exit.TOOL_FAILED);
+    Options.note(spec, Exit.WORST_COUNTS);
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override
   public Integer call() {
     usable();
-    Found found = PlanFiles.of(wanted(), here, maxPlans, stdinName.orElse("-"));
+    Found found =
+        PlanFiles.of(
+            wanted(),
+            here,
+            maxPlans.getValue(),
+            Optional.ofNullable(stdinName.<String>getValue()).orElse("-"));
     if (!found.wrong().isEmpty()) {
       found.wrong().forEach(wrong -> Complaint.say(here, wrong));
       return Exit.USAGE.code();
@@ -147,24 +140,33 @@ final class CheckCommand implements Callable<Integer> {
     CheckRun run = new CheckRun(here, studios, settings());
     found.closed().forEach(run::trouble);
     Exit worst = run.of(found.plans());
-    return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();
+    return exitZero.<Boolean>getValue() && worst != Exit.FAULT
+        ? Exit.PRINTABLE.code()
+        : worst.code();
   }
 
   private CheckRun.Settings settings() {
     return new CheckRun.Settings(
         String.join(", ", wanted()),
-        reports,
-        shard,
-        outputs,
-        quiet ? Detail.QUIET : verbose ? Detail.FULL : Detail.USUAL,
+        Optional.ofNullable(reports.getValue()),
+        Optional.ofNullable(shard.getValue()),
+        Options.outputs(formats),
+        detail(),
         usual.colour(),
-        maxFindings,
-        maxSeconds);
+        maxFindings.getValue(),
+        maxSeconds.getValue());
+  }
+
+  private Detail detail() {
+    return quiet.<Boolean>getValue()
+        ? Detail.QUIET
+        : verbose.<Boolean>getValue() ? Detail.FULL : Detail.USUAL;
   }
 
   private Bounds bounds() {
+    Map<String, Integer> given = bounds.getValue();
     try {
-      return Bounds.USUAL.with(bounds);
+      return given == null ? Bounds.USUAL : Bounds.USUAL.with(given);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());
     }
@@ -172,16 +174,18 @@ final class CheckCommand implements Callable<Integer> {
 
   private void usable() {
     bounds();
-    if (quiet && verbose) {
+    if (quiet.<Boolean>getValue() && verbose.<Boolean>getValue()) {
       throw new ParameterException(spec.commandLine(), "either --quiet or --verbose, not both");
     }
-    if (reports.filter(String::isBlank).isPresent()) {
+    if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
     }
-    if (maxFindings < 1 || maxPlans < 1 || maxSeconds < 1) {
+    if (maxFindings.<Integer>getValue() < 1
+        || maxPlans.<Integer>getValue() < 1
+        || maxSeconds.<Long>getValue() < 1) {
       throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
     }
-    Outputs.clash(here, Formats.RESULTS.keySet(), outputs)
+    Outputs.clash(here, Formats.RESULTS.keySet(), Options.outputs(formats))
         .ifPresent(
             clash -> {
               throw new ParameterException(spec.commandLine(), clash);
@@ -189,6 +193,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private List<String> wanted() {
-    return arguments.isEmpty() ? List.of("plans") : arguments;
+    List<String> given = Options.listed(arguments);
+    return given.isEmpty() ? List.of("plans") : given;
   }
 }

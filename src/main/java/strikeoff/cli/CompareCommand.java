@@ -6,14 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.Found;
 import strikeoff.cli.PlanFiles.PlanFile;
@@ -23,89 +19,79 @@ import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Results;
 
 /** Compares two versions of a plan, or two batches. */
-@Command(
-    name = "compare",
-    description =
-        "Compares two versions of a plan or of a folder of plans: which findings are mended,"
-            + " left and new, and what changed in finish time, paste and lays.",
-    sortOptions = false,
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {
-      Exit.ALL_PRINTABLE,
-      Exit.SOME_NOT_PRINTABLE,
-      Exit.WRONG_USAGE,
-      Exit.SOME_UNREADABLE,
-      Exit.TOOL_FAILED
-    },
-    footerHeading = Exit.NOTE,
-    footer = {
-      "Plans of two folders belong together if they are called alike. The exit code is"
-          + " that of checking NEW."
-    })
-final class CompareCommand implements Callable<Integer> {
+final class CompareCommand implements Command {
 
   private static final int MOST_PLANS = 10_000;
 
   private final Surroundings here;
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec before =
+      Options.parameter("0", "OLD", "A plan, a folder, a pattern, or JSON that check wrote.");
 
-  @Parameters(
-      index = "0",
-      paramLabel = "OLD",
-      description = "A plan, a folder, a pattern, or JSON that check wrote.")
-  private String before;
+  private final PositionalParamSpec after = Options.parameter("1", "NEW", "The same, later.");
 
-  @Parameters(index = "1", paramLabel = "NEW", description = "The same, later.")
-  private String after;
+  private final OptionSpec formats =
+      Options.formats("text, html or json, to a file or to standard output, as in check.");
 
-  @Option(
-      names = {"-f", "--format"},
-      paramLabel = "FORMAT[=FILE]",
-      converter = Output.Converter.class,
-      description = "text, html or json, to a file or to standard output, as in check.")
-  private List<Output> outputs = new ArrayList<>();
+  private final OptionSpec verbose =
+      Options.verbose("Tell also plans that are as they were, and how to mend what is left.");
 
-  @Option(
-      names = {"-v", "--verbose"},
-      description = "Tell also plans that are as they were, and how to mend what is left.")
-  private boolean verbose;
+  private final OptionSpec exitZero = Options.exitZero();
 
-  @Option(
-      names = "--exit-zero",
-      description =
-          "Exit with 0 although a plan is not printable or can't be read: to look, not to gate."
-              + " Codes 2 and 4 stay as they are.")
-  private boolean exitZero;
+  private final OptionSpec maxSeconds = Options.maxSeconds();
 
-  @Option(
-      names = "--max-seconds",
-      paramLabel = "N",
-      defaultValue = "120",
-      description = "Give a plan up that takes longer than this (${DEFAULT-VALUE}).")
-  private long maxSeconds;
+  private final StudioOptions studioOptions = new StudioOptions();
 
-  @Mixin private StudioOptions studioOptions;
+  private final Usual usual = new Usual();
 
-  @Mixin private Usual usual;
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "compare",
+          "Compares two versions of a plan or of a folder of plans: which findings are mended,"
+              + " left and new, and what changed in finish time, paste and lays.");
 
   CompareCommand(Surroundings here) {
     this.here = here;
+    spec.addPositional(before)
+        .addPositional(after)
+        .addOption(formats)
+        .addOption(verbose)
+        .addOption(exitZero)
+        .addOption(maxSeconds);
+    studioOptions.addTo(spec);
+    usual.addTo(spec);
+    Options.exits(
+        spec,
+        Exit.ALL_PRINTABLE,
+        Exit.SOME_NOT_PRINTABLE,
+        Exit.WRONG_USAGE,
+        Exit.SOME_UNREADABLE,
+        Exit.TOOL_FAILED);
+    Options.note(
+        spec,
+        "Plans of two folders belong together if they are called alike. The exit code is"
+            + " that of checking NEW.");
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override
   public Integer call() {
-    Outputs.clash(here, Formats.COMPARISONS.keySet(), outputs)
+    Outputs.clash(here, Formats.COMPARISONS.keySet(), Options.outputs(formats))
         .ifPresent(
             clash -> {
               throw new ParameterException(spec.commandLine(), clash);
             });
-    if (maxSeconds < 1) {
+    if (maxSeconds.<Long>getValue() < 1) {
       throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
     }
     List<Exit> exits = new ArrayList<>();
-    Optional<Results> old = results(before, exits);
-    Optional<Results> now = results(after, exits);
+    Optional<Results> old = results(before.getValue(), exits);
+    Optional<Results> now = results(after.getValue(), exits);
     return old.isEmpty() || now.isEmpty()
         ? Exit.worst(exits).code()
         : write(Comparison.of(old.get(), now.get()), now.get(), exits);
@@ -140,7 +126,7 @@ final class CompareCommand implements Callable<Integer> {
     Map<PlanFile, Integer> numbers = new HashMap<>();
     plans.forEach(plan -> numbers.put(plan, numbers.size() + 1));
     List<Outcome> outcomes = new ArrayList<>();
-    new Batch(here.cores(), maxSeconds)
+    new Batch(here.cores(), maxSeconds.getValue())
         .<Outcome>run(
             plans,
             plan ->
@@ -163,9 +149,9 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private int write(Comparison comparison, Results now, List<Exit> exits) {
-    Outputs<Comparison> all = new Outputs<>(here, Formats.COMPARISONS, outputs);
+    Outputs<Comparison> all = new Outputs<>(here, Formats.COMPARISONS, Options.outputs(formats));
     Ink ink = all.textIsShown() ? usual.ink(here) : new Ink(false);
-    for (String line : new CompareText(ink, here.width(), verbose).of(comparison)) {
+    for (String line : new CompareText(ink, here.width(), verbose.getValue()).of(comparison)) {
       all.text().print(line + "\n");
     }
     all.text().flush();
@@ -176,7 +162,9 @@ final class CompareCommand implements Callable<Integer> {
     now.plans().forEach(tally::add);
     exits.add(tally.exit());
     Exit worst = Exit.worst(exits);
-    return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();
+    return exitZero.<Boolean>getValue() && worst != Exit.FAULT
+        ? Exit.PRINTABLE.code()
+        : worst.code();
   }
 
   private void trouble(String what, List<Exit> exits) {

@@ -1,41 +1,41 @@
 package strikeoff.cli;
 
-import java.util.concurrent.Callable;
 import picocli.AutoComplete;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Prints what a shell needs to complete commands and options. */
-@Command(
-    name = "completion",
-    description = {
-      "Prints a script by which bash or zsh completes commands and options of a program called"
-          + " strikeoff.",
-      "In bash: source <(strikeoff completion bash)"
-    },
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {Exit.PRINTED, Exit.WRONG_USAGE})
-final class CompletionCommand implements Callable<Integer> {
+final class CompletionCommand implements Command {
 
   private final Surroundings here;
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec shell =
+      Options.parameter("0", "SHELL", "bash or zsh; both take the same script.");
 
-  @Parameters(paramLabel = "SHELL", description = "bash or zsh; both take the same script.")
-  private String shell;
-
-  @Mixin private Usual usual;
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "completion",
+          "Prints a script by which bash or zsh completes commands and options of a program called"
+              + " strikeoff.",
+          "In bash: source <(strikeoff completion bash)");
 
   CompletionCommand(Surroundings here) {
     this.here = here;
+    spec.addPositional(shell).usageMessage().sortOptions(true);
+    new Usual().addTo(spec);
+    Options.exits(spec, Exit.PRINTED, Exit.WRONG_USAGE);
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override
   public Integer call() {
+    String shell = this.shell.getValue();
     if (!shell.equals("bash") && !shell.equals("zsh")) {
       throw new ParameterException(
           spec.commandLine(), "there is a script for bash and zsh; “" + shell + "” is neither");

@@ -25,13 +25,14 @@ enum Exit {
 
   static final String NOTE = "%nNote:%n";
 
-  // As help and manual tell them, which takes constants.
+  // As help and manual tell them.
   static final String ALL_PRINTABLE = "0:every plan is printable";
   static final String PRINTED = "0:all is printed";
   static final String SOME_NOT_PRINTABLE = "1:at least one plan is not printable";
   static final String WRONG_USAGE = "2:wrong usage";
   static final String SOME_UNREADABLE = "3:at least one plan can't be read";
   static final String TOOL_FAILED = "4:the tool failed, or a file could not be read or written";
+  static final String WORST_COUNTS = "Of several exit codes the worst counts: 4, then 3, then 1.";
 
   private final int code;
 

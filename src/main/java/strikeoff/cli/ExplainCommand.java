@@ -3,43 +3,43 @@ package strikeoff.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import strikeoff.check.Checker;
 import strikeoff.findings.RuleInfo;
 import strikeoff.units.Spelling;
 
 /** Explains single rules. */
-@Command(
-    name = "explain",
-    description =
-        "Explains a rule: why it matters, where it is known from, the limits it reads, and an"
-            + " example with its mended twin.",
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED})
-final class ExplainCommand implements Callable<Integer> {
+final class ExplainCommand implements Command {
 
   private final Surroundings here;
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec ids =
+      Options.parameters(true, "RULE", "Id of a rule, as in drying/frame-on-wet-film.");
 
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "RULE",
-      description = "Id of a rule, as in drying/frame-on-wet-film.")
-  private List<String> ids;
+  private final StudioOptions studioOptions = new StudioOptions();
 
-  @Mixin private StudioOptions studioOptions;
+  private final Usual usual = new Usual();
 
-  @Mixin private Usual usual;
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "explain",
+          "Explains a rule: why it matters, where it is known from, the limits it reads, and an"
+              + " example with its mended twin.");
 
   ExplainCommand(Surroundings here) {
     this.here = here;
+    spec.addPositional(ids).usageMessage().sortOptions(true);
+    studioOptions.addTo(spec);
+    usual.addTo(spec);
+    Options.exits(spec, Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED);
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override
@@ -51,7 +51,7 @@ final class ExplainCommand implements Callable<Integer> {
     }
     Checker checker = studios.checker();
     List<RuleInfo> rules = new ArrayList<>();
-    for (String id : ids) {
+    for (String id : Options.listed(ids)) {
       rules.add(known(checker, id));
     }
     ExplainText text = new ExplainText(usual.ink(here), here.width(), checker);

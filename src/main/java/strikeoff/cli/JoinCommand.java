@@ -5,14 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import strikeoff.check.FileTrouble;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.HtmlReport;
@@ -22,67 +18,62 @@ import strikeoff.report.outcome.Parts;
 import strikeoff.report.outcome.Results;
 
 /** Puts the parts of a batch together that several machines checked. */
-@Command(
-    name = "join",
-    description =
-        "Joins the JSON of a batch's parts (check --shard) into one, with the index of all: the"
-            + " same bytes as one run over the whole batch.",
-    sortOptions = false,
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {
-      Exit.ALL_PRINTABLE,
-      Exit.SOME_NOT_PRINTABLE,
-      "2:wrong usage: parts that don't make one batch",
-      "3:at least one plan, or a part, can't be read",
-      Exit.TOOL_FAILED
-    },
-    footerHeading = Exit.NOTE,
-    footer = {"The exit code is that of one run over the whole batch."})
-final class JoinCommand implements Callable<Integer> {
+final class JoinCommand implements Command {
 
   private final Surroundings here;
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec files =
+      Options.parameters(true, "PART", "JSON of a part, in any order.");
 
-  @Parameters(arity = "1..*", paramLabel = "PART", description = "JSON of a part, in any order.")
-  private List<String> files = new ArrayList<>();
-
-  @Option(
-      names = "--reports",
-      paramLabel = "DIR",
-      description =
+  private final OptionSpec reports =
+      Options.word(
+          "--reports",
+          "DIR",
           "Write the index into this folder. The pages of the plans are those that the parts"
-              + " wrote: copy them there.")
-  private Optional<String> reports = Optional.empty();
+              + " wrote: copy them there.");
 
-  @Option(
-      names = {"-f", "--format"},
-      paramLabel = "FORMAT[=FILE]",
-      converter = Output.Converter.class,
-      description = "text, json, sarif or junit, to a file or to standard output, as in check.")
-  private List<Output> outputs = new ArrayList<>();
+  private final OptionSpec formats =
+      Options.formats("text, json, sarif or junit, to a file or to standard output, as in check.");
 
-  @Option(
-      names = "--exit-zero",
-      description =
-          "Exit with 0 although a plan is not printable or can't be read: to look, not to gate."
-              + " Codes 2 and 4 stay as they are.")
-  private boolean exitZero;
+  private final OptionSpec exitZero = Options.exitZero();
 
-  @Mixin private Usual usual;
+  private final Usual usual = new Usual();
+
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "join",
+          "Joins the JSON of a batch's parts (check --shard) into one, with the index of all: the"
+              + " same bytes as one run over the whole batch.");
 
   JoinCommand(Surroundings here) {
     this.here = here;
+    spec.addPositional(files).addOption(reports).addOption(formats).addOption(exitZero);
+    usual.addTo(spec);
+    Options.exits(
+        spec,
+        Exit.ALL_PRINTABLE,
+        Exit.SOME_NOT_PRINTABLE,
+        "2:wrong usage: parts that don't make one batch",
+        "3:at least one plan, or a part, can't be read",
+        Exit.TOOL_FAILED);
+    Options.note(spec, "The exit code is that of one run over the whole batch.");
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override
   public Integer call() {
-    Outputs.clash(here, Formats.RESULTS.keySet(), outputs).ifPresent(this::misused);
-    if (reports.filter(String::isBlank).isPresent()) {
+    Outputs.clash(here, Formats.RESULTS.keySet(), Options.outputs(formats))
+        .ifPresent(this::misused);
+    if (reports().filter(String::isBlank).isPresent()) {
       misused("--reports takes the name of a folder");
     }
     List<Results> parts = new ArrayList<>();
-    for (String file : files) {
+    for (String file : Options.listed(files)) {
       try {
         parts.add(ResultFile.read(here, file));
       } catch (ResultFile.Unfit e) {
@@ -97,25 +88,31 @@ final class JoinCommand implements Callable<Integer> {
     return write(((Parts.Joined.Whole) joined).results());
   }
 
+  private Optional<String> reports() {
+    return Optional.ofNullable(reports.getValue());
+  }
+
   private void misused(String what) {
     throw new ParameterException(spec.commandLine(), what);
   }
 
   private int write(Results results) {
     List<Exit> exits = new ArrayList<>();
-    Outputs<Results> all = new Outputs<>(here, Formats.RESULTS, outputs);
+    Outputs<Results> all = new Outputs<>(here, Formats.RESULTS, Options.outputs(formats));
     Tally tally = new Tally();
     results.plans().forEach(tally::add);
-    reports.ifPresent(r -> index(r, results, exits));
+    reports().ifPresent(r -> index(r, results, exits));
     for (String line : tally.lines()) {
       Plain.wrap("", "  ", line, here.width()).forEach(l -> all.text().print(l + "\n"));
     }
-    reports.ifPresent(r -> all.text().print("reports: " + Plain.line(r) + "/index.html\n"));
+    reports().ifPresent(r -> all.text().print("reports: " + Plain.line(r) + "/index.html\n"));
     all.text().flush();
     all.write(results, (file, e) -> trouble(file + ": this file can't be written: ", e, exits));
     exits.add(tally.exit());
     Exit worst = Exit.worst(exits);
-    return exitZero && worst != Exit.FAULT ? Exit.PRINTABLE.code() : worst.code();
+    return exitZero.<Boolean>getValue() && worst != Exit.FAULT
+        ? Exit.PRINTABLE.code()
+        : worst.code();
   }
 
   private void index(String name, Results results, List<Exit> exits) {

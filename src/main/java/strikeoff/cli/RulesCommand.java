@@ -4,32 +4,38 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import strikeoff.check.Checker;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.policy.yaml.PolicyReader;
 
 /** Lists what is judged. */
-@Command(
-    name = "rules",
-    description = "Lists the rules by family, with their severity and what they find.",
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED})
-final class RulesCommand implements Callable<Integer> {
+final class RulesCommand implements Command {
 
   private static final int SEVERITY_COLUMN = 8;
 
   private final Surroundings here;
 
-  @Mixin private StudioOptions studioOptions;
+  private final StudioOptions studioOptions = new StudioOptions();
 
-  @Mixin private Usual usual;
+  private final Usual usual = new Usual();
+
+  private final CommandSpec spec =
+      Options.command(
+          this, "rules", "Lists the rules by family, with their severity and what they find.");
 
   RulesCommand(Surroundings here) {
     this.here = here;
+    spec.usageMessage().sortOptions(true);
+    studioOptions.addTo(spec);
+    usual.addTo(spec);
+    Options.exits(spec, Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED);
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override

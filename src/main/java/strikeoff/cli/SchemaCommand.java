@@ -1,53 +1,51 @@
 package strikeoff.cli;
 
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import strikeoff.check.Schemas;
 
 /** Prints the schema of what people write: plans, or a studio's policy. */
-@Command(
-    name = "schema",
-    description = {
-      "Prints the JSON Schema (2020-12) of a plan or of a policy file, for editors that complete"
-          + " and explain.",
-      "In an editor with a YAML language server, the first line of a plan then says:",
-      "# yaml-language-server: $schema=plan-schema.json"
-    },
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED},
-    footerHeading = Exit.NOTE,
-    footer = {
-      "With a studio's policy, given or in this folder, plans may name its screens and pastes, and"
-          + " policies its own rules."
-    })
-final class SchemaCommand implements Callable<Integer> {
+final class SchemaCommand implements Command {
 
   private final Surroundings here;
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec of =
+      Options.optional("OF", "plan", "plan or policy; without it, plan.");
 
-  @Parameters(
-      paramLabel = "OF",
-      arity = "0..1",
-      defaultValue = "plan",
-      description = "plan or policy; without it, plan.")
-  private String of;
+  private final StudioOptions studioOptions = new StudioOptions();
 
-  @Mixin private StudioOptions studioOptions;
+  private final Usual usual = new Usual();
 
-  @Mixin private Usual usual;
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "schema",
+          "Prints the JSON Schema (2020-12) of a plan or of a policy file, for editors that complete"
+              + " and explain.",
+          "In an editor with a YAML language server, the first line of a plan then says:",
+          "# yaml-language-server: $schema=plan-schema.json");
 
   SchemaCommand(Surroundings here) {
     this.here = here;
+    spec.addPositional(of).usageMessage().sortOptions(true);
+    studioOptions.addTo(spec);
+    usual.addTo(spec);
+    Options.exits(spec, Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED);
+    Options.note(
+        spec,
+        "With a studio's policy, given or in this folder, plans may name its screens and pastes, and"
+            + " policies its own rules.");
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override
   public Integer call() {
+    String of = this.of.getValue();
     if (!of.equals("plan") && !of.equals("policy")) {
       throw new ParameterException(
           spec.commandLine(),

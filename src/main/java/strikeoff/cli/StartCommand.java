@@ -7,13 +7,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
@@ -24,87 +20,94 @@ import strikeoff.units.Pair;
 import strikeoff.units.Parsed;
 
 /** Writes a first plan. */
-@Command(
-    name = "start",
-    description = "Writes a small plan with comments, to edit: a row of motifs in a few colours.",
-    sortOptions = false,
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {
-      "0:the plan is printable",
-      "1:it is not printable yet",
-      Exit.WRONG_USAGE,
-      "3:what was wished can't be read as a plan",
-      "4:the file could not be written"
-    },
-    footerHeading = Exit.NOTE,
-    footer = {"The plan is checked before it is written, and what the check finds is told."})
-final class StartCommand implements Callable<Integer> {
+final class StartCommand implements Command {
 
   private static final int MOST_COLOURS = 8;
   private static final int MOST_MOTIFS = 100;
 
   private final Surroundings here;
 
-  @Spec private CommandSpec spec;
+  private final OptionSpec title =
+      Options.word(
+          "--title", "TEXT", "My first plan", "What the plan is called (${DEFAULT-VALUE}).");
 
-  @Option(
-      names = "--title",
-      paramLabel = "TEXT",
-      defaultValue = "My first plan",
-      description = "What the plan is called (${DEFAULT-VALUE}).")
-  private String title;
+  private final OptionSpec medium =
+      Options.word(
+          "--medium",
+          "dye|paint",
+          "paint",
+          "Thickened reactive dye, or water-based paint (${DEFAULT-VALUE}).");
 
-  @Option(
-      names = "--medium",
-      paramLabel = "dye|paint",
-      defaultValue = "paint",
-      description = "Thickened reactive dye, or water-based paint (${DEFAULT-VALUE}).")
-  private String medium;
+  private final OptionSpec fibre =
+      Options.word("--fibre", "FIBRE", "cotton", "What the cloth is made of (${DEFAULT-VALUE}).");
 
-  @Option(
-      names = "--fibre",
-      paramLabel = "FIBRE",
-      defaultValue = "cotton",
-      description = "What the cloth is made of (${DEFAULT-VALUE}).")
-  private String fibre;
+  private final OptionSpec colours =
+      Options.words(
+              "In the order of printing, light before dark, with commas between"
+                  + " (${DEFAULT-VALUE}).",
+              "COLOUR",
+              "--colours")
+          .type(List.class)
+          .auxiliaryTypes(String.class)
+          .splitRegex(",")
+          .defaultValue("teal")
+          .build();
 
-  @Option(
-      names = "--colours",
-      paramLabel = "COLOUR",
-      split = ",",
-      defaultValue = "teal",
-      description =
-          "In the order of printing, light before dark, with commas between (${DEFAULT-VALUE}).")
-  private List<String> colours;
+  private final OptionSpec motif =
+      Options.word(
+          "--motif",
+          "SIZE",
+          "20 x 20 cm",
+          "Size of the motif, along the cloth x across it (${DEFAULT-VALUE}).");
 
-  @Option(
-      names = "--motif",
-      paramLabel = "SIZE",
-      defaultValue = "20 x 20 cm",
-      description = "Size of the motif, along the cloth x across it (${DEFAULT-VALUE}).")
-  private String motif;
+  private final OptionSpec count =
+      Options.value(int.class, "--count", "N", "3", "How many motifs (${DEFAULT-VALUE}).");
 
-  @Option(
-      names = "--count",
-      paramLabel = "N",
-      defaultValue = "3",
-      description = "How many motifs (${DEFAULT-VALUE}).")
-  private int count;
+  private final OptionSpec output =
+      Options.words(
+              "Write it into this file, which must not be there yet, rather than print it.",
+              "FILE",
+              "-o",
+              "--output")
+          .build();
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FILE",
-      description = "Write it into this file, which must not be there yet, rather than print it.")
-  private Optional<String> output = Optional.empty();
+  private final Usual usual = new Usual();
 
-  @Mixin private Usual usual;
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "start",
+          "Writes a small plan with comments, to edit: a row of motifs in a few colours.");
 
   StartCommand(Surroundings here) {
     this.here = here;
+    spec.addOption(title)
+        .addOption(medium)
+        .addOption(fibre)
+        .addOption(colours)
+        .addOption(motif)
+        .addOption(count)
+        .addOption(output);
+    usual.addTo(spec);
+    Options.exits(
+        spec,
+        "0:the plan is printable",
+        "1:it is not printable yet",
+        Exit.WRONG_USAGE,
+        "3:what was wished can't be read as a plan",
+        "4:the file could not be written");
+    Options.note(
+        spec, "The plan is checked before it is written, and what the check finds is told.");
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override
   public Integer call() {
+    Optional<String> output = Optional.ofNullable(this.output.getValue());
     String text = StartPlan.text(wishes());
     Checked checked = Checker.builtIn().check(output.orElse("the plan"), text);
     Exit exit = Exit.of(checked.verdict());
@@ -126,6 +129,10 @@ final class StartCommand implements Callable<Integer> {
   }
 
   private Wishes wishes() {
+    String medium = this.medium.getValue();
+    int count = this.count.getValue();
+    List<String> colours = this.colours.getValue();
+    String motif = this.motif.getValue();
     if (!medium.equals("dye") && !medium.equals("paint")) {
       throw wrong("--medium is dye or paint; “" + medium + "” is neither");
     }
@@ -145,7 +152,13 @@ final class StartCommand implements Callable<Integer> {
     }
     List<String> trimmed = colours.stream().map(String::strip).toList();
     return new Wishes(
-        title, medium.equals("dye"), fibre, trimmed, pair.along(), pair.across(), count);
+        title.getValue(),
+        medium.equals("dye"),
+        fibre.getValue(),
+        trimmed,
+        pair.along(),
+        pair.across(),
+        count);
   }
 
   private Optional<String> write(String file, String text) {

@@ -4,42 +4,50 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 import strikeoff.check.Checker;
 import strikeoff.units.Spelling;
 
 /** The program's commands. */
-@Command(
-    name = "strikeoff",
-    description = "Checks a hand screen-printer's print plans before anyone mixes paste.",
-    versionProvider = Strikeoff.Version.class,
-    mixinStandardHelpOptions = true,
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {
-      Exit.ALL_PRINTABLE,
-      Exit.SOME_NOT_PRINTABLE,
-      Exit.WRONG_USAGE,
-      Exit.SOME_UNREADABLE,
-      Exit.TOOL_FAILED
-    },
-    footerHeading = Exit.NOTE,
-    footer = {"Of several exit codes the worst counts: 4, then 3, then 1."})
 final class Strikeoff implements Runnable {
 
   /** Commands that need the rules, which load while the command line is read. */
   private static final Set<String> JUDGING =
       Set.of("check", "watch", "start", "schema", "rules", "explain");
 
-  @Spec private CommandSpec spec;
+  /** As help lists them. */
+  private static final List<String> NAMES =
+      List.of(
+          "check", "join", "compare", "start", "watch", "schema", "completion", "rules", "explain");
 
-  private Strikeoff() {}
+  private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("strikeoff");
+
+  private Strikeoff() {
+    spec.versionProvider(new Version())
+        .addOption(Usual.help())
+        .addOption(
+            OptionSpec.builder("-V", "--version")
+                .type(boolean.class)
+                .versionHelp(true)
+                .description("Print version information and exit.")
+                .build());
+    spec.usageMessage()
+        .description("Checks a hand screen-printer's print plans before anyone mixes paste.");
+    Options.exits(
+        spec,
+        Exit.ALL_PRINTABLE,
+        Exit.SOME_NOT_PRINTABLE,
+        Exit.WRONG_USAGE,
+        Exit.SOME_UNREADABLE,
+        Exit.TOOL_FAILED);
+    Options.note(spec, Exit.WORST_COUNTS);
+  }
 
   /**
    * Runs one command.
@@ -50,7 +58,9 @@ final class Strikeoff implements Runnable {
     if (args.length > 0 && JUDGING.contains(args[0])) {
       Checker.prepare();
     }
-    CommandLine line = commands(here);
+    // A command that is named first needs none beside it, except to list their options.
+    boolean alone = args.length > 0 && NAMES.contains(args[0]) && !args[0].equals("completion");
+    CommandLine line = commands(here, alone ? List.of(args[0]) : NAMES);
     line.setOut(here.out());
     line.setErr(here.err());
     line.setColorScheme(Help.defaultColorScheme(here.colourful() ? Help.Ansi.ON : Help.Ansi.OFF));
@@ -69,17 +79,28 @@ final class Strikeoff implements Runnable {
 
   /** All commands, with the program's own name above them. */
   static CommandLine commands(Surroundings here) {
-    CommandLine line = new CommandLine(new Strikeoff());
-    line.addSubcommand(new CheckCommand(here));
-    line.addSubcommand(new JoinCommand(here));
-    line.addSubcommand(new CompareCommand(here));
-    line.addSubcommand(new StartCommand(here));
-    line.addSubcommand(new WatchCommand(here));
-    line.addSubcommand(new SchemaCommand(here));
-    line.addSubcommand(new CompletionCommand(here));
-    line.addSubcommand(new RulesCommand(here));
-    line.addSubcommand(new ExplainCommand(here));
-    return line;
+    return commands(here, NAMES);
+  }
+
+  private static CommandLine commands(Surroundings here, List<String> names) {
+    CommandSpec all = new Strikeoff().spec;
+    names.forEach(name -> all.addSubcommand(name, command(here, name).spec()));
+    return new CommandLine(all);
+  }
+
+  private static Command command(Surroundings here, String name) {
+    return switch (name) {
+      case "check" -> new CheckCommand(here);
+      case "join" -> new JoinCommand(here);
+      case "compare" -> new CompareCommand(here);
+      case "start" -> new StartCommand(here);
+      case "watch" -> new WatchCommand(here);
+      case "schema" -> new SchemaCommand(here);
+      case "completion" -> new CompletionCommand(here);
+      case "rules" -> new RulesCommand(here);
+      case "explain" -> new ExplainCommand(here);
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 
   @Override

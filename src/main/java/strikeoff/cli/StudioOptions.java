@@ -2,59 +2,63 @@ package strikeoff.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Options that say by which policy and rules plans are judged. */
 final class StudioOptions {
 
-  @Option(
-      names = "--policy",
-      paramLabel = "FILE",
-      description =
+  private final OptionSpec policy =
+      Options.word(
+          "--policy",
+          "FILE",
           "The studio's policy, for all plans. Without it, each studio.yaml in a plan's folder and"
-              + " the folders above it applies, but own rules that it names aren't run.")
-  private Optional<String> policy = Optional.empty();
+              + " the folders above it applies, but own rules that it names aren't run.");
 
-  @Option(
-      names = "--rules",
-      paramLabel = "DIR",
-      description =
+  private final OptionSpec rules =
+      Options.word(
+          "--rules",
+          "DIR",
           "A folder of own rules (.dslr, .drl). They are code that you trust: none is run that"
-              + " neither this nor --policy names.")
-  private Optional<String> rules = Optional.empty();
+              + " neither this nor --policy names.");
 
-  @Option(
-      names = "--rules-cache",
-      paramLabel = "DIR",
-      description =
+  private final OptionSpec cache =
+      Options.word(
+          "--rules-cache",
+          "DIR",
           "Where compiled own rules are kept; by default in the user's cache folder. Safe to"
-              + " delete.")
-  private Optional<String> cache = Optional.empty();
+              + " delete.");
 
-  @Option(
-      names = "--rules-seconds",
-      paramLabel = "N",
-      defaultValue = "10",
-      description = "End own rules that take longer than this on a plan (${DEFAULT-VALUE}).")
-  private double seconds = 10;
+  private final OptionSpec seconds =
+      Options.value(
+          double.class,
+          "--rules-seconds",
+          "N",
+          "10",
+          "End own rules that take longer than this on a plan (${DEFAULT-VALUE}).");
+
+  void addTo(CommandSpec spec) {
+    spec.addOption(policy).addOption(rules).addOption(cache).addOption(seconds);
+  }
 
   Optional<String> policy() {
-    return policy;
+    return Optional.ofNullable(policy.getValue());
   }
 
   Optional<String> rules() {
-    return rules;
+    return Optional.ofNullable(rules.getValue());
   }
 
   double seconds() {
     // What is no number is no time to wait for ever.
-    return seconds > 0.1 ? seconds : 0.1;
+    double asked = seconds.getValue();
+    return asked > 0.1 ? asked : 0.1;
   }
 
   /** The folder for compiled rules: as given, else where the user keeps what can be made again. */
   Optional<Path> cache(Surroundings here) {
-    if (cache.isPresent()) {
-      return cache.map(here::resolve);
+    if (cache.getValue() != null) {
+      return Optional.of(here.resolve(cache.getValue()));
     }
     String given = here.environment().getOrDefault("XDG_CACHE_HOME", "");
     String home = here.environment().getOrDefault("HOME", "");

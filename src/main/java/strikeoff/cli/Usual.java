@@ -1,31 +1,39 @@
 package strikeoff.cli;
 
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Options that every command has. */
 final class Usual {
 
-  @Option(
-      names = "--color",
-      paramLabel = "WHEN",
-      defaultValue = "auto",
-      description =
+  private final OptionSpec colour =
+      Options.value(
+          Colour.class,
+          "--color",
+          "WHEN",
+          "auto",
           "Colour the output: auto, always or never. Auto colours on a terminal unless NO_COLOR"
-              + " is set.")
-  private Colour colour;
+              + " is set.");
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Show this help and exit.")
-  private boolean help;
+  void addTo(CommandSpec spec) {
+    spec.addOption(colour).addOption(help());
+  }
+
+  /** Shows the help rather than run the command. */
+  static OptionSpec help() {
+    return OptionSpec.builder("-h", "--help")
+        .type(boolean.class)
+        .usageHelp(true)
+        .description("Show this help and exit.")
+        .build();
+  }
 
   /** When to colour. */
   Colour colour() {
-    return colour;
+    return colour.getValue();
   }
 
   Ink ink(Surroundings here) {
-    return colour.ink(here);
+    return colour().ink(here);
   }
 }

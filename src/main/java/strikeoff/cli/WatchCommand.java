@@ -6,80 +6,79 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.plan.Bounds;
 
 /** Checks the plans of a folder again whenever one is saved, or what they are judged by. */
-@Command(
-    name = "watch",
-    description =
-        "Checks a folder's plans, and each of them again whenever it, its policy or an own rule is"
-            + " saved.",
-    sortOptions = false,
-    exitCodeListHeading = Exit.HEADING,
-    exitCodeList = {
-      "0:it was interrupted, or the rounds are done",
-      Exit.WRONG_USAGE,
-      "4:the folder can't be watched"
-    })
-final class WatchCommand implements Callable<Integer> {
+final class WatchCommand implements Command {
 
   private final Surroundings here;
 
   /** Notes are told once, not with every save. */
   private final Set<String> told = new HashSet<>();
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec folder = Options.optional("FOLDER", "plans");
 
-  @Parameters(paramLabel = "FOLDER", arity = "0..1", defaultValue = "plans")
-  private String folder;
+  private final OptionSpec reports =
+      Options.word(
+          "--reports",
+          "DIR",
+          "Keep an HTML report of each plan and an index in this folder up to date.");
 
-  @Option(
-      names = "--reports",
-      paramLabel = "DIR",
-      description = "Keep an HTML report of each plan and an index in this folder up to date.")
-  private Optional<String> reports = Optional.empty();
+  private final OptionSpec rounds =
+      Options.words("End after so many rounds of checks, the first one included.", "N", "--rounds")
+          .type(Integer.class)
+          .build();
 
-  @Option(
-      names = "--rounds",
-      paramLabel = "N",
-      description = "End after so many rounds of checks, the first one included.")
-  private Optional<Integer> rounds = Optional.empty();
+  private final OptionSpec maxPlans =
+      Options.value(
+          int.class, "--max-plans", "N", "1000", "Watch at most so many plans (${DEFAULT-VALUE}).");
 
-  @Option(
-      names = "--max-plans",
-      paramLabel = "N",
-      defaultValue = "1000",
-      description = "Watch at most so many plans (${DEFAULT-VALUE}).")
-  private int maxPlans;
+  private final OptionSpec maxSeconds = Options.maxSeconds();
 
-  @Option(
-      names = "--max-seconds",
-      paramLabel = "N",
-      defaultValue = "120",
-      description = "Give a plan up that takes longer than this (${DEFAULT-VALUE}).")
-  private long maxSeconds;
+  private final StudioOptions studioOptions = new StudioOptions();
 
-  @Mixin private StudioOptions studioOptions;
+  private final Usual usual = new Usual();
 
-  @Mixin private Usual usual;
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "watch",
+          "Checks a folder's plans, and each of them again whenever it, its policy or an own rule is"
+              + " saved.");
 
   WatchCommand(Surroundings here) {
     this.here = here;
+    spec.addPositional(folder)
+        .addOption(reports)
+        .addOption(rounds)
+        .addOption(maxPlans)
+        .addOption(maxSeconds);
+    studioOptions.addTo(spec);
+    usual.addTo(spec);
+    Options.exits(
+        spec,
+        "0:it was interrupted, or the rounds are done",
+        Exit.WRONG_USAGE,
+        "4:the folder can't be watched");
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
   }
 
   @Override
   public Integer call() {
-    if (rounds.orElse(1) < 1 || maxPlans < 1 || maxSeconds < 1) {
+    String folder = this.folder.getValue();
+    Optional<String> reports = Optional.ofNullable(this.reports.getValue());
+    int maxPlans = this.maxPlans.getValue();
+    if (rounds().orElse(1) < 1 || maxPlans < 1 || maxSeconds.<Long>getValue() < 1) {
       throw new ParameterException(spec.commandLine(), "these options take numbers from 1");
     }
     if (reports.filter(String::isBlank).isPresent()) {
@@ -93,7 +92,10 @@ final class WatchCommand implements Callable<Integer> {
     }
     try (SavedFiles saved = new SavedFiles(here.resolve(folder))) {
       saved.watch(watched.besides());
-      return watch(watched, saved);
+      return watch(
+          new WatchRun(here, folder, reports, usual.ink(here), maxSeconds.getValue()),
+          watched,
+          saved);
     } catch (IOException e) {
       Complaint.say(here, folder + ": this folder can't be watched: " + FileTrouble.of(e));
       return Exit.FAULT.code();
@@ -103,8 +105,12 @@ final class WatchCommand implements Callable<Integer> {
     }
   }
 
-  private int watch(Watched watched, SavedFiles saved) throws InterruptedException {
-    WatchRun run = new WatchRun(here, folder, reports, usual.ink(here), maxSeconds);
+  private Optional<Integer> rounds() {
+    return Optional.ofNullable(rounds.getValue());
+  }
+
+  private int watch(WatchRun run, Watched watched, SavedFiles saved) throws InterruptedException {
+    Optional<Integer> rounds = rounds();
     Optional<Studios> studios = Optional.empty();
     Set<PlanFile> owed = new LinkedHashSet<>();
     boolean greeted = false;
@@ -132,7 +138,7 @@ final class WatchCommand implements Callable<Integer> {
       }
       if (!greeted) {
         greeted = true;
-        here.out().print("watching " + Plain.line(folder) + "\n");
+        here.out().print("watching " + Plain.line(folder.getValue()) + "\n");
         here.out().flush();
       }
       do {

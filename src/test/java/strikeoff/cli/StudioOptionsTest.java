@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
 class StudioOptionsTest {
 
@@ -12,8 +13,10 @@ class StudioOptionsTest {
   @ParameterizedTest
   @CsvSource({"NaN, 0.1", "0, 0.1", "-3, 0.1", "2.5, 2.5"})
   void ownRulesAlwaysHaveATimeToBeDoneIn(String given, double seconds) {
-    StudioOptions options =
-        CommandLine.populateCommand(new StudioOptions(), "--rules-seconds=" + given);
+    StudioOptions options = new StudioOptions();
+    CommandSpec spec = CommandSpec.create();
+    options.addTo(spec);
+    new CommandLine(spec).parseArgs("--rules-seconds=" + given);
     assertThat(options.seconds()).isEqualTo(seconds);
   }
 }

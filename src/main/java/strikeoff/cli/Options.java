@@ -1,0 +1,148 @@
+package strikeoff.cli;
+
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
+
+/** What commands' lines are built from, and the options that more than one command has. */
+final class Options {
+
+  private Options() {}
+
+  /** A command whose help keeps the order in which options are added. */
+  static CommandSpec command(Command command, String name, String... description) {
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(command).name(name);
+    spec.usageMessage().description(description).sortOptions(false);
+    return spec;
+  }
+
+  /** The exit codes that help tells, each as {@code 0:what it means}. */
+  static void exits(CommandSpec spec, String... codes) {
+    spec.usageMessage()
+        .exitCodeListHeading(Exit.HEADING)
+        .exitCodeList(UsageMessageSpec.keyValuesMap(codes));
+  }
+
+  /** A sentence at the end of the help. */
+  static void note(CommandSpec spec, String note) {
+    spec.usageMessage().footerHeading(Exit.NOTE).footer(note);
+  }
+
+  /** Is there or not. */
+  static OptionSpec flag(String description, String... names) {
+    return OptionSpec.builder(names)
+        .type(boolean.class)
+        .initialValue(false)
+        .description(description)
+        .build();
+  }
+
+  /** Takes a word, or is not there: null. */
+  static OptionSpec word(String name, String label, String description) {
+    return words(description, label, name).build();
+  }
+
+  /** Takes a word, or has this one. */
+  static OptionSpec word(String name, String label, String usual, String description) {
+    return words(description, label, name).defaultValue(usual).build();
+  }
+
+  /** The same for numbers and whatever else a word is turned into. */
+  static OptionSpec value(
+      Class<?> type, String name, String label, String usual, String description) {
+    return words(description, label, name).type(type).defaultValue(usual).build();
+  }
+
+  /** May be changed further; takes a word so far. */
+  static OptionSpec.Builder words(String description, String label, String... names) {
+    return OptionSpec.builder(names)
+        .type(String.class)
+        .arity("1")
+        .paramLabel(label)
+        .description(description);
+  }
+
+  /** One word at this place, which has to be there. */
+  static PositionalParamSpec parameter(String index, String label, String... description) {
+    return PositionalParamSpec.builder()
+        .index(index)
+        .arity("1")
+        .required(true)
+        .type(String.class)
+        .paramLabel(label)
+        .description(description)
+        .build();
+  }
+
+  /** One word that may be left away. */
+  static PositionalParamSpec optional(String label, String usual, String... description) {
+    return PositionalParamSpec.builder()
+        .index("0")
+        .arity("0..1")
+        .type(String.class)
+        .paramLabel(label)
+        .defaultValue(usual)
+        .description(description)
+        .build();
+  }
+
+  /**
+   * All words from the first one on.
+   *
+   * @param required whether there has to be one
+   */
+  static PositionalParamSpec parameters(boolean required, String label, String description) {
+    return PositionalParamSpec.builder()
+        .index("0..*")
+        .arity(required ? "1..*" : "0..*")
+        .required(required)
+        .type(List.class)
+        .auxiliaryTypes(String.class)
+        .paramLabel(label)
+        .description(description)
+        .build();
+  }
+
+  /** The words of a list that may be empty. */
+  static List<String> listed(PositionalParamSpec parameters) {
+    List<String> words = parameters.getValue();
+    return words == null ? List.of() : words;
+  }
+
+  /** Formats and where they go. */
+  static OptionSpec formats(String description) {
+    return words(description, "FORMAT[=FILE]", "-f", "--format")
+        .type(List.class)
+        .auxiliaryTypes(Output.class)
+        .converters(new Output.Converter())
+        .build();
+  }
+
+  /** What {@link #formats} was given. */
+  static List<Output> outputs(OptionSpec formats) {
+    List<Output> outputs = formats.getValue();
+    return outputs == null ? List.of() : outputs;
+  }
+
+  static OptionSpec exitZero() {
+    return flag(
+        "Exit with 0 although a plan is not printable or can't be read: to look, not to gate."
+            + " Codes 2 and 4 stay as they are.",
+        "--exit-zero");
+  }
+
+  static OptionSpec maxSeconds() {
+    return value(
+        long.class,
+        "--max-seconds",
+        "N",
+        "120",
+        "Give a plan up that takes longer than this (${DEFAULT-VALUE}).");
+  }
+
+  static OptionSpec verbose(String description) {
+    return flag(description, "-v", "--verbose");
+  }
+}
