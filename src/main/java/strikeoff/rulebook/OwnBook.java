@@ -111,7 +111,9 @@ final class OwnBook {
   }
 
   private void blame(String id, WatchedRun run, Map<String, String> failed) {
-    String what = run.failure().orElseThrow();
+    String what =
+        run.failure().orElseThrow()
+            + rule(id).map(own -> " (" + own.file() + ":" + own.line() + ")").orElse("");
     failed.put(id, what);
     if (run.endless()) {
       ended.put(id, what);

@@ -10,6 +10,9 @@ import strikeoff.plan.Evidence;
 /** Takes what rules find; the global of every rule. */
 public final class Reporter {
 
+  /** More than anybody reads, and the engine's bound to firings as well. */
+  static final int MOST_REPORTS = 50_000;
+
   private final List<Report> reports = new ArrayList<>();
 
   /**
@@ -23,12 +26,25 @@ public final class Reporter {
   public void report(Rule rule, Evidence judged, Object... further) {
     Objects.requireNonNull(rule, "a report names no rule");
     Objects.requireNonNull(judged, "a report names no fact");
+    if (reports.size() >= MOST_REPORTS) {
+      throw new TooManyReports();
+    }
     reports.add(new Report(rule, judged, List.of(further)));
   }
 
   /** Everything reported so far, in the order of firing. */
   public List<Report> reports() {
     return Collections.unmodifiableList(reports);
+  }
+
+  /** A rule goes round. An error, since a rule's code may catch exceptions. */
+  static final class TooManyReports extends Error {
+
+    private static final long serialVersionUID = 1;
+
+    TooManyReports() {
+      super("it reported more than " + MOST_REPORTS + " times", null, false, false);
+    }
   }
 
   /** One call of a rule. */

@@ -10,6 +10,8 @@ import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.runtime.KieSession;
 import strikeoff.rulebook.Reporter.Report;
+import strikeoff.rulebook.Reporter.TooManyReports;
+import strikeoff.rulebook.own.RuleThread;
 
 /** One run of own rules, on a thread that nobody waits for longer than agreed. */
 final class WatchedRun {
@@ -35,23 +37,31 @@ final class WatchedRun {
 
   static WatchedRun of(KieBase base, List<?> facts, long millis) {
     WatchedRun run = new WatchedRun();
-    Thread thread = new Thread(() -> run.fire(base, facts), NAME);
-    // A rule that never ends must not keep the program from ending.
-    thread.setDaemon(true);
+    RuleThread thread = new RuleThread(() -> run.fire(base, facts), NAME);
     thread.start();
     run.await(thread, millis);
     return run;
   }
 
-  private void await(Thread thread, long millis) {
+  private void await(RuleThread thread, long millis) {
     try {
       thread.join(millis);
       if (thread.isAlive()) {
         Optional.ofNullable(session).ifPresent(KieSession::halt);
-        thread.interrupt();
+        thread.end();
         thread.join(GRACE_MILLIS);
         endless = true;
         failure = "it had not ended after " + millis / 1000.0 + " s; it isn't run again";
+      } else if (thread.tooMany().isPresent()) {
+        endless = true;
+        firing = thread.tooMany();
+        failure =
+            "its conditions find more than "
+                + RuleThread.MOST_COMBINATIONS
+                + " combinations of facts; it isn't run again";
+      } else if (thrown != null && Rulebook.rootOf(thrown) instanceof TooManyReports) {
+        endless = true;
+        failure = Rulebook.rootOf(thrown).getMessage() + "; it isn't run again";
       } else if (thrown != null && Rulebook.rootOf(thrown) instanceof OutOfMemoryError) {
         // It would take the memory of every plan that follows, and of those beside it.
         endless = true;

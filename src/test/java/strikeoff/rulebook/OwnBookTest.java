@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.Test;
 import org.kie.api.KieBase;
@@ -92,7 +93,7 @@ public class OwnBookTest {
             rule("breaks-in-condition", "$gap : OwnBookTest.Gap(broken())", REPORT),
             rule("breaks-in-consequence", GAP, "throw new IllegalStateException(\"no\");"),
             rule("goes-round", "$o : Object()", "insert(new Object());"),
-            rule("never-ends", GAP, "while (true) { Thread.onSpinWait(); }"));
+            rule("never-ends", GAP, "while (true) { Math.abs(1); }"));
     Judgement judgement = book.judge(List.of(), FACTS);
     assertThat(judgement.reported()).extracting(Reported::message).containsExactly("gap of 4 mm.");
     assertThat(judgement.faults())
@@ -122,6 +123,109 @@ public class OwnBookTest {
     assertThat(judgement.faults()).extracting(RuleFault::rule).containsExactly("bench/never-ends");
   }
 
+  /** Fifty facts joined five times are 300 million combinations, which no memory holds. */
+  @Test
+  void aRuleThatJoinsEverythingEndsAndIsNamed() throws RuleMistakes {
+    List<Gap> many =
+        IntStream.range(0, 50).mapToObj(i -> new Gap(i + 2, new PlanPath("placements"))).toList();
+    String any = "OwnBookTest.Gap()\n";
+    Rulebook book =
+        book(
+            rule("sound", "$gap : OwnBookTest.Gap(mm == 4)", REPORT),
+            rule("joins-all", "$gap : OwnBookTest.Gap()\n" + any.repeat(4), REPORT),
+            rule(
+                "joins-none",
+                "$gap : OwnBookTest.Gap()\n" + any.repeat(4) + "not OwnBookTest.Gap()",
+                REPORT),
+            rule(
+                "sums-all",
+                "$gap : OwnBookTest.Gap()\n"
+                    + "accumulate(OwnBookTest.Gap() and "
+                    + "OwnBookTest.Gap() and ".repeat(4)
+                    + "OwnBookTest.Gap(); $n : count(1))",
+                REPORT));
+    long before = System.nanoTime();
+    Judgement judgement = book.judge(List.of(), many);
+    assertThat((System.nanoTime() - before) / 1e9).as("three times 1.5 s at most").isLessThan(5.5);
+    assertThat(judgement.reported()).extracting(Reported::message).containsExactly("gap of 4 mm.");
+    assertThat(judgement.faults())
+        .extracting(RuleFault::rule)
+        .containsExactly("bench/joins-all", "bench/joins-none", "bench/sums-all");
+    assertThat(judgement.faults().get(0).what())
+        .isEqualTo(
+            "its conditions find more than 1000000 combinations of facts; it isn't run again"
+                + " (rules/bench/own.drl:16)");
+    assertThat(threads()).as("none runs on").isEmpty();
+  }
+
+  /** As many as two hundred things compared in pairs give, which is no mistake. */
+  @Test
+  void aRuleThatComparesAllPairsIsLeftAlone() throws RuleMistakes {
+    List<Gap> many =
+        IntStream.range(0, 200).mapToObj(i -> new Gap(i, new PlanPath("placements"))).toList();
+    Rulebook book =
+        book(rule("pairs", "$gap : OwnBookTest.Gap()\nOwnBookTest.Gap(mm == $gap.mm + 1)", REPORT));
+    Judgement judgement = book.judge(List.of(), many);
+    assertThat(judgement.faults()).isEmpty();
+    assertThat(judgement.reported()).hasSize(199);
+  }
+
+  @Test
+  void aLoopInARuleEndsWithItsThread() throws RuleMistakes {
+    Rulebook book =
+        book(
+            rule("sound", GAP, REPORT),
+            rule("spins", GAP, "while (true) { }"),
+            rule(
+                "spins-and-catches",
+                GAP,
+                "while (true) { try { Math.abs(1); } " + "catch (Throwable t) { continue; } }"),
+            rule(
+                "reports-on",
+                GAP,
+                "for (int i = 0; i >= 0; i++) { reporter.report(drools.getRule(), $gap); }"));
+    Judgement judgement = book.judge(List.of(), FACTS);
+    assertThat(judgement.reported()).extracting(Reported::message).containsExactly("gap of 4 mm.");
+    assertThat(judgement.faults())
+        .containsExactly(
+            new RuleFault(
+                "bench/reports-on",
+                "it reported more than 50000 times; it isn't run again (rules/bench/own.drl:40)"),
+            new RuleFault(
+                "bench/spins",
+                "it had not ended after 1.5 s; it isn't run again (rules/bench/own.drl:16)"),
+            new RuleFault(
+                "bench/spins-and-catches",
+                "it had not ended after 1.5 s; it isn't run again (rules/bench/own.drl:28)"));
+    assertThat(threads()).as("none runs on").isEmpty();
+  }
+
+  private static List<String> threads() {
+    return Thread.getAllStackTraces().keySet().stream()
+        .map(Thread::getName)
+        .filter(name -> name.matches("own rule bench/(joins|sums|spins|reports).*|own rules"))
+        .toList();
+  }
+
+  /** What is watched must change nothing else: a change that no condition reads fires no rule. */
+  @Test
+  void aWatchedPatternListensToNothingMore() throws RuleMistakes {
+    String declared = "declare Seen\n  of : String\n  times : int\nend\n";
+    String head = declared + rule("sees", GAP, "insert(new Seen(\"a\", 0));");
+    String counts =
+        "$seen : Seen(of == \"a\")\n    $gap : OwnBookTest.Gap(mm > 1)\n    Seen(of == \"a\")";
+    Rulebook book =
+        book(
+            head
+                + rule(
+                    "counts",
+                    counts,
+                    "modify($seen) { setTimes($seen.getTimes() + 1); }\n" + REPORT));
+    Judgement judgement = book.judge(List.of(), FACTS);
+    assertThat(judgement.faults()).isEmpty();
+    assertThat(judgement.reported()).hasSize(1);
+  }
+
   @Test
   void aRuleThatTakesAllMemoryIsNotTriedAgain() throws RuleMistakes {
     Rulebook book =
@@ -134,7 +238,9 @@ public class OwnBookTest {
       assertThat(judgement.faults())
           .containsExactly(
               new RuleFault(
-                  "bench/takes-all", "it needs more memory than there is; it isn't run again"));
+                  "bench/takes-all",
+                  "it needs more memory than there is; it isn't run again"
+                      + " (rules/bench/own.drl:16)"));
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.kie.api.KieServices;
@@ -18,6 +19,9 @@ import org.kie.api.builder.Message;
  * the compiler, which takes longer than to check a plan.
  */
 final class OwnCompiler {
+
+  /** What the compiler adds to load rules through a container, which nothing here does. */
+  private static final String DESCRIPTION = "org/drools/project/model/ProjectModel.class";
 
   private static final String VERSION = "Drools-Model-Version:";
 
@@ -36,15 +40,21 @@ final class OwnCompiler {
    */
   static Compiled compile(List<DrlSource> sources) throws RuleMistakes {
     Attempt attempt = attempt(sources);
-    if (attempt.refusal().isPresent()) {
-      throw new RuleMistakes(located(sources, attempt.refusal().get()));
+    if (!attempt.refusals().isEmpty()) {
+      throw new RuleMistakes(located(sources, attempt.refusals()));
     }
-    KieBuilder builder = attempt.builder().orElseThrow();
+    Compiled compiled = attempt.compiled().orElseThrow();
+    Map<String, byte[]> classes = new LinkedHashMap<>();
+    compiled.classes().forEach((name, bytes) -> classes.put(name, Interruptible.of(bytes)));
+    return new Compiled(classes, compiled.models());
+  }
+
+  private static Compiled compiled(KieBuilder builder) {
     InternalKieModule module = (InternalKieModule) builder.getKieModule();
     Map<String, byte[]> classes = new LinkedHashMap<>();
     List<String> models = new ArrayList<>();
     for (String name : module.getFileNames().stream().sorted().toList()) {
-      if (name.endsWith(".class")) {
+      if (name.endsWith(".class") && !name.equals(DESCRIPTION)) {
         classes.put(
             name.substring(0, name.length() - ".class".length()).replace('/', '.'),
             module.getBytes(name));
@@ -74,27 +84,78 @@ final class OwnCompiler {
         .buildAll(ExecutableModelProject.class);
   }
 
-  /** What the compiler says first against rules, with its line; 0 if it names none. */
-  record Refusal(String text, int line) {}
+  /**
+   * What stands against rules.
+   *
+   * @param line as the compiler names it; 0 if it names none
+   * @param use what they use and may not
+   */
+  record Refusal(String text, int line, Optional<CodeUse> use) {
 
-  private record Attempt(Optional<KieBuilder> builder, Optional<Refusal> refusal) {}
+    static Refusal of(String said, int line) {
+      return new Refusal("not a rule: " + said, line, Optional.empty());
+    }
+
+    static Refusal of(CodeUse use) {
+      return new Refusal(
+          "a rule may compute with its facts and report, and nothing else; it can't use “"
+              + use.text()
+              + "” ("
+              + use.type()
+              + ")",
+          0,
+          Optional.of(use));
+    }
+  }
+
+  /** Either what was compiled or what stands against it. */
+  private record Attempt(Optional<Compiled> compiled, List<Refusal> refusals) {}
 
   private static Attempt attempt(List<DrlSource> sources) {
     try {
       KieBuilder builder = built(sources);
       List<Message> errors = builder.getResults().getMessages(Message.Level.ERROR);
+      if (!errors.isEmpty()) {
+        return new Attempt(
+            Optional.empty(),
+            errors.stream()
+                // Says only which of the classes made from the rules was refused.
+                .filter(m -> !m.getText().startsWith("Java source of") || errors.size() == 1)
+                .limit(1)
+                .map(m -> Refusal.of(firstLine(m.getText()), m.getLine()))
+                .toList());
+      }
+      Compiled compiled = compiled(builder);
       return new Attempt(
-          Optional.of(builder),
-          errors.stream()
-              // Says only which of the classes made from the rules was refused.
-              .filter(m -> !m.getText().startsWith("Java source of") || errors.size() == 1)
-              .findFirst()
-              .map(m -> new Refusal(firstLine(m.getText()), m.getLine())));
-    } catch (RuntimeException e) {
+          Optional.of(compiled), refused(compiled.classes()).map(Refusal::of).toList());
+    } catch (RuntimeException | StackOverflowError e) {
       // Some expressions make the compiler give up instead of saying what it doesn't like.
-      return new Attempt(
-          Optional.empty(), Optional.of(new Refusal(firstLine(String.valueOf(e.getMessage())), 0)));
+      return new Attempt(Optional.empty(), List.of(Refusal.of(givenUp(e), 0)));
     }
+  }
+
+  private static Stream<CodeUse> refused(Map<String, byte[]> classes) {
+    MayUse list = MayUse.shipped();
+    return CodeUses.of(classes.values()).stream()
+        .filter(use -> !classes.containsKey(use.type()) && !list.allows(use));
+  }
+
+  /**
+   * A message that the compiler wrote for people is told; what only names its own insides is none.
+   */
+  private static String givenUp(Throwable e) {
+    String said = firstLine(String.valueOf(e.getMessage()));
+    boolean insides =
+        e instanceof NullPointerException
+            || e instanceof ClassCastException
+            || e instanceof IndexOutOfBoundsException
+            || e instanceof StackOverflowError
+            || e.getMessage() == null
+            || said.isEmpty();
+    return insides
+        ? "its conditions or what follows “then” can't be understood; leave lines out until it is"
+            + " taken, and write the last one otherwise"
+        : said;
   }
 
   private static String firstLine(String text) {
@@ -105,25 +166,20 @@ final class OwnCompiler {
    * The compiler doesn't say of every mistake where it is, so after a failure each rule is compiled
    * by itself.
    */
-  private static List<RuleMistake> located(List<DrlSource> sources, Refusal whole) {
+  private static List<RuleMistake> located(List<DrlSource> sources, List<Refusal> whole) {
     List<RuleMistake> mistakes = new ArrayList<>();
     for (DrlSource source : sources) {
       for (DrlSource rule : source.ruleByRule()) {
-        attempt(List.of(rule))
-            .refusal()
-            .ifPresent(
-                refusal ->
-                    mistakes.add(
-                        new RuleMistake(
-                            source.file().name(),
-                            rule.lineOf(refusal),
-                            "not a rule: " + refusal.text())));
+        for (Refusal refusal : attempt(List.of(rule)).refusals()) {
+          mistakes.add(new RuleMistake(source.file().name(), rule.lineOf(refusal), refusal.text()));
+        }
       }
     }
     if (mistakes.isEmpty()) {
-      mistakes.add(
-          new RuleMistake(
-              sources.get(0).file().name(), whole.line(), "not a rule: " + whole.text()));
+      DrlSource first = sources.get(0);
+      whole.forEach(
+          refusal ->
+              mistakes.add(new RuleMistake(first.file().name(), refusal.line(), refusal.text())));
     }
     return mistakes;
   }

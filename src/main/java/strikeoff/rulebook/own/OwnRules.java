@@ -65,6 +65,7 @@ public record OwnRules(List<OwnRule> rules, List<Model> models, boolean fromCach
       Class<?> model = Class.forName(name, true, loader);
       models.add((Model) model.getDeclaredConstructor().newInstance());
     }
+    models.forEach(JoinWatch::over);
     return new OwnRules(compiled.rules(), models, fromCache);
   }
 

@@ -25,7 +25,7 @@ public record RuleCache(Optional<Path> folder) {
   public static final RuleCache NONE = new RuleCache(Optional.empty());
 
   /** Changes whenever rules are made from the same texts in another way. */
-  private static final String FORM = "1";
+  private static final String FORM = "2";
 
   /** The name under which the compiled form of these files is kept. */
   String key(List<RuleFile> files) {
