@@ -1,10 +1,19 @@
 package strikeoff.report.json;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.Position;
@@ -17,9 +26,30 @@ import strikeoff.report.outcome.Results;
 import strikeoff.report.outcome.Shard;
 import strikeoff.report.outcome.Spot;
 import strikeoff.timeline.Moment;
+import strikeoff.timeline.Resource;
 
 /** Reads back what {@link JsonReport} wrote. */
 public final class JsonReading {
+
+  private static final ObjectMapper MAPPER =
+      JsonMapper.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+
+  /** As the schema has it. */
+  private static final Pattern ID = Pattern.compile("[a-z-]+/[a-z0-9-]+");
+
+  /** As pages are called: none leads out of the reports' folder, or anywhere else if followed. */
+  private static final Pattern PAGE = Pattern.compile("[a-z0-9][a-z0-9.-]*\\.html");
+
+  private static final Map<String, String> KINDS = new LinkedHashMap<>();
+
+  static {
+    for (Resource.Kind kind : Resource.Kind.values()) {
+      KINDS.put(kind.text(), kind.text());
+    }
+  }
 
   private JsonReading() {}
 
@@ -35,14 +65,14 @@ public final class JsonReading {
   /** Reads a text that nobody vouches for; never throws. */
   public static Read of(String text) {
     try {
-      JsonNode root = new ObjectMapper().readTree(text);
+      JsonNode root = MAPPER.readTree(text);
       Tree tree = new Tree(root, "");
       String format = tree.at("format").text();
       return format.equals(JsonReport.FORMAT)
           ? new Read.Good(results(tree))
           : new Read.Bad("its format is “" + format + "”, not " + JsonReport.FORMAT);
     } catch (JsonProcessingException e) {
-      return new Read.Bad("it is not JSON: " + e.getOriginalMessage());
+      return new Read.Bad("it is not JSON: " + what(e) + place(e));
     } catch (Tree.Unfit | IllegalArgumentException e) {
       return new Read.Bad(e.getMessage());
     } catch (StackOverflowError e) {
@@ -50,23 +80,56 @@ public final class JsonReading {
     }
   }
 
+  /** The parser's own words name its classes and settings. */
+  private static String what(JsonProcessingException e) {
+    if (e instanceof StreamConstraintsException) {
+      return "a text, a number or the nesting is longer than results ever have";
+    }
+    if (e instanceof JsonEOFException) {
+      return "it breaks off";
+    }
+    boolean twice = String.valueOf(e.getOriginalMessage()).startsWith("Duplicate");
+    return twice ? "a key stands twice in one object" : "something else was expected";
+  }
+
+  private static String place(JsonProcessingException e) {
+    JsonLocation at = e.getLocation();
+    return at == null || at.getLineNr() < 1
+        ? ""
+        : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+  }
+
   private static Results results(Tree tree) {
+    Results results = read(tree);
+    Consistency.check(tree, results);
+    return results;
+  }
+
+  private static Results read(Tree tree) {
+    tree.at("tool").at("name").text(Pattern.compile("strikeoff"), "“strikeoff”");
     return new Results(
         tree.at("tool").at("version").text(),
         tree.at("title").text(),
-        tree.perhaps("shard", s -> new Shard(s.at("number").count(), s.at("of").count())),
-        tree.at("size").count(),
+        tree.perhaps("shard", JsonReading::shard),
+        tree.at("size").count(0),
         tree.at("rules").list(JsonReading::rule),
         tree.at("plans").list(JsonReading::plan));
   }
 
+  private static Shard shard(Tree tree) {
+    int number = tree.at("number").count(1);
+    int of = tree.at("of").count(1);
+    return Shard.parse(number + "/" + of)
+        .orElseThrow(() -> tree.unfit("a part such as 2/7", "not " + number + "/" + of));
+  }
+
+  private static String ruleId(Tree tree) {
+    return tree.text(ID, "a rule's id such as drying/frame-on-wet-film");
+  }
+
   private static RuleInfo rule(Tree tree) {
-    String id = tree.at("id").text();
-    if (id.indexOf('/') < 1) {
-      throw new Tree.Unfit(tree.path() + ".id: a family and a fault were expected");
-    }
     return new RuleInfo(
-        id,
+        ruleId(tree.at("id")),
         tree.at("severity").word(Words.severities()),
         tree.at("summary").text(),
         tree.at("because").text(),
@@ -77,24 +140,27 @@ public final class JsonReading {
   }
 
   private static Outcome plan(Tree tree) {
-    return new Outcome(
-        tree.at("number").count(),
-        tree.at("file").text(),
-        tree.at("title").text(),
-        tree.perhaps("report", Tree::text),
-        tree.at("verdict").word(Words.verdicts()),
-        tree.at("sentence").text(),
-        tree.at("findings").list(JsonReading::found),
-        tree.at("mistakes").list(JsonReading::mistake),
-        tree.at("faults").list(f -> new RuleFault(f.at("rule").text(), f.at("what").text())),
-        tree.perhaps("failure", Tree::text),
-        tree.perhaps("figures", JsonReading::figures),
-        tree.perhaps("policies", p -> p.list(Tree::text)).orElse(List.of()));
+    Outcome plan =
+        new Outcome(
+            tree.at("number").count(1),
+            tree.at("file").text(),
+            tree.at("title").text(),
+            tree.perhaps("report", r -> r.text(PAGE, "a page's name such as plan.html")),
+            tree.at("verdict").word(Words.verdicts()),
+            tree.at("sentence").text(),
+            tree.at("findings").list(JsonReading::found),
+            tree.at("mistakes").list(JsonReading::mistake),
+            tree.at("faults").list(f -> new RuleFault(f.at("rule").text(), f.at("what").text())),
+            tree.perhaps("failure", Tree::text),
+            tree.perhaps("figures", JsonReading::figures),
+            tree.perhaps("policies", p -> p.list(Tree::text)).orElse(List.of()));
+    Consistency.verdict(tree, plan);
+    return plan;
   }
 
   private static Found found(Tree tree) {
     return new Found(
-        tree.at("rule").text(),
+        ruleId(tree.at("rule")),
         tree.at("severity").word(Words.severities()),
         tree.at("key").text(),
         tree.at("message").text(),
@@ -119,17 +185,23 @@ public final class JsonReading {
   }
 
   private static Region region(Tree tree) {
-    return new Region(
-        new Position(tree.at("startLine").count(), tree.at("startColumn").count()),
-        new Position(tree.at("endLine").count(), tree.at("endColumn").count()));
+    Position start = new Position(tree.at("startLine").count(1), tree.at("startColumn").count(1));
+    Position end = new Position(tree.at("endLine").count(1), tree.at("endColumn").count(1));
+    if (end.compareTo(start) < 0) {
+      throw tree.unfit("an end behind " + start, "not " + end);
+    }
+    return new Region(start, end);
   }
 
   private static Figures figures(Tree tree) {
-    Map<String, Integer> lays = tree.at("lays").each(Tree::count);
+    Map<String, Integer> lays = tree.at("lays").each(n -> n.count(0));
+    // In words for people; what is read is the number.
+    tree.perhaps("start", Tree::text);
+    tree.perhaps("finish", Tree::text);
     return new Figures(
-        tree.at("placements").count(),
-        tree.perhaps("startSeconds", s -> new Moment(s.seconds())),
-        tree.perhaps("finishSeconds", s -> new Moment(s.seconds())),
+        tree.at("placements").count(0),
+        tree.perhaps("startSeconds", s -> new Moment(s.clock())),
+        tree.perhaps("finishSeconds", s -> new Moment(s.clock())),
         tree.at("workSeconds").seconds(),
         tree.at("waitingSeconds").seconds(),
         tree.perhaps("busy", b -> b.list(JsonReading::busy)).orElse(List.of()),
@@ -139,10 +211,10 @@ public final class JsonReading {
 
   private static Figures.InUse busy(Tree tree) {
     return new Figures.InUse(
-        tree.at("kind").text(),
+        tree.at("kind").word(KINDS),
         tree.at("name").text(),
         tree.at("seconds").seconds(),
-        tree.number("percent"));
+        tree.at("percent").number());
   }
 
   private static Figures.Paste paste(Tree tree) {
@@ -151,6 +223,6 @@ public final class JsonReading {
         tree.number("needLowGrams"),
         tree.number("needGrams"),
         tree.number("needHighGrams"),
-        tree.perhaps("mixedGrams", Tree::number));
+        tree.node().has("mixedGrams") ? Optional.of(tree.number("mixedGrams")) : Optional.empty());
   }
 }

@@ -1,6 +1,7 @@
 package strikeoff.report.json;
 
 import java.io.IOException;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import strikeoff.check.Verdict;
@@ -66,14 +67,23 @@ public final class JsonReport {
   }
 
   private static void summary(Json json, Results results) throws IOException {
+    for (Map.Entry<String, Long> count : counts(results).entrySet()) {
+      json.put(count.getKey(), count.getValue());
+    }
+  }
+
+  /** How often each verdict and each severity stands in results, by its word in the format. */
+  static Map<String, Long> counts(Results results) {
+    Map<String, Long> counts = new LinkedHashMap<>();
     for (Verdict verdict : Verdict.values()) {
-      json.put(Words.of(verdict), results.count(verdict));
+      counts.put(Words.of(verdict), results.count(verdict));
     }
     List<Found> all = results.plans().stream().flatMap(p -> p.findings().stream()).toList();
     for (Severity severity : Severity.values()) {
-      json.put(severity.text(), all.stream().filter(f -> f.severity() == severity).count());
+      counts.put(severity.text(), all.stream().filter(f -> f.severity() == severity).count());
     }
-    json.put("accepted", all.stream().filter(f -> f.accepted().isPresent()).count());
+    counts.put("accepted", all.stream().filter(f -> f.accepted().isPresent()).count());
+    return counts;
   }
 
   private static void rule(Json json, RuleInfo rule) throws IOException {

@@ -25,7 +25,7 @@ class JsonReportTest {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
-  private static String schema() {
+  static String schema() {
     try (InputStream in = JsonReport.class.getResourceAsStream("report-schema.json")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
@@ -34,7 +34,7 @@ class JsonReportTest {
   }
 
   /** Everything that a report may hold and the demo plans don't: a failed rule, a part. */
-  private static Results full() {
+  static Results full() {
     Results demo = DemoResults.all();
     Outcome first = demo.plans().get(0);
     List<Outcome> plans = new ArrayList<>(demo.plans());
