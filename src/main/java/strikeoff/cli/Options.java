@@ -1,6 +1,10 @@
 package strikeoff.cli;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -9,11 +13,22 @@ import picocli.CommandLine.Model.UsageMessageSpec;
 /** What commands' lines are built from, and the options that more than one command has. */
 final class Options {
 
+  /**
+   * Makes lists and maps of values, all that is not given. The usual one looks for Groovy first.
+   */
+  static final IFactory FACTORY =
+      new IFactory() {
+        @Override
+        public <K> K create(Class<K> type) {
+          return type.cast(type == Map.class ? new LinkedHashMap<>() : new ArrayList<>());
+        }
+      };
+
   private Options() {}
 
   /** A command whose help keeps the order in which options are added. */
   static CommandSpec command(Command command, String name, String... description) {
-    CommandSpec spec = CommandSpec.wrapWithoutInspection(command).name(name);
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(command, FACTORY).name(name);
     spec.usageMessage().description(description).sortOptions(false);
     return spec;
   }

@@ -26,7 +26,8 @@ final class Strikeoff implements Runnable {
       List.of(
           "check", "join", "compare", "start", "watch", "schema", "completion", "rules", "explain");
 
-  private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("strikeoff");
+  private final CommandSpec spec =
+      CommandSpec.wrapWithoutInspection(this, Options.FACTORY).name("strikeoff");
 
   private Strikeoff() {
     spec.versionProvider(new Version())
@@ -85,7 +86,7 @@ final class Strikeoff implements Runnable {
   private static CommandLine commands(Surroundings here, List<String> names) {
     CommandSpec all = new Strikeoff().spec;
     names.forEach(name -> all.addSubcommand(name, command(here, name).spec()));
-    return new CommandLine(all);
+    return new CommandLine(all, Options.FACTORY);
   }
 
   private static Command command(Surroundings here, String name) {

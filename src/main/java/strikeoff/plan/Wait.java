@@ -13,6 +13,11 @@ public record Wait(Until until, Optional<Draught> air) {
   /** No wait at all. */
   public static final Wait NONE = new Wait(Until.NO_WAIT, Optional.empty());
 
+  /** True for no time in the room's own air, however it was written. */
+  public boolean isNone() {
+    return air.isEmpty() && until instanceof Until.Time time && time.span().minutes() == 0;
+  }
+
   /** In the room's own air. */
   public static Wait of(Until until) {
     return new Wait(until, Optional.empty());

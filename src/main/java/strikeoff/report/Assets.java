@@ -6,58 +6,56 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import strikeoff.report.page.Head;
 
 /**
- * The style sheet and script that go into a page, and the content security policy that lets them,
- * and nothing else, work: no network, no inline handlers, no other script that a plan's text might
- * smuggle in.
+ * The style sheet and the scripts that go into pages, and the content security policy that lets
+ * them, and nothing else, work: no network, no inline handlers, no other script that a plan's text
+ * might smuggle in.
  */
-final class Assets {
+enum Assets implements Content {
+  STYLE("report.css", "sha256-A11gKZjwl94bNUNAmVlTsNCsl4vzJxVaNq5VdrNq7Sc="),
+  PLAN_SCRIPT("plan.js", "sha256-cIzt9rNF2m98hChnyuwSCE7/azXCOcynsBnb/2uZ6F8="),
+  INDEX_SCRIPT("index.js", "sha256-6C5pc0qRmaRU2LRT3c/w+39pfqWRUzV4RbBvjH/GklE=");
 
-  private static final Asset STYLE = Asset.read("report.css");
+  private final String file;
+  private final String hash;
+  private volatile byte[] utf8;
 
-  private static final Map<String, Asset> SCRIPTS = new ConcurrentHashMap<>();
+  /**
+   * @param hash written down, and held to the file by a test, since a cold start would spend more
+   *     time on computing it than on most of a plan
+   */
+  Assets(String file, String hash) {
+    this.file = file;
+    this.hash = hash;
+  }
 
-  private Assets() {}
-
-  static Head head(String title, String scriptFile) {
-    Asset script = SCRIPTS.computeIfAbsent(scriptFile, Asset::read);
+  static Head head(String title, Assets script) {
     String policy =
         "default-src 'none'; style-src '"
-            + STYLE.hash()
+            + STYLE.hash
             + "'; script-src '"
-            + script.hash()
+            + script.hash
             + "'; base-uri 'none'; form-action 'none'";
     return new Head(title, policy, STYLE, script);
   }
 
-  /** A file that goes into pages as it is: the same for all of them, so it is read once. */
-  private record Asset(byte[] utf8, String hash) implements Content {
-
-    static Asset read(String name) {
-      byte[] utf8 = Assets.read(name).getBytes(StandardCharsets.UTF_8);
-      return new Asset(utf8, Assets.hash(utf8));
-    }
-
-    @Override
-    public void writeTo(TemplateOutput out) {
-      out.writeBinaryContent(utf8);
-    }
+  String hash() {
+    return hash;
   }
 
-  private static String hash(byte[] utf8) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(utf8);
-      return "sha256-" + Base64.getEncoder().encodeToString(digest);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+  /** The file as it goes into each page, read once. */
+  byte[] utf8() {
+    if (utf8 == null) {
+      utf8 = read(file).getBytes(StandardCharsets.UTF_8);
     }
+    return utf8;
+  }
+
+  @Override
+  public void writeTo(TemplateOutput out) {
+    out.writeBinaryContent(utf8());
   }
 
   private static String read(String name) {

@@ -14,6 +14,7 @@ import strikeoff.report.drawing.MarkShapes;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Figure;
 import strikeoff.report.page.IndexPage;
+import strikeoff.units.Numbers;
 
 /** Puts the page of a batch together. */
 final class IndexPages {
@@ -24,7 +25,7 @@ final class IndexPages {
 
   static IndexPage of(String title, List<IndexEntry> entries) {
     return new IndexPage(
-        Assets.head(title + ": print plans checked", "index.js"),
+        Assets.head(title + ": print plans checked", Assets.INDEX_SCRIPT),
         title,
         sentence(entries),
         figures(entries),
@@ -140,7 +141,7 @@ final class IndexPages {
         info.summary(),
         count[0],
         count[1],
-        String.format(Locale.ROOT, "%.0f %%", share * 100),
+        Numbers.plain(share * 100, 0) + " %",
         Patches.bar(share));
   }
 

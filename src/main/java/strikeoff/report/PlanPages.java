@@ -24,7 +24,7 @@ final class PlanPages {
     Timeline run = judged.facts().timeline();
     FindingCards findings = FindingCards.of(judged.findings(), judged.facts().layout());
     return new PlanPage(
-        Assets.head(judged.plan().title() + ": " + judged.verdict().text(), "plan.js"),
+        Assets.head(judged.plan().title() + ": " + judged.verdict().text(), Assets.PLAN_SCRIPT),
         plan.title(),
         judged.file(),
         cssClass(judged.verdict()),

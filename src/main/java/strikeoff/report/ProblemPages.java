@@ -20,7 +20,7 @@ final class ProblemPages {
       }
     }
     return new ProblemPage(
-        Assets.head(checked.file() + ": " + checked.verdict().text(), "plan.js"),
+        Assets.head(checked.file() + ": " + checked.verdict().text(), Assets.PLAN_SCRIPT),
         checked.file(),
         PlanPages.cssClass(checked.verdict()),
         checked.sentence(),

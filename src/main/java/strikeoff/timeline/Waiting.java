@@ -31,7 +31,7 @@ final class Waiting {
    * @param by who holds a hair-dryer; empty for the first of the crew
    */
   void until(Step step, Wait wait, Optional<String> by, String cause) {
-    if (stops(step) || wait.equals(Wait.NONE)) {
+    if (stops(step) || wait.isNone()) {
       return;
     }
     if (wait.air().isPresent()) {

@@ -1,6 +1,5 @@
 package strikeoff.units;
 
-import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -9,7 +8,7 @@ import java.util.regex.Pattern;
  * A number as people write it: {@code 1.5}, {@code 1/2}, {@code 1 1/2}, {@code 1½}. A fraction, so
  * that a third of a cup is exact until it is measured out.
  */
-record Amount(BigDecimal numerator, BigDecimal denominator) {
+final class Amount {
 
   /** At the start of a text; digits are bounded, so that matching and computing stay quick. */
   static final Pattern START =
@@ -17,24 +16,20 @@ record Amount(BigDecimal numerator, BigDecimal denominator) {
           "(?<sign>[-+]?)(?:(?:(?<whole>\\d{1,15}) )?(?<num>\\d{1,9})/(?<den>\\d{1,9})"
               + "|(?<decimal>\\d{1,15}(?:\\.\\d{1,15})?|\\.\\d{1,15}))(?![\\d.,]|/\\d)");
 
-  static Amount of(Matcher m) {
-    BigDecimal sign = m.group("sign").equals("-") ? BigDecimal.ONE.negate() : BigDecimal.ONE;
-    if (m.group("decimal") != null) {
-      return new Amount(new BigDecimal(m.group("decimal")).multiply(sign), BigDecimal.ONE);
-    }
-    BigDecimal den = new BigDecimal(m.group("den"));
-    BigDecimal num = new BigDecimal(m.group("num"));
-    if (m.group("whole") != null) {
-      num = num.add(new BigDecimal(m.group("whole")).multiply(den));
-    }
-    return new Amount(num.multiply(sign), den);
-  }
+  private Amount() {}
 
-  /** Signed, or empty where the denominator is zero. */
-  static Optional<Amount> safely(Matcher m) {
-    if (m.group("den") != null && new BigDecimal(m.group("den")).signum() == 0) {
+  /** What {@link #START} found, signed; empty where it divides by zero. */
+  static Optional<Fraction> of(Matcher m) {
+    double sign = m.group("sign").equals("-") ? -1 : 1;
+    if (m.group("decimal") != null) {
+      Fraction decimal = Fraction.decimal(m.group("decimal"));
+      return Optional.of(new Fraction(sign * decimal.of(), decimal.over()));
+    }
+    double den = Fraction.whole(m.group("den"));
+    if (den == 0) {
       return Optional.empty();
     }
-    return Optional.of(of(m));
+    double whole = m.group("whole") == null ? 0 : Fraction.whole(m.group("whole"));
+    return Optional.of(new Fraction(sign * (whole * den + Fraction.whole(m.group("num"))), den));
   }
 }

@@ -8,7 +8,7 @@ public final class Numbers {
 
   private static final long[] POWERS = {1, 10, 100, 1000, 10_000, 100_000, 1_000_000};
 
-  /** Below it a scaled number and its fraction are exact enough to tell a tie from none. */
+  /** Below it the middle between two scaled numbers is exact enough to tell a tie from none. */
   private static final double SMALL = 1e9;
 
   private Numbers() {}
@@ -21,11 +21,8 @@ public final class Numbers {
 
   /** At most {@code decimals} decimals, trailing zeros dropped. */
   public static String plain(double value, int decimals) {
-    double scaled = Math.abs(value) * POWERS[decimals];
-    double fraction = scaled - Math.floor(scaled);
-    // Only where it lies near the middle do the digits that Java gives a number decide.
-    if (scaled < SMALL && Math.abs(fraction - 0.5) > 1e-6) {
-      return text(value < 0, (long) Math.floor(scaled + 0.5), decimals);
+    if (Math.abs(value) * POWERS[decimals] < SMALL) {
+      return text(value < 0, rounded(Math.abs(value), decimals), decimals);
     }
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     if (rounded.signum() == 0) {
@@ -36,7 +33,22 @@ public final class Numbers {
 
   /** With just so many decimals, rounded like the others. */
   public static String fixed(double value, int decimals) {
+    if (Math.abs(value) * POWERS[decimals] < SMALL && decimals > 0) {
+      long scaled = rounded(Math.abs(value), decimals);
+      String digits = Long.toString(POWERS[decimals] + scaled % POWERS[decimals]).substring(1);
+      return (value < 0 && scaled > 0 ? "-" : "") + scaled / POWERS[decimals] + "." + digits;
+    }
     return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /**
+   * How many of the last decimal's units a small value has, ties away from zero. A tie is what is
+   * written as one: the double nearest to 1.005 lies below it, and yet becomes 1.01.
+   */
+  private static long rounded(double value, int decimals) {
+    long below = (long) Math.floor(value * POWERS[decimals]);
+    double tie = (below + 0.5) / POWERS[decimals];
+    return value >= tie ? below + 1 : below;
   }
 
   private static String text(boolean negative, long scaled, int decimals) {

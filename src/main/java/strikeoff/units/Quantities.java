@@ -1,6 +1,5 @@
 package strikeoff.units;
 
-import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -131,7 +130,7 @@ public final class Quantities {
   private static Parsed<Quantity> sum(
       String text, String written, Dimension dimension, boolean signed) {
     String rest = text;
-    BigDecimal total = BigDecimal.ZERO;
+    Fraction total = Fraction.ZERO;
     Unit last = null;
     Optional<String> note = Optional.empty();
     for (int part = 0; !rest.isEmpty(); part++) {
@@ -140,7 +139,7 @@ public final class Quantities {
         return Parsed.refused(
             part == 0 ? noNumber(rest, written, dimension) : noSum(written, dimension));
       }
-      Optional<Amount> amount = Amount.safely(number);
+      Optional<Fraction> amount = Amount.of(number);
       if (amount.isEmpty()) {
         return Parsed.refused(
             Script.quoted(written) + " divides by zero; " + dimension.expected() + " was expected");
@@ -155,13 +154,12 @@ public final class Quantities {
       Unit unit = ((Parsed.Value<Unit>) found).value();
       if (part > 0
           && (!dimension.adds()
-              || unit.times().compareTo(last.times()) >= 0
-                  && unit.over().compareTo(last.over()) <= 0
+              || unit.size().value() >= last.size().value()
               || part >= MOST_PARTS)) {
         return Parsed.refused(noSum(written, dimension));
       }
       note = note.or(unit::note);
-      total = total.add(unit.toBase(amount.get()));
+      total = total.plus(unit.toBase(amount.get()));
       last = unit;
       rest = tail.substring(next).strip();
     }
@@ -169,12 +167,8 @@ public final class Quantities {
   }
 
   private static Parsed<Quantity> inBounds(
-      BigDecimal total,
-      String written,
-      Dimension dimension,
-      boolean signed,
-      Optional<String> note) {
-    double base = total.doubleValue();
+      Fraction total, String written, Dimension dimension, boolean signed, Optional<String> note) {
+    double base = total.value();
     if (!signed && base < 0) {
       return Parsed.refused(
           Script.quoted(written) + " lies below zero; " + dimension.expected() + " was expected");

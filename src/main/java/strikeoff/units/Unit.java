@@ -1,24 +1,17 @@
 package strikeoff.units;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Optional;
 
 /**
  * A unit as people write it, with its exact size.
  *
  * @param symbol how the tool writes it
- * @param times size in the dimension's base unit is {@code times / over}; both exact
+ * @param size in the dimension's base unit, exact
  * @param zero where its zero lies, counted in this unit (32 for °F)
  * @param note what is taken for granted when it is written so, for example which cup
  */
 record Unit(
-    Dimension dimension,
-    String symbol,
-    BigDecimal times,
-    BigDecimal over,
-    BigDecimal zero,
-    Optional<String> note) {
+    Dimension dimension, String symbol, Fraction size, Fraction zero, Optional<String> note) {
 
   static Unit of(Dimension dimension, String symbol, String times) {
     return of(dimension, symbol, times, "1");
@@ -28,28 +21,21 @@ record Unit(
     return new Unit(
         dimension,
         symbol,
-        new BigDecimal(times),
-        new BigDecimal(over),
-        BigDecimal.ZERO,
+        Fraction.decimal(times).dividedBy(Fraction.decimal(over)),
+        Fraction.ZERO,
         Optional.empty());
   }
 
   Unit noted(String words) {
-    return new Unit(dimension, symbol, times, over, zero, Optional.of(words));
+    return new Unit(dimension, symbol, size, zero, Optional.of(words));
   }
 
   Unit withZero(String at) {
-    return new Unit(dimension, symbol, times, over, new BigDecimal(at), note);
+    return new Unit(dimension, symbol, size, Fraction.decimal(at), note);
   }
 
   /** An amount of this unit in the base unit. */
-  BigDecimal toBase(Amount amount) {
-    BigDecimal above =
-        amount.numerator().subtract(zero.multiply(amount.denominator())).multiply(times);
-    BigDecimal below = amount.denominator().multiply(over);
-    // Most quantities need no division, and a division costs more than all the rest of reading one.
-    return below.equals(BigDecimal.ONE)
-        ? above.round(MathContext.DECIMAL128)
-        : above.divide(below, MathContext.DECIMAL128);
+  Fraction toBase(Fraction amount) {
+    return amount.minus(zero).times(size);
   }
 }

@@ -23,6 +23,20 @@ class NumbersTest {
   }
 
   @Test
+  void keepsTheDecimalsThatAreAskedFor() {
+    Random random = new Random(8);
+    for (int i = 0; i < 100_000; i++) {
+      int decimals = random.nextInt(4);
+      double value = value(random, decimals);
+      String defined =
+          BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+      assertThat(Numbers.fixed(value, decimals))
+          .as("%s with %s decimals", value, decimals)
+          .isEqualTo(defined);
+    }
+  }
+
+  @Test
   void keepsWhatIsTooLargeForAQuickLook() {
     assertThat(Numbers.plain(123456789012.25, 1)).isEqualTo("123456789012.3");
     assertThat(Numbers.plain(-1e21, 0)).isEqualTo("-1000000000000000000000");
