@@ -1,0 +1,111 @@
+package strikeoff.build;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.objectweb.asm.Handle;
+import org.objectweb.asm.Opcodes;
+import org.objectweb.asm.tree.AbstractInsnNode;
+import org.objectweb.asm.tree.ClassNode;
+import org.objectweb.asm.tree.InvokeDynamicInsnNode;
+import org.objectweb.asm.tree.MethodInsnNode;
+import org.objectweb.asm.tree.MethodNode;
+
+/**
+ * Turns the calls of a class that the JVM links by a bootstrap method into calls of plain methods
+ * that take and return the same. What is not known to mean the same stays as it is.
+ */
+final class Calls {
+
+  private static final Handle LAMBDA =
+      bootstrap(
+          "java/lang/invoke/LambdaMetafactory",
+          "metafactory",
+          "(Ljava/lang/invoke/MethodHandles$Lookup;Ljava/lang/String;"
+              + "Ljava/lang/invoke/MethodType;Ljava/lang/invoke/MethodType;"
+              + "Ljava/lang/invoke/MethodHandle;Ljava/lang/invoke/MethodType;)"
+              + "Ljava/lang/invoke/CallSite;");
+
+  private static final Handle JOINED =
+      bootstrap(
+          "java/lang/invoke/StringConcatFactory",
+          "makeConcatWithConstants",
+          "(Ljava/lang/invoke/MethodHandles$Lookup;Ljava/lang/String;"
+              + "Ljava/lang/invoke/MethodType;Ljava/lang/String;[Ljava/lang/Object;)"
+              + "Ljava/lang/invoke/CallSite;");
+
+  private static final Handle RECORD =
+      bootstrap(
+          "java/lang/runtime/ObjectMethods",
+          "bootstrap",
+          "(Ljava/lang/invoke/MethodHandles$Lookup;Ljava/lang/String;"
+              + "Ljava/lang/invoke/TypeDescriptor;Ljava/lang/Class;Ljava/lang/String;"
+              + "[Ljava/lang/invoke/MethodHandle;)Ljava/lang/Object;");
+
+  private final ClassNode in;
+  private final String host;
+  private final Hierarchy types;
+  private final Map<String, byte[]> classes = new LinkedHashMap<>();
+  private int methods;
+
+  /**
+   * @param in the class, which changes
+   * @param host of its nest
+   */
+  Calls(ClassNode in, String host, Hierarchy types) {
+    this.in = in;
+    this.host = host;
+    this.types = types;
+  }
+
+  private static Handle bootstrap(String owner, String name, String descriptor) {
+    return new Handle(Opcodes.H_INVOKESTATIC, owner, name, descriptor, false);
+  }
+
+  /** New members of the nest, by name. */
+  Map<String, byte[]> classes() {
+    return classes;
+  }
+
+  /** True if anything changed. */
+  boolean rewrite() {
+    boolean changes = false;
+    for (MethodNode method : List.copyOf(in.methods)) {
+      for (AbstractInsnNode each : method.instructions.toArray()) {
+        if (each instanceof InvokeDynamicInsnNode call) {
+          Optional<MethodInsnNode> plain = plain(call);
+          plain.ifPresent(p -> method.instructions.set(call, p));
+          changes |= plain.isPresent();
+        }
+      }
+    }
+    return changes;
+  }
+
+  private Optional<MethodInsnNode> plain(InvokeDynamicInsnNode call) {
+    if (call.bsm.equals(LAMBDA)) {
+      String name = in.name + "$$Lambda" + classes.size();
+      return Lambda.of(call, in.name, types)
+          .map(
+              lambda -> {
+                classes.put(name, lambda.written(name, host));
+                return new MethodInsnNode(
+                    Opcodes.INVOKESTATIC, name, Lambda.MAKE, call.desc, false);
+              });
+    }
+    if (call.bsm.equals(JOINED)) {
+      return Optional.of(added(Joined.method("joined$" + methods++, call)));
+    }
+    if (call.bsm.equals(RECORD)) {
+      return Optional.of(added(RecordMethod.method("record$" + call.name, call)));
+    }
+    return Optional.empty();
+  }
+
+  private MethodInsnNode added(MethodNode method) {
+    in.methods.add(method);
+    boolean isInterface = (in.access & Opcodes.ACC_INTERFACE) != 0;
+    return new MethodInsnNode(Opcodes.INVOKESTATIC, in.name, method.name, method.desc, isInterface);
+  }
+}
