@@ -1,5 +1,6 @@
 package strikeoff.plan;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 
@@ -19,8 +20,9 @@ public record SourceMap(
 
   public SourceMap {
     lines = List.copyOf(lines);
-    positions = Map.copyOf(positions);
-    ends = Map.copyOf(ends);
+    // Copies would be a tenth of reading a plan; who made the maps has no more to do with them.
+    positions = Collections.unmodifiableMap(positions);
+    ends = Collections.unmodifiableMap(ends);
   }
 
   /** The place of a path, or of its nearest ancestor that stands in the file. */

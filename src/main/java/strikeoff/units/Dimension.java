@@ -1,5 +1,7 @@
 package strikeoff.units;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 
 /**
@@ -42,13 +44,25 @@ enum Dimension {
     this.make = make;
   }
 
-  static Dimension of(Class<? extends Quantity> type) {
-    for (Dimension d : values()) {
-      if (d.type == type) {
-        return d;
-      }
+  private static final Map<Class<? extends Quantity>, Dimension> BY_TYPE = new HashMap<>();
+
+  static {
+    for (Dimension dimension : values()) {
+      BY_TYPE.put(dimension.type, dimension);
     }
-    throw new IllegalArgumentException("not a quantity that is written: " + type);
+  }
+
+  /**
+   * What a type of quantity measures.
+   *
+   * @throws IllegalArgumentException if it is none that is written
+   */
+  static Dimension of(Class<? extends Quantity> type) {
+    Dimension dimension = BY_TYPE.get(type);
+    if (dimension == null) {
+      throw new IllegalArgumentException("not a quantity that is written: " + type);
+    }
+    return dimension;
   }
 
   Class<? extends Quantity> type() {

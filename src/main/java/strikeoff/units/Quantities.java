@@ -1,6 +1,8 @@
 package strikeoff.units;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,6 +22,14 @@ public final class Quantities {
       Pattern.compile("[-+]?\\d+(?:\\.\\d*)?[eE][-+]?\\d+(?![a-zA-Z]).*");
   private static final Pattern BETWEEN =
       Pattern.compile("[\\d.]+ ?[^\\d]*?(?:-|–|to) ?[\\d.]+ ?\\D*");
+
+  /** More are not kept, however many plans there are. */
+  private static final int MOST_KEPT = 4096;
+
+  /** What one plan says, others say too: a class writes {@code 3 min} a thousand times. */
+  private static final Map<Written, Parsed<Quantity>> KEPT = new ConcurrentHashMap<>();
+
+  private record Written(String text, Dimension dimension, boolean signed) {}
 
   private Quantities() {}
 
@@ -100,7 +110,22 @@ public final class Quantities {
     if (habit.isPresent()) {
       return Parsed.refused(habit.get());
     }
-    return sum(text, written, dimension, signed).map(type::cast);
+    return kept(text, written, dimension, signed).map(type::cast);
+  }
+
+  private static Parsed<Quantity> kept(
+      String text, String written, Dimension dimension, boolean signed) {
+    Written key = new Written(text, dimension, signed);
+    Parsed<Quantity> kept = KEPT.get(key);
+    if (kept != null) {
+      return kept;
+    }
+    Parsed<Quantity> read = sum(text, written, dimension, signed);
+    // A refusal quotes what was written, which may differ where the text is alike.
+    if (read instanceof Parsed.Value<Quantity> && KEPT.size() < MOST_KEPT) {
+      KEPT.put(key, read);
+    }
+    return read;
   }
 
   /** Ways of writing that are clear to people and yet not read, each with its own words. */

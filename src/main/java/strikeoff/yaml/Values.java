@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import strikeoff.units.Mass;
 import strikeoff.units.Pair;
 import strikeoff.units.Parsed;
@@ -101,18 +102,18 @@ public final class Values {
 
   /** A quantity of zero or more; temperatures and angles may lie below zero. */
   public static <Q extends Quantity> Expected<Q> quantity(Class<Q> type) {
-    return scalar(
+    return measured(
         Quantities.expected(type),
-        Quantities.parse(example(type), type).toOptional().orElseThrow(),
+        () -> Quantities.parse(example(type), type).toOptional().orElseThrow(),
         text -> Quantities.parse(text, type));
   }
 
   /** A quantity above zero. */
   public static <Q extends Quantity> Expected<Q> aboveZero(Class<Q> type) {
     Expected<Q> plain = quantity(type);
-    return scalar(
+    return measured(
         plain.words(),
-        plain.standIn(),
+        plain::standIn,
         text -> {
           Parsed<Q> parsed = Quantities.parse(text, type);
           return parsed.toOptional().filter(q -> q.base() <= 0).isPresent()
@@ -133,9 +134,9 @@ public final class Values {
    */
   public static Expected<Temperature> between(Temperature least, Temperature most, String bounds) {
     Expected<Temperature> plain = quantity(Temperature.class);
-    return scalar(
+    return measured(
         plain.words(),
-        plain.standIn(),
+        plain::standIn,
         text -> {
           Parsed<Temperature> parsed = Quantities.parse(text, Temperature.class);
           return parsed
@@ -150,9 +151,9 @@ public final class Values {
 
   private static <Q extends Quantity> Expected<Q> atMost(Class<Q> type, Q most, String else_) {
     Expected<Q> plain = quantity(type);
-    return scalar(
+    return measured(
         plain.words(),
-        plain.standIn(),
+        plain::standIn,
         text -> {
           Parsed<Q> parsed = Quantities.parse(text, type);
           return parsed.toOptional().filter(q -> q.base() > most.base() + 1e-12).isPresent()
@@ -208,9 +209,9 @@ public final class Values {
 
   /** A size such as {@code 54 x 74 cm}, both above zero. */
   public static Expected<Pair> size() {
-    return scalar(
+    return measured(
         "a size such as 54 x 74 cm",
-        Pair.size("1 x 1 cm").toOptional().orElseThrow(),
+        () -> Pair.size("1 x 1 cm").toOptional().orElseThrow(),
         text -> {
           Parsed<Pair> parsed = Pair.size(text);
           return parsed
@@ -260,6 +261,12 @@ public final class Values {
 
   /** A single value read by a function that gives words where it cannot. */
   public static <T> Expected<T> scalar(String words, T standIn, Function<String, Parsed<T>> parse) {
+    return measured(words, () -> standIn, parse);
+  }
+
+  /** The same with a stand-in that is made only where it is needed. */
+  private static <T> Expected<T> measured(
+      String words, Supplier<T> standIn, Function<String, Parsed<T>> parse) {
     return new Expected<>() {
       @Override
       public String words() {
@@ -268,7 +275,7 @@ public final class Values {
 
       @Override
       public T standIn() {
-        return standIn;
+        return standIn.get();
       }
 
       @Override

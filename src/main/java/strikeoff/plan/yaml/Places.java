@@ -7,54 +7,47 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
 import strikeoff.yaml.Node;
 
-/** Lists where each key and each list item of a document begins and ends. */
-final class Places {
+/**
+ * Where each key and each list item of a document begins, and where its value ends, just behind the
+ * last character.
+ */
+record Places(Map<PlanPath, Position> starts, Map<PlanPath, Position> ends) {
 
   /** No plan is deeper; deeper parts of a faulty file are not worth their long paths. */
   private static final int DEEPEST = 8;
 
-  private Places() {}
-
-  static Map<PlanPath, Position> of(Node root) {
-    Map<PlanPath, Position> places = new LinkedHashMap<>();
-    places.put(PlanPath.ROOT, root.at());
-    add(root, PlanPath.ROOT, 1, places, new LinkedHashMap<>());
+  /** In the document's order; the maps may be added to. */
+  static Places of(Node root) {
+    Places places = new Places(new LinkedHashMap<>(), new LinkedHashMap<>());
+    places.put(PlanPath.ROOT, root.at(), root.end());
+    places.add(root, PlanPath.ROOT, 1);
     return places;
   }
 
-  /** Just behind the last character of each value. */
-  static Map<PlanPath, Position> ends(Node root) {
-    Map<PlanPath, Position> ends = new LinkedHashMap<>();
-    ends.put(PlanPath.ROOT, root.end());
-    add(root, PlanPath.ROOT, 1, new LinkedHashMap<>(), ends);
-    return ends;
-  }
-
-  private static void add(
-      Node node,
-      PlanPath path,
-      int depth,
-      Map<PlanPath, Position> places,
-      Map<PlanPath, Position> ends) {
+  private void add(Node node, PlanPath path, int depth) {
     if (depth > DEEPEST) {
       return;
     }
     if (node instanceof Node.Mapping m) {
       for (Node.Entry e : m.entries().values()) {
         PlanPath below = path.key(e.key());
-        places.putIfAbsent(below, e.at());
-        ends.putIfAbsent(below, behind(e));
-        add(e.value(), below, depth + 1, places, ends);
+        put(below, e.at(), behind(e));
+        add(e.value(), below, depth + 1);
       }
     } else if (node instanceof Node.Sequence s) {
       List<Node> items = s.items();
       for (int i = 0; i < items.size(); i++) {
         PlanPath below = path.item(i);
-        places.putIfAbsent(below, items.get(i).at());
-        ends.putIfAbsent(below, items.get(i).end());
-        add(items.get(i), below, depth + 1, places, ends);
+        put(below, items.get(i).at(), items.get(i).end());
+        add(items.get(i), below, depth + 1);
       }
     }
+  }
+
+  /** Unless the path has a place already. */
+  void put(PlanPath path, Position start, Position end) {
+    starts.putIfAbsent(path, start);
+    ends.putIfAbsent(path, end);
   }
 
   /** A key without a value ends with itself. */

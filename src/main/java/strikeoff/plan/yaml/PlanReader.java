@@ -9,8 +9,6 @@ import strikeoff.plan.Cloth;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Seam;
@@ -77,23 +75,17 @@ public final class PlanReader {
       return new PlanReading.Unreadable(file, f.problems(), f.lines());
     }
     Node root = ((YamlReading.Document) yaml).root();
-    Map<PlanPath, Position> places = Places.of(root);
+    Places places = Places.of(root);
     Stocked stocked = Stocked.of(root, stock);
-    Map<PlanPath, Position> ends = Places.ends(root);
-    stocked
-        .places()
-        .forEach(
-            (path, use) -> {
-              places.putIfAbsent(path, use.at());
-              ends.putIfAbsent(path, use.end());
-            });
+    stocked.places().forEach((path, use) -> places.put(path, use.at(), use.end()));
     PrintPlan plan = new PlanReader(policy, bounds, reading).plan(stocked, stock, places);
     return reading.problems().none()
-        ? new PlanReading.Readable(plan, new SourceMap(file, yaml.lines(), places, ends))
+        ? new PlanReading.Readable(
+            plan, new SourceMap(file, yaml.lines(), places.starts(), places.ends()))
         : new PlanReading.Unreadable(file, reading.problems().sorted(), yaml.lines());
   }
 
-  private PrintPlan plan(Stocked stocked, Stock stock, Map<PlanPath, Position> places) {
+  private PrintPlan plan(Stocked stocked, Stock stock, Places places) {
     Node root = stocked.root();
     Assumptions assumptions = new Assumptions(policy);
     stocked.taken().forEach(assumptions::taken);
@@ -114,7 +106,7 @@ public final class PlanReader {
     Map<String, Design> designs = new DesignPart(draft).designs(f);
     Map<String, Arrangement> placements = new PlacementPart(draft, cloth, designs).placements(f);
     List<Step> run = new StepPart(draft, crew, seams, pastes, designs, placements).run(f);
-    List<Acceptance> acceptances = new AcceptPart(reading, places.keySet()).acceptances(f);
+    List<Acceptance> acceptances = new AcceptPart(reading, places.starts().keySet()).acceptances(f);
     PrintPlan plan =
         new PrintPlan(
             title,
