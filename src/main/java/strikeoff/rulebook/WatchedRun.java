@@ -1,9 +1,9 @@
 package strikeoff.rulebook;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.kie.api.KieBase;
 import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
@@ -16,7 +16,7 @@ import strikeoff.rulebook.own.RuleThread;
 /** One run of own rules, on a thread that nobody waits for longer than agreed. */
 final class WatchedRun {
 
-  /** More than the findings that anybody reads; a rule that fires so often goes round. */
+  /** More than the findings that anybody reads; one rule that fires so often goes round. */
   private static final int MOST_FIRINGS = 50_000;
 
   private static final long GRACE_MILLIS = 200;
@@ -28,8 +28,7 @@ final class WatchedRun {
   private volatile Optional<String> firing = Optional.empty();
   private volatile Throwable thrown;
   private volatile KieSession session;
-  private volatile boolean tooOften;
-  private volatile String mostOften = "";
+  private volatile Optional<String> goingRound = Optional.empty();
   private String failure = "";
   private boolean endless;
 
@@ -68,9 +67,9 @@ final class WatchedRun {
         failure = "it needs more memory than there is; it isn't run again";
       } else if (thrown != null) {
         failure = String.valueOf(Rulebook.rootOf(thrown)).lines().findFirst().orElse("");
-      } else if (tooOften) {
+      } else if (goingRound.isPresent()) {
         endless = true;
-        firing = Optional.of(mostOften);
+        firing = goingRound;
         failure = "it fired more than " + MOST_FIRINGS + " times; it isn't run again";
       }
     } catch (InterruptedException e) {
@@ -96,14 +95,10 @@ final class WatchedRun {
   }
 
   private void fire(KieSession running, List<?> facts) {
-    Firings firings = new Firings();
-    running.addEventListener(firings);
+    running.addEventListener(new Firings());
     running.setGlobal("reporter", reporter);
     facts.forEach(running::insert);
-    if (running.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
-      mostOften = firings.mostOften();
-      tooOften = true;
-    }
+    running.fireAllRules();
   }
 
   List<Report> reports() {
@@ -125,16 +120,19 @@ final class WatchedRun {
     return firing;
   }
 
-  /** Remembers which rule is firing. */
+  /** Remembers which rule is firing, and ends the run when one fires too often. */
   private final class Firings extends DefaultAgendaEventListener {
 
-    private final Map<String, Integer> counts = new TreeMap<>();
+    private final Map<String, Integer> counts = new HashMap<>();
 
     @Override
     public void beforeMatchFired(BeforeMatchFiredEvent event) {
       String id = event.getMatch().getRule().getName();
-      counts.merge(id, 1, Integer::sum);
       firing = Optional.of(id);
+      if (counts.merge(id, 1, Integer::sum) > MOST_FIRINGS) {
+        goingRound = firing;
+        event.getKieRuntime().halt();
+      }
       Thread.currentThread().setName("own rule " + id);
     }
 
@@ -142,13 +140,6 @@ final class WatchedRun {
     public void afterMatchFired(AfterMatchFiredEvent event) {
       firing = Optional.empty();
       Thread.currentThread().setName(NAME);
-    }
-
-    String mostOften() {
-      return counts.entrySet().stream()
-          .max(Map.Entry.comparingByValue())
-          .map(Map.Entry::getKey)
-          .orElse("");
     }
   }
 }

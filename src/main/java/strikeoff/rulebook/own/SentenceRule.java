@@ -41,6 +41,9 @@ final class SentenceRule {
   /** True once a condition was not understood: what it finds is then not known either. */
   private boolean unsure;
 
+  /** True while the line that lines with a dash would belong to was not understood. */
+  private boolean lost;
+
   SentenceRule(RuleFile file, Vocabulary words, List<RuleMistake> mistakes, int line, String name) {
     this.file = file;
     this.words = words;
@@ -58,6 +61,9 @@ final class SentenceRule {
 
   void condition(int at, String text) {
     if (text.startsWith("-")) {
+      if (lost) {
+        return;
+      }
       if (conditions.isEmpty()) {
         wrong(at, "a line that begins with “-” says more about the line before it");
         return;
@@ -75,6 +81,7 @@ final class SentenceRule {
       return;
     }
     Parsed<Condition> read = Condition.read(text, words);
+    lost = read instanceof Parsed.Refused;
     if (read instanceof Parsed.Refused<Condition> refused) {
       unsure = true;
       wrong(at, refused.message());

@@ -42,8 +42,8 @@ final class Whose {
 
   private static final Pattern FORM =
       Pattern.compile(
-          "whose\\s+(.+?)\\s+(is more than|is less than|is at least|is at most|is not|is|do not"
-              + " include|include)\\s+(.+)",
+          "whose\\s+(.+?)\\s+(is\\s+more\\s+than|is\\s+less\\s+than|is\\s+at\\s+least|is\\s+at\\s+most"
+              + "|is\\s+not|is|do\\s+not\\s+include|include)\\s+(.+)",
           Pattern.CASE_INSENSITIVE);
 
   /** What is no value, and the word that opens a block in the rules' language. */
@@ -164,6 +164,10 @@ final class Whose {
                   + (value.many() ? " include " : ordered ? " is more than " : " is ")
                   + value.kind().example()
                   + "”"));
+    }
+    if (value.kind() == Kind.NAME && !form.group(3).matches(Kind.NAME.regex())) {
+      // It would take all that follows into the name: “reeds” and whose mesh is 43/cm.
+      return Optional.empty();
     }
     return Optional.of(
         value.kind().read(form.group(3)).map(v -> value.access() + " " + operator + " " + v));

@@ -1,0 +1,282 @@
+package strikeoff.rulebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.drools.model.DSL.declarationOf;
+import static org.drools.model.DSL.globalOf;
+import static org.drools.model.DSL.on;
+import static org.drools.model.PatternDSL.pattern;
+import static org.drools.model.PatternDSL.rule;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.drools.model.Drools;
+import org.drools.model.Global;
+import org.drools.model.Rule;
+import org.drools.model.Variable;
+import org.drools.model.functions.Predicate1;
+import org.drools.model.impl.ModelImpl;
+import org.drools.modelcompiler.consequence.DroolsImpl;
+import org.junit.jupiter.api.Test;
+import strikeoff.findings.Reported;
+import strikeoff.findings.RuleFault;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.rulebook.Rulebook.Judgement;
+import strikeoff.rulebook.own.OwnRule;
+import strikeoff.rulebook.own.OwnRules;
+import strikeoff.rulebook.own.RuleMistake;
+import strikeoff.rulebook.own.RuleMistakes;
+
+/** How a studio's own rules are run, with rules that need no compiler. */
+class OwnBookRunsTest {
+
+  private static final Global<Reporter> REPORTER =
+      globalOf(Reporter.class, "rules.bench", "reporter");
+
+  /** A fact for the rules made here. */
+  public record Gap(int mm, PlanPath path) implements Evidence {}
+
+  private static Gap gap(int mm) {
+    return new Gap(mm, new PlanPath("placements"));
+  }
+
+  /** What a rule of these tests does when it has found a gap. */
+  private interface Then {
+    void run(Drools drools, Gap gap, Reporter reporter);
+  }
+
+  private static final Then REPORT =
+      (drools, gap, reporter) -> reporter.report(((DroolsImpl) drools).getRule(), gap);
+
+  private static Rule made(String id, Predicate1<Gap> condition, Then then) {
+    Variable<Gap> gap = declarationOf(Gap.class);
+    return rule("rules.bench", id)
+        .metadata("severity", "\"risk\"")
+        .metadata("summary", "\"s\"")
+        .metadata("because", "\"b\"")
+        .metadata("message", "\"gap of {mm} mm\"")
+        .metadata("remedy", "\"r\"")
+        .metadata("source", "\"common practice, no source\"")
+        .build(pattern(gap).expr(condition), on(gap, REPORTER).execute(then::run));
+  }
+
+  private static OwnRules own(Rule... rules) {
+    ModelImpl model = new ModelImpl("rules.bench");
+    List<OwnRule> texts = new ArrayList<>();
+    for (Rule one : rules) {
+      model.addRule(one);
+      texts.add(
+          new OwnRule(one.getName(), "rules/bench/own.drl", 7, List.of(), List.of("bench/least")));
+    }
+    model.addGlobal(REPORTER);
+    return new OwnRules(texts, List.of(model), false);
+  }
+
+  private static Rulebook book(double seconds, Rule... rules) throws RuleMistakes {
+    return Rulebook.of(List.of()).with(own(rules), seconds);
+  }
+
+  private static final Rule SOUND = made("bench/sound", gap -> gap.mm() > 1, REPORT);
+
+  @Test
+  void theOwnRulesSeeWhatTheBuiltInOnesSeeAndMore() throws RuleMistakes {
+    Judgement judgement = book(5, SOUND).judge(List.of(gap(2)), List.of(gap(3), gap(1)));
+    assertThat(judgement.reported())
+        .extracting(Reported::message)
+        .containsExactlyInAnyOrder("gap of 2 mm", "gap of 3 mm");
+    assertThat(judgement.faults()).isEmpty();
+  }
+
+  @Test
+  void ownRulesStandInTheirPlaceAmongTheBuiltInOnes() throws RuleMistakes {
+    Rulebook book = Rulebook.builtIn().with(own(SOUND), 5);
+    assertThat(book.rules()).extracting(r -> r.id()).isSorted().contains("bench/sound");
+    assertThat(book.rules()).hasSize(Rulebook.builtIn().rules().size() + 1);
+    assertThat(book.rule("bench/sound").orElseThrow().limits()).containsExactly("bench/least");
+    assertThat(book.own().rules()).extracting(OwnRule::id).containsExactly("bench/sound");
+    assertThat(book.judge(List.of(gap(2))).reported()).as("built-in rules alone").isEmpty();
+  }
+
+  @Test
+  void withoutOwnRulesTheBookIsAsItWas() throws RuleMistakes {
+    Rulebook book = Rulebook.of(List.of());
+    assertThat(book.with(OwnRules.NONE, 5)).isSameAs(book);
+    assertThat(book.own()).isEqualTo(OwnRules.NONE);
+    assertThat(book.judge(List.of(gap(2)), List.of(gap(3))).reported()).isEmpty();
+  }
+
+  @Test
+  void aRuleOfAnotherFormIsToldAtItsLine() {
+    RuleMistakes wrong =
+        catchThrowableOfType(
+            RuleMistakes.class, () -> book(5, SOUND, made("other/sound", gap -> true, REPORT)));
+    assertThat(wrong.all())
+        .extracting(RuleMistake::text)
+        .containsExactly("rules/bench/own.drl:7: rule other/sound stands in package rules.bench");
+  }
+
+  @Test
+  void aRuleThatStandsInNoFileIsToldToo() {
+    OwnRules made = own(made("other/sound", gap -> true, REPORT));
+    RuleMistakes wrong =
+        catchThrowableOfType(
+            RuleMistakes.class,
+            () ->
+                Rulebook.of(List.of())
+                    .with(
+                        new OwnRules(
+                            List.of(new OwnRule("bench/x", "f", 1, List.of(), List.of())),
+                            made.models(),
+                            false),
+                        5));
+    assertThat(wrong.all())
+        .extracting(RuleMistake::text)
+        .containsExactly("rules: rule other/sound stands in package rules.bench");
+  }
+
+  @Test
+  void aFaultNamesTheRuleAndItsDeepestCauseInOneLine() throws RuleMistakes {
+    Judgement judgement =
+        book(
+                5,
+                SOUND,
+                made(
+                    "bench/breaks",
+                    gap -> true,
+                    (drools, gap, reporter) -> {
+                      throw new IllegalStateException(
+                          "outer", new IllegalArgumentException("no mesh\nsecond line"));
+                    }))
+            .judge(List.of(), List.of(gap(2)));
+    assertThat(judgement.reported()).hasSize(1);
+    assertThat(judgement.faults())
+        .containsExactly(
+            new RuleFault("bench/breaks", "java.lang.IllegalArgumentException: no mesh"));
+  }
+
+  @Test
+  void aRuleThatFailsOnOnePlanIsTriedOnTheNext() throws RuleMistakes {
+    AtomicInteger tries = new AtomicInteger();
+    Rulebook book =
+        book(
+            5,
+            SOUND,
+            made(
+                "bench/breaks-once",
+                gap -> true,
+                (drools, gap, reporter) -> {
+                  if (tries.incrementAndGet() == 1) {
+                    throw new IllegalStateException("no");
+                  }
+                  REPORT.run(drools, gap, reporter);
+                }));
+    assertThat(book.judge(List.of(), List.of(gap(2))).faults()).hasSize(1);
+    Judgement second = book.judge(List.of(), List.of(gap(2)));
+    assertThat(second.faults()).isEmpty();
+    assertThat(second.reported()).hasSize(2);
+  }
+
+  @Test
+  void whatFailsInItsConditionIsFoundByTryingEachAlone() throws RuleMistakes {
+    Judgement judgement =
+        book(
+                5,
+                SOUND,
+                made(
+                    "bench/breaks",
+                    gap -> {
+                      throw new IllegalStateException("too deep");
+                    },
+                    REPORT),
+                made("bench/wide", gap -> gap.mm() > 10, REPORT))
+            .judge(List.of(), List.of(gap(20)));
+    assertThat(judgement.reported())
+        .extracting(r -> r.rule().id())
+        .containsExactlyInAnyOrder("bench/sound", "bench/wide");
+    assertThat(judgement.faults()).extracting(RuleFault::rule).containsExactly("bench/breaks");
+  }
+
+  @Test
+  void aRuleMayFireAsOftenAsThereAreFindingsToReadAndNotRoundAndRound() throws RuleMistakes {
+    Rule often = made("bench/often", gap -> true, (drools, gap, reporter) -> {});
+    Rulebook book = book(60, often, made("bench/first", gap -> gap.mm() > 90, REPORT));
+    assertThat(book.judge(List.of(), numbered(50_000)).faults()).isEmpty();
+    assertThat(book.judge(List.of(), numbered(50_001)).faults())
+        .containsExactly(
+            new RuleFault("bench/often", "it fired more than 50000 times; it isn't run again"));
+    assertThat(book.judge(List.of(), List.of(gap(99))).reported())
+        .as("the others still are")
+        .hasSize(1);
+    assertThat(book.judge(List.of(), List.of(gap(99))).faults())
+        .extracting(RuleFault::rule)
+        .containsExactly("bench/often");
+  }
+
+  @Test
+  void manyRulesThatEachFireOftenGoNotRound() throws RuleMistakes {
+    Then nothing = (drools, gap, reporter) -> {};
+    Rulebook book =
+        book(60, made("bench/one", gap -> true, nothing), made("bench/two", gap -> true, nothing));
+    // 80,000 firings in all.
+    assertThat(book.judge(List.of(), numbered(40_000)).faults()).isEmpty();
+  }
+
+  /** Facts that differ, since the engine may take equal ones for one. */
+  private static List<Gap> numbered(int count) {
+    List<Gap> gaps = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      gaps.add(new Gap(2, new PlanPath("placements[" + i + "]")));
+    }
+    return gaps;
+  }
+
+  @Test
+  void whoeverLooksAtThreadsSeesWhichRuleFires() throws RuleMistakes {
+    List<String> seen = Collections.synchronizedList(new ArrayList<>());
+    Rule looks =
+        made(
+            "bench/looks",
+            gap -> seen.add(Thread.currentThread().getName()),
+            (drools, gap, reporter) -> seen.add(Thread.currentThread().getName()));
+    book(5, looks).judge(List.of(), List.of(gap(2)));
+    assertThat(seen).containsExactly("own rules", "own rule bench/looks");
+  }
+
+  @Test
+  void aRuleThatIsInterruptedAtTheEndOfItsTimeIsToldWithThatTime() throws RuleMistakes {
+    Rule sleeps =
+        made(
+            "bench/sleeps",
+            gap -> gap.mm() > 1,
+            (drools, gap, reporter) -> {
+              try {
+                Thread.sleep(60_000);
+              } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+              }
+            });
+    Rulebook book = book(0.3, SOUND, sleeps);
+    Judgement judgement = book.judge(List.of(), List.of(gap(2)));
+    assertThat(judgement.reported()).hasSize(1);
+    assertThat(judgement.faults())
+        .containsExactly(
+            new RuleFault("bench/sleeps", "it had not ended after 0.3 s; it isn't run again"));
+    assertThat(book.judge(List.of(), List.of(gap(2))).faults()).hasSize(1);
+  }
+
+  @Test
+  void aRunThatIsInterruptedSaysSoAndStaysInterrupted() {
+    Thread.currentThread().interrupt();
+    WatchedRun run =
+        WatchedRun.of(
+            org.drools.modelcompiler.KieBaseBuilder.createKieBaseFromModel(own(SOUND).models()),
+            List.of(gap(2)),
+            5_000);
+    assertThat(Thread.interrupted()).isTrue();
+    assertThat(run.failure()).contains("the run was interrupted");
+    assertThat(run.endless()).isFalse();
+  }
+}
