@@ -42,11 +42,12 @@ final class OnTable {
 
   /** Takes the cloth off the table; without a person nobody stands by. */
   void takeUp(Step step, Task.Kind kind, Span lasts, Optional<String> person, int films) {
+    long idleFrom = shop.clothFree();
     Task task =
         person.isPresent()
             ? shop.onCloth(step, kind, step.title(), lasts, person.get())
             : shop.clothAlone(step, kind, step.title(), Workshop.seconds(lasts));
-    taken.add(new Taken(step, kind, task.start().seconds(), films));
+    taken.add(new Taken(step, kind, task.start().seconds(), idleFrom, films));
     stretch = Optional.empty();
     loaded = false;
   }
@@ -76,8 +77,9 @@ final class OnTable {
       }
       loaded = true;
     } else {
+      long idleFrom = shop.clothFree();
       Task task = shop.onCloth(step, Task.Kind.MOVE, moveTo(from), moving, person);
-      taken.add(new Taken(step, Task.Kind.MOVE, task.start().seconds(), films));
+      taken.add(new Taken(step, Task.Kind.MOVE, task.start().seconds(), idleFrom, films));
     }
     stretch = Optional.of(new Stretch(from, table));
   }
@@ -100,7 +102,9 @@ final class OnTable {
   /**
    * The cloth moved or left the table.
    *
+   * @param idleFrom second from which it lay there with nothing done to it: a wait put in before
+   *     begins then, and not when whoever takes the cloth up is free
    * @param filmsBefore how many impressions had been made
    */
-  record Taken(Step step, Task.Kind kind, long second, int filmsBefore) {}
+  record Taken(Step step, Task.Kind kind, long second, long idleFrom, int filmsBefore) {}
 }

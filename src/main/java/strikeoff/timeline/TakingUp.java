@@ -131,8 +131,8 @@ final class TakingUp {
     Impression slowest = occasion.slowest();
     Reached safe = occasion.safe();
     Moment now = new Moment(taken.second());
-    Remedy surely = remedy(taken, safe.latest().since(now));
-    Remedy remedy = safe.best().compareTo(now) > 0 ? remedy(taken, safe.best().since(now)) : surely;
+    Remedy surely = remedy(taken, safe.latest());
+    Remedy remedy = safe.best().compareTo(now) > 0 ? remedy(taken, safe.best()) : surely;
     return new TakenUpWet(
         taken.kind(),
         done(taken.kind()),
@@ -159,7 +159,8 @@ final class TakingUp {
         marks(occasion.wet()));
   }
 
-  private static Remedy remedy(Taken taken, Span missing) {
+  private static Remedy remedy(Taken taken, Moment safe) {
+    Span missing = safe.since(new Moment(taken.idleFrom()));
     long minutes = (long) missing.wholeMinutesUp().minutes();
     if (taken.step() instanceof Step.Print print) {
       Wait present = print.beforeMoving();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import strikeoff.drying.DryingClock.States;
 import strikeoff.drying.FilmNeed;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Cloth;
+import strikeoff.plan.Design;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
@@ -37,7 +39,9 @@ final class WetCloth {
   private final Map<Dryness, List<Printed>> pending = new HashMap<>();
   private final Map<Dryness, Tests> tested = new EnumMap<>(Dryness.class);
   private final Map<Dryness, Map<Integer, Long>> feltAlone = new EnumMap<>(Dryness.class);
-  private final Map<Recipe, FilmNeed> needs = new HashMap<>();
+
+  /** By identity: films of one separation dry alike, and every impression asks. */
+  private final Map<Design.Separation, FilmNeed> needs = new IdentityHashMap<>();
 
   WetCloth(PrintPlan plan, Policy policy, long start) {
     this.policy = policy;
@@ -54,13 +58,12 @@ final class WetCloth {
 
   /** What the film of an impression must lose; its deposit is the best value of the estimate. */
   FilmNeed need(Footprint footprint) {
-    int pulls = footprint.separation().pulls();
     return needs.computeIfAbsent(
-        new Recipe(footprint.screen().name(), footprint.paste().name(), pulls),
-        r -> {
+        footprint.separation(),
+        separation -> {
           double laidDown =
               Deposit.of(footprint.screen(), footprint.paste(), ground, policy)
-                  .afterPulls(pulls)
+                  .afterPulls(separation.pulls())
                   .best();
           return drying.need(footprint.paste(), new ArealMass(laidDown));
         });
@@ -209,25 +212,6 @@ final class WetCloth {
       int at = Arrays.binarySearch(seconds, 0, count, second);
       int next = at >= 0 ? at : -at - 1;
       return next < count ? seconds[next] : Long.MAX_VALUE;
-    }
-  }
-
-  /**
-   * The key of every impression's film: those of one screen, paste and number of pulls dry alike.
-   */
-  private record Recipe(String screen, String paste, int pulls) {
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Recipe recipe
-          && recipe.pulls == pulls
-          && recipe.screen.equals(screen)
-          && recipe.paste.equals(paste);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * (31 * screen.hashCode() + paste.hashCode()) + pulls;
     }
   }
 }

@@ -58,6 +58,7 @@ final class PrintDay {
   private boolean closed;
   private double length = 1000;
   private double humidity = 0.5;
+  private double celsius = 20;
   private Draught air = Draught.STILL;
   private Equipment equipment = new Equipment(1, 1, 1, 10, at("equipment"));
   private Hours hours = new Hours(List.of(new Hours.Day(540, 1020)), at("hours"));
@@ -95,6 +96,17 @@ final class PrintDay {
 
   PrintDay humidity(double share) {
     humidity = share;
+    return this;
+  }
+
+  PrintDay temperature(double celsius) {
+    this.celsius = celsius;
+    return this;
+  }
+
+  /** Air moves all day, at a speed in m/s. */
+  PrintDay blown(double speed) {
+    air = new Draught(Draught.By.STATED, new AirSpeed(speed));
     return this;
   }
 
@@ -351,7 +363,7 @@ final class PrintDay {
             Optional.empty(),
             Optional.ofNullable(stations),
             at("table")),
-        new Room(new Temperature(20), new Share(humidity), air, at("room")),
+        new Room(new Temperature(celsius), new Share(humidity), air, at("room")),
         new Crew(List.of("Wren", "Tam"), at("crew")),
         hours,
         new Handling(

@@ -210,6 +210,252 @@ class TogetherTest {
         .satisfies(b -> assertThat(b.busy().seconds()).isCloseTo(920, offset(1e-6)));
   }
 
+  /**
+   * Shells are laid over the herons, so that their frames come down on films of the pass before.
+   */
+  private static PrintDay shellsOnHerons(double minutes) {
+    return new PrintDay(Medium.DYE)
+        .table(400)
+        .paste("blue", 10, 60)
+        .paste("ink", 10, 60)
+        .design("heron", 30, 40, 10, "s1=blue")
+        .design("shell", 20, 20, 5, "s2=ink")
+        .series("herons", "heron", 2, 60, 20)
+        .placed("shells", "shell", 25, 25, 140, 25)
+        .printTogether(
+            "herons, shells",
+            Step.Order.BY_COLOUR,
+            false,
+            0,
+            PrintDay.minutes(minutes),
+            Until.NO_WAIT);
+  }
+
+  @Test
+  void aFrameOnAnEarlierPassesFilmWaitsForItAndOneBesideItDoesNot() {
+    // Shell 1 lies on heron 1, off at 50 s and let dry to 770. Shell 2 lies at 140 cm and its frame
+    // from 135, heron 2 ends at 110: but Tam prints in order.
+    assertThat(lifts(shellsOnHerons(12).timeline()))
+        .containsExactly(
+            "Wren herons 1 50", "Wren herons 2 100", "Tam shells 1 820", "Tam shells 2 870");
+  }
+
+  @Test
+  void theWaitBetweenPassesIsTheOneToLengthen() {
+    // Let dry 2 min only: shell 1 starts at 170 s and is down at 190; blue is safe at 650.
+    assertThat(shellsOnHerons(2).timeline().evidence())
+        .filteredOn(WetContact.class::isInstance)
+        .map(WetContact.class::cast)
+        .singleElement()
+        .satisfies(
+            c -> {
+              assertThat(c.laterMotif() + " on " + c.earlierMotif())
+                  .isEqualTo("shells 1 on herons 1");
+              assertThat(c.shortBest().seconds()).isEqualTo(460);
+              // 2 min and 7.67
+              assertThat(c.remedy().text()).isEqualTo("`dry between colours: 10 min` in step 1");
+            });
+  }
+
+  @Test
+  void screensThatHoldAnotherPasteAreWashedBeforeAnybodyPrints() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .table(400)
+            .paste("blue", 1, 60)
+            .paste("ink", 1, 60)
+            .paste("rust", 1, 60)
+            .design("heron", 30, 40, 2, "s1=blue")
+            .design("shell", 30, 40, 2, "s1=ink", "s2=rust")
+            .placed("heron", "heron", 20, 20)
+            .placed("shell", "shell", 100, 20)
+            .print("heron")
+            .printTogether("shell", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    // Heron off at 9:15:50; s1 is washed to 9:25:50 and dry at 9:55:50. Ink to 9:56:40, rust after.
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.WASH_SCREEN)
+        .first()
+        .satisfies(t -> assertThat(t.what()).isEqualTo("wash out s1"))
+        .satisfies(t -> assertThat(t.start().since(Moment.of(1, 555)).seconds()).isEqualTo(50));
+    assertThat(lifts(day))
+        .containsExactly("Wren heron 1 50", "Wren shell 1 2500", "Tam shell 1 2550");
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.WAIT)
+        .singleElement()
+        .satisfies(t -> assertThat(t.what()).isEqualTo("screen s1 is free"))
+        .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(40));
+    // What decides when it ends: the washed screen, and not the wait that stands in its place.
+    assertThat(figures(day).chain().links())
+        .extracting(link -> link.what() + " " + link.times())
+        // Wren, who prints ink, washes that screen meanwhile: rust holds nobody up.
+        .containsExactly(
+            "lay the cloth on the table 1",
+            "printing with s1 1",
+            "wash out s1 2",
+            "s1 dries 1",
+            "printing with s1 1",
+            "wash out s2 1");
+  }
+
+  @Test
+  void aPasteThatIsStillBeingMixedIsWaitedForByEverybody() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .table(400)
+            .unmixedPaste("blue")
+            .unmixedPaste("ink")
+            .design("heron", 30, 40, 2, "s1=ink")
+            .placed("heron", "heron", 20, 20)
+            .step(
+                n ->
+                    new Step.Mix(
+                        n,
+                        List.of("blue", "ink"),
+                        Optional.empty(),
+                        Optional.of("Tam"),
+                        new PlanPath("run[0]")))
+            .printTogether("heron", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    // Tam mixes blue to 9:10 and ink to 9:20, Wren lays the cloth to 9:15: ink from 9:20.
+    assertThat(lifts(day)).containsExactly("Wren heron 1 350");
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.WAIT)
+        .singleElement()
+        .satisfies(t -> assertThat(t.what()).isEqualTo("paste ink is mixed"))
+        .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(5));
+    assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
+    assertThat(figures(day).chain().links())
+        .extracting(CriticalChain.Link::what)
+        .containsExactly("mix blue", "mix ink", "printing with s1", "wash out s1");
+  }
+
+  @Test
+  void aPasteThatNobodyMixesIsToldOnceThoughTwoPrintWithIt() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .table(400)
+            .unmixedPaste("blue")
+            .paste("ink", 1, 60)
+            .design("heron", 30, 40, 2, "s1=blue", "s2=ink")
+            .series("herons", "heron", 2, 60, 20)
+            .printTogether("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    assertThat(day.evidence())
+        .filteredOn(CannotStart.class::isInstance)
+        .map(CannotStart.class::cast)
+        .singleElement()
+        .satisfies(
+            stuck -> {
+              assertThat(stuck.why()).isEqualTo(CannotStart.Why.NEVER_MIXED);
+              assertThat(stuck.waitsFor()).isEqualTo("paste blue");
+              assertThat(stuck.cure()).contains("write a mix step before step 1");
+            });
+    assertThat(day.impressions()).hasSize(4);
+  }
+
+  @Test
+  void aPasteMixedTooLateIsToldWithItsStep() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .unmixedPaste("blue")
+            .design("heron", 30, 40, 2, "s1=blue")
+            .placed("heron", "heron", 20, 20)
+            .print("heron")
+            .mix("blue")
+            .timeline();
+    assertThat(day.evidence())
+        .filteredOn(CannotStart.class::isInstance)
+        .map(CannotStart.class::cast)
+        .singleElement()
+        .satisfies(
+            stuck -> {
+              assertThat(stuck.why()).isEqualTo(CannotStart.Why.MIXED_LATER);
+              assertThat(stuck.waitsFor()).isEqualTo("paste blue, mixed in step 2");
+              assertThat(stuck.cure()).isEqualTo("move the mix step before step 1");
+            });
+  }
+
+  @Test
+  void framesThatTakeTwoToLayArePrintedByOneAfterTheOther() {
+    // 110 cm of frame; more than 90 takes two people
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .table(400)
+            .paste("blue", 1, 60)
+            .paste("ink", 1, 60)
+            .design("border", 90, 40, 10, "s1=blue", "s2=ink")
+            .series("border", "border", 2, 110, 10)
+            .printTogether("border", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    assertThat(day.impressions()).extracting(Impression::person).containsOnly("Wren");
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.PRINT)
+        .allSatisfy(t -> assertThat(t.helper()).contains("Tam"));
+    assertThat(lifts(day))
+        .containsExactly(
+            "Wren border 1 50", "Wren border 2 100", "Wren border 1 150", "Wren border 2 200");
+  }
+
+  @Test
+  void aFrameOfTheLengthThatOneLaysTakesNobodyElse() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .paste("blue", 1, 60)
+            .design("border", 70, 40, 10, "s1=blue")
+            .placed("border", "border", 20, 20)
+            .print("border")
+            .timeline();
+    assertThat(day.tasks()).noneMatch(t -> t.helper().isPresent());
+  }
+
+  @Test
+  void aPauseIsForEachPersonBetweenTwoOfTheirOwn() {
+    Timeline day =
+        herons(2, "s1=blue", "s2=ink")
+            .printTogether("herons", Step.Order.BY_COLOUR, false, 1, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    // Wren: blue 1 to 50 s, a pause of 60 s, blue 2 from 110 to 160. Tam: ink 1 from 50 to 100, a
+    // pause to 160, and blue 2 is off by then: to 210.
+    assertThat(lifts(day))
+        .containsExactly(
+            "Wren herons 1 50", "Tam herons 1 100", "Wren herons 2 160", "Tam herons 2 210");
+  }
+
+  @Test
+  void inAirThatDriesNothingTwoPeopleGiveUpTooAndSayWhy() {
+    Timeline day =
+        new PrintDay(Medium.PAINT)
+            .humidity(1)
+            .table(400)
+            .paste("blue")
+            .paste("ink")
+            .design("heron", 30, 40, 2, "s1=blue", "s2=ink")
+            .series("herons", "heron", 2, 60, 20)
+            .printTogether(
+                "herons",
+                Step.Order.BY_COLOUR,
+                false,
+                0,
+                PrintDay.until(Until.Dryness.FRAME_SAFE),
+                Until.NO_WAIT)
+            .timeline();
+    assertThat(day.impressions()).extracting(Impression::person).containsOnly("Wren");
+    assertThat(day.evidence())
+        .filteredOn(CannotStart.class::isInstance)
+        .map(CannotStart.class::cast)
+        .singleElement()
+        .satisfies(stuck -> assertThat(stuck.why()).isEqualTo(CannotStart.Why.NEVER_DRY));
+  }
+
+  private static RunFigures figures(Timeline day) {
+    return day.evidence().stream()
+        .filter(RunFigures.class::isInstance)
+        .map(RunFigures.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static PrintDay herons(int count, String... colours) {
     return new PrintDay(Medium.DYE)
         .table(400)

@@ -1,0 +1,202 @@
+package strikeoff.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import strikeoff.plan.Hours;
+import strikeoff.plan.Medium;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.units.Span;
+import strikeoff.units.Temperature;
+
+/** Opening hours, nights and waits; loading takes 15 min, an impression 50 s, washing 10 min. */
+class HoursTest {
+
+  private static PrintDay heron(int opens, int closes) {
+    return new PrintDay(Medium.DYE)
+        .hours(opens, closes)
+        .paste("blue", 10, 60)
+        .design("heron", 30, 40, 10, "s1=blue")
+        .series("herons", "heron", 1, 60, 20);
+  }
+
+  private static final Hours NINE_TO_TEN =
+      new Hours(List.of(new Hours.Day(540, 600)), new PlanPath("hours"));
+
+  @Test
+  void workThatEndsAtClosingTimeEndsInTime() {
+    // 9:00 load, 9:15 dry, print 50 s and wash 10 min up to 10:00:00 sharp
+    assertThat(late(heron(9, 10).dry(34 + 10 / 60.0).print("herons"))).isEmpty();
+    assertThat(late(heron(9, 10).dry(34 + 11 / 60.0).print("herons")))
+        .singleElement()
+        .satisfies(
+            day -> {
+              assertThat(day.over().seconds()).isCloseTo(1, offset(1e-6));
+              assertThat(day.day()).isEqualTo(1);
+              assertThat(day.step()).isEqualTo(2);
+              assertThat(day.title()).isEqualTo("print herons");
+              assertThat(day.opens().clock()).isEqualTo("09:00");
+              assertThat(day.closes().clock()).isEqualTo("10:00");
+              assertThat(day.ends().clock()).isEqualTo("10:00");
+            });
+  }
+
+  @Test
+  void theStepThatIsAtWorkWhenTheRoomClosesIsTold() {
+    // 9:15 and 44.5 min: the first print is at work when it strikes ten, the second after it
+    assertThat(late(heron(9, 10).dry(44.5).print("herons").print("herons")))
+        .singleElement()
+        .satisfies(day -> assertThat(day.step()).isEqualTo(2))
+        // 9:59:30, two prints of 50 s, and the wash of 10 min
+        .satisfies(day -> assertThat(day.over().seconds()).isEqualTo(11 * 60 + 10));
+  }
+
+  @Test
+  void workBeforeTheOpeningBelongsToTheDayBefore() {
+    assertThat(Session.of(Moment.of(2, 540), NINE_TO_TEN)).isEqualTo(2);
+    assertThat(Session.of(Moment.of(2, 539), NINE_TO_TEN)).isEqualTo(1);
+    assertThat(Session.of(Moment.of(1, 539), NINE_TO_TEN)).as("no day before").isEqualTo(1);
+    assertThat(Session.of(Moment.of(3, 60), NINE_TO_TEN)).isEqualTo(2);
+  }
+
+  @Test
+  void nobodyWaitsWhileTheRoomIsClosed() {
+    // 9:50 to 10:20 on day 1, and to 9:15 of day 2: 10 min before closing, 15 after opening
+    assertThat(open(1, 590, 1, 620)).isEqualTo(10 * 60);
+    assertThat(open(1, 590, 2, 555)).isEqualTo(10 * 60 + 15 * 60);
+    assertThat(open(1, 600, 2, 540)).isZero();
+    assertThat(open(1, 500, 1, 570)).isEqualTo(30 * 60);
+    // a whole day between
+    assertThat(open(1, 590, 3, 550)).isEqualTo((10 + 60 + 10) * 60);
+  }
+
+  private static long open(int day, int minute, int toDay, int toMinute) {
+    return Use.open(
+        Moment.of(day, minute).seconds(), Moment.of(toDay, toMinute).seconds(), NINE_TO_TEN);
+  }
+
+  @Test
+  void whatIsWaitedForIsToldLongestFirst() {
+    MostlyWaiting told =
+        heron(9, 17)
+            .dry(PrintDay.minutes(20), null)
+            .print("herons")
+            .dry(PrintDay.minutes(60), null)
+            .timeline()
+            .evidence()
+            .stream()
+            .filter(MostlyWaiting.class::isInstance)
+            .map(MostlyWaiting.class::cast)
+            .findFirst()
+            .orElseThrow();
+    // The last wait is 60 min, in 10 of which Wren washes the screen.
+    assertThat(told.causes()).containsExactly("dry 60 min 50 min", "dry 20 min 20 min");
+    assertThat(told.waiting().minutes()).isEqualTo(70);
+    // 15 min to lay the cloth, 50 s to print, 10 min to wash
+    assertThat(told.handsOn().seconds()).isCloseTo(25 * 60 + 50, offset(1e-6));
+    assertThat(told.share().fraction()).isCloseTo(4200 / (4200 + 1550.0), offset(1e-9));
+    assertThat(told.shortenFirst()).isEqualTo("dry 60 min in step 3, 60 min");
+    assertThat(
+            heron(9, 17).print("herons").timeline().evidence().stream()
+                .filter(MostlyWaiting.class::isInstance))
+        .as("nobody waits")
+        .isEmpty();
+  }
+
+  @Test
+  void onTheNextDayNothingIsLeftOver() {
+    Timeline day =
+        heron(9, 10)
+            .print("herons")
+            .endOfDay()
+            .placed("more", "heron", 120, 20)
+            .print("more")
+            .timeline();
+    // Washed out on the first evening; on the second the print begins as the room opens.
+    assertThat(day.impressions().get(1).laid()).isEqualTo(Moment.of(2, 540).plus(seconds(20)));
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.CLOSED)
+        .singleElement()
+        .satisfies(
+            t -> {
+              // 9:15:50 and 10 min
+              assertThat(t.start().seconds()).isEqualTo(Moment.of(1, 565).seconds() + 50);
+              assertThat(t.end()).isEqualTo(Moment.of(2, 540));
+            });
+  }
+
+  @Test
+  void whoEndsTheDayBeforeItOpensWaitsForThisMorning() {
+    // The first day is over at 9:25:50 and the second at 9:10:50, so the third opens on the third.
+    Timeline day =
+        heron(9, 10)
+            .print("herons")
+            .endOfDay()
+            .endOfDay()
+            .placed("more", "heron", 120, 20)
+            .print("more")
+            .timeline();
+    assertThat(day.impressions().get(1).laid().day()).isEqualTo(3);
+  }
+
+  @Test
+  void laterIsTheLaterOfTwo() {
+    Moment nine = Moment.of(1, 540);
+    Moment ten = Moment.of(1, 600);
+    assertThat(nine.later(ten)).isEqualTo(ten);
+    assertThat(ten.later(nine)).isEqualTo(ten);
+    assertThat(nine.toString()).isEqualTo("day 1, 09:00");
+  }
+
+  private static Span seconds(double seconds) {
+    return Span.ofSeconds(seconds);
+  }
+
+  private static List<DayTooLong> late(PrintDay day) {
+    return day.timeline().evidence().stream()
+        .filter(DayTooLong.class::isInstance)
+        .map(DayTooLong.class::cast)
+        .toList();
+  }
+
+  @Test
+  void aBatchLiesAndNobodyStandsBy() {
+    Timeline day =
+        heron(9, 17)
+            .print("herons")
+            .dry(60)
+            .step(
+                n ->
+                    new Step.Fix(
+                        n,
+                        Step.Fixing.BATCH,
+                        List.of(),
+                        new Temperature(20),
+                        new Span(120),
+                        Optional.empty(),
+                        new PlanPath("run[2]")))
+            .timeline();
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.FIX)
+        .singleElement()
+        .satisfies(t -> assertThat(t.person()).isEmpty())
+        .satisfies(t -> assertThat(t.start().clock()).isEqualTo("10:15"))
+        .satisfies(t -> assertThat(t.end().clock()).isEqualTo("12:15"));
+  }
+
+  @Test
+  void aPrintThatIsAskedToWaitForNothingWaitsForNothing() {
+    assertThat(
+            heron(9, 17)
+                .dry(0)
+                .print("herons", Step.Order.BY_COLOUR, false, 5, Until.NO_WAIT, Until.NO_WAIT)
+                .timeline()
+                .tasks())
+        .noneMatch(t -> t.kind() == Task.Kind.WAIT);
+  }
+}
