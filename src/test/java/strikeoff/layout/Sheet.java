@@ -109,6 +109,13 @@ final class Sheet {
     return this;
   }
 
+  /** What is added from here on lies as it was drawn. */
+  Sheet asDrawn() {
+    mirrored = false;
+    turn = new Angle(0);
+    return this;
+  }
+
   Sheet series(String name, String design, int n, double pitch, double start, double across) {
     return add(
         new Arrangement.Series(

@@ -1,9 +1,13 @@
 package strikeoff.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -92,6 +96,116 @@ class TubeTest {
     assertThat(index.near(rectangle(-5, 15, 0, 10), 0)).containsExactly("last");
     assertThat(index.near(rectangle(20, 30, 0, 10), 9)).containsExactly("last");
     assertThat(index.near(rectangle(20, 30, 0, 10), 10)).containsExactly("last", "middle");
+  }
+
+  @Test
+  void aLengthWithoutEndOrBeginningIsNoCloth() {
+    for (double length : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThatThrownBy(() -> new Tube(true, length)).hasMessageContaining("no cloth of length");
+    }
+  }
+
+  @Test
+  void everyPlaceOnATubeHasOneNameAndOnAFlatClothItsOwn() {
+    double[][] places = {{0, 0}, {99.5, 99.5}, {100, 0}, {250, 50}, {-8, 92}, {-100, 0}};
+    for (double[] place : places) {
+      assertThat(round.wrap(place[0])).as("%s", place[0]).isEqualTo(place[1]);
+      assertThat(flat.wrap(place[0])).isEqualTo(place[0]);
+    }
+    // so little before the seam that it is the seam
+    assertThat(round.wrap(-1e-20)).isZero();
+  }
+
+  @Test
+  void whatGoesRoundTwiceAndAHalfMeetsAnotherThingThreeTimes() {
+    // 0 to 250 passes 5 to 20 at 5, 105 and 205: 3 · 15 · 10
+    Geometry band = rectangle(0, 250, 0, 10);
+    Geometry patch = rectangle(5, 20, 0, 10);
+    assertThat(shared(round, band, patch)).isEqualTo(450);
+    assertThat(shared(round, patch, band)).isEqualTo(450);
+    // and 60 to 80 at 60 and 160 only
+    assertThat(shared(round, band, rectangle(60, 80, 0, 10))).isEqualTo(400);
+  }
+
+  @Test
+  void lessThanANanometreIsRoundingAndMoreIsCloth() {
+    Geometry one = rectangle(0, 10, 0, 10);
+    assertThat(flat.overlaps(one, rectangle(10 - 1e-7, 20, 0, 10))).isFalse();
+    assertThat(flat.overlaps(one, rectangle(10 - 1e-3, 20, 0, 10))).isTrue();
+    assertThat(flat.overlaps(one, rectangle(0, 10, 10 - 1e-7, 20))).isFalse();
+    assertThat(flat.overlaps(one, rectangle(0, 10, 10 - 1e-3, 20))).isTrue();
+    // corner on corner
+    assertThat(flat.overlaps(one, rectangle(10, 20, 10, 20))).isFalse();
+  }
+
+  @Test
+  void distanceIsThatOfPythagorasAlsoAcrossTheSeam() {
+    // 3 along and 4 across
+    assertThat(flat.distance(rectangle(0, 10, 0, 10), rectangle(13, 20, 14, 20))).isEqualTo(5);
+    assertThat(round.distance(rectangle(90, 99, 0, 10), rectangle(2, 5, 14, 20))).isEqualTo(5);
+    assertThat(round.distance(rectangle(2, 5, 14, 20), rectangle(90, 99, 0, 10))).isEqualTo(5);
+    // on a flat cloth the same two lie 85 apart along
+    assertThat(flat.distance(rectangle(90, 99, 0, 10), rectangle(2, 5, 14, 20)))
+        .isCloseTo(Math.hypot(85, 4), within(1e-12));
+    // a square on its corner, whose tip is at 99
+    Geometry tip = polygon(91, 5, 95, 1, 99, 5, 95, 9);
+    assertThat(round.distance(tip, rectangle(2, 5, 4, 6))).isCloseTo(3, within(1e-12));
+    assertThat(round.distance(rectangle(2, 5, 4, 6), tip)).isCloseTo(3, within(1e-12));
+    assertThat(shared(round, tip, rectangle(-3, 5, 0, 10))).as("a tip of 2").isEqualTo(4);
+  }
+
+  @Test
+  void boundsEndWithTheTubeAndGoOnFromItsBeginning() {
+    assertThat(round.bounds(new Envelope(92, 100, 2, 10)))
+        .containsExactly(new Envelope(92, 100, 2, 10));
+    assertThat(round.bounds(new Envelope(192, 201, 2, 10)))
+        .containsExactly(new Envelope(92, 100, 2, 10), new Envelope(0, 1, 2, 10));
+    assertThat(round.bounds(new Envelope(30, 130, 2, 10)))
+        .containsExactly(new Envelope(0, 100, 2, 10));
+    assertThat(flat.bounds(new Envelope(-8, 12, 2, 10)))
+        .containsExactly(new Envelope(-8, 12, 2, 10));
+  }
+
+  /** Line, from, to; free is the way from the stretch to the line, below zero if it runs through. */
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          false, 50,  40, 60,  -1
+          false, 40,  40, 60,   0
+          false, 60,  40, 60,   0
+          false, 30,  40, 60,  10
+          false, 75,  40, 60,  15
+          true,   0,  90, 112, -1
+          true,   5,  90, 112, -1
+          true, 105,  90, 112, -1
+          true,  95,  -8, 12,  -1
+          true,  12,  90, 112,  0
+          true,  90,  90, 112,  0
+          true,   0,  88, 100,  0
+          true,   0,   0, 10,   0
+          true,   0,  90, 98,   2
+          true,   0,   5, 20,   5
+          true,  20,  90, 112,  8
+          true,  80,  90, 112, 10
+          true,  50,  90, 98,  40
+          true,  50, 190, 198, 40
+          """)
+  void aLineRunsThroughOrPassesAtADistance(
+      boolean closed, double line, double from, double to, double free) {
+    Tube tube = closed ? round : new Tube(false, 100);
+    assertThat(tube.runsThrough(line, from, to)).isEqualTo(free < 0);
+    assertThat(tube.distanceToLine(line, from, to)).isCloseTo(Math.max(0, free), within(1e-9));
+  }
+
+  @Test
+  void aLineWithinANanometreOfAnEdgeRunsAlongIt() {
+    for (Tube tube : List.of(round, new Tube(false, 100))) {
+      assertThat(tube.runsThrough(40 + 1e-7, 40, 60)).isFalse();
+      assertThat(tube.runsThrough(60 - 1e-7, 40, 60)).isFalse();
+      assertThat(tube.runsThrough(40.001, 40, 60)).isTrue();
+      assertThat(tube.runsThrough(59.999, 40, 60)).isTrue();
+    }
   }
 
   /** In square millimetres, as coordinates are in millimetres. */
