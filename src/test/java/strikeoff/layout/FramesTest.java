@@ -17,8 +17,7 @@ import strikeoff.plan.Arrangement.Edge;
 class FramesTest {
 
   private static <T> T one(Layout layout, Class<T> kind) {
-    List<T> facts =
-        layout.evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
+    List<T> facts = layout.evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
     assertThat(facts).hasSize(1);
     return facts.get(0);
   }
@@ -81,8 +80,7 @@ class FramesTest {
   @Test
   void aRowOfManyMotifsIsNoFrameButABanner() {
     // twelve on 21 + 11 · 2 = 43; thirteen are not told
-    assertThat(
-            choices(Sheet.open(800, 60).design("dot", 1, 1).series("b", "dot", 40, 2, 20, 20)))
+    assertThat(choices(Sheet.open(800, 60).design("dot", 1, 1).series("b", "dot", 40, 2, 20, 20)))
         .hasSize(13)
         .last()
         .isEqualTo("12 on 43.0: 4 lays, 6 abreast, by hand");
@@ -141,7 +139,12 @@ class FramesTest {
     assertThat(told.printed()).as("no step prints it").isFalse();
     assertThat(told.everyText())
         .isEqualTo(
-            List.of("every one", "every other one", "every third one", "every 4th one", "every 5th one")
+            List.of(
+                    "every one",
+                    "every other one",
+                    "every third one",
+                    "every 4th one",
+                    "every 5th one")
                 .get(nth - 1));
     assertThat(told.apartText())
         .isEqualTo(
@@ -280,7 +283,14 @@ class FramesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0, 20, 60", "90, 60, 20", "180, 20, 60", "270, 60, 20", "360, 20, 60", "-90, 60, 20"})
+  @CsvSource({
+    "0, 20, 60",
+    "90, 60, 20",
+    "180, 20, 60",
+    "270, 60, 20",
+    "360, 20, 60",
+    "-90, 60, 20"
+  })
   void quarterTurnsAreExact(double degrees, double length, double width) {
     Layout layout =
         Sheet.open(800, 100)

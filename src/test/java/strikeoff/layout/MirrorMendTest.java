@@ -87,15 +87,13 @@ class MirrorMendTest {
     assertThat(borders(Edge.NEAR, 110, 200, 30, 7).mend()).isEqualTo("`inset: 6 cm`");
     assertThat(borders(Edge.FAR, 110, 200, 30, 7).mend()).isEqualTo("`inset: 6 cm`");
     assertThat(borders(Edge.FAR, 110, 200, 30, 5).mend()).isEqualTo("`inset: 6 cm`");
-    assertThat(borders(Edge.NEAR, 112, 202, 30, 6).mend())
-        .isEqualTo("`from: 1.1 m, to: 2 m`");
+    assertThat(borders(Edge.NEAR, 112, 202, 30, 6).mend()).isEqualTo("`from: 1.1 m, to: 2 m`");
   }
 
   @Test
   void aBordersRepeatTakesItsEndAlong() {
     // at 110, 142, 174 in place of 110, 140, 170: three repeats of 30 end at 200
-    assertThat(borders(Edge.NEAR, 110, 206, 32, 6).mend())
-        .isEqualTo("`repeat: 30 cm, to: 2 m`");
+    assertThat(borders(Edge.NEAR, 110, 206, 32, 6).mend()).isEqualTo("`repeat: 30 cm, to: 2 m`");
   }
 
   private static MirroredPanels borders(
@@ -160,11 +158,7 @@ class MirrorMendTest {
       far[2 * i] = 25 * i + (i == 5 ? 1 : 0);
       far[2 * i + 1] = 100;
     }
-    return cloth()
-        .placed("near", "heron", near)
-        .mirrored()
-        .turned(180)
-        .placed("far", "heron", far);
+    return cloth().placed("near", "heron", near).mirrored().turned(180).placed("far", "heron", far);
   }
 
   @Test
@@ -175,11 +169,10 @@ class MirrorMendTest {
   }
 
   private static String apart(double start) {
-    return the(
-            cloth()
-                .series("left", "heron", 3, 30, 10, 20)
-                .mirrored()
-                .series("right", "heron", 3, 30, start, 20))
+    return the(cloth()
+            .series("left", "heron", 3, 30, 10, 20)
+            .mirrored()
+            .series("right", "heron", 3, 30, start, 20))
         .apartText();
   }
 

@@ -166,7 +166,9 @@ class TubeTest {
         .containsExactly(new Envelope(-8, 12, 2, 10));
   }
 
-  /** Line, from, to; free is the way from the stretch to the line, below zero if it runs through. */
+  /**
+   * Line, from, to; free is the way from the stretch to the line, below zero if it runs through.
+   */
   @ParameterizedTest
   @CsvSource(
       textBlock =

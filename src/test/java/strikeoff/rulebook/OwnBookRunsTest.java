@@ -82,6 +82,21 @@ class OwnBookRunsTest {
   private static final Rule SOUND = made("bench/sound", gap -> gap.mm() > 1, REPORT);
 
   @Test
+  void aFindingKeepsTheFactsThatItRestsOnAndNotTheValuesBesides() throws RuleMistakes {
+    Gap other = gap(9);
+    Rule both =
+        made(
+            "bench/both",
+            gap -> gap.mm() == 2,
+            (drools, gap, reporter) ->
+                reporter.report(((DroolsImpl) drools).getRule(), gap, other, "a word"));
+    assertThat(book(5, both).judge(List.of(gap(2)), List.of()).reported())
+        .singleElement()
+        .satisfies(found -> assertThat(found.judged()).isEqualTo(gap(2)))
+        .satisfies(found -> assertThat(found.evidence()).containsExactly(gap(2), other));
+  }
+
+  @Test
   void theOwnRulesSeeWhatTheBuiltInOnesSeeAndMore() throws RuleMistakes {
     Judgement judgement = book(5, SOUND).judge(List.of(gap(2)), List.of(gap(3), gap(1)));
     assertThat(judgement.reported())

@@ -8,11 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strikeoff.layout.Layout;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Wait;
+import strikeoff.units.AirSpeed;
 import strikeoff.units.Span;
 
 /** What the table shows at once. Frames are 50 cm long and begin 10 cm before their motif. */
@@ -310,5 +312,128 @@ class TableTest {
         .map(NeverDry.class::cast)
         .singleElement()
         .satisfies(never -> assertThat(never.state()).isEqualTo("lift-safe"));
+  }
+
+  /**
+   * One pass is 1, 3 and then 2; colour by colour each colour makes two, station by station one.
+   */
+  @Test
+  void whatStandsBetweenIsPrintedAfterTheWaitForThePassBefore() {
+    assertThat(passes(3, Step.Order.BY_COLOUR))
+        .containsExactly("1 s1 50", "3 s1 100", "2 s1 750", "1 s2 800", "3 s2 850", "2 s2 1500");
+    assertThat(passes(3, Step.Order.BY_STATION))
+        .containsExactly("1 s1 50", "1 s2 100", "3 s1 150", "3 s2 200", "2 s1 850", "2 s2 900");
+    // four: 1, 3 and then 2, 4
+    assertThat(passes(4, Step.Order.BY_STATION))
+        .containsExactly(
+            "1 s1 50",
+            "1 s2 100",
+            "3 s1 150",
+            "3 s2 200",
+            "2 s1 850",
+            "2 s2 900",
+            "4 s1 950",
+            "4 s2 1000");
+    assertThat(passes(1, Step.Order.BY_STATION)).containsExactly("1 s1 50", "1 s2 100");
+  }
+
+  private static List<String> passes(int count, Step.Order order) {
+    Timeline day =
+        herons(600, count, 60)
+            .step(
+                n ->
+                    new Step.Print(
+                        n,
+                        List.of("herons"),
+                        List.of(),
+                        List.of(),
+                        order,
+                        true,
+                        new Span(0),
+                        Wait.NONE,
+                        Wait.NONE,
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        Wait.of(PrintDay.minutes(10)),
+                        new PlanPath("run[0]")))
+            .timeline();
+    return day.impressions().stream()
+        .map(
+            i ->
+                i.footprint().placement().number()
+                    + " "
+                    + i.footprint().screen().name()
+                    + " "
+                    + Math.round(i.lifted().since(Moment.of(1, 555)).seconds()))
+        .toList();
+  }
+
+  @Test
+  void whatAStepAsksForInVainIsToldAtThatStep() {
+    Timeline day =
+        herons(400, 1, 60)
+            .equipment(1, 0, 0, 10)
+            .print("herons")
+            .dry(5)
+            .step(n -> blow(n, Draught.By.HAIR_DRYER))
+            .step(n -> blow(n, Draught.By.FAN))
+            .timeline();
+    assertThat(day.evidence())
+        .filteredOn(MissingEquipment.class::isInstance)
+        .map(MissingEquipment.class::cast)
+        .extracting(m -> m.equipment() + " " + m.where() + " " + m.path().text())
+        .containsExactlyInAnyOrder("hair-dryer in step 3 run[2]", "fan in step 4 run[3]");
+    // a fan that blows all day, and nobody has one
+    assertThat(
+            herons(400, 1, 60)
+                .equipment(1, 0, 1, 10)
+                .blown(Draught.By.FAN)
+                .print("herons")
+                .timeline()
+                .evidence())
+        .filteredOn(MissingEquipment.class::isInstance)
+        .map(MissingEquipment.class::cast)
+        .extracting(m -> m.equipment() + " " + m.where())
+        .containsExactly("fan for the air of the room");
+  }
+
+  private static Step blow(int number, Draught.By by) {
+    return new Step.Dry(
+        number,
+        PrintDay.minutes(10),
+        Optional.of(new Draught(by, new AirSpeed(1.5))),
+        Optional.empty(),
+        new PlanPath("run[" + (number - 1) + "]"));
+  }
+
+  @Test
+  void aSetTakesTheTableFromItsFirstFrameToItsLast() {
+    assertThat(herons(170, 3, 60).print("herons").timeline().evidence())
+        .filteredOn(SetOnTable.class::isInstance)
+        .map(SetOnTable.class::cast)
+        .singleElement()
+        .satisfies(
+            set -> {
+              assertThat(set.from().cm()).isCloseTo(0, offset(1e-9));
+              assertThat(set.to().cm()).isCloseTo(170, offset(1e-9));
+              assertThat(set.taken().cm()).isCloseTo(170, offset(1e-9));
+              assertThat(set.left().cm()).isCloseTo(0, offset(1e-9));
+            });
+  }
+
+  @Test
+  void aFilmThatNeverDriesIsToldBesideAPasteThatIsMissing() {
+    assertThat(
+            new PrintDay(Medium.PAINT)
+                .humidity(1)
+                .unmixedPaste("blue")
+                .design("heron", 30, 40, 2, "s1=blue")
+                .placed("herons", "heron", 20, 20)
+                .print("herons")
+                .timeline()
+                .evidence())
+        .anyMatch(CannotStart.class::isInstance)
+        .anyMatch(NeverDry.class::isInstance);
   }
 }
