@@ -169,7 +169,9 @@ class OwnBookRunsTest {
     assertThat(judgement.reported()).hasSize(1);
     assertThat(judgement.faults())
         .containsExactly(
-            new RuleFault("bench/breaks", "java.lang.IllegalArgumentException: no mesh"));
+            new RuleFault(
+                "bench/breaks",
+                "java.lang.IllegalArgumentException: no mesh (rules/bench/own.drl:7)"));
   }
 
   @Test
@@ -221,7 +223,9 @@ class OwnBookRunsTest {
     assertThat(book.judge(List.of(), numbered(50_000)).faults()).isEmpty();
     assertThat(book.judge(List.of(), numbered(50_001)).faults())
         .containsExactly(
-            new RuleFault("bench/often", "it fired more than 50000 times; it isn't run again"));
+            new RuleFault(
+                "bench/often",
+                "it fired more than 50000 times; it isn't run again (rules/bench/own.drl:7)"));
     assertThat(book.judge(List.of(), List.of(gap(99))).reported())
         .as("the others still are")
         .hasSize(1);
@@ -278,7 +282,9 @@ class OwnBookRunsTest {
     assertThat(judgement.reported()).hasSize(1);
     assertThat(judgement.faults())
         .containsExactly(
-            new RuleFault("bench/sleeps", "it had not ended after 0.3 s; it isn't run again"));
+            new RuleFault(
+                "bench/sleeps",
+                "it had not ended after 0.3 s; it isn't run again (rules/bench/own.drl:7)"));
     assertThat(book.judge(List.of(), List.of(gap(2))).faults()).hasSize(1);
   }
 

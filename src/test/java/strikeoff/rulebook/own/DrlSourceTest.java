@@ -3,6 +3,7 @@ package strikeoff.rulebook.own;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +36,7 @@ class DrlSourceTest {
           IntStream.rangeClosed(11, 10 + LINES.size()).boxed().toList());
 
   private static int lineOf(String text, int line) {
-    return SOURCE.lineOf(new OwnCompiler.Refusal(text, line));
+    return SOURCE.lineOf(new OwnCompiler.Refusal(text, line, Optional.empty()));
   }
 
   @Test
@@ -73,6 +74,7 @@ class DrlSourceTest {
   void elseTheLastRuleIsMeant() {
     assertThat(lineOf("nothing that stands there", 0)).isEqualTo(19);
     assertThat(lineOf("ends in a colon: ", 0)).as("quotes nothing").isEqualTo(19);
-    assertThat(SOURCE.ruleByRule().get(0).lineOf(new OwnCompiler.Refusal("?", 0))).isEqualTo(13);
+    assertThat(SOURCE.ruleByRule().get(0).lineOf(new OwnCompiler.Refusal("?", 0, Optional.empty())))
+        .isEqualTo(13);
   }
 }
