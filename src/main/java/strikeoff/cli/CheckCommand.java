@@ -1,5 +1,6 @@
 package strikeoff.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,18 +60,16 @@ final class CheckCommand implements Command {
   private final Usual usual = new Usual();
 
   private final OptionSpec maxFindings =
-      Options.value(
-          int.class,
+      Options.number(
+          WholeNumber.FROM_ONE,
           "--max-findings",
-          "N",
           "50",
           "Tell at most so many findings or mistakes a plan (${DEFAULT-VALUE}).");
 
   private final OptionSpec maxPlans =
-      Options.value(
-          int.class,
+      Options.number(
+          WholeNumber.FROM_ONE,
           "--max-plans",
-          "N",
           "10000",
           "Check at most so many plans at once (${DEFAULT-VALUE}).");
 
@@ -82,8 +81,9 @@ final class CheckCommand implements Command {
                   + " impressions, or findings of one rule. May be given several times.",
               "WHAT=N",
               "--bound")
-          .type(Map.class)
-          .auxiliaryTypes(String.class, Integer.class)
+          .type(List.class)
+          .auxiliaryTypes(BoundGiven.class)
+          .converters(new BoundGiven.Converter())
           .build();
 
   private final CommandSpec spec =
@@ -154,7 +154,7 @@ final class CheckCommand implements Command {
         detail(),
         usual.colour(),
         maxFindings.getValue(),
-        maxSeconds.getValue());
+        maxSeconds.<Integer>getValue());
   }
 
   private Detail detail() {
@@ -164,9 +164,13 @@ final class CheckCommand implements Command {
   }
 
   private Bounds bounds() {
-    Map<String, Integer> given = bounds.getValue();
+    List<BoundGiven> given = bounds.getValue();
+    Map<String, Integer> byName = new LinkedHashMap<>();
+    if (given != null) {
+      given.forEach(bound -> byName.put(bound.name(), bound.most()));
+    }
     try {
-      return given == null ? Bounds.USUAL : Bounds.USUAL.with(given);
+      return Bounds.USUAL.with(byName);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());
     }
@@ -179,11 +183,6 @@ final class CheckCommand implements Command {
     }
     if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
-    }
-    if (maxFindings.<Integer>getValue() < 1
-        || maxPlans.<Integer>getValue() < 1
-        || maxSeconds.<Long>getValue() < 1) {
-      throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
     }
     Outputs.clash(here, Formats.RESULTS.keySet(), Options.outputs(formats))
         .ifPresent(

@@ -86,9 +86,6 @@ final class CompareCommand implements Command {
             clash -> {
               throw new ParameterException(spec.commandLine(), clash);
             });
-    if (maxSeconds.<Long>getValue() < 1) {
-      throw new ParameterException(spec.commandLine(), "a --max- option takes a number from 1");
-    }
     List<Exit> exits = new ArrayList<>();
     Optional<Results> old = results(before.getValue(), exits);
     Optional<Results> now = results(after.getValue(), exits);
@@ -126,7 +123,7 @@ final class CompareCommand implements Command {
     Map<PlanFile, Integer> numbers = new HashMap<>();
     plans.forEach(plan -> numbers.put(plan, numbers.size() + 1));
     List<Outcome> outcomes = new ArrayList<>();
-    new Batch(here.cores(), maxSeconds.getValue())
+    new Batch(here.cores(), maxSeconds.<Integer>getValue())
         .<Outcome>run(
             plans,
             plan ->

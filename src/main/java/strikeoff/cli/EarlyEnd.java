@@ -3,8 +3,9 @@ package strikeoff.cli;
 import java.util.function.IntConsumer;
 
 /**
- * Tells if something else than {@link Main} ends the program, as an own rule can that calls {@code
- * System.exit(0)}: a run that was cut short must not pass for one that found nothing.
+ * Tells if something else than {@link Main} ends the program: a run that was cut short must not
+ * pass for one that found nothing. Own rules can't call {@code System.exit(0)}; this is for what
+ * they call that does.
  */
 final class EarlyEnd {
 

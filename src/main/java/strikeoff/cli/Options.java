@@ -49,6 +49,7 @@ final class Options {
   static OptionSpec flag(String description, String... names) {
     return OptionSpec.builder(names)
         .type(boolean.class)
+        .converters(new YesOrNo())
         .initialValue(false)
         .description(description)
         .build();
@@ -148,11 +149,19 @@ final class Options {
         "--exit-zero");
   }
 
+  /** Takes a whole number, or has this one. */
+  static OptionSpec number(WholeNumber range, String name, String usual, String description) {
+    return words(description, "N", name)
+        .type(int.class)
+        .converters(range)
+        .defaultValue(usual)
+        .build();
+  }
+
   static OptionSpec maxSeconds() {
-    return value(
-        long.class,
+    return number(
+        WholeNumber.FROM_ONE,
         "--max-seconds",
-        "N",
         "120",
         "Give a plan up that takes longer than this (${DEFAULT-VALUE}).");
   }

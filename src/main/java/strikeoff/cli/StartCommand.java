@@ -61,7 +61,8 @@ final class StartCommand implements Command {
           "Size of the motif, along the cloth x across it (${DEFAULT-VALUE}).");
 
   private final OptionSpec count =
-      Options.value(int.class, "--count", "N", "3", "How many motifs (${DEFAULT-VALUE}).");
+      Options.number(
+          new WholeNumber(1, MOST_MOTIFS), "--count", "3", "How many motifs (${DEFAULT-VALUE}).");
 
   private final OptionSpec output =
       Options.words(
@@ -135,9 +136,6 @@ final class StartCommand implements Command {
     String motif = this.motif.getValue();
     if (!medium.equals("dye") && !medium.equals("paint")) {
       throw wrong("--medium is dye or paint; “" + medium + "” is neither");
-    }
-    if (count < 1 || count > MOST_MOTIFS) {
-      throw wrong("--count takes a number from 1 to " + MOST_MOTIFS);
     }
     if (colours.size() > MOST_COLOURS) {
       throw wrong("a first plan has at most " + MOST_COLOURS + " colours");

@@ -35,6 +35,7 @@ final class Strikeoff implements Runnable {
         .addOption(
             OptionSpec.builder("-V", "--version")
                 .type(boolean.class)
+                .converters(new YesOrNo())
                 .versionHelp(true)
                 .description("Print version information and exit.")
                 .build());

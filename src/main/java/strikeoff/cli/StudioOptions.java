@@ -30,12 +30,14 @@ final class StudioOptions {
               + " delete.");
 
   private final OptionSpec seconds =
-      Options.value(
-          double.class,
-          "--rules-seconds",
-          "N",
-          "10",
-          "End own rules that take longer than this on a plan (${DEFAULT-VALUE}).");
+      Options.words(
+              "End own rules that take longer than this on a plan (${DEFAULT-VALUE}).",
+              "N",
+              "--rules-seconds")
+          .type(double.class)
+          .converters(new Seconds())
+          .defaultValue("10")
+          .build();
 
   void addTo(CommandSpec spec) {
     spec.addOption(policy).addOption(rules).addOption(cache).addOption(seconds);
@@ -50,9 +52,7 @@ final class StudioOptions {
   }
 
   double seconds() {
-    // What is no number is no time to wait for ever.
-    double asked = seconds.getValue();
-    return asked > 0.1 ? asked : 0.1;
+    return seconds.getValue();
   }
 
   /** The folder for compiled rules: as given, else where the user keeps what can be made again. */

@@ -23,6 +23,7 @@ final class Usual {
   static OptionSpec help() {
     return OptionSpec.builder("-h", "--help")
         .type(boolean.class)
+        .converters(new YesOrNo())
         .usageHelp(true)
         .description("Show this help and exit.")
         .build();

@@ -33,11 +33,15 @@ final class WatchCommand implements Command {
   private final OptionSpec rounds =
       Options.words("End after so many rounds of checks, the first one included.", "N", "--rounds")
           .type(Integer.class)
+          .converters(WholeNumber.FROM_ONE)
           .build();
 
   private final OptionSpec maxPlans =
-      Options.value(
-          int.class, "--max-plans", "N", "1000", "Watch at most so many plans (${DEFAULT-VALUE}).");
+      Options.number(
+          WholeNumber.FROM_ONE,
+          "--max-plans",
+          "1000",
+          "Watch at most so many plans (${DEFAULT-VALUE}).");
 
   private final OptionSpec maxSeconds = Options.maxSeconds();
 
@@ -78,9 +82,6 @@ final class WatchCommand implements Command {
     String folder = this.folder.getValue();
     Optional<String> reports = Optional.ofNullable(this.reports.getValue());
     int maxPlans = this.maxPlans.getValue();
-    if (rounds().orElse(1) < 1 || maxPlans < 1 || maxSeconds.<Long>getValue() < 1) {
-      throw new ParameterException(spec.commandLine(), "these options take numbers from 1");
-    }
     if (reports.filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
     }
@@ -93,7 +94,7 @@ final class WatchCommand implements Command {
     try (SavedFiles saved = new SavedFiles(here.resolve(folder))) {
       saved.watch(watched.besides());
       return watch(
-          new WatchRun(here, folder, reports, usual.ink(here), maxSeconds.getValue()),
+          new WatchRun(here, folder, reports, usual.ink(here), maxSeconds.<Integer>getValue()),
           watched,
           saved);
     } catch (IOException e) {

@@ -23,6 +23,9 @@ public record Bounds(
 
   private static final int MOST = 1_000_000;
 
+  /** More would exhaust the stack. */
+  private static final int DEEPEST = 200;
+
   /** Far more than a crew prints by hand in a season. */
   public static final Bounds USUAL = new Bounds(1024, 40, 50_000, 10_000, 1000, 50_000, 100);
 
@@ -66,7 +69,7 @@ public record Bounds(
     Map<String, Integer> all = byName();
     for (Map.Entry<String, Integer> other : new TreeMap<>(others).entrySet()) {
       String name = other.getKey();
-      int most = name.equals("depth") ? 200 : MOST;
+      int most = most(name);
       if (!all.containsKey(name)) {
         throw new IllegalArgumentException(
             "nothing is bounded by the name " + name + "; there are " + String.join(", ", names()));
@@ -85,6 +88,11 @@ public record Bounds(
         all.get("steps"),
         all.get("impressions"),
         all.get("findings"));
+  }
+
+  /** The most that the bound of a name may be. */
+  public static int most(String name) {
+    return name.equals("depth") ? DEEPEST : MOST;
   }
 
   /** The size of the file in bytes, as far as an array reaches. */

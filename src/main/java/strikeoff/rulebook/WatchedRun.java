@@ -73,6 +73,8 @@ final class WatchedRun {
         failure = "it fired more than " + MOST_FIRINGS + " times; it isn't run again";
       }
     } catch (InterruptedException e) {
+      // The plan was given up, and its rules with it.
+      thread.end();
       Thread.currentThread().interrupt();
       failure = "the run was interrupted";
     }

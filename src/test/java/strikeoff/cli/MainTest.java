@@ -14,9 +14,11 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
 
 /** The program as a process of its own. */
-class MainTest {
+public class MainTest {
 
   @TempDir private Path folder;
 
@@ -54,8 +56,35 @@ class MainTest {
     assertThat(full.lost()).hasValue("No space left on device");
   }
 
+  /** A fact, which own rules may use, that does what they may not. */
+  public record Leaving(PlanPath path) implements Evidence {
+    public void leave() {
+      System.exit(0);
+    }
+  }
+
   @Test
-  void anOwnRuleThatEndsTheProgramIsAFault() throws Exception {
+  void anOwnRuleThatEndsTheProgramIsRefusedBeforeAnyPlanIsChecked() throws Exception {
+    assertThat(checkWithRule("System.exit(0);"))
+        .isEqualTo(
+            new Result(
+                "strikeoff: rules/bench/leaves.drl:14: a rule may compute with its facts and"
+                    + "\n  report, and nothing else; it can't use “System.exit” (java.lang.System)\n",
+                Exit.USAGE.code()));
+    assertThat(checkWithRule("Runtime.getRuntime().halt(0);").exit()).isEqualTo(Exit.USAGE.code());
+  }
+
+  @Test
+  void whatEndsTheProgramBehindARuleIsAFault() throws Exception {
+    assertThat(checkWithRule("new strikeoff.cli.MainTest.Leaving(null).leave();"))
+        .isEqualTo(
+            new Result(
+                "strikeoff: own rule bench/leaves ended the program before its work was done\n",
+                Exit.FAULT.code()));
+  }
+
+  /** What is told on the error output if a rule does this with a plan. */
+  private Result checkWithRule(String does) throws Exception {
     Path rules = Files.createDirectories(folder.resolve("rules/bench"));
     Files.writeString(
         rules.resolve("leaves.drl"),
@@ -73,9 +102,10 @@ class MainTest {
         when
             ScreenUsed()
         then
-            System.exit(0);
+            %s
         end
-        """);
+        """
+            .formatted(does));
     Process process =
         new ProcessBuilder(
                 java(),
@@ -89,9 +119,7 @@ class MainTest {
             .directory(folder.toFile())
             .start();
     String told = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(process.waitFor()).isEqualTo(Exit.FAULT.code());
-    assertThat(told)
-        .isEqualTo("strikeoff: own rule bench/leaves ended the program before its work was done\n");
+    return new Result(told, process.waitFor());
   }
 
   private static OutputStream failing(String why) {
