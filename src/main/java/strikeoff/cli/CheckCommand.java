@@ -132,8 +132,8 @@ final class CheckCommand implements Command {
       return Exit.USAGE.code();
     }
     Studios studios = Studios.of(here, studioOptions, bounds(), found.plans());
-    if (!studios.wrong().isEmpty()) {
-      studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+    studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+    if (!studios.wrongForAll().isEmpty()) {
       return Exit.USAGE.code();
     }
     studios.notes().forEach(note -> Complaint.say(here, note));

@@ -138,6 +138,10 @@ final class CheckRun {
   }
 
   private Checked checked(PlanFile plan) {
+    Optional<String> unjudged = studios.unjudged(plan);
+    if (unjudged.isPresent()) {
+      return new Checked.Failed(plan.name(), unjudged.get(), "");
+    }
     Checker checker = studios.checker(plan);
     return plan.isStandardInput()
         ? checker.check(plan.name(), here.in())

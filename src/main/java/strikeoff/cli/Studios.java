@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -51,6 +52,8 @@ final class Studios {
   private final Map<List<PolicyFile>, Checker> byPolicies = new LinkedHashMap<>();
   private final Map<Path, byte[]> texts = new HashMap<>();
   private final Set<String> wrong = new LinkedHashSet<>();
+  private final Set<String> wrongBeside = new LinkedHashSet<>();
+  private final Map<Path, String> broken = new HashMap<>();
   private final Set<String> notes = new LinkedHashSet<>();
   private final Set<Path> ruleFolders = new HashSet<>();
 
@@ -86,9 +89,27 @@ final class Studios {
     return studios;
   }
 
-  /** What is wrong with policies and own rules, one line each; then nothing can be judged. */
+  /** What is wrong with policies and own rules, one line each. */
   List<String> wrong() {
+    List<String> all = new ArrayList<>(wrong);
+    all.addAll(wrongBeside);
+    return all;
+  }
+
+  /** What of it is wrong with what the user named for all plans; then nothing can be judged. */
+  List<String> wrongForAll() {
     return List.copyOf(wrong);
+  }
+
+  /**
+   * Why a plan can't be judged: a policy that was found beside it has a mistake. Plans that the
+   * policy doesn't hold for can.
+   */
+  Optional<String> unjudged(PlanFile plan) {
+    return policies(plan).stream()
+        .map(file -> broken.get(file.path()))
+        .filter(Objects::nonNull)
+        .findFirst();
   }
 
   /** What the user should know though nothing is wrong. */
@@ -157,12 +178,21 @@ final class Studios {
       } else if (reading instanceof StudioReading.Faulty faulty) {
         for (Problem p : faulty.problems()) {
           String path = p.path().text().isEmpty() ? "" : p.path().text() + ": ";
-          wrong.add(faulty.name() + ":" + p.position() + ": " + path + p.message());
+          wrong(file, faulty.name() + ":" + p.position() + ": " + path + p.message());
         }
       }
     }
     return new Checker(
         files.isEmpty() ? Studio.plain(builtIn) : Studio.of(builtIn, files), book, bounds);
+  }
+
+  private void wrong(PolicyFile file, String what) {
+    if (file.given()) {
+      wrong.add(what);
+    } else {
+      wrongBeside.add(what);
+      broken.putIfAbsent(file.path(), "the policy that holds for it has a mistake: " + what);
+    }
   }
 
   /** True if they are run: because the user named the policy, or their folder. */
@@ -184,7 +214,7 @@ final class Studios {
               + name
               + " runs them");
     } catch (InvalidPathException e) {
-      wrong.add(file.name() + ": the folder of own rules is no path");
+      wrong(file, file.name() + ": the folder of own rules is no path");
     }
     return false;
   }
@@ -222,7 +252,7 @@ final class Studios {
           try (InputStream in = Files.newInputStream(path)) {
             return in.readNBytes(bounds.bytes() + 1);
           } catch (IOException e) {
-            wrong.add(file.name() + ": this policy can't be read");
+            wrong(file, file.name() + ": this policy can't be read");
             return "studio: unread".getBytes(java.nio.charset.StandardCharsets.UTF_8);
           }
         });

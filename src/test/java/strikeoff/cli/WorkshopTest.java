@@ -216,7 +216,10 @@ class WorkshopTest {
     edit("studio.yaml", "table/many-lays: risk", "table/many-lays: rsk");
     edit("studio.yaml", "mesh: 61/cm", "mesh: 61 cm");
     edit("studio.yaml", "studio: Workshop", "studo: Workshop");
-    assertThat(run("check", "workshop", "--rules", "workshop/rules")).isEqualTo(Exit.USAGE.code());
+    assertThat(run("check", "workshop", "--policy", "workshop/studio.yaml"))
+        .as("a policy that is named for all plans")
+        .isEqualTo(Exit.USAGE.code());
+    assertThat(run("check", "workshop", "--rules", "workshop/rules")).isEqualTo(Exit.FAULT.code());
     assertThat(err.replaceAll("\\s+", " "))
         .contains("workshop/studio.yaml:23:3: limits.time/waiting-shore: no limit is called")
         .contains("did you mean “time/waiting-share”?")
@@ -229,6 +232,22 @@ class WorkshopTest {
     assertThat(err.replaceAll("\\s+", " "))
         .as("a limit has the dimension that its rule compares")
         .contains("workshop/studio.yaml:23:31: limits.time/waiting-share.value: ");
+  }
+
+  @Test
+  void aBrokenPolicyLeavesPlansThatItDoesNotHoldForUnharmed() throws IOException {
+    Files.createDirectories(desk.resolve("class/anna"));
+    Files.createDirectories(desk.resolve("class/ben"));
+    String plan = Files.readString(Path.of("plans/first-border.yaml"));
+    Files.writeString(desk.resolve("class/anna/plan.yaml"), plan);
+    Files.writeString(desk.resolve("class/ben/plan.yaml"), plan);
+    Files.writeString(desk.resolve("class/anna/studio.yaml"), "studio: Mine\ntabel: 3 m\n");
+    assertThat(run("check", "class", "-q")).isEqualTo(Exit.FAULT.code());
+    assertThat(out.replaceAll("\\s+", " "))
+        .contains("NOT CHECKED class/anna/plan.yaml: the policy that holds for it has a mistake:")
+        .contains("class/anna/studio.yaml:2:1: ")
+        .contains("PRINTABLE class/ben/plan.yaml");
+    assertThat(err).contains("class/anna/studio.yaml:2:1: ").contains("“table”");
   }
 
   @Test
