@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -12,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import org.drools.model.Model;
 import org.drools.model.Rule;
+import org.drools.model.Rule.Attribute;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import strikeoff.findings.RuleFault;
@@ -27,6 +29,19 @@ import strikeoff.rulebook.own.RuleMistakes;
  * have an engine of their own, a time to be done in, and a bound to how often they fire.
  */
 final class OwnBook {
+
+  private static final Map<String, Attribute<?>> SILENCING =
+      new TreeMap<>(
+          Map.of(
+              "enabled", Attribute.ENABLED,
+              "agenda-group", Attribute.AGENDA_GROUP,
+              "activation-group", Attribute.ACTIVATION_GROUP,
+              "ruleflow-group", Attribute.RULEFLOW_GROUP,
+              "duration", Attribute.DURATION,
+              "timer", Attribute.TIMER,
+              "calendars", Attribute.CALENDARS,
+              "date-effective", Attribute.DATE_EFFECTIVE,
+              "date-expires", Attribute.DATE_EXPIRES));
 
   private final OwnRules rules;
   private final Map<String, RuleInfo> infos;
@@ -49,6 +64,16 @@ final class OwnBook {
     for (Model model : rules.models()) {
       for (Rule rule : model.getRules()) {
         OwnRule own = rules.rule(rule.getName()).orElse(null);
+        silenced(rule)
+            .map(
+                what ->
+                    new RuleMistake(
+                        own == null ? "rules" : own.file(),
+                        own == null ? 0 : own.line(),
+                        "“"
+                            + what
+                            + "” can keep a rule silent; every rule is judged once for each plan"))
+            .ifPresent(mistakes::add);
         try {
           RuleInfo info = RuleText.of(rule, id -> own == null ? List.of() : own.limits());
           infos.put(info.id(), info);
@@ -64,6 +89,18 @@ final class OwnBook {
       throw new RuleMistakes(mistakes);
     }
     return new OwnBook(rules, new LinkedHashMap<>(infos), millis);
+  }
+
+  /** What would keep a rule from firing without a word, so that a gate lets the plan pass. */
+  private static Optional<String> silenced(Rule rule) {
+    return SILENCING.entrySet().stream()
+        .filter(
+            attribute ->
+                !Objects.deepEquals(
+                    rule.getAttribute(attribute.getValue()),
+                    attribute.getValue().getDefaultValue()))
+        .map(Map.Entry::getKey)
+        .findFirst();
   }
 
   OwnRules rules() {

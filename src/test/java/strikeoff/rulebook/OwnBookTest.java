@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.kie.api.KieBase;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleFault;
@@ -308,5 +310,34 @@ public class OwnBookTest {
         .contains(
             "rules/bench/own.drl:1: “package rules.bench” was expected at the top",
             "rules/bench/own.drl:2: the rule has no @severity(\"…\")");
+  }
+
+  /** A rule that never fires says nothing, and a gate takes that for a plan without faults. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          enabled false                 | enabled
+          agenda-group "later"          | agenda-group
+          activation-group "one"        | activation-group
+          timer(int: 1s 1s)             | timer
+          date-expires "01-jan-2020"    | date-expires
+          date-effective "01-jan-2090"  | date-effective
+          """)
+  void whatKeepsARuleSilentIsRefused(String attribute, String told) throws RuleMistakes {
+    String sound = rule("sound", GAP, REPORT);
+    assertThat(book(sound.replace("when", "    no-loop\n    salience 3\nwhen")).rule("bench/sound"))
+        .isPresent();
+    RuleMistakes wrong =
+        catchThrowableOfType(
+            RuleMistakes.class, () -> book(sound.replace("when", "    " + attribute + "\nwhen")));
+    assertThat(wrong).isNotNull();
+    assertThat(wrong.all())
+        .extracting(RuleMistake::text)
+        .containsExactly(
+            "rules/bench/own.drl:4: “"
+                + told
+                + "” can keep a rule silent; every rule is judged once for each plan");
   }
 }

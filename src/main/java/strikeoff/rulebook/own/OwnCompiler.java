@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -136,8 +138,17 @@ final class OwnCompiler {
 
   private static Stream<CodeUse> refused(Map<String, byte[]> classes) {
     MayUse list = MayUse.shipped();
-    return CodeUses.of(classes.values()).stream()
-        .filter(use -> !classes.containsKey(use.type()) && !list.allows(use));
+    List<CodeUse> refused =
+        CodeUses.of(classes.values()).stream()
+            .filter(use -> !classes.containsKey(use.type()) && !list.allows(use))
+            .toList();
+    Set<String> used =
+        refused.stream()
+            .filter(use -> !use.member().isEmpty())
+            .map(CodeUse::type)
+            .collect(Collectors.toSet());
+    // A class is named wherever something of it is used, which is told already.
+    return refused.stream().filter(use -> !use.member().isEmpty() || !used.contains(use.type()));
   }
 
   /**

@@ -1,6 +1,5 @@
 package strikeoff.rulebook.own;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +37,7 @@ public record OwnRules(List<OwnRule> rules, List<Model> models, boolean fromCach
     if (kept.isPresent()) {
       try {
         return loaded(kept.get(), true);
-      } catch (ReflectiveOperationException | LinkageError e) {
+      } catch (ModelLoading.Unloadable e) {
         // Kept by a program that differs where no version tells: compile anew.
       }
     }
@@ -47,9 +46,14 @@ public record OwnRules(List<OwnRule> rules, List<Model> models, boolean fromCach
       OwnRules rules = loaded(compiled, false);
       cache.keep(key, compiled);
       return rules;
-    } catch (ReflectiveOperationException | LinkageError e) {
-      throw new RuleMistakes(
-          List.of(new RuleMistake(files.get(0).name(), 0, "the rules can't be loaded: " + e)));
+    } catch (ModelLoading.Unloadable e) {
+      String file =
+          files.stream()
+              .filter(f -> !f.isVocabulary() && f.family().equals(e.family()))
+              .map(RuleFile::name)
+              .findFirst()
+              .orElse(files.get(0).name());
+      throw new RuleMistakes(List.of(new RuleMistake(file, 0, e.getMessage())));
     }
   }
 
@@ -58,13 +62,8 @@ public record OwnRules(List<OwnRule> rules, List<Model> models, boolean fromCach
   }
 
   private static OwnRules loaded(CompiledRules compiled, boolean fromCache)
-      throws ReflectiveOperationException {
-    ClassLoader loader = new MemoryLoader(compiled.classes());
-    List<Model> models = new ArrayList<>();
-    for (String name : compiled.models()) {
-      Class<?> model = Class.forName(name, true, loader);
-      models.add((Model) model.getDeclaredConstructor().newInstance());
-    }
+      throws ModelLoading.Unloadable {
+    List<Model> models = ModelLoading.of(new MemoryLoader(compiled.classes()), compiled.models());
     models.forEach(JoinWatch::over);
     return new OwnRules(compiled.rules(), models, fromCache);
   }

@@ -207,4 +207,22 @@ class MayUseTest {
               assertThat(mistake.line()).isBetween(5, 17);
             });
   }
+
+  /** What no fact has a part in is computed when rules are loaded, before any plan is read. */
+  @Test
+  void aConditionWithoutAFactEndsToo() {
+    assertThat(
+            mistakes(
+                "function int round(int x) { return round(x + 1) + 1; }\n"
+                    + FORM.formatted("odd", "eval(round(1) > 0)\n" + PLAN, REPORT)))
+        .extracting(RuleMistake::text)
+        .containsExactly("rules/bench/own.drl: a condition that names no fact goes round");
+    assertThat(
+            mistakes(
+                "function int round(int x) { while (x > 0) { x = 1; } return x; }\n"
+                    + FORM.formatted("odd", "eval(round(1) > 0)\n" + PLAN, REPORT)))
+        .extracting(RuleMistake::text)
+        .containsExactly(
+            "rules/bench/own.drl: a condition that names no fact doesn't come to an end");
+  }
 }
