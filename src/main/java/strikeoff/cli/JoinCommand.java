@@ -101,11 +101,13 @@ final class JoinCommand implements Command {
     Outputs<Results> all = new Outputs<>(here, Formats.RESULTS, Options.outputs(formats));
     Tally tally = new Tally();
     results.plans().forEach(tally::add);
-    reports().ifPresent(r -> index(r, results, exits));
+    boolean indexed = reports().filter(r -> index(r, results, exits)).isPresent();
     for (String line : tally.lines()) {
       Plain.wrap("", "  ", line, here.width()).forEach(l -> all.text().print(l + "\n"));
     }
-    reports().ifPresent(r -> all.text().print("reports: " + Plain.line(r) + "/index.html\n"));
+    if (indexed) {
+      all.text().print("reports: " + Plain.line(reports().get()) + "/index.html\n");
+    }
     all.text().flush();
     all.write(results, (file, e) -> trouble(file + ": this file can't be written: ", e, exits));
     exits.add(tally.exit());
@@ -115,7 +117,8 @@ final class JoinCommand implements Command {
         : worst.code();
   }
 
-  private void index(String name, Results results, List<Exit> exits) {
+  /** Whether it was written. */
+  private boolean index(String name, Results results, List<Exit> exits) {
     Map<String, RuleInfo> rules = results.rulesById();
     List<IndexEntry> entries = new ArrayList<>();
     for (Outcome plan : results.plans()) {
@@ -125,8 +128,10 @@ final class JoinCommand implements Command {
       ReportFolder folder = new ReportFolder(here.resolve(name));
       folder.make();
       folder.write(ReportFolder.INDEX, HtmlReport.index(results.title(), entries));
+      return true;
     } catch (IOException e) {
       trouble(name + ": no index can be written here: ", e, exits);
+      return false;
     }
   }
 

@@ -34,13 +34,19 @@ final class ResultFile {
     }
   }
 
+  /** Without the mark that some editors put before UTF-8, which readers of JSON may pass over. */
+  private static String text(byte[] bytes) {
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
+  }
+
   static Results read(Surroundings here, String file) throws Unfit {
     try (InputStream in = Files.newInputStream(here.resolve(file))) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
         throw new Unfit(file + ": larger than " + (MOST_BYTES >> 20) + " MiB", Exit.UNREADABLE);
       }
-      JsonReading.Read read = JsonReading.of(new String(bytes, StandardCharsets.UTF_8));
+      JsonReading.Read read = JsonReading.of(text(bytes));
       if (read instanceof JsonReading.Read.Bad bad) {
         throw new Unfit(file + ": no results of strikeoff: " + bad.why(), Exit.UNREADABLE);
       }

@@ -204,6 +204,25 @@ class FormatsTest {
   }
 
   @Test
+  void aPartMayBeginWithAByteOrderMark() throws IOException {
+    run("check", BORDER, "-q", "-f", "json=" + in("part.json"));
+    Files.writeString(
+        folder.resolve("marked.json"), "\uFEFF" + Files.readString(folder.resolve("part.json")));
+    assertThat(run("join", in("marked.json"), "-f", "json"))
+        .isEqualTo(run("join", in("part.json"), "-f", "json"));
+  }
+
+  @Test
+  void anIndexThatCouldNotBeWrittenIsNotTold() throws IOException {
+    run("check", BORDER, "-q", "-f", "json=" + in("part.json"));
+    Files.writeString(folder.resolve("file"), "");
+    Outcome outcome = run("join", in("part.json"), "--reports", in("file"));
+    assertThat(outcome.exit()).isEqualTo(4);
+    assertThat(outcome.out()).doesNotContain("reports:");
+    assertThat(outcome.err()).contains("no index can be written here");
+  }
+
+  @Test
   void morePartsThanPlansLeaveSomeEmpty() {
     Outcome outcome = run("check", BORDER, "--shard", "2/2");
     assertThat(outcome.exit()).isZero();
