@@ -16,7 +16,12 @@ public final class Svg implements Content {
   private final List<Attribute> attributes = new ArrayList<>(6);
   private final List<Part> children = new ArrayList<>();
 
-  private record Attribute(String name, String value) {}
+  /**
+   * An attribute.
+   *
+   * @param plain true for what cannot mean anything else in XML, such as a number
+   */
+  private record Attribute(String name, String value, boolean plain) {}
 
   /** What stands inside an element. */
   private sealed interface Part permits Svg.Child, Svg.Words {}
@@ -50,7 +55,7 @@ public final class Svg implements Content {
   }
 
   static Svg line(double x1, double y1, double x2, double y2) {
-    return of("path").with("d", "M" + pair(x1, y1) + "L" + pair(x2, y2));
+    return of("path").with(new Attribute("d", "M" + pair(x1, y1) + "L" + pair(x2, y2), true));
   }
 
   static Svg path(String data) {
@@ -66,19 +71,22 @@ public final class Svg implements Content {
   }
 
   public Svg with(String attribute, String value) {
-    Attribute next = new Attribute(attribute, value);
+    return with(new Attribute(attribute, value, false));
+  }
+
+  public Svg with(String attribute, double value) {
+    return with(new Attribute(attribute, number(value), true));
+  }
+
+  private Svg with(Attribute next) {
     for (int i = 0; i < attributes.size(); i++) {
-      if (attributes.get(i).name().equals(attribute)) {
+      if (attributes.get(i).name().equals(next.name())) {
         attributes.set(i, next);
         return this;
       }
     }
     attributes.add(next);
     return this;
-  }
-
-  public Svg with(String attribute, double value) {
-    return with(attribute, number(value));
   }
 
   /** A name that a screen reader says and a pointer shows. */
@@ -143,7 +151,11 @@ public final class Svg implements Content {
     out.append('<').append(name);
     for (Attribute attribute : attributes) {
       out.append(' ').append(attribute.name()).append("=\"");
-      escape(attribute.value(), out);
+      if (attribute.plain()) {
+        out.append(attribute.value());
+      } else {
+        escape(attribute.value(), out);
+      }
       out.append('"');
     }
     if (children.isEmpty()) {
