@@ -98,9 +98,18 @@ final class Calls {
       return Optional.of(added(Joined.method("joined$" + methods++, call)));
     }
     if (call.bsm.equals(RECORD)) {
-      return Optional.of(added(RecordMethod.method("record$" + call.name, call)));
+      return Optional.of(added(RecordMethod.method("record$" + call.name, simpleName(), call)));
     }
     return Optional.empty();
+  }
+
+  /** As {@code Class.getSimpleName} has it: a record in a method is called by a number as well. */
+  private String simpleName() {
+    return in.innerClasses.stream()
+        .filter(inner -> inner.name.equals(in.name) && inner.innerName != null)
+        .map(inner -> inner.innerName)
+        .findFirst()
+        .orElseGet(() -> in.name.substring(in.name.lastIndexOf('/') + 1));
   }
 
   private MethodInsnNode added(MethodNode method) {

@@ -17,9 +17,7 @@ final class Joined {
   static MethodNode method(String name, InvokeDynamicInsnNode call) {
     MethodNode method = Shapes.helper(name, call.desc);
     Type[] arguments = Type.getArgumentTypes(call.desc);
-    method.visitTypeInsn(Opcodes.NEW, BUILDER);
-    method.visitInsn(Opcodes.DUP);
-    method.visitMethodInsn(Opcodes.INVOKESPECIAL, BUILDER, "<init>", "()V", false);
+    begin(method);
     String recipe = (String) call.bsmArgs[0];
     StringBuilder words = new StringBuilder();
     int argument = 0;
@@ -31,7 +29,7 @@ final class Joined {
         Type type = arguments[argument++];
         method.visitVarInsn(type.getOpcode(Opcodes.ILOAD), local);
         local += type.getSize();
-        append(method, taken(type));
+        append(type, method);
       } else if (c == CONSTANT) {
         words.append(call.bsmArgs[constant++]);
       } else {
@@ -39,16 +37,38 @@ final class Joined {
       }
     }
     words(words, method);
+    end(method);
+    return method;
+  }
+
+  /** Leaves an empty builder on the stack. */
+  static void begin(MethodNode method) {
+    method.visitTypeInsn(Opcodes.NEW, BUILDER);
+    method.visitInsn(Opcodes.DUP);
+    method.visitMethodInsn(Opcodes.INVOKESPECIAL, BUILDER, "<init>", "()V", false);
+  }
+
+  /** Adds words to the builder on the stack. */
+  static void append(String words, MethodNode method) {
+    method.visitLdcInsn(words);
+    append(method, "Ljava/lang/String;");
+  }
+
+  /** Adds the value on top of the stack to the builder below it. */
+  static void append(Type type, MethodNode method) {
+    append(method, taken(type));
+  }
+
+  /** Returns what the builder holds. */
+  static void end(MethodNode method) {
     method.visitMethodInsn(
         Opcodes.INVOKEVIRTUAL, BUILDER, "toString", "()Ljava/lang/String;", false);
     method.visitInsn(Opcodes.ARETURN);
-    return method;
   }
 
   private static void words(StringBuilder words, MethodNode method) {
     if (!words.isEmpty()) {
-      method.visitLdcInsn(words.toString());
-      append(method, "Ljava/lang/String;");
+      append(words.toString(), method);
       words.setLength(0);
     }
   }

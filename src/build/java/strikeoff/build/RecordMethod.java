@@ -11,12 +11,14 @@ import org.objectweb.asm.tree.MethodNode;
 /** Compares, hashes and names a record's components, as {@code ObjectMethods} would. */
 final class RecordMethod {
 
+  private final String simpleName;
   private final Type type;
   private final String[] names;
   private final Handle[] components;
   private final MethodNode method;
 
-  private RecordMethod(InvokeDynamicInsnNode call, MethodNode method) {
+  private RecordMethod(String simpleName, InvokeDynamicInsnNode call, MethodNode method) {
+    this.simpleName = simpleName;
     this.type = (Type) call.bsmArgs[0];
     this.names = ((String) call.bsmArgs[1]).split(";");
     this.components =
@@ -24,8 +26,11 @@ final class RecordMethod {
     this.method = method;
   }
 
-  static MethodNode method(String name, InvokeDynamicInsnNode call) {
-    RecordMethod of = new RecordMethod(call, Shapes.helper(name, call.desc));
+  /**
+   * @param simpleName of the record, as its source has it
+   */
+  static MethodNode method(String name, String simpleName, InvokeDynamicInsnNode call) {
+    RecordMethod of = new RecordMethod(simpleName, call, Shapes.helper(name, call.desc));
     switch (call.name) {
       case "equals" -> of.equality();
       case "hashCode" -> of.hash();
@@ -88,34 +93,14 @@ final class RecordMethod {
   }
 
   private void text() {
-    String simple = type.getInternalName().replaceFirst(".*[/$]", "");
-    method.visitLdcInsn(simple + "[");
+    Joined.begin(method);
     for (int i = 0; i < components.length; i++) {
-      method.visitLdcInsn((i == 0 ? "" : ", ") + names[i] + "=");
-      concat();
+      Joined.append((i == 0 ? simpleName + "[" : ", ") + names[i] + "=", method);
       load(components[i], 0);
-      Type of = Type.getType(components[i].getDesc());
-      String taken =
-          switch (of.getSort()) {
-            case Type.BYTE, Type.SHORT -> "I";
-            case Type.ARRAY, Type.OBJECT -> "Ljava/lang/Object;";
-            default -> of.getDescriptor();
-          };
-      call("java/lang/String", "valueOf", "(" + taken + ")Ljava/lang/String;");
-      concat();
+      Joined.append(Type.getType(components[i].getDesc()), method);
     }
-    method.visitLdcInsn("]");
-    concat();
-    method.visitInsn(Opcodes.ARETURN);
-  }
-
-  private void concat() {
-    method.visitMethodInsn(
-        Opcodes.INVOKEVIRTUAL,
-        "java/lang/String",
-        "concat",
-        "(Ljava/lang/String;)Ljava/lang/String;",
-        false);
+    Joined.append(components.length == 0 ? simpleName + "[]" : "]", method);
+    Joined.end(method);
   }
 
   private void call(String owner, String name, String descriptor) {

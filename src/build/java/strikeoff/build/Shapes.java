@@ -79,20 +79,30 @@ final class Shapes {
     }
   }
 
+  /** What is no wrapper may hold another number than the one wanted, as a list of Integer may. */
   private static void unbox(MethodVisitor code, Type from, Type to) {
     Type boxed = unwrapped(from);
-    Type primitive = boxed == null ? to : boxed;
-    String wrapper = wrapper(primitive);
     if (boxed == null) {
-      code.visitTypeInsn(Opcodes.CHECKCAST, wrapper);
+      String holder = isNumber(to) ? "java/lang/Number" : wrapper(to);
+      code.visitTypeInsn(Opcodes.CHECKCAST, holder);
+      value(code, holder, to);
+    } else {
+      value(code, wrapper(boxed), boxed);
+      widen(code, boxed, to);
     }
+  }
+
+  private static boolean isNumber(Type primitive) {
+    return primitive.getSort() != Type.BOOLEAN && primitive.getSort() != Type.CHAR;
+  }
+
+  private static void value(MethodVisitor code, String holder, Type primitive) {
     code.visitMethodInsn(
         Opcodes.INVOKEVIRTUAL,
-        wrapper,
+        holder,
         primitive.getClassName() + "Value",
         "()" + primitive.getDescriptor(),
         false);
-    widen(code, primitive, to);
   }
 
   private static void widen(MethodVisitor code, Type from, Type to) {

@@ -45,6 +45,7 @@ class QuickJarTest {
         record Point(int x, double y, String name, long l, float f, boolean b, char c, byte t, short s, int[] a) {}
         record Nothing() {}
         record Half(double of) {}
+        record Dollar$Sign(int of) {}
         interface Named { String name(); default Supplier<String> twice() { return () -> name() + name(); }
           private String hidden() { return name() + "!"; } default Supplier<String> open() { return this::hidden; } }
         static class Above { String loud() { return "above"; } protected static int shared(int i) { return i + 1; } }
@@ -88,6 +89,12 @@ class QuickJarTest {
           out.add(Stream.of(1, 2, 3).map(i -> i * 1.5).mapToDouble(Double::doubleValue).sum() + "");
           Runnable serial = (Runnable & java.io.Serializable) () -> out.add("serial"); serial.run();
           out.add("" + IntStream.range(0, 4).mapToObj(i -> (char) ('a' + i)).map(String::valueOf).collect(Collectors.joining()));
+          record Local(Object of) { static final int NONE = 0; }
+          Object mute = new Object() { @Override public String toString() { return null; } };
+          out.add(new Local(mute).toString() + new Dollar$Sign(1) + mute);
+          ToLongFunction<Supplier<Integer>> longer = Supplier::get; out.add("" + longer.applyAsLong(() -> 11));
+          ToDoubleFunction<Supplier<Short>> real = Supplier::get; out.add("" + real.applyAsDouble(() -> (short) 12));
+          Predicate<Supplier<Boolean>> yes = Supplier::get; out.add("" + yes.test(() -> true));
           Callable<String> thrown = () -> { throw new IllegalStateException("thrown"); };
           try { thrown.call(); } catch (IllegalStateException e) { out.add(e.getMessage()); }
           return out;
