@@ -142,7 +142,7 @@ public sealed interface Checked {
 
     @Override
     public String sentence() {
-      return "Not checked: " + what + (what.endsWith(".") ? "" : ".");
+      return "Not checked: " + what + (what.matches(".*[.?!]") ? "" : ".");
     }
   }
 }

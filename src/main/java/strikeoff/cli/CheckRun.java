@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.check.Checked;
-import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.report.HtmlReport;
@@ -86,7 +85,7 @@ final class CheckRun {
     new Batch(here.cores(), settings.maxSeconds())
         .run(
             List.copyOf(places.keySet()),
-            plan -> reported(checked(plan), folder, places.get(plan)),
+            plan -> reported(studios.check(plan), folder, places.get(plan)),
             (plan, failed) -> done(failed, folder, places.get(plan), "", Optional.empty()),
             done -> {
               progress.clear();
@@ -135,17 +134,6 @@ final class CheckRun {
       }
     }
     return places;
-  }
-
-  private Checked checked(PlanFile plan) {
-    Optional<String> unjudged = studios.unjudged(plan);
-    if (unjudged.isPresent()) {
-      return new Checked.Failed(plan.name(), unjudged.get(), "");
-    }
-    Checker checker = studios.checker(plan);
-    return plan.isStandardInput()
-        ? checker.check(plan.name(), here.in())
-        : checker.check(plan.path(), plan.name());
   }
 
   /** Runs beside other plans: nothing is told here. */

@@ -114,8 +114,8 @@ final class CompareCommand implements Command {
     found.closed().forEach(closed -> trouble(closed, exits));
     List<PlanFile> plans = found.plans();
     Studios studios = Studios.of(here, studioOptions, Bounds.USUAL, plans);
-    if (!studios.wrong().isEmpty()) {
-      studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+    studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+    if (!studios.wrongForAll().isEmpty()) {
       exits.add(Exit.USAGE);
       return Optional.empty();
     }
@@ -126,13 +126,7 @@ final class CompareCommand implements Command {
     new Batch(here.cores(), maxSeconds.<Integer>getValue())
         .<Outcome>run(
             plans,
-            plan ->
-                Outcome.of(
-                    plan.isStandardInput()
-                        ? studios.checker(plan).check(plan.name(), here.in())
-                        : studios.checker(plan).check(plan.path(), plan.name()),
-                    numbers.get(plan),
-                    Optional.empty()),
+            plan -> Outcome.of(studios.check(plan), numbers.get(plan), Optional.empty()),
             (plan, failed) -> Outcome.of(failed, numbers.get(plan), Optional.empty()),
             outcomes::add);
     return Optional.of(

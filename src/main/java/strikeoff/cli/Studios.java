@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.cli.PolicyFiles.PolicyFile;
@@ -102,11 +103,27 @@ final class Studios {
   }
 
   /**
-   * Why a plan can't be judged: a policy that was found beside it has a mistake. Plans that the
-   * policy doesn't hold for can.
+   * Checks a plan, unless a policy that was found beside it has a mistake; plans that the policy
+   * doesn't hold for can be checked. Several threads may ask at once.
    */
-  Optional<String> unjudged(PlanFile plan) {
-    return policies(plan).stream()
+  Checked check(PlanFile plan) {
+    List<PolicyFile> policies = policies(plan);
+    Checker checker;
+    Optional<String> broken;
+    synchronized (byPolicies) {
+      checker = checker(policies);
+      broken = broken(policies);
+    }
+    if (broken.isPresent()) {
+      return new Checked.Failed(plan.name(), broken.get(), "");
+    }
+    return plan.isStandardInput()
+        ? checker.check(plan.name(), here.in())
+        : checker.check(plan.path(), plan.name());
+  }
+
+  private Optional<String> broken(List<PolicyFile> policies) {
+    return policies.stream()
         .map(file -> broken.get(file.path()))
         .filter(Objects::nonNull)
         .findFirst();
@@ -115,10 +132,6 @@ final class Studios {
   /** What the user should know though nothing is wrong. */
   List<String> notes() {
     return List.copyOf(notes);
-  }
-
-  Checker checker(PlanFile plan) {
-    return checker(policies(plan));
   }
 
   /** The only one there is, without plans. */

@@ -122,7 +122,7 @@ final class WatchCommand implements Command {
         studios = studios(changed.all());
       }
       if (studios.isPresent()) {
-        // What was saved while a policy was broken is still to be checked.
+        // What was saved while rules were broken is still to be checked.
         owed.retainAll(changed.all());
         List<PlanFile> due = changed.all().stream().filter(owed::contains).toList();
         boolean written = run.round(changed.all(), due, studios.get());
@@ -149,7 +149,7 @@ final class WatchCommand implements Command {
     }
   }
 
-  /** What judges the plans, unless something is wrong with it, which is told. */
+  /** What judges the plans, unless something is wrong with it for all of them; either is told. */
   private Optional<Studios> studios(List<PlanFile> plans) {
     Studios studios;
     try {
@@ -163,6 +163,6 @@ final class WatchCommand implements Command {
     studios.wrong().forEach(w -> Complaint.say(here, w));
     studios.notes().stream().filter(told::add).forEach(note -> Complaint.say(here, note));
     here.err().flush();
-    return studios.wrong().isEmpty() ? Optional.of(studios) : Optional.empty();
+    return studios.wrongForAll().isEmpty() ? Optional.of(studios) : Optional.empty();
   }
 }

@@ -49,11 +49,7 @@ final class WatchRun {
     }
     Map<PlanFile, String> pages = ReportFolder.names(all);
     new Batch(here.cores(), maxSeconds)
-        .run(
-            due,
-            plan -> studios.checker(plan).check(plan.path(), plan.name()),
-            (plan, failed) -> (Checked) failed,
-            new Telling(due, pages)::one);
+        .run(due, studios::check, (plan, failed) -> (Checked) failed, new Telling(due, pages)::one);
     entries.keySet().retainAll(all);
     index(all);
     here.out().flush();

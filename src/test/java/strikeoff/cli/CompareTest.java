@@ -66,6 +66,19 @@ class CompareTest {
   }
 
   @Test
+  void aBrokenPolicyKeepsOnlyPlansBelowItFromBeingCompared() throws IOException {
+    for (String name : List.of("anna", "ben")) {
+      Files.createDirectories(folder.resolve(name));
+      Files.copy(Path.of("plans/first-border.yaml"), folder.resolve(name + "/" + name + ".yaml"));
+    }
+    Files.writeString(folder.resolve("anna/studio.yaml"), "studio: Mine\ntabel: 3 m\n");
+    Outcome outcome = run("compare", folder.toString(), folder.toString(), "-v");
+    assertThat(outcome.exit()).isEqualTo(4);
+    assertThat(outcome.err().replaceAll("\\s+", " ")).contains("anna/studio.yaml:2:1: ");
+    assertThat(outcome.out()).contains("anna.yaml: still not checked", "ben.yaml: ");
+  }
+
+  @Test
   void whatIsNotThereIsWrongUsage() {
     assertThat(run("compare", "plans/class", "nowhere").exit()).isEqualTo(2);
     assertThat(run("compare", "plans/class").exit()).isEqualTo(2);

@@ -88,7 +88,9 @@ class WatchJudgingTest {
         said.toString()
             .lines()
             .filter(
-                line -> said == err || line.matches("((NOT )?PRINTABLE|UNREADABLE|watching) .*"))
+                line ->
+                    said == err
+                        || line.matches("((NOT )?PRINTABLE|UNREADABLE|NOT CHECKED|watching) .*"))
             .filter(line -> line.contains(text))
             .count();
   }
@@ -97,7 +99,7 @@ class WatchJudgingTest {
   void aSavedPolicyIsTakenUpByThePlansBelowItAlone() throws Exception {
     Files.createDirectory(file("sunday"));
     Files.copy(file("saturday/agnes.yaml"), file("sunday/agnes.yaml"));
-    CompletableFuture<Integer> watch = watching(4);
+    CompletableFuture<Integer> watch = watching(5);
     until(out, "watching workshop", 1);
     assertThat(count(out, "sunday/agnes.yaml")).isEqualTo(1);
 
@@ -112,8 +114,11 @@ class WatchJudgingTest {
 
     Files.writeString(file("sunday/studio.yaml"), "studio: Sunday\nlimits: {cloth/shrinks: 1 %}\n");
     until(err, "no limit is called “cloth/shrinks”", 1);
-    edit("sunday/studio.yaml", "limits: {cloth/shrinks: 1 %}", "hours: 10-14");
     until(out, "sunday/agnes.yaml", 2);
+    assertThat(out.toString().replaceAll("\\s+", " "))
+        .contains("NOT CHECKED workshop/sunday/agnes.yaml: the policy that holds for it");
+    edit("sunday/studio.yaml", "limits: {cloth/shrinks: 1 %}", "hours: 10-14");
+    until(out, "sunday/agnes.yaml", 3);
     assertThat(watch.get(60, TimeUnit.SECONDS)).isZero();
     assertThat(count(err, "strikeoff: ")).as("one note, one mistake: " + err).isEqualTo(2);
   }

@@ -248,6 +248,8 @@ class WorkshopTest {
         .contains("class/anna/studio.yaml:2:1: ")
         .contains("PRINTABLE class/ben/plan.yaml");
     assertThat(err).contains("class/anna/studio.yaml:2:1: ").contains("“table”");
+    run("check", "class", "-f", "junit");
+    assertThat(out).contains("did you mean “table”?\"").doesNotContain("?.");
   }
 
   @Test
