@@ -68,6 +68,14 @@ class MayUseTest {
           Object o = java.time.LocalTime.now();                 | LocalTime.now
           new Thread(() -> { }).start();                        | new Thread
           List.of(1).parallelStream().count();                  | List.parallelStream
+          Object o = java.util.stream.Stream.of(1).parallel();  | Stream.parallel
+          Arrays.parallelSort(new int[9000]);                   | Arrays.parallelSort
+          Arrays.parallelSetAll(new int[9], i -> i);            | Arrays.parallelSetAll
+          Arrays.parallelPrefix(new int[9], (i, j) -> i);       | Arrays.parallelPrefix
+          double d = Math.random();                             | Math.random
+          double d = StrictMath.random();                       | StrictMath.random
+          Collections.shuffle(new ArrayList(List.of(1, 2)));    | Collections.shuffle
+          int i = System.identityHashCode($plan);               | System.identityHashCode
           Class.forName("java.lang.Runtime");                   | Class.forName
           Object o = String.class.getMethods();                 | Class.getMethods
           Object o = $plan.getClass().getClassLoader();         | Class.getClassLoader
