@@ -16,7 +16,6 @@ import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
 import strikeoff.timeline.OnTable.Taken;
-import strikeoff.units.Span;
 
 /** Finds where the cloth is taken up too wet, each step told once by its worst occasion. */
 final class TakingUp {
@@ -56,11 +55,13 @@ final class TakingUp {
   }
 
   /**
+   * @param printed when the last film before it was lifted
    * @param wet films that are surely not safe; if there are none, those that are not surely safe
    * @param slowest the one that dries last
    * @param safe when that would be safe if it were waited for
    */
-  private record Occasion(Taken taken, List<Impression> wet, Impression slowest, Reached safe) {
+  private record Occasion(
+      Taken taken, Moment printed, List<Impression> wet, Impression slowest, Reached safe) {
 
     static Occasion of(Timeline.Day day, Taken taken, List<Impression> all) {
       Moment now = new Moment(taken.second());
@@ -86,7 +87,12 @@ final class TakingUp {
       }
       return slowest == null
           ? null
-          : new Occasion(taken, surelyWet.isEmpty() ? wet : surelyWet, slowest, last);
+          : new Occasion(
+              taken,
+              day.impressions().get(taken.filmsBefore() - 1).lifted(),
+              surelyWet.isEmpty() ? wet : surelyWet,
+              slowest,
+              last);
     }
 
     private Reached missing() {
@@ -131,8 +137,8 @@ final class TakingUp {
     Impression slowest = occasion.slowest();
     Reached safe = occasion.safe();
     Moment now = new Moment(taken.second());
-    Remedy surely = remedy(taken, safe.latest());
-    Remedy remedy = safe.best().compareTo(now) > 0 ? remedy(taken, safe.best()) : surely;
+    Remedy surely = remedy(occasion, safe.latest());
+    Remedy remedy = safe.best().compareTo(now) > 0 ? remedy(occasion, safe.best()) : surely;
     return new TakenUpWet(
         taken.kind(),
         done(taken.kind()),
@@ -159,12 +165,17 @@ final class TakingUp {
         marks(occasion.wet()));
   }
 
-  private static Remedy remedy(Taken taken, Moment safe) {
-    Span missing = safe.since(new Moment(taken.idleFrom()));
-    long minutes = (long) missing.wholeMinutesUp().minutes();
+  private static Remedy remedy(Occasion occasion, Moment safe) {
+    Taken taken = occasion.taken();
+    Moment idle = new Moment(taken.idleFrom());
+    long minutes = (long) safe.since(idle).wholeMinutesUp().minutes();
     if (taken.step() instanceof Step.Print print) {
       Wait present = print.beforeMoving();
-      double waited = present.until() instanceof Until.Time time ? time.span().minutes() : 0;
+      // A wait until some state is replaced by one in minutes, which begins when that one began.
+      double waited =
+          present.until() instanceof Until.Time time
+              ? time.span().minutes()
+              : idle.since(occasion.printed()).minutes();
       long whole = minutes + (long) Math.ceil(waited);
       return new Remedy(Remedy.How.BEFORE_MOVING, print.number(), whole, present.air());
     }

@@ -102,6 +102,32 @@ class TakenUpTest {
   }
 
   @Test
+  void aWaitUntilFrameSafeThatIsReplacedIsReplacedWhole() {
+    // Two herons off by 9:16:40, frame-safe 5 min later, when the cloth moves; lift-safe at
+    // 10:16:40.
+    PrintDay day =
+        new PrintDay(Medium.DYE)
+            .table(150)
+            .stations(2)
+            .paste("blue", 5, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", 3, 60, 20)
+            .print(
+                "herons",
+                Step.Order.BY_COLOUR,
+                false,
+                0,
+                Until.NO_WAIT,
+                PrintDay.until(Until.Dryness.FRAME_SAFE));
+    TakenUpWet told = the(day.timeline());
+    assertThat(told.at().text()).isEqualTo("day 1, 09:21");
+    assertThat(told.shortBest().minutes()).isEqualTo(55);
+    assertThat(told.remedy().text()).isEqualTo("`before moving: 60 min` in step 1");
+    assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
+    assertThat(all(SmallDay.timeline(told.remedy().longer(-1).applied(day.plan())))).hasSize(1);
+  }
+
+  @Test
   void whatGoesIntoWaterOrHeatMustBeDryAllThrough() {
     assertThat(fixed(n -> new Step.Rinse(n, COLD, MIN, NOBODY, AT)).done()).isEqualTo("rinsed");
     assertThat(fixed(n -> new Step.Wash(n, COLD, MIN, NOBODY, AT)).done()).isEqualTo("washed");
