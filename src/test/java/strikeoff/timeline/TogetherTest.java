@@ -61,6 +61,19 @@ class TogetherTest {
   }
 
   @Test
+  void colourOverAllSetsTheSecondPersonTakesTheSecondColourToo() {
+    // As colour by colour, since one set is all there is: blue to 50 and 100 s, ink 12 min after.
+    assertThat(
+            lifts(
+                herons(2, "s1=blue", "s2=ink")
+                    .printTogether(
+                        "herons", Step.Order.OVER_ALL, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
+                    .timeline()))
+        .containsExactly(
+            "Wren herons 1 50", "Wren herons 2 100", "Tam herons 1 820", "Tam herons 2 870");
+  }
+
+  @Test
   void stationByStationTheyShareTheScreens() {
     Timeline day =
         herons(2, "s1=blue", "s2=ink")
