@@ -67,7 +67,12 @@ class TogetherTest {
             lifts(
                 herons(2, "s1=blue", "s2=ink")
                     .printTogether(
-                        "herons", Step.Order.OVER_ALL, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
+                        "herons",
+                        Step.Order.OVER_ALL,
+                        false,
+                        0,
+                        PrintDay.minutes(12),
+                        Until.NO_WAIT)
                     .timeline()))
         .containsExactly(
             "Wren herons 1 50", "Wren herons 2 100", "Tam herons 1 820", "Tam herons 2 870");
