@@ -99,7 +99,7 @@ public final class Fuzzing {
     command.add("-artifact_prefix=" + found + "/");
     command.add("-dict=" + words);
     command.add("-max_total_time=" + seconds);
-    command.add("-timeout=30");
+    command.add("-timeout=120");
     command.add("-rss_limit_mb=4096");
     command.add("-max_len=12000");
     command.add(corpus.toString());
