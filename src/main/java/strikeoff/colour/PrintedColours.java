@@ -24,10 +24,6 @@ final class PrintedColours {
     }
   }
 
-  boolean uses(String paste) {
-    return placementsByPaste.containsKey(paste);
-  }
-
   boolean places(String design) {
     return designs.contains(design);
   }

@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
 import strikeoff.sequence.Sketch;
+import strikeoff.units.Area;
+import strikeoff.units.Length;
 import strikeoff.units.Share;
 
 class SwatchesTest {
@@ -190,6 +195,207 @@ class SwatchesTest {
     assertThat(motifs.get(0).difference()).isPositive().isLessThan(motifs.get(1).difference());
     assertThat(Lab.of(motifs.get(1).mean().orElseThrow()).lightness())
         .isGreaterThan(sketch.swatches().of("ink").lightness());
+  }
+
+  @Test
+  void aCoveringDyeHidesLessOnceItIsWashed() {
+    // At wash-off a quarter leaves (order/softening): 95 % hiding becomes 71.25 %. Black over
+    // white then reflects 28.75 % of the light, which sRGB's curve (IEC 61966-2-1) writes as
+    // 255 · (1.055 · 0.2875^(1/2.4) − 0.055) = 146.
+    Swatch black =
+        new Sketch()
+            .coveringDye("black", 0x000000)
+            .design("shell", "black")
+            .at("shells", "shell", 0)
+            .swatches()
+            .of("black");
+    assertThat(black.washed().hex()).isEqualTo("#929292");
+  }
+
+  @Test
+  void aFewPastesAlikeAreAllNamedWithTheirLooks() {
+    AlikeColours alike =
+        facts(
+                new Sketch()
+                    .dye("ash", 0x808080)
+                    .dye("red", 0xb03030)
+                    .dye("smoke", 0x818181)
+                    .design("shell", "ash", "red", "smoke")
+                    .at("shells", "shell", 0)
+                    .swatches(),
+                AlikeColours.class)
+            .get(0);
+    assertThat(alike.named()).containsExactly("ash", "smoke");
+    assertThat(alike.shown()).containsExactly("#808080", "#818181");
+  }
+
+  @Test
+  void pastesThatWereNotAllComparedAreToldAsPerhapsMore() {
+    List<Swatch> greys =
+        new Sketch()
+            .dye("one", 0x808080)
+            .dye("two", 0x808080)
+            .dye("three", 0x808080)
+            .design("shell", "one", "two", "three")
+            .at("shells", "shell", 0)
+            .swatches()
+            .swatches();
+    PlanPath anywhere = new PlanPath("pastes");
+    assertThat(new Likeness(greys, 2, 3).facts(s -> anywhere).get(0).named())
+        .containsExactly("one", "two", "three");
+    assertThat(new Likeness(greys, 2, 1).facts(s -> anywhere).get(0).named())
+        .endsWith("perhaps others");
+  }
+
+  @Test
+  void howMuchLighterAColourIsThanItsGroundIsTheDifferenceOfTheirLightness() {
+    // Greys by CIE 15: #777777 has L* 50.0, #303030 has L* 19.9.
+    Swatches swatches =
+        new Sketch()
+            .ground(0x303030)
+            .paint("grey", 0x777777)
+            .design("shell", "grey")
+            .at("shells", "shell", 0)
+            .swatches();
+    ColourOnGround grey = facts(swatches, ColourOnGround.class).get(0);
+    assertThat(grey.lightness().value()).isCloseTo(50.0, within(0.11));
+    assertThat(grey.lighter().value()).isCloseTo(30.1, within(0.11));
+  }
+
+  @Test
+  void anOverlapIsNotComparedWithItsOwnColours() {
+    Swatches swatches =
+        new Sketch()
+            .dye("coal", 0x101010)
+            .dye("night", 0x141420)
+            .dye("straw", 0xf4e6a0)
+            .design("leaf", "coal", "night")
+            .design("berry", "straw")
+            .at("leaves", "leaf", 0)
+            .at("berries", "berry", 100)
+            .swatches();
+    assertThat(facts(swatches, ThirdColour.class))
+        .extracting(ThirdColour::paste)
+        .containsExactly("straw");
+  }
+
+  @Test
+  void whiteLiesOnTheColoursListedBeforeItOnItsMotifOnly() {
+    assertThat(whiteOnAMotif("red 40%", "white 5%").over()).containsExactly("red");
+    assertThat(whiteOnAMotif("white 5%", "red 40%").over()).isEmpty();
+  }
+
+  private static ColourOnGround whiteOnAMotif(String... separations) {
+    return facts(
+            new Sketch()
+                .dye("red", 0xb03030)
+                .paint("white", 0xffffff)
+                .design("star", separations)
+                .at("stars", "star", 0)
+                .swatches(),
+            ColourOnGround.class)
+        .get(1);
+  }
+
+  @Test
+  void whiteLiesOnAnotherMotifOnlyIfThatIsPrintedFirst() {
+    assertThat(whiteOver(twoMotifs().run().print("stars").print("eyes").swatches()))
+        .containsExactly("red");
+    assertThat(whiteOver(twoMotifs().run().print("eyes").print("stars").swatches())).isEmpty();
+    assertThat(whiteOver(twoMotifs().run().print("eyes").swatches())).isEmpty();
+    assertThat(whiteOver(twoMotifs().run().print("stars").swatches())).isEmpty();
+    // Of several times that something is printed the first one counts.
+    Swatches again = twoMotifs().run().print("eyes").print("stars").print("eyes").swatches();
+    assertThat(whiteOver(again)).isEmpty();
+  }
+
+  /** White in the place of a red motif, anchored to nothing. */
+  private static Sketch twoMotifs() {
+    return new Sketch()
+        .dye("red", 0xb03030)
+        .paint("white", 0xffffff)
+        .design("star", "red 40%")
+        .design("eye", "white 5%")
+        .at("stars", "star", 0)
+        .at("eyes", "eye", 0);
+  }
+
+  @Test
+  void whiteLiesOnWhatItsAnchorIsAnchoredTo() {
+    Swatches swatches =
+        new Sketch()
+            .dye("red", 0xb03030)
+            .dye("blue", 0x3050a0)
+            .paint("white", 0xffffff)
+            .design("star", "red 40%")
+            .design("ring", "blue 20%")
+            .design("eye", "white 5%")
+            .at("stars", "star", 50)
+            .anchored("rings", "ring", "stars", 30)
+            .anchored("eyes", "eye", "rings", -30)
+            .swatches();
+    assertThat(whiteOver(swatches)).containsExactly("red");
+  }
+
+  private static List<String> whiteOver(Swatches swatches) {
+    return facts(swatches, ColourOnGround.class).stream()
+        .filter(fact -> fact.paste().equals("white"))
+        .findFirst()
+        .orElseThrow()
+        .over();
+  }
+
+  @Test
+  void noMixIsStrongEnoughForPaintOrForADyeOfTheGroundsColour() {
+    Swatches swatches =
+        new Sketch()
+            .dye("clear", 0xffffff)
+            .paint("white", 0xffffff)
+            .dye("ink", 0x202020)
+            .design("shell", "clear", "white", "ink")
+            .at("shells", "shell", 0)
+            .swatches();
+    assertThat(facts(swatches, ColourOnGround.class))
+        .extracting(ColourOnGround::strengthening)
+        .containsExactly(
+            "no stronger mix of it would show",
+            "no stronger mix of it would show",
+            "as strong as it is, it shows");
+  }
+
+  @Test
+  void designsThatNothingPlacesHaveNoLookAndNoOverprints() {
+    Swatches swatches = shells().design("spare", "sand", "rust").swatches();
+    assertThat(swatches.motifs()).extracting(MotifLook::design).containsExactly("shell");
+    assertThat(swatches.overprints()).extracting(Overprint::design).containsOnly("shell");
+  }
+
+  @Test
+  void separationsShareWhatTheirRectanglesShare() {
+    // 10 by 10 cm each and printed all over: 4 cm out along the cloth, 6 by 10 cm are common.
+    SharedArea partly = SharedArea.of(square(3), square(7));
+    assertThat(partly.most().squareCm()).isCloseTo(60, within(1e-9));
+    assertThat(partly.least().squareCm()).isCloseTo(60, within(1e-9));
+    assertThat(partly.isPossible()).isTrue();
+    assertThat(SharedArea.of(square(0), square(10)).isPossible()).isFalse();
+    assertThat(SharedArea.of(square(0), square(14)).isPossible()).isFalse();
+  }
+
+  private static Design.Separation square(double x) {
+    return new Design.Separation(
+        1,
+        "screen",
+        "paste",
+        Length.ofCm(x),
+        Length.ofCm(0),
+        Length.ofCm(10),
+        Length.ofCm(10),
+        new Area(100),
+        1,
+        false,
+        Optional.empty(),
+        Optional.empty(),
+        new PlanPath("designs"));
   }
 
   private static <T extends Evidence> List<T> facts(Swatches swatches, Class<T> kind) {

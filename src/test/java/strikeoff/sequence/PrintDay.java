@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import strikeoff.colour.Swatches;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
@@ -119,6 +120,11 @@ public final class PrintDay {
   public PrintDay sew(String seam) {
     steps.add(new Step.Sew(next(), seam, Optional.empty(), Optional.empty(), path()));
     return this;
+  }
+
+  public Swatches swatches() {
+    PrintPlan plan = sketch.plan(steps);
+    return Swatches.of(plan, Layout.of(plan, Sketch.POLICY), Sketch.POLICY);
   }
 
   public List<Evidence> facts() {

@@ -72,6 +72,11 @@ public final class Sketch {
     return paste(name, Medium.PAINT, rgb, false);
   }
 
+  /** A dye that hides what lies under it, as one in a white paste does. */
+  public Sketch coveringDye(String name, int rgb) {
+    return paste(name, Medium.DYE, rgb, false);
+  }
+
   private Sketch paste(String name, Medium medium, int rgb, boolean transparent) {
     pastes.put(name, PlainParts.paste(name, medium, colour(rgb), transparent));
     return this;
