@@ -271,6 +271,68 @@ class EdgesAndNeighboursTest {
     }
   }
 
+  /** Designs of 20 by 20. */
+  @Nested
+  class Crowds {
+
+    private Sheet lattice(Lattice lattice, double x, double y) {
+      return Sheet.open(300, 200)
+          .design("leaf", 20, 20)
+          .fill(
+              "leaves",
+              "leaf",
+              lattice,
+              new double[] {x, y},
+              new double[] {10, 200, 10, 190},
+              0,
+              0);
+    }
+
+    @Test
+    void neighboursOfABorderAreARow() {
+      Sheet sheet = Sheet.open(300, 100).design("leaf", 20, 20);
+      // 5 · 20
+      Crowding crowding =
+          one(sheet.border("hem", "leaf", Edge.NEAR, 5, 65, 15, 6).layout(), Crowding.class);
+      assertThat(crowding.area().squareCm()).isCloseTo(100, within(EXACT));
+      assertThat(crowding.needed().text()).isEqualTo("20 cm");
+      assertThat(crowding.path()).isEqualTo(new PlanPath("placements.hem.repeat"));
+    }
+
+    @Test
+    void oneAloneHasNoNeighbours() {
+      Sheet sheet = Sheet.open(300, 100).design("leaf", 20, 20);
+      assertThat(
+              facts(
+                  sheet
+                      .series("row", "leaf", 1, 15, 10, 10)
+                      .border("hem", "leaf", Edge.FAR, 5, 25, 15, 6)
+                      .layout(),
+                  Crowding.class))
+          .isEmpty();
+    }
+
+    @Test
+    void shiftedRowsAndColumnsMeetAtHalfThePitch() {
+      // (15, 30 / 2) and (30 / 2, 15) away: 5 · 5
+      assertThat(one(lattice(Lattice.HALF_DROP, 15, 30).layout(), Crowding.class).area().squareCm())
+          .isCloseTo(25, within(EXACT));
+      assertThat(one(lattice(Lattice.BRICK, 30, 15).layout(), Crowding.class).area().squareCm())
+          .isCloseTo(25, within(EXACT));
+      assertThat(facts(lattice(Lattice.HALF_DROP, 15, 40).layout(), Crowding.class)).isEmpty();
+      assertThat(facts(lattice(Lattice.BRICK, 40, 15).layout(), Crowding.class)).isEmpty();
+    }
+
+    @Test
+    void aGridMeetsAlongItsRowsAndColumns() {
+      // 5 · 20, and 2 · 20 the other way
+      assertThat(one(lattice(Lattice.GRID, 25, 15).layout(), Crowding.class).area().squareCm())
+          .isCloseTo(100, within(EXACT));
+      assertThat(one(lattice(Lattice.GRID, 18, 25).layout(), Crowding.class).area().squareCm())
+          .isCloseTo(40, within(EXACT));
+    }
+  }
+
   @Nested
   class Rounds {
 
