@@ -116,4 +116,78 @@ class ColourOrderTest {
     assertThat(railed.widen().mm()).isEqualTo(0.5);
     assertThat(sketch.byEye().run().fact(TrapWidth.class).tolerance().mm()).isEqualTo(2);
   }
+
+  private static PrintDay inOneMotif(String... separations) {
+    return pastes().design("shell", separations).at("shells", "shell", 0).run().print("shells");
+  }
+
+  @Test
+  void coloursBesideEachOtherInAMotifMayComeInAnyOrder() {
+    for (String[] halves :
+        new String[][] {{"left", "right"}, {"right", "left"}, {"near", "far"}, {"far", "near"}}) {
+      PrintDay day = inOneMotif("ink " + halves[0], "sand " + halves[1]);
+      assertThat(day.facts(DarkBeforeLight.class)).isEmpty();
+      PrintDay outline = inOneMotif("ink key " + halves[0], "sand " + halves[1]);
+      assertThat(outline.facts(KeyNotLast.class)).isEmpty();
+    }
+    assertThat(inOneMotif("ink left", "sand").facts(DarkBeforeLight.class)).hasSize(1);
+    assertThat(inOneMotif("ink key far", "sand").facts(KeyNotLast.class)).hasSize(1);
+  }
+
+  @Test
+  void onlyWhatAnOutlineLiesUnderIsToldWithIt() {
+    KeyNotLast fact = inOneMotif("ink key left", "sand right", "rust").fact(KeyNotLast.class);
+    assertThat(fact.after()).containsExactly("rust");
+  }
+
+  @Test
+  void theBetterOrderIsLightThenDarkThenPaintThenOutlines() {
+    KeyNotLast fact =
+        pastes()
+            .paint("chalk", 0xffffff)
+            .design("shell", "chalk key", "cream", "rust", "sand")
+            .at("shells", "shell", 0, 50)
+            .run()
+            .print("shells")
+            .fact(KeyNotLast.class);
+    assertThat(fact.better()).containsExactly("sand", "rust", "cream", "chalk");
+    assertThat(fact.betterOrder()).isEqualTo("sand, then rust, then cream, then chalk");
+    assertThat(fact.marks()).containsExactly("shells 1", "shells 2");
+  }
+
+  @Test
+  void bothOrdersAreToldAsTheyWouldBeWritten() {
+    DarkBeforeLight fact = inOneMotif("ink", "rust", "sand").fact(DarkBeforeLight.class);
+    assertThat(fact.printedOrder()).isEqualTo("ink, then rust, then sand");
+    assertThat(fact.betterOrder()).isEqualTo("sand, then rust, then ink");
+    assertThat(fact.marks()).containsExactly("shells 1");
+  }
+
+  @Test
+  void anOrderThatComesOfTwoStepsIsTheFaultOfWhereTheyStand() {
+    DarkBeforeLight fact =
+        pastes()
+            .design("shell", "sand", "ink")
+            .at("shells", "shell", 0)
+            .run()
+            .printColours("shells", 2)
+            .printColours("shells", 1)
+            .fact(DarkBeforeLight.class);
+    assertThat(fact.path().text()).isEqualTo("run[0]");
+    assertThat(fact.related()).extracting("path.text").containsExactly("run[1]");
+  }
+
+  @Test
+  void theTableIsToldWithATrapAndOnlyPlacedDesignsHaveOne() {
+    Sketch sketch =
+        pastes()
+            .design("shell", "sand 1mm", "rust")
+            .design("spare", "sand 1mm", "rust")
+            .at("shells", "shell", 0, 50);
+    TrapWidth railed = sketch.run().fact(TrapWidth.class);
+    assertThat(railed.design()).isEqualTo("shell");
+    assertThat(railed.table()).isEqualTo("on a railed table");
+    assertThat(railed.marks()).containsExactly("shells 1", "shells 2");
+    assertThat(sketch.byEye().run().fact(TrapWidth.class).table()).isEqualTo("laid by eye");
+  }
 }

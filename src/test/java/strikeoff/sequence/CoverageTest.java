@@ -76,4 +76,24 @@ class CoverageTest {
     assertThat(fact.anchorStep()).isEqualTo("step 2 (print leaves)");
     assertThat(fact.path().text()).isEqualTo("run[0]");
   }
+
+  @Test
+  void whereItIsArrangedIsToldBesideAStepThatLeavesSomethingOut() {
+    NotPrinted left = leaves().run().print("veins").printOnly("leaves", 1).fact(NotPrinted.class);
+    assertThat(left.related()).extracting("path.text").containsExactly("placements.leaves");
+    assertThat(left.marks()).containsExactly("leaves 2", "leaves 3", "leaves 4");
+    NotPrinted whole = leaves().run().print("leaves").fact(NotPrinted.class);
+    assertThat(whole.related()).isEmpty();
+  }
+
+  @Test
+  void theFirstOfTwoPrintsIsToldUnlessItIsInTheSameStep() {
+    PrintDay apart = leaves().run().print("veins").print("leaves").printColours("leaves", 1);
+    PrintedTwice fact = apart.fact(PrintedTwice.class);
+    assertThat(fact.related()).extracting("path.text").containsExactly("run[1]");
+    assertThat(fact.what()).isEqualTo("all 4 in green");
+    assertThat(fact.again()).isEqualTo(4);
+    PrintDay once = leaves().run().print("veins").printColours("leaves", 1, 1, 2);
+    assertThat(once.fact(PrintedTwice.class).related()).isEmpty();
+  }
 }

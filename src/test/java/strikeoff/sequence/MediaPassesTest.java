@@ -163,4 +163,92 @@ class MediaPassesTest {
     PaintOverDye fact = sketch.run().print("leaves").print("dots").fact(PaintOverDye.class);
     assertThat(fact.places()).startsWith("dots 1–").endsWith(" and perhaps more");
   }
+
+  /** Whether white surely meets green where each prints a tenth of one motif. */
+  private static boolean surelyMeet(String first, String then) {
+    return new Sketch()
+        .dye("green", 0x336633)
+        .paint("white", 0xffffff)
+        .design("leaf", first, then)
+        .at("leaves", "leaf", 0)
+        .run()
+        .print("leaves")
+        .fact(PaintOverDye.class)
+        .certain();
+  }
+
+  @Test
+  void anOutlineSurelyMeetsTheColoursOfItsMotif() {
+    assertThat(surelyMeet("green 10% key", "white 10%")).isTrue();
+    assertThat(surelyMeet("green 10%", "white 10% key")).isTrue();
+    assertThat(surelyMeet("green 10% 1mm", "white 10%")).isTrue();
+    assertThat(surelyMeet("green 10%", "white 10%")).isFalse();
+    assertThat(surelyMeet("green 10%", "white 10% 0mm")).isFalse();
+  }
+
+  @Test
+  void anOutlineMayMissWhatAnotherMotifPrints() {
+    PaintOverDye fact =
+        leavesAndDots()
+            .design("leaf", "green 10% key")
+            .design("dot", "white 10% key")
+            .run()
+            .print("leaves")
+            .print("dots")
+            .fact(PaintOverDye.class);
+    assertThat(fact.certain()).isFalse();
+    assertThat(fact.marks()).containsExactly("dots 1");
+  }
+
+  @Test
+  void theUnsetPaintThatABathReachesIsNamed() {
+    WetBathOverPaint fact =
+        leavesAndDots()
+            .run()
+            .print("leaves")
+            .print("dots")
+            .wash()
+            .heatSet()
+            .fact(WetBathOverPaint.class);
+    assertThat(fact.paints()).containsExactly("white");
+    assertThat(fact.marks()).containsExactly("dots 1", "dots 2");
+    assertThat(fact.related()).extracting("path.text").containsExactly("run[1]");
+  }
+
+  @Test
+  void dyeAfterAWashIsNoPaint() {
+    PrintAfterFix fact =
+        leavesAndDots()
+            .run()
+            .printOnly("leaves", 1)
+            .soak()
+            .wash()
+            .printOnly("leaves", 2)
+            .fact(PrintAfterFix.class);
+    assertThat(fact.isPaint()).isFalse();
+    assertThat(fact.washed()).isTrue();
+    assertThat(fact.rinsed()).isTrue();
+  }
+
+  @Test
+  void aWashBeforeTheFixingOrAfterThePrintIsNotBetweenThem() {
+    PrintAfterFix fact =
+        leavesAndDots()
+            .run()
+            .printOnly("leaves", 1)
+            .wash()
+            .soak()
+            .printOnly("leaves", 2)
+            .wash()
+            .fact(PrintAfterFix.class);
+    assertThat(fact.washed()).isFalse();
+  }
+
+  @Test
+  void dyeThatIsPiledOnPaintIsCutShortToo() {
+    double[] pile = new double[1100];
+    Sketch sketch = leavesAndDots().at("leaves", "leaf", pile).at("dots", "dot", pile);
+    DyeOverPaint fact = sketch.run().print("dots").print("leaves").fact(DyeOverPaint.class);
+    assertThat(fact.places()).startsWith("leaves 1–").endsWith(" and perhaps more");
+  }
 }

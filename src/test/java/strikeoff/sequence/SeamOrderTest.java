@@ -62,4 +62,33 @@ class SeamOrderTest {
     PrintDay day = leaves().seam("centre", 300, false).run().print("leaves");
     assertThat(day.facts(SeamNeverSewn.class)).isEmpty();
   }
+
+  @Test
+  void whatIsPrintedAwayFromASeamIsCountedOnBothSidesOfTheSewing() {
+    SeamSewn fact =
+        leaves()
+            .run()
+            .printOnly("leaves", 1, 2)
+            .sew("centre")
+            .printOnly("leaves", 3)
+            .printOnly("leaves", 4)
+            .fact(SeamSewn.class);
+    assertThat(fact.awayBefore()).isEqualTo(2);
+    assertThat(fact.awayAfter()).isEqualTo(1);
+    assertThat(fact.away()).isEqualTo(3);
+    assertThat(fact.acrossAfter()).isEqualTo(1);
+    assertThat(fact.related()).extracting("path.text").containsExactly("seams.centre", "run[3]");
+  }
+
+  @Test
+  void aSeamSewnAfterAllThatLiesAwayFromItNamesNoSuchPrint() {
+    SeamSewn fact =
+        leaves()
+            .run()
+            .printOnly("leaves", 1, 2, 4)
+            .sew("centre")
+            .printOnly("leaves", 3)
+            .fact(SeamSewn.class);
+    assertThat(fact.related()).extracting("path.text").containsExactly("seams.centre");
+  }
 }

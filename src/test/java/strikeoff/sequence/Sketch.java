@@ -31,7 +31,7 @@ import strikeoff.units.Share;
 
 /**
  * A plan for tests of colours and of the order of work, made bit by bit. Designs are 20 by 20 cm
- * and all their separations fill them; lengths are in centimetres.
+ * and their separations fill them unless said otherwise; lengths are in centimetres.
  */
 public final class Sketch {
 
@@ -84,7 +84,8 @@ public final class Sketch {
 
   /**
    * A design of separations given as {@code paste}, {@code paste 40%}, {@code paste key}, {@code
-   * paste trap 1mm}.
+   * paste trap 1mm}; one with {@code left}, {@code right}, {@code near} or {@code far} fills that
+   * half of the design only.
    */
   public Sketch design(String name, String... separations) {
     List<Design.Separation> list = new ArrayList<>();
@@ -100,6 +101,9 @@ public final class Sketch {
     double share = 0.3;
     boolean key = false;
     Optional<Length> trap = Optional.empty();
+    List<String> half = List.of(words);
+    boolean narrow = half.contains("left") || half.contains("right");
+    boolean low = half.contains("near") || half.contains("far");
     for (String word : words) {
       key |= word.equals("key");
       if (word.endsWith("%")) {
@@ -115,11 +119,11 @@ public final class Sketch {
         number,
         screen,
         words[0],
-        Length.ofCm(0),
-        Length.ofCm(0),
-        SIDE,
-        SIDE,
-        new Area(400 * share),
+        Length.ofCm(half.contains("right") ? 10 : 0),
+        Length.ofCm(half.contains("far") ? 10 : 0),
+        narrow ? Length.ofCm(10) : SIDE,
+        low ? Length.ofCm(10) : SIDE,
+        new Area((narrow || low ? 200 : 400) * share),
         1,
         key,
         trap,
