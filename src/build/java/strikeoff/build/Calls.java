@@ -1,8 +1,6 @@
 package strikeoff.build;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.objectweb.asm.Handle;
 import org.objectweb.asm.Opcodes;
@@ -44,28 +42,22 @@ final class Calls {
               + "[Ljava/lang/invoke/MethodHandle;)Ljava/lang/Object;");
 
   private final ClassNode in;
-  private final String host;
+  private final Lambdas lambdas;
   private final Hierarchy types;
-  private final Map<String, byte[]> classes = new LinkedHashMap<>();
   private int methods;
 
   /**
    * @param in the class, which changes
-   * @param host of its nest
+   * @param lambdas of its nest
    */
-  Calls(ClassNode in, String host, Hierarchy types) {
+  Calls(ClassNode in, Lambdas lambdas, Hierarchy types) {
     this.in = in;
-    this.host = host;
+    this.lambdas = lambdas;
     this.types = types;
   }
 
   private static Handle bootstrap(String owner, String name, String descriptor) {
     return new Handle(Opcodes.H_INVOKESTATIC, owner, name, descriptor, false);
-  }
-
-  /** New members of the nest, by name. */
-  Map<String, byte[]> classes() {
-    return classes;
   }
 
   /** True if anything changed. */
@@ -85,14 +77,7 @@ final class Calls {
 
   private Optional<MethodInsnNode> plain(InvokeDynamicInsnNode call) {
     if (call.bsm.equals(LAMBDA)) {
-      String name = in.name + "$$Lambda" + classes.size();
-      return Lambda.of(call, in.name, types)
-          .map(
-              lambda -> {
-                classes.put(name, lambda.written(name, host));
-                return new MethodInsnNode(
-                    Opcodes.INVOKESTATIC, name, Lambda.MAKE, call.desc, false);
-              });
+      return Lambda.of(call, in.name, types).map(lambda -> lambdas.made(lambda));
     }
     if (call.bsm.equals(JOINED)) {
       return Optional.of(added(Joined.method("joined$" + methods++, call)));

@@ -3,7 +3,7 @@ package strikeoff.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.objectweb.asm.ClassWriter;
+import java.util.function.IntConsumer;
 import org.objectweb.asm.Handle;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
@@ -13,7 +13,8 @@ import org.objectweb.asm.tree.InvokeDynamicInsnNode;
 import strikeoff.build.Hierarchy.Declared;
 
 /**
- * A lambda or a method reference, as a class that {@code LambdaMetafactory} would build at a start.
+ * A lambda or a method reference, for which {@code LambdaMetafactory} would build a class at a
+ * start.
  *
  * @param factory takes what is captured and returns the interface
  * @param name of the interface's method
@@ -22,11 +23,6 @@ import strikeoff.build.Hierarchy.Declared;
  * @param body the method behind it
  */
 record Lambda(Type factory, String name, Type erased, Type actual, Handle body) {
-
-  /** The method that makes one; without anything captured it returns the same one each time. */
-  static final String MAKE = "make";
-
-  private static final String ONLY = "ONLY";
 
   /** Empty where a class of its own may not call the body. */
   static Optional<Lambda> of(InvokeDynamicInsnNode call, String in, Hierarchy types) {
@@ -63,114 +59,34 @@ record Lambda(Type factory, String name, Type erased, Type actual, Handle body) 
     return (access & Opcodes.ACC_PUBLIC) != 0;
   }
 
-  /** The class file, as a member of the host's nest, so that it may call what is private there. */
-  byte[] written(String type, String host) {
-    ClassWriter writer = new ClassWriter(ClassWriter.COMPUTE_MAXS);
-    writer.visit(
-        Opcodes.V17,
-        Opcodes.ACC_FINAL | Opcodes.ACC_SUPER | Opcodes.ACC_SYNTHETIC,
-        type,
-        null,
-        "java/lang/Object",
-        new String[] {factory.getReturnType().getInternalName()});
-    writer.visitNestHost(host);
-    Type[] captured = factory.getArgumentTypes();
-    for (int i = 0; i < captured.length; i++) {
-      writer.visitField(
-          Opcodes.ACC_PRIVATE | Opcodes.ACC_FINAL,
-          "c" + i,
-          captured[i].getDescriptor(),
-          null,
-          null);
-    }
-    constructor(writer, type, captured);
-    factory(writer, type, captured);
-    method(writer, type, captured);
-    writer.visitEnd();
-    return writer.toByteArray();
+  /** What is captured, in its order. */
+  Type[] captured() {
+    return factory.getArgumentTypes();
   }
 
-  private static void constructor(ClassWriter writer, String type, Type[] captured) {
-    MethodVisitor code =
-        writer.visitMethod(
-            Opcodes.ACC_PRIVATE,
-            "<init>",
-            Type.getMethodDescriptor(Type.VOID_TYPE, captured),
-            null,
-            null);
-    code.visitCode();
-    code.visitVarInsn(Opcodes.ALOAD, 0);
-    code.visitMethodInsn(Opcodes.INVOKESPECIAL, "java/lang/Object", "<init>", "()V", false);
-    int local = 1;
-    for (int i = 0; i < captured.length; i++) {
-      code.visitVarInsn(Opcodes.ALOAD, 0);
-      code.visitVarInsn(captured[i].getOpcode(Opcodes.ILOAD), local);
-      code.visitFieldInsn(Opcodes.PUTFIELD, type, "c" + i, captured[i].getDescriptor());
-      local += captured[i].getSize();
-    }
-    code.visitInsn(Opcodes.RETURN);
-    code.visitMaxs(0, 0);
-    code.visitEnd();
+  /** The interface, and the one of its methods that is meant. */
+  Shape shape() {
+    return new Shape(factory.getReturnType().getInternalName(), name, erased);
   }
 
-  private void factory(ClassWriter writer, String type, Type[] captured) {
-    if (captured.length == 0) {
-      writer.visitField(
-          Opcodes.ACC_PRIVATE | Opcodes.ACC_STATIC | Opcodes.ACC_FINAL,
-          ONLY,
-          "L" + type + ";",
-          null,
-          null);
-      MethodVisitor start = writer.visitMethod(Opcodes.ACC_STATIC, "<clinit>", "()V", null, null);
-      start.visitCode();
-      made(start, type, captured);
-      start.visitFieldInsn(Opcodes.PUTSTATIC, type, ONLY, "L" + type + ";");
-      start.visitInsn(Opcodes.RETURN);
-      start.visitMaxs(0, 0);
-      start.visitEnd();
-    }
-    MethodVisitor code =
-        writer.visitMethod(Opcodes.ACC_STATIC, MAKE, factory.getDescriptor(), null, null);
-    code.visitCode();
-    if (captured.length == 0) {
-      code.visitFieldInsn(Opcodes.GETSTATIC, type, ONLY, "L" + type + ";");
-    } else {
-      made(code, type, captured);
-    }
-    code.visitInsn(Opcodes.ARETURN);
-    code.visitMaxs(0, 0);
-    code.visitEnd();
-  }
+  /** What lambdas must have in common to be of one class. */
+  record Shape(String type, String method, Type erased) {}
 
-  private static void made(MethodVisitor code, String type, Type[] captured) {
-    code.visitTypeInsn(Opcodes.NEW, type);
-    code.visitInsn(Opcodes.DUP);
-    int local = 0;
-    for (Type each : captured) {
-      code.visitVarInsn(each.getOpcode(Opcodes.ILOAD), local);
-      local += each.getSize();
-    }
-    code.visitMethodInsn(
-        Opcodes.INVOKESPECIAL,
-        type,
-        "<init>",
-        Type.getMethodDescriptor(Type.VOID_TYPE, captured),
-        false);
-  }
-
-  private void method(ClassWriter writer, String type, Type[] captured) {
-    MethodVisitor code =
-        writer.visitMethod(Opcodes.ACC_PUBLIC, name, erased.getDescriptor(), null, null);
-    code.visitCode();
+  /**
+   * Writes the call of the body, from what {@code this} and the method's own parameters hold.
+   *
+   * @param from writes the code that loads a captured value, by its number
+   */
+  void call(MethodVisitor code, IntConsumer from) {
     boolean makes = body.getTag() == Opcodes.H_NEWINVOKESPECIAL;
     if (makes) {
       code.visitTypeInsn(Opcodes.NEW, body.getOwner());
       code.visitInsn(Opcodes.DUP);
     }
     List<Type> taken = taken();
+    Type[] captured = captured();
     for (int i = 0; i < captured.length; i++) {
-      code.visitVarInsn(Opcodes.ALOAD, 0);
-      code.visitFieldInsn(Opcodes.GETFIELD, type, "c" + i, captured[i].getDescriptor());
+      from.accept(i);
       Shapes.convert(code, captured[i], taken.get(i));
     }
     Type[] given = erased.getArgumentTypes();
@@ -188,8 +104,6 @@ record Lambda(Type factory, String name, Type erased, Type actual, Handle body) 
         makes ? Type.getObjectType(body.getOwner()) : Type.getReturnType(body.getDesc());
     Shapes.convert(code, returned, erased.getReturnType());
     code.visitInsn(erased.getReturnType().getOpcode(Opcodes.IRETURN));
-    code.visitMaxs(0, 0);
-    code.visitEnd();
   }
 
   /** What the body takes, with the object that it is called on. */

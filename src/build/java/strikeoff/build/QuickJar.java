@@ -109,31 +109,28 @@ public final class QuickJar {
         rewritten.put(node.name, node);
       }
     }
-    Map<String, List<String>> members = new LinkedHashMap<>();
+    Map<String, Lambdas> nests = new LinkedHashMap<>();
     for (ClassNode node : List.copyOf(rewritten.values())) {
       String host = node.nestHostClass == null ? node.name : node.nestHostClass;
       // A nest has to be told of its new members, so its host has to be at hand.
       if (!rewritten.containsKey(host)) {
         rewritten.remove(node.name);
-        continue;
-      }
-      Calls calls = new Calls(node, host, types);
-      boolean changes = calls.rewrite();
-      calls.classes().forEach((name, bytes) -> changed.put(name + ".class", bytes));
-      if (!calls.classes().isEmpty()) {
-        members.computeIfAbsent(host, h -> new ArrayList<>()).addAll(calls.classes().keySet());
-      }
-      if (changes) {
+      } else if (new Calls(node, nests.computeIfAbsent(host, Lambdas::new), types).rewrite()) {
         hosts.add(node.name);
       }
     }
-    members.forEach(
-        (host, added) -> {
+    nests.forEach(
+        (host, lambdas) -> {
+          Map<String, byte[]> added = lambdas.classes();
+          if (added.isEmpty()) {
+            return;
+          }
+          added.forEach((name, bytes) -> changed.put(name + ".class", bytes));
           ClassNode node = rewritten.get(host);
           if (node.nestMembers == null) {
             node.nestMembers = new ArrayList<>();
           }
-          node.nestMembers.addAll(added);
+          node.nestMembers.addAll(added.keySet());
           hosts.add(host);
         });
     for (String name : hosts) {

@@ -56,6 +56,27 @@ final class Shapes {
     };
   }
 
+  /** Loads a small number. */
+  static void push(MethodVisitor code, int number) {
+    if (number <= 5) {
+      code.visitInsn(Opcodes.ICONST_0 + number);
+    } else {
+      code.visitIntInsn(Opcodes.BIPUSH, number);
+    }
+  }
+
+  /** Loads what a field has before anything is put there. */
+  static void nothing(MethodVisitor code, Type type) {
+    code.visitInsn(
+        switch (type.getSort()) {
+          case Type.LONG -> Opcodes.LCONST_0;
+          case Type.FLOAT -> Opcodes.FCONST_0;
+          case Type.DOUBLE -> Opcodes.DCONST_0;
+          case Type.OBJECT, Type.ARRAY -> Opcodes.ACONST_NULL;
+          default -> Opcodes.ICONST_0;
+        });
+  }
+
   /** Turns what lies on the stack from one type into another, by the rules of method references. */
   static void convert(MethodVisitor code, Type from, Type to) {
     if (from.equals(to)) {

@@ -75,14 +75,20 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
   }
 
   /**
-   * Begins to load and link the rules beside other work, since nothing at a start takes longer.
-   * Once they are loaded, or being loaded, it does nothing.
+   * Begins to load and link the rules beside other work, and to set up what reads plans, since
+   * nothing at a start takes longer. Once they are loaded, or being loaded, it does nothing.
    */
   public static void prepare() {
     if (RULES.isDone()) {
       return;
     }
-    Thread loading = new Thread(RULES, "load rules");
+    Thread loading =
+        new Thread(
+            () -> {
+              RULES.run();
+              PlanReader.prepare();
+            },
+            "load rules");
     loading.setDaemon(true);
     loading.start();
   }
@@ -107,7 +113,7 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
             "studio.yaml",
             example.policy().getBytes(StandardCharsets.UTF_8),
             policy(),
-            rules.rules().stream().map(RuleInfo::id).toList());
+            rules.ids());
     if (reading instanceof StudioReading.Read read) {
       return new Checker(Studio.of(policy(), List.of(read.file())), rules, bounds);
     }
@@ -176,8 +182,8 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
   private List<Problem> unknownRules(PrintPlan plan, SourceMap source) {
     List<Problem> problems = new ArrayList<>();
     for (Acceptance acceptance : plan.acceptances()) {
-      if (rules.rule(acceptance.rule()).isEmpty()) {
-        List<String> known = rules.rules().stream().map(RuleInfo::id).toList();
+      List<String> known = rules.ids();
+      if (!known.contains(acceptance.rule())) {
         PlanPath path = acceptance.path().key("rule");
         problems.add(
             new Problem(

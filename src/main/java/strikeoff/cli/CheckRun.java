@@ -103,15 +103,17 @@ final class CheckRun {
       settings.reports().ifPresent(r -> print("reports: " + Plain.line(r) + "/index.html"));
     }
     outputs.text().flush();
-    outputs.write(
-        new Results(
-            Strikeoff.Version.number(),
-            settings.title(),
-            settings.shard(),
-            all.size(),
-            studios.rules(),
-            outcomes),
-        (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e)));
+    if (outputs.needResults()) {
+      outputs.write(
+          new Results(
+              Strikeoff.Version.number(),
+              settings.title(),
+              settings.shard(),
+              all.size(),
+              studios.rules(),
+              outcomes),
+          (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e)));
+    }
     exits.add(tally.exit());
     return Exit.worst(exits);
   }

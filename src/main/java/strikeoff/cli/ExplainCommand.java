@@ -68,7 +68,7 @@ final class ExplainCommand implements Command {
     Optional<RuleInfo> rule = checker.rule(id);
     return rule.orElseThrow(
         () -> {
-          List<String> all = checker.rules().rules().stream().map(RuleInfo::id).toList();
+          List<String> all = checker.rules().ids();
           return new ParameterException(
               spec.commandLine(),
               "no rule is called “"

@@ -182,7 +182,7 @@ final class Studios {
       notRun |= folder.isPresent() && !ownRules(file, folder.get(), folders);
     }
     Rulebook book = rulebook(folders);
-    List<String> ids = book.rules().stream().map(RuleInfo::id).toList();
+    List<String> ids = book.ids();
     List<StudioFile> files = new ArrayList<>();
     for (PolicyFile file : policies) {
       StudioReading reading = StudioReader.read(file.name(), text(file), builtIn, ids, notRun);

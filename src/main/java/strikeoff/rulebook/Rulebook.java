@@ -2,18 +2,14 @@ package strikeoff.rulebook;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
+import java.util.TreeSet;
 import org.drools.model.Model;
-import org.drools.model.Rule;
-import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
-import org.kie.api.runtime.StatelessKieSession;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
@@ -30,19 +26,13 @@ import strikeoff.rulebook.own.RuleMistakes;
  */
 public final class Rulebook {
 
-  private final List<Model> models;
-  private final Map<String, RuleInfo> infos;
-  private final FutureTask<KieBase> base;
+  private final Map<String, KnownRule> known;
+  private final Linking linking;
   private final Optional<OwnBook> own;
 
-  private Rulebook(
-      List<Model> models,
-      Map<String, RuleInfo> infos,
-      FutureTask<KieBase> base,
-      Optional<OwnBook> own) {
-    this.models = models;
-    this.infos = infos;
-    this.base = base;
+  private Rulebook(Map<String, KnownRule> known, Linking linking, Optional<OwnBook> own) {
+    this.known = known;
+    this.linking = linking;
     this.own = own;
   }
 
@@ -53,24 +43,22 @@ public final class Rulebook {
    *     metadata missing
    */
   public static Rulebook builtIn() {
-    return of(PackagedModel.load());
+    return RulePack.read().map(Rulebook::ofKnown).orElseGet(() -> of(PackagedModel.load()));
   }
 
   static Rulebook of(List<Model> models) {
-    Map<String, RuleInfo> infos = new TreeMap<>();
-    for (Model model : models) {
-      for (Rule rule : model.getRules()) {
-        RuleInfo info = RuleText.of(rule);
-        if (infos.put(info.id(), info) != null) {
-          throw new IllegalStateException("two rules are called " + info.id());
-        }
+    return ofKnown(
+        models.stream().flatMap(model -> model.getRules().stream()).map(KnownRule::of).toList());
+  }
+
+  private static Rulebook ofKnown(List<KnownRule> rules) {
+    Map<String, KnownRule> known = new TreeMap<>();
+    for (KnownRule rule : rules) {
+      if (known.put(rule.id(), rule) != null) {
+        throw new IllegalStateException("two rules are called " + rule.id());
       }
     }
-    return new Rulebook(
-        List.copyOf(models),
-        new LinkedHashMap<>(infos),
-        new FutureTask<>(() -> KieBaseBuilder.createKieBaseFromModel(models)),
-        Optional.empty());
+    return new Rulebook(known, new Linking(List.copyOf(known.values())), Optional.empty());
   }
 
   /**
@@ -84,9 +72,7 @@ public final class Rulebook {
       return this;
     }
     OwnBook book = OwnBook.of(rules, Math.round(seconds * 1000));
-    Map<String, RuleInfo> all = new TreeMap<>(infos);
-    all.putAll(book.infos());
-    return new Rulebook(models, new LinkedHashMap<>(all), base, Optional.of(book));
+    return new Rulebook(known, linking, Optional.of(book));
   }
 
   /** The studio's own rules among these. */
@@ -94,42 +80,42 @@ public final class Rulebook {
     return own.map(OwnBook::rules).orElse(OwnRules.NONE);
   }
 
+  /** Ids of all rules, in order. */
+  public List<String> ids() {
+    Set<String> all = new TreeSet<>(known.keySet());
+    own.ifPresent(book -> all.addAll(book.infos().keySet()));
+    return List.copyOf(all);
+  }
+
   /** All rules, by id. */
   public List<RuleInfo> rules() {
-    return List.copyOf(infos.values());
+    return ids().stream().map(id -> rule(id).orElseThrow()).toList();
   }
 
   public Optional<RuleInfo> rule(String id) {
-    return Optional.ofNullable(infos.get(id));
+    return own.map(book -> book.infos().get(id))
+        .or(() -> Optional.ofNullable(known.get(id)).map(KnownRule::info));
   }
 
   /** Begins to link the rules beside other work, so that the first judgement need not wait. */
   public void prepare() {
-    Thread linking = new Thread(base, "link rules");
-    linking.setDaemon(true);
-    linking.start();
-  }
-
-  private KieBase base() {
-    base.run();
-    try {
-      return base.get();
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("the rules can't be linked", e.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while the rules were linked", e);
-    }
+    linking.prepare();
   }
 
   /** Lets every rule judge the facts. A rule that fails takes no finding from the others. */
   public Judgement judge(List<?> facts) {
+    Set<String> there = new HashSet<>();
+    facts.forEach(fact -> there.add(fact.getClass().getName()));
     try {
-      return worded(fire(base(), facts), List.of());
+      List<Report> reports = new ArrayList<>();
+      for (LinkedRules linked : linking.answered(there)) {
+        reports.addAll(linked.fire(facts));
+      }
+      return worded(reports, List.of());
     } catch (GivenUp e) {
       throw e;
     } catch (RuntimeException | StackOverflowError e) {
-      return oneByOne(facts);
+      return oneByOne(facts, there);
     }
   }
 
@@ -157,30 +143,19 @@ public final class Rulebook {
    * One failing rule ends a session, so here each rule has a session of its own. Slow, but only a
    * broken rule leads here.
    */
-  private Judgement oneByOne(List<?> facts) {
+  private Judgement oneByOne(List<?> facts, Set<String> there) {
     List<Report> reports = new ArrayList<>();
     List<RuleFault> faults = new ArrayList<>();
-    for (Model model : models) {
-      for (Rule rule : model.getRules()) {
+    for (KnownRule rule : known.values()) {
+      if (rule.asked().answered(there)) {
         try {
-          reports.addAll(
-              fire(
-                  KieBaseBuilder.createKieBaseFromModel(new SomeRules(model, List.of(rule))),
-                  facts));
+          reports.addAll(LinkedRules.of(List.of(rule)).fire(facts));
         } catch (RuntimeException | StackOverflowError e) {
-          faults.add(new RuleFault(rule.getName(), String.valueOf(rootOf(e))));
+          faults.add(new RuleFault(rule.id(), String.valueOf(rootOf(e))));
         }
       }
     }
     return worded(reports, faults);
-  }
-
-  private static List<Report> fire(KieBase base, List<?> facts) {
-    Reporter reporter = new Reporter();
-    StatelessKieSession session = base.newStatelessKieSession();
-    session.setGlobal("reporter", reporter);
-    session.execute(facts);
-    return reporter.reports();
   }
 
   private Judgement worded(List<Report> reports, List<RuleFault> earlier) {
@@ -188,7 +163,7 @@ public final class Rulebook {
     List<RuleFault> faults = new ArrayList<>(earlier);
     for (Report report : reports) {
       GivenUp.ifAsked();
-      RuleInfo rule = infos.get(report.rule().getName());
+      RuleInfo rule = rule(report.rule().getName()).orElseThrow();
       List<Object> facts = new ArrayList<>();
       facts.add(report.judged());
       facts.addAll(report.further());

@@ -16,6 +16,8 @@ import java.util.concurrent.Callable;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.jar.JarOutputStream;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.tools.JavaCompiler;
 import javax.tools.SimpleJavaFileObject;
@@ -95,12 +97,25 @@ class QuickJarTest {
           ToLongFunction<Supplier<Integer>> longer = Supplier::get; out.add("" + longer.applyAsLong(() -> 11));
           ToDoubleFunction<Supplier<Short>> real = Supplier::get; out.add("" + real.applyAsDouble(() -> (short) 12));
           Predicate<Supplier<Boolean>> yes = Supplier::get; out.add("" + yes.test(() -> true));
+          long l = 1L << 33; double d = 0.5; float f = 2.5f; boolean b = true; char c = 'q'; byte by = -3; short sh = 300; int[] row = {4, 5};
+          Supplier<String> all = () -> l + " " + d + f + b + c + by + sh + row[1] + p.name();
+          Supplier<String> few = () -> d + c + "few"; Supplier<String> swapped = () -> c + " " + f + d + l;
+          out.add(all.get() + few.get() + swapped.get());
+          List<Supplier<Integer>> many = new ArrayList<>();
+          MANY
+          out.add(many.stream().map(Supplier::get).toList().toString()); out.add("" + (many.get(0) == many.get(0)));
           Callable<String> thrown = () -> { throw new IllegalStateException("thrown"); };
           try { thrown.call(); } catch (IllegalStateException e) { out.add(e.getMessage()); }
           return out;
         }
       }
       """;
+
+  /** More of one interface than one class takes, with and without something captured. */
+  private static final String MANY =
+      IntStream.range(0, 240)
+          .mapToObj(i -> "many.add(() -> " + (i % 3 == 0 ? "row[0] + " : "") + i + ");")
+          .collect(Collectors.joining("\n"));
 
   @TempDir Path folder;
 
@@ -129,7 +144,7 @@ class QuickJarTest {
                         javax.tools.JavaFileObject.Kind.SOURCE) {
                       @Override
                       public CharSequence getCharContent(boolean ignore) {
-                        return SAMPLE;
+                        return SAMPLE.replace("MANY", MANY);
                       }
                     }))
             .call();
@@ -167,6 +182,14 @@ class QuickJarTest {
     QuickJar.main(jar.toString());
     assertThat(before).isGreaterThan(50);
     assertThat(linked()).hasSizeLessThan(6);
+  }
+
+  /** One of a hundred suppliers each, not one class for every lambda. */
+  @Test
+  void lambdasOfOneInterfaceShareAClass() throws IOException {
+    QuickJar.main(jar.toString());
+    assertThat(entries().stream().filter(name -> name.contains("$$Lambda")).count())
+        .isBetween(10L, 40L);
   }
 
   @Test

@@ -42,6 +42,11 @@ public final class PlanReader {
     this.reading = reading;
   }
 
+  /** Sets up what the first plan needs, so that it can be done beside other work. */
+  public static void prepare() {
+    YamlReader.prepare();
+  }
+
   /**
    * @param file its name, for messages
    * @param bytes UTF-8
