@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.plan.GivenUp;
 import strikeoff.plan.Hours;
 import strikeoff.units.Span;
 
@@ -81,6 +82,7 @@ public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) 
     int first = new Moment(start).day();
     int last = new Moment(end).day();
     for (int day = first; day <= last; day++) {
+      GivenUp.ifAsked();
       long opens = Moment.of(day, hours.of(day).opens()).seconds();
       long closes = Moment.of(day, hours.of(day).closes()).seconds();
       inside += Math.max(0, Math.min(end, closes) - Math.max(start, opens));

@@ -36,6 +36,9 @@ final class Consistency {
         throw plan.at("number")
             .unfit("a number up to " + results.size(), "since the batch has so many plans");
       }
+      if (!results.shard().map(part -> part.holds(number)).orElse(true)) {
+        throw plan.at("number").unfit("a number of part " + results.shard().get(), "not " + number);
+      }
       findings(plan, rules);
     }
     for (Map.Entry<String, Long> count : JsonReport.counts(results).entrySet()) {
@@ -47,6 +50,11 @@ final class Consistency {
   }
 
   private static void findings(Tree plan, Set<String> rules) {
+    for (Tree fault : plan.at("faults").list(t -> t)) {
+      if (!rules.contains(fault.at("rule").text())) {
+        throw fault.at("rule").unfit("one of the ids in “rules”", "not another");
+      }
+    }
     Set<String> keys = new HashSet<>();
     for (Tree found : plan.at("findings").list(t -> t)) {
       if (!rules.contains(found.at("rule").text())) {

@@ -46,6 +46,7 @@ class ForgedReportTest {
     plans.add(full.plans().get(0));
     Set<String> used = new TreeSet<>();
     plans.forEach(p -> p.findings().forEach(f -> used.add(f.rule())));
+    plans.forEach(p -> p.faults().forEach(f -> used.add(f.rule())));
     return new Results(
         full.version(),
         full.title(),
@@ -147,14 +148,16 @@ class ForgedReportTest {
           "stop": \\d+          | "stop": 0                 | summary.stop:
           "verdict": "notPrintable" | "verdict": "printable" | .verdict: “notPrintable” was expected, by
           "verdict": "unreadable" | "verdict": "printable"   | .verdict: “unreadable” was expected, by
-          "number": \\d+,\\s+"file" | "number": 999, "file" | .number: a number up to 200 was expected
+          "number": \\d+,\\s+"file" | "number": 999, "file" | .number: a number up to 300 was expected
+          "number": \\d+,\\s+"file" | "number": 3, "file" | .number: a number of part 2/7 was expected, not 3
+          "rule": "[^"]*",\\s+"what" | "rule": "no/rule", "what" | .rule: one of the ids in “rules” was expected
           "report": "[^"]*"     | "report": "../../index.html" | .report: a page's name such as plan.html was expected, not another text
           "report": "[^"]*"     | "report": "javascript:x"  | .report: a page's name
           "of": 7               | "of": 1                   | shard: a part such as 2/7 was expected, not 2/1
-          "size": 200           | "size": 1e999             | size: a whole number from 0 to
-          "size": 200           | "size": 200, "size": 200  | it is not JSON: a key stands twice in one object at line
+          "size": 300           | "size": 1e999             | size: a whole number from 0 to
+          "size": 300           | "size": 300, "size": 300  | it is not JSON: a key stands twice in one object at line
           "title"               | title                     | it is not JSON: something else was expected at line 7, column
-          "size": 200           | "size": NaN               | it is not JSON: something else was expected at line
+          "size": 300           | "size": NaN               | it is not JSON: something else was expected at line
           """)
   void whatContradictsItselfIsRefused(String old, String forged, String told) {
     String sound = JsonReport.text(small());
@@ -170,7 +173,7 @@ class ForgedReportTest {
         .startsWith("it is not JSON: it breaks off at line ");
     assertThat(why(sound + "{}"))
         .startsWith("it is not JSON: something else was expected at line ");
-    assertThat(why(sound.replaceFirst("200", "1".repeat(2000))))
+    assertThat(why(sound.replaceFirst("300", "1".repeat(2000))))
         .startsWith("it is not JSON: a text, a number or the nesting is longer than results");
     assertThat(why("[".repeat(100_000)))
         .startsWith("it is not JSON: a text, a number or the nesting is longer than results");

@@ -36,25 +36,26 @@ class JsonReportTest {
   /** Everything that a report may hold and the demo plans don't: a failed rule, a part. */
   static Results full() {
     Results demo = DemoResults.all();
-    Outcome first = demo.plans().get(0);
-    List<Outcome> plans = new ArrayList<>(demo.plans());
-    plans.set(
-        0,
-        new Outcome(
-            1,
-            first.file(),
-            first.title(),
-            first.report(),
-            Verdict.NOT_CHECKED,
-            first.sentence(),
-            first.findings(),
-            first.mistakes(),
-            List.of(new RuleFault("drying/gone", "it failed")),
-            first.failure(),
-            first.figures(),
-            List.of("plans/studio.yaml")));
+    List<Outcome> plans = new ArrayList<>();
+    for (Outcome each : demo.plans()) {
+      boolean first = plans.isEmpty();
+      plans.add(
+          new Outcome(
+              2 + 7 * plans.size(),
+              each.file(),
+              each.title(),
+              each.report(),
+              first ? Verdict.NOT_CHECKED : each.verdict(),
+              each.sentence(),
+              each.findings(),
+              each.mistakes(),
+              first ? List.of(new RuleFault(demo.rules().get(0).id(), "it failed")) : each.faults(),
+              each.failure(),
+              each.figures(),
+              first ? List.of("plans/studio.yaml") : each.policies()));
+    }
     return new Results(
-        demo.version(), demo.title(), Optional.of(new Shard(2, 7)), 200, demo.rules(), plans);
+        demo.version(), demo.title(), Optional.of(new Shard(2, 7)), 300, demo.rules(), plans);
   }
 
   @Test
