@@ -5,6 +5,8 @@ import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -81,13 +83,28 @@ final class Batch {
     Semaphore places = new Semaphore(atOnce);
     Deque<Work<T>> begun = new ArrayDeque<>();
     Iterator<PlanFile> coming = plans.iterator();
-    while (coming.hasNext() || !begun.isEmpty()) {
-      if (coming.hasNext() && begun.size() < AHEAD * atOnce && place(places, begun.peek())) {
-        begun.add(start(new Work<>(coming.next(), check, places)));
-      } else {
-        done.accept(result(begun.remove(), failed));
+    // Threads serve one plan after the other; one whose plan is given up is left to it.
+    ExecutorService threads = Executors.newCachedThreadPool(Batch::thread);
+    try {
+      while (coming.hasNext() || !begun.isEmpty()) {
+        if (coming.hasNext() && begun.size() < AHEAD * atOnce && place(places, begun.peek())) {
+          Work<T> work = new Work<>(coming.next(), check, places);
+          begun.add(work);
+          threads.execute(work.task);
+        } else {
+          done.accept(result(begun.remove(), failed));
+        }
       }
+    } finally {
+      threads.shutdown();
     }
+  }
+
+  private static Thread thread(Runnable checks) {
+    Thread thread = new Thread(checks, "check plans");
+    // A plan that is given up must not keep the program from ending.
+    thread.setDaemon(true);
+    return thread;
   }
 
   /** Waits for a place, but no longer than the oldest plan takes, or may take. */
@@ -108,14 +125,6 @@ final class Batch {
       Thread.currentThread().interrupt();
       return false;
     }
-  }
-
-  private static <T> Work<T> start(Work<T> work) {
-    Thread thread = new Thread(work.task, "check " + work.file.name());
-    // A plan that is given up must not keep the program from ending.
-    thread.setDaemon(true);
-    thread.start();
-    return work;
   }
 
   private long left(Work<?> work) {

@@ -82,7 +82,8 @@ final class CheckRun {
     Tally tally = new Tally();
     List<IndexEntry> entries = new ArrayList<>();
     List<Outcome> outcomes = new ArrayList<>();
-    new Batch(here.cores(), settings.maxSeconds())
+    // One more than can run, so that no core waits while the next plan is handed out.
+    new Batch(here.cores() + 1, settings.maxSeconds())
         .run(
             List.copyOf(places.keySet()),
             plan -> reported(studios.check(plan), folder, places.get(plan)),
