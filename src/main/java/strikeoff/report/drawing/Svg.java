@@ -198,16 +198,18 @@ public final class Svg implements Content {
     return number(x) + " " + number(y);
   }
 
+  /** Whole texts and stretches are copied at once, where appending a part would go by letters. */
   private static void escape(String text, StringBuilder out) {
+    int length = text.length();
     int written = 0;
-    for (int i = 0; i < text.length(); i++) {
+    for (int i = 0; i < length; i++) {
       String instead = instead(text.charAt(i));
       if (instead != null) {
-        out.append(text, written, i).append(instead);
+        out.append(text.substring(written, i)).append(instead);
         written = i + 1;
       }
     }
-    out.append(text, written, text.length());
+    out.append(written == 0 ? text : text.substring(written));
   }
 
   /** What is written for a character that means something else in XML; null for all others. */
