@@ -132,4 +132,49 @@ class TextTest {
     assertThat(Numbers.fixed(2.5, 2)).isEqualTo("2.50");
     assertThat(Numbers.fixed(0.125, 2)).isEqualTo("0.13");
   }
+
+  @Test
+  void quantitiesOfOneKindHaveAnOrder() {
+    assertThat(new Area(1)).isLessThan(new Area(2));
+    assertThat(new ArealMass(150)).isLessThan(new ArealMass(180));
+    assertThat(new Concentration(20)).isLessThan(new Concentration(38));
+    assertThat(new AirSpeed(0.1)).isLessThan(new AirSpeed(0.3));
+    assertThat(new Angle(-90)).isLessThan(new Angle(90));
+    assertThat(new Share(0.35)).isLessThan(new Share(0.5));
+    assertThat(new Ratio(1)).isLessThan(new Ratio(20));
+  }
+
+  @Test
+  void aQuantityInASentenceIsItsText() {
+    assertThat(new Area(380)).hasToString("380 cm²");
+    assertThat(new ArealMass(180)).hasToString("180 g/m²");
+    assertThat(new Concentration(38)).hasToString("38 g/L");
+    assertThat(new AirSpeed(0.3)).hasToString("0.3 m/s");
+    assertThat(new Angle(90)).hasToString("90°");
+    assertThat(new Mass(90)).hasToString("90 g");
+    assertThat(new MeshCount(43)).hasToString("43/cm");
+    assertThat(new Ratio(20)).hasToString("20");
+    assertThat(new Share(0.5)).hasToString("50 %");
+    assertThat(new Span(35)).hasToString("35 min");
+    assertThat(new Temperature(20)).hasToString("20 °C");
+    assertThat(new Volume(0.5)).hasToString("500 ml");
+  }
+
+  @Test
+  void whatNobodyMeasuresFinelyIsRounded() {
+    assertThat(Ratio.toTenth(2.34)).isEqualTo(new Ratio(2.3));
+    assertThat(Ratio.toTenth(-2.36)).isEqualTo(new Ratio(-2.4));
+    assertThat(new Span(4.2).wholeMinutesUp()).isEqualTo(new Span(5));
+    assertThat(new Span(5).wholeMinutesUp()).isEqualTo(new Span(5));
+    // A sum of seconds that comes to five minutes and a hair is five minutes.
+    assertThat(new Span(5 + 1e-12).wholeMinutesUp()).isEqualTo(new Span(5));
+  }
+
+  @Test
+  void quarterTurnsLieSquare() {
+    assertThat(new Angle(0).square()).isTrue();
+    assertThat(new Angle(-270).square()).isTrue();
+    assertThat(new Angle(45).square()).isFalse();
+    assertThat(new Angle(90.5).square()).isFalse();
+  }
 }
