@@ -103,15 +103,6 @@ public record CriticalChain(List<Link> links) {
         .max(Comparator.comparing(Link::span));
   }
 
-  /** Time of the chain without its nights. */
-  public Span open() {
-    double minutes = 0;
-    for (Link link : links) {
-      minutes += link.kind() == Task.Kind.CLOSED ? 0 : link.span().minutes();
-    }
-    return new Span(minutes);
-  }
-
   private static int last(List<Task> tasks) {
     int last = HeldUp.NOBODY;
     for (int i = 0; i < tasks.size(); i++) {

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
@@ -198,5 +200,40 @@ class HoursTest {
                 .timeline()
                 .tasks())
         .noneMatch(t -> t.kind() == Task.Kind.WAIT);
+  }
+
+  @Test
+  void workInTheMiddleOfAWaitIsNoWaiting() {
+    // Waits from 9:00 to 10:00 and to 10:30, work from 8:50 to 9:10, 9:20 to 9:30, 10:20 to 10:40.
+    Use use =
+        Use.of(
+            List.of(
+                task(Task.Kind.WASH_SCREEN, "wash", 530, 550),
+                task(Task.Kind.WAIT, "dry", 540, 600),
+                task(Task.Kind.WASH_SCREEN, "wash", 560, 570),
+                task(Task.Kind.WAIT, "dry more", 600, 630),
+                task(Task.Kind.WASH_SCREEN, "wash", 620, 640)),
+            new Hours(List.of(new Hours.Day(480, 1020)), new PlanPath("hours")));
+    assertThat(use.handsOn().minutes()).isEqualTo(50);
+    // 9:10 to 9:20 and 9:30 to 10:00; then 10:00 to 10:20
+    assertThat(use.waitingByCause())
+        .containsExactly(Map.entry("dry", new Span(40)), Map.entry("dry more", new Span(20)));
+    assertThat(use.waiting().minutes()).isEqualTo(60);
+  }
+
+  private static Task task(Task.Kind kind, String what, int from, int to) {
+    return new Task(
+        1,
+        kind,
+        what,
+        Moment.of(1, from),
+        Moment.of(1, to),
+        kind == Task.Kind.WAIT ? Optional.empty() : Optional.of("Wren"),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        new PlanPath("run[0]"));
   }
 }

@@ -3,6 +3,7 @@ package strikeoff.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,8 +14,12 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
+import strikeoff.policy.Limit;
+import strikeoff.policy.Policy;
 import strikeoff.units.AirSpeed;
+import strikeoff.units.Ratio;
 import strikeoff.units.Span;
 
 /** What the table shows at once. Frames are 50 cm long and begin 10 cm before their motif. */
@@ -435,5 +440,166 @@ class TableTest {
                 .evidence())
         .anyMatch(CannotStart.class::isInstance)
         .anyMatch(NeverDry.class::isInstance);
+  }
+
+  @Test
+  void theTimeOfAMixingStepIsSharedByItsPastes() {
+    Timeline day =
+        herons(400, 1, 60)
+            .unmixedPaste("sand")
+            .unmixedPaste("rust")
+            .step(
+                n ->
+                    new Step.Mix(
+                        n,
+                        List.of("sand", "rust"),
+                        Optional.of(new Span(20)),
+                        Optional.empty(),
+                        new PlanPath("run[0]")))
+            .print("herons")
+            .timeline();
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.MIX)
+        .extracting(t -> t.what() + " " + Math.round(t.end().since(t.start()).minutes()))
+        .containsExactly("mix sand 10", "mix rust 10");
+  }
+
+  @Test
+  void thePrinterWaitsForAPasteThatSomebodyElseMixes() {
+    // Tam mixes from 9:00 to 10:00; the cloth lies on the table from 9:15.
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .unmixedPaste("blue")
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", 1, 60, 10)
+            .step(
+                n ->
+                    new Step.Mix(
+                        n,
+                        List.of("blue"),
+                        Optional.of(new Span(60)),
+                        Optional.of("Tam"),
+                        new PlanPath("run[0]")))
+            .print("herons")
+            .timeline();
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.WAIT)
+        .extracting(t -> t.what() + " " + Math.round(t.end().since(t.start()).minutes()))
+        .containsExactly("paste blue is mixed 45");
+    assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
+  }
+
+  @Test
+  void aRunOfMoreWorkThanIsFollowedIsGivenUpAndSaysSo() {
+    PrintDay day = herons(400, 3, 60).print("herons").dry(5).dry(5);
+    // Laying the cloth and six impressions are seven pieces of work; washing two screens out makes
+    // it more than eight before the next step.
+    assertThat(givenUp(day, 8)).containsExactly("TOO_LONG 2");
+    assertThat(givenUp(day, 3)).containsExactly("TOO_LONG 1");
+    assertThat(givenUp(day, 100)).isEmpty();
+    PrintPlan plan = day.plan();
+    Timeline cut = Timeline.of(plan, Layout.of(plan, workedAtMost(3)), workedAtMost(3));
+    assertThat(cut.impressions()).hasSizeLessThan(6);
+    PrintDay two =
+        herons(400, 3, 60)
+            .printTogether(
+                "herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(1), Until.NO_WAIT);
+    assertThat(givenUp(two, 4)).containsExactly("TOO_LONG 1");
+  }
+
+  private static List<String> givenUp(PrintDay day, int tasks) {
+    PrintPlan plan = day.plan();
+    Policy policy = workedAtMost(tasks);
+    return Timeline.of(plan, Layout.of(plan, policy), policy).evidence().stream()
+        .filter(CannotStart.class::isInstance)
+        .map(CannotStart.class::cast)
+        .filter(c -> !c.forPaste())
+        .map(c -> c.why() + " " + c.step())
+        .toList();
+  }
+
+  private static Policy workedAtMost(int tasks) {
+    Policy built = PrintDay.POLICY;
+    Map<String, Limit> limits = new HashMap<>(built.limits());
+    limits.computeIfPresent(
+        "time/most-tasks",
+        (name, limit) -> new Limit(name, new Ratio(tasks), limit.why(), limit.source()));
+    return new Policy(limits, built.defaults(), built.groups(), built.fibres(), built.substances());
+  }
+
+  @Test
+  void onlyAWaitForPasteIsTheMixingsFault() {
+    for (CannotStart.Why why : CannotStart.Why.values()) {
+      CannotStart told =
+          new CannotStart(1, "print", "it", "mix", why, new PlanPath("run[0]"), List.of());
+      assertThat(told.forPaste())
+          .as(why.name())
+          .isEqualTo(why == CannotStart.Why.NEVER_MIXED || why == CannotStart.Why.MIXED_LATER);
+    }
+  }
+
+  /** From the policy: a dye paste holds water up to 97 % of humidity, a paint up to 98 %. */
+  @Test
+  void theDampestAirThatDriesAFilmIsItsOwnMediums() {
+    assertThat(dampest(Medium.DYE)).isEqualTo(0.97);
+    assertThat(dampest(Medium.PAINT)).isEqualTo(0.98);
+  }
+
+  private static double dampest(Medium medium) {
+    return new PrintDay(medium)
+            .humidity(1)
+            .paste("blue")
+            .design("heron", 30, 40, 2, "s1=blue")
+            .placed("herons", "heron", 20, 20)
+            .print("herons")
+            .timeline()
+            .evidence()
+            .stream()
+            .filter(NeverDry.class::isInstance)
+            .map(NeverDry.class::cast)
+            .findFirst()
+            .orElseThrow()
+            .dampest()
+            .fraction();
+  }
+
+  @Test
+  void whatBlowsAllDayAndIsMissingIsToldOnceBesideWhatElseIs() {
+    assertThat(missing(herons(400, 1, 60).equipment(1, 1, 0, 10).blown(Draught.By.HAIR_DRYER)))
+        .containsExactly("hair-dryer for the air of the room");
+    assertThat(missing(herons(400, 1, 60).equipment(1, 0, 1, 10).blown(Draught.By.HAIR_DRYER)))
+        .isEmpty();
+    PrintDay both = herons(400, 1, 60).equipment(1, 0, 0, 10).blown(Draught.By.FAN);
+    assertThat(missing(both.step(n -> blow(n, Draught.By.HAIR_DRYER))))
+        .containsExactly("hair-dryer in step 1", "fan for the air of the room");
+    PrintDay one = herons(400, 1, 60).equipment(1, 0, 1, 10).blown(Draught.By.FAN);
+    assertThat(missing(one.step(n -> blow(n, Draught.By.FAN)))).containsExactly("fan in step 1");
+  }
+
+  private static List<String> missing(PrintDay day) {
+    return day.print("herons").timeline().evidence().stream()
+        .filter(MissingEquipment.class::isInstance)
+        .map(MissingEquipment.class::cast)
+        .map(m -> m.equipment() + " " + m.where())
+        .toList();
+  }
+
+  @Test
+  void howOftenEachScreenIsLaidIsCounted() {
+    Timeline day =
+        herons(400, 3, 60)
+            .step(n -> print(n, Step.Order.BY_COLOUR, List.of(1, 3), List.of(1)))
+            .placed("more", "heron", 200, 20)
+            .print("herons")
+            .timeline();
+    // herons 1 and 3 and the other one in blue; then three herons in both
+    assertThat(day.laysByScreen()).containsExactly(Map.entry("s1", 6), Map.entry("s2", 3));
+  }
+
+  @Test
+  void theOnlyPieceNeedsNoNumberInSpeech() {
+    assertThat(Resource.piece(Resource.Kind.SINK, 1, 1).spoken()).isEqualTo("the sink");
+    assertThat(Resource.piece(Resource.Kind.SINK, 2, 3).spoken()).isEqualTo("sink 2");
+    assertThat(Resource.person("Wren").spoken()).isEqualTo("Wren");
   }
 }

@@ -280,4 +280,36 @@ class TakenUpTest {
     assertThat(all).hasSize(1);
     return all.get(0);
   }
+
+  /** Blue may be dry by then, ink surely is not: one film is told, and not the other. */
+  @Test
+  void besideFilmsThatAreSurelyWetThoseThatMayBeAreNotCounted() {
+    Film blue = twoFilms().sew().timeline().impressions().get(0).film();
+    assertThat(blue.liftSafe().earliest()).isLessThan(blue.liftSafe().latest());
+    Timeline day = null;
+    for (int minutes = 0; minutes < 600 && day == null; minutes++) {
+      Timeline tried = twoFilms().dry(minutes).sew().timeline();
+      Reached safe = tried.impressions().get(0).film().liftSafe();
+      Moment sewn = the(tried).at();
+      day = safe.earliest().compareTo(sewn) < 0 && sewn.compareTo(safe.latest()) < 0 ? tried : null;
+    }
+    TakenUpWet told = the(day);
+    assertThat(told.certain()).isTrue();
+    assertThat(told.films()).isEqualTo(1);
+    assertThat(told.marks()).containsExactly("shells 1");
+    assertThat(told.example()).isEqualTo("shells 1, ink through s2");
+  }
+
+  /** Blue by the estimate, ink measured as safe after ten hours. */
+  private static PrintDay twoFilms() {
+    return new PrintDay(Medium.PAINT)
+        .paste("blue")
+        .paste("ink", 10, 600)
+        .design("heron", 30, 40, 2, "s1=blue")
+        .design("shell", 30, 40, 2, "s2=ink")
+        .placed("herons", "heron", 20, 20)
+        .placed("shells", "shell", 120, 20)
+        .print("herons")
+        .print("shells");
+  }
 }

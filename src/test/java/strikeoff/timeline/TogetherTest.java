@@ -483,4 +483,77 @@ class TogetherTest {
         .design("heron", 30, 40, 10, colours)
         .series("herons", "heron", count, 60, 20);
   }
+
+  /** Two people print blue and ink, a stated time between, in the room's air or in moved air. */
+  private static Timeline twoIn(PrintDay day, Draught between) {
+    return day.paste("blue")
+        .paste("ink")
+        .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
+        .series("herons", "heron", 2, 60, 20)
+        .printInAir(
+            List.of("Wren", "Tam"),
+            "herons",
+            Step.Order.BY_COLOUR,
+            false,
+            0,
+            new Wait(PrintDay.minutes(2), Optional.ofNullable(between)),
+            Until.NO_WAIT)
+        .timeline();
+  }
+
+  @Test
+  void theAirMovesWhileTheyPrintAndNoLonger() {
+    Draught fan = new Draught(Draught.By.STATED, new AirSpeed(1.5));
+    Timeline still = twoIn(new PrintDay(Medium.PAINT), null);
+    Timeline fanned = twoIn(new PrintDay(Medium.PAINT), fan);
+    Timeline allDay = twoIn(new PrintDay(Medium.PAINT).blown(1.5), null);
+    assertThat(lifts(fanned)).isEqualTo(lifts(still));
+    // the last film is laid when the others are done: the air moves for its last seconds at most
+    int last = still.impressions().size() - 1;
+    assertThat(dry(fanned, 0)).isLessThan(dry(still, 0));
+    assertThat(dry(fanned, last)).isLessThanOrEqualTo(dry(still, last));
+    assertThat(dry(fanned, last)).isGreaterThan(dry(allDay, last));
+  }
+
+  private static Moment dry(Timeline day, int impression) {
+    return day.impressions().get(impression).film().liftSafe().best();
+  }
+
+  @Test
+  void aScreenThatServesTwoPastesIsNoMatterIfTheStepPrintsOneOfThem() {
+    assertThat(twoThroughOneScreen(List.of())).hasSize(1);
+    assertThat(twoThroughOneScreen(List.of(1, 2))).hasSize(1);
+    assertThat(twoThroughOneScreen(List.of(2))).isEmpty();
+  }
+
+  private static List<CannotStart> twoThroughOneScreen(List<Integer> separations) {
+    return new PrintDay(Medium.DYE)
+            .paste("blue", 10, 60)
+            .paste("ink", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue", "s1=ink")
+            .series("herons", "heron", 2, 60, 20)
+            .step(
+                n ->
+                    new Step.Print(
+                        n,
+                        List.of("herons"),
+                        List.of(),
+                        separations,
+                        Step.Order.BY_COLOUR,
+                        false,
+                        new Span(0),
+                        Wait.NONE,
+                        Wait.NONE,
+                        Optional.of("Wren"),
+                        List.of("Tam"),
+                        Optional.empty(),
+                        Wait.NONE,
+                        new PlanPath("run[0]")))
+            .timeline()
+            .evidence()
+            .stream()
+            .filter(CannotStart.class::isInstance)
+            .map(CannotStart.class::cast)
+            .toList();
+  }
 }
