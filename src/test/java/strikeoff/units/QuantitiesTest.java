@@ -180,7 +180,10 @@ class QuantitiesTest {
         "99999999999 m | “99999999999 m” is larger than any print room needs; a length such as 40 cm was expected",
         "1/0 cm | “1/0 cm” divides by zero; a length such as 40 cm was expected",
         "3 in 2 ft | “3 in 2 ft” cannot be read as one value; a length such as 40 cm was expected",
-        "cm | “cm” has no number; a length such as 40 cm was expected"
+        "cm | “cm” has no number; a length such as 40 cm was expected",
+        "min | a length such as 40 cm was expected; “min” is not one",
+        "1 m 2 m | “1 m 2 m” cannot be read as one value; a length such as 40 cm was expected",
+        "40 minuts | “minuts” is not a unit that is known; a length such as 40 cm was expected; did you mean min?"
       })
   void refusalsSayWhatWasExpected(String text, String message) {
     assertThat(Quantities.parse(text, Length.class)).isEqualTo(Parsed.refused(message));
@@ -192,6 +195,21 @@ class QuantitiesTest {
         .isEqualTo(Parsed.refused("“20°” does not say which degrees; write °C or °F"));
     assertThat(Quantities.parse("-300 °C", Temperature.class))
         .isEqualTo(Parsed.refused("“-300 °C” lies below absolute zero, −273.15 °C"));
+  }
+
+  @Test
+  void theEndsOfWhatIsReadAreRead() {
+    assertThat(read("-273.15 °C", Temperature.class).celsius()).isEqualTo(-273.15);
+    assertThat(read("1000 m", Length.class).m()).isEqualTo(1000);
+    assertThat(Quantities.parse("1000.1 m", Length.class)).isInstanceOf(Parsed.Refused.class);
+    assertThat(Quantities.parse("0 cm", Length.class).toOptional()).hasValue(new Length(0));
+    assertThat(Quantities.parseSigned("-0 cm", Length.class).toOptional()).hasValue(new Length(0));
+  }
+
+  @Test
+  void moreDigitsThanAWholeNumberHoldsAreStillRead() {
+    assertThat(read("000000000000040.000000000000001 cm", Length.class).cm())
+        .isCloseTo(40, within(1e-12));
   }
 
   @Test

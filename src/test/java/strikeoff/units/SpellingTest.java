@@ -26,6 +26,8 @@ class SpellingTest {
     "squegee, squeegee",
     "sqeuegee, squeegee",
     "place, placements", // begun
+    "pas, paste",
+    "dyestuffs, dye",
     "placementsofmotifs, placements", // run on
     "reactive dye, dye", // a word of several
     "cn, cm"
@@ -44,6 +46,7 @@ class SpellingTest {
     assertThat(Spelling.nearest("", KNOWN)).isEmpty();
     assertThat(Spelling.nearest("--", KNOWN)).isEmpty();
     assertThat(Spelling.nearest("pa", List.of("paste"))).isEmpty();
+    assertThat(Spelling.nearest("cmabcdef", List.of("cm"))).isEmpty();
     // dye stands in dyeing, but not as a word of its own.
     assertThat(Spelling.nearest("over dyeing", List.of("dye"))).isEmpty();
   }

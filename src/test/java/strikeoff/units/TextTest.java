@@ -41,6 +41,7 @@ class TextTest {
     assertThat(new Length(0.29).fineText()).isEqualTo("0.029 cm");
     assertThat(new Length(205).writtenText()).isEqualTo("20.5 cm");
     assertThat(new Length(205.25).writtenText()).isEqualTo("20.525 cm");
+    assertThat(new Length(2100).writtenText()).isEqualTo("2.1 m");
     assertThat(new Length(205.25 + 0.75 + 1e-9).writtenText()).isEqualTo("20.6 cm");
   }
 
