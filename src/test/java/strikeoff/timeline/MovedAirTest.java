@@ -8,6 +8,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
+import strikeoff.units.Span;
 
 /** A fan in a wait dries what lies there for as long as the wait lasts, and no longer. */
 class MovedAirTest {
@@ -46,6 +47,53 @@ class MovedAirTest {
     assertThat(likely(SmallDay.timeline(blown.remedy().applied(day.plan())))).isEmpty();
     assertThat(likely(SmallDay.timeline(blown.remedy().longer(-1).applied(day.plan()))))
         .isNotEmpty();
+  }
+
+  /** What is printed after a drying step dries in the room's air again. */
+  @Test
+  void theAirIsStillAgainAfterTheStepThatMovesIt() {
+    assertThat(driesIn(herons().dry(PrintDay.minutes(30), 2.0).print("shells").timeline()))
+        .isEqualTo(driesIn(herons().dry(30).print("shells").timeline()));
+    assertThat(driesIn(herons().dry(30).blown(2).print("shells").timeline()))
+        .isLessThan(driesIn(herons().dry(30).print("shells").timeline()));
+  }
+
+  /** How long the last film takes to get frame-safe, by the best estimate. */
+  private static Span driesIn(Timeline day) {
+    Impression last = day.impressions().get(day.impressions().size() - 1);
+    return last.film().frameSafe().best().since(last.lifted());
+  }
+
+  /** Paint by the estimate; the shells lie apart from the herons. */
+  private static PrintDay herons() {
+    return new PrintDay(Medium.PAINT)
+        .paste("rust")
+        .paste("ink")
+        .design("heron", 30, 40, 2, "s1=rust")
+        .design("shell", 30, 40, 2, "s2=ink")
+        .placed("herons", "heron", 20, 20)
+        .placed("shells", "shell", 120, 20)
+        .print("herons");
+  }
+
+  /** Who sews too early has felt nothing; what is felt afterwards doesn't tell how early it was. */
+  @Test
+  void aWaitAfterTheClothIsTakenUpIsNoPartOfWhatWasMissing() {
+    TakenUpWet alone = takenUp(herons().sew().timeline());
+    TakenUpWet felt =
+        takenUp(herons().sew().dry(PrintDay.until(Until.Dryness.LIFT_SAFE), null).timeline());
+    assertThat(alone.shortBest()).isLessThan(alone.shortMost());
+    assertThat(felt.shortLeast()).isEqualTo(alone.shortLeast());
+    assertThat(felt.shortBest()).isEqualTo(alone.shortBest());
+    assertThat(felt.shortMost()).isEqualTo(alone.shortMost());
+  }
+
+  private static TakenUpWet takenUp(Timeline day) {
+    return day.evidence().stream()
+        .filter(TakenUpWet.class::isInstance)
+        .map(TakenUpWet.class::cast)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static PrintDay inkOnRust(Wait between) {

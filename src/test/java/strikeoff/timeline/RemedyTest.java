@@ -7,6 +7,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Medium;
@@ -144,6 +147,51 @@ class RemedyTest {
             c ->
                 assertThat(c.cure())
                     .startsWith("`every other: yes` and `dry between passes: 27 min` in step 1"));
+  }
+
+  /**
+   * Of two in a row every other one is each in turn: the pause does as well, and is shorter said.
+   */
+  @Test
+  void aPauseIsSaidFirstWhereEveryOtherEndsNoSooner() {
+    assertThat(certain(row(3, 35, 2).timeline()))
+        .singleElement()
+        .satisfies(c -> assertThat(c.cure()).startsWith("`pause: 3 min` in step 1"))
+        .satisfies(c -> assertThat(c.otherWay()).startsWith(" Or write `every other: yes`"));
+  }
+
+  @Test
+  void whatClearsSlowDryingTooIsSaidOfEveryOtherAsWell() {
+    PrintDay day =
+        new PrintDay(Medium.PAINT)
+            .paste("blue")
+            .design("heron", 30, 40, 10, "s1=blue")
+            .series("herons", "heron", 12, 35, 20)
+            .table(500)
+            .print("herons");
+    PrintPlan plan = day.plan();
+    assertThat(contacts(timeline(plan)))
+        .singleElement()
+        .satisfies(
+            c -> {
+              assertThat(c.likely()).isTrue();
+              Matcher said =
+                  Pattern.compile(
+                          "`every other: yes` and `dry between passes: (\\d+) min` in step 1"
+                              + ".*; with (\\d+) min slow drying is clear too")
+                      .matcher(c.cure());
+              assertThat(said.lookingAt()).as(c.cure()).isTrue();
+              long likely = Long.parseLong(said.group(1));
+              long slow = Long.parseLong(said.group(2));
+              assertThat(likely(timeline(everyOther(likely).applied(plan)))).isEmpty();
+              assertThat(likely(timeline(everyOther(likely - 1).applied(plan)))).isNotEmpty();
+              assertThat(contacts(timeline(everyOther(slow).applied(plan)))).isEmpty();
+              assertThat(contacts(timeline(everyOther(slow - 1).applied(plan)))).isNotEmpty();
+            });
+  }
+
+  private static Remedy everyOther(long minutes) {
+    return new Remedy(Remedy.How.EVERY_OTHER, 1, minutes, Optional.empty());
   }
 
   @Test

@@ -519,6 +519,32 @@ class TogetherTest {
     return day.impressions().get(impression).film().liftSafe().best();
   }
 
+  /** Each feels the film below before laying a frame on it, so that nothing is left to doubt. */
+  @Test
+  void whoFeelsAFilmAloneKnowsThatItIsSafe() {
+    Timeline day =
+        new PrintDay(Medium.PAINT)
+            .paste("blue")
+            .paste("ink")
+            .design("heron", 30, 40, 2, "s1=blue", "s2=ink")
+            .series("herons", "heron", 2, 60, 20)
+            .printTogether(
+                "herons",
+                Step.Order.BY_COLOUR,
+                false,
+                0,
+                PrintDay.until(Until.Dryness.FRAME_SAFE),
+                Until.NO_WAIT)
+            .timeline();
+    assertThat(day.contacts()).isEmpty();
+    for (int heron = 0; heron < 2; heron++) {
+      Reached blue = day.impressions().get(heron).film().frameSafe();
+      Impression ink = day.impressions().get(2 + heron);
+      assertThat(blue.earliest()).isLessThan(blue.best());
+      assertThat(blue.latest()).isLessThanOrEqualTo(ink.laid());
+    }
+  }
+
   @Test
   void aScreenThatServesTwoPastesIsNoMatterIfTheStepPrintsOneOfThem() {
     assertThat(twoThroughOneScreen(List.of())).hasSize(1);
