@@ -155,7 +155,9 @@ final class Together {
     String paste = job.footprint().paste().name();
     long pause = progress.impressions > 0 ? Workshop.seconds(step.pause()) : 0;
     Start start = new Start(begin, Task.PAUSE, HeldUp.NOBODY);
-    start = later(start, shop.freeAt(person) + pause, Task.PAUSE, shop.lastOf(person));
+    int last = shop.lastOf(person);
+    start = later(start, shop.freeAt(person), person.name() + " is free", last);
+    start = later(start, shop.freeAt(person) + pause, Task.PAUSE, last);
     start =
         later(
             start,

@@ -348,6 +348,37 @@ class TogetherTest {
         .containsExactly("mix blue", "mix ink", "printing with s1", "wash out s1");
   }
 
+  /** It is not the pause between prints that anybody waits for then. */
+  @Test
+  void whoStillMixesIsWaitedForByName() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .table(400)
+            .unmixedPaste("blue")
+            .unmixedPaste("dusk")
+            .design("heron", 30, 40, 2, "s1=blue", "s2=blue")
+            .placed("heron", "heron", 20, 20)
+            .step(
+                n ->
+                    new Step.Mix(
+                        n,
+                        List.of("blue", "dusk"),
+                        Optional.empty(),
+                        Optional.of("Tam"),
+                        new PlanPath("run[0]")))
+            .printTogether("heron", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    // Tam mixes blue to 9:10 and dusk to 9:20; Wren prints at 9:15, and Tam 5 min after that.
+    assertThat(lifts(day)).containsExactly("Wren heron 1 50", "Tam heron 1 350");
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.WAIT)
+        .singleElement()
+        .satisfies(t -> assertThat(t.what()).isEqualTo("Tam is free"))
+        .satisfies(
+            t ->
+                assertThat(t.end().since(t.start()).minutes()).isCloseTo(250 / 60.0, offset(1e-9)));
+  }
+
   @Test
   void aPasteThatNobodyMixesIsToldOnceThoughTwoPrintWithIt() {
     Timeline day =
