@@ -16,6 +16,8 @@ import org.objectweb.asm.tree.MethodNode;
  */
 final class Calls {
 
+  static final String COMPARED = "strikeoff/build/Compared";
+
   private static final Handle LAMBDA =
       bootstrap(
           "java/lang/invoke/LambdaMetafactory",
@@ -24,6 +26,13 @@ final class Calls {
               + "Ljava/lang/invoke/MethodType;Ljava/lang/invoke/MethodType;"
               + "Ljava/lang/invoke/MethodHandle;Ljava/lang/invoke/MethodType;)"
               + "Ljava/lang/invoke/CallSite;");
+
+  private static final Handle MARKED_LAMBDA =
+      bootstrap(
+          "java/lang/invoke/LambdaMetafactory",
+          "altMetafactory",
+          "(Ljava/lang/invoke/MethodHandles$Lookup;Ljava/lang/String;"
+              + "Ljava/lang/invoke/MethodType;[Ljava/lang/Object;)Ljava/lang/invoke/CallSite;");
 
   private static final Handle JOINED =
       bootstrap(
@@ -64,19 +73,41 @@ final class Calls {
   boolean rewrite() {
     boolean changes = false;
     for (MethodNode method : List.copyOf(in.methods)) {
+      // What javac adds for lambdas to be read from a stream holds each of them once more.
+      if (method.name.equals("$deserializeLambda$")) {
+        continue;
+      }
       for (AbstractInsnNode each : method.instructions.toArray()) {
-        if (each instanceof InvokeDynamicInsnNode call) {
-          Optional<MethodInsnNode> plain = plain(call);
-          plain.ifPresent(p -> method.instructions.set(call, p));
-          changes |= plain.isPresent();
-        }
+        Optional<MethodInsnNode> plain =
+            each instanceof InvokeDynamicInsnNode call
+                ? plain(call)
+                : each instanceof MethodInsnNode call ? compared(call) : Optional.empty();
+        plain.ifPresent(p -> method.instructions.set(each, p));
+        changes |= plain.isPresent();
       }
     }
     return changes;
   }
 
+  /** Comparators that the JDK makes of lambdas are made by {@link Compared}. */
+  private Optional<MethodInsnNode> compared(MethodInsnNode call) {
+    boolean comparator = call.owner.equals("java/util/Comparator");
+    boolean entry = call.owner.equals("java/util/Map$Entry");
+    boolean made =
+        call.getOpcode() == Opcodes.INVOKESTATIC
+            && (comparator || entry)
+            && call.name.startsWith("comparing");
+    boolean further = comparator && call.name.startsWith("thenComparing");
+    if (in.name.equals(COMPARED) || !made && !further) {
+      return Optional.empty();
+    }
+    String descriptor = made ? call.desc : "(Ljava/util/Comparator;" + call.desc.substring(1);
+    return Optional.of(
+        new MethodInsnNode(Opcodes.INVOKESTATIC, COMPARED, call.name, descriptor, false));
+  }
+
   private Optional<MethodInsnNode> plain(InvokeDynamicInsnNode call) {
-    if (call.bsm.equals(LAMBDA)) {
+    if (call.bsm.equals(LAMBDA) || call.bsm.equals(MARKED_LAMBDA)) {
       return Lambda.of(call, in.name, types).map(lambda -> lambdas.made(lambda));
     }
     if (call.bsm.equals(JOINED)) {

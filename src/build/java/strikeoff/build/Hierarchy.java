@@ -27,6 +27,11 @@ final class Hierarchy {
     this.jar = jar;
   }
 
+  /** Makes a class known that the jar gets. */
+  void add(ClassNode type) {
+    known.put(type.name, Optional.of(type));
+  }
+
   /** Without its code; empty if it is neither in the jar nor in the JDK. */
   Optional<ClassNode> type(String name) {
     return known.computeIfAbsent(name, this::read);

@@ -21,8 +21,16 @@ import strikeoff.build.Hierarchy.Declared;
  * @param erased what that method takes and returns
  * @param actual the same for this use of the interface
  * @param body the method behind it
+ * @param markers interfaces without methods that it is of as well
  */
-record Lambda(Type factory, String name, Type erased, Type actual, Handle body) {
+record Lambda(
+    Type factory, String name, Type erased, Type actual, Handle body, List<String> markers) {
+
+  /** Flags of {@code LambdaMetafactory.altMetafactory}. */
+  private static final int SERIALIZABLE = 1;
+
+  private static final int MARKERS = 2;
+  private static final int BRIDGES = 4;
 
   /** Empty where a class of its own may not call the body. */
   static Optional<Lambda> of(InvokeDynamicInsnNode call, String in, Hierarchy types) {
@@ -32,8 +40,36 @@ record Lambda(Type factory, String name, Type erased, Type actual, Handle body) 
             call.name,
             (Type) call.bsmArgs[0],
             (Type) call.bsmArgs[2],
-            (Handle) call.bsmArgs[1]);
-    return callable(lambda.body, in, types) ? Optional.of(lambda) : Optional.empty();
+            (Handle) call.bsmArgs[1],
+            markers(call));
+    return bridges(call) == 0 && callable(lambda.body, in, types)
+        ? Optional.of(lambda)
+        : Optional.empty();
+  }
+
+  /** How many more forms of its method it has; javac writes that there are none. */
+  private static int bridges(InvokeDynamicInsnNode call) {
+    int flags = flags(call);
+    int after = (flags & MARKERS) == 0 ? 4 : 5 + (Integer) call.bsmArgs[4];
+    return (flags & BRIDGES) == 0 ? 0 : (Integer) call.bsmArgs[after];
+  }
+
+  private static int flags(InvokeDynamicInsnNode call) {
+    return call.bsmArgs.length > 3 ? (Integer) call.bsmArgs[3] : 0;
+  }
+
+  /** What can be written to a stream still can, by its fields and not by its name in the source. */
+  private static List<String> markers(InvokeDynamicInsnNode call) {
+    List<String> markers = new ArrayList<>();
+    if ((flags(call) & SERIALIZABLE) != 0) {
+      markers.add("java/io/Serializable");
+    }
+    if ((flags(call) & MARKERS) != 0) {
+      for (int i = 0; i < (Integer) call.bsmArgs[4]; i++) {
+        markers.add(((Type) call.bsmArgs[5 + i]).getInternalName());
+      }
+    }
+    return markers;
   }
 
   private static boolean callable(Handle body, String in, Hierarchy types) {
@@ -66,11 +102,17 @@ record Lambda(Type factory, String name, Type erased, Type actual, Handle body) 
 
   /** The interface, and the one of its methods that is meant. */
   Shape shape() {
-    return new Shape(factory.getReturnType().getInternalName(), name, erased);
+    List<String> types = new ArrayList<>(List.of(factory.getReturnType().getInternalName()));
+    markers.stream().filter(marker -> !types.contains(marker)).forEach(types::add);
+    return new Shape(types, name, erased);
   }
 
-  /** What lambdas must have in common to be of one class. */
-  record Shape(String type, String method, Type erased) {}
+  /**
+   * What lambdas must have in common to be of one class.
+   *
+   * @param types interfaces that it implements
+   */
+  record Shape(List<String> types, String method, Type erased) {}
 
   /**
    * Writes the call of the body, from what {@code this} and the method's own parameters hold.

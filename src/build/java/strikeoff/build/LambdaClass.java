@@ -72,7 +72,7 @@ final class LambdaClass {
         name,
         null,
         "java/lang/Object",
-        new String[] {shape.type()});
+        shape.types().toArray(String[]::new));
     writer.visitNestHost(host);
     Slots slots = new Slots();
     lambdas.forEach(slots::of);

@@ -1,6 +1,7 @@
 package strikeoff.build;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +29,8 @@ import org.objectweb.asm.tree.ClassNode;
  *   <li>classes older than Java 6, which no archive of JDK 25 keeps, get the frames of newer ones;
  *   <li>lambdas, joined strings and records' own methods, which the JVM links by building code when
  *       it comes by for the first time, become plain classes and methods;
+ *   <li>comparators that the JDK makes of such lambdas are made by {@link Compared}, which the jar
+ *       gets;
  *   <li>entries of folders go, since nobody asks for them and each start reads the jar's index.
  * </ul>
  */
@@ -89,6 +92,14 @@ public final class QuickJar {
     to.closeEntry();
   }
 
+  private static ClassNode compared() throws IOException {
+    try (InputStream in = QuickJar.class.getResourceAsStream("Compared.class")) {
+      ClassNode node = new ClassNode();
+      new ClassReader(in).accept(node, 0);
+      return node;
+    }
+  }
+
   /** Classes that change, and new ones, by the names of their entries. */
   private static Map<String, byte[]> rewritten(JarFile jar) throws IOException {
     Hierarchy types = new Hierarchy(jar);
@@ -108,6 +119,12 @@ public final class QuickJar {
         new ClassReader(bytes).accept(node, 0);
         rewritten.put(node.name, node);
       }
+    }
+    if (!rewritten.isEmpty()) {
+      ClassNode compared = compared();
+      types.add(compared);
+      rewritten.put(compared.name, compared);
+      hosts.add(compared.name);
     }
     Map<String, Lambdas> nests = new LinkedHashMap<>();
     for (ClassNode node : List.copyOf(rewritten.values())) {
