@@ -3,6 +3,7 @@ package strikeoff.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -548,6 +549,60 @@ class TogetherTest {
 
   private static Moment dry(Timeline day, int impression) {
     return day.impressions().get(impression).film().liftSafe().best();
+  }
+
+  /** Nobody prints through a screen that holds another paste, whichever pass or step filled it. */
+  @Test
+  void betweenTwoPastesAScreenIsWashedInALaterPassToo() {
+    Timeline withinAStep =
+        threeMotifs("s1=blue", "s3=sand", "s1=ink")
+            .printTogether(
+                "herons, shells", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    assertThat(filledAndWashed(withinAStep, "s1")).containsExactly("blue", "washed", "ink");
+    Timeline ofAStepBefore =
+        threeMotifs("s1=blue", "s2=sand", "s2=ink")
+            .print("eyes")
+            .printTogether(
+                "herons, shells", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .timeline();
+    assertThat(filledAndWashed(ofAStepBefore, "s2")).containsExactly("sand", "washed", "ink");
+  }
+
+  private static PrintDay threeMotifs(String heron, String eye, String shell) {
+    return new PrintDay(Medium.DYE)
+        .table(400)
+        .paste("blue", 1, 60)
+        .paste("ink", 1, 60)
+        .paste("sand", 1, 60)
+        .design("heron", 30, 40, 2, heron)
+        .design("eye", 30, 40, 2, eye)
+        .design("shell", 30, 40, 2, shell)
+        .placed("herons", "heron", 20, 20)
+        .placed("eyes", "eye", 100, 20)
+        .placed("shells", "shell", 180, 20);
+  }
+
+  /**
+   * What a screen prints and when it is washed, in order, but for the washing after its last use.
+   */
+  private static List<String> filledAndWashed(Timeline day, String screen) {
+    List<String> all =
+        day.tasks().stream()
+            .filter(t -> t.screen().filter(screen::equals).isPresent())
+            .filter(t -> t.kind() == Task.Kind.PRINT || t.kind() == Task.Kind.WASH_SCREEN)
+            .sorted(Comparator.comparing(Task::start))
+            .map(
+                t ->
+                    t.kind() == Task.Kind.PRINT
+                        ? day.impressions()
+                            .get(t.impression().orElseThrow())
+                            .footprint()
+                            .paste()
+                            .name()
+                        : "washed")
+            .toList();
+    return all.subList(0, all.size() - 1);
   }
 
   /** Each feels the film below before laying a frame on it, so that nothing is left to doubt. */
