@@ -24,7 +24,11 @@ final class Colours {
   private static final String WORDS = "a colour such as \"#b5653a\" or teal";
   private static final Pattern HEX = Pattern.compile("#(?:[0-9a-fA-F]{3}|[0-9a-fA-F]{6})");
   private static final Pattern HEX_WITHOUT_MARK = Pattern.compile("[0-9a-fA-F]{6}");
-  private static final Map<String, String> NAMED = named();
+
+  /** Most plans name no colour, and need not read the names. */
+  private static final class Named {
+    static final Map<String, String> ALL = named();
+  }
 
   private Colours() {}
 
@@ -34,16 +38,16 @@ final class Colours {
 
   /** Every colour name that is known, in small letters. */
   static List<String> names() {
-    return List.copyOf(NAMED.keySet());
+    return List.copyOf(Named.ALL.keySet());
   }
 
   private static Parsed<Colour> parse(String text) {
-    String named = NAMED.get(text.toLowerCase(Locale.ROOT));
-    if (named != null) {
-      return Parsed.value(of(named, text));
-    }
     if (HEX.matcher(text).matches()) {
       return Parsed.value(of(text, text));
+    }
+    String named = Named.ALL.get(text.toLowerCase(Locale.ROOT));
+    if (named != null) {
+      return Parsed.value(of(named, text));
     }
     String words = WORDS + " was expected; " + Script.quoted(text) + " is not one";
     if (text.startsWith("#")) {
@@ -55,7 +59,7 @@ final class Colours {
             : words
                 + Everyday.colour(text)
                     .map(near -> "; “" + near + "” comes near it")
-                    .orElseGet(() -> Spelling.didYouMean(text, NAMED.keySet())));
+                    .orElseGet(() -> Spelling.didYouMean(text, Named.ALL.keySet())));
   }
 
   private static Colour of(String hex, String written) {
