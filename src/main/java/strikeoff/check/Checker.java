@@ -182,8 +182,7 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
   private List<Problem> unknownRules(PrintPlan plan, SourceMap source) {
     List<Problem> problems = new ArrayList<>();
     for (Acceptance acceptance : plan.acceptances()) {
-      List<String> known = rules.ids();
-      if (!known.contains(acceptance.rule())) {
+      if (rules.rule(acceptance.rule()).isEmpty()) {
         PlanPath path = acceptance.path().key("rule");
         problems.add(
             new Problem(
@@ -192,7 +191,7 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
                 "no rule is called “"
                     + acceptance.rule()
                     + "”"
-                    + Spelling.didYouMean(acceptance.rule(), known)));
+                    + Spelling.didYouMean(acceptance.rule(), rules.ids())));
       }
     }
     return problems;

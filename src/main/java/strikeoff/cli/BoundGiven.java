@@ -3,7 +3,6 @@ package strikeoff.cli;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import strikeoff.plan.Bounds;
-import strikeoff.units.Spelling;
 
 /** How much of something a plan may have, as {@code --bound} has it. */
 record BoundGiven(String name, int most) {
@@ -18,15 +17,7 @@ record BoundGiven(String name, int most) {
             "a bound such as kib=2048 was expected; “" + written + "” is none");
       }
       String name = written.substring(0, sign);
-      if (!Bounds.names().contains(name)) {
-        String near = Spelling.didYouMean(name, Bounds.names());
-        throw new TypeConversionException(
-            "nothing is bounded by the name “"
-                + name
-                + "”"
-                + (near.isEmpty() ? "; there are " + String.join(", ", Bounds.names()) : near));
-      }
-      WholeNumber range = new WholeNumber(1, Bounds.most(name));
+      WholeNumber range = new WholeNumber(1, most(name));
       return new BoundGiven(
           name,
           range
@@ -41,6 +32,14 @@ record BoundGiven(String name, int most) {
                               + " was expected; “"
                               + written.substring(sign + 1)
                               + "” is none")));
+    }
+
+    private static int most(String name) {
+      try {
+        return Bounds.most(name);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
     }
   }
 }

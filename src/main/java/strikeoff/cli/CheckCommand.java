@@ -169,15 +169,10 @@ final class CheckCommand implements Command {
     if (given != null) {
       given.forEach(bound -> byName.put(bound.name(), bound.most()));
     }
-    try {
-      return Bounds.USUAL.with(byName);
-    } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage());
-    }
+    return Bounds.USUAL.with(byName);
   }
 
   private void usable() {
-    bounds();
     if (quiet.<Boolean>getValue() && verbose.<Boolean>getValue()) {
       throw new ParameterException(spec.commandLine(), "either --quiet or --verbose, not both");
     }

@@ -82,8 +82,7 @@ final class CheckRun {
     Tally tally = new Tally();
     List<IndexEntry> entries = new ArrayList<>();
     List<Outcome> outcomes = new ArrayList<>();
-    // One more than can run, so that no core waits while the next plan is handed out.
-    new Batch(here.cores() + 1, settings.maxSeconds())
+    new Batch(here.plansAtOnce(), settings.maxSeconds())
         .run(
             List.copyOf(places.keySet()),
             plan -> reported(studios.check(plan), folder, places.get(plan)),

@@ -123,7 +123,7 @@ final class CompareCommand implements Command {
     Map<PlanFile, Integer> numbers = new HashMap<>();
     plans.forEach(plan -> numbers.put(plan, numbers.size() + 1));
     List<Outcome> outcomes = new ArrayList<>();
-    new Batch(here.cores(), maxSeconds.<Integer>getValue())
+    new Batch(here.plansAtOnce(), maxSeconds.<Integer>getValue())
         .<Outcome>run(
             plans,
             plan -> Outcome.of(studios.check(plan), numbers.get(plan), Optional.empty()),

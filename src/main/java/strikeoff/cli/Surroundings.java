@@ -14,7 +14,7 @@ import java.util.Map;
  * @param environment variables by name
  * @param terminal true if a person watches: both output and input are a terminal
  * @param folder what relative paths start from
- * @param cores how many plans may be checked at once
+ * @param cores how many plans can be checked side by side
  */
 record Surroundings(
     PrintWriter out,
@@ -31,6 +31,11 @@ record Surroundings(
 
   Surroundings {
     environment = Map.copyOf(environment);
+  }
+
+  /** Plans in work at a time: one more than can run, so that no core waits for the next one. */
+  int plansAtOnce() {
+    return cores + 1;
   }
 
   /** Columns to write in: {@code COLUMNS}, within reason, else 80. */

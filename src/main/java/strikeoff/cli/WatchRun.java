@@ -48,7 +48,7 @@ final class WatchRun {
       }
     }
     Map<PlanFile, String> pages = ReportFolder.names(all);
-    new Batch(here.cores(), maxSeconds)
+    new Batch(here.plansAtOnce(), maxSeconds)
         .run(due, studios::check, (plan, failed) -> (Checked) failed, new Telling(due, pages)::one);
     entries.keySet().retainAll(all);
     index(all);

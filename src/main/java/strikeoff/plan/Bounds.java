@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import strikeoff.units.Spelling;
 
 /**
  * How much of a plan is taken in before it is refused or cut short, so that no file, made by
@@ -70,10 +71,6 @@ public record Bounds(
     for (Map.Entry<String, Integer> other : new TreeMap<>(others).entrySet()) {
       String name = other.getKey();
       int most = most(name);
-      if (!all.containsKey(name)) {
-        throw new IllegalArgumentException(
-            "nothing is bounded by the name " + name + "; there are " + String.join(", ", names()));
-      }
       if (other.getValue() < 1 || other.getValue() > most) {
         throw new IllegalArgumentException(
             "the bound of " + name + " is a number from 1 to " + most);
@@ -90,8 +87,21 @@ public record Bounds(
         all.get("findings"));
   }
 
-  /** The most that the bound of a name may be. */
+  /**
+   * The most that the bound of a name may be.
+   *
+   * @throws IllegalArgumentException if nothing is bounded by that name, in words for whoever wrote
+   *     it
+   */
   public static int most(String name) {
+    if (!names().contains(name)) {
+      String near = Spelling.didYouMean(name, names());
+      throw new IllegalArgumentException(
+          "nothing is bounded by the name “"
+              + name
+              + "”"
+              + (near.isEmpty() ? "; there are " + String.join(", ", names()) : near));
+    }
     return name.equals("depth") ? DEEPEST : MOST;
   }
 

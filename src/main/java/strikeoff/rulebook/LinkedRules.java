@@ -1,13 +1,13 @@
 package strikeoff.rulebook;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.drools.model.Model;
+import org.drools.model.DSL;
 import org.drools.model.Rule;
+import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.KieServices;
@@ -31,17 +31,24 @@ final class LinkedRules {
   }
 
   static LinkedRules of(List<KnownRule> rules) {
-    Map<String, List<Rule>> packages = new TreeMap<>();
+    Map<String, ModelImpl> packages = new TreeMap<>();
     for (KnownRule known : rules) {
       Rule rule = known.model();
-      packages.computeIfAbsent(rule.getPackage(), p -> new ArrayList<>()).add(rule);
+      packages.computeIfAbsent(rule.getPackage(), LinkedRules::empty).addRule(rule);
     }
-    List<Model> models = new ArrayList<>();
-    packages.forEach((name, some) -> models.add(new RulesOfPackage(name, some)));
     KieBase base =
         KieBaseBuilder.createKieBaseFromModel(
-            models, KieServices.get().newKieBaseConfiguration(), Unchanging.FACTS);
+            List.copyOf(packages.values()),
+            KieServices.get().newKieBaseConfiguration(),
+            Unchanging.FACTS);
     return new LinkedRules(rules, base);
+  }
+
+  /**
+   * The model that the generator wrote can't stand here: it makes all its rules when it is made.
+   */
+  private static ModelImpl empty(String name) {
+    return new ModelImpl(name).addGlobal(DSL.globalOf(Reporter.class, name, Reporter.GLOBAL));
   }
 
   /** True if any of them could fire. */
@@ -53,7 +60,7 @@ final class LinkedRules {
   List<Report> fire(List<?> facts) {
     Reporter reporter = new Reporter();
     StatelessKieSession session = base.newStatelessKieSession();
-    session.setGlobal(RulesOfPackage.REPORTER, reporter);
+    session.setGlobal(Reporter.GLOBAL, reporter);
     session.execute(
         everything
             ? facts

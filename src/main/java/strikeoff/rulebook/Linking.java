@@ -2,9 +2,11 @@ package strikeoff.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.stream.Collectors;
 
 /**
  * Links rules as facts ask for them: the usual ones ahead, then those that the first other facts
@@ -61,16 +63,13 @@ final class Linking {
     if (!asksForMore(there)) {
       return;
     }
-    List<KnownRule> now = new ArrayList<>(state.left());
-    List<KnownRule> later = new ArrayList<>();
-    if (state.further().isEmpty()) {
-      later.addAll(now);
-      now.removeIf(rule -> !rule.asked().answered(there));
-      later.removeAll(now);
-    }
+    boolean all = !state.further().isEmpty();
+    Map<Boolean, List<KnownRule>> now =
+        state.left().stream()
+            .collect(Collectors.partitioningBy(rule -> all || rule.asked().answered(there)));
     List<LinkedRules> further = new ArrayList<>(state.further());
-    further.add(LinkedRules.of(now));
-    state = new State(List.copyOf(further), List.copyOf(later));
+    further.add(LinkedRules.of(now.get(true)));
+    state = new State(List.copyOf(further), now.get(false));
   }
 
   private LinkedRules usual() {

@@ -14,6 +14,7 @@ import java.util.function.Predicate;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.drools.model.Rule.Attribute;
+import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import strikeoff.findings.RuleFault;
@@ -170,10 +171,18 @@ final class OwnBook {
 
   private KieBase base(Predicate<Rule> wanted) {
     List<Model> models = new ArrayList<>();
-    for (Model model : rules.models()) {
-      models.add(new SomeRules(model, model.getRules().stream().filter(wanted).toList()));
-    }
+    rules.models().forEach(model -> models.add(cutDown(model, wanted)));
     return KieBaseBuilder.createKieBaseFromModel(models);
+  }
+
+  private static Model cutDown(Model whole, Predicate<Rule> wanted) {
+    ModelImpl some =
+        new ModelImpl(whole.getName())
+            .withRules(whole.getRules().stream().filter(wanted).toList())
+            .withGlobals(whole.getGlobals())
+            .withQueries(whole.getQueries());
+    whole.getTypeMetaDatas().forEach(some::addTypeMetaData);
+    return some;
   }
 
   Optional<OwnRule> rule(String id) {

@@ -10,6 +10,9 @@ import strikeoff.plan.Evidence;
 /** Takes what rules find; the global of every rule. */
 public final class Reporter {
 
+  /** What rules call it. */
+  static final String GLOBAL = "reporter";
+
   /** More than anybody reads, and the engine's bound to firings as well. */
   static final int MOST_REPORTS = 50_000;
 

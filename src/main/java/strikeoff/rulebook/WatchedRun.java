@@ -98,7 +98,7 @@ final class WatchedRun {
 
   private void fire(KieSession running, List<?> facts) {
     running.addEventListener(new Firings());
-    running.setGlobal("reporter", reporter);
+    running.setGlobal(Reporter.GLOBAL, reporter);
     facts.forEach(running::insert);
     running.fireAllRules();
   }

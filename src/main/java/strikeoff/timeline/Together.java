@@ -156,8 +156,9 @@ final class Together {
     long pause = progress.impressions > 0 ? Workshop.seconds(step.pause()) : 0;
     Start start = new Start(begin, Task.PAUSE, HeldUp.NOBODY);
     int last = shop.lastOf(person);
-    start = later(start, shop.freeAt(person), person.name() + " is free", last);
-    start = later(start, shop.freeAt(person) + pause, Task.PAUSE, last);
+    long free = shop.freeAt(person);
+    start = later(start, free, person.name() + " is free", last);
+    start = later(start, free + pause, Task.PAUSE, last);
     start =
         later(
             start,

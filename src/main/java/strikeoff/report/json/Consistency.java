@@ -39,6 +39,7 @@ final class Consistency {
       if (!results.shard().map(part -> part.holds(number)).orElse(true)) {
         throw plan.at("number").unfit("a number of part " + results.shard().get(), "not " + number);
       }
+      plan.at("faults").list(t -> t).forEach(fault -> listed(fault.at("rule"), rules));
       findings(plan, rules);
     }
     for (Map.Entry<String, Long> count : JsonReport.counts(results).entrySet()) {
@@ -50,19 +51,18 @@ final class Consistency {
   }
 
   private static void findings(Tree plan, Set<String> rules) {
-    for (Tree fault : plan.at("faults").list(t -> t)) {
-      if (!rules.contains(fault.at("rule").text())) {
-        throw fault.at("rule").unfit("one of the ids in “rules”", "not another");
-      }
-    }
     Set<String> keys = new HashSet<>();
     for (Tree found : plan.at("findings").list(t -> t)) {
-      if (!rules.contains(found.at("rule").text())) {
-        throw found.at("rule").unfit("one of the ids in “rules”", "not another");
-      }
+      listed(found.at("rule"), rules);
       if (!keys.add(found.at("key").text())) {
         throw found.at("key").unfit("another key", "since a finding before it has this one");
       }
+    }
+  }
+
+  private static void listed(Tree rule, Set<String> rules) {
+    if (!rules.contains(rule.text())) {
+      throw rule.unfit("one of the ids in “rules”", "not another");
     }
   }
 
