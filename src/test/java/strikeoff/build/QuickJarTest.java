@@ -60,6 +60,8 @@ class QuickJarTest {
         enum Letter { A, B }
         private static int twice(int i) { return 2 * i; }
         private String own(Object o) { return "own " + o; }
+        static Supplier<String> same() { return () -> "same"; }
+        static Supplier<String> other(int i) { return () -> "other" + i; }
         static long sum(long... all) { return LongStream.of(all).sum(); }
 
         public List<String> call() throws Exception {
@@ -103,7 +105,7 @@ class QuickJarTest {
           out.add(all.get() + few.get() + swapped.get());
           List<Supplier<Integer>> many = new ArrayList<>();
           MANY
-          out.add(many.stream().map(Supplier::get).toList().toString()); out.add("" + (many.get(0) == many.get(0)));
+          out.add(many.stream().map(Supplier::get).toList().toString()); out.add("" + (same() == same()) + (other(1) == other(1)));
           Comparator<String> byLength = Comparator.comparingInt(String::length);
           out.add(Stream.of("bb", "a", "ccc", "aa").sorted(byLength.thenComparing(Comparator.reverseOrder())).toList() + "");
           out.add(Stream.of("b2", "a3", "a1").sorted(Comparator.comparing((String s) -> s.charAt(0)).thenComparing(s -> s.charAt(1), Comparator.reverseOrder())).toList() + "");

@@ -2,6 +2,8 @@ package strikeoff.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static strikeoff.layout.LayoutEvidence.facts;
+import static strikeoff.layout.LayoutEvidence.one;
 
 import java.util.List;
 import org.junit.jupiter.api.Nested;
@@ -153,7 +155,6 @@ class EdgesAndNeighboursTest {
 
     @Test
     void theSeamOfATubeIsNoDistance() {
-      // the heron ends at 80, 120 round: 115 to 123 comes round to 3; from 50 back over 0 it is 47
       ClearanceBreach breach =
           one(
               Sheet.tube(120, 100)
@@ -172,7 +173,7 @@ class EdgesAndNeighboursTest {
                       "herons")
                   .layout(),
               ClearanceBreach.class);
-      // 120 − 118 + 2
+      // the stray lies from 110 to 118 of 120 round, and the heron begins at 2: 120 − 118 + 2
       assertThat(breach.nearest().cm()).isCloseTo(4, within(EXACT));
       assertThat(breach.move().cm()).isCloseTo(1, within(EXACT));
     }
@@ -429,15 +430,5 @@ class EdgesAndNeighboursTest {
                   .motifs())
           .isEqualTo(1);
     }
-  }
-
-  private static <T> T one(Layout layout, Class<T> kind) {
-    List<T> facts = facts(layout, kind);
-    assertThat(facts).hasSize(1);
-    return facts.get(0);
-  }
-
-  private static <T> List<T> facts(Layout layout, Class<T> kind) {
-    return layout.evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 }

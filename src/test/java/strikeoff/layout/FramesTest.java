@@ -2,6 +2,7 @@ package strikeoff.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static strikeoff.layout.LayoutEvidence.one;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,12 +16,6 @@ import strikeoff.plan.Arrangement.Edge;
  * 2 beside it, so the smallest frame for an image of l by w is l + 14 by w + 12.
  */
 class FramesTest {
-
-  private static <T> T one(Layout layout, Class<T> kind) {
-    List<T> facts = layout.evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
-    assertThat(facts).hasSize(1);
-    return facts.get(0);
-  }
 
   private static List<String> choices(Sheet sheet) {
     return one(sheet.layout(), FrameChoices.class).choices().stream()

@@ -2,8 +2,9 @@ package strikeoff.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static strikeoff.layout.LayoutEvidence.facts;
+import static strikeoff.layout.LayoutEvidence.one;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
@@ -447,15 +448,5 @@ class LayoutFactsTest {
     assertThat(shrinkage.finishedWidth().cm()).isCloseTo(58.5, within(EXACT));
     assertThat(shrinkage.lengthToCut().cm()).isCloseTo(212.765957, within(1e-6));
     assertThat(shrinkage.pitches()).isEqualTo("; the pitch of row from 30 cm to 28.2 cm");
-  }
-
-  private static <T> T one(Layout layout, Class<T> kind) {
-    List<T> facts = facts(layout, kind);
-    assertThat(facts).hasSize(1);
-    return facts.get(0);
-  }
-
-  private static <T> List<T> facts(Layout layout, Class<T> kind) {
-    return layout.evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 }

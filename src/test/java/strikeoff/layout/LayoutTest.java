@@ -2,8 +2,8 @@ package strikeoff.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static strikeoff.layout.LayoutEvidence.facts;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Arrangement.Edge;
@@ -318,9 +318,5 @@ class LayoutTest {
 
   private static Envelope box(Placement placement) {
     return placement.outline().getEnvelopeInternal();
-  }
-
-  private static <T> List<T> facts(Layout layout, Class<T> kind) {
-    return layout.evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 }

@@ -211,12 +211,10 @@ class TurnedAndRoundTest {
   }
 
   private static <T> T one(Sheet sheet, Class<T> kind) {
-    List<T> all = all(sheet, kind);
-    assertThat(all).hasSize(1);
-    return all.get(0);
+    return LayoutEvidence.one(sheet.layout(), kind);
   }
 
   private static <T> List<T> all(Sheet sheet, Class<T> kind) {
-    return sheet.layout().evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
+    return LayoutEvidence.facts(sheet.layout(), kind);
   }
 }

@@ -12,6 +12,7 @@ import static org.drools.model.PatternDSL.rule;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -96,7 +97,7 @@ class LinkingTest {
       int i = 0;
       for (Future<List<String>> each : threads.invokeAll(asked)) {
         String fact = facts.get(i++ % facts.size()).getClass().getSimpleName();
-        assertThat(each.get()).containsExactly("trial/" + fact.toLowerCase(java.util.Locale.ROOT));
+        assertThat(each.get()).containsExactly("trial/" + fact.toLowerCase(Locale.ROOT));
       }
     } finally {
       threads.shutdown();

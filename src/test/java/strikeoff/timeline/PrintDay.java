@@ -226,8 +226,24 @@ final class PrintDay {
   }
 
   PrintDay mix(String... names) {
-    return step(
-        n -> new Step.Mix(n, List.of(names), Optional.empty(), Optional.empty(), stepAt(n)));
+    return mix(Optional.empty(), Optional.empty(), names);
+  }
+
+  /** All of them together take so many minutes. */
+  PrintDay mixedIn(double minutes, String... names) {
+    return mix(Optional.of(new Span(minutes)), Optional.empty(), names);
+  }
+
+  PrintDay mixedBy(String person, String... names) {
+    return mix(Optional.empty(), Optional.of(person), names);
+  }
+
+  PrintDay mixedBy(String person, double minutes, String... names) {
+    return mix(Optional.of(new Span(minutes)), Optional.of(person), names);
+  }
+
+  private PrintDay mix(Optional<Span> time, Optional<String> person, String... names) {
+    return step(n -> new Step.Mix(n, List.of(names), time, person, stepAt(n)));
   }
 
   PrintDay print(String arrangement) {

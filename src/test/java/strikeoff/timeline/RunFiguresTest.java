@@ -4,11 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 import static org.assertj.core.data.Offset.offset;
 
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Medium;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 
@@ -67,14 +64,7 @@ class RunFiguresTest {
                 .unmixedPaste("ink")
                 .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
                 .series("herons", "heron", 1, 60, 20)
-                .step(
-                    n ->
-                        new Step.Mix(
-                            n,
-                            List.of("blue", "ink"),
-                            Optional.empty(),
-                            Optional.of("Tam"),
-                            new PlanPath("run[0]")))
+                .mixedBy("Tam", "blue", "ink")
                 .print("herons"));
     // Tam mixes blue to 9:10 and ink to 9:20 while Wren lays the cloth to 9:15 and prints blue by
     // 9:15:50: then Wren waits for ink, so that not the cloth but the mixing decides.

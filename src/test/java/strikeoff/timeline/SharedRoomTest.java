@@ -185,14 +185,7 @@ class SharedRoomTest {
         .unmixedPaste("ink")
         .design("shell", 30, 40, 10, "s3=sand")
         .series("shells", "shell", 3, 60, 20)
-        .step(
-            n ->
-                new Step.Mix(
-                    n,
-                    List.of("ink"),
-                    Optional.of(new Span(40)),
-                    Optional.of("Tam"),
-                    new PlanPath("run[0]")))
+        .mixedBy("Tam", 40, "ink")
         .print("shells")
         .step(
             n ->
@@ -220,14 +213,7 @@ class SharedRoomTest {
         .unmixedPaste("ink")
         .design("shell", 30, 40, 10, "s3=sand")
         .series("shells", "shell", 3, 60, 20)
-        .step(
-            n ->
-                new Step.Mix(
-                    n,
-                    List.of("ink"),
-                    Optional.of(new Span(mixing)),
-                    Optional.of("Tam"),
-                    new PlanPath("run[0]")))
+        .mixedBy("Tam", mixing, "ink")
         .print("shells")
         .step(
             n ->

@@ -448,14 +448,7 @@ class TableTest {
         herons(400, 1, 60)
             .unmixedPaste("sand")
             .unmixedPaste("rust")
-            .step(
-                n ->
-                    new Step.Mix(
-                        n,
-                        List.of("sand", "rust"),
-                        Optional.of(new Span(20)),
-                        Optional.empty(),
-                        new PlanPath("run[0]")))
+            .mixedIn(20, "sand", "rust")
             .print("herons")
             .timeline();
     assertThat(day.tasks())
@@ -472,14 +465,7 @@ class TableTest {
             .unmixedPaste("blue")
             .design("heron", 30, 40, 10, "s1=blue")
             .series("herons", "heron", 1, 60, 10)
-            .step(
-                n ->
-                    new Step.Mix(
-                        n,
-                        List.of("blue"),
-                        Optional.of(new Span(60)),
-                        Optional.of("Tam"),
-                        new PlanPath("run[0]")))
+            .mixedBy("Tam", 60, "blue")
             .print("herons")
             .timeline();
     assertThat(day.tasks())

@@ -326,14 +326,7 @@ class TogetherTest {
             .unmixedPaste("ink")
             .design("heron", 30, 40, 2, "s1=ink")
             .placed("heron", "heron", 20, 20)
-            .step(
-                n ->
-                    new Step.Mix(
-                        n,
-                        List.of("blue", "ink"),
-                        Optional.empty(),
-                        Optional.of("Tam"),
-                        new PlanPath("run[0]")))
+            .mixedBy("Tam", "blue", "ink")
             .printTogether("heron", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     // Tam mixes blue to 9:10 and ink to 9:20, Wren lays the cloth to 9:15: ink from 9:20.
@@ -359,14 +352,7 @@ class TogetherTest {
             .unmixedPaste("dusk")
             .design("heron", 30, 40, 2, "s1=blue", "s2=blue")
             .placed("heron", "heron", 20, 20)
-            .step(
-                n ->
-                    new Step.Mix(
-                        n,
-                        List.of("blue", "dusk"),
-                        Optional.empty(),
-                        Optional.of("Tam"),
-                        new PlanPath("run[0]")))
+            .mixedBy("Tam", "blue", "dusk")
             .printTogether("heron", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     // Tam mixes blue to 9:10 and dusk to 9:20; Wren prints at 9:15, and Tam 5 min after that.

@@ -123,17 +123,7 @@ class WashScreenTest {
     // Tam mixes to 10:00. The eye is printed by 9:15:50, and its paint has set when he comes to it.
     Timeline late =
         wash(
-                herons()
-                    .unmixedPaste("more ink")
-                    .step(
-                        n ->
-                            new Step.Mix(
-                                n,
-                                List.of("more ink"),
-                                Optional.of(new Span(60)),
-                                Optional.of("Tam"),
-                                new PlanPath("run[0]")))
-                    .print("eye"),
+                herons().unmixedPaste("more ink").mixedBy("Tam", 60, "more ink").print("eye"),
                 "Tam",
                 null,
                 "s2")

@@ -222,14 +222,7 @@ class WorkedDayTest {
             .paste("blue", 10, 60)
             .design("banner", 30, 80, 10, "s1=blue")
             .series("banners", "banner", 1, 60, 20)
-            .step(
-                n ->
-                    new Step.Mix(
-                        n,
-                        List.of("ink"),
-                        Optional.empty(),
-                        Optional.of("Tam"),
-                        new PlanPath("run[0]")))
+            .mixedBy("Tam", "ink")
             .unmixedPaste("ink")
             .print("banners")
             .timeline();
@@ -240,14 +233,7 @@ class WorkedDayTest {
             .paste("blue", 10, 60)
             .design("banner", 30, 80, 10, "s1=blue")
             .series("banners", "banner", 1, 60, 20)
-            .step(
-                n ->
-                    new Step.Mix(
-                        n,
-                        List.of("ink"),
-                        Optional.of(new Span(40)),
-                        Optional.of("Tam"),
-                        new PlanPath("run[0]")))
+            .mixedBy("Tam", 40, "ink")
             .unmixedPaste("ink")
             .print("banners")
             .timeline();
