@@ -86,7 +86,7 @@ final class LambdaClass {
                 null,
                 null));
     constructor(writer, fields);
-    only(writer, fields);
+    madeWithTheClass(writer, fields);
     for (int number = 0; number < lambdas.size(); number++) {
       factory(writer, fields, slots, number);
     }
@@ -119,7 +119,7 @@ final class LambdaClass {
   }
 
   /** The lambdas that capture nothing are made with the class. */
-  private void only(ClassWriter writer, List<Slot> fields) {
+  private void madeWithTheClass(ClassWriter writer, List<Slot> fields) {
     MethodVisitor start = null;
     for (int number = 0; number < lambdas.size(); number++) {
       if (lambdas.get(number).captured().length > 0) {
