@@ -144,7 +144,7 @@ for (const [name, [bite]] of plans) {
 test("the plans are read or refused as meant", { skip }, () => {
   assert.deepEqual(
     readdirSync(written).sort(),
-    [...plans.keys(), "index"].map((name) => `${name}.html`).sort(),
+    [...plans.keys(), "index", "rules"].map((name) => `${name}.html`).sort(),
   );
 });
 

@@ -33,8 +33,12 @@ async function printsWhole(page, name, format) {
   return sheets.length;
 }
 
-for (const name of names) {
-  for (const format of ["A4", "Letter"]) {
+// Each page on one of the two papers, in turn; a whole plan and the index on both. A print takes
+// seconds, and what cuts a page on one paper cuts its like on the other.
+const onBoth = ["index.html", "estuary-curtains.html"];
+
+for (const [i, name] of names.entries()) {
+  for (const format of onBoth.includes(name) ? ["A4", "Letter"] : [["A4", "Letter"][i % 2]]) {
     test(`${name} prints whole pages on ${format}`, { skip }, async () => {
       await on(name, {}, (page) => printsWhole(page, name, format));
     });
@@ -92,7 +96,7 @@ test("two thousand placements make a report of bounded size and whole sheets", {
     mkdirSync(written);
     writeFileSync(join(folder, "many.yaml"), JSON.stringify(manyShells(), null, 1));
     const plan = join(folder, "many.yaml");
-    execFileSync("java", ["-jar", jar, "check", plan, "--reports", written, "--exit-zero"]);
+    execFileSync("java", ["-jar", jar, "check", plan, "--reports", written, "--fail-on", "none"]);
     const size = statSync(join(written, "many.html")).size;
     assert.ok(size < 1_000_000, `${size} bytes`);
     await on("many.html", { folder: written }, async (page) => {

@@ -14,6 +14,18 @@ const state = (page) =>
     words: document.getElementById("step-words").textContent,
   }));
 
+test("paint shows as wet while it is", { skip }, async () => {
+  await on("paint-for-dye.html", {}, async (page) => {
+    await page.getByRole("button", { name: "Bare cloth" }).click();
+    let wet = 0;
+    while (wet === 0 && (await page.getByRole("button", { name: "Step on" }).isEnabled())) {
+      await page.getByRole("button", { name: "Step on" }).click();
+      wet = (await state(page)).wet;
+    }
+    assert.ok(wet > 0, "some placement is wet at some step");
+  });
+});
+
 test("buttons step through the run and the drawing follows", { skip }, async () => {
   await on(DEMO, {}, async (page) => {
     const all = await state(page);
@@ -33,7 +45,8 @@ test("buttons step through the run and the drawing follows", { skip }, async () 
       before = now.prints;
       wet = Math.max(wet, now.wet);
     }
-    assert.ok(wet > 0, "some placement is wet at some step");
+    // Thickened dye has sunk in before the next step is drawn; paint has not, see below.
+    assert.equal(wet, 0);
     assert.equal(before, all.prints);
     await page.getByRole("button", { name: "Step back" }).click();
     assert.notEqual((await state(page)).words, all.words);
@@ -211,6 +224,8 @@ test("each plan of the index leads to its report", { skip }, async () => {
   await on("index.html", {}, async (page) => {
     const links = await page.evaluate(() =>
       [...document.querySelectorAll("#plans a")].map((a) => a.getAttribute("href")));
-    assert.deepEqual([...links].sort(), planNames);
+    // Beside the plans stand the rules that were broken, each on the page of rules.
+    const plans = links.filter((link) => !link.startsWith("rules.html#"));
+    assert.deepEqual([...plans].sort(), planNames);
   });
 });

@@ -3,6 +3,7 @@ package strikeoff.bath;
 import java.util.Comparator;
 import java.util.List;
 import strikeoff.plan.Paste;
+import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -28,10 +29,10 @@ record Binder(List<Paste> paints, Policy policy) {
         .orElseThrow();
   }
 
-  /** The shortest time at a temperature; below the coolest one it is that of the coolest. */
-  Ask<Span> shortest(Temperature at) {
+  /** The shortest time at a temperature. */
+  Ask<Span> shortest(Temperature at, Step.Heat with) {
     return paints.stream()
-        .map(p -> ask(p, shortest(p, at)))
+        .map(p -> ask(p, shortest(p, at, with)))
         .max(Comparator.comparing(Ask::value))
         .orElseThrow();
   }
@@ -44,17 +45,34 @@ record Binder(List<Paste> paints, Policy policy) {
     return paint
         .label()
         .map(Paste.Label::temperature)
-        .orElseGet(() -> new Temperature(limit("coolest-heat-set")));
+        .orElseGet(() -> new Temperature(limit("sure-heat-set")));
   }
 
-  private Span shortest(Paste paint, Temperature at) {
-    return paint.label().map(Paste.Label::lasts).orElseGet(() -> estimate(at.celsius()));
+  private Span shortest(Paste paint, Temperature at, Step.Heat with) {
+    return paint
+        .label()
+        .map(label -> cooler(label, at))
+        .orElseGet(() -> estimate(at.celsius(), with));
   }
 
-  private Span estimate(double celsius) {
-    double at = Math.min(limit("hottest-heat-set"), Math.max(limit("coolest-heat-set"), celsius));
-    double steps = (limit("usual-heat-set") - at) / limit("heat-set-halving");
-    return new Span(limit("shortest-heat-set") * Math.pow(2, steps));
+  /** A label holds at its temperature and above; cooler, its time grows as any binder's. */
+  private Span cooler(Paste.Label label, Temperature at) {
+    double degrees = Math.max(0, label.temperature().celsius() - at.celsius());
+    return new Span(label.lasts().minutes() * Math.pow(2, degrees / limit("heat-set-halving")));
+  }
+
+  /**
+   * A press touches both faces, so it needs a part of an oven's time, and some seconds at least.
+   */
+  private Span estimate(double celsius, Step.Heat with) {
+    double steps =
+        (limit("usual-heat-set") - Math.max(limit("coolest-heat-set"), celsius))
+            / limit("heat-set-halving");
+    double oven = limit("shortest-heat-set") * Math.pow(2, steps);
+    return new Span(
+        with == Step.Heat.PRESS
+            ? Math.max(limit("shortest-press"), oven * limit("press-share"))
+            : oven);
   }
 
   private double limit(String name) {

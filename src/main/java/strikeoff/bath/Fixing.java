@@ -3,6 +3,7 @@ package strikeoff.bath;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.chemistry.SodaSolution;
+import strikeoff.paste.PasteAge;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
@@ -23,7 +24,7 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
       new Basis(
           "pH of a soda bath",
           "Carbonate equilibria with Pitzer's activity coefficients, before the cloth goes in, in"
-              + " clean water that takes up no carbon dioxide from the air; known to "
+              + " clean water that takes up no carbon dioxide from the air, with the salt that is in it; known to "
               + new Ratio(SodaSolution.UNCERTAINTY).text()
               + ".",
           new Ratio(SodaSolution.COLDEST).text()
@@ -45,31 +46,58 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
           "compilation after Seidell and Comey & Hahn");
 
   /** What the time that a dye needs rests on. */
-  public static final Basis TIME =
-      new Basis(
-          "Time that dye needs to fix",
-          "The reactive group's time at the coolest temperature of its window, carried over to"
-              + " another by Arrhenius' law with 60 to 100 kJ/mol; hotter than its window saves no"
-              + " time.",
-          "From 15 °C below the window upwards, or as the policy says. Colder, no time is given and a"
-              + " finding says so.",
-          "a textile course's table of reactive groups; Dyestuffs & Coloration 2004(6):331; times of a"
-              + " soak common practice, no source");
+  public static Basis timeBasis(Policy policy) {
+    return new Basis(
+        "Time that dye needs to fix",
+        "The time that sources state for the dye's group and the way of fixing, carried over to"
+            + " another temperature by Arrhenius' law with "
+            + text(policy, "activation-energy-usual")
+            + " kJ/mol ("
+            + text(policy, "activation-energy-least")
+            + " to "
+            + text(policy, "activation-energy-most")
+            + "); what is fixed grows first order in time, "
+            + text(policy, "share-at-stated-time")
+            + " after the stated time. A bath weaker than the usual one is slower as its hydroxide."
+            + " A soak warmer than stated saves no time.",
+        "From "
+            + text(policy, "hopeless-below")
+            + " below the temperature stated for a batch upwards. Colder, no time is given and a"
+            + " finding says so.",
+        "a UK supplier's instructions, a dye maker's staff forum and a hand-dyeing FAQ on"
+            + " temperature (three times as fast for ten degrees, after a reactive-dye monograph);"
+            + " first order: Klančnik 2008, CABEQ 22:81");
+  }
+
+  private static String text(Policy policy, String limit) {
+    return policy.limit("fixing/" + limit).value().text();
+  }
 
   public Fixing {
     soaks = List.copyOf(soaks);
     evidence = List.copyOf(evidence);
   }
 
-  public static Fixing of(PrintPlan plan, Timeline timeline, Policy policy) {
-    Work work = new Work(plan, timeline, policy);
+  /**
+   * @param ages of the pastes, for what is left of their dye
+   */
+  public static Fixing of(PrintPlan plan, Timeline timeline, List<PasteAge> ages, Policy policy) {
+    Work work = new Work(plan, timeline, ages, policy);
     List<Soak> soaks = new Soaks(work).all();
     List<Evidence> evidence = new ArrayList<>(soaks);
+    evidence.addAll(Brushing.all(work));
+    evidence.addAll(SecondAlkali.all(work));
     evidence.addAll(SodaInPaste.all(work));
+    LongInSoda.of(work).ifPresent(evidence::add);
+    evidence.addAll(AlkaliDose.all(work));
+    evidence.addAll(UreaNeed.all(work));
+    evidence.addAll(DriedBeforeBatch.all(work));
+    evidence.addAll(HotWater.all(work));
+    evidence.addAll(PaintInHotWater.all(work));
     evidence.addAll(new Warmths(work).all());
     evidence.addAll(new Dyes(work).all());
     evidence.addAll(new Heats(work).all());
-    evidence.addAll(new Wetness(work).all());
+    evidence.addAll(Curing.all(work));
     return new Fixing(soaks, evidence);
   }
 }

@@ -1,6 +1,7 @@
 package strikeoff.bath;
 
 import java.util.List;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
@@ -15,6 +16,13 @@ import strikeoff.units.Temperature;
  * @param coolest temperature at which all of them set
  * @param asks the paint that asks for it
  * @param basis on what that rests, in words: a paint's label, or the policy
+ * @param neededThere the shortest time at the coolest temperature
+ * @param fibre the fibre of the cloth that stands least
+ * @param harmsAbove hotter than that it is harmed
+ * @param spoilsAbove hotter than that it is spoilt
+ * @param gentle the hottest that does it no harm, as a dial is set
+ * @param neededGently the shortest time at that
+ * @param timePath of the time
  * @param path of the temperature
  */
 public record HeatSetting(
@@ -26,10 +34,77 @@ public record HeatSetting(
     Temperature coolest,
     String asks,
     String basis,
+    Span neededThere,
+    String fibre,
+    Temperature harmsAbove,
+    Temperature spoilsAbove,
+    Temperature gentle,
+    Span neededGently,
+    PlanPath timePath,
     PlanPath path)
     implements Evidence {
 
   public HeatSetting {
     paints = List.copyOf(paints);
+  }
+
+  /** False if whatever heat sets all paints harms the cloth. */
+  public boolean serves() {
+    return coolest.compareTo(harmsAbove) <= 0;
+  }
+
+  /** True if it is the cloth that is told of, where no heat is right. */
+  public boolean harms() {
+    return temperature.compareTo(harmsAbove) > 0;
+  }
+
+  /** What to do where it is too hot for the cloth, as an instruction without a full stop. */
+  public String cooling() {
+    return serves()
+        ? "Set it to " + gentle.text() + " at most, for " + neededGently.byTheWatch() + " at least"
+        : nothingServes();
+  }
+
+  /** The same as edits; none where no heat serves. */
+  public List<List<Edit>> coolingEdits() {
+    return serves() ? List.of(at(gentle, neededGently)) : List.of();
+  }
+
+  /** What to do where it is too cool for the paint. */
+  public String heating() {
+    return serves()
+        ? "Set it to " + coolest.text() + " at the film for " + neededThere.byTheWatch()
+        : nothingServes();
+  }
+
+  /** The same as edits; none where no heat serves. */
+  public List<List<Edit>> heatingEdits() {
+    return serves() ? List.of(at(coolest, neededThere)) : List.of();
+  }
+
+  /** Another temperature, and the time for it where there is too little. */
+  private List<Edit> at(Temperature there, Span needed) {
+    Edit warmth = new Edit.Write(path, there.text());
+    return lasts.compareTo(needed) >= 0
+        ? List.of(warmth)
+        : List.of(warmth, new Edit.Write(timePath, needed.byTheWatch()));
+  }
+
+  private String nothingServes() {
+    return "No heat both sets "
+        + asks
+        + " and spares the cloth: "
+        + fibre
+        + " takes harm above "
+        + harmsAbove.text()
+        + ", and "
+        + asks
+        + " asks for "
+        + coolest.text()
+        + ", "
+        + basis
+        + ". Take a paint whose label asks for "
+        + harmsAbove.text()
+        + " or less, or another cloth";
   }
 }

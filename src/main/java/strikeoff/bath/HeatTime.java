@@ -1,7 +1,10 @@
 package strikeoff.bath;
 
+import java.util.List;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Share;
 import strikeoff.units.Span;
 
 /**
@@ -12,7 +15,35 @@ import strikeoff.units.Span;
  * @param basis on what that rests, in words
  * @param lacks what is missing to {@code needed}; zero if it is long enough
  * @param more the same in whole minutes
+ * @param reached the time as a share of {@code needed}
  */
 public record HeatTime(
-    HeatSetting heat, Span needed, String asks, String basis, Span lacks, Span more, PlanPath path)
-    implements Evidence {}
+    HeatSetting heat,
+    Span needed,
+    String asks,
+    String basis,
+    Span lacks,
+    Span more,
+    Share reached,
+    PlanPath path)
+    implements Evidence {
+
+  /** What sets them, as an instruction without a full stop: as hot as they ask, and as long. */
+  public String mending() {
+    boolean cool = heat.temperature().compareTo(heat.coolest()) < 0;
+    return cool ? heat.heating() : "Leave it " + more.text() + " longer at every spot";
+  }
+
+  /** The same as edits. */
+  public List<List<Edit>> edits() {
+    boolean cool = heat.temperature().compareTo(heat.coolest()) < 0;
+    return cool
+        ? heat.heatingEdits()
+        : List.of(List.of(new Edit.Write(path, needed.halfMinutesUp().text())));
+  }
+
+  /** The time that it needs, in whole minutes. */
+  public Span wholeMinutes() {
+    return needed.wholeMinutesUp();
+  }
+}

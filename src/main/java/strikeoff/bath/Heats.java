@@ -1,16 +1,16 @@
 package strikeoff.bath;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
+import strikeoff.policy.Fibre;
 import strikeoff.timeline.Impression;
-import strikeoff.units.Area;
+import strikeoff.timeline.Ironing;
+import strikeoff.units.Share;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -44,6 +44,9 @@ final class Heats {
     }
     Binder binder = new Binder(paints, work.policy());
     Binder.Ask<Temperature> coolest = binder.coolest();
+    Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).inDryHeat();
+    Temperature harms = stands(weakest.heatHarms(), step);
+    Temperature gentle = onDial(harms, coolest.value());
     HeatSetting heat =
         new HeatSetting(
             step.number(),
@@ -54,8 +57,15 @@ final class Heats {
             coolest.value(),
             coolest.paint(),
             coolest.basis(),
+            binder.shortest(coolest.value(), step.with()).value().halfMinutesUp(),
+            weakest.name(),
+            harms,
+            stands(weakest.heatSpoils(), step),
+            gentle,
+            binder.shortest(gentle, step.with()).value().halfMinutesUp(),
+            step.path().key("for"),
             step.path().key("temperature"));
-    Binder.Ask<Span> shortest = binder.shortest(step.temperature());
+    Binder.Ask<Span> shortest = binder.shortest(step.temperature(), step.with());
     Span lacks = new Span(Math.max(0, shortest.value().minutes() - step.lasts().minutes()));
     return List.of(
         heat,
@@ -66,38 +76,51 @@ final class Heats {
             shortest.basis(),
             lacks,
             lacks.wholeMinutesUp(),
+            new Share(step.lasts().minutes() / shortest.value().minutes()),
             step.path().key("for")));
   }
 
-  /** What the iron has to go over, spot by spot: all paint since the last heat-set. */
+  /** Down to the next five degrees, unless that is too cool for the paint. */
+  private static Temperature onDial(Temperature most, Temperature least) {
+    double five = Math.floor(most.celsius() / 5) * 5;
+    return five >= least.celsius() ? new Temperature(five) : most;
+  }
+
+  /** An iron's dial tells the sole, which is hotter than film and cloth under it. */
+  private Temperature stands(Temperature film, Step.HeatSet step) {
+    double sole = work.policy().limit("fixing/iron-above-film").amount();
+    return step.with() == Step.Heat.IRON ? new Temperature(film.celsius() + sole) : film;
+  }
+
+  /** What an iron or a press has to go over, spot by spot: all paint since the last heat-set. */
   private Optional<IronTime> iron(Step.HeatSet step, int lastHeat) {
     List<Impression> printed =
         work.impressions(Medium.PAINT, i -> i.step() > lastHeat && i.step() < step.number());
-    if (step.with() != Step.Heat.IRON || printed.isEmpty()) {
+    if (printed.isEmpty()) {
       return Optional.empty();
     }
-    Map<Integer, Double> byPlacement = new LinkedHashMap<>();
-    for (Impression print : printed) {
-      byPlacement.merge(
-          print.footprint().placement().id(),
-          print.footprint().separation().printed().squareCm(),
-          Math::max);
-    }
-    double squareCm = byPlacement.values().stream().mapToDouble(a -> a).sum();
-    double sole = work.policy().limit("fixing/iron-sole").amount();
-    int spots = (int) Math.min(Integer.MAX_VALUE, Math.ceil(squareCm / sole));
-    Span needed =
-        new Binder(Work.pastes(printed), work.policy()).shortest(step.temperature()).value();
-    return Optional.of(
-        new IronTime(
-            new Area(squareCm),
-            new Area(sole),
-            spots,
-            needed,
-            new Span(spots * needed.minutes()).wholeMinutesUp(),
-            step.lasts(),
-            Work.placements(printed),
-            step.path().key("for")));
+    return Ironing.of(
+            printed.stream().map(Impression::footprint).toList(), step.with(), work.policy())
+        .map(ironing -> ironTime(step, printed, ironing));
+  }
+
+  private IronTime ironTime(Step.HeatSet step, List<Impression> printed, Ironing ironing) {
+    return new IronTime(
+        step.number(),
+        step.with(),
+        ironing.motifs(),
+        ironing.images(),
+        ironing.sole(),
+        ironing.spots(),
+        step.sides(),
+        step.lasts(),
+        ironing.total(step),
+        new Binder(Work.pastes(printed), work.policy())
+            .shortest(step.temperature(), step.with())
+            .value()
+            .halfMinutesUp(),
+        Work.placements(printed),
+        step.path().key("for"));
   }
 
   private Optional<UnsetPaint> unset(int lastHeat) {
@@ -109,7 +132,35 @@ final class Heats {
             new UnsetPaint(
                 Work.names(Work.pastes(loose)),
                 loose.size(),
+                setting(Work.pastes(loose)),
                 Work.placements(loose),
                 loose.get(loose.size() - 1).path()));
+  }
+
+  /** What sets paints on this cloth: as they ask, and no hotter than its weakest fibre stands. */
+  private String setting(List<Paste> paints) {
+    Binder binder = new Binder(paints, work.policy());
+    Binder.Ask<Temperature> coolest = binder.coolest();
+    Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).inDryHeat();
+    if (coolest.value().compareTo(weakest.heatHarms()) > 0) {
+      return "Take a paint that sets cooler, and heat-set it once it is dry through: "
+          + weakest.name()
+          + " takes harm above "
+          + weakest.heatHarms().text()
+          + ", and "
+          + coolest.paint()
+          + " asks for "
+          + coolest.value().text();
+    }
+    double usual = work.policy().limit("fixing/usual-heat-set").amount();
+    Temperature at =
+        coolest.label()
+            ? coolest.value()
+            : new Temperature(Math.min(usual, weakest.heatHarms().celsius()));
+    return "Add a heat-set once it is dry through: "
+        + binder.shortest(at, Step.Heat.OVEN).value().text()
+        + " at "
+        + at.text()
+        + " at the film";
   }
 }

@@ -1,35 +1,86 @@
 package strikeoff.bath;
 
 import java.util.List;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
 import strikeoff.units.Area;
 import strikeoff.units.Span;
 
 /**
- * How long it takes to iron all that is printed in paint, spot by spot.
+ * How long it takes to iron or press all that is printed in paint, spot by spot: what the clock
+ * counts.
  *
- * @param printed area that takes paint, of each placement that of its largest separation: overlaps
- *     are not ironed twice, so it is the least there is
- * @param sole what the iron heats at a time
- * @param spots how often it is set down at least
- * @param needed the shortest time at each spot
- * @param total all spots together, in whole minutes
- * @param lasts the step's time in the plan, which is what the clock counts
+ * @param step number of the heat-set
+ * @param with iron or press
+ * @param motifs how many placements hold paint
+ * @param images area of their images
+ * @param sole what it heats at a time
+ * @param spots how often it is set down on one side
+ * @param sides how many sides are ironed
+ * @param each the step's time at each spot
+ * @param total all spots of all sides together
+ * @param needed the shortest time at a spot that sets all paints at this temperature
  * @param marks placements concerned
  */
 public record IronTime(
-    Area printed,
+    int step,
+    Step.Heat with,
+    int motifs,
+    Area images,
     Area sole,
     int spots,
-    Span needed,
+    int sides,
+    Span each,
     Span total,
-    Span lasts,
+    Span needed,
     List<String> marks,
     PlanPath path)
     implements Evidence {
 
   public IronTime {
     marks = List.copyOf(marks);
+  }
+
+  /** In words, where both are ironed. */
+  public String eachSide() {
+    return sides > 1 ? " on both sides" : "";
+  }
+
+  /** What each spot would get if the step's time were meant for all of them. */
+  public Span shared() {
+    return new Span(each.minutes() / (Math.max(1.0, spots) * sides));
+  }
+
+  /** What it would take with the shortest time at each. */
+  public Span atLeast() {
+    return new Span(needed.minutes() * Math.max(1.0, spots) * sides);
+  }
+
+  /** True if each spot gets more than it needs. */
+  public boolean canBeShorter() {
+    return needed.compareTo(each) < 0;
+  }
+
+  /** What makes it shorter, as an instruction without a full stop. */
+  public String shortening() {
+    return (with == Step.Heat.IRON
+            ? "A press takes more at a time, and an oven all that it holds"
+            : "An oven takes all that it holds at once")
+        + (canBeShorter()
+            ? "; with the "
+                + with.text()
+                + " "
+                + needed.text()
+                + " at each spot are enough, "
+                + atLeast().text()
+                + " in all"
+            : "");
+  }
+
+  /** The same as edits. */
+  public List<List<Edit>> edits() {
+    return canBeShorter() ? List.of(List.of(new Edit.Write(path, needed.text()))) : List.of();
   }
 }

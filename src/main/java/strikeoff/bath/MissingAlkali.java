@@ -1,17 +1,26 @@
 package strikeoff.bath;
 
 import java.util.List;
+import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.paste.SodaLife;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Mass;
 import strikeoff.units.Span;
 
 /**
- * Dye that is batched or steamed with no alkali: neither in its paste nor from a soak.
+ * Dye that is soaked, batched or steamed with no alkali: neither in its paste nor from a soak.
  *
- * @param how batch or steam
+ * @param how soak, batch or steam
  * @param dyes the pastes without alkali
  * @param shortLived those of them that would not live to their last print with soda in them
+ * @param sodaForBath soda ash that makes a soak's water a bath of the usual strength
+ * @param saltForBath salt that such a bath lacks to keep dye on a print; empty if it has enough, or
+ *     if no dye lies on the cloth yet
+ * @param instead how the print is steamed instead, as an instruction without a full stop, on cloth
+ *     that soda harms; else empty
+ * @param edits what writes alkali, and salt for a bath, into the plan; none on such cloth
  * @param path of the fix step
  */
 public record MissingAlkali(
@@ -20,6 +29,10 @@ public record MissingAlkali(
     List<String> dyes,
     List<SodaLife> shortLived,
     List<Related> related,
+    Optional<Mass> sodaForBath,
+    Optional<Mass> saltForBath,
+    Optional<String> instead,
+    List<List<Edit>> edits,
     PlanPath path)
     implements Evidence {
 
@@ -27,10 +40,21 @@ public record MissingAlkali(
     dyes = List.copyOf(dyes);
     shortLived = List.copyOf(shortLived);
     related = List.copyOf(related);
+    edits = List.copyOf(edits);
   }
 
   /** Where to put the alkali, in words: the soak first where a paste would die of it. */
   public String mending() {
+    if (instead.isPresent()) {
+      return instead.get();
+    }
+    if (sodaForBath.isPresent()) {
+      return "Put "
+          + sodaForBath.get().text()
+          + " of soda ash"
+          + saltForBath.map(salt -> " and " + salt.text() + " of salt").orElse("")
+          + " into the bath";
+    }
     if (shortLived.isEmpty()) {
       return "Put the alkali into the paste, or soak the cloth in soda before";
     }

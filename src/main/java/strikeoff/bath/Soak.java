@@ -1,12 +1,16 @@
 package strikeoff.bath;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import strikeoff.chemistry.SodaSolution;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
+import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
@@ -32,13 +36,23 @@ import strikeoff.units.Volume;
  * @param dyes dye pastes that it fixes or prepares the cloth for
  * @param alkaliPastes those of them that hold their own alkali
  * @param proteinFibres fibres of the cloth that strong alkali harms: silk, wool
- * @param sodaToAdd soda ash that brings even the lowest estimate up to the weakest bath allowed
+ * @param sodaToAdd soda ash that brings even the lowest estimate up to what the soak wants
  * @param waterToWeaken water in all that brings even the highest estimate down to the strongest
- *     bath allowed
- * @param waterToDissolve water in all that dissolves all of it at that temperature
+ *     bath allowed, and gives the cloth room to move
+ * @param saltForWeaker salt that keeps its strength in that water
  * @param waterToCover water in all that gives the cloth room to move
- * @param sodaForThat soda ash that keeps the bath's strength in that water, at least the weakest
- *     allowed
+ * @param sodaForThat soda ash that keeps the bath's strength in that water, or the usual strength
+ *     where that is too weak or too strong
+ * @param saltForThat salt that keeps its strength in that water
+ * @param saltGramsPerLitre salt for each litre of water
+ * @param commonSaltGramsPerLitre the same without Glauber's salt
+ * @param saltThatDissolves as much common salt as the water takes up
+ * @param saltToAdd salt that brings it up to what keeps dye on the print
+ * @param silicate true if it holds silicate liquid, brushed or padded on rather than filled in a
+ *     tub
+ * @param onPrint true if dye lies on the cloth already
+ * @param groundLightness L* of the cloth's colour
+ * @param writing how what it is to hold is written into the plan
  * @param path of the bath
  */
 public record Soak(
@@ -59,11 +73,30 @@ public record Soak(
     List<String> proteinFibres,
     Mass sodaToAdd,
     Volume waterToWeaken,
-    Volume waterToDissolve,
+    Mass saltForWeaker,
     Volume waterToCover,
     Mass sodaForThat,
+    Mass saltForThat,
+    Range saltGramsPerLitre,
+    Range commonSaltGramsPerLitre,
+    Mass saltThatDissolves,
+    Mass saltToAdd,
+    boolean silicate,
+    boolean onPrint,
+    Ratio groundLightness,
+    BathEdits writing,
     PlanPath path)
     implements Evidence {
+
+  /** Soda ash in all that brings even the lowest estimate up to the weakest bath allowed. */
+  public Mass sodaThen() {
+    return new Mass(sodaGrams.best() + sodaToAdd.grams());
+  }
+
+  /** Salt in all that keeps dye on the print. */
+  public Mass saltThen() {
+    return new Mass(saltGramsPerLitre.best() * waterLitres.best() + saltToAdd.grams());
+  }
 
   public Soak {
     dyes = List.copyOf(dyes);
@@ -81,7 +114,7 @@ public record Soak(
   }
 
   public boolean hasAlkali() {
-    return sodaGrams.high() > 0 || bicarbonateGrams.high() > 0;
+    return sodaGrams.high() > 0 || bicarbonateGrams.high() > 0 || silicate;
   }
 
   public boolean bakingSoda() {
@@ -90,6 +123,63 @@ public record Soak(
 
   public boolean proteinFibre() {
     return !proteinFibres.isEmpty();
+  }
+
+  /** A bath that the cloth can move in and that is neither weak nor strong, in words. */
+  public String refilled() {
+    List<String> parts = new ArrayList<>();
+    parts.add(waterToCover.text() + " of water");
+    parts.add(sodaForThat.text() + " of soda ash");
+    if (saltForThat.grams() > 0) {
+      parts.add(saltForThat.text() + " of salt");
+    }
+    return Phrase.list(parts);
+  }
+
+  /** The same as edits. */
+  public List<List<Edit>> refill() {
+    Optional<Edit> water = writing.water(waterToCover);
+    Optional<Edit> soda = writing.soda(sodaForThat);
+    return saltForThat.grams() > 0
+        ? BathEdits.together(water, soda, writing.salt(saltForThat))
+        : BathEdits.together(water, soda);
+  }
+
+  /** More water, and salt for it, as edits. */
+  public List<List<Edit>> weaken() {
+    Optional<Edit> water = writing.water(waterToWeaken);
+    return saltForWeaker.grams() > 0
+        ? BathEdits.together(water, writing.salt(saltForWeaker))
+        : BathEdits.together(water);
+  }
+
+  /** Soda enough, as an edit. */
+  public List<List<Edit>> moreSoda() {
+    return BathEdits.together(writing.soda(sodaThen()));
+  }
+
+  /** Salt enough, as an edit. */
+  public List<List<Edit>> moreSalt() {
+    return BathEdits.together(writing.salt(saltThen()));
+  }
+
+  /** No more salt than dissolves, as an edit. */
+  public List<List<Edit>> lessSalt() {
+    return BathEdits.together(writing.salt(saltThatDissolves));
+  }
+
+  /** Soda ash in place of baking soda, as edits. */
+  public List<List<Edit>> sodaForBakingSoda() {
+    return BathEdits.together(writing.water(waterToCover), writing.soda(sodaForThat)).stream()
+        .map(edits -> Stream.concat(writing.withoutBakingSoda().stream(), edits.stream()).toList())
+        .toList();
+  }
+
+  /** What goes into the bath to use all its soda, in words. */
+  public String weakened() {
+    return waterToWeaken.text()
+        + " of water"
+        + (saltForWeaker.grams() > 0 ? " and " + saltForWeaker.text() + " of salt" : "");
   }
 
   /** True if soda stays on the bottom even by the lowest estimate of its mass. */
@@ -102,6 +192,18 @@ public record Soak(
     return pH.map(Range::low).orElse(Double.NaN);
   }
 
+  /** True if it is alkaline, but too strong or too salty for its pH to be known. */
+  public boolean alkalineBeyondModel() {
+    return hasAlkali() && pH.isEmpty() && (silicate || sodaGrams.low() > 0);
+  }
+
+  /** The pH as a sentence, whether or not it is known. */
+  public String pHText() {
+    return pH.isPresent()
+        ? "Its pH is about " + acidity() + "."
+        : "Its pH is not known at " + temperature.text() + " and that strength.";
+  }
+
   /** The highest credible pH; not a number where the model does not hold. */
   public double highestPh() {
     return pH.map(Range::high).orElse(Double.NaN);
@@ -109,6 +211,9 @@ public record Soak(
 
   /** The pH to show, with its range. */
   public String acidity() {
+    if (silicate) {
+      return "not estimated with silicate";
+    }
     return pH.map(r -> Ratio.toTenth(r.low()) + " to " + Ratio.toTenth(r.high()))
         .orElse(
             "not estimated outside "

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.chemistry.SodaSolubility;
 import strikeoff.chemistry.SodaSolution;
+import strikeoff.colour.Lab;
 import strikeoff.paste.Recipe;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
@@ -45,13 +46,20 @@ final class Soaks {
     double litres = liquor.litres().best();
     double kilograms = cloth.kilograms();
     List<Paste> dyes = dyes(fix);
-    double weakest = work.policy().limit("fixing/weakest-bath").amount();
-    double strongest = work.policy().limit("fixing/strongest-bath").amount();
-    double roomy = work.policy().limit("fixing/tight-liquor-ratio").amount();
-    double dissolves = SodaSolubility.gramsPerLitreOfWater(fix.temperature().celsius());
+    double weakest = limit("weakest-bath");
+    double strongest = limit("strongest-bath");
+    double salty = limit("enough-salt");
+    double roomy = limit("tight-liquor-ratio");
+    double celsius = fix.temperature().celsius();
+    double dissolves = SodaSolubility.gramsPerLitreOfWater(celsius);
     double scale = work.policy().limit("paste/weigh-fine").amount();
-    double jug = work.policy().limit("fixing/measure-water").amount();
+    double jug = limit("measure-water");
     double waterToCover = Math.max(litres, up(kilograms * roomy, jug));
+    double waterToWeaken = Math.max(waterToCover, up(liquor.sodaGrams().high() / strongest, jug));
+    boolean right = strength.low() >= weakest && strength.high() <= strongest;
+    double wanted = right ? strength.best() : usual();
+    // What lies on the bottom is not carried over into another bath.
+    double salt = Math.min(liquor.saltGramsPerLitre().best(), limit("salt-dissolves"));
     return new Soak(
         fix.number(),
         liquor.sodaGrams(),
@@ -59,8 +67,9 @@ final class Soaks {
         liquor.litres(),
         strength,
         fix.temperature(),
-        pH(fix, liquor),
-        solution(fix, strength.best(), liquor.bicarbonateGramsPerLitre().best())
+        pH(celsius, liquor),
+        liquor
+            .solution(celsius, strength.best(), liquor.bicarbonateGramsPerLitre().best())
             .map(s -> new Ratio(s.ionicStrength())),
         new Concentration(dissolves),
         cloth,
@@ -69,12 +78,20 @@ final class Soaks {
         Work.names(dyes),
         Work.names(dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList()),
         work.proteinFibres(),
-        new Mass(
-            up(Math.max(0, weakest * liquor.litres().high() - liquor.sodaGrams().low()), scale)),
-        new Volume(up(liquor.sodaGrams().high() / strongest, jug)),
-        new Volume(up(liquor.sodaGrams().high() / dissolves, jug)),
+        work.sodaToAdd(fix),
+        new Volume(waterToWeaken),
+        new Mass(up(salt * waterToWeaken, scale)),
         new Volume(waterToCover),
-        new Mass(up(Math.max(weakest, strength.best()) * waterToCover, scale)),
+        new Mass(up(wanted * waterToCover, scale)),
+        new Mass(up(salt * waterToCover, scale)),
+        liquor.saltGramsPerLitre(),
+        liquor.commonSaltGramsPerLitre(),
+        new Mass(Math.floor(limit("salt-dissolves") * litres / scale) * scale),
+        new Mass(up(Math.max(0, salty * litres - liquor.saltGrams().best()), scale)),
+        liquor.silicateLitres().high() > 0,
+        !work.before(fix, Medium.DYE).isEmpty(),
+        Ratio.toTenth(Lab.of(work.plan().cloth().ground()).lightness()),
+        new BathEdits(fix, work.policy()),
         fix.path().key("bath"));
   }
 
@@ -84,17 +101,20 @@ final class Soaks {
     return Work.pastes(work.impressions(Medium.DYE, i -> work.phase(i.step()) == phase));
   }
 
-  private static Mass dry(Cloth cloth) {
+  static Mass dry(Cloth cloth) {
     return new Mass(cloth.length().m() * cloth.width().m() * cloth.mass().gramsPerSquareMetre());
   }
 
   /** From the weakest to the strongest estimate of the bath, and as well as the model knows it. */
-  private static Optional<Range> pH(Step.Fix fix, Liquor liquor) {
+  private static Optional<Range> pH(double celsius, Liquor liquor) {
+    if (liquor.silicateLitres().high() > 0) {
+      return Optional.empty();
+    }
     Range soda = liquor.sodaGramsPerLitre();
     Range mild = liquor.bicarbonateGramsPerLitre();
-    Optional<SodaSolution> weak = solution(fix, soda.low(), mild.high());
-    Optional<SodaSolution> best = solution(fix, soda.best(), mild.best());
-    Optional<SodaSolution> strong = solution(fix, soda.high(), mild.low());
+    Optional<SodaSolution> weak = liquor.solution(celsius, soda.low(), mild.high());
+    Optional<SodaSolution> best = liquor.solution(celsius, soda.best(), mild.best());
+    Optional<SodaSolution> strong = liquor.solution(celsius, soda.high(), mild.low());
     if (weak.isEmpty() || best.isEmpty() || strong.isEmpty()) {
       return Optional.empty();
     }
@@ -106,12 +126,19 @@ final class Soaks {
             Math.max(pH, strong.get().pH()) + SodaSolution.UNCERTAINTY));
   }
 
-  private static Optional<SodaSolution> solution(Step.Fix fix, double soda, double bicarbonate) {
-    return SodaSolution.ofGramsPerLitre(fix.temperature().celsius(), soda, bicarbonate);
+  /** The usual strength; silk and wool don't bear that much. */
+  private double usual() {
+    return work.proteinFibres().isEmpty()
+        ? limit("usual-bath")
+        : Math.min(limit("usual-bath"), work.policy().limit("cloth/protein-soda").amount());
+  }
+
+  private double limit(String name) {
+    return work.policy().limit("fixing/" + name).amount();
   }
 
   /** Up to the next multiple: nobody weighs 213.7 g. */
   static double up(double value, double step) {
-    return Math.ceil(value / step - 1e-9) * step;
+    return Math.max(0.0, Math.ceil(value / step - 1e-9)) * step;
   }
 }

@@ -7,28 +7,24 @@ import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
 /**
- * Dye that is fixed in steam.
+ * Dye that is fixed in steam; how much of it gets fixed is told by {@link FixTime}.
  *
  * @param step number of the fix step
  * @param dyes the dye pastes on the cloth
- * @param shortest time that the slowest group needs
- * @param shortestGroup that group
  * @param longest time that the most delicate group stands
  * @param longestGroup that group
- * @param minutesMore what is missing to the shortest, in whole minutes
  * @param path of the time
+ * @param warmthPath of the temperature
  */
 public record Steaming(
     int step,
     List<String> dyes,
     Temperature temperature,
     Span lasts,
-    Span shortest,
-    String shortestGroup,
     Span longest,
     String longestGroup,
-    Span minutesMore,
-    PlanPath path)
+    PlanPath path,
+    PlanPath warmthPath)
     implements Evidence {
 
   public Steaming {

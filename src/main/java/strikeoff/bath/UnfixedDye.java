@@ -9,10 +9,21 @@ import strikeoff.plan.PlanPath;
  *
  * @param dyes the pastes
  * @param impressions how many prints of them
+ * @param mending what fixes them on this cloth, as an instruction without a full stop
+ * @param water the rinse or the wash that follows, as the end of a sentence; empty if there is none
+ * @param heat the dry heat that follows, and what it would ask for, as a sentence after a blank;
+ *     empty if there is none
  * @param marks placements concerned
  * @param path of the last print step with such dye
  */
-public record UnfixedDye(List<String> dyes, int impressions, List<String> marks, PlanPath path)
+public record UnfixedDye(
+    List<String> dyes,
+    int impressions,
+    String mending,
+    String water,
+    String heat,
+    List<String> marks,
+    PlanPath path)
     implements Evidence {
 
   public UnfixedDye {

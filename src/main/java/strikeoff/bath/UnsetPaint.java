@@ -9,10 +9,12 @@ import strikeoff.plan.PlanPath;
  *
  * @param paints the paints
  * @param impressions how many prints of them
+ * @param mending what sets them on this cloth, as an instruction without a full stop
  * @param marks placements concerned
  * @param path of the last print step with such paint
  */
-public record UnsetPaint(List<String> paints, int impressions, List<String> marks, PlanPath path)
+public record UnsetPaint(
+    List<String> paints, int impressions, String mending, List<String> marks, PlanPath path)
     implements Evidence {
 
   public UnsetPaint {

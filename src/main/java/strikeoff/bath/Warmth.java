@@ -16,13 +16,17 @@ import strikeoff.units.Temperature;
  * @param coolestGroup the group that asks for it
  * @param warmest temperature that all groups stand
  * @param warmestGroup the group that asks for it
- * @param coldBy how many degrees the step is colder than {@code coolest}; negative if warmer
+ * @param coldBy how many degrees the step is colder than the slowest group bears on the cloth,
+ *     however long it lies; negative if warmer
+ * @param bears that temperature
  * @param hotBy how many degrees it is warmer than {@code warmest}; negative if cooler
  * @param lasts how long the dye has
- * @param neededMinutes how long the slowest group needs at this temperature: its stated time at its
- *     coolest temperature, carried over by Arrhenius' law within the range of activation energies
+ * @param neededMinutes how long the slowest paste needs this way at this temperature until nearly
+ *     all that can be fixed is fixed
  * @param neededGroup the group that needs longest
- * @param timeKnown false if it is so cold that Arrhenius' law may not be carried over so far
+ * @param timeKnown false if it is so cold that no time can be given
+ * @param last true if no other fix step follows before the cloth is rinsed
+ * @param windows the groups with the temperatures that each asks for, in words
  */
 public record Warmth(
     int step,
@@ -34,14 +38,23 @@ public record Warmth(
     Temperature warmest,
     String warmestGroup,
     double coldBy,
+    Temperature bears,
     double hotBy,
     Span lasts,
     Range neededMinutes,
     String neededGroup,
-    boolean timeKnown) {
+    boolean timeKnown,
+    boolean last,
+    List<String> windows) {
 
   public Warmth {
     dyes = List.copyOf(dyes);
+    windows = List.copyOf(windows);
+  }
+
+  /** False if no temperature serves all groups on the cloth. */
+  public boolean windowsMeet() {
+    return coolest.celsius() <= warmest.celsius();
   }
 
   public Temperature degreesCold() {
@@ -52,13 +65,11 @@ public record Warmth(
     return new Temperature(hotBy);
   }
 
-  /** The longest estimate, in whole minutes. */
-  public Span neededAtMost() {
-    return new Span(neededMinutes.high()).wholeMinutesUp();
-  }
-
-  /** What is missing to the longest estimate, in whole minutes; zero if nothing. */
-  public Span minutesMore() {
-    return new Span(Math.max(0, neededMinutes.high() - lasts.minutes())).wholeMinutesUp();
+  /** How long the slowest paste needs, in words. */
+  public String needed() {
+    String best = new Span(neededMinutes.best()).text();
+    String low = new Span(neededMinutes.low()).text();
+    String high = new Span(neededMinutes.high()).text();
+    return low.equals(best) && high.equals(best) ? best : best + " (" + low + " to " + high + ")";
   }
 }

@@ -3,22 +3,26 @@ package strikeoff.bath;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import strikeoff.chemistry.Arrhenius;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
+import strikeoff.policy.Fibre;
 import strikeoff.policy.ReactiveGroup;
-import strikeoff.units.Range;
-import strikeoff.units.Span;
+import strikeoff.policy.ReactiveGroup.Stated;
+import strikeoff.units.Temperature;
 
-/** Time and temperature of every soak, batch and steam against the reactive groups on the cloth. */
+/** Temperature of every soak, batch and steam against the reactive groups on the cloth. */
 final class Warmths {
 
   private final Work work;
+  private final Pace pace;
+  private final Shares shares;
 
   Warmths(Work work) {
     this.work = work;
+    this.pace = new Pace(work.policy());
+    this.shares = new Shares(work);
   }
 
   List<Evidence> all() {
@@ -30,81 +34,107 @@ final class Warmths {
         if (groups.isEmpty()) {
           continue;
         }
+        Warmth warmth = warmth(fix, dyes, groups);
         if (fix.how() == Step.Fixing.STEAM) {
           facts.add(steaming(fix, dyes, groups));
         } else {
-          Warmth warmth = warmth(fix, dyes, groups);
-          facts.add(new FixTemperature(warmth, fix.path().key("temperature")));
-          if (isTheLast(fix)) {
-            facts.add(new FixTime(warmth, fix.path().key("for")));
-          }
+          Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).inWater();
+          boolean batch = fix.how() == Step.Fixing.BATCH;
+          double keepable = work.policy().limit("fixing/coldest-hot-fixing").amount();
+          facts.add(
+              new FixTemperature(
+                  warmth,
+                  shares.change(fix),
+                  batch,
+                  batch && warmth.coolest().celsius() > keepable,
+                  weakest.name(),
+                  weakest.warmestWash(),
+                  ToSteam.lasts(work, dyes),
+                  ToSteam.edits(work, fix),
+                  fix.path().key("temperature")));
+        }
+        if (work.isTheLast(fix)) {
+          facts.add(shares.time(fix, warmth));
         }
       }
     }
     return facts;
   }
 
-  /** A soak before a batch or before steam only brings the alkali; the dye has its time there. */
-  private boolean isTheLast(Step.Fix fix) {
-    return !work.followedBy(fix, s -> s instanceof Step.Fix);
-  }
-
   private Warmth warmth(Step.Fix fix, List<Paste> dyes, List<ReactiveGroup> groups) {
     double celsius = fix.temperature().celsius();
+    boolean steam = fix.how() == Step.Fixing.STEAM;
+    Alkali alkali = work.alkali(fix);
     ReactiveGroup cool =
-        groups.stream().max(Comparator.comparing(ReactiveGroup::coolest)).orElseThrow();
+        groups.stream().max(Comparator.comparing(g -> coolest(fix, g, alkali))).orElseThrow();
     ReactiveGroup warm =
-        groups.stream().min(Comparator.comparing(ReactiveGroup::warmest)).orElseThrow();
-    ReactiveGroup slow =
-        groups.stream().max(Comparator.comparingDouble(g -> needed(fix, g).best())).orElseThrow();
+        groups.stream().min(Comparator.comparing(g -> warmest(fix, g))).orElseThrow();
+    Temperature bears =
+        groups.stream().map(g -> bears(g, alkali)).max(Comparator.naturalOrder()).orElseThrow();
+    Shares.Needed slow = shares.slowest(fix);
+    double cold = steam ? -celsius : bears.celsius() - celsius;
     return new Warmth(
         fix.number(),
         fix.how().text(),
         Work.names(dyes),
         fix.temperature(),
-        cool.coolest(),
+        coolest(fix, cool, alkali),
         cool.name(),
-        warm.warmest(),
+        warmest(fix, warm),
         warm.name(),
-        cool.coolest().celsius() - celsius,
-        celsius - warm.warmest().celsius(),
+        cold,
+        bears,
+        celsius - warmest(fix, warm).celsius(),
         fix.lasts(),
-        needed(fix, slow),
-        slow.name(),
-        cool.coolest().celsius() - celsius <= work.policy().limit("fixing/carried-over").amount());
+        slow.minutes(),
+        slow.group().name(),
+        cold <= work.policy().limit("fixing/hopeless-below").amount(),
+        work.isTheLast(fix),
+        groups.stream()
+            .map(
+                g ->
+                    g.name()
+                        + " asks for "
+                        + coolest(fix, g, alkali).text()
+                        + " to "
+                        + warmest(fix, g).text())
+            .toList());
   }
 
-  /** A warmer bath than the coolest saves time, but no more than up to the group's warmest. */
-  private Range needed(Step.Fix fix, ReactiveGroup group) {
-    Span stated = fix.how() == Step.Fixing.SOAK ? group.shortestSoak() : group.shortestBatch();
-    double celsius = Math.min(fix.temperature().celsius(), group.warmest().celsius());
-    return Arrhenius.minutes(
-        stated.minutes(), energies(), group.coolest().celsius(), Math.max(0, celsius));
+  /** From where on the group is fixed this way within the time that sources state. */
+  private Temperature coolest(Step.Fix fix, ReactiveGroup group, Alkali alkali) {
+    return switch (fix.how()) {
+      case STEAM -> new Temperature(work.policy().limit("fixing/coolest-steam").amount());
+      case SOAK -> group.coolest();
+      case BATCH -> bears(group, alkali);
+    };
   }
 
-  private Range energies() {
-    return new Range(
-        work.policy().limit("fixing/activation-energy-least").amount(),
-        work.policy().limit("fixing/activation-energy-usual").amount(),
-        work.policy().limit("fixing/activation-energy-most").amount());
+  private Temperature warmest(Step.Fix fix, ReactiveGroup group) {
+    return fix.how() == Step.Fixing.STEAM
+        ? new Temperature(
+            Math.max(
+                fix.temperature().celsius(), work.policy().limit("fixing/coolest-steam").amount()))
+        : group.warmest();
+  }
+
+  /** Colder than a batch's stated temperature, dye reacts badly however long it lies. */
+  private Temperature bears(ReactiveGroup group, Alkali alkali) {
+    Stated batch = pace.statedBatch(group, false, alkali);
+    return batch.at();
   }
 
   private Steaming steaming(Step.Fix fix, List<Paste> dyes, List<ReactiveGroup> groups) {
-    ReactiveGroup slow =
-        groups.stream().max(Comparator.comparing(ReactiveGroup::shortestSteam)).orElseThrow();
     ReactiveGroup delicate =
         groups.stream().min(Comparator.comparing(ReactiveGroup::longestSteam)).orElseThrow();
-    double missing = slow.shortestSteam().minutes() - fix.lasts().minutes();
     return new Steaming(
         fix.number(),
         Work.names(dyes),
         fix.temperature(),
         fix.lasts(),
-        slow.shortestSteam(),
-        slow.name(),
         delicate.longestSteam(),
         delicate.name(),
-        new Span(Math.max(0, missing)).wholeMinutesUp(),
-        fix.path().key("for"));
+        fix.path().key("for"),
+        fix.path().key("temperature"));
   }
 }

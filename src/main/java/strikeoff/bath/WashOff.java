@@ -4,24 +4,33 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
 /**
  * What follows the last fixing of dye.
  *
+ * @param step number of the last fix step
  * @param dyes the pastes that were fixed
  * @param rinsed true if a rinse follows before any wash
  * @param washed true if a wash follows
+ * @param rinsedFor all rinses before the first wash together
  * @param firstRinse the first rinse's temperature
  * @param hottestWash the hottest wash's temperature
+ * @param careful the hottest wash that careful washers give the cloth
+ * @param advised how hot a wash takes loose dye out and does the cloth no harm, in words
  * @param path of the last fix step
  */
 public record WashOff(
+    int step,
     List<String> dyes,
     boolean rinsed,
     boolean washed,
+    Span rinsedFor,
     Optional<Temperature> firstRinse,
     Optional<Temperature> hottestWash,
+    Temperature careful,
+    String advised,
     PlanPath path)
     implements Evidence {
 

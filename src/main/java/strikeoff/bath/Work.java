@@ -1,5 +1,6 @@
 package strikeoff.bath;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,22 +9,60 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import strikeoff.paste.PasteAge;
+import strikeoff.paste.Recipe;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Mass;
+import strikeoff.units.Span;
 
 /**
  * The run as fixing sees it: what is on the cloth at each step. A rinse or a wash ends a phase;
  * what is printed in one phase is fixed in that phase.
  */
-record Work(PrintPlan plan, Timeline timeline, Policy policy) {
+final class Work {
+
+  private final PrintPlan plan;
+  private final Timeline timeline;
+  private final List<PasteAge> ages;
+  private final Policy policy;
+
+  /** By the number of the step: every fact about fixing asks. */
+  private final Map<Integer, Alkali> alkali = new HashMap<>();
+
+  private final Map<Integer, List<Impression>> dyes = new HashMap<>();
+
+  Work(PrintPlan plan, Timeline timeline, List<PasteAge> ages, Policy policy) {
+    this.plan = plan;
+    this.timeline = timeline;
+    this.ages = List.copyOf(ages);
+    this.policy = policy;
+  }
+
+  PrintPlan plan() {
+    return plan;
+  }
+
+  Timeline timeline() {
+    return timeline;
+  }
+
+  List<PasteAge> ages() {
+    return ages;
+  }
+
+  Policy policy() {
+    return policy;
+  }
 
   /** Number of rinses and washes before the step. */
   int phase(int step) {
@@ -37,6 +76,12 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
 
   /** Impressions of a medium that lie on the cloth, of the step's phase, when the step starts. */
   List<Impression> before(Step step, Medium medium) {
+    return medium == Medium.DYE
+        ? dyes.computeIfAbsent(step.number(), number -> lying(step, Medium.DYE))
+        : lying(step, medium);
+  }
+
+  private List<Impression> lying(Step step, Medium medium) {
     int phase = phase(step.number());
     Set<Integer> steps = new HashSet<>();
     for (Step earlier : plan.run()) {
@@ -74,7 +119,7 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
   }
 
   List<ReactiveGroup> groups(List<Paste> pastes) {
-    return pastes.stream().flatMap(p -> p.group().stream()).distinct().map(policy::group).toList();
+    return pastes.stream().flatMap(p -> p.groups().stream()).distinct().map(policy::group).toList();
   }
 
   /** Fibres of the cloth that take dye and that strong alkali harms. */
@@ -86,6 +131,82 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
               return !fibre.cellulose() && fibre.takesDye().fraction() > 0;
             })
         .toList();
+  }
+
+  /**
+   * How a print is steamed on this cloth, as an instruction without a full stop: on silk and wool
+   * with baking soda alone.
+   */
+  String steam() {
+    return proteinFibres().isEmpty()
+        ? "Steam the print"
+        : "Put baking soda into the paste in place of all other alkali, and steam the print";
+  }
+
+  /** How long the fibre of the cloth that stands least may lie in soda; empty if all stand it. */
+  Optional<Span> standsSoda() {
+    return proteinFibres().stream().map(policy::fibre).map(this::standsSoda).min(Span::compareTo);
+  }
+
+  Span standsSoda(Fibre fibre) {
+    return fibre
+        .standsSoda()
+        .orElseGet(() -> new Span(policy.limit("cloth/silk-in-soda").amount()));
+  }
+
+  /** True for cloth of fibres that take dye and that strong alkali harms, and no cellulose. */
+  boolean proteinAlone() {
+    return !proteinFibres().isEmpty()
+        && plan.cloth().fibres().keySet().stream().noneMatch(f -> policy.fibre(f).cellulose());
+  }
+
+  /** A soak before a batch or before steam only brings the alkali; the dye has its time there. */
+  boolean isTheLast(Step.Fix fix) {
+    return !followedBy(fix, s -> s instanceof Step.Fix);
+  }
+
+  /**
+   * The alkali that works in a fix step: that of its own bath, or of the last alkaline soak before
+   * it in the phase, or else of the pastes. A bath without any washes out what the pastes hold.
+   */
+  Alkali alkali(Step.Fix fix) {
+    Alkali known = alkali.get(fix.number());
+    if (known == null) {
+      known = working(fix);
+      alkali.put(fix.number(), known);
+    }
+    return known;
+  }
+
+  private Alkali working(Step.Fix fix) {
+    Alkali found = Alkali.NONE;
+    boolean washedOut = false;
+    for (Step step : plan.run()) {
+      boolean before = step.number() <= fix.number() && phase(step.number()) == phase(fix.number());
+      if (before && step instanceof Step.Fix soak && soak.wets()) {
+        Liquor liquor = Liquor.of(soak.bath(), policy);
+        found =
+            Alkali.of(
+                liquor, soak.temperature().celsius(), Soaks.dry(plan.cloth()).kilograms(), policy);
+        washedOut = !liquor.hasAlkali() && !before(soak, Medium.DYE).isEmpty();
+      }
+    }
+    boolean inPaste =
+        pastes(before(fix, Medium.DYE)).stream().anyMatch(p -> new Recipe(p, policy).holdsAlkali());
+    return found.there() || washedOut || !inPaste ? found : Alkali.IN_PASTE;
+  }
+
+  /**
+   * Soda ash that brings even the lowest estimate of a soak up to what dyers give a print; where it
+   * only brings the alkali to a batch or to steam, to the usual strength, which their times hold
+   * for.
+   */
+  Mass sodaToAdd(Step.Fix soak) {
+    Liquor liquor = Liquor.of(soak.bath(), policy);
+    String wanted = isTheLast(soak) ? "fixing/weakest-bath" : "fixing/usual-bath";
+    double lacks =
+        policy.limit(wanted).amount() * liquor.litres().high() - liquor.sodaGrams().low();
+    return new Mass(Soaks.up(Math.max(0, lacks), policy.limit("paste/weigh-fine").amount()));
   }
 
   /** When the first task of a step starts; empty if the simulation has none for it. */
@@ -115,7 +236,40 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
             s ->
                 s instanceof Step.Rinse
                     || s instanceof Step.Wash
-                    || s instanceof Step.Fix fix && fix.how() == Step.Fixing.SOAK);
+                    || s instanceof Step.Fix fix && fix.wets());
+  }
+
+  /** Number of the last alkaline soak of the phase up to a step; 0 if there is none. */
+  int alkalineSoak(Step.Fix fix) {
+    return plan.run().stream()
+        .filter(s -> s.number() <= fix.number() && phase(s.number()) == phase(fix.number()))
+        .filter(
+            s ->
+                s instanceof Step.Fix soak
+                    && soak.wets()
+                    && Liquor.of(soak.bath(), policy).hasAlkali())
+        .mapToInt(Step::number)
+        .max()
+        .orElse(0);
+  }
+
+  /** The first rinse or wash after a step. */
+  Optional<Step> waterAfter(int step) {
+    return plan.run().stream()
+        .filter(s -> s.number() > step && (s instanceof Step.Rinse || s instanceof Step.Wash))
+        .findFirst();
+  }
+
+  /** True if a bath wets the print before the step. */
+  boolean isSoakedOnPrintBefore(Step step) {
+    return plan.run().stream()
+        .anyMatch(
+            s ->
+                s instanceof Step.Fix soak
+                    && soak.wets()
+                    && soak.number() < step.number()
+                    && phase(soak.number()) == phase(step.number())
+                    && !before(soak, Medium.DYE).isEmpty());
   }
 
   /** True if an alkaline soak before the step left its alkali in the cloth. */
@@ -126,7 +280,7 @@ record Work(PrintPlan plan, Timeline timeline, Policy policy) {
                 s.number() < step.number()
                     && phase(s.number()) == phase(step.number())
                     && s instanceof Step.Fix fix
-                    && fix.how() == Step.Fixing.SOAK
+                    && fix.wets()
                     && Liquor.of(fix.bath(), policy).hasAlkali());
   }
 }

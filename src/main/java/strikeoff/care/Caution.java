@@ -13,6 +13,7 @@ import strikeoff.plan.Protection;
  * @param where the step in words
  * @param needed what is worn
  * @param missing what of it the plan doesn't list
+ * @param substances names of what does the harm, where it isn't always the same; may be empty
  * @param figures computed values that belong to it, may be empty
  */
 public record Caution(
@@ -21,12 +22,24 @@ public record Caution(
     String where,
     List<Protection> needed,
     List<Protection> missing,
+    List<String> substances,
     String figures,
     PlanPath path) {
 
   public Caution {
     needed = List.copyOf(needed);
     missing = List.copyOf(missing);
+    substances = List.copyOf(substances);
+  }
+
+  /** The place in words: {@code step 4, fix by soak}, or a place that is no step. */
+  public String place() {
+    return step == 0 ? where : "step " + step + ", " + where;
+  }
+
+  /** The same inside a sentence: {@code step 4 (fix by soak)}. */
+  public String named() {
+    return step == 0 ? where : "step " + step + " (" + where + ")";
   }
 
   /** What to mind. */

@@ -8,31 +8,71 @@ public enum Hazard {
   DYE_POWDER(
       "Reactive dye powder can sensitise the airways, and later even a trace of it brings the trouble"
           + " back. Weigh it out of draughts with a dust mask rated for fine dust (EN 149, FFP2 or"
-          + " better) and wetted paper under the scale; wet the powder before it is carried about.",
+          + " better) and wetted paper under the scale; wet the powder before it is carried about."
+          + " Whoever has asthma, or once reacted to a dye, stays away from the powder and asks a"
+          + " doctor first.",
       "HSE, Dyes and dyeing and TIS5; protection factor 10 for FFP2, EN 149",
       Protection.DUST_MASK,
       Protection.GLOVES),
   ALKALI(
-      "Soda ash irritates the eyes severely. Wear goggles and gloves, sprinkle the powder into water,"
+      "Soda ash irritates the eyes severely, and so does silicate liquid. Wear goggles and gloves, sprinkle the powder into water,"
           + " never water onto the powder, and keep it from acids.",
-      "ILO/WHO International Chemical Safety Card 1135",
+      "ILO/WHO International Chemical Safety Card 1135; silicate: a hand-dyeing FAQ",
       Protection.GOGGLES,
       Protection.GLOVES),
   VESSELS(
       "Pots, spoons, scales and the cold place that are used for dye are never used for food again.",
       "NSEAD safety page; common practice"),
+  CHILDREN(
+      "Children don't handle dye powder, soda ash, steam or hot tools. An adult mixes the pastes"
+          + " before the class comes, does the baths, the steaming and the ironing without the"
+          + " children, and stays with them at the table.",
+      "dye powder: a teacher's sheet of 1998 and HSE TIS5; the rest common practice, no source"),
+  LIFTING(
+      "Two people carry a long frame, one at each end and both on one word. Clear the way to the sink"
+          + " and to the rack first.",
+      "common practice, no source"),
+  ELECTRICITY(
+      "Water and the mains don't go together. Hold no hair-dryer in wet hands and lay none on the"
+          + " cloth; set a fan where it can't fall onto the table, its cable off the wet floor; use a"
+          + " socket with a residual-current device (30 mA). An electrician decides what a wet room"
+          + " may have.",
+      "from memory"),
   STEAM(
-      "Steam scalds. Open the steamer away from the face and take the cloth out with heat gloves.",
+      "Steam scalds. Open the lid away from the face, take the cloth out with long heat gloves, keep"
+          + " the water below the false floor, and never leave the steamer boiling alone.",
       "common practice, no source",
+      Protection.HEAT_GLOVES),
+  AMMONIA(
+      "Urea in a paste gives off ammonia when it is steamed: it stings eyes and throat, and is worse"
+          + " for people with asthma. Steam under an extractor or out of doors.",
+      "from memory"),
+  HOT_WATER(
+      "Water this hot scalds within seconds. Lift the cloth with tongs or in lined rubber gloves that"
+          + " reach over the wrist, let the water cool before the bath is carried or poured, and keep"
+          + " the floor dry.",
+      "burns by hot water: Moritz and Henriques, Am. J. Pathol. 23:695, 1947, cited from memory",
       Protection.HEAT_GLOVES),
   HOT_IRON(
       "An iron or a press at binder temperature burns at a touch and warms fumes out of the paint."
-          + " Air the room.",
+          + " Air the room, keep the cord off the floor, and leave neither alone while it is hot.",
+      "school rules for irons; fumes common practice, no source",
+      Protection.HEAT_GLOVES),
+  OVEN(
+      "Paint gives off fumes in an oven, and they settle in it. An oven that sets paint cooks no food"
+          + " again, so take none from a kitchen that is used. Keep the cloth clear of the elements,"
+          + " stay with it, and air the room.",
       "common practice, no source",
       Protection.HEAT_GLOVES),
+  SCREEN_WASHING(
+      "Scrape screens, blades and pots out before any water reaches them: what is clean goes back into"
+          + " its pot, what is not dries and goes into the bin. “Washable with water” doesn't mean fit"
+          + " for the drain.",
+      "ink makers' sheets in a printmakers' notice of 2023; US EPA 742-F-95-010, 1995"),
   DRAIN(
-      "A spent soda bath goes to the drain only as local rules allow: ask the water company or the"
-          + " town. Sewer codes limit pH and temperature, and they differ from place to place.",
+      "What holds soda goes down the drain only as local rules allow: a spent bath, and the first rinse"
+          + " of cloth whose paste held alkali. Ask the water company or the town: limits on pH and"
+          + " temperature differ from place to place.",
       "40 CFR 403.5 for the United States; city codes");
 
   private final String text;

@@ -5,8 +5,9 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.stream.Stream;
 import strikeoff.facts.Facts;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
 import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
@@ -30,9 +31,10 @@ public sealed interface Checked {
    * A plan that was read, derived and judged.
    *
    * @param findings in {@link Finding#ORDER}
-   * @param faults rules that failed on this plan; as long as there are any, it can't be called
+   * @param failedRules rules that failed on this plan; as long as there are any, it can't be called
    *     printable
    * @param policies names of the policy files that applied, from the top down
+   * @param changes what they made of the findings
    */
   record Judged(
       String file,
@@ -40,8 +42,9 @@ public sealed interface Checked {
       SourceMap source,
       Facts facts,
       List<Finding> findings,
-      List<RuleFault> faults,
-      List<String> policies)
+      List<FailedRule> failedRules,
+      List<String> policies,
+      List<PolicyChange> changes)
       implements Checked {
 
     /** A plan that no policy file applied to. */
@@ -51,14 +54,20 @@ public sealed interface Checked {
         SourceMap source,
         Facts facts,
         List<Finding> findings,
-        List<RuleFault> faults) {
-      this(file, plan, source, facts, findings, faults, List.of());
+        List<FailedRule> failedRules) {
+      this(file, plan, source, facts, findings, failedRules, List.of(), List.of());
     }
 
     public Judged {
       policies = List.copyOf(policies);
+      changes = List.copyOf(changes);
       findings = findings.stream().sorted(Finding.ORDER).toList();
-      faults = List.copyOf(faults);
+      failedRules = List.copyOf(failedRules);
+    }
+
+    /** The same with findings that say more. */
+    public Judged with(List<Finding> findings) {
+      return new Judged(file, plan, source, facts, findings, failedRules, policies, changes);
     }
 
     @Override
@@ -66,12 +75,17 @@ public sealed interface Checked {
       if (findings.stream().anyMatch(Finding::blocks)) {
         return Verdict.NOT_PRINTABLE;
       }
-      return faults.isEmpty() ? Verdict.PRINTABLE : Verdict.NOT_CHECKED;
+      return failedRules.isEmpty() ? Verdict.PRINTABLE : Verdict.NOT_CHECKED;
     }
 
     @Override
     public String sentence() {
       return Sentence.of(this);
+    }
+
+    /** How many stops the plan accepts. */
+    public int acceptedStops() {
+      return (int) of(Severity.STOP).filter(f -> !f.blocks()).count();
     }
 
     /** The findings of one severity, accepted ones included. */
@@ -122,17 +136,32 @@ public sealed interface Checked {
    */
   record Failed(String file, String what, String trace) implements Checked {
 
+    private static final int DEEPEST_CAUSE = 50;
+
     /** What an exception says that nobody expected. */
     public static Failed of(String file, Throwable thrown) {
       StringWriter trace = new StringWriter();
       thrown.printStackTrace(new PrintWriter(trace));
       String what =
-          thrown instanceof OutOfMemoryError
+          isShortOfMemory(thrown)
               ? "it needs more memory than there is"
               : thrown instanceof GivenUp
                   ? "it was given up"
                   : "a fault of the tool: " + thrown.toString().lines().findFirst().orElse("");
       return new Failed(file, what, trace.toString());
+    }
+
+    /** True if it came of too little memory, whatever has been wrapped around that. */
+    public static boolean isShortOfMemory(Throwable thrown) {
+      Throwable at = thrown;
+      for (int deep = 0; at != null && deep < DEEPEST_CAUSE; deep++) {
+        // A class that could not be set up for want of memory is missing from then on.
+        if (at instanceof OutOfMemoryError || at instanceof NoClassDefFoundError) {
+          return true;
+        }
+        at = at.getCause();
+      }
+      return false;
     }
 
     @Override

@@ -7,17 +7,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import strikeoff.described.Described;
 import strikeoff.facts.Facts;
 import strikeoff.findings.BarredAcceptance;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
 import strikeoff.findings.IdleAcceptance;
 import strikeoff.findings.Reported;
-import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Bounds;
@@ -35,20 +36,32 @@ import strikeoff.rulebook.Rulebook.Judgement;
 import strikeoff.studio.Studio;
 import strikeoff.studio.StudioReader;
 import strikeoff.studio.StudioReading;
+import strikeoff.timeline.Effort;
 import strikeoff.units.Spelling;
+import strikeoff.yaml.Problems;
 
 /**
  * Checks plans one by one against one policy and one set of rules. Threads may share it. Whatever a
- * plan holds, it comes back as a {@link Checked}, never as an exception.
+ * plan holds, it comes back as a {@link Checked}, never as an exception; only what comes of too
+ * little memory is thrown, since the same plan may pass when nothing else is in work.
  *
  * @param studio what limits, defaults and the studio's policy say
  * @param rules what judges
  * @param bounds how much of a plan is taken in, and of its findings told
+ * @param effort how much work the clock takes on
  */
-public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
+public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effort) {
 
   /** They are the same for every checker, and cannot change. */
   private static final FutureTask<Rulebook> RULES = new FutureTask<>(Checker::linked);
+
+  /** Findings of one rule that are held apart where plans are compared. */
+  private static final int MOST_COUNTED = 2_000;
+
+  /** With the usual effort. */
+  public Checker(Studio studio, Rulebook rules, Bounds bounds) {
+    this(studio, rules, bounds, Effort.USUAL);
+  }
 
   /** Without a studio's policy. */
   public Checker(Policy policy, Rulebook rules, Bounds bounds) {
@@ -115,9 +128,18 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
             policy(),
             rules.ids());
     if (reading instanceof StudioReading.Read read) {
-      return new Checker(Studio.of(policy(), List.of(read.file())), rules, bounds);
+      return new Checker(Studio.of(policy(), List.of(read.file())), rules, bounds, effort);
     }
     throw new IllegalStateException("an example's policy can't be read: " + reading);
+  }
+
+  /**
+   * For plans that are tried themselves: says nothing of what was tried to mend a finding, nor
+   * whether somebody idle could help, and counts more findings of one rule than anybody is told.
+   */
+  public Checker withoutTrials() {
+    Bounds more = bounds.with(Map.of("findings", Math.max(bounds.findings(), MOST_COUNTED)));
+    return new Checker(studio, rules, more, effort.withoutTrials());
   }
 
   /** The limits and defaults in force. */
@@ -173,35 +195,38 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
       return unknown.isEmpty()
           ? judged(name, read.plan(), read.map())
           : new Checked.Unreadable(name, read.map().lines(), unknown);
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+    } catch (RuntimeException | StackOverflowError e) {
+      if (Checked.Failed.isShortOfMemory(e)) {
+        throw e;
+      }
       return Checked.Failed.of(name, e);
     }
   }
 
   /** The reader knows no rules, so what is accepted is looked up here. */
   private List<Problem> unknownRules(PrintPlan plan, SourceMap source) {
-    List<Problem> problems = new ArrayList<>();
+    Problems problems = new Problems();
     for (Acceptance acceptance : plan.acceptances()) {
       if (rules.rule(acceptance.rule()).isEmpty()) {
         PlanPath path = acceptance.path().key("rule");
         problems.add(
-            new Problem(
-                source.position(path),
-                path,
+            source.position(path),
+            path,
+            () ->
                 "no rule is called “"
                     + acceptance.rule()
                     + "”"
-                    + Spelling.didYouMean(acceptance.rule(), rules.ids())));
+                    + Spelling.didYouMean(acceptance.rule(), rules.ids()));
       }
     }
-    return problems;
+    return problems.sorted();
   }
 
   private Checked judged(String name, PrintPlan plan, SourceMap source) {
-    Facts facts = Facts.derive(plan, policy());
+    Facts facts = Facts.derive(plan, policy(), effort);
     Judgement first =
         rules.judge(
-            facts.forRules(policy()),
+            facts.forRules(),
             rules.own().rules().isEmpty()
                 ? List.of()
                 : Described.of(plan, facts.layout(), facts.timeline()));
@@ -215,19 +240,31 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds) {
         allowed.add(a);
       }
     }
+    List<Reported> uncounted = new ArrayList<>(first.reported());
     List<Reported> reported = new ArrayList<>(studio.counted(first.reported()));
-    List<RuleFault> faults = new ArrayList<>(first.faults());
-    List<Finding> findings = Findings.of(reported, allowed, source, bounds);
+    List<FailedRule> failedRules = new ArrayList<>(first.failedRules());
+    List<Finding> findings =
+        Findings.of(reported, allowed, source, bounds, rule -> studio.bars(rule).isEmpty());
     Findings.idle(allowed, findings)
         .forEach(a -> idle.add(new IdleAcceptance(a.rule(), a.at(), a.path())));
     if (!idle.isEmpty()) {
       // What is accepted in vain shows only when everything else is known.
       Judgement second = rules.judge(idle);
+      uncounted.addAll(second.reported());
       reported.addAll(studio.counted(second.reported()));
-      faults.addAll(second.faults());
-      findings = Findings.of(reported, allowed, source, bounds);
+      failedRules.addAll(second.failedRules());
+      findings =
+          Findings.of(reported, allowed, source, bounds, rule -> studio.bars(rule).isEmpty());
     }
-    faults.removeIf(f -> studio.isOff(f.rule()));
-    return new Checked.Judged(name, plan, source, facts, findings, faults, studio.files());
+    failedRules.removeIf(f -> studio.isOff(f.rule()));
+    return new Checked.Judged(
+        name,
+        plan,
+        source,
+        facts,
+        findings,
+        failedRules,
+        studio.files(),
+        studio.changes(uncounted));
   }
 }

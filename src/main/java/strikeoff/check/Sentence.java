@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
+import strikeoff.units.Phrase;
 
 /** Puts the verdict on a judged plan into one sentence. */
 final class Sentence {
@@ -12,18 +13,32 @@ final class Sentence {
 
   static String of(Checked.Judged plan) {
     List<String> parts = new ArrayList<>();
-    long accepted = plan.of(Severity.STOP).filter(f -> !f.blocks()).count();
+    int accepted = plan.acceptedStops();
+    boolean printable = plan.verdict() == Verdict.PRINTABLE;
     add(parts, plan.of(Severity.STOP).filter(Finding::blocks).count(), "stop", "stops");
-    add(parts, accepted, "accepted stop", "accepted stops");
+    if (!printable) {
+      add(parts, accepted, "accepted stop", "accepted stops");
+    }
     add(parts, plan.of(Severity.RISK).count(), "risk", "risks");
     add(parts, plan.of(Severity.ADVICE).count(), "piece of advice", "pieces of advice");
-    String counts = parts.isEmpty() ? "nothing found" : joined(parts);
-    if (!plan.faults().isEmpty()) {
-      String failed = "the tool failed on " + counted(plan.faults().size(), "rule", "rules");
+    String counts = parts.isEmpty() ? "nothing found" : Phrase.list(parts);
+    if (!plan.failedRules().isEmpty()) {
+      String failed = "the tool failed on " + counted(plan.failedRules().size(), "rule", "rules");
       counts = counts + ", and " + failed;
     }
-    String verdict = plan.verdict().text();
-    return Character.toUpperCase(verdict.charAt(0)) + verdict.substring(1) + ": " + counts + ".";
+    String verdict = verdict(plan.verdict(), accepted);
+    if (printable && accepted > 0 && parts.isEmpty()) {
+      return Phrase.capital(verdict) + ".";
+    }
+    String sign = printable && accepted > 0 ? "; " : ": ";
+    return Phrase.capital(verdict) + sign + counts + ".";
+  }
+
+  /** A printable plan says first of all what it was let through with. */
+  static String verdict(Verdict verdict, int acceptedStops) {
+    return verdict == Verdict.PRINTABLE && acceptedStops > 0
+        ? verdict.text() + ", " + counted(acceptedStops, "stop", "stops") + " accepted"
+        : verdict.text();
   }
 
   private static void add(List<String> parts, long count, String one, String many) {
@@ -34,12 +49,5 @@ final class Sentence {
 
   private static String counted(long count, String one, String many) {
     return count + " " + (count == 1 ? one : many);
-  }
-
-  private static String joined(List<String> parts) {
-    int last = parts.size() - 1;
-    return last == 0
-        ? parts.get(0)
-        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 }

@@ -20,4 +20,9 @@ public enum Verdict {
   public String text() {
     return text;
   }
+
+  /** With the stops that a printable plan accepts: {@code printable, 6 stops accepted}. */
+  public String text(int acceptedStops) {
+    return Sentence.verdict(this, acceptedStops);
+  }
 }

@@ -1,8 +1,9 @@
 package strikeoff.chemistry;
 
 /**
- * Activity coefficients in a solution of soda by Pitzer's equations, which hold at the strength of
- * a fixing bath, where the Debye–Hückel laws and Davies' formula (ionic strength up to 0.5) do not.
+ * Activity coefficients in a solution of soda and salt by Pitzer's equations, which hold at the
+ * strength of a fixing bath, where the Debye–Hückel laws and Davies' formula (ionic strength up to
+ * 0.5) do not. Sodium is the only cation.
  *
  * <p>Equations and parameters at 25 °C: Harvie, Møller & Weare 1984, Geochim. Cosmochim. Acta
  * 48:723. Their change with temperature: Peiper & Pitzer 1982, J. Chem. Thermodyn. 14:613, and
@@ -12,22 +13,42 @@ package strikeoff.chemistry;
  */
 final class Pitzer {
 
+  /** The anions, by their charge without its sign. */
+  enum Anion {
+    HYDROXIDE(1),
+    BICARBONATE(1),
+    CARBONATE(2),
+    CHLORIDE(1),
+    SULPHATE(2);
+
+    final int charge;
+
+    Anion(int charge) {
+      this.charge = charge;
+    }
+  }
+
   private static final double LN10 = Math.log(10);
 
   /** Pitzer's b, kg^½ mol^-½, the same for all electrolytes. */
   private static final double B = 1.2;
 
-  // Interaction of unlike anions, Harvie & al. 1984; without a known change by temperature.
-  private static final double THETA_OH_CO3 = 0.10;
-  private static final double THETA_HCO3_CO3 = -0.04;
-  private static final double THETA_CL_CO3 = -0.02;
-  private static final double THETA_CL_HCO3 = 0.03;
-  private static final double THETA_CL_OH = -0.05;
-  private static final double PSI_OH_CO3_NA = -0.017;
-  private static final double PSI_HCO3_CO3_NA = 0.002;
-  private static final double PSI_CL_CO3_NA = 0.0085;
-  private static final double PSI_CL_HCO3_NA = -0.015;
-  private static final double PSI_CL_OH_NA = -0.006;
+  // Interaction of unlike anions, in the order of the enum, Harvie & al. 1984; without a known
+  // change by temperature.
+  private static final double[][] THETA = {
+    {0, 0, 0.10, -0.05, -0.013},
+    {0, 0, -0.04, 0.03, 0.01},
+    {0.10, -0.04, 0, -0.02, 0.02},
+    {-0.05, 0.03, -0.02, 0, 0.02},
+    {-0.013, 0.01, 0.02, 0.02, 0}
+  };
+  private static final double[][] PSI_WITH_SODIUM = {
+    {0, 0, -0.017, -0.006, -0.009},
+    {0, 0, 0.002, -0.015, -0.005},
+    {-0.017, 0.002, 0, 0.0085, -0.005},
+    {-0.006, -0.015, 0.0085, 0, 0.0014},
+    {-0.009, -0.005, -0.005, 0.0014, 0}
+  };
 
   /** One salt's parameters at a temperature; {@code c} is half of C^φ for salts of charge 1:1. */
   private record Salt(double beta0, double beta1, double c) {
@@ -46,19 +67,20 @@ final class Pitzer {
       double hydroxide, double bicarbonate, double carbonate, double ionicStrength) {}
 
   private final double slope;
-  private final Salt hydroxideSalt;
-  private final Salt bicarbonateSalt;
-  private final Salt carbonateSalt;
-  private final Salt chlorideSalt;
+  private final Salt[] withSodium;
   private final Salt potassiumChloride;
 
   Pitzer(double celsius) {
     double dt = celsius - 25;
     slope = Water.debyeHueckel(celsius) * LN10 / 3;
-    hydroxideSalt = Salt.of(0.0864 + 7.00e-4 * dt, 0.253 + 1.34e-4 * dt, 0.0044 - 1.894e-4 * dt, 1);
-    bicarbonateSalt = Salt.of(0.0277 + 1.00e-3 * dt, 0.0411 + 1.10e-3 * dt, 0, 1);
-    carbonateSalt = Salt.of(0.0399 + 1.79e-3 * dt, 1.389 + 2.05e-3 * dt, 0.0044, 2);
-    chlorideSalt = sodiumChloride(celsius);
+    withSodium =
+        new Salt[] {
+          Salt.of(0.0864 + 7.00e-4 * dt, 0.253 + 1.34e-4 * dt, 0.0044 - 1.894e-4 * dt, 1),
+          Salt.of(0.0277 + 1.00e-3 * dt, 0.0411 + 1.10e-3 * dt, 0, 1),
+          Salt.of(0.0399 + 1.79e-3 * dt, 1.389 + 2.05e-3 * dt, 0.0044, 2),
+          sodiumChloride(celsius),
+          Salt.of(0.01958 + 2.367e-3 * dt, 1.113 + 5.6325e-3 * dt, 0.00497 - 4.87904e-4 * dt, 2)
+        };
     potassiumChloride =
         Salt.of(0.04835 + 5.794e-4 * dt, 0.2122 + 1.071e-3 * dt, -0.00084 - 5.095e-5 * dt, 1);
   }
@@ -77,66 +99,63 @@ final class Pitzer {
         1);
   }
 
-  /** Molalities in, coefficients out; sodium balances the charges. */
+  /** Coefficients in water without salt. Molalities in; sodium balances the charges. */
   Coefficients at(double hydroxide, double bicarbonate, double carbonate) {
-    double sodium = hydroxide + bicarbonate + 2 * carbonate;
-    double strength = (sodium + hydroxide + bicarbonate + 4 * carbonate) / 2;
+    return at(hydroxide, bicarbonate, carbonate, SaltWater.NONE);
+  }
+
+  /** Molalities in, coefficients out; sodium balances the charges. */
+  Coefficients at(double hydroxide, double bicarbonate, double carbonate, SaltWater salt) {
+    double[] molal = {hydroxide, bicarbonate, carbonate, salt.chloride(), salt.sulphate()};
+    double sodium = 0;
+    double strength = 0;
+    for (Anion anion : Anion.values()) {
+      sodium += molal[anion.ordinal()] * anion.charge;
+      strength += molal[anion.ordinal()] * anion.charge * anion.charge;
+    }
+    strength = (strength + sodium) / 2;
     double root = Math.sqrt(strength);
     double x = 2 * root;
     double g = 2 * (1 - (1 + x) * Math.exp(-x)) / (x * x);
     double slopeOfG = -2 * (1 - (1 + x + x * x / 2) * Math.exp(-x)) / (x * x) / strength;
+    double debye = -slope * (root / (1 + B * root) + 2 / B * Math.log(1 + B * root));
     Unlike unlike = Unlike.of(slope, strength);
 
-    double debye = -slope * (root / (1 + B * root) + 2 / B * Math.log(1 + B * root));
-    double common =
-        debye
-            + sodium
-                * slopeOfG
-                * (hydroxide * hydroxideSalt.beta1
-                    + bicarbonate * bicarbonateSalt.beta1
-                    + carbonate * carbonateSalt.beta1)
-            + carbonate * (hydroxide + bicarbonate) * unlike.derivative;
-    double ternary =
-        sodium
-            * (hydroxide * hydroxideSalt.c
-                + bicarbonate * bicarbonateSalt.c
-                + carbonate * carbonateSalt.c);
-    double charge = 2 * sodium;
-
-    double ofHydroxide =
-        common
-            + sodium * (2 * second(hydroxideSalt, g) + charge * hydroxideSalt.c)
-            + carbonate * (2 * (THETA_OH_CO3 + unlike.value) + sodium * PSI_OH_CO3_NA)
-            + ternary;
-    double ofBicarbonate =
-        common
-            + sodium * (2 * second(bicarbonateSalt, g) + charge * bicarbonateSalt.c)
-            + carbonate * (2 * (THETA_HCO3_CO3 + unlike.value) + sodium * PSI_HCO3_CO3_NA)
-            + ternary;
-    double ofCarbonate =
-        4 * common
-            + sodium * (2 * second(carbonateSalt, g) + charge * carbonateSalt.c)
-            + hydroxide * (2 * (THETA_OH_CO3 + unlike.value) + sodium * PSI_OH_CO3_NA)
-            + bicarbonate * (2 * (THETA_HCO3_CO3 + unlike.value) + sodium * PSI_HCO3_CO3_NA)
-            + 2 * ternary;
-    double ofChloride =
-        common
-            + sodium * (2 * second(chlorideSalt, g) + charge * chlorideSalt.c)
-            + carbonate * (2 * (THETA_CL_CO3 + unlike.value) + sodium * PSI_CL_CO3_NA)
-            + bicarbonate * (2 * THETA_CL_HCO3 + sodium * PSI_CL_HCO3_NA)
-            + hydroxide * (2 * THETA_CL_OH + sodium * PSI_CL_OH_NA)
-            + ternary;
+    double common = debye;
+    double ternary = 0;
+    for (Anion anion : Anion.values()) {
+      int i = anion.ordinal();
+      common += sodium * molal[i] * slopeOfG * withSodium[i].beta1;
+      ternary += sodium * molal[i] * withSodium[i].c;
+      for (Anion other : Anion.values()) {
+        boolean pair = anion.ordinal() < other.ordinal() && anion.charge != other.charge;
+        common += pair ? molal[i] * molal[other.ordinal()] * unlike.derivative : 0;
+      }
+    }
+    double[] logs = new double[molal.length];
+    for (Anion anion : Anion.values()) {
+      int i = anion.ordinal();
+      Salt own = withSodium[i];
+      logs[i] =
+          anion.charge * anion.charge * common
+              + sodium * (2 * second(own, g) + 2 * sodium * own.c)
+              + anion.charge * ternary;
+      for (Anion other : Anion.values()) {
+        int j = other.ordinal();
+        double mixing = THETA[i][j] + (anion.charge == other.charge ? 0 : unlike.value);
+        logs[i] += i == j ? 0 : molal[j] * (2 * mixing + sodium * PSI_WITH_SODIUM[i][j]);
+      }
+    }
     double ofPotassiumChloride =
         debye
             + strength * strength * slopeOfG * potassiumChloride.beta1
             + strength * 2 * second(potassiumChloride, g)
             + 3 * strength * strength * potassiumChloride.c;
-
-    double macInnes = ofPotassiumChloride - ofChloride;
+    double macInnes = ofPotassiumChloride - logs[Anion.CHLORIDE.ordinal()];
     return new Coefficients(
-        (ofHydroxide + macInnes) / LN10,
-        (ofBicarbonate + macInnes) / LN10,
-        (ofCarbonate + 2 * macInnes) / LN10,
+        (logs[Anion.HYDROXIDE.ordinal()] + macInnes) / LN10,
+        (logs[Anion.BICARBONATE.ordinal()] + macInnes) / LN10,
+        (logs[Anion.CARBONATE.ordinal()] + 2 * macInnes) / LN10,
         strength);
   }
 

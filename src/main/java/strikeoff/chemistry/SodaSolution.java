@@ -30,18 +30,30 @@ public record SodaSolution(
   public static final double STRONGEST = 1.2;
 
   /**
-   * How far published models and measurements lie apart at the strength of a bath, and so how well
-   * the pH is known: the Geological Survey's data bases differ by 0.08 at 0.1 mol/kg.
+   * How well the pH is known at the strength of a bath: the Geological Survey's data bases lie 0.11
+   * apart at 0.1 mol/kg and 0.18 to 0.31 at 0.2 to 1 mol/kg, so either end is within this of the
+   * middle.
    */
-  public static final double UNCERTAINTY = 0.1;
+  public static final double UNCERTAINTY = 0.2;
 
   private static final int ROUNDS = 60;
+
+  /** Between these lies the pH of any of these solutions. */
+  private static final double LOWEST = 4;
+
+  private static final double HIGHEST = 14;
 
   /**
    * The solution, or nothing where the model does not hold: colder, hotter, weaker or stronger than
    * the limits of this class.
    */
   public static Optional<SodaSolution> of(double celsius, double carbonate, double bicarbonate) {
+    return of(celsius, carbonate, bicarbonate, SaltWater.NONE);
+  }
+
+  /** The same in salt water; nothing either where that is saltier than the model holds for. */
+  public static Optional<SodaSolution> of(
+      double celsius, double carbonate, double bicarbonate, SaltWater salt) {
     double both = carbonate + bicarbonate;
     boolean holds =
         celsius >= COLDEST
@@ -49,31 +61,47 @@ public record SodaSolution(
             && carbonate >= 0
             && bicarbonate >= 0
             && both >= WEAKEST
-            && both <= STRONGEST;
-    return holds ? Optional.of(solve(celsius, carbonate, bicarbonate)) : Optional.empty();
+            && both <= STRONGEST
+            && salt.ionicStrength() <= SaltWater.STRONGEST;
+    return holds ? Optional.of(solve(celsius, carbonate, bicarbonate, salt)) : Optional.empty();
   }
 
   /** From grams of anhydrous soda for each litre of water poured in. */
   public static Optional<SodaSolution> ofGramsPerLitre(
       double celsius, double sodaPerLitre, double bicarbonatePerLitre) {
+    return ofGramsPerLitre(celsius, sodaPerLitre, bicarbonatePerLitre, 0, 0);
+  }
+
+  /** The same with grams of common salt and of Glauber's salt without its water. */
+  public static Optional<SodaSolution> ofGramsPerLitre(
+      double celsius,
+      double sodaPerLitre,
+      double bicarbonatePerLitre,
+      double commonSalt,
+      double glaubersSalt) {
     double kilograms = Water.density(Math.max(COLDEST, Math.min(HOTTEST, celsius)));
     return of(
         celsius,
         sodaPerLitre / Carbonate.ANHYDROUS / kilograms,
-        bicarbonatePerLitre / Carbonate.BICARBONATE / kilograms);
+        bicarbonatePerLitre / Carbonate.BICARBONATE / kilograms,
+        new SaltWater(
+            commonSalt / SaltWater.COMMON_SALT / kilograms,
+            glaubersSalt / SaltWater.GLAUBERS_SALT / kilograms));
   }
 
-  private static SodaSolution solve(double celsius, double carbonate, double bicarbonate) {
+  private static SodaSolution solve(
+      double celsius, double carbonate, double bicarbonate, SaltWater salt) {
     Pitzer pitzer = new Pitzer(celsius);
+    Constants constants = Constants.at(celsius);
     double carbon = carbonate + bicarbonate;
     double sodium = 2 * carbonate + bicarbonate;
-    Pitzer.Coefficients gamma = pitzer.at(0, bicarbonate, carbonate);
-    double pH = 0;
+    Pitzer.Coefficients gamma = pitzer.at(0, bicarbonate, carbonate, salt);
+    double pH = (LOWEST + HIGHEST) / 2;
     for (int round = 0; round < ROUNDS; round++) {
-      Species species = Species.atBalance(celsius, sodium, carbon, gamma);
+      Species species = Species.atBalance(constants, sodium, carbon, gamma, pH);
       double change = Math.abs(species.pH - pH);
       pH = species.pH;
-      gamma = pitzer.at(species.hydroxide, species.bicarbonate, species.carbonate);
+      gamma = pitzer.at(species.hydroxide, species.bicarbonate, species.carbonate, salt);
       if (change < 1e-10) {
         break;
       }
@@ -81,32 +109,62 @@ public record SodaSolution(
     return new SodaSolution(celsius, carbonate, bicarbonate, gamma.ionicStrength(), pH);
   }
 
+  /** Of balance, at one temperature. */
+  private record Constants(double pKw, double pK1, double pK2) {
+    static Constants at(double celsius) {
+      return new Constants(
+          Carbonate.pKw(celsius), Carbonate.pK1(celsius), Carbonate.pK2WithPitzer(celsius));
+    }
+  }
+
   /** How the carbon and the hydroxide lie at one pH. */
   private record Species(double pH, double hydroxide, double bicarbonate, double carbonate) {
 
-    /** The pH at which charges balance, by halving: the balance falls steadily with rising pH. */
+    /**
+     * The pH at which charges balance. The balance falls steadily with rising pH, so Newton's steps
+     * from the last estimate find it; one that leaves what is known of it is replaced by halving.
+     */
     static Species atBalance(
-        double celsius, double sodium, double carbon, Pitzer.Coefficients gamma) {
-      double low = 4;
-      double high = 14;
-      Species middle = at(celsius, (low + high) / 2, carbon, gamma);
-      for (int halving = 0; halving < 50; halving++) {
-        if (sodium + middle.hydrogen() > middle.negative()) {
-          low = middle.pH;
+        Constants constants, double sodium, double carbon, Pitzer.Coefficients gamma, double from) {
+      double low = LOWEST;
+      double high = HIGHEST;
+      double pH = from;
+      Species species = at(constants, pH, carbon, gamma);
+      for (int round = 0; round < ROUNDS; round++) {
+        double surplus = sodium + species.hydrogen() - species.negative();
+        if (surplus > 0) {
+          low = pH;
         } else {
-          high = middle.pH;
+          high = pH;
         }
-        middle = at(celsius, (low + high) / 2, carbon, gamma);
+        double next = pH + surplus / (Math.log(10) * species.steepness(carbon));
+        if (next <= low || next >= high) {
+          next = (low + high) / 2;
+        }
+        double step = Math.abs(next - pH);
+        pH = next;
+        species = at(constants, pH, carbon, gamma);
+        if (step < 1e-12) {
+          break;
+        }
       }
-      return middle;
+      return species;
     }
 
-    private static Species at(double celsius, double pH, double carbon, Pitzer.Coefficients gamma) {
-      double hydroxide = Math.pow(10, pH - Carbonate.pKw(celsius) - gamma.hydroxide());
+    /** By how much charges get more negative with pH, for each e-fold of the hydrogen ions. */
+    private double steepness(double carbon) {
+      double gas = carbon - bicarbonate - carbonate;
+      double more = bicarbonate * (gas - carbonate) / carbon;
+      double moreCarbonate = carbonate * (gas - carbonate) / carbon + carbonate;
+      return hydroxide + hydrogen() + more + 2 * moreCarbonate;
+    }
+
+    private static Species at(
+        Constants constants, double pH, double carbon, Pitzer.Coefficients gamma) {
+      double hydroxide = Math.pow(10, pH - constants.pKw - gamma.hydroxide());
       double perBicarbonate =
-          Math.pow(
-              10, pH - Carbonate.pK2WithPitzer(celsius) + gamma.bicarbonate() - gamma.carbonate());
-      double dissolvedGas = Math.pow(10, Carbonate.pK1(celsius) - pH + gamma.bicarbonate());
+          Math.pow(10, pH - constants.pK2 + gamma.bicarbonate() - gamma.carbonate());
+      double dissolvedGas = Math.pow(10, constants.pK1 - pH + gamma.bicarbonate());
       double bicarbonate = carbon / (1 + perBicarbonate + dissolvedGas);
       return new Species(pH, hydroxide, bicarbonate, bicarbonate * perBicarbonate);
     }

@@ -4,6 +4,8 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -20,7 +22,8 @@ import strikeoff.cli.PlanFiles.PlanFile;
 
 /**
  * Checks many plans at once and hands them on in their order. Only a few are in work or wait to be
- * handed on at a time, so that a thousand plans need no more memory than a handful.
+ * handed on at a time, so that a thousand plans need no more memory than a handful. A plan for
+ * which there was too little memory is checked once more, alone: another one may have taken it.
  */
 final class Batch {
 
@@ -41,23 +44,48 @@ final class Batch {
     this.seconds = seconds;
   }
 
+  /** Who is in work, and how many ever were. */
+  private static final class Crowd {
+    private int within;
+    private int entered;
+
+    /** A mark for {@link #leave}; negative if somebody is there. */
+    synchronized int enter() {
+      entered++;
+      return within++ == 0 ? entered : -1;
+    }
+
+    /** True if somebody else was there at any time. */
+    synchronized boolean leave(int mark) {
+      within--;
+      return mark != entered;
+    }
+  }
+
   /** A plan in work, or done and not yet handed on. */
   private static final class Work<T> {
     final PlanFile file;
     final FutureTask<T> task;
-    final long started = System.nanoTime();
+    private long started = System.nanoTime();
+    private Throwable why;
+
+    /** True if another plan was in work meanwhile. */
+    private volatile boolean crowded;
+
     private final Semaphore places;
     private final AtomicBoolean left = new AtomicBoolean();
 
-    Work(PlanFile file, Function<PlanFile, T> check, Semaphore places) {
+    Work(PlanFile file, Function<PlanFile, T> check, Semaphore places, Crowd crowd) {
       this.file = file;
       this.places = places;
       this.task =
           new FutureTask<>(
               () -> {
+                int others = crowd.enter();
                 try {
                   return check.apply(file);
                 } finally {
+                  crowded = crowd.leave(others);
                   leave();
                 }
               });
@@ -81,6 +109,7 @@ final class Batch {
       BiFunction<PlanFile, Checked.Failed, T> failed,
       Consumer<T> done) {
     Semaphore places = new Semaphore(atOnce);
+    Crowd crowd = new Crowd();
     Deque<Work<T>> begun = new ArrayDeque<>();
     Iterator<PlanFile> coming = plans.iterator();
     // Threads serve one plan after the other; one whose plan is given up is left to it.
@@ -88,11 +117,17 @@ final class Batch {
     try {
       while (coming.hasNext() || !begun.isEmpty()) {
         if (coming.hasNext() && begun.size() < AHEAD * atOnce && place(places, begun.peek())) {
-          Work<T> work = new Work<>(coming.next(), check, places);
+          Work<T> work = new Work<>(coming.next(), check, places, crowd);
           begun.add(work);
           threads.execute(work.task);
         } else {
-          done.accept(result(begun.remove(), failed));
+          Work<T> work = begun.remove();
+          Optional<T> result = result(work, failed);
+          if (result.isEmpty() && work.crowded) {
+            Work<T> again = new Work<>(work.file, check, places, crowd);
+            result = alone(again, begun, threads, failed);
+          }
+          done.accept(result.orElseGet(() -> failed(work, failed)));
         }
       }
     } finally {
@@ -131,21 +166,59 @@ final class Batch {
     return Math.max(0, TimeUnit.SECONDS.toNanos(seconds) - (System.nanoTime() - work.started));
   }
 
-  private <T> T result(Work<T> work, BiFunction<PlanFile, Checked.Failed, T> failed) {
-    String name = work.file.name();
+  /** Once the others that were begun are done, and while none is begun. */
+  private <T> Optional<T> alone(
+      Work<T> again,
+      Deque<Work<T>> others,
+      ExecutorService threads,
+      BiFunction<PlanFile, Checked.Failed, T> failed) {
+    for (Work<T> other : others) {
+      ended(other);
+    }
+    again.started = System.nanoTime();
+    threads.execute(again.task);
+    return result(again, failed);
+  }
+
+  private static <T> T failed(Work<T> work, BiFunction<PlanFile, Checked.Failed, T> failed) {
+    return failed.apply(work.file, Checked.Failed.of(work.file.name(), work.why));
+  }
+
+  /** Waits for it, as long as it may take; what it came to is asked for when its turn comes. */
+  private void ended(Work<?> work) {
     try {
-      return work.task.get(left(work), TimeUnit.NANOSECONDS);
+      work.task.get(left(work), TimeUnit.NANOSECONDS);
     } catch (TimeoutException e) {
       work.task.cancel(true);
-      work.leave();
-      return failed.apply(
-          work.file,
-          new Checked.Failed(name, "it took more than " + seconds + " s and was given up", ""));
-    } catch (ExecutionException e) {
-      return failed.apply(work.file, Checked.Failed.of(name, e.getCause()));
+    } catch (ExecutionException | CancellationException e) {
+      // It is told in its turn.
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      return failed.apply(work.file, new Checked.Failed(name, "the check was interrupted", ""));
+    }
+  }
+
+  /** Empty if there was too little memory. */
+  private <T> Optional<T> result(Work<T> work, BiFunction<PlanFile, Checked.Failed, T> failed) {
+    String name = work.file.name();
+    try {
+      return Optional.of(work.task.get(left(work), TimeUnit.NANOSECONDS));
+    } catch (TimeoutException | CancellationException e) {
+      work.task.cancel(true);
+      work.leave();
+      return Optional.of(
+          failed.apply(
+              work.file,
+              new Checked.Failed(
+                  name, "it took more than " + seconds + " s and was given up", "")));
+    } catch (ExecutionException e) {
+      work.why = e.getCause();
+      return Checked.Failed.isShortOfMemory(work.why)
+          ? Optional.empty()
+          : Optional.of(failed(work, failed));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Optional.of(
+          failed.apply(work.file, new Checked.Failed(name, "the check was interrupted", "")));
     }
   }
 }

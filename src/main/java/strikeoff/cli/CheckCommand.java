@@ -1,5 +1,6 @@
 package strikeoff.cli;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +10,9 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.cli.PlanFiles.Found;
+import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.plan.Bounds;
-import strikeoff.report.outcome.Shard;
+import strikeoff.report.outcome.Part;
 
 /** Checks plans. */
 final class CheckCommand implements Command {
@@ -26,28 +28,32 @@ final class CheckCommand implements Command {
 
   private final OptionSpec reports =
       Options.word(
-          "--reports", "DIR", "Write an HTML report of each plan and an index into this folder.");
+          "--reports",
+          "DIR",
+          "Write an HTML report of each plan and an index into this folder. Pages that earlier runs"
+              + " wrote there go, unless runs share it by --part; files that strikeoff didn't write"
+              + " stay as they are.");
 
   private final OptionSpec formats =
       Options.formats(
           "text, json, sarif or junit, to a file or to standard output. May be given several"
               + " times. Text goes to standard output unless another format does.");
 
-  private final OptionSpec shard =
+  private final OptionSpec part =
       Options.words(
               "Check part I of N of the plans, every N-th one. The parts' JSON is put together by"
                   + " strikeoff join.",
               "I/N",
-              "--shard")
-          .type(Shard.class)
-          .converters(new ShardConverter())
+              "--part")
+          .type(Part.class)
+          .converters(new PartConverter())
           .build();
 
   private final OptionSpec stdinName =
       Options.word(
           "--stdin-name", "FILE", "What the plan from standard input is called in findings.");
 
-  private final OptionSpec exitZero = Options.exitZero();
+  private final OptionSpec failOn = Options.failOn();
 
   private final OptionSpec quiet =
       Options.flag("Tell the verdicts only, a line each.", "-q", "--quiet");
@@ -95,9 +101,9 @@ final class CheckCommand implements Command {
     spec.addPositional(arguments)
         .addOption(reports)
         .addOption(formats)
-        .addOption(shard)
+        .addOption(part)
         .addOption(stdinName)
-        .addOption(exitZero)
+        .addOption(failOn)
         .addOption(quiet)
         .addOption(verbose);
     studioOptions.addTo(spec);
@@ -107,9 +113,9 @@ final class CheckCommand implements Command {
         spec,
         Exit.ALL_PRINTABLE,
         Exit.SOME_NOT_PRINTABLE,
-        Exit.WRONG_USAGE,
+        Exit.WRONG_POLICY,
         Exit.SOME_UNREADABLE,
-        Exit.TOOL_FAILED);
+        Exit.POLICY_FAILED);
     Options.note(spec, Exit.WORST_COUNTS);
   }
 
@@ -134,25 +140,24 @@ final class CheckCommand implements Command {
     Studios studios = Studios.of(here, studioOptions, bounds(), found.plans());
     studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
     if (!studios.wrongForAll().isEmpty()) {
-      return Exit.USAGE.code();
+      return studios.exit().code();
     }
+    refuseOverwriting(found.plans());
     studios.notes().forEach(note -> Complaint.say(here, note));
     CheckRun run = new CheckRun(here, studios, settings());
     found.closed().forEach(run::trouble);
-    Exit worst = run.of(found.plans());
-    return exitZero.<Boolean>getValue() && worst != Exit.FAULT
-        ? Exit.PRINTABLE.code()
-        : worst.code();
+    return run.of(found.plans()).code();
   }
 
   private CheckRun.Settings settings() {
     return new CheckRun.Settings(
         String.join(", ", wanted()),
         Optional.ofNullable(reports.getValue()),
-        Optional.ofNullable(shard.getValue()),
+        Optional.ofNullable(part.getValue()),
         Options.outputs(formats),
         detail(),
         usual.colour(),
+        failOn.getValue(),
         maxFindings.getValue(),
         maxSeconds.<Integer>getValue());
   }
@@ -179,11 +184,21 @@ final class CheckCommand implements Command {
     if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
     }
-    Outputs.clash(here, Formats.RESULTS.keySet(), Options.outputs(formats))
-        .ifPresent(
-            clash -> {
-              throw new ParameterException(spec.commandLine(), clash);
-            });
+    Outputs.clash(Formats.RESULTS.keySet(), Options.outputs(formats)).ifPresent(this::misused);
+  }
+
+  private void refuseOverwriting(List<PlanFile> plans) {
+    List<Path> pages =
+        Optional.ofNullable(reports.<String>getValue())
+            .map(r -> new ReportFolder(here.resolve(r)).files(ReportFolder.names(plans).values()))
+            .orElse(List.of());
+    Overwriting.refusal(
+            here, Options.outputs(formats), pages, new Governing(here, studioOptions).read(plans))
+        .ifPresent(this::misused);
+  }
+
+  private void misused(String what) {
+    throw new ParameterException(spec.commandLine(), what);
   }
 
   private List<String> wanted() {

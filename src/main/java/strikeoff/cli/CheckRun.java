@@ -2,18 +2,21 @@ package strikeoff.cli;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import strikeoff.check.Checked;
 import strikeoff.check.FileTrouble;
+import strikeoff.check.SilentRules;
 import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.report.HtmlReport;
 import strikeoff.report.IndexEntry;
 import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Part;
 import strikeoff.report.outcome.Results;
-import strikeoff.report.outcome.Shard;
 
 /** One run over plans that are found already: checks, tells, and writes what is wanted. */
 final class CheckRun {
@@ -30,7 +33,8 @@ final class CheckRun {
     this.here = here;
     this.studios = studios;
     this.settings = settings;
-    this.outputs = new Outputs<>(here, Formats.RESULTS, settings.outputs());
+    this.outputs =
+        new Outputs<>(here, Formats.results(here, settings.reports()), settings.outputs());
   }
 
   /**
@@ -38,27 +42,51 @@ final class CheckRun {
    *
    * @param title what the batch is
    * @param reports the folder for HTML pages, as the user named it
-   * @param shard the part of the batch to check; empty for all
+   * @param part the part of the batch to check; empty for all
    */
   record Settings(
       String title,
       Optional<String> reports,
-      Optional<Shard> shard,
+      Optional<Part> part,
       List<Output> outputs,
       Detail detail,
       Colour colour,
+      FailOn failOn,
       int maxFindings,
       long maxSeconds) {}
 
-  /** What is kept of a checked plan. */
+  /** What is kept of a checked plan: its facts are not, for many plans may wait to be told. */
   private record Done(
-      Checked checked,
+      Tally.Counted counted,
+      Optional<Set<String>> heard,
+      List<String> lines,
       Optional<IndexEntry> entry,
       Optional<Outcome> outcome,
       Optional<String> trouble) {}
 
-  /** A plan with its number in the batch and the name of its page. */
-  private record Place(int number, String page) {}
+  /** A plan's number in the batch, and its page. */
+  private static final class Place {
+    private final int number;
+    private final String page;
+    private boolean closed;
+
+    Place(int number, String page) {
+      this.number = number;
+      this.page = page;
+    }
+
+    /**
+     * Writes the page. What comes after the last one comes too late: the plan was given up.
+     *
+     * @throws IOException if it can't be written; then there is no page
+     */
+    synchronized void write(ReportFolder folder, byte[] utf8, boolean last) throws IOException {
+      if (!closed) {
+        closed = last;
+        folder.write(page, utf8);
+      }
+    }
+  }
 
   /**
    * Checks the plans of the run's part.
@@ -67,55 +95,86 @@ final class CheckRun {
    */
   Exit of(List<PlanFile> all) {
     Optional<ReportFolder> folder = settings.reports().map(r -> new ReportFolder(here.resolve(r)));
+    Map<PlanFile, Place> places = places(all);
     try {
       if (folder.isPresent()) {
-        folder.get().make();
+        open(folder.get(), places.values());
       }
     } catch (IOException e) {
       trouble(settings.reports().get() + ": no reports can be written here: " + FileTrouble.of(e));
       return Exit.FAULT;
     }
-    Map<PlanFile, Place> places = places(all);
     PlanText text = new PlanText(ink(), here.width(), settings.detail(), settings.maxFindings());
     Progress progress =
         new Progress(here, places.size(), here.terminal() && places.size() >= LONG_BATCH);
     Tally tally = new Tally();
+    SilentRules silent = new SilentRules();
     List<IndexEntry> entries = new ArrayList<>();
     List<Outcome> outcomes = new ArrayList<>();
     new Batch(here.plansAtOnce(), settings.maxSeconds())
         .run(
             List.copyOf(places.keySet()),
-            plan -> reported(studios.check(plan), folder, places.get(plan)),
-            (plan, failed) -> done(failed, folder, places.get(plan), "", Optional.empty()),
+            plan ->
+                reported(
+                    mendsAreShown() ? studios.checkAndMend(plan) : studios.check(plan),
+                    text,
+                    folder,
+                    places.get(plan),
+                    false),
+            (plan, failed) -> reported(failed, text, folder, places.get(plan), true),
             done -> {
               progress.clear();
-              tally.add(done.checked());
+              tally.add(done.counted());
+              done.heard().ifPresent(silent::add);
               done.entry().ifPresent(entries::add);
               done.outcome().ifPresent(outcomes::add);
-              tell(text.of(done.checked()));
+              tell(done.lines());
               done.trouble().ifPresent(this::trouble);
               progress.one();
             });
     progress.clear();
-    folder.ifPresent(f -> index(f, entries));
+    boolean indexed =
+        folder.isPresent()
+            && folder.get().index(settings.title(), entries, studios.rules(), this::trouble);
     if (settings.detail() != Detail.QUIET) {
       tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
-      settings.reports().ifPresent(r -> print("reports: " + Plain.line(r) + "/index.html"));
+      silent
+          .sentence(studios.rules())
+          .ifPresent(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
+      if (indexed) {
+        print("reports: " + Plain.line(settings.reports().get()) + "/index.html");
+      }
     }
     outputs.text().flush();
-    if (outputs.needResults()) {
-      outputs.write(
-          new Results(
-              Strikeoff.Version.number(),
-              settings.title(),
-              settings.shard(),
-              all.size(),
-              studios.rules(),
-              outcomes),
-          (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e)));
-    }
+    outputs.write(
+        new Results(
+            Strikeoff.Version.number(),
+            settings.title(),
+            settings.part(),
+            all.size(),
+            studios.rules(),
+            outcomes),
+        (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e)));
     exits.add(tally.exit());
-    return Exit.worst(exits);
+    return settings.failOn().exit(Exit.worst(exits), tally.open());
+  }
+
+  /** To try what mends findings costs a check for each; a verdict alone says nothing of it. */
+  private boolean mendsAreShown() {
+    return settings.detail() != Detail.QUIET
+        || settings.reports().isPresent()
+        || outputs.needResults();
+  }
+
+  /** Parts of a batch may write into one folder, side by side. */
+  private void open(ReportFolder folder, Collection<Place> places) throws IOException {
+    if (settings.part().isEmpty()) {
+      folder.open();
+      return;
+    }
+    List<String> pages = new ArrayList<>(ReportFolder.OF_ALL);
+    places.forEach(place -> pages.add(place.page));
+    folder.open(pages);
   }
 
   private Ink ink() {
@@ -131,50 +190,41 @@ final class CheckRun {
     int number = 0;
     for (PlanFile plan : all) {
       int next = ++number;
-      if (settings.shard().map(s -> s.holds(next)).orElse(true)) {
+      if (settings.part().map(s -> s.holds(next)).orElse(true)) {
         places.put(plan, new Place(next, pages.get(plan)));
       }
     }
     return places;
   }
 
-  /** Runs beside other plans: nothing is told here. */
-  private Done reported(Checked checked, Optional<ReportFolder> folder, Place place) {
-    String page = place.page();
-    if (folder.isEmpty()) {
-      return done(checked, folder, place, "", Optional.empty());
+  /**
+   * Runs beside other plans: nothing is told here.
+   *
+   * @param last true if the plan was given up, whatever may still come of it
+   */
+  private Done reported(
+      Checked checked, PlanText text, Optional<ReportFolder> folder, Place place, boolean last) {
+    String link = "";
+    Optional<String> trouble = Optional.empty();
+    if (folder.isPresent()) {
+      try {
+        place.write(folder.get(), HtmlReport.utf8(checked), last);
+        link = place.page;
+      } catch (IOException e) {
+        trouble = Optional.of(place.page + ": this report can't be written: " + FileTrouble.of(e));
+      }
     }
-    try {
-      folder.get().write(page, HtmlReport.utf8(checked));
-      return done(checked, folder, place, page, Optional.empty());
-    } catch (IOException e) {
-      String trouble = page + ": this report can't be written: " + FileTrouble.of(e);
-      return done(checked, folder, place, "", Optional.of(trouble));
-    }
-  }
-
-  private Done done(
-      Checked checked,
-      Optional<ReportFolder> folder,
-      Place place,
-      String link,
-      Optional<String> trouble) {
-    Optional<String> report = link.isEmpty() ? Optional.empty() : Optional.of(link);
+    String page = link;
     return new Done(
-        checked,
-        folder.map(f -> IndexEntry.of(checked, link)),
+        Tally.Counted.of(checked),
+        SilentRules.heard(checked),
+        text.of(checked),
+        folder.map(f -> IndexEntry.of(checked, page)),
         outputs.needResults()
-            ? Optional.of(Outcome.of(checked, place.number(), report))
+            ? Optional.of(
+                Outcome.of(checked, place.number, Optional.of(page).filter(p -> !p.isEmpty())))
             : Optional.empty(),
         trouble);
-  }
-
-  private void index(ReportFolder folder, List<IndexEntry> entries) {
-    try {
-      folder.write(ReportFolder.INDEX, HtmlReport.index(settings.title(), entries));
-    } catch (IOException e) {
-      trouble(ReportFolder.INDEX + ": the index can't be written: " + FileTrouble.of(e));
-    }
   }
 
   private void tell(List<String> lines) {

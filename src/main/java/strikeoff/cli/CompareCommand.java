@@ -1,6 +1,8 @@
 package strikeoff.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -36,7 +38,7 @@ final class CompareCommand implements Command {
   private final OptionSpec verbose =
       Options.verbose("Tell also plans that are as they were, and how to mend what is left.");
 
-  private final OptionSpec exitZero = Options.exitZero();
+  private final OptionSpec failOn = Options.failOn();
 
   private final OptionSpec maxSeconds = Options.maxSeconds();
 
@@ -57,7 +59,7 @@ final class CompareCommand implements Command {
         .addPositional(after)
         .addOption(formats)
         .addOption(verbose)
-        .addOption(exitZero)
+        .addOption(failOn)
         .addOption(maxSeconds);
     studioOptions.addTo(spec);
     usual.addTo(spec);
@@ -65,9 +67,9 @@ final class CompareCommand implements Command {
         spec,
         Exit.ALL_PRINTABLE,
         Exit.SOME_NOT_PRINTABLE,
-        Exit.WRONG_USAGE,
+        Exit.WRONG_POLICY,
         Exit.SOME_UNREADABLE,
-        Exit.TOOL_FAILED);
+        Exit.POLICY_FAILED);
     Options.note(
         spec,
         "Plans of two folders belong together if they are called alike. The exit code is"
@@ -81,11 +83,7 @@ final class CompareCommand implements Command {
 
   @Override
   public Integer call() {
-    Outputs.clash(here, Formats.COMPARISONS.keySet(), Options.outputs(formats))
-        .ifPresent(
-            clash -> {
-              throw new ParameterException(spec.commandLine(), clash);
-            });
+    Outputs.clash(Formats.COMPARISONS.keySet(), Options.outputs(formats)).ifPresent(this::misused);
     List<Exit> exits = new ArrayList<>();
     Optional<Results> old = results(before.getValue(), exits);
     Optional<Results> now = results(after.getValue(), exits);
@@ -97,6 +95,9 @@ final class CompareCommand implements Command {
   /** Those of an earlier run, or of a run now; empty with the reason told. */
   private Optional<Results> results(String named, List<Exit> exits) {
     if (named.toLowerCase(Locale.ROOT).endsWith(".json")) {
+      if (!FileNames.isLost(named)) {
+        refuseOverwriting(List.of(here.resolve(named)));
+      }
       try {
         return Optional.of(ResultFile.read(here, named));
       } catch (ResultFile.Unfit e) {
@@ -116,9 +117,10 @@ final class CompareCommand implements Command {
     Studios studios = Studios.of(here, studioOptions, Bounds.USUAL, plans);
     studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
     if (!studios.wrongForAll().isEmpty()) {
-      exits.add(Exit.USAGE);
+      exits.add(studios.exit());
       return Optional.empty();
     }
+    refuseOverwriting(new Governing(here, studioOptions).read(plans));
     studios.notes().forEach(note -> Complaint.say(here, note));
     Map<PlanFile, Integer> numbers = new HashMap<>();
     plans.forEach(plan -> numbers.put(plan, numbers.size() + 1));
@@ -139,6 +141,14 @@ final class CompareCommand implements Command {
             outcomes));
   }
 
+  private void refuseOverwriting(Collection<Path> read) {
+    Overwriting.refusal(here, Options.outputs(formats), List.of(), read).ifPresent(this::misused);
+  }
+
+  private void misused(String what) {
+    throw new ParameterException(spec.commandLine(), what);
+  }
+
   private int write(Comparison comparison, Results now, List<Exit> exits) {
     Outputs<Comparison> all = new Outputs<>(here, Formats.COMPARISONS, Options.outputs(formats));
     Ink ink = all.textIsShown() ? usual.ink(here) : new Ink(false);
@@ -152,10 +162,7 @@ final class CompareCommand implements Command {
     Tally tally = new Tally();
     now.plans().forEach(tally::add);
     exits.add(tally.exit());
-    Exit worst = Exit.worst(exits);
-    return exitZero.<Boolean>getValue() && worst != Exit.FAULT
-        ? Exit.PRINTABLE.code()
-        : worst.code();
+    return failOn.<FailOn>getValue().exit(Exit.worst(exits), tally.open()).code();
   }
 
   private void trouble(String what, List<Exit> exits) {

@@ -13,11 +13,13 @@ enum Exit {
   PRINTABLE(0),
   /** At least one plan is not printable. */
   NOT_PRINTABLE(1),
-  /** Wrong usage. */
+  /** Wrong usage, or what judges has a mistake where it was named. */
   USAGE(2),
   /** At least one plan can't be read. */
   UNREADABLE(3),
-  /** The tool failed, or a file could not be read or written. */
+  /**
+   * The tool failed, a file could not be read or written, or a policy that was found has a mistake.
+   */
   FAULT(4);
 
   /** What stands over a command's exit codes in its help. */
@@ -28,10 +30,16 @@ enum Exit {
   // As help and manual tell them.
   static final String ALL_PRINTABLE = "0:every plan is printable";
   static final String PRINTED = "0:all is printed";
-  static final String SOME_NOT_PRINTABLE = "1:at least one plan is not printable";
+  static final String SOME_NOT_PRINTABLE =
+      "1:at least one plan is not printable, or has what --fail-on names";
   static final String WRONG_USAGE = "2:wrong usage";
+  static final String WRONG_POLICY =
+      "2:wrong usage, or a mistake in what --policy or --rules names";
   static final String SOME_UNREADABLE = "3:at least one plan can't be read";
   static final String TOOL_FAILED = "4:the tool failed, or a file could not be read or written";
+  static final String POLICY_FAILED =
+      "4:the tool failed, a file could not be read or written, or a studio.yaml that was found has a"
+          + " mistake";
   static final String WORST_COUNTS = "Of several exit codes the worst counts: 4, then 3, then 1.";
 
   private final int code;

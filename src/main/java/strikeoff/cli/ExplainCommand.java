@@ -8,15 +8,19 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.check.Checker;
 import strikeoff.findings.RuleInfo;
+import strikeoff.policy.Glossary;
 import strikeoff.units.Spelling;
 
-/** Explains single rules. */
+/** Explains single rules, and words of the trade. */
 final class ExplainCommand implements Command {
 
   private final Surroundings here;
 
   private final PositionalParamSpec ids =
-      Options.parameters(true, "RULE", "Id of a rule, as in drying/frame-on-wet-film.");
+      Options.parameters(
+          true,
+          "RULE|WORD",
+          "Id of a rule, as in drying/frame-on-wet-film, or a word of the trade, as in frame-safe.");
 
   private final StudioOptions studioOptions = new StudioOptions();
 
@@ -27,14 +31,14 @@ final class ExplainCommand implements Command {
           this,
           "explain",
           "Explains a rule: why it matters, where it is known from, the limits it reads, and an"
-              + " example with its mended twin.");
+              + " example with its mended twin; or says what a word of the trade means.");
 
   ExplainCommand(Surroundings here) {
     this.here = here;
     spec.addPositional(ids).usageMessage().sortOptions(true);
     studioOptions.addTo(spec);
     usual.addTo(spec);
-    Options.exits(spec, Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED);
+    Options.exits(spec, Exit.PRINTED, Exit.WRONG_POLICY, Exit.POLICY_FAILED);
   }
 
   @Override
@@ -47,19 +51,20 @@ final class ExplainCommand implements Command {
     Studios studios = Studios.of(here, studioOptions);
     if (!studios.wrong().isEmpty()) {
       studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
-      return Exit.USAGE.code();
+      return studios.exit().code();
     }
     Checker checker = studios.checker();
-    List<RuleInfo> rules = new ArrayList<>();
-    for (String id : Options.listed(ids)) {
-      rules.add(known(checker, id));
-    }
     ExplainText text = new ExplainText(usual.ink(here), here.width(), checker);
+    List<List<String>> told = new ArrayList<>();
+    for (String asked : Options.listed(ids)) {
+      Optional<String> word = Glossary.word(asked);
+      told.add(word.isPresent() ? text.word(word.get()) : text.of(known(checker, asked)));
+    }
     boolean first = true;
-    for (RuleInfo rule : rules) {
+    for (List<String> lines : told) {
       here.out().print(first ? "" : "\n");
       first = false;
-      text.of(rule).forEach(line -> here.out().print(line + "\n"));
+      lines.forEach(line -> here.out().print(line + "\n"));
     }
     return Exit.PRINTABLE.code();
   }
@@ -71,19 +76,21 @@ final class ExplainCommand implements Command {
           List<String> all = checker.rules().ids();
           return new ParameterException(
               spec.commandLine(),
-              "no rule is called “"
+              "no rule and no word is called “"
                   + id
                   + "”"
                   + near(id, all)
-                  + " (strikeoff rules lists them all)");
+                  + " (strikeoff rules lists all rules)");
         });
   }
 
   /** A slip in the id, or the fault's name without its family. */
   private static String near(String id, List<String> all) {
     List<String> faults = all.stream().filter(r -> r.endsWith("/" + id)).toList();
+    List<String> known = new ArrayList<>(Glossary.all().keySet());
+    known.addAll(all);
     return faults.isEmpty()
-        ? Spelling.didYouMean(id, all)
+        ? Spelling.didYouMean(id, known)
         : "; did you mean “" + faults.get(0) + "”?";
   }
 }

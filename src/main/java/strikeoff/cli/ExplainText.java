@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.check.Example;
 import strikeoff.findings.Finding;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.findings.Sources;
+import strikeoff.policy.Glossary;
 import strikeoff.policy.Limit;
 import strikeoff.rulebook.own.OwnRule;
 import strikeoff.studio.Setting;
@@ -20,16 +23,26 @@ record ExplainText(Ink ink, int width, Checker checker) {
 
   private static final String LABELS = " ".repeat(10);
 
+  /** What a word of the glossary means. */
+  List<String> word(String word) {
+    List<String> lines = new ArrayList<>();
+    lines.add(ink.bold(word));
+    lines.addAll(Plain.wrap("  ", "  ", Glossary.all().get(word), width));
+    return lines;
+  }
+
   List<String> of(RuleInfo rule) {
     List<String> lines = new ArrayList<>();
     lines.add(
         ink.bold(rule.id())
             + "  "
-            + ink.of(rule.severity(), rule.severity().text().toUpperCase(Locale.ROOT)));
+            + rule.severities().stream()
+                .map(severity -> ink.of(severity, severity.text().toUpperCase(Locale.ROOT)))
+                .collect(Collectors.joining(" or ")));
     lines.addAll(Plain.wrap("  ", "  ", rule.summary(), width));
     lines.add("");
     labelled("Why", rule.because(), lines);
-    labelled("Source", rule.source(), lines);
+    labelled("Source", Sources.shown(rule.source()), lines);
     limits(rule, lines);
     settings(rule, lines);
     Optional<OwnRule> own = checker.rules().own().rule(rule.id());
@@ -51,7 +64,7 @@ record ExplainText(Ink ink, int width, Checker checker) {
       Limit limit = checker.policy().limit(name);
       lines.add("    " + limit.name() + "  " + ink.bold(limit.value().text()));
       lines.addAll(Plain.wrap("      ", "      ", limit.why(), width));
-      lines.addAll(Plain.wrap("      Source: ", "      ", limit.source(), width));
+      lines.addAll(Plain.wrap("      Source: ", "      ", Sources.shown(limit.source()), width));
     }
   }
 

@@ -3,6 +3,7 @@ package strikeoff.cli;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.check.Checked;
+import strikeoff.findings.Sources;
 import strikeoff.plan.AssumedAlike;
 import strikeoff.plan.PrintPlan;
 import strikeoff.timeline.Timeline;
@@ -23,7 +24,7 @@ record FigureText(int width) {
                 + " by "
                 + plan.cloth().width().text()
                 + (plan.cloth().closed() ? ", closed into a tube" : "")));
-    rows.add(row("placements", Integer.toString(checked.facts().layout().placements().size())));
+    rows.add(row("copies", Integer.toString(checked.facts().layout().placements().size())));
     rows.add(row("impressions", Integer.toString(timeline.impressions().size())));
     if (!timeline.tasks().isEmpty()) {
       rows.add(row("starts", timeline.start().text()));
@@ -40,7 +41,10 @@ record FigureText(int width) {
       for (AssumedAlike assumed : AssumedAlike.of(plan.assumptions())) {
         int places = assumed.paths().size();
         String often = places == 1 ? "" : ", in " + places + " places";
-        rows.add(row(assumed.name(), assumed.value() + often + " (" + assumed.source() + ")"));
+        rows.add(
+            row(
+                assumed.name(),
+                assumed.value() + often + " (" + Sources.shown(assumed.source()) + ")"));
       }
       lines.add("");
       lines.add("  Assumed, since the plan doesn't say");

@@ -1,7 +1,9 @@
 package strikeoff.cli;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import strikeoff.report.HtmlReport;
 import strikeoff.report.compare.CompareJson;
@@ -26,4 +28,23 @@ final class Formats {
   }
 
   private Formats() {}
+
+  /**
+   * The same for results of a run here.
+   *
+   * @param reports the folder that pages are written into, if any are
+   */
+  static Map<String, Function<Results, String>> results(
+      Surroundings here, Optional<String> reports) {
+    Path folder = here.resolve("").toAbsolutePath().normalize();
+    Optional<Path> rules =
+        reports
+            .map(here::resolve)
+            .map(pages -> pages.toAbsolutePath().normalize().resolve(ReportFolder.RULES));
+    Map<String, Function<Results, String>> all = new LinkedHashMap<>(RESULTS);
+    all.put(
+        "sarif",
+        results -> SarifReport.text(results, new SarifReport.Where(Optional.of(folder), rules)));
+    return all;
+  }
 }

@@ -50,6 +50,18 @@ final class Governing {
     return files;
   }
 
+  /** All that a run over these plans reads. */
+  Set<Path> read(List<PlanFile> plans) {
+    Set<Path> files = new LinkedHashSet<>(rules());
+    for (PlanFile plan : plans) {
+      if (!plan.isStandardInput()) {
+        files.add(plan.path());
+      }
+      files.addAll(policies(plan));
+    }
+    return files;
+  }
+
   /** Folders where such a file may change, be made or be taken away. */
   Set<Path> folders(List<PlanFile> plans) {
     Set<Path> folders = new LinkedHashSet<>();
@@ -74,9 +86,12 @@ final class Governing {
   }
 
   private static Optional<Path> named(Path policy) {
+    if (OddFile.whatNamed(policy).isPresent()) {
+      return Optional.empty();
+    }
     try (InputStream in = Files.newInputStream(policy)) {
       return StudioReader.ownRules(in.readNBytes(Bounds.USUAL.bytes() + 1))
-          .map(policy.toAbsolutePath()::resolveSibling);
+          .map(rules -> FileNames.resolve(parent(policy), rules));
     } catch (IOException | InvalidPathException e) {
       return Optional.empty();
     }

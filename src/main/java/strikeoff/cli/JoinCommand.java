@@ -5,13 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.check.FileTrouble;
 import strikeoff.findings.RuleInfo;
-import strikeoff.report.HtmlReport;
 import strikeoff.report.IndexEntry;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Parts;
@@ -35,7 +35,7 @@ final class JoinCommand implements Command {
   private final OptionSpec formats =
       Options.formats("text, json, sarif or junit, to a file or to standard output, as in check.");
 
-  private final OptionSpec exitZero = Options.exitZero();
+  private final OptionSpec failOn = Options.failOn();
 
   private final Usual usual = new Usual();
 
@@ -43,12 +43,12 @@ final class JoinCommand implements Command {
       Options.command(
           this,
           "join",
-          "Joins the JSON of a batch's parts (check --shard) into one, with the index of all: the"
+          "Joins the JSON of a batch's parts (check --part) into one, with the index of all: the"
               + " same bytes as one run over the whole batch.");
 
   JoinCommand(Surroundings here) {
     this.here = here;
-    spec.addPositional(files).addOption(reports).addOption(formats).addOption(exitZero);
+    spec.addPositional(files).addOption(reports).addOption(formats).addOption(failOn);
     usual.addTo(spec);
     Options.exits(
         spec,
@@ -67,11 +67,21 @@ final class JoinCommand implements Command {
 
   @Override
   public Integer call() {
-    Outputs.clash(here, Formats.RESULTS.keySet(), Options.outputs(formats))
-        .ifPresent(this::misused);
+    Outputs.clash(Formats.RESULTS.keySet(), Options.outputs(formats)).ifPresent(this::misused);
     if (reports().filter(String::isBlank).isPresent()) {
       misused("--reports takes the name of a folder");
     }
+    Overwriting.refusal(
+            here,
+            Options.outputs(formats),
+            reports()
+                .map(r -> new ReportFolder(here.resolve(r)).files(List.of()))
+                .orElse(List.of()),
+            Options.listed(files).stream()
+                .filter(file -> !FileNames.isLost(file))
+                .map(here::resolve)
+                .toList())
+        .ifPresent(this::misused);
     List<Results> parts = new ArrayList<>();
     for (String file : Options.listed(files)) {
       try {
@@ -98,7 +108,8 @@ final class JoinCommand implements Command {
 
   private int write(Results results) {
     List<Exit> exits = new ArrayList<>();
-    Outputs<Results> all = new Outputs<>(here, Formats.RESULTS, Options.outputs(formats));
+    Outputs<Results> all =
+        new Outputs<>(here, Formats.results(here, reports()), Options.outputs(formats));
     Tally tally = new Tally();
     results.plans().forEach(tally::add);
     boolean indexed = reports().filter(r -> index(r, results, exits)).isPresent();
@@ -109,12 +120,11 @@ final class JoinCommand implements Command {
       all.text().print("reports: " + Plain.line(reports().get()) + "/index.html\n");
     }
     all.text().flush();
-    all.write(results, (file, e) -> trouble(file + ": this file can't be written: ", e, exits));
+    all.write(
+        results,
+        (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e), exits));
     exits.add(tally.exit());
-    Exit worst = Exit.worst(exits);
-    return exitZero.<Boolean>getValue() && worst != Exit.FAULT
-        ? Exit.PRINTABLE.code()
-        : worst.code();
+    return failOn.<FailOn>getValue().exit(Exit.worst(exits), tally.open()).code();
   }
 
   /** Whether it was written. */
@@ -124,19 +134,22 @@ final class JoinCommand implements Command {
     for (Outcome plan : results.plans()) {
       entries.add(IndexEntry.of(plan, rules));
     }
+    ReportFolder folder = new ReportFolder(here.resolve(name));
     try {
-      ReportFolder folder = new ReportFolder(here.resolve(name));
-      folder.make();
-      folder.write(ReportFolder.INDEX, HtmlReport.index(results.title(), entries));
-      return true;
+      folder.openBut(
+          results.plans().stream()
+              .flatMap(plan -> plan.report().stream())
+              .collect(Collectors.toSet()));
     } catch (IOException e) {
-      trouble(name + ": no index can be written here: ", e, exits);
+      trouble(name + ": no index can be written here: " + FileTrouble.of(e), exits);
       return false;
     }
+    return folder.index(
+        results.title(), entries, results.rules(), trouble -> trouble(trouble, exits));
   }
 
-  private void trouble(String what, IOException e, List<Exit> exits) {
-    Complaint.say(here, what + FileTrouble.of(e));
+  private void trouble(String what, List<Exit> exits) {
+    Complaint.say(here, what);
     exits.add(Exit.FAULT);
   }
 }

@@ -2,8 +2,8 @@ package strikeoff.cli;
 
 import java.io.Console;
 import java.io.FileDescriptor;
-import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -13,22 +13,55 @@ import java.nio.file.Path;
 /** Starts the program; the only place that ends it. */
 public final class Main {
 
+  private static final String TOO_LITTLE_MEMORY =
+      "strikeoff: there is too little memory for this; the JDK's option -Xmx gives more, as"
+          + " -Xmx512m\n";
+
   private Main() {}
 
   /** Runs one command and exits with its code. */
   public static void main(String[] args) {
+    // What fails beside the work is told where its result is asked for.
+    Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> {});
+    // Made while there is memory for it.
+    FileOutputStream err = new FileOutputStream(FileDescriptor.err);
+    byte[] tooLittle = TOO_LITTLE_MEMORY.getBytes(StandardCharsets.UTF_8);
+    int code = Exit.FAULT.code();
+    try {
+      code = run(args);
+      System.exit(code);
+    } catch (OutOfMemoryError e) {
+      tell(err, tooLittle);
+    } catch (RuntimeException | Error e) {
+      tell(err, ("strikeoff: the tool failed: " + e + "\n").getBytes(StandardCharsets.UTF_8));
+    } finally {
+      // Saying it, and even ending, takes memory. What gets past here would end the program with 1,
+      // as if a plan had a stop.
+      Runtime.getRuntime().halt(code);
+    }
+  }
+
+  private static void tell(FileOutputStream err, byte[] sentence) {
+    try {
+      err.write(sentence);
+    } catch (IOException e) {
+      // The code says it all the same.
+    }
+  }
+
+  private static int run(String[] args) {
     Outlet out = new Outlet(new FileOutputStream(FileDescriptor.out));
     Surroundings here =
         new Surroundings(
             writer(out),
             writer(new FileOutputStream(FileDescriptor.err)),
-            new FileInputStream(FileDescriptor.in),
+            new StandardInput(),
             System.getenv(),
             isTerminal(System.console()),
-            Path.of(""),
+            folder(),
             Runtime.getRuntime().availableProcessors());
     EarlyEnd end = EarlyEnd.watch(here, Runtime.getRuntime()::halt);
-    int code = Strikeoff.run(here, args);
+    int code = Strikeoff.run(here, Arguments.asWritten(args));
     here.out().flush();
     // A verdict that reached nobody must not pass for one that did.
     if (out.lost().isPresent()) {
@@ -37,7 +70,18 @@ public final class Main {
     }
     here.err().flush();
     end.done();
-    System.exit(code);
+    return code;
+  }
+
+  /** Where the program runs; a name that the locale can't read would lead nowhere. */
+  private static Path folder() {
+    try {
+      return FileNames.isLost(System.getProperty("user.dir", ""))
+          ? Path.of("/proc/self/cwd").toRealPath()
+          : Path.of("");
+    } catch (IOException e) {
+      return Path.of("");
+    }
   }
 
   /** UTF-8 whatever the platform's charset: before Java 18 that depends on the locale. */

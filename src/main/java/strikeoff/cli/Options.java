@@ -65,10 +65,16 @@ final class Options {
     return words(description, label, name).defaultValue(usual).build();
   }
 
-  /** The same for numbers and whatever else a word is turned into. */
-  static OptionSpec value(
-      Class<?> type, String name, String label, String usual, String description) {
-    return words(description, label, name).type(type).defaultValue(usual).build();
+  /** Takes one of the words that an enum stands for. */
+  static <E extends Enum<E>> OptionSpec oneOf(
+      Class<E> type, String name, String label, String usual, String description) {
+    OneOf<E> one = new OneOf<>(type);
+    return words(description, label, name)
+        .type(type)
+        .converters(one)
+        .completionCandidates(one)
+        .defaultValue(usual)
+        .build();
   }
 
   /** May be changed further; takes a word so far. */
@@ -142,11 +148,15 @@ final class Options {
     return outputs == null ? List.of() : outputs;
   }
 
-  static OptionSpec exitZero() {
-    return flag(
-        "Exit with 0 although a plan is not printable or can't be read: to look, not to gate."
-            + " Codes 2 and 4 stay as they are.",
-        "--exit-zero");
+  static OptionSpec failOn() {
+    return oneOf(
+        FailOn.class,
+        "--fail-on",
+        "WHAT",
+        "stop",
+        "Exit with 1 from which findings on: stop, risk or advice (${DEFAULT-VALUE}); accepted ones"
+            + " don't count. With none, exit with 0 also if a plan can't be read: to look, not to"
+            + " gate. Codes 2 and 4 stay as they are.");
   }
 
   /** Takes a whole number, or has this one. */

@@ -6,16 +6,13 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import strikeoff.units.Spelling;
@@ -54,8 +51,7 @@ final class Outputs<R> {
   }
 
   /** Why these can't be written together, if so. */
-  static Optional<String> clash(
-      Surroundings here, Collection<String> formats, List<Output> wanted) {
+  static Optional<String> clash(Collection<String> formats, List<Output> wanted) {
     List<String> known = new ArrayList<>(List.of(Output.TEXT));
     known.addAll(formats);
     for (Output output : wanted) {
@@ -74,19 +70,6 @@ final class Outputs<R> {
     }
     if (wanted.stream().filter(o -> o.isText()).count() > 1) {
       return Optional.of("--format text can be given once");
-    }
-    Set<Path> files = new HashSet<>();
-    for (Output output : wanted) {
-      if (output.file().isPresent()) {
-        String file = output.file().get();
-        try {
-          if (!files.add(here.resolve(file).toAbsolutePath().normalize())) {
-            return Optional.of(file + ": two formats can't go to one file");
-          }
-        } catch (InvalidPathException e) {
-          return Optional.of(file + ": not a path");
-        }
-      }
     }
     return Optional.empty();
   }
@@ -107,7 +90,7 @@ final class Outputs<R> {
   }
 
   /**
-   * Writes all but the text that was told already.
+   * Writes all but the text that was told already, also the text that has a file of its own.
    *
    * @param failed takes each file that can't be written, with the reason
    */
@@ -139,9 +122,11 @@ final class Outputs<R> {
         // A link goes on leading to its file.
         path = path.toRealPath();
       }
-      ReportFolder folder = new ReportFolder(path.getParent());
-      folder.make();
-      folder.write(path.getFileName().toString(), written);
+      Path folder = path.getParent();
+      Files.createDirectories(folder);
+      String name = FileNames.last(path);
+      WholeFile.clear(folder, name::equals);
+      WholeFile.write(path, written.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       failed.accept(file, e);
     }

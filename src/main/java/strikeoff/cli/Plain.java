@@ -2,51 +2,16 @@ package strikeoff.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import strikeoff.units.Visible;
 
 /** Makes untrusted text harmless for a terminal, and fits it into columns. */
 final class Plain {
 
   private Plain() {}
 
-  /**
-   * One line of visible text: control and format characters (escape sequences, marks that turn the
-   * writing direction, zero-width ones) become their code in brackets, so that a name in a plan
-   * can't forge a line of output.
-   */
+  /** One line of visible text, so that a name in a plan can't forge a line of output. */
   static String line(String text) {
-    StringBuilder safe = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            point -> {
-              if (point == '\t' || point == '\n' || point == '\r') {
-                safe.append(' ');
-              } else if (isVisible(point)) {
-                safe.appendCodePoint(point);
-              } else {
-                safe.append("[U+").append(code(point)).append(']');
-              }
-            });
-    return safe.toString();
-  }
-
-  private static String code(int point) {
-    String hex = Integer.toHexString(point).toUpperCase(Locale.ROOT);
-    return "0".repeat(Math.max(0, 4 - hex.length())) + hex;
-  }
-
-  private static boolean isVisible(int point) {
-    return switch (Character.getType(point)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.UNASSIGNED,
-          Character.PRIVATE_USE,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          false;
-      default -> true;
-    };
+    return Visible.line(text);
   }
 
   /** Columns that a text takes on a terminal. */
@@ -79,21 +44,28 @@ final class Plain {
   static List<String> wrap(String first, String rest, String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
+    int indent = columns(rest);
+    int used = columns(first);
     boolean empty = true;
     for (String word : line(text).split(" +")) {
-      String left = word;
-      if (!empty && columns(line.toString()) + 1 + columns(left) > width) {
+      int takes = columns(word);
+      if (!empty && used + 1 + takes > width) {
         lines.add(line.toString());
         line = new StringBuilder(rest);
+        used = indent;
         empty = true;
       }
-      while (columns(line.toString()) + columns(left) > width && left.length() > 1) {
-        int cut = fitting(left, width - columns(line.toString()));
-        lines.add(line + left.substring(0, cut));
-        left = left.substring(cut);
+      int from = 0;
+      while (used + takes > width && word.length() - from > 1) {
+        int to = fitting(word, from, width - used);
+        lines.add(line + word.substring(from, to));
+        takes -= columns(word.substring(from, to));
+        from = to;
         line = new StringBuilder(rest);
+        used = indent;
       }
-      line.append(empty ? "" : " ").append(left);
+      line.append(empty ? "" : " ").append(word, from, word.length());
+      used += (empty ? 0 : 1) + takes;
       empty = false;
     }
     lines.add(withoutEndingSpaces(line));
@@ -109,10 +81,10 @@ final class Plain {
     return line.substring(0, end);
   }
 
-  /** How much of a word fits, at least one character so that it ends. */
-  private static int fitting(String word, int room) {
+  /** The end of what fits of a word from there on: at least one character, so that it ends. */
+  private static int fitting(String word, int from, int room) {
     int used = 0;
-    int at = 0;
+    int at = from;
     while (at < word.length()) {
       int point = word.codePointAt(at);
       used += columns(point);
@@ -121,6 +93,6 @@ final class Plain {
       }
       at += Character.charCount(point);
     }
-    return Math.max(at, Character.charCount(word.codePointAt(0)));
+    return Math.max(at, from + Character.charCount(word.codePointAt(from)));
   }
 }

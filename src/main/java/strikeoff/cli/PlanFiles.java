@@ -2,6 +2,7 @@ package strikeoff.cli;
 
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystem;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -37,6 +38,13 @@ final class PlanFiles {
   private final List<String> closed = new ArrayList<>();
   private final Set<Path> files = new HashSet<>();
   private Set<Path> folders = new HashSet<>();
+
+  /** The folder that is searched with all below it. */
+  private Path top = Path.of("");
+
+  /** Files that arguments led to, also those that others had led to. */
+  private int met;
+
   private Optional<Path> given = Optional.empty();
 
   private PlanFiles(Surroundings here, int most, String inputName) {
@@ -74,7 +82,7 @@ final class PlanFiles {
    * What was found.
    *
    * @param wrong arguments that lead to no plan, one line each
-   * @param closed folders that can't be read, one line each
+   * @param closed what looks like a plan or a folder and can't be read, one line each
    */
   record Found(List<PlanFile> plans, List<String> wrong, List<String> closed) {}
 
@@ -106,16 +114,26 @@ final class PlanFiles {
       }
       return;
     }
+    if (FileNames.isLost(argument)) {
+      closed.add(
+          argument
+              + ": this name has letters that can't be read in the locale of this shell;"
+              + " LC_ALL=C.UTF-8 has them");
+      return;
+    }
     try {
       Path path = here.resolve(argument);
       folders = new HashSet<>();
       given = Optional.of(path).filter(Files::isDirectory);
       if (Files.isDirectory(path)) {
-        int before = files.size() + closed.size();
-        search(path, strip(argument), PlanFiles::isPlan, 0);
-        if (files.size() + closed.size() == before && !anyKnown(path)) {
+        int before = met + closed.size();
+        top = path;
+        search(path, strip(argument), Sought.IN_A_FOLDER, 0);
+        if (met + closed.size() == before) {
           wrong.add(argument + ": no .yaml or .yml file in this folder");
         }
+      } else if (OddFile.whatNamed(path).isPresent()) {
+        closed.add(argument + ": " + OddFile.whatNamed(path).get());
       } else if (Files.exists(path)) {
         take(path, argument);
       } else if (isPattern(argument)) {
@@ -125,16 +143,6 @@ final class PlanFiles {
       }
     } catch (InvalidPathException e) {
       wrong.add(argument + ": not a path");
-    }
-  }
-
-  /** True if the folder's plans were found already by an earlier argument. */
-  private boolean anyKnown(Path folder) {
-    try {
-      Path real = folder.toRealPath();
-      return files.stream().anyMatch(f -> f.startsWith(real));
-    } catch (IOException e) {
-      return false;
     }
   }
 
@@ -151,29 +159,63 @@ final class PlanFiles {
     int slash = pattern.lastIndexOf('/', wild);
     String base = slash < 0 ? "" : pattern.substring(0, Math.max(1, slash));
     Path folder = base.isEmpty() ? here.resolve("") : here.resolve(base);
-    int before = files.size() + closed.size();
+    int before = met + closed.size();
     try {
-      PathMatcher matcher = folder.getFileSystem().getPathMatcher("glob:" + pattern);
+      Predicate<String> deep = matching(folder, pattern);
       // As in a shell, ** may stand for no folder at all.
-      PathMatcher here =
-          folder.getFileSystem().getPathMatcher("glob:" + pattern.replace("**/", ""));
+      Predicate<String> here = matching(folder, pattern.replace("**/", ""));
       if (Files.isDirectory(folder)) {
-        search(folder, base, path -> matcher.matches(path) || here.matches(path), 0);
+        top = folder;
+        search(folder, base, new Sought(deep.or(here), name -> false, reaching(pattern)), 0);
       }
     } catch (PatternSyntaxException e) {
       wrong.add(pattern + ": not a pattern: " + e.getDescription());
       return;
     }
-    if (files.size() + closed.size() == before) {
+    if (met + closed.size() == before) {
       wrong.add(pattern + ": matches no file");
     }
   }
 
-  private void search(Path folder, String name, Predicate<Path> wanted, int depth) {
+  private static Predicate<String> matching(Path folder, String pattern) {
+    FileSystem files = folder.getFileSystem();
+    PathMatcher matcher = files.getPathMatcher("glob:" + FileNames.sayable(pattern));
+    return name -> matcher.matches(files.getPath(FileNames.sayable(name)));
+  }
+
+  /** Names of folders that may hold what the pattern matches. */
+  private static Predicate<String> reaching(String pattern) {
+    return name -> pattern.contains("**") || slashes(name) < slashes(pattern);
+  }
+
+  private static long slashes(String name) {
+    return name.chars().filter(c -> c == '/').count();
+  }
+
+  /**
+   * What matters, by name.
+   *
+   * @param wanted files
+   * @param missed links also if they lead nowhere
+   * @param folders folders also if they aren't searched
+   */
+  private record Sought(
+      Predicate<String> wanted, Predicate<String> missed, Predicate<String> folders) {
+
+    static final Sought IN_A_FOLDER =
+        new Sought(PlanFiles::isPlan, PlanFiles::mayBeFolder, name -> true);
+  }
+
+  /** Takes what is wanted below a folder. What is wanted and can't be read is told. */
+  private void search(Path folder, String name, Sought sought, int depth) {
     List<Path> entries = new ArrayList<>();
     try {
+      if (depth > DEEPEST) {
+        closed.add(name + ": more than " + DEEPEST + " folders deep, and not searched");
+        return;
+      }
       // A folder that a link leads back to has been searched already.
-      if (depth > DEEPEST || !folders.add(folder.toRealPath())) {
+      if (!folders.add(folder.toRealPath())) {
         return;
       }
       try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
@@ -183,29 +225,47 @@ final class PlanFiles {
       closed.add((name.isEmpty() ? "." : name) + ": this folder can't be read");
       return;
     }
-    entries.sort(Comparator.comparing(entry -> entry.getFileName().toString()));
+    entries.sort(Comparator.comparing(FileNames::last));
     for (Path entry : entries) {
-      String last = entry.getFileName().toString();
+      String last = FileNames.last(entry);
       String full = name.isEmpty() ? last : name.endsWith("/") ? name + last : name + "/" + last;
       if (last.startsWith(".")) {
         continue;
       }
       if (Files.isDirectory(entry)) {
-        search(entry, full, wanted, depth + 1);
-      } else if (wanted.test(Path.of(full))
-          && !last.equals(PolicyFiles.NAME)
-          && Files.isRegularFile(entry)) {
-        take(entry, full);
+        if (!OddFile.leadsOut(entry, top)) {
+          search(entry, full, sought, depth + 1);
+        } else if (sought.folders().test(full)) {
+          closed.add(full + ": " + OddFile.LEADS_OUT);
+        }
+      } else if (last.equals(PolicyFiles.NAME)) {
+        continue;
+      } else if (Files.isRegularFile(entry)) {
+        if (sought.wanted().test(full)) {
+          OddFile.whatFound(entry, top)
+              .ifPresentOrElse(
+                  what -> closed.add(full + ": " + what + "; name it itself to have it read"),
+                  () -> take(entry, full));
+        }
+      } else if (sought.wanted().test(full)
+          || (sought.missed().test(full) && Files.isSymbolicLink(entry))) {
+        OddFile.what(entry).ifPresent(what -> closed.add(full + ": " + what));
       }
     }
   }
 
-  private static boolean isPlan(Path path) {
-    String lower = path.getFileName().toString().toLowerCase(Locale.ROOT);
+  private static boolean isPlan(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
     return lower.endsWith(".yaml") || lower.endsWith(".yml");
   }
 
+  /** A link without an ending may have led to a folder of plans. */
+  private static boolean mayBeFolder(String name) {
+    return name.indexOf('.', name.lastIndexOf('/') + 1) < 0;
+  }
+
   private void take(Path path, String name) {
+    met++;
     Path real;
     try {
       real = path.toRealPath();

@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Mend;
 import strikeoff.findings.Place;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
+import strikeoff.findings.Sources;
 import strikeoff.plan.Position;
 import strikeoff.plan.Problem;
 
@@ -22,6 +25,11 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
 
   private static final String BODY = "    ";
   private static final int VERDICT_COLUMN = 15;
+
+  /** More pieces of advice than these are told by their titles only. */
+  private static final int ADVICE_IN_FULL = 2;
+
+  private static final int MOST_CHANGES = 5;
 
   List<String> of(Checked checked) {
     List<String> lines = new ArrayList<>();
@@ -63,6 +71,8 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
   }
 
   private void judged(Checked.Judged plan, List<String> lines) {
+    policy(plan.changes(), lines);
+    boolean titles = detail != Detail.FULL && plan.of(Severity.ADVICE).count() > ADVICE_IN_FULL;
     int told = 0;
     boolean afterBrief = false;
     for (Finding finding : plan.findings()) {
@@ -72,20 +82,34 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
         break;
       }
       told++;
-      boolean brief = finding.severity() == Severity.ADVICE && detail != Detail.FULL;
+      boolean brief = finding.severity() == Severity.ADVICE && titles;
       if (!(brief && afterBrief)) {
         lines.add("");
       }
       afterBrief = brief;
       finding(plan.file(), finding, brief, lines);
     }
-    for (RuleFault fault : plan.faults()) {
+    for (FailedRule fault : plan.failedRules()) {
       lines.add("");
       lines.add("  " + ink.of(Verdict.NOT_CHECKED, "RULE FAILED") + "  " + fault.rule());
       lines.addAll(Plain.wrap(BODY, BODY, fault.what(), width));
     }
     if (detail == Detail.FULL) {
       lines.addAll(new FigureText(width).of(plan));
+    }
+  }
+
+  /** Whose policy the verdict rests on; more than a few only with every detail. */
+  private void policy(List<PolicyChange> changes, List<String> lines) {
+    int most = detail == Detail.FULL ? changes.size() : Math.min(MOST_CHANGES, changes.size());
+    if (!changes.isEmpty()) {
+      lines.add("");
+    }
+    for (PolicyChange change : changes.subList(0, most)) {
+      lines.addAll(Plain.wrap("  Policy: ", "          ", change.text(), width));
+    }
+    if (most < changes.size()) {
+      lines.add("  Policy: and " + (changes.size() - most) + " more changes (--verbose)");
     }
   }
 
@@ -104,13 +128,38 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
     }
     lines.addAll(Plain.wrap(BODY, BODY, finding.message(), width));
     said("Mend: ", finding.remedy(), lines);
+    mends(finding.mends(), lines);
     finding.accepted().ifPresent(a -> said("Accepted: ", a.because(), lines));
+    if (finding.severity() != Severity.ADVICE || detail == Detail.FULL) {
+      finding.acceptLine().ifPresent(line -> said("Accept: ", line, lines));
+    }
     if (detail == Detail.FULL) {
       said("Why: ", finding.rule().because(), lines);
-      said("Source: ", finding.rule().source(), lines);
+      said("Source: ", Sources.shown(finding.rule().source()), lines);
       for (Place place : finding.related()) {
         said("See: ", place.label() + ", " + file + ":" + place.position(), lines);
       }
+    }
+  }
+
+  /** Lines to write as they stand; further ways only with every detail. */
+  private void mends(List<Mend> mends, List<String> lines) {
+    for (Mend mend : detail == Detail.FULL ? mends : mends.stream().limit(1).toList()) {
+      String costs = mend.costs().isEmpty() ? "" : "; " + mend.costs();
+      lines.addAll(Plain.wrap(BODY, BODY, "Write (tried" + costs + "):", width));
+      for (Mend.Hunk hunk : mend.hunks()) {
+        written(hunk.line(), "-", hunk.gone(), lines);
+        written(hunk.line(), "+", hunk.come(), lines);
+      }
+    }
+  }
+
+  private void written(int first, String sign, List<String> changed, List<String> lines) {
+    int number = first;
+    for (String line : changed) {
+      String indent = line.substring(0, line.length() - line.stripLeading().length());
+      String label = String.format(Locale.ROOT, "%s%5d %s %s", BODY, number++, sign, indent);
+      lines.addAll(Plain.wrap(label, " ".repeat(label.length() + 2), line.strip(), width));
     }
   }
 
@@ -127,7 +176,7 @@ record PlanText(Ink ink, int width, Detail detail, int most) {
         break;
       }
       told++;
-      String path = problem.path().text();
+      String path = problem.path().spoken();
       lines.add(
           "  "
               + at(plan.file(), problem.position())

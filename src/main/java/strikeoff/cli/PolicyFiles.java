@@ -1,11 +1,13 @@
 package strikeoff.cli;
 
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import strikeoff.cli.PlanFiles.PlanFile;
 
 /** Finds the policy files that stand above a plan. */
@@ -20,10 +22,20 @@ final class PolicyFiles {
    * A policy file.
    *
    * @param name as the user would write it
-   * @param given true if the user named it: own rules that it names are run. One that is found
-   *     beside plans may have been handed in with them.
+   * @param bound of one that was found beside plans, the folder that it must not lead out of: it
+   *     may have been handed in with them
    */
-  record PolicyFile(Path path, String name, boolean given) {
+  record PolicyFile(Path path, String name, Optional<Path> bound) {
+
+    /** True if the user named it: own rules that it names are run. */
+    boolean given() {
+      return bound.isEmpty();
+    }
+
+    /** What stands there if it is no file to read. */
+    Optional<String> odd() {
+      return bound.isEmpty() ? OddFile.whatNamed(path) : OddFile.whatFound(path, bound.get());
+    }
 
     /** The folder it stands in, as the user would write it. */
     String folderName() {
@@ -41,8 +53,12 @@ final class PolicyFiles {
     Deque<PolicyFile> found = new ArrayDeque<>();
     for (Path at : folders(plan, here)) {
       Path file = at.resolve(NAME);
-      if (Files.isRegularFile(file)) {
-        found.addFirst(new PolicyFile(file, name(file, plan, folder), false));
+      // One that can't be read is found as well: plans must not pass because their policy is
+      // broken.
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        // In a folder that was given all of it may be read, else no more than lies beside the file.
+        Path bound = given(plan).filter(file::startsWith).orElse(at);
+        found.addFirst(new PolicyFile(file, name(file, plan, folder), Optional.of(bound)));
       }
     }
     return new ArrayList<>(found);
@@ -52,13 +68,17 @@ final class PolicyFiles {
   static List<Path> folders(PlanFile plan, Surroundings here) {
     Path base = here.resolve("").toAbsolutePath().normalize();
     Path folder = plan.path().toAbsolutePath().normalize().getParent();
-    Path given = plan.given().map(g -> g.toAbsolutePath().normalize()).orElse(folder);
+    Path given = given(plan).orElse(folder);
     Path top = folder.startsWith(base) ? base : given;
     List<Path> folders = new ArrayList<>();
     for (Path at = folder; at != null; at = at.equals(top) ? null : at.getParent()) {
       folders.add(at);
     }
     return folders;
+  }
+
+  private static Optional<Path> given(PlanFile plan) {
+    return plan.given().map(g -> g.toAbsolutePath().normalize());
   }
 
   /** As the plan is named: its name tells how the user writes the folders above it. */
@@ -68,7 +88,7 @@ final class PolicyFiles {
     for (int i = 0; i <= up; i++) {
       int slash = name.lastIndexOf('/');
       if (slash < 0) {
-        return i == up ? NAME : file.toString();
+        return i == up ? NAME : FileNames.text(file);
       }
       name = name.substring(0, slash);
     }

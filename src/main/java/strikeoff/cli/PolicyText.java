@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import strikeoff.check.Checker;
+import strikeoff.findings.Sources;
 import strikeoff.plan.yaml.Stock;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
@@ -33,13 +34,15 @@ record PolicyText(int width, Ink ink) {
                 + " instead of "
                 + before.value().text()
                 + " ("
-                + limit.source()
+                + Sources.shown(limit.source())
                 + ")");
       }
     }
     for (Default standard : studio.policy().defaults().values()) {
       if (!standard.equals(builtIn.defaults().get(standard.name()))) {
-        set.put("default " + standard.name(), standard.value() + " (" + standard.source() + ")");
+        set.put(
+            "default " + standard.name(),
+            standard.value() + " (" + Sources.shown(standard.source()) + ")");
       }
     }
     studio

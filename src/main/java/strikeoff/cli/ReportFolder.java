@@ -2,29 +2,53 @@ package strikeoff.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.PlanFile;
+import strikeoff.findings.RuleInfo;
+import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.report.HtmlReport;
+import strikeoff.report.IndexEntry;
+import strikeoff.report.PageMark;
 
-/** The folder that reports are written into, each whole or not at all. */
+/**
+ * The folder that reports are written into: each is whole and of this run, or gone. What is not
+ * known as a page of an earlier run is somebody's own, and is neither replaced nor taken away.
+ */
 final class ReportFolder {
 
   static final String INDEX = "index.html";
 
+  /** The page of rules beside it. */
+  static final String RULES = "rules.html";
+
+  /** The pages that belong to no single plan. */
+  static final List<String> OF_ALL = List.of(INDEX, RULES);
+
   private static final int LONGEST_NAME = 80;
 
-  /** Names that some file systems keep for devices, and our own index. */
+  /** What pages are called; a page that has another name was renamed by somebody who keeps it. */
+  private static final Pattern NAME = Pattern.compile("[a-z0-9-]+\\.html");
+
+  /** Names that some file systems keep for devices, and our own pages. */
   private static final Set<String> TAKEN =
-      Set.of("index", "con", "prn", "aux", "nul", "com1", "com2", "com3", "lpt1", "lpt2", "lpt3");
+      Set.of(
+          "index", "rules", "con", "prn", "aux", "nul", "com1", "com2", "com3", "lpt1", "lpt2",
+          "lpt3");
 
   private final Path folder;
 
@@ -33,12 +57,13 @@ final class ReportFolder {
   }
 
   /**
-   * Makes the folder if it isn't there.
+   * Makes the folder if it isn't there, and clears what killed runs left half written.
    *
    * @throws IOException if it can't be made
    */
   void make() throws IOException {
     Files.createDirectories(folder);
+    WholeFile.clear(folder, name -> name.endsWith(".html"));
   }
 
   /**
@@ -68,36 +93,126 @@ final class ReportFolder {
   }
 
   /**
-   * Writes one file, replacing an earlier one in a single move: whoever reads it meanwhile sees the
-   * old one or the new one.
+   * Makes ready for a run's pages: those of earlier runs go, and so do halves of killed ones.
    *
-   * @throws IOException if it can't be written; an earlier file then stands as it was
+   * @throws IOException if nothing can be written here
    */
+  void open() throws IOException {
+    openBut(Set.of());
+  }
+
+  /**
+   * The same where some pages were written by parts of this run.
+   *
+   * @throws IOException if nothing can be written here
+   */
+  void openBut(Set<String> kept) throws IOException {
+    make();
+    try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder, "*.html")) {
+      for (Path entry : entries) {
+        String name = FileNames.last(entry);
+        if (NAME.matcher(name).matches() && !kept.contains(name)) {
+          gone(name);
+        }
+      }
+    } catch (DirectoryIteratorException e) {
+      throw e.getCause();
+    }
+  }
+
+  /**
+   * The same where runs share the folder: only the pages that this run will write go.
+   *
+   * @throws IOException if nothing can be written here
+   */
+  void open(Collection<String> pages) throws IOException {
+    make();
+    for (String page : pages) {
+      gone(page);
+    }
+  }
+
+  /**
+   * Writes a page whole. If it can't be written, none of an earlier run stays in its place; what is
+   * no page of strikeoff stays.
+   *
+   * @throws IOException if it can't be written
+   */
+  void write(String name, byte[] utf8) throws IOException {
+    Path file = folder.resolve(name);
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !isEmpty(file) && !isPage(file)) {
+      throw new IOException("what stands here is no page of strikeoff, and stays");
+    }
+    try {
+      WholeFile.write(file, utf8);
+    } catch (IOException | RuntimeException | Error e) {
+      try {
+        gone(name);
+      } catch (IOException stays) {
+        e.addSuppressed(stays);
+      }
+      throw e;
+    }
+  }
+
+  /** The same with a text. */
   void write(String name, String text) throws IOException {
     write(name, text.getBytes(StandardCharsets.UTF_8));
   }
 
   /**
-   * The same with a text that is UTF-8 already.
+   * Writes the pages of all plans together, the index last.
    *
-   * @throws IOException if it can't be written; an earlier file then stands as it was
+   * @param trouble takes which of them can't be written, and why
+   * @return whether there is an index
    */
-  void write(String name, byte[] utf8) throws IOException {
-    Path half = folder.resolve("." + name + "." + ProcessHandle.current().pid() + ".part");
+  boolean index(
+      String title, List<IndexEntry> entries, List<RuleInfo> rules, Consumer<String> trouble) {
+    tried(RULES, HtmlReport.rules(rules, PolicyReader.builtIn()), trouble);
+    byte[] index = HtmlReport.index(title, entries).getBytes(StandardCharsets.UTF_8);
+    return tried(INDEX, index, trouble);
+  }
+
+  private boolean tried(String page, byte[] utf8, Consumer<String> trouble) {
     try {
-      Files.deleteIfExists(half);
-      Files.write(half, utf8, StandardOpenOption.CREATE_NEW);
-      move(half, folder.resolve(name));
-    } finally {
-      Files.deleteIfExists(half);
+      write(page, utf8);
+      return true;
+    } catch (IOException e) {
+      trouble.accept(page + ": this page can't be written: " + FileTrouble.of(e));
+      return false;
     }
   }
 
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+  /**
+   * Takes a page away, if it is there and a page.
+   *
+   * @throws IOException if it can't be taken away
+   */
+  void gone(String page) throws IOException {
+    Path file = folder.resolve(page);
+    if (isPage(file)) {
+      Files.deleteIfExists(file);
     }
+  }
+
+  private static boolean isPage(Path file) {
+    return isPlainFile(file) && PageMark.CHECK.stands(Overwriting.beginning(file));
+  }
+
+  /** As another program makes a file whose name it wants to keep. */
+  private static boolean isEmpty(Path file) throws IOException {
+    return isPlainFile(file) && Files.size(file) == 0;
+  }
+
+  private static boolean isPlainFile(Path file) {
+    return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** The pages of plans and of all of them together, as they lie in the folder. */
+  List<Path> files(Collection<String> pages) {
+    List<Path> files = new ArrayList<>();
+    OF_ALL.forEach(page -> files.add(folder.resolve(page)));
+    pages.forEach(page -> files.add(folder.resolve(page)));
+    return files;
   }
 }

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
 import strikeoff.check.FileTrouble;
 import strikeoff.report.json.JsonReading;
 import strikeoff.report.outcome.Results;
@@ -41,7 +43,21 @@ final class ResultFile {
   }
 
   static Results read(Surroundings here, String file) throws Unfit {
-    try (InputStream in = Files.newInputStream(here.resolve(file))) {
+    try {
+      return read(here.resolve(file), file);
+    } catch (NoSuchFileException | InvalidPathException e) {
+      throw new Unfit(file + ": no such file", Exit.USAGE);
+    } catch (IOException e) {
+      throw new Unfit(file + ": this file can't be read: " + FileTrouble.of(e), Exit.FAULT);
+    }
+  }
+
+  private static Results read(Path path, String file) throws IOException, Unfit {
+    Optional<String> odd = OddFile.whatNamed(path);
+    if (odd.isPresent()) {
+      throw new IOException(odd.get());
+    }
+    try (InputStream in = Files.newInputStream(path)) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
         throw new Unfit(file + ": larger than " + (MOST_BYTES >> 20) + " MiB", Exit.UNREADABLE);
@@ -51,10 +67,6 @@ final class ResultFile {
         throw new Unfit(file + ": no results of strikeoff: " + bad.why(), Exit.UNREADABLE);
       }
       return ((JsonReading.Read.Good) read).results();
-    } catch (NoSuchFileException | InvalidPathException e) {
-      throw new Unfit(file + ": no such file", Exit.USAGE);
-    } catch (IOException e) {
-      throw new Unfit(file + ": this file can't be read: " + FileTrouble.of(e), Exit.FAULT);
     }
   }
 }

@@ -30,7 +30,7 @@ final class RulesCommand implements Command {
     spec.usageMessage().sortOptions(true);
     studioOptions.addTo(spec);
     usual.addTo(spec);
-    Options.exits(spec, Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED);
+    Options.exits(spec, Exit.PRINTED, Exit.WRONG_POLICY, Exit.POLICY_FAILED);
   }
 
   @Override
@@ -44,7 +44,7 @@ final class RulesCommand implements Command {
     Studios studios = Studios.of(here, studioOptions);
     if (!studios.wrong().isEmpty()) {
       studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
-      return Exit.USAGE.code();
+      return studios.exit().code();
     }
     Checker checker = studios.checker();
     List<RuleInfo> found = checker.rules().rules().stream().map(checker.studio()::counted).toList();

@@ -36,16 +36,20 @@ final class SavedFiles implements AutoCloseable {
   private static final int MOST_FOLDERS = 500;
 
   private final Path root;
+  private final boolean deep;
   private final WatchService service;
 
   /**
-   * @throws IOException if the folder can't be read, or nothing can be watched here
+   * @param of a folder with all below it, or a file
+   * @throws IOException if it can't be read, or nothing can be watched here
    */
-  SavedFiles(Path root) throws IOException {
-    if (!Files.isDirectory(root)) {
-      throw new IOException("it is no folder");
+  SavedFiles(Path of) throws IOException {
+    if (!Files.exists(of)) {
+      throw new IOException("it isn't there, or not any more");
     }
-    this.root = root;
+    // Of a file its folder is watched, since editors put a new file in its place.
+    this.deep = Files.isDirectory(of);
+    this.root = deep ? of : of.toAbsolutePath().getParent();
     this.service = root.toAbsolutePath().getFileSystem().newWatchService();
   }
 
@@ -57,7 +61,11 @@ final class SavedFiles implements AutoCloseable {
   void watch(Collection<Path> besides) {
     Set<Path> folders = new HashSet<>();
     try {
-      Files.walkFileTree(root, new Below(folders));
+      if (deep) {
+        Files.walkFileTree(root, new Below(folders));
+      } else {
+        folders.add(root);
+      }
     } catch (IOException e) {
       // It is gone for now; the next look will tell.
     }
@@ -96,7 +104,7 @@ final class SavedFiles implements AutoCloseable {
 
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-      if (!folder.equals(root) && folder.getFileName().toString().startsWith(".")) {
+      if (!folder.equals(root) && FileNames.last(folder).startsWith(".")) {
         return FileVisitResult.SKIP_SUBTREE;
       }
       folders.add(folder);

@@ -31,7 +31,7 @@ final class SchemaCommand implements Command {
     spec.addPositional(of).usageMessage().sortOptions(true);
     studioOptions.addTo(spec);
     usual.addTo(spec);
-    Options.exits(spec, Exit.PRINTED, Exit.WRONG_USAGE, Exit.TOOL_FAILED);
+    Options.exits(spec, Exit.PRINTED, Exit.WRONG_POLICY, Exit.POLICY_FAILED);
     Options.note(
         spec,
         "With a studio's policy, given or in this folder, plans may name its screens and pastes, and"
@@ -54,7 +54,7 @@ final class SchemaCommand implements Command {
     Studios studios = Studios.of(here, studioOptions);
     if (!studios.wrong().isEmpty()) {
       studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
-      return Exit.USAGE.code();
+      return studios.exit().code();
     }
     here.out()
         .print(

@@ -2,19 +2,15 @@ package strikeoff.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.InvalidPathException;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.check.Checked;
-import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
-import strikeoff.check.Verdict;
-import strikeoff.start.StartPlan;
 import strikeoff.start.Wishes;
 import strikeoff.units.Pair;
 import strikeoff.units.Parsed;
@@ -109,8 +105,9 @@ final class StartCommand implements Command {
   @Override
   public Integer call() {
     Optional<String> output = Optional.ofNullable(this.output.getValue());
-    String text = StartPlan.text(wishes());
-    Checked checked = Checker.builtIn().check(output.orElse("the plan"), text);
+    FirstPlan plan = FirstPlan.of(wishes(), output.orElse("the plan"));
+    String text = plan.text();
+    Checked checked = plan.checked();
     Exit exit = Exit.of(checked.verdict());
     if (output.isPresent()) {
       Optional<String> trouble = write(output.get(), text);
@@ -122,7 +119,14 @@ final class StartCommand implements Command {
       here.out().print(text);
       here.out().flush();
     }
-    if (checked.verdict() != Verdict.PRINTABLE) {
+    if (plan.reordered()) {
+      here.err()
+          .print(
+              "Light before dark: printed as "
+                  + String.join(", ", plan.wishes().colours())
+                  + ".\n");
+    }
+    if (!plan.isSound()) {
       PlanText told = new PlanText(new Ink(false), here.width(), Detail.USUAL, 50);
       told.of(checked).forEach(line -> here.err().print(line + "\n"));
     }
@@ -161,10 +165,9 @@ final class StartCommand implements Command {
 
   private Optional<String> write(String file, String text) {
     try {
-      Files.writeString(
-          here.resolve(file), text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      WholeFile.writeNew(here.resolve(file), text.getBytes(StandardCharsets.UTF_8));
       return Optional.empty();
-    } catch (java.nio.file.FileAlreadyExistsException e) {
+    } catch (FileAlreadyExistsException e) {
       return Optional.of(file + ": this file is there already, and stays as it is");
     } catch (InvalidPathException e) {
       return Optional.of(file + ": not a path");

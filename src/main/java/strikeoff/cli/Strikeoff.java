@@ -2,6 +2,7 @@ package strikeoff.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -9,8 +10,8 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.units.Spelling;
 
@@ -24,7 +25,20 @@ final class Strikeoff implements Runnable {
   /** As help lists them. */
   private static final List<String> NAMES =
       List.of(
-          "check", "join", "compare", "start", "watch", "schema", "completion", "rules", "explain");
+          "check",
+          "join",
+          "compare",
+          "mend",
+          "start",
+          "watch",
+          "schema",
+          "completion",
+          "rules",
+          "explain",
+          "help");
+
+  /** Those that speak of the others. */
+  private static final Set<String> ABOUT_ALL = Set.of("completion", "help");
 
   private final CommandSpec spec =
       CommandSpec.wrapWithoutInspection(this, Options.FACTORY).name("strikeoff");
@@ -61,18 +75,26 @@ final class Strikeoff implements Runnable {
       Checker.prepare();
     }
     // A command that is named first needs none beside it, except to list their options.
-    boolean alone = args.length > 0 && NAMES.contains(args[0]) && !args[0].equals("completion");
+    boolean alone = args.length > 0 && NAMES.contains(args[0]) && !ABOUT_ALL.contains(args[0]);
     CommandLine line = commands(here, alone ? List.of(args[0]) : NAMES);
     line.setOut(here.out());
     line.setErr(here.err());
     line.setColorScheme(Help.defaultColorScheme(here.colourful() ? Help.Ansi.ON : Help.Ansi.OFF));
     line.setUsageHelpWidth(Math.max(55, here.width()));
-    line.setCaseInsensitiveEnumValuesAllowed(true);
+    // A file called @name may have been handed in, and must not become part of the command.
+    line.setExpandAtFiles(false);
     line.setExitCodeExceptionMapper(e -> Exit.FAULT.code());
     line.setParameterExceptionHandler((e, a) -> wrongUsage(here, e));
-    line.setExecutionExceptionHandler((e, l, p) -> fault(here, e, p));
+    line.setExecutionExceptionHandler((e, l, p) -> fault(here, e));
     try {
+      Optional<String> handedIn = FileOptions.likeAFile(here, args);
+      if (handedIn.isPresent()) {
+        Complaint.say(here, handedIn.get());
+        return Exit.USAGE.code();
+      }
       return line.execute(args);
+    } catch (OutOfMemoryError e) {
+      return fault(here, e);
     } finally {
       here.out().flush();
       here.err().flush();
@@ -95,12 +117,14 @@ final class Strikeoff implements Runnable {
       case "check" -> new CheckCommand(here);
       case "join" -> new JoinCommand(here);
       case "compare" -> new CompareCommand(here);
+      case "mend" -> new MendCommand(here);
       case "start" -> new StartCommand(here);
       case "watch" -> new WatchCommand(here);
       case "schema" -> new SchemaCommand(here);
       case "completion" -> new CompletionCommand(here);
       case "rules" -> new RulesCommand(here);
       case "explain" -> new ExplainCommand(here);
+      case "help" -> new HelpCommand();
       default -> throw new IllegalArgumentException(name);
     };
   }
@@ -138,8 +162,12 @@ final class Strikeoff implements Runnable {
     return "no " + kind + " “" + word + "”" + Spelling.didYouMean(word, known);
   }
 
-  private static int fault(Surroundings here, Exception e, ParseResult parsed) {
-    Complaint.say(here, "the tool failed: " + e);
+  private static int fault(Surroundings here, Throwable e) {
+    Complaint.say(
+        here,
+        Checked.Failed.isShortOfMemory(e)
+            ? "there is too little memory for this; the JDK's option -Xmx gives more, as -Xmx512m"
+            : "the tool failed: " + e);
     if (System.getProperty("strikeoff.trace") != null) {
       e.printStackTrace(here.err());
     }

@@ -1,5 +1,6 @@
 package strikeoff.cli;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,11 +56,31 @@ final class StudioOptions {
     return seconds.getValue();
   }
 
+  /**
+   * The file with the key that seals compiled rules: in the user's own home, whatever else is said
+   * of the cache, since who can write there can change the user's programs as well.
+   */
+  static Optional<Path> cacheKey(Surroundings here) {
+    String home = here.environment().getOrDefault("HOME", "");
+    return home.isEmpty() || !Path.of(home).isAbsolute()
+        ? Optional.empty()
+        : Optional.of(Path.of(home, ".cache", "strikeoff", "rules.key"));
+  }
+
   /** The folder for compiled rules: as given, else where the user keeps what can be made again. */
   Optional<Path> cache(Surroundings here) {
     if (cache.getValue() != null) {
       return Optional.of(here.resolve(cache.getValue()));
     }
+    try {
+      return usualCache(here);
+    } catch (InvalidPathException e) {
+      // A home whose name this locale can't read: rules are compiled with each run.
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Path> usualCache(Surroundings here) {
     String given = here.environment().getOrDefault("XDG_CACHE_HOME", "");
     String home = here.environment().getOrDefault("HOME", "");
     // The standard has paths that aren't absolute ignored.

@@ -2,11 +2,13 @@ package strikeoff.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.DirectoryStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -19,9 +21,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.check.FileTrouble;
 import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.cli.PolicyFiles.PolicyFile;
 import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
+import strikeoff.mend.EditTrials;
 import strikeoff.plan.Bounds;
 import strikeoff.plan.Problem;
 import strikeoff.policy.Policy;
@@ -33,6 +38,7 @@ import strikeoff.rulebook.own.RuleFile;
 import strikeoff.rulebook.own.RuleFolder;
 import strikeoff.rulebook.own.RuleMistake;
 import strikeoff.rulebook.own.RuleMistakes;
+import strikeoff.studio.LimitConflicts;
 import strikeoff.studio.Studio;
 import strikeoff.studio.StudioFile;
 import strikeoff.studio.StudioReader;
@@ -43,6 +49,9 @@ import strikeoff.studio.StudioReading;
  * plan is judged by half of them.
  */
 final class Studios {
+
+  /** Stands for a policy that can't be read, so that nothing else is said to be wrong with it. */
+  private static final byte[] UNREAD = "studio: unread".getBytes(StandardCharsets.UTF_8);
 
   private final Surroundings here;
   private final StudioOptions options;
@@ -57,6 +66,9 @@ final class Studios {
   private final Map<Path, String> broken = new HashMap<>();
   private final Set<String> notes = new LinkedHashSet<>();
   private final Set<Path> ruleFolders = new HashSet<>();
+
+  /** True if something that was named is there and can't be read. */
+  private boolean unread;
 
   private Studios(Surroundings here, StudioOptions options, Bounds bounds) {
     this.here = here;
@@ -79,7 +91,7 @@ final class Studios {
         folders.add(plan.path().toAbsolutePath().normalize().getParent());
       }
     }
-    folders.forEach(studios::noteRules);
+    folders.forEach(f -> studios.notes.addAll(RulesBeside.notes(f, studios.ruleFolders)));
     return studios;
   }
 
@@ -103,23 +115,51 @@ final class Studios {
   }
 
   /**
+   * How a run ends that can't go on without what is wrong: what was named has a mistake or isn't
+   * there, which is wrong usage, or a file could not be read, or what was found has a mistake.
+   */
+  Exit exit() {
+    return wrong.isEmpty() || unread ? Exit.FAULT : Exit.USAGE;
+  }
+
+  /**
    * Checks a plan, unless a policy that was found beside it has a mistake; plans that the policy
    * doesn't hold for can be checked. Several threads may ask at once.
    */
   Checked check(PlanFile plan) {
-    List<PolicyFile> policies = policies(plan);
-    Checker checker;
-    Optional<String> broken;
-    synchronized (byPolicies) {
-      checker = checker(policies);
-      broken = broken(policies);
+    return check(plan, judge(plan));
+  }
+
+  /** The same with what mends its findings, each tried by a check of its own. */
+  Checked checkAndMend(PlanFile plan) {
+    Judge judge = judge(plan);
+    Checked checked = check(plan, judge);
+    return judge.checker().map(checker -> EditTrials.tried(checked, checker)).orElse(checked);
+  }
+
+  private Checked check(PlanFile plan, Judge judge) {
+    if (judge.checker().isEmpty()) {
+      return judge.failed().orElseThrow();
     }
-    if (broken.isPresent()) {
-      return new Checked.Failed(plan.name(), broken.get(), "");
-    }
+    Checker checker = judge.checker().get();
     return plan.isStandardInput()
         ? checker.check(plan.name(), here.in())
         : checker.check(plan.path(), plan.name());
+  }
+
+  /** What judges a plan, or why nothing can. */
+  record Judge(Optional<Checker> checker, Optional<Checked.Failed> failed) {}
+
+  Judge judge(PlanFile plan) {
+    List<PolicyFile> policies = policies(plan);
+    synchronized (byPolicies) {
+      Checker checker = checker(policies);
+      Optional<String> broken = broken(policies);
+      return broken.isPresent()
+          ? new Judge(
+              Optional.empty(), Optional.of(new Checked.Failed(plan.name(), broken.get(), "")))
+          : new Judge(Optional.of(checker), Optional.empty());
+    }
   }
 
   private Optional<String> broken(List<PolicyFile> policies) {
@@ -143,16 +183,28 @@ final class Studios {
   List<RuleInfo> rules() {
     Map<String, RuleInfo> all = new TreeMap<>();
     rules.rules().forEach(rule -> all.put(rule.id(), rule));
+    Map<String, Set<Severity>> severities = new HashMap<>();
     for (Checker checker : byPolicies.values()) {
-      checker.rules().rules().forEach(rule -> all.put(rule.id(), checker.studio().counted(rule)));
+      for (RuleInfo rule : checker.rules().rules()) {
+        Severity counted = checker.studio().counted(rule).severity();
+        all.putIfAbsent(rule.id(), rule);
+        severities.computeIfAbsent(rule.id(), id -> EnumSet.noneOf(Severity.class)).add(counted);
+      }
     }
+    // Where folders differ, each finding says what it counts as, and the rule what it is by itself.
+    severities.forEach(
+        (id, counted) -> {
+          if (counted.size() == 1) {
+            all.put(id, all.get(id).counted(counted.iterator().next()));
+          }
+        });
     return List.copyOf(all.values());
   }
 
   private List<PolicyFile> policies(PlanFile plan) {
     return options
         .policy()
-        .map(name -> List.of(new PolicyFile(here.resolve(name), name, true)))
+        .map(name -> List.of(new PolicyFile(here.resolve(name), name, Optional.empty())))
         .orElseGet(
             () ->
                 PolicyFiles.above(
@@ -195,6 +247,23 @@ final class Studios {
         }
       }
     }
+    for (LimitConflicts.Conflict conflict : LimitConflicts.of(builtIn, files)) {
+      Problem p = conflict.problem();
+      policies.stream()
+          .filter(file -> file.name().equals(conflict.file()))
+          .findFirst()
+          .ifPresent(
+              file ->
+                  wrong(
+                      file,
+                      file.name()
+                          + ":"
+                          + p.position()
+                          + ": "
+                          + p.path().text()
+                          + ": "
+                          + p.message()));
+    }
     return new Checker(
         files.isEmpty() ? Studio.plain(builtIn) : Studio.of(builtIn, files), book, bounds);
   }
@@ -211,7 +280,7 @@ final class Studios {
   /** True if they are run: because the user named the policy, or their folder. */
   private boolean ownRules(PolicyFile file, String folder, Map<Path, String> folders) {
     try {
-      Path path = file.path().toAbsolutePath().resolveSibling(folder).normalize();
+      Path path = FileNames.resolve(file.path().toAbsolutePath().getParent(), folder).normalize();
       String name = file.folderName().isEmpty() ? folder : file.folderName() + "/" + folder;
       if (folders.keySet().stream().anyMatch(f -> f.toAbsolutePath().normalize().equals(path))) {
         return true;
@@ -248,10 +317,12 @@ final class Studios {
           files.addAll(
               RuleFolder.read(folder.getKey(), folder.getValue(), PolicyReader.families()));
         }
-        OwnRules own = OwnRules.of(files, new RuleCache(options.cache(here)));
+        RuleCache cache = new RuleCache(options.cache(here), StudioOptions.cacheKey(here));
+        OwnRules own = OwnRules.of(files, cache);
         book = rules.with(own, options.seconds());
       } catch (RuleMistakes e) {
         e.all().stream().map(RuleMistake::text).forEach(wrong::add);
+        unread |= e.unread();
       }
     }
     rulebooks.put(key, book);
@@ -262,40 +333,24 @@ final class Studios {
     return texts.computeIfAbsent(
         file.path(),
         path -> {
+          Optional<String> odd = file.odd();
+          if (odd.isPresent()) {
+            return unread(file, odd.get());
+          }
           try (InputStream in = Files.newInputStream(path)) {
             return in.readNBytes(bounds.bytes() + 1);
+          } catch (NoSuchFileException e) {
+            wrong(file, file.name() + ": no such file");
+            return UNREAD;
           } catch (IOException e) {
-            wrong(file, file.name() + ": this policy can't be read");
-            return "studio: unread".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+            return unread(file, FileTrouble.of(e));
           }
         });
   }
 
-  /** Rules that lie beside plans may come from anybody. */
-  private void noteRules(Path folder) {
-    for (Path place : List.of(folder, folder.resolve("rules"))) {
-      if (ruleFolders.stream().noneMatch(place::startsWith) && first(place).isPresent()) {
-        notes.add(
-            place.getFileName()
-                + "/"
-                + first(place).get().getFileName()
-                + ": rules that lie beside plans are ignored; --rules or a policy names rules to"
-                + " run");
-      }
-    }
-  }
-
-  private static Optional<Path> first(Path folder) {
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
-      List<Path> rules = new ArrayList<>();
-      for (Path file : files) {
-        if (RuleFolder.isRuleFile(file)) {
-          rules.add(file);
-        }
-      }
-      return rules.stream().sorted().findFirst();
-    } catch (IOException | RuntimeException e) {
-      return Optional.empty();
-    }
+  private byte[] unread(PolicyFile file, String why) {
+    wrong(file, file.name() + ": this policy can't be read: " + why);
+    unread |= file.given();
+    return UNREAD;
   }
 }

@@ -3,6 +3,8 @@ package strikeoff.cli;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -25,17 +27,25 @@ record Surroundings(
     Path folder,
     int cores) {
 
+  /** Most plans need a few MB; where there is less than this for each, a large one takes it all. */
+  private static final long MEMORY_FOR_A_PLAN = 40L << 20;
+
   private static final int USUAL_WIDTH = 80;
   private static final int LEAST_WIDTH = 20;
   private static final int MOST_WIDTH = 200;
 
   Surroundings {
-    environment = Map.copyOf(environment);
+    // Names that the platform's charset can't tell apart come as one.
+    environment = Collections.unmodifiableMap(new HashMap<>(environment));
   }
 
-  /** Plans in work at a time: one more than can run, so that no core waits for the next one. */
+  /**
+   * Plans in work at a time: one more than can run, so that no core waits for the next one, unless
+   * there is too little memory for several.
+   */
   int plansAtOnce() {
-    return cores + 1;
+    long fitting = Runtime.getRuntime().maxMemory() / MEMORY_FOR_A_PLAN;
+    return (int) Math.max(1, Math.min(cores + 1, fitting));
   }
 
   /** Columns to write in: {@code COLUMNS}, within reason, else 80. */
@@ -56,6 +66,6 @@ record Surroundings(
 
   /** A path as the user names it, from the folder the program runs in. */
   Path resolve(String path) {
-    return folder.resolve(path);
+    return FileNames.resolve(folder, path);
   }
 }

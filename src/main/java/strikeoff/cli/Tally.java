@@ -2,8 +2,11 @@ package strikeoff.cli;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.findings.Finding;
@@ -16,41 +19,79 @@ final class Tally {
 
   private final Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
   private final Map<Severity, Integer> findings = new EnumMap<>(Severity.class);
-  private int faults;
+  private final Set<Severity> open = EnumSet.noneOf(Severity.class);
+  private int accepted;
+  private int failedRules;
   private int plans;
 
-  void add(Checked checked) {
-    List<Severity> severities = List.of();
-    int failed = 0;
-    if (checked instanceof Checked.Judged judged) {
-      severities = judged.findings().stream().map(Finding::severity).toList();
-      failed = judged.faults().size();
+  /**
+   * What of a plan is counted.
+   *
+   * @param severities of its findings
+   * @param open those of findings that it doesn't accept
+   * @param accepted stops that it accepts
+   * @param failed rules that failed on it
+   */
+  record Counted(
+      Verdict verdict, List<Severity> severities, Set<Severity> open, int accepted, int failed) {
+
+    static Counted of(Checked checked) {
+      if (!(checked instanceof Checked.Judged judged)) {
+        return new Counted(checked.verdict(), List.of(), Set.of(), 0, 0);
+      }
+      return new Counted(
+          judged.verdict(),
+          judged.findings().stream().map(Finding::severity).toList(),
+          judged.findings().stream()
+              .filter(f -> f.accepted().isEmpty())
+              .map(Finding::severity)
+              .collect(Collectors.toSet()),
+          judged.acceptedStops(),
+          judged.failedRules().size());
     }
-    add(checked.verdict(), severities, failed);
+
+    static Counted of(Outcome plan) {
+      return new Counted(
+          plan.verdict(),
+          plan.findings().stream().map(Found::severity).toList(),
+          plan.findings().stream()
+              .filter(f -> f.accepted().isEmpty())
+              .map(Found::severity)
+              .collect(Collectors.toSet()),
+          (int)
+              plan.findings().stream()
+                  .filter(f -> f.severity() == Severity.STOP && !f.blocks())
+                  .count(),
+          plan.failedRules().size());
+    }
   }
 
   void add(Outcome plan) {
-    add(
-        plan.verdict(),
-        plan.findings().stream().map(Found::severity).toList(),
-        plan.faults().size());
+    add(Counted.of(plan));
   }
 
-  private void add(Verdict verdict, List<Severity> severities, int failed) {
+  void add(Counted plan) {
     plans++;
-    verdicts.merge(verdict, 1, Integer::sum);
-    severities.forEach(s -> findings.merge(s, 1, Integer::sum));
-    faults += failed;
+    verdicts.merge(plan.verdict(), 1, Integer::sum);
+    plan.severities().forEach(s -> findings.merge(s, 1, Integer::sum));
+    open.addAll(plan.open());
+    accepted += plan.accepted();
+    failedRules += plan.failed();
   }
 
   /** The worst of the plans, a failed rule counting as a fault of the tool. */
   Exit exit() {
     List<Exit> exits = new ArrayList<>();
     verdicts.keySet().forEach(v -> exits.add(Exit.of(v)));
-    if (faults > 0) {
+    if (failedRules > 0) {
       exits.add(Exit.FAULT);
     }
     return Exit.worst(exits);
+  }
+
+  /** Severities of findings that no plan accepts. */
+  Set<Severity> open() {
+    return Set.copyOf(open);
   }
 
   /** Two lines at most: plans by verdict, findings by severity. */
@@ -58,10 +99,17 @@ final class Tally {
     List<String> byVerdict = new ArrayList<>();
     verdicts.forEach((verdict, count) -> byVerdict.add(count + " " + verdict.text()));
     List<String> lines = new ArrayList<>();
-    lines.add(counted(plans, "plan", "plans") + ": " + String.join(", ", byVerdict));
+    String counted = counted(plans, "plan", "plans");
+    lines.add(plans == 0 ? counted : counted + ": " + String.join(", ", byVerdict));
     if (!findings.isEmpty()) {
       List<String> parts = new ArrayList<>();
-      add(parts, Severity.STOP, "stop", "stops");
+      int stops = findings.getOrDefault(Severity.STOP, 0);
+      if (stops > accepted) {
+        parts.add(counted(stops - accepted, "stop", "stops"));
+      }
+      if (accepted > 0) {
+        parts.add(counted(accepted, "accepted stop", "accepted stops"));
+      }
       add(parts, Severity.RISK, "risk", "risks");
       add(parts, Severity.ADVICE, "piece of advice", "pieces of advice");
       lines.add("found: " + String.join(", ", parts));

@@ -7,7 +7,7 @@ import picocli.CommandLine.Model.OptionSpec;
 final class Usual {
 
   private final OptionSpec colour =
-      Options.value(
+      Options.oneOf(
           Colour.class,
           "--color",
           "WHEN",

@@ -11,24 +11,31 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.check.FileTrouble;
+import strikeoff.cli.PlanFiles.Found;
 import strikeoff.cli.PlanFiles.PlanFile;
 import strikeoff.plan.Bounds;
 
-/** Checks the plans of a folder again whenever one is saved, or what they are judged by. */
+/** Checks a plan, or those of a folder, again whenever one is saved, or what they are judged by. */
 final class WatchCommand implements Command {
 
   private final Surroundings here;
 
+  /** How a watch ends that can't begin, since what judges can't be read. */
+  private Exit unjudged = Exit.FAULT;
+
   /** Notes are told once, not with every save. */
   private final Set<String> told = new HashSet<>();
 
-  private final PositionalParamSpec folder = Options.optional("FOLDER", "plans");
+  private final PositionalParamSpec folder =
+      Options.optional(
+          "FOLDER|PLAN", "plans", "The folder, or a single plan; without it, the folder plans.");
 
   private final OptionSpec reports =
       Options.word(
           "--reports",
           "DIR",
-          "Keep an HTML report of each plan and an index in this folder up to date.");
+          "Keep an HTML report of each plan and an index in this folder up to date. Pages that earlier"
+              + " runs wrote there go.");
 
   private final OptionSpec rounds =
       Options.words("End after so many rounds of checks, the first one included.", "N", "--rounds")
@@ -53,8 +60,8 @@ final class WatchCommand implements Command {
       Options.command(
           this,
           "watch",
-          "Checks a folder's plans, and each of them again whenever it, its policy or an own rule is"
-              + " saved.");
+          "Checks a plan or a folder's plans, and each again whenever it, its policy or an own rule"
+              + " is saved: tells when, and what changed since the last time. Ctrl-C ends it.");
 
   WatchCommand(Surroundings here) {
     this.here = here;
@@ -67,9 +74,10 @@ final class WatchCommand implements Command {
     usual.addTo(spec);
     Options.exits(
         spec,
-        "0:it was interrupted, or the rounds are done",
-        Exit.WRONG_USAGE,
-        "4:the folder can't be watched");
+        "0:the rounds are done",
+        Exit.WRONG_POLICY,
+        "4:the tool failed, the folder can't be watched, or a file could not be read or written",
+        "130:it was interrupted (Ctrl-C)");
   }
 
   @Override
@@ -86,11 +94,23 @@ final class WatchCommand implements Command {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
     }
     Watched watched = new Watched(here, studioOptions, folder, maxPlans);
-    List<String> wrong = watched.look().wrong();
-    if (!wrong.isEmpty()) {
-      wrong.forEach(w -> Complaint.say(here, w));
+    Found found = watched.look();
+    if (!found.wrong().isEmpty()) {
+      found.wrong().forEach(w -> Complaint.say(here, w));
       return Exit.USAGE.code();
     }
+    Overwriting.refusal(
+            here,
+            List.of(),
+            reports
+                .map(r -> new ReportFolder(here.resolve(r)))
+                .map(r -> r.files(ReportFolder.names(found.plans()).values()))
+                .orElse(List.of()),
+            found.plans().stream().map(PlanFile::path).toList())
+        .ifPresent(
+            why -> {
+              throw new ParameterException(spec.commandLine(), why);
+            });
     try (SavedFiles saved = new SavedFiles(here.resolve(folder))) {
       saved.watch(watched.besides());
       return watch(
@@ -98,7 +118,7 @@ final class WatchCommand implements Command {
           watched,
           saved);
     } catch (IOException e) {
-      Complaint.say(here, folder + ": this folder can't be watched: " + FileTrouble.of(e));
+      Complaint.say(here, folder + ": this can't be watched: " + FileTrouble.of(e));
       return Exit.FAULT.code();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -117,7 +137,8 @@ final class WatchCommand implements Command {
     boolean greeted = false;
     for (int round = 1; ; ) {
       Watched.Changed changed = watched.changed();
-      owed.addAll(changed.saved());
+      owed.addAll(changed.due());
+      watched.look().closed().stream().filter(told::add).forEach(c -> Complaint.say(here, c));
       if (changed.judging() || studios.isEmpty()) {
         studios = studios(changed.all());
       }
@@ -125,7 +146,7 @@ final class WatchCommand implements Command {
         // What was saved while rules were broken is still to be checked.
         owed.retainAll(changed.all());
         List<PlanFile> due = changed.all().stream().filter(owed::contains).toList();
-        boolean written = run.round(changed.all(), due, studios.get());
+        boolean written = run.round(changed.all(), due, changed.what(), studios.get());
         owed.clear();
         if (round == 1 && !written) {
           return Exit.FAULT.code();
@@ -135,7 +156,7 @@ final class WatchCommand implements Command {
         }
         round++;
       } else if (round == 1) {
-        return Exit.USAGE.code();
+        return unjudged.code();
       }
       if (!greeted) {
         greeted = true;
@@ -163,6 +184,7 @@ final class WatchCommand implements Command {
     studios.wrong().forEach(w -> Complaint.say(here, w));
     studios.notes().stream().filter(told::add).forEach(note -> Complaint.say(here, note));
     here.err().flush();
+    unjudged = studios.exit();
     return studios.wrongForAll().isEmpty() ? Optional.of(studios) : Optional.empty();
   }
 }

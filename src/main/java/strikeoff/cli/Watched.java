@@ -18,6 +18,8 @@ import strikeoff.cli.PlanFiles.PlanFile;
  */
 final class Watched {
 
+  private static final int MOST_NAMED = 3;
+
   private final Surroundings here;
   private final String folder;
   private final int most;
@@ -35,10 +37,11 @@ final class Watched {
    * What there is now.
    *
    * @param all every plan, in their order
-   * @param saved those to be checked again
+   * @param due those to be checked again
    * @param judging true if policies or own rules changed
+   * @param what was saved, came, went, or is judged by something else, a line each
    */
-  record Changed(List<PlanFile> all, List<PlanFile> saved, boolean judging) {}
+  record Changed(List<PlanFile> all, List<PlanFile> due, boolean judging, List<String> what) {}
 
   /**
    * Files by what would tell that they were written again.
@@ -64,16 +67,40 @@ final class Watched {
 
   Changed changed() {
     State now = state();
-    List<PlanFile> saved = new ArrayList<>();
+    List<PlanFile> due = new ArrayList<>();
+    List<String> fresh = new ArrayList<>();
+    List<String> saved = new ArrayList<>();
+    List<String> judged = new ArrayList<>();
     for (PlanFile plan : now.plans().keySet()) {
-      if (!now.plans().get(plan).equals(known.plans().get(plan))
-          || !now.judged().get(plan).equals(known.judged().get(plan))) {
-        saved.add(plan);
+      boolean written = !now.plans().get(plan).equals(known.plans().get(plan));
+      if (written || !now.judged().get(plan).equals(known.judged().get(plan))) {
+        due.add(plan);
+        List<String> kind = !known.plans().containsKey(plan) ? fresh : written ? saved : judged;
+        kind.add(plan.name());
       }
     }
+    List<String> gone =
+        known.plans().keySet().stream()
+            .filter(plan -> !now.plans().containsKey(plan))
+            .map(PlanFile::name)
+            .toList();
     boolean judging = !now.judged().equals(known.judged());
     known = now;
-    return new Changed(List.copyOf(now.plans().keySet()), saved, judging);
+    List<String> what = new ArrayList<>();
+    told("new", fresh, what);
+    told("saved", saved, what);
+    told("judged by what was saved", judged, what);
+    told("gone", gone, what);
+    return new Changed(List.copyOf(now.plans().keySet()), due, judging, what);
+  }
+
+  /** A few by name, more of them by number. */
+  private static void told(String kind, List<String> plans, List<String> what) {
+    if (plans.size() > MOST_NAMED) {
+      what.add(kind + ": " + plans.size() + " plans");
+    } else if (!plans.isEmpty()) {
+      what.add(kind + ": " + String.join(", ", plans));
+    }
   }
 
   private State state() {

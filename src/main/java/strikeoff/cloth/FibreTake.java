@@ -10,17 +10,28 @@ import strikeoff.units.Share;
  * How much of a reactive dye the printed cloth takes, as a share of what cotton takes.
  *
  * @param takes sum over the fibres of their share times what they take
+ * @param dyeable share of its mass in fibres that take any, whatever that is
  * @param blend the fibres with their shares, in words
  * @param resisting fibres that take none or less of it
+ * @param protein fibres such as silk and wool, which take the dye otherwise than cotton
+ * @param strongest how many times as strong as usual a paste may be mixed
  * @param dyes the dye pastes that are printed
  * @param path of the fibres
  */
 public record FibreTake(
-    Share takes, String blend, List<String> resisting, List<String> dyes, PlanPath path)
+    Share takes,
+    Share dyeable,
+    String blend,
+    List<String> resisting,
+    List<String> protein,
+    List<String> dyes,
+    double strongest,
+    PlanPath path)
     implements Evidence {
 
   public FibreTake {
     resisting = List.copyOf(resisting);
+    protein = List.copyOf(protein);
     dyes = List.copyOf(dyes);
   }
 
@@ -30,6 +41,32 @@ public record FibreTake(
    */
   public Ratio stronger() {
     return takes.fraction() > 0 ? new Ratio(Math.rint(20 / takes.fraction()) / 20) : new Ratio(1);
+  }
+
+  /** What can be done about it, as an instruction without a full stop. */
+  public String mending() {
+    String paint = "print with pigment paint, which doesn't depend on the fibre";
+    return stronger().value() <= strongest
+        ? "Mix the colours "
+            + stronger().text()
+            + " times as strong, look at a washed strike-off and accept this; or "
+            + paint
+        : "Take a cloth with less "
+            + String.join(" and ", resisting)
+            + ", or "
+            + paint
+            + ". Even mixed "
+            + new Ratio(strongest).text()
+            + " times as strong, which is as much as a paste bears, the dye comes out at "
+            + new Share(strongest * takes.fraction()).text();
+  }
+
+  /** What a strike-off may ask for, as an instruction without a full stop. */
+  public String trying() {
+    return "Look at a washed strike-off, mix the colours up to "
+        + stronger().text()
+        + " times as strong by it, and accept this"
+        + (dyeable.fraction() < 1 ? ": fibres that take no dye stay as they are" : "");
   }
 
   /** How much paler than on cotton. */

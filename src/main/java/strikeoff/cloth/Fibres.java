@@ -3,7 +3,6 @@ package strikeoff.cloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
@@ -11,6 +10,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Phrase;
 import strikeoff.units.Share;
 
 /**
@@ -27,7 +27,7 @@ public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
           "How pale a blend comes out",
           "Each fibre takes dye in proportion to its share of the mass.",
           "Fibres of the table. Blends of unlike fibres may also look speckled, which is not reckoned.",
-          "suppliers' pages for which fibres take the dye; shares of wool and silk from memory");
+          "suppliers' pages for which fibres take the dye; no figure was found for wool and silk, which are taken as full");
 
   public Fibres {
     evidence = List.copyOf(evidence);
@@ -48,25 +48,46 @@ public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
     List<Evidence> evidence = new ArrayList<>();
     evidence.add(take);
     if (!plan.cloth().washed()) {
-      evidence.add(new UnscouredCloth(dyes, plan.cloth().path().key("washed")));
+      evidence.add(
+          new UnscouredCloth(
+              dyes,
+              plan.cloth().loomState(),
+              plan.cloth().path().key(plan.cloth().loomState() ? "loom-state" : "washed")));
     }
     return new Fibres(Optional.of(take), evidence);
   }
 
   private static FibreTake take(Cloth cloth, List<String> dyes, Policy policy) {
     double takes = 0;
+    double dyeable = 0;
     List<String> resisting = new ArrayList<>();
+    List<String> protein = new ArrayList<>();
     for (var fibre : cloth.fibres().entrySet()) {
       double share = policy.fibre(fibre.getKey()).takesDye().fraction();
       takes += share * fibre.getValue().fraction();
+      dyeable += share > 0 ? fibre.getValue().fraction() : 0;
       if (share < 1) {
         resisting.add(fibre.getKey());
       }
+      if (share > 0 && !policy.fibre(fibre.getKey()).cellulose()) {
+        protein.add(fibre.getKey());
+      }
     }
-    String blend =
-        cloth.fibres().entrySet().stream()
-            .map(f -> f.getValue().text() + " " + f.getKey())
-            .collect(Collectors.joining(", "));
-    return new FibreTake(new Share(takes), blend, resisting, dyes, cloth.path().key("fibre"));
+    return new FibreTake(
+        new Share(takes),
+        new Share(dyeable),
+        blend(cloth),
+        resisting,
+        protein,
+        dyes,
+        policy.limit("cloth/strongest-mix").amount(),
+        cloth.path().key("fibre"));
+  }
+
+  /** As {@code silk}, or {@code 60 % cotton and 40 % polyester}. */
+  private static String blend(Cloth cloth) {
+    List<String> parts = new ArrayList<>();
+    cloth.fibres().forEach((fibre, share) -> parts.add(share.text() + " " + fibre));
+    return parts.size() == 1 ? cloth.fibres().keySet().iterator().next() : Phrase.list(parts);
   }
 }

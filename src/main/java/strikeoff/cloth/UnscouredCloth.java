@@ -8,9 +8,11 @@ import strikeoff.plan.PlanPath;
  * Dye on cloth that was not washed: its finish and its wax still lie on the fibre.
  *
  * @param dyes the dye pastes that are printed
+ * @param loomState true for cloth as it comes off the loom
  * @param path where the plan says whether the cloth was washed
  */
-public record UnscouredCloth(List<String> dyes, PlanPath path) implements Evidence {
+public record UnscouredCloth(List<String> dyes, boolean loomState, PlanPath path)
+    implements Evidence {
 
   public UnscouredCloth {
     dyes = List.copyOf(dyes);

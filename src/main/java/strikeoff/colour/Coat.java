@@ -8,11 +8,12 @@ package strikeoff.colour;
  * cover.
  *
  * @param onWhite its look on white cloth
- * @param hiding share of what lies under it that it hides; empty cover, 0, for a transparent paste,
- *     which adds its absorption instead
+ * @param hiding share of what lies under it that it hides
+ * @param tints true if the rest shows through it, false if it shows beside it, as through an opaque
+ *     film with gaps
  * @param strength how much of it is there, in proportion to the layer that gave {@code onWhite}
  */
-record Coat(Reflectance onWhite, double hiding, double strength) {
+record Coat(Reflectance onWhite, double hiding, boolean tints, double strength) {
 
   Coat {
     if (!(hiding >= 0 && hiding <= 1) || !(strength >= 0)) {
@@ -21,29 +22,32 @@ record Coat(Reflectance onWhite, double hiding, double strength) {
   }
 
   static Coat transparent(Reflectance onWhite) {
-    return new Coat(onWhite, 0, 1);
+    return translucent(onWhite, 0);
+  }
+
+  /** Hides a part and tints the rest. */
+  static Coat translucent(Reflectance onWhite, double hiding) {
+    return new Coat(onWhite, hiding, true, 1);
   }
 
   static Coat opaque(Reflectance onWhite, double hiding) {
-    return new Coat(onWhite, hiding, 1);
-  }
-
-  boolean isTransparent() {
-    return hiding == 0;
+    return new Coat(onWhite, hiding, false, 1);
   }
 
   Coat times(double factor) {
-    return new Coat(onWhite, hiding, strength * factor);
+    return new Coat(onWhite, hiding, tints, strength * factor);
   }
 
   /**
-   * The look of this coat over a surface. Transparent coats add K/S band by band (Kubelka–Munk,
-   * single constant), so their order changes nothing; an opaque one covers.
+   * The look of this coat over a surface. Where it tints, coats add K/S band by band (Kubelka–Munk,
+   * single constant), so the order of two that hide nothing changes nothing.
    */
   Reflectance over(Reflectance under) {
-    if (!isTransparent()) {
-      return under.hiddenBy(onWhite, Math.min(1, hiding * strength));
-    }
+    Reflectance beside = tints ? tinted(under) : under;
+    return hiding == 0 ? beside : beside.hiddenBy(onWhite, Math.min(1, hiding * strength));
+  }
+
+  private Reflectance tinted(Reflectance under) {
     return new Reflectance(
         added(under.red(), onWhite.red()),
         added(under.green(), onWhite.green()),

@@ -20,6 +20,7 @@ final class ColourFacts {
   private final Likeness likeness;
   private final List<Swatch> printed;
   private final List<Overprint> overprints;
+  private final double shows;
 
   ColourFacts(
       PrintPlan plan,
@@ -32,12 +33,20 @@ final class ColourFacts {
     this.plan = plan;
     this.palette = palette;
     this.printed = swatches.stream().filter(s -> !s.placements().isEmpty()).toList();
-    this.overprints = overprints;
-    this.likeness =
-        new Likeness(
-            printed,
-            policy.limit("order/told-apart").amount(),
-            policy.limit("media/most-pairs").amount());
+    this.shows = policy.limit("order/shows-from").amount();
+    double most = policy.limit("media/most-pairs").amount();
+    this.overprints = looked(overprints, most, printed.size());
+    this.likeness = new Likeness(printed, policy.limit("order/told-apart").amount(), most);
+  }
+
+  /**
+   * Each overprint is held against each colour: with a hundred colours in a design that is the cube
+   * of them, and so many overprints are looked at as make no more pairs than are looked at
+   * elsewhere. Nobody prints a tenth of that.
+   */
+  private static List<Overprint> looked(List<Overprint> all, double most, int colours) {
+    int count = (int) Math.min(all.size(), Math.max(1, most / Math.max(1, colours)));
+    return all.subList(0, count);
   }
 
   List<Evidence> all() {
@@ -52,28 +61,50 @@ final class ColourFacts {
     List<Evidence> facts = new ArrayList<>();
     for (Swatch swatch : printed) {
       Colour washed = palette.onGround(palette.softened(paste(swatch)));
-      Underlay.Standing standing = underlay.of(paste(swatch));
+      double difference = swatch.onGroundLab().difference(groundLab);
+      double washedDifference = Lab.of(washed).difference(groundLab);
+      double lighter = swatch.lightness() - groundLab.lightness();
+      boolean tooLight = palette.isTooLight(paste(swatch), swatch.lab(), groundLab);
+      boolean seen = Math.min(difference, washedDifference) >= shows && !tooLight;
+      // What is seen on the bare ground need not be looked for on other prints.
+      Underlay.Standing standing = seen ? Underlay.Standing.NONE : underlay.of(paste(swatch));
       facts.add(
           new ColourOnGround(
               swatch.paste(),
               swatch.transparent(),
+              paste(swatch).translucent(),
+              tooLight,
               swatch.named(),
               ground,
               swatch.onGround(),
+              palette.extremes(paste(swatch)),
               washed,
               Ratio.toTenth(swatch.lightness()),
               Ratio.toTenth(groundLab.lightness()),
-              Ratio.toTenth(swatch.lightness() - groundLab.lightness()),
-              Ratio.toTenth(swatch.onGroundLab().difference(groundLab)),
-              Ratio.toTenth(Lab.of(washed).difference(groundLab)),
+              Ratio.toTenth(lighter),
+              Ratio.toTenth(difference),
+              Ratio.toTenth(washedDifference),
               Ratio.toTenth(swatch.onGroundLab().difference(swatch.lab())),
               standing.over(),
               Ratio.toTenth(standing.difference()),
               palette.strengthening(paste(swatch)),
+              tooLight ? instead(paste(swatch)) : "",
               swatch.placements(),
               colourPath(swatch)));
     }
     return facts;
+  }
+
+  /** What shows in the place of a colour that is too light for the ground. */
+  private String instead(Paste paste) {
+    List<String> ways = new ArrayList<>();
+    palette
+        .showsOnPaler(paste)
+        .ifPresent(
+            least -> ways.add("a ground of L* " + least + (least < 100 ? " or lighter" : "")));
+    ways.add("an opaque paint for this colour");
+    palette.showsDeeper(paste).ifPresent(most -> ways.add("a colour of L* " + most + " or darker"));
+    return String.join(", or ", ways);
   }
 
   private List<Evidence> third() {

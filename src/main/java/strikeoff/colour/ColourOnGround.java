@@ -9,8 +9,11 @@ import strikeoff.units.Ratio;
 /**
  * How a printed paste stands out from the cloth's ground.
  *
+ * @param translucent true for paint of no opaque grade, which hides a part of what lies under it
+ * @param tooLight true for a colour lighter than the ground that comes out as a shade of it
  * @param named the plan's colour
  * @param look estimate of it on this ground, wet
+ * @param extremes that look at the least and at the most that it hides
  * @param washed estimate of it on this ground after wash-off, on a fibre that takes the dye whole
  * @param lightness L* of the named colour
  * @param groundLightness L* of the ground
@@ -18,17 +21,22 @@ import strikeoff.units.Ratio;
  * @param difference CIEDE2000 between {@code look} and the ground
  * @param washedDifference CIEDE2000 between {@code washed} and the ground
  * @param missed CIEDE2000 between {@code look} and the named colour
- * @param over the pastes that it lies on wherever it is printed, if it is a covering colour; then
- *     the ground need not be what it stands out from
- * @param differenceOver CIEDE2000 between it and what it lies on; 0 if it lies on the ground
+ * @param over the pastes that it lies on wherever it is printed, if it isn't seen on the ground;
+ *     then the ground need not be what it stands out from
+ * @param differenceOver CIEDE2000 between it and what it lies on; 0 if it lies on the ground, if it
+ *     is seen there, or if it is transparent and nothing that covers lies under it
  * @param strengthening how much stronger it would have to be mixed to show after wash-off, in words
+ * @param instead what would show, in words; empty unless it is too light
  */
 public record ColourOnGround(
     String paste,
     boolean transparent,
+    boolean translucent,
+    boolean tooLight,
     Colour named,
     Colour ground,
     Colour look,
+    List<Colour> extremes,
     Colour washed,
     Ratio lightness,
     Ratio groundLightness,
@@ -39,12 +47,23 @@ public record ColourOnGround(
     List<String> over,
     Ratio differenceOver,
     String strengthening,
+    String instead,
     List<String> marks,
     PlanPath path)
     implements Evidence {
 
   public ColourOnGround {
+    extremes = List.copyOf(extremes);
     over = List.copyOf(over);
     marks = List.copyOf(marks);
+  }
+
+  /** How it comes out on the ground, in words: one colour, or from one to another. */
+  public String looks() {
+    String least = extremes.get(0).hex();
+    String most = extremes.get(1).hex();
+    return least.equals(most)
+        ? "about as " + look.hex()
+        : "somewhere from " + least + " to " + most;
   }
 }

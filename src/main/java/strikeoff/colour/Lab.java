@@ -43,6 +43,11 @@ public record Lab(double lightness, double a, double b) {
     return degrees < 0 ? degrees + 360 : degrees;
   }
 
+  /** CIELAB difference of 1976, the one of the grey scales of ISO 105-A02 and A03. */
+  public double distance(Lab other) {
+    return Math.hypot(Math.hypot(lightness - other.lightness, a - other.a), b - other.b);
+  }
+
   /** CIEDE2000 difference; 1 is about what a trained eye just sees side by side. */
   public double difference(Lab other) {
     return Ciede2000.between(this, other);

@@ -36,6 +36,10 @@ public record Overprint(
     ABSORPTIONS_ADD(
         "estimate: K/S of both pastes and the ground added in three bands (Kubelka–Munk, single"
             + " constant); the order of printing changes nothing in it"),
+    /** The upper one hides a part and tints the rest. */
+    UPPER_HIDES_A_PART(
+        "estimate: translucent paint hides the policy's usual share of what lies under it and tints"
+            + " the rest"),
     /** The upper one covers. */
     UPPER_HIDES("estimate: the upper paint hides a stated share of what lies under it");
 

@@ -1,10 +1,13 @@
 package strikeoff.colour;
 
+import java.util.List;
+import java.util.OptionalInt;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.policy.Policy;
+import strikeoff.units.Range;
 import strikeoff.units.Ratio;
 
 /** Mixes the looks of pastes on one cloth, by the policy's shares of hiding and of softening. */
@@ -12,6 +15,10 @@ final class Palette {
 
   private final Reflectance ground;
   private final double hiding;
+  private final Range translucent;
+  private final double mostLighter;
+  private final double veryDark;
+  private final double fairlyDark;
   private final double kept;
   private final double taken;
   private final double shown;
@@ -21,6 +28,14 @@ final class Palette {
   Palette(Cloth cloth, Policy policy) {
     ground = Reflectance.of(cloth.ground());
     hiding = policy.limit("order/hiding-share").amount();
+    translucent =
+        new Range(
+            policy.limit("order/translucent-hides-least").amount(),
+            policy.limit("order/translucent-hides-usual").amount(),
+            policy.limit("order/translucent-hides-most").amount());
+    mostLighter = policy.limit("order/lighter-than-ground").amount();
+    veryDark = policy.limit("order/very-dark").amount();
+    fairlyDark = policy.limit("order/fairly-dark").amount();
     kept = 1 - policy.limit("order/softening").amount();
     shown = policy.limit("order/shows-from").amount();
     strongest = policy.limit("order/strongest-mix").amount();
@@ -42,13 +57,96 @@ final class Palette {
   }
 
   Coat wet(Paste paste) {
-    Reflectance onWhite = Reflectance.of(paste.colour());
-    return paste.transparent() ? Coat.transparent(onWhite) : Coat.opaque(onWhite, hiding);
+    return coat(paste, hides(paste).best());
+  }
+
+  /** Its look on the ground at the least and at the most that it hides, wet. */
+  List<Colour> extremes(Paste paste) {
+    Range hides = hides(paste);
+    return List.of(onGround(coat(paste, hides.low())), onGround(coat(paste, hides.high())));
+  }
+
+  /** The same paste mixed to another colour. */
+  Coat wet(Paste paste, Reflectance own) {
+    return coat(paste, own, hides(paste).best());
+  }
+
+  private static Coat coat(Paste paste, double hides) {
+    return coat(paste, Reflectance.of(paste.colour()), hides);
+  }
+
+  private static Coat coat(Paste paste, Reflectance own, double hides) {
+    return paste.transparent() ? Coat.translucent(own, hides) : Coat.opaque(own, hides);
+  }
+
+  /** The share of what lies under it that it hides: of dye nothing. */
+  private Range hides(Paste paste) {
+    if (paste.translucent()) {
+      return translucent;
+    }
+    return Range.exactly(paste.transparent() ? 0 : hiding);
+  }
+
+  /** As if it were of an opaque grade. */
+  Coat opaque(Paste paste) {
+    return Coat.opaque(Reflectance.of(paste.colour()), hiding);
+  }
+
+  /**
+   * True for a colour lighter than what lies under it that comes out as a shade of that: one that
+   * hides nothing, or hides too little of something very dark.
+   */
+  boolean isTooLight(Paste paste, Lab own, Lab under) {
+    return isLighter(paste, own, under) && (!paste.translucent() || under.lightness() <= veryDark);
+  }
+
+  /** True for a translucent colour lighter than what lies under it, where that is not very dark. */
+  boolean isDulled(Paste paste, Lab own, Lab under) {
+    return isLighter(paste, own, under) && !isTooLight(paste, own, under);
+  }
+
+  private boolean isLighter(Paste paste, Lab own, Lab under) {
+    return paste.transparent() && own.lightness() - under.lightness() > mostLighter;
   }
 
   /** What wash-off leaves on a fibre that takes dye whole. */
   Coat softened(Paste paste) {
-    return paste.medium() == Medium.DYE ? wet(paste).times(kept) : wet(paste);
+    return softened(paste, wet(paste));
+  }
+
+  private Coat softened(Paste paste, Coat wet) {
+    return paste.medium() == Medium.DYE ? wet.times(kept) : wet;
+  }
+
+  /** L* up to which a deeper tone of a paste's colour shows on the ground, wet and washed. */
+  OptionalInt showsDeeper(Paste paste) {
+    Lab below = Lab.of(ground);
+    return Tones.deeper(
+        paste.colour(),
+        tone -> {
+          Coat coat = wet(paste, tone);
+          return showsOn(below, coat, ground)
+              && showsOn(below, softened(paste, coat), ground)
+              && !isTooLight(paste, Lab.of(tone), below);
+        });
+  }
+
+  /** L* from which on a paler ground lets the paste show, wet and washed, and not dull. */
+  OptionalInt showsOnPaler(Paste paste) {
+    return Tones.paler(
+        ground,
+        paler -> {
+          Lab below = Lab.of(paler);
+          return showsOn(below, wet(paste), paler)
+              && showsOn(below, softened(paste), paler)
+              && !isTooLight(paste, Lab.of(paste.colour()), below)
+              && !(isDulled(paste, Lab.of(paste.colour()), below)
+                  && below.lightness() < fairlyDark);
+        });
+  }
+
+  private boolean showsOn(Lab below, Coat coat, Reflectance under) {
+    return Lab.of(coat.over(under).colour()).difference(below) >= shown;
   }
 
   /** What wash-off leaves on this cloth: on a blend, only its dyeable share holds any. */
@@ -66,7 +164,7 @@ final class Palette {
 
   /** How much stronger a paste must be mixed to show on the ground after wash-off, in words. */
   String strengthening(Paste paste) {
-    if (!paste.transparent()) {
+    if (!paste.transparent() || paste.translucent()) {
       return "no stronger mix of it would show";
     }
     Lab groundLab = Lab.of(ground);

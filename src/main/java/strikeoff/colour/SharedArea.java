@@ -2,6 +2,7 @@ package strikeoff.colour;
 
 import strikeoff.plan.Design.Separation;
 import strikeoff.units.Area;
+import strikeoff.units.Length;
 
 /**
  * How much two separations of a design can lie over each other, as far as their rectangles and
@@ -36,7 +37,7 @@ record SharedArea(Area least, Area expected, Area most) {
   }
 
   private static double common(double from, double length, double otherFrom, double otherLength) {
-    return Math.max(
-        0, Math.min(from + length, otherFrom + otherLength) - Math.max(from, otherFrom));
+    double shared = Math.min(from + length, otherFrom + otherLength) - Math.max(from, otherFrom);
+    return shared <= Length.TOLERANCE ? 0 : shared;
   }
 }

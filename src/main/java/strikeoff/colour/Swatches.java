@@ -35,12 +35,13 @@ public record Swatches(
       new Basis(
           "Colours on the cloth, overprints and softening",
           "A paste's named colour is its look on white cloth. Transparent pastes add K/S in three"
-              + " broad bands (Kubelka–Munk, single constant); paint covers. After wash-off a share"
-              + " of the dye is left.",
+              + " broad bands (Kubelka–Munk, single constant). Translucent paint hides a part of what lies"
+              + " under it and tints the rest, opaque paint covers. After wash-off a share of the dye is"
+              + " left.",
           "Even cover and dyes that share a cloth; no match for a dye lot, a light or a weave. For the"
               + " eye only: print a strike-off.",
-          "Kubelka & Munk 1931; IEC 61966-2-1; CIEDE2000 by Sharma & al. 2005; the share left is"
-              + " common practice, no source");
+          "Kubelka & Munk 1931; IEC 61966-2-1; CIEDE2000 by Sharma & al. 2005; the shares that"
+              + " paint hides are from memory, the share left is common practice, no source");
 
   public Swatches {
     swatches = List.copyOf(swatches);
@@ -84,7 +85,7 @@ public record Swatches(
         new ColourFacts(
                 plan,
                 palette,
-                new Underlay(plan, layout, palette, policy.limit("media/most-pairs").amount()),
+                new Underlay(plan, layout, palette, policy),
                 policy,
                 swatches,
                 overprints)
@@ -97,6 +98,13 @@ public record Swatches(
         .filter(s -> s.paste().equals(paste))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no paste " + paste));
+  }
+
+  private static Overprint.Model model(Paste upper) {
+    if (upper.translucent()) {
+      return Overprint.Model.UPPER_HIDES_A_PART;
+    }
+    return upper.transparent() ? Overprint.Model.ABSORPTIONS_ADD : Overprint.Model.UPPER_HIDES;
   }
 
   private static List<Overprint> overprints(Design design, PrintPlan plan, Palette palette) {
@@ -119,9 +127,7 @@ public record Swatches(
                   upper.name(),
                   palette.onGround(palette.wet(lower), palette.wet(upper)),
                   palette.onGround(palette.washed(lower), palette.washed(upper)),
-                  upper.transparent()
-                      ? Overprint.Model.ABSORPTIONS_ADD
-                      : Overprint.Model.UPPER_HIDES,
+                  model(upper),
                   shared.least(),
                   shared.expected(),
                   shared.most(),

@@ -13,12 +13,13 @@ import strikeoff.layout.Placement;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
 
 /**
- * What a covering paste lies on, and how far it stands out from that. On its own motif it lies on
- * every separation listed before it that it may share area with: the stencil decides where. On
- * another motif it lies if that one's image holds it wholly and is printed first, as what it is
- * anchored to is.
+ * What a paste lies on, and how far it stands out from that. On its own motif it lies on every
+ * separation listed before it that it may share area with: the stencil decides where. On another
+ * motif it lies if that one's image holds it wholly and is printed first, as what it is anchored to
+ * is. A transparent paste is helped by covering ones only, such as a white printed and dried first.
  */
 final class Underlay {
 
@@ -28,10 +29,10 @@ final class Underlay {
   private final Map<String, Integer> firstPrinted = new LinkedHashMap<>();
   private long left;
 
-  Underlay(PrintPlan plan, Layout layout, Palette palette, double mostPairs) {
+  Underlay(PrintPlan plan, Layout layout, Palette palette, Policy policy) {
     this.layout = layout;
     this.palette = palette;
-    this.left = (long) mostPairs;
+    this.left = (long) policy.limit("media/most-pairs").amount();
     index = new ClothIndex<>(layout.tube());
     layout.footprints().forEach(f -> index.add(f.image(), f));
     for (Step step : plan.run()) {
@@ -49,13 +50,10 @@ final class Underlay {
    *     least; 0 if it lies on the bare ground somewhere
    */
   record Standing(List<String> over, double difference) {
-    private static final Standing NONE = new Standing(List.of(), 0);
+    static final Standing NONE = new Standing(List.of(), 0);
   }
 
   Standing of(Paste paste) {
-    if (paste.transparent()) {
-      return Standing.NONE;
-    }
     Map<String, Double> differences = new LinkedHashMap<>();
     double least = Double.POSITIVE_INFINITY;
     for (Footprint footprint : layout.footprints()) {
@@ -77,6 +75,10 @@ final class Underlay {
 
   private double difference(Paste under, Paste paste) {
     Lab below = Lab.of(palette.onGround(palette.wet(under)));
+    if (paste.transparent()
+        && (under.transparent() || palette.isTooLight(paste, Lab.of(paste.colour()), below))) {
+      return 0;
+    }
     return Lab.of(palette.onGround(palette.wet(under), palette.wet(paste))).difference(below);
   }
 

@@ -48,7 +48,7 @@ public final class Described {
     all.add(described.place());
     all.add(described.equipment());
     for (Step step : plan.run()) {
-      all.add(new StepTaken(step.number(), kind(step), step.title(), step.path()));
+      all.add(new StepTaken(step.number(), StepKinds.of(step), step.title(), step.path()));
       step.draughts()
           .forEach(
               (path, air) ->
@@ -86,7 +86,8 @@ public final class Described {
         p.name(),
         p.medium() == Medium.PAINT ? "paint" : "dye",
         p.medium() == Medium.PAINT,
-        p.group().orElse(""),
+        String.join(" and ", p.groups()),
+        p.groups(),
         p.alkaliInPaste(),
         p.amount().isPresent(),
         !p.recipe().isEmpty(),
@@ -179,7 +180,7 @@ public final class Described {
   }
 
   private void bath(Step step, List<Evidence> into) {
-    String kind = kind(step);
+    String kind = StepKinds.of(step);
     if (step instanceof Step.Fix fix) {
       into.add(new BathTaken(fix.number(), kind, fix.temperature(), fix.lasts(), fix.path()));
     } else if (step instanceof Step.Rinse r) {
@@ -189,19 +190,6 @@ public final class Described {
     } else if (step instanceof Step.HeatSet h) {
       into.add(new BathTaken(h.number(), kind, h.temperature(), h.lasts(), h.path()));
     }
-  }
-
-  private static String kind(Step step) {
-    if (step instanceof Step.Fix fix) {
-      return fix.how().text();
-    }
-    // The others are named by what they are: HeatSet, EndOfDay.
-    return switch (step.getClass().getSimpleName()) {
-      case "HeatSet" -> "heat-set";
-      case "EndOfDay" -> "end of day";
-      case "WashScreen" -> "wash screen";
-      default -> step.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
-    };
   }
 
   /** Days on which somebody works, by when the work begins. */

@@ -8,7 +8,8 @@ import strikeoff.plan.PlanPath;
  * A paste of the plan.
  *
  * @param medium dye or paint, as the plan says it
- * @param group the dye's reactive group; empty for paint
+ * @param group the dye's reactive group, or its groups joined by “and”; empty for paint
+ * @param groups the same one by one
  * @param ingredients what its recipe names, may be empty
  */
 public record PasteMixed(
@@ -16,6 +17,7 @@ public record PasteMixed(
     String medium,
     boolean paint,
     String group,
+    List<String> groups,
     boolean alkaliInside,
     boolean amountStated,
     boolean recipeStated,
@@ -25,6 +27,7 @@ public record PasteMixed(
     implements Evidence {
 
   public PasteMixed {
+    groups = List.copyOf(groups);
     ingredients = List.copyOf(ingredients);
   }
 }

@@ -1,127 +1,177 @@
 package strikeoff.drying;
 
-import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.stream.DoubleStream;
+import strikeoff.drying.Dried.Points;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Cloth;
-import strikeoff.plan.Medium;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Paste;
-import strikeoff.policy.Fibre;
+import strikeoff.plan.Room;
 import strikeoff.policy.Policy;
-import strikeoff.units.AirSpeed;
 import strikeoff.units.ArealMass;
+import strikeoff.units.Chance;
+import strikeoff.units.Share;
 import strikeoff.units.Span;
-import strikeoff.units.Temperature;
 
 /**
- * Drying on one cloth under one policy: what a film must lose, and how fast it goes in a given air.
+ * Drying on one cloth in one room under one policy: what a film must lose on each of the {@link
+ * Days}, and how fast it goes in a given air.
  *
- * <p>A film's water is its deposit times the medium's water share. Cloth takes up the medium's
- * share of it at once, but never more than its fibres hold; the rest shines on the surface.
- * Frame-safe is reached when a share of that surface water has gone, of dye partly into fibres that
- * still have room; lift-safe when a share of all water has gone, what lies in the cloth leaving at
- * a reduced rate. Physical parameters are policy limits {@code drying/…}; correlations and their
- * ranges are told at {@link DryingRate}.
+ * <p>A film's water is its deposit times the paste's share of water. The yarns soak up the mobile
+ * part of it, as far as they can hold it; the two ends meet smoothly, U = (x⁻³ + C⁻³)^(−⅓). The
+ * rest evaporates.
+ *
+ * <ul>
+ *   <li>Paint is frame-safe when the film on the cloth is so solid that nothing comes off: water
+ *       left D v (1/Φ − 1) with v the volume of solids in a gram of paint and Φ their share of the
+ *       film.
+ *   <li>Dye paste is frame-safe when no more of it is left outside the yarns than the hollows of
+ *       the printed face hold: a frame rests on the crowns of the yarns and touches nothing below.
+ *   <li>Lift-safe is reached when the cloth holds no more water, above what it holds in that air,
+ *       than a share of its mass; dry through when it feels dry to the hand, the last water leaving
+ *       ever more slowly.
+ * </ul>
+ *
+ * Every input is a limit {@code drying/…} with its spread.
  */
 public final class Drying {
 
+  private final Policy policy;
+  private final Cloth cloth;
+  private final Tried tried;
+  private final Air room;
+  private final Evaporation evaporation;
+  private final double holds;
+
+  /** By identity: films of one separation share what they need. */
+  private final Map<FilmNeed, Map<Air, Times>> inOneAir = new IdentityHashMap<>();
+
+  private final Map<FilmNeed, Map<Air, double[]>> rates = new IdentityHashMap<>();
+
+  private Drying(Policy policy, Cloth cloth, Room room) {
+    this.policy = policy;
+    this.cloth = cloth;
+    this.tried = Tried.of(policy);
+    this.room = tried.of(room);
+    this.evaporation = new Evaporation(policy);
+    double holds = 0;
+    for (Map.Entry<String, Share> fibre : cloth.fibres().entrySet()) {
+      holds += fibre.getValue().fraction() * policy.fibre(fibre.getKey()).uptake().fraction();
+    }
+    this.holds = holds;
+  }
+
+  public static Drying of(Cloth cloth, Room room, Policy policy) {
+    return new Drying(policy, cloth, room);
+  }
+
   /** What drying times rest on. */
-  public static final Basis BASIS =
-      new Basis(
-          "Drying times",
-          "Evaporation from saturated vapour pressure, humidity and air speed into air at sea level,"
-              + " the film cooled by it and warmed by room and table; the cloth takes up a share of"
-              + " the water at once, and goes on soaking up the sheen of dye. The range runs from a film that only air warms to one as warm"
-              + " as the air.",
-          new Temperature(Air.COLDEST_ROOM).text()
-              + " to "
-              + new Temperature(Air.HOTTEST_ROOM).text()
-              + " and up to "
-              + new AirSpeed(Air.FASTEST).text()
-              + ", cloth that lies flat and open. Outside, times are those of the nearest air"
-              + " inside, and a finding says so.",
-          "IAPWS-IF97; ASHRAE 2017 and Carrier; Shah 2014, from memory; Incropera; shares of water"
-              + " common practice, no source");
-
-  /** Of a wet stretch in m; the form of plate flow divides by it. */
-  private static final double SHORTEST = 1e-3;
-
-  private final Map<Medium, Parameters> parameters = new EnumMap<>(Medium.class);
-  private final double sideHeat;
-  private final double stretch;
-  private final double capacity;
-  private final Map<Air, Map<Medium, DryingRate>> rates = new HashMap<>();
-
-  private Drying(Policy policy, double capacity) {
-    for (Medium medium : Medium.values()) {
-      parameters.put(medium, Parameters.of(policy, medium));
-    }
-    this.sideHeat = policy.limit("drying/side-heat").amount();
-    this.stretch = Math.max(SHORTEST, policy.limit("drying/wet-stretch").amount() / 1000);
-    this.capacity = capacity;
+  public static Basis basis(Policy policy) {
+    Tried tried = Tried.of(policy);
+    return new Basis(
+        "Drying times",
+        "The heat balance of the wet film: air, radiation and table bring the heat that"
+            + " evaporation takes. Yarns soak up what they can hold; what a paint's film keeps"
+            + " must dry to touch, and dye paste must sink below the crowns of the yarns. Each"
+            + " time is given for "
+            + Days.COUNT
+            + " days that differ in deposit, hand, cloth and air: the time of an ordinary day, one"
+            + " that is undercut on "
+            + new Chance(quick(policy)).text()
+            + ", and one that is exceeded on "
+            + new Chance(1 - slow(policy)).text()
+            + ".",
+        tried.coldest().text()
+            + " to "
+            + tried.hottest().text()
+            + " and up to "
+            + tried.fastest().text()
+            + ", cloth that lies flat and open on a padded table. Outside, times are those of the"
+            + " nearest air inside, and a finding says so. The heat of a hair-dryer and of the sun"
+            + " is not counted, nor that wet prints make a small room damp.",
+        "IAPWS-IF97; VDI 2089 and Shah 2002 for air at rest; Chilton and Colburn 1934; how paste"
+            + " soaks in has no published source");
   }
 
-  public static Drying of(Cloth cloth, Policy policy) {
-    double pickUp = 0;
-    for (var fibre : cloth.fibres().entrySet()) {
-      Fibre known = policy.fibre(fibre.getKey());
-      pickUp += fibre.getValue().fraction() * known.waterPickUp().fraction();
-    }
-    return new Drying(policy, Math.max(0, pickUp * cloth.mass().gramsPerSquareMetre()));
+  /** Share of days that are quicker than what is called quick drying. */
+  private static double quick(Policy policy) {
+    return 1 - policy.limit("drying/wet-stop").amount();
   }
 
-  /** What a film of that paste must lose. */
-  public FilmNeed need(Paste paste, ArealMass deposit) {
-    Parameters p = parameters.get(paste.medium());
-    double water = Math.max(0, deposit.gramsPerSquareMetre()) * p.water;
-    double takenUp = Math.min(water * p.takenUp, capacity);
-    double surface = water - takenUp;
-    double toTouch = surface * p.touchDry;
-    double through = water * p.dryThrough;
-    double toLift = through <= surface ? through : surface + (through - surface) / p.rateFromCloth;
-    return new FilmNeed(
-        toTouch,
-        takenUp < capacity ? p.sinksIn : 0,
-        Math.max(toTouch, toLift),
-        paste.frameSafe(),
-        paste.liftSafe(),
-        p.cure);
+  /** Share of days that are quicker than what is called slow drying. */
+  private static double slow(Policy policy) {
+    return 1 - policy.limit("drying/wet-advice").amount();
   }
 
-  /** How fast a film of that medium dries in that air. */
-  public DryingRate rate(Medium medium, Air air) {
+  /** Where in the sorted days stand those that are told. */
+  Points points() {
+    return new Points(point(quick(policy)), point(0.5), point(slow(policy)));
+  }
+
+  /** Seconds; a film that takes longer never dries. */
+  long longest() {
+    double seconds = new Span(policy.limit("drying/never").amount()).seconds();
+    return (long) Math.min(seconds, Dried.NO_TIME - 1.0);
+  }
+
+  /** The room's own air. */
+  public Air room() {
+    return room;
+  }
+
+  /** The room's air where something else moves it. */
+  public Air moved(Draught draught) {
+    return tried.moved(room, draught);
+  }
+
+  /** Water that leaves a film of that need on each day, g/(m² h). */
+  double[] rates(FilmNeed need, Air air) {
     return rates
-        .computeIfAbsent(air, a -> new EnumMap<>(Medium.class))
+        .computeIfAbsent(need, n -> new HashMap<>())
         .computeIfAbsent(
-            medium, m -> DryingRate.in(air, parameters.get(m).activity, sideHeat, stretch));
+            air,
+            a -> {
+              double[] each =
+                  evaporation.rates(need.amounts().days(), a, need.amounts().activity());
+              return need.pace() == 1
+                  ? each
+                  : DoubleStream.of(each).map(r -> r * need.pace()).toArray();
+            });
   }
 
-  private record Parameters(
-      double water,
-      double takenUp,
-      double touchDry,
-      double sinksIn,
-      double dryThrough,
-      double rateFromCloth,
-      double activity,
-      Span cure) {
+  /** When a film is in each state if the air stays as it is. */
+  Times inOneAir(FilmNeed need, Air air, long longest) {
+    return inOneAir
+        .computeIfAbsent(need, n -> new HashMap<>())
+        .computeIfAbsent(
+            air,
+            a -> {
+              double[] rates = rates(need, a);
+              return Times.of(longest, day -> InOneAir.hours(need, day, rates[day]));
+            });
+  }
 
-    static Parameters of(Policy policy, Medium medium) {
-      String of = medium == Medium.DYE ? "-of-dye" : "-of-paint";
-      return new Parameters(
-          share(policy, "drying/water" + of),
-          share(policy, "drying/taken-up" + of),
-          share(policy, "drying/touch-dry" + of),
-          medium == Medium.DYE ? Math.max(0, policy.limit("drying/sinks-in-of-dye").amount()) : 0,
-          share(policy, "drying/dry-through" + of),
-          Math.max(0.01, share(policy, "drying/rate-from-cloth")),
-          share(policy, "drying/activity" + of),
-          new Span(Math.max(0, policy.limit("drying/cure" + of).amount())));
-    }
+  /** Index of the day that a share of all days undercut. */
+  static int point(double share) {
+    return (int) Math.round(Math.min(1, Math.max(0, share)) * (Days.COUNT - 1));
+  }
 
-    private static double share(Policy policy, String name) {
-      return Math.min(1, Math.max(0, policy.limit(name).amount()));
-    }
+  /**
+   * What a film of that paste must lose.
+   *
+   * @param deposit paste that all its pulls lay down, as expected
+   * @param weighed true if that was weighed on a strike-off rather than estimated
+   */
+  public FilmNeed need(Paste paste, ArealMass deposit, boolean weighed) {
+    Laid laid = laid(paste, deposit, weighed);
+    Laid piece = paste.strikeOff().map(s -> laid(paste, s.deposit(), true)).orElse(laid);
+    return new Measured(this, evaporation, tried, policy).need(paste, laid, piece);
+  }
+
+  private Laid laid(Paste paste, ArealMass deposit, boolean weighed) {
+    return new Laid(policy, cloth, holds, paste, deposit.gramsPerSquareMetre(), weighed);
   }
 }

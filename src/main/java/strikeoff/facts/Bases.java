@@ -21,20 +21,20 @@ public final class Bases {
   public static List<Basis> of(PrintPlan plan, Facts facts) {
     List<Basis> bases = new ArrayList<>();
     if (!facts.timeline().impressions().isEmpty()) {
-      bases.add(Drying.BASIS);
+      bases.add(Drying.basis(facts.policy()));
     }
     if (facts.pastes().uses().stream().anyMatch(use -> !use.measured())) {
-      bases.add(Mesh.BASIS);
+      bases.add(Mesh.basis(facts.policy()));
     }
     if (!facts.pastes().ages().isEmpty()) {
-      bases.add(Pastes.LIFE);
+      bases.add(Pastes.lifeBasis(facts.policy()));
     }
     if (facts.fixing().soaks().stream().anyMatch(soak -> soak.hasAlkali())) {
       bases.add(Fixing.PH);
       bases.add(Fixing.DISSOLVING);
     }
     if (facts.fixing().evidence().stream().anyMatch(FixTemperature.class::isInstance)) {
-      bases.add(Fixing.TIME);
+      bases.add(Fixing.timeBasis(facts.policy()));
     }
     if (facts.fibres().take().isPresent() && plan.cloth().fibres().size() > 1) {
       bases.add(Fibres.BASIS);

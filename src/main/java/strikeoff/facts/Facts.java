@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.bath.Fixing;
 import strikeoff.care.Care;
+import strikeoff.cloth.ClothMass;
 import strikeoff.cloth.Fibres;
 import strikeoff.colour.Swatches;
 import strikeoff.layout.Layout;
@@ -13,11 +14,13 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.screens.Screens;
 import strikeoff.sequence.Sequence;
+import strikeoff.timeline.Effort;
 import strikeoff.timeline.Timeline;
 
 /**
  * Everything derived from one plan, subject by subject. Nothing here says what is right or wrong.
  *
+ * @param policy that they were derived by
  * @param evidence the facts of all subjects that rules judge, in the order of derivation
  */
 public record Facts(
@@ -28,6 +31,7 @@ public record Facts(
     Fixing fixing,
     Fibres fibres,
     Care care,
+    Policy policy,
     List<Evidence> evidence) {
 
   public Facts {
@@ -36,11 +40,18 @@ public record Facts(
 
   /** Derives a plan's facts, each subject from the plan and the subjects before it. */
   public static Facts derive(PrintPlan plan, Policy policy) {
+    return derive(plan, policy, Effort.USUAL);
+  }
+
+  /**
+   * @param effort how much work the clock takes on
+   */
+  public static Facts derive(PrintPlan plan, Policy policy, Effort effort) {
     Layout layout = Layout.of(plan, policy);
     Swatches swatches = Swatches.of(plan, layout, policy);
-    Timeline timeline = Timeline.of(plan, layout, policy);
+    Timeline timeline = Timeline.of(plan, layout, policy, effort);
     Pastes pastes = Pastes.of(plan, timeline, policy);
-    Fixing fixing = Fixing.of(plan, timeline, policy);
+    Fixing fixing = Fixing.of(plan, timeline, pastes.ages(), policy);
     Fibres fibres = Fibres.of(plan, timeline, policy);
     Care care = Care.of(plan, fixing, policy);
     List<Evidence> evidence = new ArrayList<>();
@@ -51,13 +62,14 @@ public record Facts(
     evidence.addAll(Sequence.of(plan, layout, timeline, policy).evidence());
     evidence.addAll(pastes.evidence());
     evidence.addAll(fixing.evidence());
+    evidence.add(ClothMass.of(plan, policy));
     evidence.addAll(fibres.evidence());
     evidence.addAll(care.evidence());
-    return new Facts(layout, swatches, timeline, pastes, fixing, fibres, care, evidence);
+    return new Facts(layout, swatches, timeline, pastes, fixing, fibres, care, policy, evidence);
   }
 
   /** What the rules are given: the facts, and the limits they compare them with. */
-  public List<Object> forRules(Policy policy) {
+  public List<Object> forRules() {
     List<Object> all = new ArrayList<>(evidence);
     all.addAll(policy.limits().values());
     return all;

@@ -3,6 +3,7 @@ package strikeoff.findings;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Evidence;
 
@@ -11,21 +12,75 @@ import strikeoff.plan.Evidence;
  *
  * @param message what was found, with the figures
  * @param remedy what to do, with the computed value
+ * @param edits changes of the plan that may mend it, untried: one of them, each made of several
+ * @param mends those of them that were tried and mend it, least change first
  * @param place where to edit
  * @param related further places
  * @param marks names of the placements concerned
  * @param evidence the facts it rests on, the first one being the one judged
  * @param accepted the plan's acceptance of it, if any; an accepted stop still shows
+ * @param acceptLine what to write into the plan's {@code accept} to accept it; empty if nothing
+ *     does
  */
 public record Finding(
     RuleInfo rule,
     String message,
     String remedy,
+    List<List<Edit>> edits,
+    List<Mend> mends,
     Place place,
     List<Place> related,
     List<String> marks,
     List<Evidence> evidence,
-    Optional<Acceptance> accepted) {
+    Optional<Acceptance> accepted,
+    Optional<String> acceptLine) {
+
+  /** What no edit mends. */
+  public Finding(
+      RuleInfo rule,
+      String message,
+      String remedy,
+      Place place,
+      List<Place> related,
+      List<String> marks,
+      List<Evidence> evidence,
+      Optional<Acceptance> accepted,
+      Optional<String> acceptLine) {
+    this(
+        rule,
+        message,
+        remedy,
+        List.of(),
+        List.of(),
+        place,
+        related,
+        marks,
+        evidence,
+        accepted,
+        acceptLine);
+  }
+
+  /** The same with what was found to mend it. */
+  public Finding with(List<Mend> mends) {
+    return new Finding(
+        rule, message, remedy, edits, mends, place, related, marks, evidence, accepted, acceptLine);
+  }
+
+  /** The same with something to be done before its remedy, an instruction without a full stop. */
+  Finding after(String first) {
+    return new Finding(
+        rule,
+        message,
+        first + ". " + remedy,
+        edits,
+        mends,
+        place,
+        related,
+        marks,
+        evidence,
+        accepted,
+        acceptLine);
+  }
 
   /** Worst first, then down the file, then by rule and words: one documented order. */
   public static final Comparator<Finding> ORDER =
@@ -35,6 +90,8 @@ public record Finding(
           .thenComparing(Finding::message);
 
   public Finding {
+    edits = List.copyOf(edits);
+    mends = List.copyOf(mends);
     related = List.copyOf(related);
     marks = List.copyOf(marks);
     evidence = List.copyOf(evidence);

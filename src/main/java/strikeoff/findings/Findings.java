@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Bounds;
 import strikeoff.plan.Evidence;
@@ -28,6 +29,18 @@ public final class Findings {
    */
   public static List<Finding> of(
       List<Reported> reported, List<Acceptance> acceptances, SourceMap source, Bounds bounds) {
+    return of(reported, acceptances, source, bounds, rule -> true);
+  }
+
+  /**
+   * @param acceptable tells of a rule's id whether a plan may accept what it finds
+   */
+  public static List<Finding> of(
+      List<Reported> reported,
+      List<Acceptance> acceptances,
+      SourceMap source,
+      Bounds bounds,
+      Predicate<String> acceptable) {
     Map<String, List<Reported>> byRule = new LinkedHashMap<>();
     Set<Object> seen = new HashSet<>();
     for (Reported one : reported) {
@@ -38,14 +51,24 @@ public final class Findings {
     }
     List<Finding> findings = new ArrayList<>();
     for (List<Reported> ofOneRule : byRule.values()) {
-      for (Reported one : Told.of(ofOneRule, acceptances, source, bounds.findings())) {
+      for (Reported one : MostFindings.of(ofOneRule, acceptances, source, bounds.findings())) {
         GivenUp.ifAsked();
-        findings.add(placed(one, acceptances, source));
+        findings.add(placed(one, acceptances, source, acceptable));
       }
     }
+    findings.replaceAll(finding -> inDoubt(finding, findings));
     // The last word decides between findings of one place and message, never the order of firing.
     findings.sort(Finding.ORDER.thenComparing(Finding::remedy).thenComparing(Findings::path));
     return List.copyOf(findings);
+  }
+
+  /** Says of a remedy with figures that rest on one which is doubted that this comes first. */
+  private static Finding inDoubt(Finding finding, List<Finding> all) {
+    return all.stream()
+        .filter(f -> f.accepted().isEmpty() && finding.rule().restsOn(f.rule()))
+        .min(Finding.ORDER)
+        .map(doubt -> finding.after("Settle " + doubt.rule().id() + " first: this rests on it"))
+        .orElse(finding);
   }
 
   /** The acceptances that no finding answers to. */
@@ -60,7 +83,8 @@ public final class Findings {
     return finding.place().path();
   }
 
-  private static Finding placed(Reported one, List<Acceptance> acceptances, SourceMap source) {
+  private static Finding placed(
+      Reported one, List<Acceptance> acceptances, SourceMap source, Predicate<String> acceptable) {
     PlanPath path = one.judged().path();
     Set<Place> related = new LinkedHashSet<>();
     Set<String> marks = new LinkedHashSet<>();
@@ -79,11 +103,22 @@ public final class Findings {
         one.rule(),
         one.message(),
         one.remedy(),
+        one.edits(),
+        List.of(),
         place("", path, source),
         List.copyOf(related),
         List.copyOf(marks),
         one.evidence(),
-        accepted);
+        accepted,
+        accepted.isEmpty() && isAcceptable(one) && acceptable.test(one.rule().id())
+            ? Optional.of(AcceptLine.of(one.rule().id(), source.written(path)))
+            : Optional.empty());
+  }
+
+  /** What counts further findings stands for many places; an idle acceptance is just taken out. */
+  private static boolean isAcceptable(Reported one) {
+    return !(one.judged() instanceof MostFindings.Further)
+        && !one.rule().family().equals("acceptance");
   }
 
   private static Place place(String label, PlanPath path, SourceMap source) {

@@ -14,6 +14,6 @@ public record IdleAcceptance(String rule, Optional<String> at, PlanPath path) im
 
   /** Where it looks for a finding. */
   public String where() {
-    return at.map(place -> "at " + place).orElse("anywhere in the plan");
+    return at.map(place -> "at " + new PlanPath(place).spoken()).orElse("anywhere in the plan");
   }
 }

@@ -15,6 +15,7 @@ import strikeoff.units.ArealMass;
 import strikeoff.units.Concentration;
 import strikeoff.units.Length;
 import strikeoff.units.Mass;
+import strikeoff.units.Phrase;
 import strikeoff.units.Quantity;
 import strikeoff.units.Range;
 import strikeoff.units.Ratio;
@@ -78,9 +79,20 @@ final class Spoken {
       return yes ? "yes" : "no";
     }
     if (value instanceof PlanPath path) {
-      return path.text();
+      return path.spoken();
     }
     return named(value, name);
+  }
+
+  /** Tells whether words about it stand in the singular. */
+  static boolean isOne(Object value, String name) {
+    if (value instanceof Collection<?> many) {
+      return many.size() == 1;
+    }
+    if (value instanceof Number number) {
+      return number.doubleValue() == 1;
+    }
+    throw new IllegalArgumentException("{" + name + "} is neither a list nor a number");
   }
 
   /** Something of the trade: its own text, title or name. */
@@ -113,14 +125,10 @@ final class Spoken {
             .findFirst()
             .orElse(Ratio::new);
     String best = unit.apply(range.best()).text();
-    return range.isExact()
-        ? best
-        : best
-            + " ("
-            + unit.apply(range.low()).text()
-            + " to "
-            + unit.apply(range.high()).text()
-            + ")";
+    String low = unit.apply(range.low()).text();
+    String high = unit.apply(range.high()).text();
+    // A range that is narrower than its figures are told is none.
+    return low.equals(best) && high.equals(best) ? best : best + " (" + low + " to " + high + ")";
   }
 
   private static String list(Collection<?> many, String name) {
@@ -128,12 +136,6 @@ final class Spoken {
     for (Object one : many) {
       words.add(text(one, name));
     }
-    int last = words.size() - 1;
-    if (last < 0) {
-      return "none";
-    }
-    return last == 0
-        ? words.get(0)
-        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    return Phrase.list(words);
   }
 }

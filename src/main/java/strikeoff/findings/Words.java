@@ -13,10 +13,15 @@ import strikeoff.policy.Limit;
  * <p>A placeholder names a record component or a method without parameters of one of the facts, the
  * first one that has it: {@code {shortfall}}. Dots lead on into the value: {@code {later.screen}}.
  * {@code {limit}} is the first policy limit among the facts, {@code {limit2}} the second one.
+ *
+ * <p>{@code {pastes:is|are}} stands for the first word if there is one of them and for the second
+ * one if there are more or none: a list, or a number.
  */
 public final class Words {
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
+
+  private static final Pattern AGREEMENT = Pattern.compile("([^:]+):([^|]*)\\|([^|]*)");
 
   private static final Pattern LIMIT = Pattern.compile("limit([2-9]?)");
 
@@ -49,6 +54,10 @@ public final class Words {
    * @param types of the facts in the order they are reported
    */
   public static boolean canFill(String placeholder, List<Class<?>> types) {
+    Matcher agreement = AGREEMENT.matcher(placeholder);
+    if (agreement.matches()) {
+      return canFill(agreement.group(1), types);
+    }
     Matcher limit = LIMIT.matcher(placeholder);
     if (limit.matches()) {
       return types.stream().filter(t -> t == Limit.class).count() > nth(limit);
@@ -62,6 +71,11 @@ public final class Words {
   }
 
   private static String word(String placeholder, List<?> facts) {
+    Matcher agreement = AGREEMENT.matcher(placeholder);
+    if (agreement.matches()) {
+      String name = agreement.group(1);
+      return agreement.group(Spoken.isOne(value(name, facts), name) ? 2 : 3);
+    }
     Matcher limit = LIMIT.matcher(placeholder);
     if (limit.matches()) {
       List<Limit> limits = new ArrayList<>();
@@ -75,6 +89,14 @@ public final class Words {
       }
       throw new IllegalArgumentException("{" + placeholder + "}: the rule gave no such limit");
     }
+    return Spoken.text(value(placeholder, facts), Values.lastName(placeholder));
+  }
+
+  static boolean isLimit(String placeholder) {
+    return LIMIT.matcher(placeholder).matches();
+  }
+
+  static Object value(String placeholder, List<?> facts) {
     String first = Values.firstName(placeholder);
     Optional<?> holder =
         facts.stream()
@@ -83,7 +105,7 @@ public final class Words {
     if (holder.isEmpty()) {
       throw new IllegalArgumentException("{" + placeholder + "}: no fact given has it");
     }
-    return Spoken.text(Values.follow(holder.get(), placeholder), Values.lastName(placeholder));
+    return Values.follow(holder.get(), placeholder);
   }
 
   private static int nth(Matcher limit) {

@@ -18,6 +18,14 @@ public record AnchorMissing(
     missing = List.copyOf(missing);
   }
 
+  /** What to change, as an instruction without a full stop. */
+  public String mending() {
+    String room = "ake room for more of " + anchor;
+    return anchors == 0
+        ? "M" + room
+        : "Write `which: 1" + (anchors == 1 ? "" : "-" + anchors) + "` at most, or m" + room;
+  }
+
   /** The missing numbers, as people say them. */
   public String missingText() {
     return Numbering.brief(missing);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
@@ -21,6 +22,7 @@ import strikeoff.units.Length;
  * @param framePast how far it reaches past the cloth's edge; above zero
  * @param bladePast how far the squeegee's blade, in the middle of its frame, reaches past it; zero
  *     if it stays on the cloth or its length isn't known; as much further in would keep it on
+ * @param selvedge of the cloth
  */
 public record BladeOverEdge(
     String arrangement,
@@ -28,13 +30,14 @@ public record BladeOverEdge(
     String screen,
     Length framePast,
     Length bladePast,
+    Length selvedge,
     PlanPath path)
     implements Evidence {
 
   static List<BladeOverEdge> of(PrintPlan plan, Layout layout) {
     List<BladeOverEdge> found = new ArrayList<>();
     for (Map.Entry<String, List<Placement>> arranged : layout.arrangements().entrySet()) {
-      Past past = new Past(plan.cloth().width().mm());
+      Past past = new Past(plan.cloth());
       for (Placement placement : arranged.getValue()) {
         layout.footprintsOf(placement.id()).forEach(past::look);
       }
@@ -42,6 +45,12 @@ public record BladeOverEdge(
           .ifPresent(found::add);
     }
     return found;
+  }
+
+  /** What keeps the frame level, as an instruction without a full stop. */
+  public String levelling() {
+    return "Level the table beside the cloth with a strip of the same cloth"
+        + (selvedge.mm() > 0 ? ", or trim the selvedge" : "");
   }
 
   /**
@@ -62,29 +71,31 @@ public record BladeOverEdge(
   private static final class Past {
 
     private final double width;
+    private final Length selvedge;
     private String screen = "";
     private double frame;
     private double blade;
     private boolean near;
     private boolean far;
 
-    Past(double width) {
-      this.width = width;
+    Past(Cloth cloth) {
+      this.width = cloth.width().mm();
+      this.selvedge = cloth.selvedge();
     }
 
     void look(Footprint footprint) {
       Envelope lies = footprint.frame().getEnvelopeInternal();
       double middle = lies.centre().y;
       double halfBlade = halfBlade(footprint);
-      near |= lies.getMinY() < -Tube.ROUNDING;
-      far |= lies.getMaxY() > width + Tube.ROUNDING;
+      near |= lies.getMinY() < -Length.TOLERANCE;
+      far |= lies.getMaxY() > width + Length.TOLERANCE;
       double framePast = Math.max(-lies.getMinY(), lies.getMaxY() - width);
       double bladePast = Math.max(halfBlade - middle, middle + halfBlade - width);
-      if (bladePast > blade + Tube.ROUNDING) {
+      if (bladePast > blade + Length.TOLERANCE) {
         blade = bladePast;
         screen = footprint.screen().name();
       }
-      if (framePast > frame + Tube.ROUNDING) {
+      if (framePast > frame + Length.TOLERANCE) {
         frame = framePast;
         screen = blade > 0 ? screen : footprint.screen().name();
       }
@@ -95,7 +106,7 @@ public record BladeOverEdge(
       return near || far
           ? Optional.of(
               new BladeOverEdge(
-                  arrangement, edge, screen, new Length(frame), new Length(blade), path))
+                  arrangement, edge, screen, new Length(frame), new Length(blade), selvedge, path))
           : Optional.empty();
     }
   }

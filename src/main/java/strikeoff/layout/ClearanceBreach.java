@@ -72,7 +72,7 @@ public record ClearanceBreach(
       Arrangement.Fill fill,
       Arrangement other) {
     double clear = fill.clear().mm();
-    double nearest = clear - Tube.ROUNDING;
+    double nearest = clear - Length.TOLERANCE;
     Placement closest = null;
     Placement to = null;
     List<Placement> inside = new ArrayList<>();
@@ -81,7 +81,8 @@ public record ClearanceBreach(
       for (Placement motif : around.near(copy.outline(), clear)) {
         double distance = layout.tube().distance(copy.outline(), motif.outline());
         // What overlaps is told as an overlap.
-        if (distance > 0 && distance < clear - Tube.ROUNDING) {
+        if (distance < clear - Length.TOLERANCE
+            && !layout.tube().overlaps(copy.outline(), motif.outline())) {
           tooClose = true;
           if (distance < nearest) {
             nearest = distance;

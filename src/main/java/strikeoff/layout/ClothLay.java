@@ -66,19 +66,19 @@ public record ClothLay(
       far = frame.reachesFrom().compareTo(far.reachesFrom()) < 0 ? frame : far;
       near = frame.reachesTo().compareTo(near.reachesTo()) > 0 ? frame : near;
       worst = over(frame, at, table) > over(worst, at, table) ? frame : worst;
-      if (over(frame, at, table) > Tube.ROUNDING) {
+      if (over(frame, at, table) > Length.TOLERANCE) {
         over.add(frame.arrangement());
       }
     }
-    double from = Math.max(0, -far.reachesFrom().mm());
-    double spare = table.mm() - plan.cloth().width().mm();
-    double to = Math.min(spare, table.mm() - near.reachesTo().mm());
+    // It may hang over one side: only the frames have to lie on the table.
+    double from = -far.reachesFrom().mm();
+    double to = table.mm() - near.reachesTo().mm();
     double most = over(worst, at, table);
     return Optional.of(
         new ClothLay(
             over,
             worst.arrangement(),
-            new Length(most > Tube.ROUNDING ? most : 0),
+            new Length(most > Length.TOLERANCE ? most : 0),
             plan.table().clothAt().isPresent(),
             new Length(at),
             new Length(from),
@@ -104,7 +104,7 @@ public record ClothLay(
 
   /** True if one place of the cloth keeps all frames on the table. */
   public boolean onePlace() {
-    return from.mm() <= to.mm() + Tube.ROUNDING;
+    return from.mm() <= to.mm() + Length.TOLERANCE;
   }
 
   /** Whose frames reach over the table's edge and how far, in words. */

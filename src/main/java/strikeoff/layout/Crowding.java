@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Polygon;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
@@ -18,7 +19,9 @@ import strikeoff.units.Share;
  * @param designLength length of the design as it lies
  * @param designWidth its width as it lies
  * @param pitch the pitch as the plan gives it
- * @param needed a pitch that parts the neighbours, in whole millimetres: the least one of a row
+ * @param needed a pitch that parts the neighbours: the least one in whole millimetres, or the one
+ *     with which a border or a series round a tube closes
+ * @param holds how many copies of a series find room at that pitch, if not all do
  * @param area that the two worst neighbours share
  * @param share that area as a part of the design
  */
@@ -28,17 +31,24 @@ public record Crowding(
     Length designWidth,
     Pitch pitch,
     Pitch needed,
+    int holds,
     Area area,
     Share share,
     PlanPath path)
     implements Evidence {
 
-  static Optional<Crowding> of(Arrangement arrangement, Template template, Tube tube) {
+  /** More copies than anybody counts: as many as the plan wants. */
+  private static final int ALL = Integer.MAX_VALUE;
+
+  static Optional<Crowding> of(
+      Arrangement arrangement, Template template, Tube tube, Length closing, Cloth cloth) {
     if (arrangement instanceof Arrangement.Series series && series.count() > 1) {
-      return row(arrangement, template, series.pitch().mm(), "pitch");
+      return series(series, template, tube, cloth);
     } else if (arrangement instanceof Arrangement.Border border
-        && BorderRepeats.whole(border) > 1) {
-      return row(arrangement, template, border.repeat().mm(), "repeat");
+        && BorderRepeats.whole(border, closing) > 1) {
+      double run = border.to().mm() - border.from().mm();
+      double repeat = closing(run, whole(template.parts()), ALL);
+      return row(arrangement, template, border.repeat().mm(), "repeat", repeat, ALL);
     } else if (arrangement instanceof Arrangement.Fill fill) {
       double x = fill.pitchLength().mm();
       double y = fill.pitchWidth().mm();
@@ -48,9 +58,38 @@ public record Crowding(
               Math.max(y, whole(template.bounds().getHeight())));
       FillLattice lattice = new FillLattice(fill, template.bounds(), tube);
       List<double[]> steps = neighbours(fill).stream().filter(lattice::hasRoomFor).toList();
-      return of(arrangement, template, steps, "pitch", Pitch.lattice(x, y), needed);
+      return of(arrangement, template, steps, "pitch", Pitch.lattice(x, y), needed, ALL);
     }
     return Optional.empty();
+  }
+
+  /** Round a tube it has to close; on open cloth its last copy has to find room. */
+  private static Optional<Crowding> series(
+      Arrangement.Series series, Template template, Tube tube, Cloth cloth) {
+    double least = whole(template.parts());
+    double room =
+        tube.closed()
+            ? tube.circumference()
+            : cloth.length().mm()
+                - cloth.endAllowance().mm()
+                - series.start().mm()
+                - template.bounds().getWidth()
+                + least;
+    int holds = (int) Math.max(1, Math.floor((room + Length.TOLERANCE) / least));
+    double needed = tube.closed() ? closing(room, least, series.count()) : least;
+    return row(
+        series,
+        template,
+        series.pitch().mm(),
+        "pitch",
+        needed,
+        holds < series.count() ? holds : ALL);
+  }
+
+  /** The least pitch of at least so much with which a run closes, with at most so many copies. */
+  private static double closing(double run, double least, int most) {
+    double copies = Math.floor((run + Length.TOLERANCE) / least);
+    return copies < 1 ? least : run / Math.min(copies, most);
   }
 
   /**
@@ -80,7 +119,8 @@ public record Crowding(
       List<double[]> steps,
       String key,
       Pitch pitch,
-      Pitch needed) {
+      Pitch needed,
+      int holds) {
     Tube flat = new Tube(false, 1);
     Polygon here = template.outlineAt(0, 0);
     double most = 0;
@@ -96,19 +136,33 @@ public record Crowding(
                 new Length(template.bounds().getHeight()),
                 pitch,
                 needed,
+                holds,
                 new Area(most),
                 new Share(most * 100 / here.getArea()),
                 arrangement.path().key(key)));
   }
 
   private static Optional<Crowding> row(
-      Arrangement arrangement, Template template, double pitch, String key) {
+      Arrangement arrangement,
+      Template template,
+      double pitch,
+      String key,
+      double needed,
+      int holds) {
     List<double[]> step = List.of(new double[] {pitch, 0});
-    Pitch needed = Pitch.row(whole(template.parts()));
-    return of(arrangement, template, step, key, Pitch.row(pitch), needed);
+    return of(arrangement, template, step, key, Pitch.row(pitch), Pitch.row(needed), holds);
+  }
+
+  /** What to change, as an instruction without a full stop. */
+  public String parting() {
+    String key = path.text().endsWith(".repeat") ? "repeat" : "pitch";
+    String set = "Write `" + key + ": " + needed.written() + "`";
+    return holds == ALL
+        ? set
+        : set + " and print " + holds + " at most, which is what the cloth holds then";
   }
 
   private static double whole(double mm) {
-    return Math.ceil(mm - Tube.ROUNDING);
+    return Math.ceil(mm - Length.TOLERANCE);
   }
 }

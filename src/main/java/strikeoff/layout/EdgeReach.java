@@ -3,7 +3,9 @@ package strikeoff.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.plan.Arrangement;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -21,7 +23,11 @@ import strikeoff.units.Length;
  * @param intoSelvedge how far into the selvedge, counted from its inner side; zero if not
  * @param into how far into the whole strip, selvedge and allowance; above zero
  * @param selvedge its width along this edge; zero at the ends
+ * @param room how far the whole arrangement can move away from this edge until it reaches into the
+ *     strip along the opposite one
  * @param allowance seam, hem or cutting allowance along this edge, without the selvedge
+ * @param fitting of a series that is too long, how many fit or what pitch does; empty for others
+ * @param runsOn true of a pattern that runs on past this edge: a fill, or a border at its ends
  */
 public record EdgeReach(
     String arrangement,
@@ -33,6 +39,9 @@ public record EdgeReach(
     Length into,
     Length selvedge,
     Length allowance,
+    Length room,
+    Optional<String> fitting,
+    boolean runsOn,
     List<String> marks,
     PlanPath path)
     implements Evidence {
@@ -41,35 +50,101 @@ public record EdgeReach(
     marks = List.copyOf(marks);
   }
 
+  /** What to change, as an instruction without a full stop. */
+  public String mending() {
+    if (room.mm() >= into.mm() - Length.TOLERANCE) {
+      return "Move " + arrangement + " by " + into.roundedUp() + ", away from the " + edge;
+    }
+    boolean along = along(edge);
+    return fitting.orElseGet(
+            () ->
+                "Make "
+                    + arrangement
+                    + " "
+                    + new Length(into.mm() - Math.max(0, room.mm())).roundedUp()
+                    + (along
+                        ? " shorter along the cloth, or print fewer"
+                        : " narrower across the cloth"))
+        + (room.mm() >= 1
+            ? ", and move it by " + room.roundedDown() + ", away from the " + edge
+            : ": there is no room to move it away from the " + edge);
+  }
+
+  /** The strip that it reaches into, in words. */
+  public String strip() {
+    return "the allowance of "
+        + allowance
+        + (intoSelvedge.mm() > 0 ? " and the selvedge of " + selvedge + " behind it" : "");
+  }
+
+  private static boolean along(String edge) {
+    return edge.equals("start") || edge.equals("end");
+  }
+
+  private static boolean runsOn(Arrangement arrangement, String edge) {
+    return arrangement instanceof Arrangement.Fill
+        || arrangement instanceof Arrangement.Border && along(edge);
+  }
+
   static List<EdgeReach> of(PrintPlan plan, Layout layout) {
     List<EdgeReach> reaches = new ArrayList<>();
     Cloth cloth = plan.cloth();
     Length none = new Length(0);
     for (Map.Entry<String, List<Placement>> arranged : layout.arrangements().entrySet()) {
-      PlanPath path = plan.arrangements().get(arranged.getKey()).path();
+      Arrangement arrangement = plan.arrangements().get(arranged.getKey());
       if (!cloth.closed()) {
         Strip start = new Strip("start", none, cloth.startAllowance());
-        add(reaches, layout, arranged, path, start, Envelope::getMinX);
+        FromEdge fromStart = Envelope::getMinX;
         Strip end = new Strip("end", none, cloth.endAllowance());
         double length = cloth.length().mm();
-        add(reaches, layout, arranged, path, end, image -> length - image.getMaxX());
+        FromEdge fromEnd = image -> length - image.getMaxX();
+        both(reaches, layout, arranged, arrangement, start, fromStart, end, fromEnd);
       }
       Strip near = new Strip("near edge", cloth.selvedge(), cloth.nearAllowance());
-      add(reaches, layout, arranged, path, near, Envelope::getMinY);
       Strip far = new Strip("far edge", cloth.selvedge(), cloth.farAllowance());
       double width = cloth.width().mm();
-      add(reaches, layout, arranged, path, far, image -> width - image.getMaxY());
+      FromEdge fromFar = image -> width - image.getMaxY();
+      both(reaches, layout, arranged, arrangement, near, Envelope::getMinY, far, fromFar);
     }
     return reaches;
+  }
+
+  /** Two opposite edges. */
+  private static void both(
+      List<EdgeReach> reaches,
+      Layout layout,
+      Map.Entry<String, List<Placement>> arranged,
+      Arrangement arrangement,
+      Strip first,
+      FromEdge fromFirst,
+      Strip second,
+      FromEdge fromSecond) {
+    double before = room(layout, arranged.getValue(), first, fromFirst);
+    double after = room(layout, arranged.getValue(), second, fromSecond);
+    add(reaches, layout, arranged, arrangement, first, fromFirst, after);
+    add(reaches, layout, arranged, arrangement, second, fromSecond, before);
+  }
+
+  /** What is free between a whole arrangement and the strip along an edge, mm. */
+  private static double room(
+      Layout layout, List<Placement> placements, Strip strip, FromEdge fromEdge) {
+    double free = Double.POSITIVE_INFINITY;
+    for (Placement placement : placements) {
+      for (Footprint footprint : layout.footprintsOf(placement.id())) {
+        free = Math.min(free, fromEdge.of(footprint.image().getEnvelopeInternal()));
+      }
+    }
+    return Double.isInfinite(free) ? 0 : free - strip.selvedge.mm() - strip.allowance.mm();
   }
 
   private static void add(
       List<EdgeReach> reaches,
       Layout layout,
       Map.Entry<String, List<Placement>> arranged,
-      PlanPath path,
+      Arrangement arrangement,
       Strip strip,
-      FromEdge fromEdge) {
+      FromEdge fromEdge,
+      double room) {
     double inner = strip.selvedge.mm() + strip.allowance.mm();
     double nearest = Double.POSITIVE_INFINITY;
     List<Placement> inside = new ArrayList<>();
@@ -78,7 +153,7 @@ public record EdgeReach(
       for (Footprint footprint : layout.footprintsOf(placement.id())) {
         distance = Math.min(distance, fromEdge.of(footprint.image().getEnvelopeInternal()));
       }
-      if (distance < inner - Tube.ROUNDING) {
+      if (distance < inner - Length.TOLERANCE) {
         inside.add(placement);
         nearest = Math.min(nearest, distance);
       }
@@ -95,13 +170,39 @@ public record EdgeReach(
               above(inner - nearest),
               strip.selvedge,
               strip.allowance,
+              new Length(room),
+              along(strip.edge) && arrangement instanceof Arrangement.Series series
+                  ? fitting(series, inner - nearest - Math.max(0, room), inside.get(0))
+                  : Optional.empty(),
+              runsOn(arrangement, strip.edge),
               inside.stream().map(Placement::name).toList(),
-              path));
+              arrangement.path()));
     }
   }
 
+  /**
+   * How many of a series fit, and the pitch at which all do, if that is no shorter than a motif.
+   */
+  private static Optional<String> fitting(Arrangement.Series series, double over, Placement one) {
+    int fewer = (int) Math.ceil((over - Length.TOLERANCE) / series.pitch().mm());
+    int left = series.count() - fewer;
+    if (over <= Length.TOLERANCE || left < 1) {
+      return Optional.empty();
+    }
+    double pitch = series.pitch().mm() - over / Math.max(1, series.count() - 1);
+    double motif = one.outline().getEnvelopeInternal().getWidth();
+    return Optional.of(
+        "Print "
+            + left
+            + " of "
+            + series.name()
+            + " in place of "
+            + series.count()
+            + (pitch >= motif ? ", or set their pitch to " + new Length(pitch).roundedDown() : ""));
+  }
+
   private static Length above(double mm) {
-    return new Length(mm < Tube.ROUNDING ? 0 : mm);
+    return new Length(mm < Length.TOLERANCE ? 0 : mm);
   }
 
   private record Strip(String edge, Length selvedge, Length allowance) {}

@@ -2,6 +2,7 @@ package strikeoff.layout;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -20,7 +21,7 @@ import strikeoff.units.Length;
  * @param enoughWith the widest margin that leaves room for as many as expected; the plan's own if
  *     none is missing, below zero if only overlaps would do
  * @param closerPitch the widest pitch, in the same proportions, of which the rectangle holds as
- *     many as expected; the plan's own if it holds them
+ *     many as expected; the plan's own if it holds them, empty if repeats so close would overlap
  */
 public record FillFit(
     String arrangement,
@@ -33,7 +34,7 @@ public record FillFit(
     Length clear,
     Length enoughWith,
     List<String> around,
-    String closerPitch,
+    Optional<String> closerPitch,
     PlanPath path)
     implements Evidence {
 
@@ -70,11 +71,29 @@ public record FillFit(
         fill.count().isPresent() ? fill.path().key("count") : fill.path());
   }
 
-  /** Which clearance would leave room for as many as expected, in words. */
+  /** What room there is for as many as expected, as a sentence. */
   public String enoughText() {
     return enoughWith.mm() < 0
-        ? "the others would lie on " + String.join(" or ", around)
-        : "only a clearance of " + enoughWith.text() + " leaves room for " + expected;
+        ? "The others would lie on " + String.join(" or ", around) + "."
+        : "For " + expected + ", come closer: write `clear: " + enoughWith.roundedDown() + "`.";
+  }
+
+  /** What makes room where nothing fits, as an instruction without a full stop. */
+  public String roomText() {
+    return candidates == 0
+        ? "Enlarge the rectangle until it holds one repeat"
+        : "Enlarge the rectangle, or keep less than " + clear.text() + " clear";
+  }
+
+  /** What to count on, as an instruction without a full stop. */
+  public String countingText() {
+    String fewer = fitted == 0 ? "Leave " + arrangement + " out" : "Write `count: " + fitted + "`";
+    return fewer
+        + closerPitch
+            .map(
+                pitch ->
+                    ", or write `pitch: " + pitch + "`, with which its rectangle holds " + expected)
+            .orElse(", or enlarge its rectangle");
   }
 
   /** Why nothing fits, in words; of no meaning if something does. */

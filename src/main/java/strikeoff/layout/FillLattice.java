@@ -3,8 +3,10 @@ package strikeoff.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Arrangement;
+import strikeoff.units.Length;
 
 /**
  * The lattice of a fill inside its rectangle. The first repeat lies in the corner at from and near;
@@ -12,7 +14,7 @@ import strikeoff.plan.Arrangement;
  * column by half the pitch along y (textile-design glossaries agree on both). A repeat counts only
  * if it lies wholly inside the rectangle.
  *
- * @param bounds of the turned design, seen from the unturned one's lower left corner
+ * @param bounds of the turned design
  * @param round circumference if the fill goes all round a closed cloth, else 0: then there is no
  *     end that a repeat could pass, and as many columns as whole pitches
  * @param scale factor on both pitches, 1 for the plan's own
@@ -34,7 +36,7 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double round, double 
   private double freeX() {
     if (round > 0) {
       // All columns but the first, which holds() adds, and none that would be the first again.
-      return Math.max(0, Math.floor((round + Tube.ROUNDING) / pitchX()) - 1) * pitchX();
+      return Math.max(0, Math.floor((round + Length.TOLERANCE) / pitchX()) - 1) * pitchX();
     }
     return fill.to().mm() - fill.from().mm() - bounds.getWidth();
   }
@@ -45,13 +47,13 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double round, double 
 
   /** True if the rectangle is large enough for two repeats that lie a step along x and y apart. */
   boolean hasRoomFor(double[] step) {
-    return Math.abs(step[0]) <= freeX() + Tube.ROUNDING
-        && Math.abs(step[1]) <= freeY() + Tube.ROUNDING;
+    return Math.abs(step[0]) <= freeX() + Length.TOLERANCE
+        && Math.abs(step[1]) <= freeY() + Length.TOLERANCE;
   }
 
   /** Whole steps of a pitch that fit into a free stretch, plus one: the open run of pitch sums. */
   private static double holds(double free, double pitch) {
-    return free < -Tube.ROUNDING ? 0 : Math.floor((free + Tube.ROUNDING) / pitch) + 1;
+    return free < -Length.TOLERANCE ? 0 : Math.floor((free + Length.TOLERANCE) / pitch) + 1;
   }
 
   /**
@@ -78,19 +80,30 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double round, double 
 
   /**
    * The widest pitch in the same proportions of which the rectangle holds at least so many, to a
-   * hundredth of the plan's pitch; the plan's own if it holds them.
+   * hundredth of the plan's pitch; the plan's own if it holds them, none if repeats so close
+   * overlap.
    */
-  String pitchFor(int wanted) {
+  Optional<String> pitchFor(int wanted) {
     for (int percent = 100; percent > 0; percent--) {
       FillLattice closer = new FillLattice(fill, bounds, round, percent / 100.0);
       if (closer.count() >= wanted) {
-        return Pitch.lattice(closer.pitchX(), closer.pitchY()).text();
+        boolean parts =
+            closer.pitchX() >= bounds.getWidth() - Length.TOLERANCE
+                && closer.pitchY() >= bounds.getHeight() - Length.TOLERANCE;
+        // A pitch that goes round must also close: another fault, with closing pitches of its own.
+        return percent == 100 || parts && round == 0
+            ? Optional.of(written(closer.pitchX()) + " x " + written(closer.pitchY()))
+            : Optional.empty();
       }
     }
-    return "less than a hundredth of the plan's";
+    return Optional.empty();
   }
 
-  /** Lower left corners of the unturned design, along the length first; call only if countable. */
+  private static String written(double mm) {
+    return new Length(mm).writtenText();
+  }
+
+  /** Lower left corners of what is seen, along the length first; call only if countable. */
   List<Corner> corners() {
     List<Corner> corners = new ArrayList<>();
     boolean brick = fill.lattice() == Arrangement.Lattice.BRICK;
@@ -101,11 +114,8 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double round, double 
       for (int row = 0; row < rows; row++) {
         double x = column * pitchX() + (brick && row % 2 == 1 ? pitchX() / 2 : 0);
         double y = row * pitchY() + (halfDrop && column % 2 == 1 ? pitchY() / 2 : 0);
-        if ((round > 0 || x <= freeX() + Tube.ROUNDING) && y <= freeY() + Tube.ROUNDING) {
-          corners.add(
-              new Corner(
-                  fill.from().mm() + x - bounds.getMinX(),
-                  fill.near().mm() + y - bounds.getMinY()));
+        if ((round > 0 || x <= freeX() + Length.TOLERANCE) && y <= freeY() + Length.TOLERANCE) {
+          corners.add(new Corner(fill.from().mm() + x, fill.near().mm() + y));
         }
       }
     }

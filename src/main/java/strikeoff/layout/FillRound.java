@@ -1,5 +1,7 @@
 package strikeoff.layout;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -12,6 +14,7 @@ import strikeoff.units.Length;
  * @param columns whole columns that the circumference holds, one at least
  * @param misfit circumference less columns · pitch
  * @param halfDrop true for a half-drop
+ * @param designLength length of the design as it lies
  */
 public record FillRound(
     String arrangement,
@@ -20,26 +23,28 @@ public record FillRound(
     Length circumference,
     Length misfit,
     boolean halfDrop,
+    Length designLength,
     PlanPath path)
     implements Evidence {
 
   static boolean goesRound(Arrangement.Fill fill, Tube tube) {
     return tube.closed()
-        && fill.to().mm() - fill.from().mm() >= tube.circumference() - Tube.ROUNDING;
+        && fill.to().mm() - fill.from().mm() >= tube.circumference() - Length.TOLERANCE;
   }
 
-  static FillRound of(Arrangement.Fill fill, Tube tube) {
+  static FillRound of(Arrangement.Fill fill, double designLength, Tube tube) {
     double pitch = fill.pitchLength().mm();
     double round = tube.circumference();
-    int columns = (int) Math.max(1, Math.floor((round + Tube.ROUNDING) / pitch));
+    int columns = (int) Math.max(1, Math.floor((round + Length.TOLERANCE) / pitch));
     double misfit = round - columns * pitch;
     return new FillRound(
         fill.name(),
         columns,
         fill.pitchLength(),
         new Length(round),
-        new Length(Math.abs(misfit) < Tube.ROUNDING ? 0 : misfit),
+        new Length(Math.abs(misfit) < Length.TOLERANCE ? 0 : misfit),
         fill.lattice() == Arrangement.Lattice.HALF_DROP,
+        new Length(designLength),
         fill.path().key("pitch"));
   }
 
@@ -47,17 +52,29 @@ public record FillRound(
     return new Length(Math.abs(misfit.mm()));
   }
 
-  /** The pitches that close, each with its number of columns; a half-drop's are even. */
+  /**
+   * The pitches that close, each with its number of columns, as an instruction without a full stop;
+   * a half-drop's numbers are even, and no pitch is shorter than the design.
+   */
   public String closings() {
     boolean pairs = halfDrop;
     int fewer = pairs ? columns - columns % 2 : columns;
     int more = fewer + (pairs ? 2 : 1);
-    String last = closing(more);
-    return fewer == 0 ? last : closing(fewer) + " or " + last;
+    List<String> said =
+        IntStream.of(fewer, more).filter(this::parts).mapToObj(this::closing).toList();
+    return said.isEmpty()
+        ? "Make the cloth longer, or the design shorter: no pitch closes"
+        : "Set the pitch along the length to " + String.join(" or ", said);
+  }
+
+  private boolean parts(int count) {
+    return count > 0 && circumference.mm() / count >= designLength.mm() - Length.TOLERANCE;
   }
 
   private String closing(int count) {
-    return new Length(circumference.mm() / count).fineText() + " for " + count + " columns";
+    return new Length(circumference.mm() / count).fineText()
+        + " for "
+        + (count == 1 ? "1 column" : count + " columns");
   }
 
   /** True if it would close, were it not a half-drop of an odd number of columns. */

@@ -59,7 +59,7 @@ public record FrameChoices(String arrangement, String screen, List<Choice> choic
     double present = length(longest);
     List<Choice> choices = new ArrayList<>();
     double smallest = smallest(longest.screen(), policy, arrangement.turn());
-    if (smallest < present - Tube.ROUNDING) {
+    if (smallest < present - Length.TOLERANCE) {
       choices.add(choice(plan, hand, 1, smallest, own.size() * separations, false));
     }
     choices.add(choice(plan, hand, 1, present, own.size() * separations, true));
@@ -91,7 +91,7 @@ public record FrameChoices(String arrangement, String screen, List<Choice> choic
     double gap = plan.table().stations().map(s -> s.gap().mm()).orElse(0.0);
     double clear = plan.table().stations().map(s -> 2 * s.clearance().mm()).orElse(0.0);
     double table = plan.table().length().mm();
-    int abreast = (int) Math.floor((table + gap + Tube.ROUNDING) / (length + clear + gap));
+    int abreast = (int) Math.floor((table + gap + Length.TOLERANCE) / (length + clear + gap));
     return new Choice(motifs, new Length(length), lays, abreast, present, length <= hand);
   }
 

@@ -45,8 +45,16 @@ public record FrameOnTable(
   static List<FrameOnTable> of(PrintPlan plan, Layout layout) {
     List<FrameOnTable> fits = new ArrayList<>();
     for (Map.Entry<String, List<Placement>> arranged : layout.arrangements().entrySet()) {
-      if (!layout.footprintsOf(arranged.getValue().get(0).id()).isEmpty()) {
-        fits.add(of(plan, layout, arranged.getKey(), arranged.getValue()));
+      // What lies beside the cloth is told as that, and no place of the cloth would help it.
+      double width = plan.cloth().width().mm();
+      List<Placement> onCloth =
+          arranged.getValue().stream()
+              .filter(p -> p.outline().getEnvelopeInternal().getMaxY() > 0)
+              .filter(p -> p.outline().getEnvelopeInternal().getMinY() < width)
+              .filter(p -> !layout.footprintsOf(p.id()).isEmpty())
+              .toList();
+      if (!onCloth.isEmpty()) {
+        fits.add(of(plan, layout, arranged.getKey(), onCloth));
       }
     }
     return fits;
@@ -62,7 +70,7 @@ public record FrameOnTable(
       for (Footprint footprint : layout.footprintsOf(placement.id())) {
         Envelope frame = footprint.frame().getEnvelopeInternal();
         if (Math.max(frame.getWidth(), frame.getHeight())
-            > Math.max(length, width) + Tube.ROUNDING) {
+            > Math.max(length, width) + Length.TOLERANCE) {
           screen = footprint.screen().name();
         }
         length = Math.max(length, frame.getWidth());
@@ -72,11 +80,9 @@ public record FrameOnTable(
     }
     Table table = plan.table();
     double spare = table.width().mm() - plan.cloth().width().mm();
-    boolean liesOnIt = spare >= -Tube.ROUNDING;
-    // The near edge of the cloth lies "from" to "to" from the table's near edge.
-    double from = Math.max(0, -reach.getMinY());
-    double to = Math.min(spare, table.width().mm() - reach.getMaxY());
-    double lacksWidth = liesOnIt ? from - to : width - table.width().mm();
+    boolean liesOnIt = spare >= -Length.TOLERANCE;
+    // Laid flat it may hang over one side: only the frames have to lie on the table, all at once.
+    double lacksWidth = (liesOnIt ? reach.getHeight() : width) - table.width().mm();
     return new FrameOnTable(
         arrangement,
         screen,
@@ -95,7 +101,7 @@ public record FrameOnTable(
   }
 
   private static Length above(double mm) {
-    return new Length(mm < Tube.ROUNDING ? 0 : mm);
+    return new Length(mm < Length.TOLERANCE ? 0 : mm);
   }
 
   @Override

@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 
 /** Finds the place of every copy of every arrangement, anchors before what hangs on them. */
@@ -25,19 +25,24 @@ final class Laying {
 
   private final PrintPlan plan;
   private final Tube tube;
+
+  /** A border's repeats share out a misfit of so much. */
+  private final Length closing;
+
   private final Map<String, Template> templates = new LinkedHashMap<>();
   private final Map<String, List<Spot>> spots = new LinkedHashMap<>();
   private final List<Evidence> evidence = new ArrayList<>();
   private final Set<String> refused = new HashSet<>();
   private double impressions;
 
-  private Laying(PrintPlan plan) {
+  private Laying(PrintPlan plan, Policy policy) {
     this.plan = plan;
+    this.closing = new Length(policy.limit("layout/closing-tolerance").amount());
     this.tube = Tube.of(plan.cloth());
   }
 
-  static Laying of(PrintPlan plan) {
-    Laying laying = new Laying(plan);
+  static Laying of(PrintPlan plan, Policy policy) {
+    Laying laying = new Laying(plan, policy);
     LayingOrder order = LayingOrder.of(plan.arrangements());
     order.order().forEach(laying::lay);
     for (List<Arrangement> circle : order.circles()) {
@@ -109,7 +114,7 @@ final class Laying {
     if (arrangement instanceof Arrangement.Series series) {
       return series.count();
     } else if (arrangement instanceof Arrangement.Border border) {
-      return BorderRepeats.whole(border);
+      return BorderRepeats.whole(border, closing);
     } else if (arrangement instanceof Arrangement.Fill fill) {
       return new FillLattice(fill, template.bounds(), tube).count();
     } else if (arrangement instanceof Arrangement.Anchored anchored) {
@@ -130,18 +135,13 @@ final class Laying {
     }
   }
 
-  /**
-   * A turned design keeps to the edge with its turned outline, since that is what one sees there.
-   */
   private void layBorder(List<Spot> found, Template template, Arrangement.Border border) {
-    Envelope bounds = template.bounds();
     double y =
         border.edge() == Arrangement.Edge.NEAR
-            ? border.inset().mm() - bounds.getMinY()
-            : plan.cloth().width().mm() - border.inset().mm() - bounds.getMaxY();
-    int repeats = (int) copies(border, template);
-    Length start = new Length(border.from().mm() - bounds.getMinX());
-    layRow(found, template, repeats, start, new Length(y), border.repeat());
+            ? border.inset().mm()
+            : plan.cloth().width().mm() - border.inset().mm() - template.bounds().getHeight();
+    BorderRepeats repeats = BorderRepeats.of(border, template.bounds().getWidth(), tube, closing);
+    layRow(found, template, repeats.whole(), border.from(), new Length(y), repeats.laidEvery());
   }
 
   private void layAnchored(List<Spot> found, Template template, Arrangement.Anchored anchored) {
@@ -182,7 +182,7 @@ final class Laying {
         nearest = Math.min(nearest, tube.distance(outline, other));
         covers |= nearest == 0 && tube.overlaps(outline, other);
       }
-      if (covers || nearest < clear - Tube.ROUNDING) {
+      if (covers || nearest < clear - Length.TOLERANCE) {
         tooNear.add(covers ? -1 : nearest);
       } else {
         add(found, template, corner.x(), corner.y(), null);

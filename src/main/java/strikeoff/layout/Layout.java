@@ -63,7 +63,7 @@ public final class Layout {
 
   /** Lays a plan out. */
   public static Layout of(PrintPlan plan, Policy policy) {
-    Laying laying = Laying.of(plan);
+    Laying laying = Laying.of(plan, policy);
     List<Placement> placements = new ArrayList<>();
     List<Footprint> footprints = new ArrayList<>();
     Map<Spot, Integer> ids = ids(plan, laying);

@@ -6,6 +6,7 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.units.Length;
 
 /** Gathers what follows from a finished layout, in a fixed order. */
 final class LayoutFacts {
@@ -14,12 +15,15 @@ final class LayoutFacts {
 
   static List<Evidence> of(PrintPlan plan, Layout layout, Laying laying, Policy policy) {
     List<Evidence> facts = new ArrayList<>();
+    Length closing = new Length(policy.limit("layout/closing-tolerance").amount());
     for (Arrangement arrangement : plan.arrangements().values()) {
       Template template = laying.template(arrangement.name());
       if (template != null) {
-        spans(facts, arrangement, template, layout.tube());
-        Crowding.of(arrangement, template, layout.tube()).ifPresent(facts::add);
+        spans(facts, arrangement, template, layout.tube(), closing);
+        Crowding.of(arrangement, template, layout.tube(), closing, plan.cloth())
+            .ifPresent(facts::add);
         NeighbourGap.of(plan, layout, arrangement).ifPresent(facts::add);
+        BoardsAtPitch.of(plan, layout, arrangement).ifPresent(facts::add);
         Lays.of(plan, layout, policy, arrangement).ifPresent(facts::add);
         FrameChoices.of(plan, layout, policy, arrangement).ifPresent(facts::add);
       }
@@ -29,31 +33,34 @@ final class LayoutFacts {
     facts.addAll(ClearanceBreach.of(plan, layout));
     facts.addAll(MirroredStencil.of(plan));
     facts.addAll(PanelPairs.of(plan, layout, policy));
-    facts.addAll(SeamCrossing.of(plan, layout));
+    List<SeamCrossing> crossings = SeamCrossing.of(plan, layout);
+    facts.addAll(crossings);
+    facts.addAll(RidgeUnderFrame.of(plan, layout, crossings));
     facts.addAll(SeamAllowanceReach.of(plan, layout));
     facts.addAll(BladeOverEdge.of(plan, layout));
-    facts.addAll(StationRow.of(plan));
+    facts.addAll(StationRow.of(plan, layout));
     facts.addAll(StationFit.of(plan, layout));
     List<FrameOnTable> frames = FrameOnTable.of(plan, layout);
     facts.addAll(frames);
     ClothLay.of(plan, frames).ifPresent(facts::add);
     facts.add(ClothOnTable.of(plan));
     facts.addAll(Shrinkage.of(plan));
+    FinishedSize.of(plan).ifPresent(facts::add);
     return facts;
   }
 
   private static void spans(
-      List<Evidence> facts, Arrangement arrangement, Template template, Tube tube) {
+      List<Evidence> facts, Arrangement arrangement, Template template, Tube tube, Length closing) {
     if (arrangement instanceof Arrangement.Series series) {
       facts.add(SeriesSpan.of(series, template));
       if (tube.closed() && series.count() > 1) {
         facts.add(TubeClosing.of(series, template, tube));
       }
     } else if (arrangement instanceof Arrangement.Border border) {
-      facts.add(BorderRepeats.of(border, template.bounds().getWidth(), tube));
-      RoundTwice.of(border, template, tube).ifPresent(facts::add);
+      facts.add(BorderRepeats.of(border, template.bounds().getWidth(), tube, closing));
+      RoundTwice.of(border, template, tube, closing).ifPresent(facts::add);
     } else if (arrangement instanceof Arrangement.Fill fill && FillRound.goesRound(fill, tube)) {
-      facts.add(FillRound.of(fill, tube));
+      facts.add(FillRound.of(fill, template.bounds().getWidth(), tube));
     }
   }
 }

@@ -16,7 +16,7 @@ import strikeoff.units.Length;
  * @param placements copies of the design
  * @param separations screens for each
  * @param lays placements times separations
- * @param sets how often the table is filled: placements by stations; one if it has no stations
+ * @param sets how often the table is filled: placements by stations; one if they need none
  * @param motifs how many motifs the longest frame that hands can lay holds; 1 if no more
  * @param laysThen lays with frames of that many motifs
  * @param saved lays fewer
@@ -59,7 +59,8 @@ public record Lays(
     }
     int laysThen = (copies + motifs - 1) / motifs * separations;
     Optional<Table.Stations> stations = plan.table().stations();
-    int atOnce = stations.map(Table.Stations::count).orElse(copies);
+    int atOnce =
+        arrangement.takesBoard() ? stations.map(Table.Stations::count).orElse(copies) : copies;
     double frameThen = frame + (motifs - 1) * pitch;
     double clear = stations.map(s -> 2 * s.clearance().mm()).orElse(0.0);
     return Optional.of(
@@ -80,7 +81,9 @@ public record Lays(
 
   /** How often the table is filled, in words; nothing if it has no stations. */
   public String setsText() {
-    return stationThen.mm() <= 0 ? "" : sets == 1 ? " in one set" : " in " + sets + " sets";
+    return stationThen.mm() <= 0 || sets < 1
+        ? ""
+        : sets == 1 ? " in one set" : " in " + sets + " sets";
   }
 
   /** The screens for each placement, in words. */
@@ -90,7 +93,7 @@ public record Lays(
 
   /** What stations it would take, in words; nothing if the table has none. */
   public String stationText() {
-    return stationThen.mm() > 0 ? ", and stations of " + stationThen.text() : "";
+    return stationThen.mm() > 0 ? ", and stations of " + stationThen.roundedUp() : "";
   }
 
   /**

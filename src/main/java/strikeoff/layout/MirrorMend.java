@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Design;
+import strikeoff.units.Angle;
 import strikeoff.units.Length;
 
 /** What to write for the mirrored one of two panels so that each copy mirrors its partner. */
@@ -66,7 +68,7 @@ final class MirrorMend {
   }
 
   private boolean allAlike() {
-    return moves.stream().allMatch(m -> m.distance(first()) < Tube.ROUNDING);
+    return moves.stream().allMatch(m -> m.distance(first()) < Length.TOLERANCE);
   }
 
   /** True if the copies, once moved, stand in one row along the cloth at one pitch. */
@@ -74,7 +76,7 @@ final class MirrorMend {
     Coordinate step = step();
     for (int i = 1; i < moves.size(); i++) {
       Coordinate here = change(i);
-      if (Math.abs(here.y) > Tube.ROUNDING || Math.abs(here.x - step.x) > Tube.ROUNDING) {
+      if (Math.abs(here.y) > Length.TOLERANCE || Math.abs(here.x - step.x) > Length.TOLERANCE) {
         return false;
       }
     }
@@ -103,10 +105,15 @@ final class MirrorMend {
         : at + " in place of how they are set now";
   }
 
-  /** A corner and its partner's add up to twice the line less the design's own extent. */
+  /**
+   * A corner and its partner's add up to twice the line less what one sees of the design along
+   * there.
+   */
   private String formula(double axis) {
     boolean across = panel.lineAcross();
-    double extent = (across ? panel.design().length() : panel.design().width()).mm();
+    Design design = panel.design();
+    Angle turn = panel.arrangement().turn();
+    double extent = (across ? design.lengthTurned(turn) : design.widthTurned(turn)).mm();
     String sum = new Length(2 * axis - extent).writtenText();
     return across
         ? "places `at:` whose x is " + sum + " less that of the partner, and whose y is the same"
@@ -128,7 +135,7 @@ final class MirrorMend {
      * @return the value as it is written, mm: to a hundredth of a millimetre
      */
     double add(String key, Length now, double change) {
-      if (Math.abs(change) < Tube.ROUNDING) {
+      if (Math.abs(change) < Length.TOLERANCE) {
         return now.mm();
       }
       Length then = new Length(Math.rint((now.mm() + change) * 100) / 100);

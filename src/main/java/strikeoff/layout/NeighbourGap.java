@@ -67,7 +67,7 @@ public record NeighbourGap(
       Envelope image = footprint.image().getEnvelopeInternal();
       Envelope frame = footprint.frame().getEnvelopeInternal();
       double over = Math.max(frame.getMaxX() - image.getMaxX(), image.getMinX() - frame.getMinX());
-      if (over > overhang + Tube.ROUNDING) {
+      if (over > overhang + Length.TOLERANCE) {
         overhang = over;
         screen = footprint.screen().name();
       }
@@ -78,12 +78,16 @@ public record NeighbourGap(
         arrangement.name(),
         screen,
         pitch,
-        new Length(pitch.mm() - reach(images, images, step)),
+        rounded(pitch.mm() - reach(images, images, step)),
         new Length(overhang),
-        new Length(reach - pitch.mm()),
-        (int) Math.max(1, Math.ceil((reach - Tube.ROUNDING) / pitch.mm())),
+        rounded(reach - pitch.mm()),
+        (int) Math.max(1, Math.ceil((reach - Length.TOLERANCE) / pitch.mm())),
         plan.run().stream().anyMatch(run -> prints(run, arrangement.name())),
         arrangement.path());
+  }
+
+  private static Length rounded(double mm) {
+    return new Length(Math.abs(mm) < Length.TOLERANCE ? 0 : mm);
   }
 
   /** How far a rectangle moved along a step of length 1 still lies on one that stays. */

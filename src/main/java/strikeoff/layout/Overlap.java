@@ -67,8 +67,17 @@ public record Overlap(
     return path.equals(otherPath) ? List.of() : List.of(new Related("what it lies on", otherPath));
   }
 
-  /** How many pairs, as people say it. */
+  /** How many pairs there are altogether, to end the sentence; nothing if it is this one only. */
   public String pairsText() {
-    return (moreThanPairs ? "more than " : "") + (pairs == 1 ? "1 pair" : pairs + " pairs");
+    return pairs == 1 && !moreThanPairs
+        ? ""
+        : "; in all, "
+            + (moreThanPairs ? "more than " : "")
+            + (pairs == 1 ? "1 pair" : pairs + " pairs")
+            + " of "
+            + arrangement
+            + " and "
+            + other
+            + " overlap";
   }
 }

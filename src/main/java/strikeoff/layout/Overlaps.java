@@ -67,16 +67,22 @@ final class Overlaps {
   }
 
   /**
-   * True unless one is set from the other on purpose, or both are copies on one lattice: those are
-   * judged by their pitch.
+   * True unless one is set from the other or printed over it on purpose, or both are copies on one
+   * lattice: those are judged by their pitch.
    */
   private boolean strangers(Placement one, Placement other) {
     if (one.arrangement().equals(other.arrangement())) {
       Arrangement own = plan.arrangements().get(one.arrangement());
       return own instanceof Arrangement.Placed || own instanceof Arrangement.Anchored;
     }
-    return !anchorsOf(one.arrangement()).contains(other.arrangement())
+    return !over(one, other)
+        && !over(other, one)
+        && !anchorsOf(one.arrangement()).contains(other.arrangement())
         && !anchorsOf(other.arrangement()).contains(one.arrangement());
+  }
+
+  private boolean over(Placement upper, Placement lower) {
+    return plan.arrangements().get(upper.arrangement()).over().contains(lower.arrangement());
   }
 
   private Set<String> anchorsOf(String name) {

@@ -70,7 +70,7 @@ record Panel(
     double turns = arrangement.turn().degrees() + other.arrangement.turn().degrees();
     double rest = (turns - (lineAcross ? 0 : 180)) % 360;
     return arrangement.mirrored() != other.arrangement.mirrored()
-        && Math.abs(rest - 360 * Math.rint(rest / 360)) < Tube.ROUNDING;
+        && Math.abs(rest - 360 * Math.rint(rest / 360)) < 1e-6;
   }
 
   /**

@@ -3,6 +3,7 @@ package strikeoff.layout;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import strikeoff.units.Length;
 
 /**
  * Two panels laid on each other by a mirror.
@@ -46,7 +47,7 @@ record PanelFit(Panel left, Panel right, int[] partners, double axis) {
   double misfit(int index) {
     Coordinate move = moveOfRight(index);
     double misfit = Math.hypot(move.x, move.y);
-    return misfit < Tube.ROUNDING ? 0 : misfit;
+    return misfit < Length.TOLERANCE ? 0 : misfit;
   }
 
   int worst() {

@@ -107,7 +107,7 @@ final class PanelPairs {
   }
 
   private boolean isMeant(PanelFit fit) {
-    return fit.typical() <= meant * fit.left().shortSide() + Tube.ROUNDING;
+    return fit.typical() <= meant * fit.left().shortSide() + Length.TOLERANCE;
   }
 
   private MirroredPanels told(PanelFit own) {
@@ -146,14 +146,14 @@ final class PanelPairs {
         size(line.across() ? move.y : move.x),
         (rightMirrored ? left : right).name(),
         (rightMirrored ? right : left).name(),
-        new Length(Math.abs(fit.apart()) < Tube.ROUNDING ? 0 : fit.apart()),
+        new Length(Math.abs(fit.apart()) < Length.TOLERANCE ? 0 : fit.apart()),
         MirrorMend.of(fit, rightMirrored),
         mirrored.arrangement().path(),
         List.of(new Related("as drawn", drawn.arrangement().path())));
   }
 
   private static Length size(double mm) {
-    return new Length(Math.abs(mm) < Tube.ROUNDING ? 0 : Math.abs(mm));
+    return new Length(Math.abs(mm) < Length.TOLERANCE ? 0 : Math.abs(mm));
   }
 
   /** The seam between two panels that fits them best, if they answer each other about it. */

@@ -23,4 +23,9 @@ public record Pitch(Length along, Optional<Length> across) {
   public String text() {
     return along.writtenText() + across.map(a -> " by " + a.writtenText()).orElse("");
   }
+
+  /** As a plan has it. */
+  public String written() {
+    return along.writtenText() + across.map(a -> " x " + a.writtenText()).orElse("");
+  }
 }

@@ -12,7 +12,7 @@ import strikeoff.units.Length;
  * @param id its index in the layout's list
  * @param arrangement name of the arrangement it belongs to
  * @param number its number there, from 1
- * @param x lower left corner of the unturned design
+ * @param x lower left corner of what is seen: the rectangle around the turned design
  * @param y the same across
  * @param outline the turned rectangle, coordinates in millimetres on the cloth. On a closed cloth x
  *     may pass the length; the layout's overlap tests wrap it

@@ -17,11 +17,12 @@ public record RoundTwice(
     String arrangement, Length run, Length circumference, Length over, Length end, PlanPath path)
     implements Evidence {
 
-  static Optional<RoundTwice> of(Arrangement.Border border, Template template, Tube tube) {
-    double laid =
-        (BorderRepeats.whole(border) - 1) * border.repeat().mm() + template.bounds().getWidth();
+  static Optional<RoundTwice> of(
+      Arrangement.Border border, Template template, Tube tube, Length closing) {
+    BorderRepeats repeats = BorderRepeats.of(border, template.bounds().getWidth(), tube, closing);
+    double laid = (repeats.whole() - 1) * repeats.laidEvery().mm() + repeats.designLength().mm();
     double over = laid - tube.circumference();
-    if (!tube.closed() || !(over > Tube.ROUNDING)) {
+    if (!tube.closed() || !(over > Length.TOLERANCE)) {
       return Optional.empty();
     }
     Length round = new Length(tube.circumference());

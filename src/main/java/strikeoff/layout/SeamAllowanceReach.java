@@ -3,12 +3,14 @@ package strikeoff.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
+import strikeoff.plan.Step;
 import strikeoff.units.Length;
 
 /**
@@ -20,6 +22,8 @@ import strikeoff.units.Length;
  * @param allowance of the seam on each side
  * @param closesRound true if the arrangement is a border round a tube, which closes where it lies:
  *     moved, it would not
+ * @param move what takes them out of it; empty if nothing does
+ * @param sewnLater true if the run prints it before the seam is sewn, so that it is turned in
  */
 public record SeamAllowanceReach(
     String seam,
@@ -30,6 +34,8 @@ public record SeamAllowanceReach(
     int count,
     Length into,
     boolean closesRound,
+    Optional<SeamMove> move,
+    boolean sewnLater,
     List<String> marks,
     PlanPath path,
     PlanPath seamPath)
@@ -47,12 +53,13 @@ public record SeamAllowanceReach(
         List<Placement> inside = new ArrayList<>();
         for (Placement placement : arranged.getValue()) {
           double into = into(layout, placement, seam);
-          if (into > Tube.ROUNDING) {
+          if (into > Length.TOLERANCE) {
             inside.add(placement);
             deepest = Math.max(deepest, into);
           }
         }
         if (!inside.isEmpty()) {
+          boolean later = sewnLater(plan, seam, arranged.getKey());
           reaches.add(
               new SeamAllowanceReach(
                   seam.name(),
@@ -64,6 +71,10 @@ public record SeamAllowanceReach(
                   new Length(deepest),
                   layout.tube().closed()
                       && plan.arrangements().get(arranged.getKey()) instanceof Arrangement.Border,
+                  later
+                      ? SeamMove.of(plan, layout, arranged.getKey(), false)
+                      : SeamMove.ofImages(plan, layout, arranged.getKey()),
+                  later,
                   inside.stream().map(Placement::name).toList(),
                   plan.arrangements().get(arranged.getKey()).path(),
                   seam.path()));
@@ -73,18 +84,48 @@ public record SeamAllowanceReach(
     return reaches;
   }
 
+  private static boolean sewnLater(PrintPlan plan, Seam seam, String arrangement) {
+    for (Step step : plan.run()) {
+      if (step instanceof Step.Sew sew && sew.seam().equals(seam.name())) {
+        return false;
+      }
+      if (step instanceof Step.Print print && print.arrangements().contains(arrangement)) {
+        return !seam.sewnBefore();
+      }
+    }
+    return false;
+  }
+
   /** What keeps images out of the allowance, in words. */
   public String mending() {
+    String cross = sewnLater ? "" : ", or let the image cross it";
     return closesRound
         ? "A border that closes round the tube can't move: write "
             + arrangement
             + " as a `series` with the same pitch that starts so that one image crosses the seam, and sew"
             + " and line the seam before (`sewn: yes, padded: yes`)"
-        : "Move "
-            + arrangement
-            + " by "
-            + into.text()
-            + " away from the seam, or let the image cross it";
+        : move.map(m -> "Move " + arrangement + " " + m.text() + cross)
+            .orElse(
+                "Print fewer of "
+                    + arrangement
+                    + " or set them further apart: moved as they are, others come to lie at a seam"
+                    + " or past the cloth"
+                    + cross);
+  }
+
+  /** Where a series starts that is moved out of it. */
+  public Optional<String> start() {
+    return move.flatMap(SeamMove::start);
+  }
+
+  /** Where a border begins that is moved out of it. */
+  public Optional<String> from() {
+    return move.flatMap(SeamMove::from);
+  }
+
+  /** Where it ends then. */
+  public Optional<String> to() {
+    return move.flatMap(SeamMove::to);
   }
 
   /** How far a placement's images reach into the allowance; 0 if one crosses the seam itself. */

@@ -3,6 +3,7 @@ package strikeoff.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -20,6 +21,7 @@ import strikeoff.units.Length;
  * @param crossing ids of the placements with an image across it, rising
  * @param names of the same
  * @param which the same as people call them together
+ * @param move what takes them off all seams; empty if nothing does, or if the ridge is padded
  */
 public record SeamCrossing(
     String seam,
@@ -30,6 +32,7 @@ public record SeamCrossing(
     List<Integer> crossing,
     List<String> names,
     String which,
+    Optional<SeamMove> move,
     PlanPath path,
     PlanPath seamPath)
     implements Evidence {
@@ -56,6 +59,9 @@ public record SeamCrossing(
                   across.stream().map(Placement::id).toList(),
                   across.stream().map(Placement::name).toList(),
                   Numbering.places(across),
+                  seam.padded()
+                      ? Optional.empty()
+                      : SeamMove.of(plan, layout, arranged.getKey(), true),
                   plan.arrangements().get(arranged.getKey()).path(),
                   seam.path()));
         }
@@ -86,6 +92,26 @@ public record SeamCrossing(
 
   public int count() {
     return crossing.size();
+  }
+
+  /** What a printer can do instead of padding the ridge, to end a sentence; may be empty. */
+  public String orMove() {
+    return move.map(m -> ", or move " + arrangement + " " + m.text()).orElse("");
+  }
+
+  /** Where a series starts that is moved off. */
+  public Optional<String> start() {
+    return move.flatMap(SeamMove::start);
+  }
+
+  /** Where a border begins that is moved off. */
+  public Optional<String> from() {
+    return move.flatMap(SeamMove::from);
+  }
+
+  /** Where it ends then. */
+  public Optional<String> to() {
+    return move.flatMap(SeamMove::to);
   }
 
   /** The placements as people call them, and that they lie. */

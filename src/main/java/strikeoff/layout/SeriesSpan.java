@@ -36,8 +36,12 @@ public record SeriesSpan(
         series.pitch(),
         new Length(length),
         new Length(span),
-        new Length(series.pitch().mm() - template.parts()),
-        new Length(series.start().mm() + template.bounds().getMinX() + span),
+        apart(series.pitch().mm() - template.parts()),
+        new Length(series.start().mm() + span),
         series.path());
+  }
+
+  private static Length apart(double mm) {
+    return new Length(Math.abs(mm) < Length.TOLERANCE ? 0 : mm);
   }
 }

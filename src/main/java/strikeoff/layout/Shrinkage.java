@@ -2,13 +2,13 @@ package strikeoff.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.plan.Arrangement;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
+import strikeoff.units.Pair;
 import strikeoff.units.Share;
 
 /**
@@ -20,8 +20,11 @@ import strikeoff.units.Share;
  * @param finishedWidth width after it
  * @param lengthToCut length that finishes at what the plan gives
  * @param widthToCut width that finishes at what the plan gives
+ * @param size the size that the plan gives, without its allowances, as a plan writes it
+ * @param round what to write beside the new length so that a tube still closes; empty if open
  * @param pitches each series' and border's pitch with its finished value
  * @param garment true for a cloth closed into a tube: a measure of somebody's body
+ * @param asked true if the plan asks for a finished size, which is then judged instead
  */
 public record Shrinkage(
     Length length,
@@ -32,8 +35,11 @@ public record Shrinkage(
     Length finishedWidth,
     Length lengthToCut,
     Length widthToCut,
+    String size,
+    String round,
     String pitches,
     boolean garment,
+    boolean asked,
     PlanPath path)
     implements Evidence {
 
@@ -42,7 +48,7 @@ public record Shrinkage(
       new Basis(
           "Finished sizes",
           "Length and width lose their stated or usual shares in the first wash, evenly over the"
-              + " cloth.",
+              + " cloth; a finished size is what is left of them without the allowances.",
           "Cloth that was not washed before. Shops' cloths differ by 2 % and more: wash a measured"
               + " square.",
           "a trade table of 2018; ISO 5077 for the sign and the measure");
@@ -57,6 +63,11 @@ public record Shrinkage(
     if (cloth.washed() || !shrinks || !(keepsLength > 0) || !(keepsWidth > 0)) {
       return List.of();
     }
+    Pair size =
+        new Pair(
+            cloth.length().minus(FinishedSize.cutOffLength(cloth)),
+            cloth.width().minus(FinishedSize.cutOffWidth(cloth)));
+    Pair cut = FinishedSize.toCut(cloth, size);
     return List.of(
         new Shrinkage(
             cloth.length(),
@@ -65,32 +76,31 @@ public record Shrinkage(
             cloth.shrinkWidth(),
             cloth.length().times(keepsLength),
             cloth.width().times(keepsWidth),
-            cloth.length().times(1 / keepsLength),
-            cloth.width().times(1 / keepsWidth),
+            cut.along(),
+            cut.across(),
+            size.along().writtenText() + " x " + size.across().writtenText(),
+            FinishedSize.round(plan, cut.along()),
             pitches(plan, keepsLength),
             cloth.closed(),
+            cloth.finished().isPresent(),
             cloth.path().key("washed")));
   }
 
   private static String pitches(PrintPlan plan, double keeps) {
     List<String> said = new ArrayList<>();
-    for (Arrangement arrangement : plan.arrangements().values()) {
-      Length pitch = null;
-      if (arrangement instanceof Arrangement.Series series && series.count() > 1) {
-        pitch = series.pitch();
-      } else if (arrangement instanceof Arrangement.Border border) {
-        pitch = border.repeat();
-      }
-      if (pitch != null && said.size() < MOST_PITCHES) {
-        said.add(
-            "the pitch of "
-                + arrangement.name()
-                + " from "
-                + pitch.text()
-                + " to "
-                + pitch.times(keeps).text());
-      }
-    }
+    FinishedSize.pitches(plan)
+        .forEach(
+            (name, pitch) -> {
+              if (said.size() < MOST_PITCHES) {
+                said.add(
+                    "the pitch of "
+                        + name
+                        + " shrinks from "
+                        + pitch.text()
+                        + " to "
+                        + pitch.times(keeps).text());
+              }
+            });
     return said.isEmpty() ? "" : "; " + String.join(", ", said);
   }
 }

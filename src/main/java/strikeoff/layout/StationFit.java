@@ -18,6 +18,9 @@ import strikeoff.units.Length;
  * @param clearance working room that the plan wants on each side of a frame
  * @param lengthNeeded longest frame and its clearance at both ends
  * @param widthNeeded widest frame and its clearance at both sides
+ * @param count stations as the plan has them
+ * @param holds how many stations of the needed length the table holds
+ * @param tableWidth of the table
  * @param frameExcess how much the frames alone are larger than the station, in the worse direction;
  *     zero or less if they fit
  * @param excess the same with clearance
@@ -32,6 +35,9 @@ public record StationFit(
     Length clearance,
     Length lengthNeeded,
     Length widthNeeded,
+    int count,
+    int holds,
+    Length tableWidth,
     Length frameExcess,
     Length excess,
     PlanPath path)
@@ -50,11 +56,11 @@ public record StationFit(
       // All placements of an arrangement lie turned alike, so the first one speaks for all.
       for (Footprint footprint : layout.footprintsOf(arranged.getValue().get(0).id())) {
         Envelope frame = footprint.frame().getEnvelopeInternal();
-        if (frame.getWidth() > length + Tube.ROUNDING) {
+        if (frame.getWidth() > length + Length.TOLERANCE) {
           length = frame.getWidth();
           longest = footprint.screen().name();
         }
-        if (frame.getHeight() > width + Tube.ROUNDING) {
+        if (frame.getHeight() > width + Length.TOLERANCE) {
           width = frame.getHeight();
           widest = footprint.screen().name();
         }
@@ -73,13 +79,50 @@ public record StationFit(
             stations.clearance(),
             new Length(length + clear),
             new Length(width + clear),
+            stations.count(),
+            holds(plan.table(), stations, length + clear),
+            plan.table().width(),
             rounded(excess),
             rounded(excess + clear),
             stations.path()));
   }
 
+  private static int holds(Table table, Table.Stations stations, double length) {
+    double step = Math.max(length, stations.length().mm()) + stations.gap().mm();
+    double row = table.length().mm() + stations.gap().mm() + Length.TOLERANCE;
+    return (int) Math.floor(row / step);
+  }
+
+  /**
+   * What to change, as an instruction without a full stop; no station is wider than the table, and
+   * no more of them are kept than it holds.
+   */
+  public String mending() {
+    if (holds < 1 || widthNeeded.above(tableWidth.mm())) {
+      return "Use a table of "
+          + lengthNeeded.roundedUp()
+          + " by "
+          + widthNeeded.roundedUp()
+          + " or larger, or smaller frames";
+    }
+    return "Make the stations "
+        + larger(lengthNeeded, stationLength)
+        + " by "
+        + larger(widthNeeded, stationWidth)
+        + " or larger, which leaves "
+        + clearance
+        + " on each side"
+        + (holds < count
+            ? "; the table holds " + holds + " of them, so write `count: " + holds + "`"
+            : "");
+  }
+
+  private static String larger(Length one, Length other) {
+    return (one.compareTo(other) > 0 ? one : other).roundedUp();
+  }
+
   private static Length rounded(double mm) {
-    return new Length(Math.abs(mm) < Tube.ROUNDING ? 0 : mm);
+    return new Length(Math.abs(mm) < Length.TOLERANCE ? 0 : mm);
   }
 
   /** The screens that need the room, one or two. */

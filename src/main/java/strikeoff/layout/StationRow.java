@@ -16,6 +16,8 @@ import strikeoff.units.Length;
  * @param stationThatFits station length of which the table holds as many as wanted; zero or less if
  *     the gaps alone fill it
  * @param stationWidth of one across the table
+ * @param stationNeeded the what the longest frame takes along the table with its working room; zero
+ *     if none is laid
  */
 public record StationRow(
     int wanted,
@@ -27,16 +29,22 @@ public record StationRow(
     Length gap,
     Length tableNeeded,
     Length stationThatFits,
+    Length stationNeeded,
     PlanPath path,
     PlanPath tablePath)
     implements Evidence {
 
-  static List<StationRow> of(PrintPlan plan) {
+  static List<StationRow> of(PrintPlan plan, Layout layout) {
     Table table = plan.table();
-    return table.stations().map(s -> of(table, s)).stream().toList();
+    double frame = 0;
+    for (Footprint footprint : layout.footprints()) {
+      frame = Math.max(frame, footprint.frame().getEnvelopeInternal().getWidth());
+    }
+    Length longest = new Length(frame);
+    return table.stations().map(s -> of(table, s, longest)).stream().toList();
   }
 
-  private static StationRow of(Table table, Table.Stations stations) {
+  private static StationRow of(Table table, Table.Stations stations, Length longest) {
     double length = table.length().mm();
     double station = stations.length().mm();
     double gap = stations.gap().mm();
@@ -51,6 +59,7 @@ public record StationRow(
         stations.gap(),
         new Length(count * station + (count - 1) * gap),
         new Length((length - (count - 1) * gap) / count),
+        longest.mm() > 0 ? longest.plus(stations.clearance().times(2)) : longest,
         stations.path().key("count"),
         table.path());
   }
@@ -58,7 +67,18 @@ public record StationRow(
   static int holds(Table table, Table.Stations stations) {
     double gap = stations.gap().mm();
     double step = stations.length().mm() + gap;
-    return (int) Math.floor((table.length().mm() + gap + Tube.ROUNDING) / step);
+    return (int) Math.floor((table.length().mm() + gap + Length.TOLERANCE) / step);
+  }
+
+  /** What to change, as an instruction without a full stop. */
+  public String mending() {
+    String shorter = "make each " + stationThatFits.roundedDown() + " long at most";
+    boolean canBeShorter = stationThatFits.mm() >= 10 && !stationThatFits.below(stationNeeded.mm());
+    if (holds == 0) {
+      String table = "se a table of " + tableNeeded.roundedUp();
+      return canBeShorter ? shorter.replaceFirst("m", "M") + ", or u" + table : "U" + table;
+    }
+    return "Write `count: " + holds + "`" + (canBeShorter ? ", or " + shorter : "");
   }
 
   @Override

@@ -12,9 +12,10 @@ import strikeoff.plan.Screen;
 import strikeoff.units.Angle;
 
 /**
- * The shapes of one design as it is laid: mirrored along x if so, then turned about its centre.
- * Shapes are worked out once and moved to each placement. A separation's frame is laid so that the
- * stencil's image, which lies in the middle of its frame, is centred over the separation's image.
+ * The shapes of one design as it is laid: mirrored along x if so, then turned. Places are those of
+ * the lower left corner of what is then seen, the rectangle around the turned design. Shapes are
+ * worked out once and moved to each placement. A separation's frame is laid so that the stencil's
+ * image, which lies in the middle of its frame, is centred over the separation's image.
  */
 final class Template {
 
@@ -24,6 +25,8 @@ final class Template {
   private final double width;
   private final double cos;
   private final double sin;
+  private final double middleX;
+  private final double middleY;
   private final boolean mirrored;
   private final Coordinate[] outline;
   private final List<Coordinate[]> images = new ArrayList<>();
@@ -35,9 +38,10 @@ final class Template {
     this.length = design.length().mm();
     this.width = design.width().mm();
     this.mirrored = mirrored;
-    double degrees = turn.degrees() - 360 * Math.floor(turn.degrees() / 360);
-    this.cos = cosine(degrees);
-    this.sin = cosine(degrees >= 90 ? degrees - 90 : degrees + 270);
+    this.cos = turn.cos();
+    this.sin = turn.sin();
+    this.middleX = design.lengthTurned(turn).mm() / 2;
+    this.middleY = design.widthTurned(turn).mm() / 2;
     this.outline = rectangle(0, 0, length, width);
     for (Design.Separation separation : design.separations()) {
       double x = separation.x().mm();
@@ -60,7 +64,7 @@ final class Template {
     this.bounds = laid.getEnvelopeInternal();
   }
 
-  /** Bounds of the turned design, seen from the lower left corner of the unturned one. */
+  /** Length and width of the turned design; its lower left corner lies at 0, 0. */
   Envelope bounds() {
     return bounds;
   }
@@ -100,7 +104,7 @@ final class Template {
     double alongX = (mirrored ? length - x : x) - length / 2;
     double alongY = y - width / 2;
     return new Coordinate(
-        length / 2 + alongX * cos - alongY * sin, width / 2 + alongX * sin + alongY * cos);
+        middleX + alongX * cos - alongY * sin, middleY + alongX * sin + alongY * cos);
   }
 
   private Polygon moved(Coordinate[] corners, double x, double y) {
@@ -110,16 +114,5 @@ final class Template {
     }
     moved[corners.length - 1] = moved[0];
     return along ? new Rectangle(moved, GEOMETRY) : GEOMETRY.createPolygon(moved);
-  }
-
-  /** Exact at quarter turns, so that a rectangle turned by 90° is a rectangle still. */
-  private static double cosine(double degrees) {
-    if (degrees == 0) {
-      return 1;
-    }
-    if (degrees == 180) {
-      return -1;
-    }
-    return degrees == 90 || degrees == 270 ? 0 : Math.cos(Math.toRadians(degrees));
   }
 }

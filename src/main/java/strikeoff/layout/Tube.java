@@ -9,6 +9,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.GivenUp;
 import strikeoff.units.Area;
+import strikeoff.units.Length;
 
 /**
  * How x runs on the cloth: to an end, or round a tube where x = 0 and x = circumference are one
@@ -22,12 +23,6 @@ public record Tube(boolean closed, double circumference) {
 
   /** Anything that goes round more often covers the same places again and again. */
   private static final int MOST_TURNS = 32;
-
-  /**
-   * The one tolerance of all tests on edges: what is closer than a nanometre is rounding, not
-   * cloth.
-   */
-  public static final double ROUNDING = 1e-6;
 
   private static final double SQUARE_MM_IN_CM = 100;
 
@@ -53,8 +48,8 @@ public record Tube(boolean closed, double circumference) {
   }
 
   /**
-   * The area that two shapes share, none if they only touch. On a tube one shape is taken as often
-   * as it meets the other going round.
+   * The area that two shapes share, none if they share no more than a strip as wide as the
+   * tolerance. On a tube one shape is taken as often as it meets the other going round.
    */
   public Area overlap(Geometry one, Geometry other) {
     GivenUp.ifAsked();
@@ -114,10 +109,10 @@ public record Tube(boolean closed, double circumference) {
   public boolean runsThrough(double x, double from, double to) {
     double line = x;
     if (closed) {
-      double turns = Math.floor((from + ROUNDING - x) / circumference) + 1;
+      double turns = Math.floor((from + Length.TOLERANCE - x) / circumference) + 1;
       line = x + circumference * turns;
     }
-    return from + ROUNDING < line && line < to - ROUNDING;
+    return from + Length.TOLERANCE < line && line < to - Length.TOLERANCE;
   }
 
   /** Distance of a stretch from a line across the cloth at x; 0 if the line runs through it. */
@@ -149,13 +144,16 @@ public record Tube(boolean closed, double circumference) {
     double length =
         Math.min(a.getMaxX(), b.getMaxX() + shift) - Math.max(a.getMinX(), b.getMinX() + shift);
     double width = Math.min(a.getMaxY(), b.getMaxY()) - Math.max(a.getMinY(), b.getMinY());
-    if (length <= ROUNDING || width <= ROUNDING) {
+    if (length <= Length.TOLERANCE || width <= Length.TOLERANCE) {
       return 0;
     }
     if (one.isRectangle() && other.isRectangle()) {
       return length * width;
     }
-    return OverlayNGRobust.overlay(one, moved(other, shift), OverlayNG.INTERSECTION).getArea();
+    Geometry common = OverlayNGRobust.overlay(one, moved(other, shift), OverlayNG.INTERSECTION);
+    // A sliver along a slanting side is as wide as its area divided by how long it is.
+    double longest = common.getEnvelopeInternal().getDiameter();
+    return common.getArea() <= Length.TOLERANCE * longest ? 0 : common.getArea();
   }
 
   private static double apart(Geometry one, Geometry other, double shift) {

@@ -39,13 +39,13 @@ public record TubeClosing(
     double round = tube.circumference();
     double misfit = round - series.count() * pitch;
     double gap = pitch - template.parts();
-    int full = (int) Math.max(1, Math.floor((round + Tube.ROUNDING) / pitch));
+    int full = (int) Math.max(1, Math.floor((round + Length.TOLERANCE) / pitch));
     return new TubeClosing(
         series.name(),
         series.count(),
         series.pitch(),
         new Length(round),
-        new Length(Math.abs(misfit) < Tube.ROUNDING ? 0 : misfit),
+        new Length(Math.abs(misfit) < Length.TOLERANCE ? 0 : misfit),
         new Length(gap + misfit),
         new Length(gap),
         new Length(round / series.count()),
@@ -63,6 +63,25 @@ public record TubeClosing(
   /** Whether the series leaves the tube open or runs into itself. */
   public String misfitKind() {
     return misfit.mm() < 0 ? "too long" : "too short";
+  }
+
+  /** The gaps across the seam and elsewhere, as a sentence. */
+  public String gapsText() {
+    return "Across the seam "
+        + (seamGap.mm() < 0
+            ? "the last copy would lie " + seamGap.times(-1).text() + " over the first"
+            : "the gap would be " + seamGap.text())
+        + "; the other copies "
+        + (gap.mm() < 0 ? "overlap by " + gap.times(-1).text() : "lie " + gap.text() + " apart")
+        + ".";
+  }
+
+  /** What to change, as an instruction without a full stop; no pitch is shorter than the design. */
+  public String closing() {
+    boolean parts = closingPitch.mm() >= pitch.mm() - gap.mm() - Length.TOLERANCE;
+    return parts
+        ? "Set the pitch to " + closingPitch.fineText()
+        : "Print " + fullCount + " at a pitch of " + fullPitch.fineText();
   }
 
   /** Length that the series takes with all its gaps. */

@@ -39,7 +39,9 @@ final class Ages {
       if (!isKnown(paste)) {
         continue;
       }
-      paste.group().map(policy::group).flatMap(g -> age(paste, g)).ifPresent(ages::add);
+      shortestLived(paste, new Recipe(paste, policy).alkali())
+          .flatMap(g -> age(paste, g))
+          .ifPresent(ages::add);
     }
     return ages;
   }
@@ -49,7 +51,7 @@ final class Ages {
     List<Paste> pastes =
         timeline.impressions().stream()
             .map(i -> i.footprint().paste())
-            .filter(p -> p.group().isPresent() && !isKnown(p))
+            .filter(p -> !p.groups().isEmpty() && !isKnown(p))
             .distinct()
             .toList();
     return pastes.isEmpty()
@@ -60,6 +62,28 @@ final class Ages {
                 plan.room().temperature(),
                 new Temperature(policy.limit("paste/room-temperature").amount()),
                 plan.room().path()));
+  }
+
+  /** Pastes that are printed and hold dyes of several groups. */
+  List<MixedGroups> mixed() {
+    return timeline.impressions().stream()
+        .map(i -> i.footprint().paste())
+        .distinct()
+        .filter(p -> p.groups().size() > 1)
+        .map(this::mixed)
+        .toList();
+  }
+
+  private MixedGroups mixed(Paste paste) {
+    HeldAlkali alkali = new Recipe(paste, policy).alkali();
+    return new MixedGroups(
+        paste.name(),
+        paste.groups().stream()
+            .map(policy::group)
+            .map(g -> new MixedGroups.Lived(g, new Span(life(paste, g, alkali).best())))
+            .toList(),
+        alkali,
+        paste.path());
   }
 
   /** Kept cold, a life is as stated; in the room Arrhenius' law carries it over so far only. */
@@ -78,19 +102,32 @@ final class Ages {
     }
   }
 
+  /** How many minutes a paste lives with the alkali it holds; empty without any, or not known. */
+  Optional<Range> withItsAlkali(Paste paste) {
+    HeldAlkali alkali = new Recipe(paste, policy).alkali();
+    return alkali == HeldAlkali.NONE || !isKnown(paste)
+        ? Optional.empty()
+        : shortestLived(paste, alkali).map(group -> life(paste, group, alkali));
+  }
+
   /** How long the paste would live with soda in it, and how long it has to in this run. */
   Optional<SodaLife> withSoda(Paste paste) {
     Optional<Span> needed = uses(paste).stream().map(Use::age).max(Comparator.naturalOrder());
     return isKnown(paste)
-        ? paste
-            .group()
-            .map(policy::group)
+        ? shortestLived(paste, HeldAlkali.SODA)
             .flatMap(
                 group ->
                     needed.map(
                         span ->
                             new SodaLife(paste.name(), life(paste, group, HeldAlkali.SODA), span)))
         : Optional.empty();
+  }
+
+  /** A pot with dyes of several groups lives as long as the first of them to die. */
+  private Optional<ReactiveGroup> shortestLived(Paste paste, HeldAlkali alkali) {
+    return paste.groups().stream()
+        .map(policy::group)
+        .min(Comparator.comparingDouble(g -> statedMinutes(paste.storage(), g, alkali)));
   }
 
   private Optional<PasteAge> age(Paste paste, ReactiveGroup group) {

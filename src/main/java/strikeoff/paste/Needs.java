@@ -26,12 +26,14 @@ final class Needs {
   private final Timeline timeline;
   private final Policy policy;
   private final Mixings mixings;
+  private final Ages lives;
 
-  Needs(PrintPlan plan, Timeline timeline, Policy policy, Mixings mixings) {
+  Needs(PrintPlan plan, Timeline timeline, Policy policy, Mixings mixings, Ages lives) {
     this.plan = plan;
     this.timeline = timeline;
     this.policy = policy;
     this.mixings = mixings;
+    this.lives = lives;
   }
 
   /** One for each paste that is printed, in the plan's order. */
@@ -39,19 +41,19 @@ final class Needs {
     Map<String, List<Impression>> byPaste = new LinkedHashMap<>();
     plan.pastes().keySet().forEach(name -> byPaste.put(name, new ArrayList<>()));
     timeline.impressions().forEach(i -> byPaste.get(i.footprint().paste().name()).add(i));
-    Map<Integer, Range> chargeAt = Fillings.of(timeline.impressions(), policy);
+    LeftInScreens screens = LeftInScreens.of(timeline, policy);
     List<PasteUse> uses = new ArrayList<>();
     byPaste.forEach(
         (name, impressions) -> {
           if (!impressions.isEmpty()) {
-            uses.add(use(plan.pastes().get(name), impressions, chargeAt));
+            uses.add(use(plan.pastes().get(name), impressions, screens));
           }
         });
     return uses;
   }
 
-  private PasteUse use(Paste paste, List<Impression> impressions, Map<Integer, Range> chargeAt) {
-    Tally tally = new Tally(chargeAt, plan.cloth(), policy);
+  private PasteUse use(Paste paste, List<Impression> impressions, LeftInScreens screens) {
+    Tally tally = new Tally(screens, plan.cloth(), policy);
     Recipe recipe = new Recipe(paste, policy);
     int batches = mixings.batches(paste);
     Optional<Range> mixed = recipe.batchGrams().map(batch -> batch.times(Math.max(1, batches)));
@@ -73,17 +75,20 @@ final class Needs {
         new Area(tally.squareCm),
         paste.deposit().isPresent(),
         tally.onCloth,
-        tally.charge,
-        tally.fillings,
+        tally.left(),
+        new Mass(tally.scrapedBack()),
+        tally.washes,
         need,
         batches,
         mixed,
         new Mass(mixed.isPresent() ? need.low() - has.high() : 0),
+        new Mass(mixed.isPresent() ? need.best() - has.best() : 0),
         new Mass(mixed.isPresent() ? need.high() - has.low() : 0),
         new Mass(toMix),
-        new Mass(mixed.isPresent() ? Math.max(0, round(need.high() - has.low())) : 0),
+        new Mass(mixed.isPresent() && has.low() < need.high() ? toMix - has.low() : 0),
         new Mass(over),
         new Share(need.high() > 0 ? over / need.high() : 0),
+        lives.withItsAlkali(paste),
         runsOut,
         impressions.stream().map(i -> i.footprint().placement().name()).distinct().toList(),
         path(paste));
@@ -106,19 +111,22 @@ final class Needs {
   /** Running sums over the impressions of one paste. */
   private static final class Tally {
 
-    private final Map<Integer, Range> chargeAt;
+    private final LeftInScreens screens;
     private final Cloth cloth;
     private final Policy policy;
     private final double withWaste;
     private final Map<String, Deposit> byScreen = new HashMap<>();
     private Range onCloth = Range.exactly(0);
-    private Range charge = Range.exactly(0);
+    private Range clings = Range.exactly(0);
+    private Range beadsLost = Range.exactly(0);
+    private Range taken = Range.exactly(0);
+    private final List<LeftInScreens.Filling> filled = new ArrayList<>();
     private double squareCm;
     private int pulls;
-    private int fillings;
+    private int washes;
 
-    Tally(Map<Integer, Range> chargeAt, Cloth cloth, Policy policy) {
-      this.chargeAt = chargeAt;
+    Tally(LeftInScreens screens, Cloth cloth, Policy policy) {
+      this.screens = screens;
       this.cloth = cloth;
       this.policy = policy;
       this.withWaste = 1 + policy.limit("paste/waste").amount();
@@ -135,15 +143,48 @@ final class Needs {
       onCloth = onCloth.plus(deposit.afterPulls(times).times(printed.squareMetres()));
       squareCm += printed.squareCm();
       pulls += times;
-      Range filling = chargeAt.get(impression.id());
-      if (filling != null) {
-        charge = charge.plus(filling);
-        fillings++;
+      screens
+          .filledFor(impression)
+          .ifPresent(
+              filling -> {
+                filled.add(filling);
+                clings = clings.plus(filling.clings());
+              });
+      Range beads = beadsLost;
+      for (LeftInScreens.Filling filling : filled) {
+        beads = beads.plus(filling.bead());
       }
+      taken = larger(taken, Range.independent(onCloth, clings, beads));
+      screens
+          .emptiedAfter(impression)
+          .ifPresent(
+              filling -> {
+                filled.remove(filling);
+                beadsLost = beadsLost.plus(filling.beadLost());
+                washes++;
+              });
     }
 
+    /** What goes down the sink once all screens are washed out. */
+    Range left() {
+      return clings.plus(beadsLost);
+    }
+
+    private static Range larger(Range one, Range other) {
+      return new Range(
+          Math.max(one.low(), other.low()),
+          Math.max(one.best(), other.best()),
+          Math.max(one.high(), other.high()));
+    }
+
+    /** The most that was out of the pot at any pull, and what is wasted beside. */
     Range need() {
-      return onCloth.plus(charge).times(withWaste);
+      return taken.times(withWaste);
+    }
+
+    /** What of that went back into the pot, by the best estimate. */
+    double scrapedBack() {
+      return Math.max(0, taken.best() - onCloth.best() - left().best());
     }
   }
 }

@@ -61,6 +61,25 @@ public record PasteAge(
     related = List.copyOf(related);
   }
 
+  /** Its age as a multiple of its life, by the longest life. */
+  public double lives() {
+    return age.minutes() / lifeMinutes.high();
+  }
+
+  /** True if it is too old at its last print by a part of the estimates at least. */
+  public boolean pastItsLife() {
+    return overMost.minutes() > 0;
+  }
+
+  /** The share of its dye that still lives then: at the end of one life about half does. */
+  public Range alive() {
+    double minutes = age.minutes();
+    return new Range(
+        Math.pow(0.5, minutes / lifeMinutes.low()),
+        Math.pow(0.5, minutes / lifeMinutes.best()),
+        Math.pow(0.5, minutes / lifeMinutes.high()));
+  }
+
   /** When it was ready, as in {@code 3 days before day 1, 18:00} or {@code on day 1, 09:00}. */
   public String mixed() {
     return mixedAt.when();
@@ -69,7 +88,9 @@ public record PasteAge(
   /** What to mix when, as an instruction without a full stop. */
   public String mixing() {
     if (batches.size() < 2) {
-      return "Mix it " + mixFrom.when() + " or later";
+      return mixFrom.day() < 1
+          ? "Mix it later: " + mixFrom.dayWhen() + ", not before " + mixFrom.clock()
+          : "Mix it " + mixFrom.when() + " or later, before it is first printed";
     }
     String each = batches.stream().limit(LISTED).map(Moment::text).collect(joining("; "));
     return "No one batch lasts from its first print to its last: mix "

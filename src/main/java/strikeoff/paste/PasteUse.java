@@ -8,6 +8,7 @@ import strikeoff.units.Area;
 import strikeoff.units.Mass;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
+import strikeoff.units.Span;
 
 /**
  * What one colour needs over the whole run, against what is mixed of it.
@@ -18,18 +19,24 @@ import strikeoff.units.Share;
  * @param printed area that takes paste, all impressions together, each counted once
  * @param measured true if the deposit was weighed on a strike-off, false if estimated from the mesh
  * @param onClothGrams what the pulls lay down
- * @param chargeGrams what stays in the screens and on the squeegees, each time they are filled
- * @param fillings how many times a screen is filled with it
- * @param needGrams all of it, with the share that is wasted in pots and on knives
+ * @param leftGrams what is lost in screens and on squeegees, each time one is washed out
+ * @param scrapedBack what lies before the blade at the pull that asks most of the pot and goes back
+ *     into it, by the best estimate
+ * @param washes how many times a screen is washed out that held it
+ * @param needGrams the most that is out of the pot at any pull, with the share that is wasted in
+ *     pots and on knives
  * @param batches how many times it is mixed
  * @param mixedGrams what is mixed in all, from the amount, or else from the recipe; empty if the
  *     plan leaves it open
  * @param shortLeast missing by the kindest estimate: above zero if it surely runs out
+ * @param shortBest missing by the best estimate
  * @param shortMost missing by the most careful estimate: above zero if it may run out
  * @param toMix a round amount that is enough by the most careful estimate
  * @param more what is missing to that amount; zero if nothing
  * @param over left over by the most careful estimate; zero if nothing
  * @param overShare that as a share of the need
+ * @param restLives how many minutes what is left over lives with its alkali in it; empty for paint,
+ *     for paste without alkali, and where nobody knows
  * @param runsOut the placement at which the pot is empty by the best estimate
  * @param marks placements printed with it
  * @param path of the amount, or of the recipe, or of the paste
@@ -41,17 +48,20 @@ public record PasteUse(
     Area printed,
     boolean measured,
     Range onClothGrams,
-    Range chargeGrams,
-    int fillings,
+    Range leftGrams,
+    Mass scrapedBack,
+    int washes,
     Range needGrams,
     int batches,
     Optional<Range> mixedGrams,
     Mass shortLeast,
+    Mass shortBest,
     Mass shortMost,
     Mass toMix,
     Mass more,
     Mass over,
     Share overShare,
+    Optional<Range> restLives,
     Optional<String> runsOut,
     List<String> marks,
     PlanPath path)
@@ -66,14 +76,62 @@ public record PasteUse(
     return mixedGrams.isPresent();
   }
 
-  /** How often its screens are filled, in words. */
-  public String filled() {
-    return fillings == 1 ? "once" : fillings == 2 ? "twice" : fillings + " times";
+  /** Minutes after which the rest is surely dead; without end where it is kept, or nobody knows. */
+  public double restDead() {
+    return restLives.map(Range::high).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The same in words. */
+  public String restLivesFor() {
+    return restLives.map(life -> new Span(life.best()).text()).orElse("for days");
+  }
+
+  /** What the need is made of, by the best estimate, so that a large one can be believed. */
+  public String parts() {
+    double wasted = needGrams.best() - onClothGrams.best() - leftGrams.best() - scrapedBack.grams();
+    return "By the best estimate "
+        + new Mass(onClothGrams.best()).text()
+        + " of it lie on the cloth ("
+        + printed.text()
+        + ", "
+        + (pulls == 1 ? "1 pull" : pulls + " pulls")
+        + ", deposit "
+        + basis()
+        + "), "
+        + new Mass(leftGrams.best()).text()
+        + " go down the sink where "
+        + (washes == 1 ? "a screen is" : "screens are")
+        + " washed out "
+        + washed()
+        + " (what fills the mesh, clings to the blade, and is left of the bead along it), "
+        + scrapedBack.text()
+        + " lie before the blade at its last pulls, which can't print without, and are scraped back,"
+        + " and "
+        + new Mass(wasted).text()
+        + " stick to pots and knives";
+  }
+
+  /** How often its screens are washed out, in words. */
+  public String washed() {
+    return washes == 1 ? "once" : washes == 2 ? "twice" : washes + " times";
   }
 
   /** How the deposit is known. */
   public String basis() {
     return measured ? "weighed on a strike-off" : "estimated from the mesh";
+  }
+
+  /** A round amount for each mixing that is enough by the most careful estimate. */
+  public Mass mixEach() {
+    return new Mass(toMix.grams() / Math.max(1, batches));
+  }
+
+  /** How much to mix, as an instruction without a full stop. */
+  public String mixingEnough() {
+    if (batches > 1) {
+      return "Mix " + mixEach().roundedUp() + " each time";
+    }
+    return "Mix " + toMix.roundedUp() + (more.grams() > 0 ? ", " + more.roundedUp() + " more" : "");
   }
 
   /** Where the pot is empty, in words. */

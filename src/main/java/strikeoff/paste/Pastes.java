@@ -21,15 +21,27 @@ public record Pastes(
     List<PasteUse> uses, List<PasteAge> ages, List<MixingCard> cards, List<Evidence> evidence) {
 
   /** What a paste's life rests on. */
-  public static final Basis LIFE =
-      new Basis(
-          "Life of a dye paste",
-          "The reactive group's life at room temperature, with alkali or without, carried over to the"
-              + " room's temperature by Arrhenius' law with 60 to 100 kJ/mol; kept cold, as stated.",
-          "Within 15 °C of the room that the table holds for, or as the policy says. Beyond, no life is"
-              + " given and a finding says so.",
-          "hand-dyeing FAQ of 2005; Broadbent 2001; Dyestuffs & Coloration 2004(6):331; some lives"
-              + " common practice, no source");
+  public static Basis lifeBasis(Policy policy) {
+    return new Basis(
+        "Life of a dye paste",
+        "The reactive group's life at room temperature, with alkali or without, carried over to the"
+            + " room's temperature by Arrhenius' law with "
+            + text(policy, "activation-energy-usual")
+            + " kJ/mol ("
+            + text(policy, "activation-energy-least")
+            + " to "
+            + text(policy, "activation-energy-most")
+            + "); kept cold, as stated.",
+        "Within "
+            + text(policy, "carried-over")
+            + " of the room that the table holds for. Beyond, no life is given and a finding says so.",
+        "hand-dyeing FAQ of 2005; Broadbent 2001; hand-dyeing FAQ on temperature; some lives"
+            + " common practice, no source");
+  }
+
+  private static String text(Policy policy, String limit) {
+    return policy.limit("paste/" + limit).value().text();
+  }
 
   public Pastes {
     uses = List.copyOf(uses);
@@ -40,16 +52,19 @@ public record Pastes(
 
   public static Pastes of(PrintPlan plan, Timeline timeline, Policy policy) {
     Mixings mixings = new Mixings(plan, timeline);
-    List<PasteUse> uses = new Needs(plan, timeline, policy, mixings).all();
     Ages lives = new Ages(plan, timeline, policy, mixings);
+    List<PasteUse> uses = new Needs(plan, timeline, policy, mixings, lives).all();
     List<PasteAge> ages = lives.all();
     List<Evidence> evidence = new ArrayList<>(uses);
     evidence.addAll(ages);
+    evidence.addAll(lives.mixed());
     lives.unknown().ifPresent(evidence::add);
     evidence.addAll(new MixOrder(plan, timeline, mixings).all());
-    Thickeners thickeners = new Thickeners(policy);
+    Thickeners thickeners = new Thickeners(plan.cloth(), policy);
     ThickenerMeshes meshes = new ThickenerMeshes(plan, policy);
     for (Paste paste : plan.pastes().values()) {
+      SaltInPaste.of(paste, policy).ifPresent(evidence::add);
+      AcidInPaste.of(paste, plan.cloth(), policy).ifPresent(evidence::add);
       for (Evidence fact : thickeners.of(paste)) {
         evidence.add(fact);
         if (fact instanceof ThickenerStrength strength) {

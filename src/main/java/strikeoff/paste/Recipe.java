@@ -39,11 +39,16 @@ public record Recipe(Paste paste, Policy policy) {
   }
 
   private Range filled(Volume volume) {
-    String density =
-        paste.medium() == Medium.DYE ? "screens/density-dye-paste" : "screens/density-paint";
-    double grams = volume.litres() * policy.limit(density).amount();
+    double grams = volume.litres() * density(paste, policy);
     double spread = policy.limit("paste/filled-by-eye").amount();
     return new Range(grams * (1 - spread), grams, grams * (1 + spread));
+  }
+
+  /** Mass of a litre of paste or paint, g/L. */
+  static double density(Paste paste, Policy policy) {
+    return policy
+        .limit(paste.medium() == Medium.DYE ? "screens/density-dye-paste" : "screens/density-paint")
+        .amount();
   }
 
   public Range grams(Ingredient part) {
@@ -55,6 +60,18 @@ public record Recipe(Paste paste, Policy policy) {
         .filter(part -> policy.substance(part.substance()).role() == role)
         .map(this::grams)
         .reduce(Range.exactly(0), Range::plus);
+  }
+
+  /** Grams of soda ash that the acids of the recipe use up. */
+  public Range usedUpByAcid() {
+    Range used = Range.exactly(0);
+    for (Ingredient part : paste.recipe()) {
+      Substance substance = policy.substance(part.substance());
+      if (substance.role() == Substance.Role.ACID) {
+        used = used.plus(grams(part).times(substance.alkaliFactor().orElse(1.0)));
+      }
+    }
+    return used;
   }
 
   /** True if the paste holds its alkali, by word or by recipe. */
@@ -72,7 +89,7 @@ public record Recipe(Paste paste, Policy policy) {
     if (named.isEmpty()) {
       return paste.alkaliInPaste() ? HeldAlkali.SODA : HeldAlkali.NONE;
     }
-    return named.stream().allMatch(s -> s.alkaliFactor().isEmpty())
+    return named.stream().allMatch(Substance::bicarbonate)
         ? HeldAlkali.BICARBONATE
         : HeldAlkali.SODA;
   }

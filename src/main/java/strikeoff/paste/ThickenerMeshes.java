@@ -31,10 +31,12 @@ final class ThickenerMeshes {
         }
       }
     }
-    double millilitres =
-        strength.batchGrams().best() / (policy.limit("screens/density-dye-paste").amount() / 1000);
-    Mass coarse = new Mass(policy.limit("paste/thin-on-coarse").amount() * millilitres);
-    Mass fine = new Mass(policy.limit("paste/thick-on-fine").amount() * millilitres);
+    double density = policy.limit("screens/density-dye-paste").amount() / 1000;
+    double rest = strength.batchGrams().best() - strength.thickenerGrams().best();
+    double least = policy.limit("paste/thin-on-coarse").amount();
+    double most = policy.limit("paste/thick-on-fine").amount();
+    Mass coarse = Thickeners.needed(least, rest, density);
+    Mass fine = Thickeners.needed(most, rest, density);
     List<Screen> ends =
         meshes.values().stream().filter(s -> isEnd(s.mesh().perCm(), meshes.keySet())).toList();
     List<ThickenerOnMesh> facts = new ArrayList<>();

@@ -3,6 +3,7 @@ package strikeoff.paste;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Mass;
+import strikeoff.units.Numbers;
 import strikeoff.units.Range;
 
 /**
@@ -14,7 +15,9 @@ import strikeoff.units.Range;
  * @param share g for each ml of paste: 0.02 is 2 % w/v
  * @param thickenerGrams of it in one batch
  * @param batchGrams what one batch weighs
- * @param gramsForThin thickener in all that makes the thinnest paste allowed
+ * @param gramsForThin thickener in all that makes the thinnest paste allowed, of a high-viscosity
+ *     grade
+ * @param gramsForThinGrade the same of a low-viscosity grade
  * @param gramsForThick thickener in all that makes the thickest paste allowed
  * @param path of its line in the recipe
  */
@@ -25,6 +28,22 @@ public record ThickenerStrength(
     Range thickenerGrams,
     Range batchGrams,
     Mass gramsForThin,
+    Mass gramsForThinGrade,
     Mass gramsForThick,
     PlanPath path)
-    implements Evidence {}
+    implements Evidence {
+
+  /** The thickener of a batch as it was weighed, also where that is less than a gram. */
+  public String weighed() {
+    return thickenerGrams.best() < 1
+        ? Numbers.plain(thickenerGrams.best(), 2) + " g"
+        : new Mass(thickenerGrams.best()).text();
+  }
+
+  /**
+   * The share by the best estimate, to a hundredth of a per cent, so that it differs from limits.
+   */
+  public String told() {
+    return Numbers.plain(Math.floor(share.best() * 1e4 + 1e-6) / 100, 2) + " %";
+  }
+}

@@ -3,6 +3,7 @@ package strikeoff.paste;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Medium;
@@ -17,9 +18,11 @@ import strikeoff.units.Span;
 /** What a recipe and a thickener's history say of a paste, before any of it is printed. */
 final class Thickeners {
 
+  private final Cloth cloth;
   private final Policy policy;
 
-  Thickeners(Policy policy) {
+  Thickeners(Cloth cloth, Policy policy) {
+    this.cloth = cloth;
     this.policy = policy;
   }
 
@@ -28,6 +31,9 @@ final class Thickeners {
     paste.thickener().ifPresent(t -> facts.add(history(paste.name(), t)));
     if (paste.medium() == Medium.DYE) {
       strength(paste).ifPresent(facts::add);
+      Optional<PasteDose> dose = PasteDose.of(paste, cloth, policy);
+      dose.ifPresent(facts::add);
+      dose.flatMap(d -> DarkPaste.of(paste, d, policy)).ifPresent(facts::add);
     }
     sum(paste).ifPresent(facts::add);
     return facts;
@@ -52,7 +58,10 @@ final class Thickeners {
         paste.recipe().stream()
             .filter(part -> policy.substance(part.substance()).role() == Substance.Role.THICKENER)
             .findFirst();
-    if (line.isEmpty() || batch.isEmpty() || !(batch.get().low() > 0)) {
+    boolean wet =
+        paste.recipe().stream()
+            .anyMatch(p -> policy.substance(p.substance()).role() == Substance.Role.WATER);
+    if (line.isEmpty() && !wet || batch.isEmpty() || !(batch.get().low() > 0)) {
       return Optional.empty();
     }
     Range thickener = recipe.grams(Substance.Role.THICKENER);
@@ -72,21 +81,31 @@ final class Thickeners {
     return Optional.of(
         new ThickenerStrength(
             paste.name(),
-            line.get().substance(),
+            line.map(Ingredient::substance).orElse("thickener"),
             share,
             thickener,
             whole,
-            new Mass(needed("paste/thinnest", whole.best() / density)),
-            new Mass(needed("paste/thickest", whole.best() / density)),
-            line.get().path()));
+            needed("paste/thinnest", rest.best(), density),
+            needed("paste/thinnest-of-thin-grade", rest.best(), density),
+            needed("paste/thickest", rest.best(), density),
+            line.map(Ingredient::path).orElse(paste.path().key("recipe"))));
   }
 
   private static double share(double thickener, double rest, double density) {
     return thickener / ((thickener + rest) / density);
   }
 
-  private double needed(String limit, double millilitres) {
-    return policy.limit(limit).amount() * millilitres;
+  /**
+   * The thickener that makes a paste of just so strong: more of it also makes more paste.
+   *
+   * @param rest grams of everything else
+   */
+  private Mass needed(String limit, double rest, double density) {
+    return needed(policy.limit(limit).amount(), rest, density);
+  }
+
+  static Mass needed(double share, double rest, double density) {
+    return new Mass(share * rest / (density - share));
   }
 
   private Optional<RecipeSum> sum(Paste paste) {

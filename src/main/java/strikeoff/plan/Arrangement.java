@@ -18,7 +18,19 @@ public sealed interface Arrangement {
   /** True if each placement is mirrored along x. */
   boolean mirrored();
 
+  /** Names of what it is printed over on purpose, so that to lie on it is no mistake. */
+  List<String> over();
+
   PlanPath path();
+
+  /**
+   * True if each copy takes a board of its own on a table with stations: those of a series and
+   * those at stated places. Borders and fills run over several boards, and what is anchored lies
+   * where its anchor does.
+   */
+  default boolean takesBoard() {
+    return this instanceof Series || this instanceof Placed;
+  }
 
   /**
    * Copies at a pitch along the length; {@code start} and {@code across} lead to the first one's
@@ -33,8 +45,28 @@ public sealed interface Arrangement {
       Length across,
       Angle turn,
       boolean mirrored,
+      List<String> over,
       PlanPath path)
-      implements Arrangement {}
+      implements Arrangement {
+
+    public Series {
+      over = List.copyOf(over);
+    }
+
+    /** Printed over nothing on purpose. */
+    public Series(
+        String name,
+        String design,
+        int count,
+        Length pitch,
+        Length start,
+        Length across,
+        Angle turn,
+        boolean mirrored,
+        PlanPath path) {
+      this(name, design, count, pitch, start, across, turn, mirrored, List.of(), path);
+    }
+  }
 
   /**
    * Repeats edge to edge along a long edge of the cloth.
@@ -55,8 +87,29 @@ public sealed interface Arrangement {
       Length inset,
       Angle turn,
       boolean mirrored,
+      List<String> over,
       PlanPath path)
-      implements Arrangement {}
+      implements Arrangement {
+
+    public Border {
+      over = List.copyOf(over);
+    }
+
+    /** Printed over nothing on purpose. */
+    public Border(
+        String name,
+        String design,
+        Edge edge,
+        Length from,
+        Length to,
+        Length repeat,
+        Length inset,
+        Angle turn,
+        boolean mirrored,
+        PlanPath path) {
+      this(name, design, edge, from, to, repeat, inset, turn, mirrored, List.of(), path);
+    }
+  }
 
   /**
    * Small repeats in the free area of a rectangle.
@@ -88,11 +141,49 @@ public sealed interface Arrangement {
       Optional<Integer> count,
       Angle turn,
       boolean mirrored,
+      List<String> over,
       PlanPath path)
       implements Arrangement {
 
     public Fill {
       around = List.copyOf(around);
+      over = List.copyOf(over);
+    }
+
+    /** Printed over nothing on purpose. */
+    public Fill(
+        String name,
+        String design,
+        Lattice lattice,
+        Length pitchLength,
+        Length pitchWidth,
+        Length from,
+        Length to,
+        Length near,
+        Length far,
+        Length clear,
+        List<String> around,
+        Optional<Integer> count,
+        Angle turn,
+        boolean mirrored,
+        PlanPath path) {
+      this(
+          name,
+          design,
+          lattice,
+          pitchLength,
+          pitchWidth,
+          from,
+          to,
+          near,
+          far,
+          clear,
+          around,
+          count,
+          turn,
+          mirrored,
+          List.of(),
+          path);
     }
   }
 
@@ -113,21 +204,50 @@ public sealed interface Arrangement {
       Length dy,
       Angle turn,
       boolean mirrored,
+      List<String> over,
       PlanPath path)
       implements Arrangement {
 
     public Anchored {
       which = List.copyOf(which);
+      over = List.copyOf(over);
+    }
+
+    /** Printed over nothing on purpose. */
+    public Anchored(
+        String name,
+        String design,
+        String anchor,
+        List<Integer> which,
+        Length dx,
+        Length dy,
+        Angle turn,
+        boolean mirrored,
+        PlanPath path) {
+      this(name, design, anchor, which, dx, dy, turn, mirrored, List.of(), path);
     }
   }
 
   /** Placements at stated corners. */
   record Placed(
-      String name, String design, List<Point> at, Angle turn, boolean mirrored, PlanPath path)
+      String name,
+      String design,
+      List<Point> at,
+      Angle turn,
+      boolean mirrored,
+      List<String> over,
+      PlanPath path)
       implements Arrangement {
 
     public Placed {
       at = List.copyOf(at);
+      over = List.copyOf(over);
+    }
+
+    /** Printed over nothing on purpose. */
+    public Placed(
+        String name, String design, List<Point> at, Angle turn, boolean mirrored, PlanPath path) {
+      this(name, design, at, turn, mirrored, List.of(), path);
     }
   }
 

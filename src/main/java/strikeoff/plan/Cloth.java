@@ -1,8 +1,10 @@
 package strikeoff.plan;
 
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
+import strikeoff.units.Pair;
 import strikeoff.units.Share;
 
 /**
@@ -20,6 +22,9 @@ import strikeoff.units.Share;
  * @param nearAllowance the same along y = 0, without the selvedge
  * @param farAllowance the same along y = width, without the selvedge
  * @param selvedge width of the selvedge at both long edges
+ * @param loomState true for cloth as it comes off the loom, with its size and wax
+ * @param finished length and width that it is to have when it is sewn and washed, if the plan asks
+ *     for them
  */
 public record Cloth(
     Map<String, Share> fibres,
@@ -36,9 +41,48 @@ public record Cloth(
     Length nearAllowance,
     Length farAllowance,
     Length selvedge,
+    boolean loomState,
+    Optional<Pair> finished,
     PlanPath path) {
 
   public Cloth {
     fibres = Ordered.copy(fibres);
+  }
+
+  /** Cloth that is no loom-state one and is to finish at no size. */
+  public Cloth(
+      Map<String, Share> fibres,
+      ArealMass mass,
+      Length width,
+      Length length,
+      boolean closed,
+      Colour ground,
+      boolean washed,
+      Share shrinkLength,
+      Share shrinkWidth,
+      Length startAllowance,
+      Length endAllowance,
+      Length nearAllowance,
+      Length farAllowance,
+      Length selvedge,
+      PlanPath path) {
+    this(
+        fibres,
+        mass,
+        width,
+        length,
+        closed,
+        ground,
+        washed,
+        shrinkLength,
+        shrinkWidth,
+        startAllowance,
+        endAllowance,
+        nearAllowance,
+        farAllowance,
+        selvedge,
+        false,
+        Optional.empty(),
+        path);
   }
 }

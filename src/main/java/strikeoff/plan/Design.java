@@ -2,6 +2,7 @@ package strikeoff.plan;
 
 import java.util.List;
 import java.util.Optional;
+import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 
@@ -16,6 +17,16 @@ public record Design(
 
   public Design {
     separations = List.copyOf(separations);
+  }
+
+  /** How long it is along x once it is turned: that of the rectangle around what is seen. */
+  public Length lengthTurned(Angle turn) {
+    return new Length(length.mm() * Math.abs(turn.cos()) + width.mm() * Math.abs(turn.sin()));
+  }
+
+  /** How wide it is along y once it is turned, likewise. */
+  public Length widthTurned(Angle turn) {
+    return new Length(length.mm() * Math.abs(turn.sin()) + width.mm() * Math.abs(turn.cos()));
   }
 
   /**

@@ -12,13 +12,18 @@ public final class GivenUp extends RuntimeException {
     super("given up");
   }
 
+  /** True once nobody waits any more. */
+  public static boolean isAsked() {
+    return Thread.currentThread().isInterrupted();
+  }
+
   /**
    * Does nothing unless the thread is interrupted.
    *
    * @throws GivenUp if it is
    */
   public static void ifAsked() {
-    if (Thread.currentThread().isInterrupted()) {
+    if (isAsked()) {
       throw new GivenUp();
     }
   }

@@ -12,6 +12,7 @@ import strikeoff.units.Span;
  * @param move take the cloth on to its next stretch
  * @param mix mix one paste
  * @param sew sew and press one seam
+ * @param brush brush silicate liquid on, both faces of the cloth
  * @param washScreen wash a screen out
  * @param dryScreen let a washed screen dry; nobody need stand by
  */
@@ -23,6 +24,7 @@ public record Handling(
     Span move,
     Span mix,
     Span sew,
+    Span brush,
     Span washScreen,
     Span dryScreen,
     PlanPath path) {}

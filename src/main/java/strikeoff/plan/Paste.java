@@ -10,8 +10,8 @@ import strikeoff.units.Temperature;
 /**
  * One colour of paste or paint.
  *
- * @param group the dye's reactive group as the policy knows it (dichlorotriazine, …); empty for
- *     paint
+ * @param groups the dyes' reactive groups as the policy knows them (dichlorotriazine, …), usually
+ *     one; empty for paint
  * @param transparent true if what lies under it shows through
  * @param amount how much is mixed, a mass or a volume; empty if the plan leaves it to the tool
  * @param recipe what it is mixed from, may be empty
@@ -22,12 +22,13 @@ import strikeoff.units.Temperature;
  * @param deposit measured mass of paste per area and pull, on a strike-off; empty to estimate it
  * @param frameSafe measured time to frame-safe; empty to estimate it
  * @param liftSafe measured time to lift-safe; empty to estimate it
+ * @param strikeOff a strike-off that was weighed; empty if none was
  * @param label how its label wants it heat-set; empty if the plan doesn't say
  */
 public record Paste(
     String name,
     Medium medium,
-    Optional<String> group,
+    List<String> groups,
     Colour colour,
     boolean transparent,
     Optional<Quantity> amount,
@@ -37,13 +38,20 @@ public record Paste(
     Storage storage,
     Optional<Span> mixedBefore,
     Optional<ArealMass> deposit,
-    Optional<Span> frameSafe,
-    Optional<Span> liftSafe,
+    Optional<DryingTime> frameSafe,
+    Optional<DryingTime> liftSafe,
+    Optional<StrikeOff> strikeOff,
     Optional<Label> label,
     PlanPath path) {
 
   public Paste {
+    groups = List.copyOf(groups);
     recipe = List.copyOf(recipe);
+  }
+
+  /** Paint of no opaque grade: it tints what lies under it and hides a part of it as well. */
+  public boolean translucent() {
+    return transparent && medium == Medium.PAINT;
   }
 
   /**

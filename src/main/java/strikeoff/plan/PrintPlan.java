@@ -2,6 +2,7 @@ package strikeoff.plan;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A whole print plan, as the printer wrote it, with defaults filled in. Maps keep the order of the
@@ -49,5 +50,42 @@ public record PrintPlan(
     protection = List.copyOf(protection);
     acceptances = List.copyOf(acceptances);
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** The step of that number; the first of them in a run that was changed to try something. */
+  public Optional<Step> step(int number) {
+    return run.stream().filter(step -> step.number() == number).findFirst();
+  }
+
+  /** The print step of that number; empty if that step does something else. */
+  public Optional<Step.Print> print(int number) {
+    return run.stream()
+        .filter(step -> step.number() == number)
+        .filter(Step.Print.class::isInstance)
+        .map(Step.Print.class::cast)
+        .findFirst();
+  }
+
+  /** The same plan with another run. */
+  public PrintPlan with(List<Step> otherRun) {
+    return new PrintPlan(
+        title,
+        notes,
+        cloth,
+        seams,
+        table,
+        room,
+        crew,
+        hours,
+        handling,
+        equipment,
+        screens,
+        pastes,
+        designs,
+        arrangements,
+        otherRun,
+        protection,
+        acceptances,
+        assumptions);
   }
 }

@@ -41,8 +41,8 @@ public record Screen(
   }
 
   /**
-   * The ways in which the blade spans the image and fits between the rails, lengths compared to a
-   * nanometre; both ways if its length isn't known.
+   * The ways in which the blade spans the image and fits between the rails, lengths compared by the
+   * one tolerance; both ways if its length isn't known.
    */
   public List<PullWay> pullWays() {
     return Arrays.stream(PullWay.values())
@@ -51,7 +51,7 @@ public record Screen(
   }
 
   private boolean spans(double blade, PullWay way) {
-    return blade > way.underBlade(imageLength, imageWidth).mm() - 1e-6
-        && blade < way.underBlade(insideLength(), insideWidth()).mm() + 1e-6;
+    return blade > way.underBlade(imageLength, imageWidth).mm() - Length.TOLERANCE
+        && blade < way.underBlade(insideLength(), insideWidth()).mm() + Length.TOLERANCE;
   }
 }

@@ -30,23 +30,31 @@ public record SourceMap(
     return nearest(path, positions, new Position(1, 1));
   }
 
+  /** The path itself, or its nearest ancestor that stands in the file; the root if none does. */
+  public PlanPath written(PlanPath path) {
+    PlanPath here = path;
+    while (!here.text().isEmpty() && !positions.containsKey(here)) {
+      here = here.parent();
+    }
+    return here;
+  }
+
   /** Where the value of a path, or of its nearest ancestor in the file, ends. */
   public Position end(PlanPath path) {
     return nearest(path, ends, position(path));
   }
 
   private static Position nearest(PlanPath path, Map<PlanPath, Position> places, Position none) {
-    String text = path.text();
+    PlanPath here = path;
     while (true) {
-      Position found = places.get(new PlanPath(text));
+      Position found = places.get(here);
       if (found != null) {
         return found;
       }
-      if (text.isEmpty()) {
+      if (here.text().isEmpty()) {
         return none;
       }
-      int cut = Math.max(text.lastIndexOf('.'), text.lastIndexOf('['));
-      text = cut < 0 ? "" : text.substring(0, cut);
+      here = here.parent();
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.plan.Until.Dryness;
 import strikeoff.units.Length;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -18,6 +19,19 @@ public sealed interface Step {
   String title();
 
   PlanPath path();
+
+  /** Who does it, if the plan says so. */
+  default Optional<String> by() {
+    return Optional.empty();
+  }
+
+  /**
+   * How dry films must be when the cloth is moved on or taken up for it; empty where it is neither,
+   * and where the print is kept damp on purpose.
+   */
+  default Optional<Dryness> needs() {
+    return Optional.empty();
+  }
 
   /** What moves the air over the cloth in its waits, by the places where that is written. */
   default Map<PlanPath, Draught> draughts() {
@@ -58,6 +72,7 @@ public sealed interface Step {
    * @param washes who washes screens out; empty for whoever prints
    * @param dryBetweenPasses waiting after placements 1, 3, 5 … before 2, 4, 6 … are printed between
    *     them; only where every other one is printed
+   * @param washBetweenColours true to wash each screen out before the next one prints
    */
   record Print(
       int number,
@@ -73,6 +88,7 @@ public sealed interface Step {
       List<String> also,
       Optional<String> washes,
       Wait dryBetweenPasses,
+      boolean washBetweenColours,
       PlanPath path)
       implements Step {
 
@@ -110,6 +126,7 @@ public sealed interface Step {
           List.of(),
           Optional.empty(),
           Wait.NONE,
+          false,
           path);
     }
 
@@ -128,6 +145,35 @@ public sealed interface Step {
 
     /** The same step, printed by the first of its people alone. */
     public Print byOne() {
+      return by(by.stream().toList());
+    }
+
+    /**
+     * The same step, printed by others.
+     *
+     * @param people who; none for the first of the crew
+     */
+    public Print by(List<String> people) {
+      return new Print(
+          number,
+          arrangements,
+          only,
+          separations,
+          order,
+          everyOther,
+          pause,
+          dryBetweenColours,
+          beforeMoving,
+          people.stream().findFirst(),
+          people.stream().skip(1).toList(),
+          washes,
+          dryBetweenPasses,
+          washBetweenColours,
+          path);
+    }
+
+    /** The same step, with somebody who washes its screens out. */
+    public Print washedBy(String person) {
       return new Print(
           number,
           arrangements,
@@ -139,10 +185,16 @@ public sealed interface Step {
           dryBetweenColours,
           beforeMoving,
           by,
-          List.of(),
-          washes,
+          also,
+          Optional.of(person),
           dryBetweenPasses,
+          washBetweenColours,
           path);
+    }
+
+    @Override
+    public Optional<Dryness> needs() {
+      return Optional.of(Dryness.LIFT_SAFE);
     }
 
     @Override
@@ -201,6 +253,11 @@ public sealed interface Step {
       implements Step {
 
     @Override
+    public Optional<Dryness> needs() {
+      return Optional.of(Dryness.LIFT_SAFE);
+    }
+
+    @Override
     public String title() {
       return "move on to " + to.text();
     }
@@ -211,6 +268,11 @@ public sealed interface Step {
       implements Step {
 
     @Override
+    public Optional<Dryness> needs() {
+      return Optional.of(Dryness.LIFT_SAFE);
+    }
+
+    @Override
     public String title() {
       return "sew " + seam;
     }
@@ -219,7 +281,8 @@ public sealed interface Step {
   /**
    * Fix the dye.
    *
-   * @param bath ingredients of a soak, water included; empty for batch and steam
+   * @param bath ingredients of a soak, water included, or what is brushed on before a batch lies;
+   *     else empty
    * @param temperature of the bath, of the batching place, or of the steam
    * @param lasts how long
    */
@@ -237,6 +300,21 @@ public sealed interface Step {
       bath = List.copyOf(bath);
     }
 
+    /** True for a batch whose alkali is brushed on before it lies. */
+    public boolean brushed() {
+      return how == Fixing.BATCH && !bath.isEmpty();
+    }
+
+    /** True if it makes the cloth wet: a soak, or a batch with alkali brushed on. */
+    public boolean wets() {
+      return how == Fixing.SOAK || brushed();
+    }
+
+    @Override
+    public Optional<Dryness> needs() {
+      return how == Fixing.BATCH && !brushed() ? Optional.empty() : Optional.of(Dryness.FIX_SAFE);
+    }
+
     @Override
     public String title() {
       return "fix by " + how.text();
@@ -246,6 +324,11 @@ public sealed interface Step {
   /** Rinse until clear. */
   record Rinse(int number, Temperature temperature, Span lasts, Optional<String> by, PlanPath path)
       implements Step {
+
+    @Override
+    public Optional<Dryness> needs() {
+      return Optional.of(Dryness.FIX_SAFE);
+    }
 
     @Override
     public String title() {
@@ -258,20 +341,47 @@ public sealed interface Step {
       implements Step {
 
     @Override
+    public Optional<Dryness> needs() {
+      return Optional.of(Dryness.FIX_SAFE);
+    }
+
+    @Override
     public String title() {
       return "wash at " + temperature.text();
     }
   }
 
-  /** Set paint by dry heat. */
+  /**
+   * Set paint by dry heat.
+   *
+   * @param lasts at each spot; a press or an oven heats all that it holds at once
+   * @param sides how many sides of the cloth are ironed, each for that time
+   */
   record HeatSet(
       int number,
       Heat with,
       Temperature temperature,
       Span lasts,
+      int sides,
       Optional<String> by,
       PlanPath path)
       implements Step {
+
+    /** Heated from one side. */
+    public HeatSet(
+        int number,
+        Heat with,
+        Temperature temperature,
+        Span lasts,
+        Optional<String> by,
+        PlanPath path) {
+      this(number, with, temperature, lasts, 1, by, path);
+    }
+
+    @Override
+    public Optional<Dryness> needs() {
+      return Optional.of(Dryness.FIX_SAFE);
+    }
 
     @Override
     public String title() {

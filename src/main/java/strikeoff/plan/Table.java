@@ -28,14 +28,21 @@ public record Table(
   }
 
   /**
-   * Equal stations along the table.
+   * Equal boards along the table, each for one placement.
    *
    * @param count how many the plan wants
    * @param length of one, along the table
    * @param width of one, across the table
-   * @param gap free length between neighbours
+   * @param gap free length between neighbours that are fixed
    * @param clearance working room that a frame needs around it inside its station
+   * @param fixed true if they stand where they are, false if they are set under the motifs
    */
   public record Stations(
-      int count, Length length, Length width, Length gap, Length clearance, PlanPath path) {}
+      int count,
+      Length length,
+      Length width,
+      Length gap,
+      Length clearance,
+      boolean fixed,
+      PlanPath path) {}
 }

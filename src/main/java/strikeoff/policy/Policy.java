@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.units.Share;
 
 /**
  * The data that rules and derivations read: thresholds, defaults, and the tables of reactive
@@ -48,6 +49,19 @@ public record Policy(
   /** The fibre of exactly that name. */
   public Fibre fibre(String name) {
     return named(fibres, f -> f.name().equals(name), name);
+  }
+
+  /**
+   * True if there is so much of a fibre in a cloth that it sets a limit; some are felt at a smaller
+   * share than others.
+   */
+  public boolean counts(Fibre fibre, Share share) {
+    double least =
+        fibre
+            .countsFrom()
+            .map(Share::fraction)
+            .orElseGet(() -> limit("fixing/fibre-counts").amount());
+    return share.fraction() >= least;
   }
 
   /** The substance of exactly that name. */

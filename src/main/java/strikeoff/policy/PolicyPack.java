@@ -11,6 +11,7 @@ import java.util.Optional;
 import strikeoff.units.Quantities;
 import strikeoff.units.Quantity;
 import strikeoff.units.Range;
+import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -48,7 +49,15 @@ public final class PolicyPack {
       write(fibre.aliases(), out);
       write(fibre.takesDye(), out);
       out.writeBoolean(fibre.cellulose());
-      write(fibre.waterPickUp(), out);
+      write(fibre.uptake(), out);
+      write(fibre.warmestWash(), out);
+      write(fibre.usualWash(), out);
+      write(fibre.standsSoda(), out);
+      write(fibre.feltsFrom(), out);
+      write(fibre.heatHarms(), out);
+      write(fibre.heatSpoils(), out);
+      write(fibre.ureaFactor(), out);
+      write(fibre.countsFrom(), out);
       out.writeUTF(fibre.source());
     }
     out.writeInt(policy.substances().size());
@@ -82,6 +91,14 @@ public final class PolicyPack {
               (Share) quantity(in),
               in.readBoolean(),
               (Share) quantity(in),
+              (Temperature) quantity(in),
+              optional(in).map(Temperature.class::cast),
+              optional(in).map(Span.class::cast),
+              optional(in).map(Temperature.class::cast),
+              (Temperature) quantity(in),
+              (Temperature) quantity(in),
+              (Ratio) quantity(in),
+              optional(in).map(Share.class::cast),
               in.readUTF()));
     }
     List<Substance> substances = new ArrayList<>();
@@ -98,8 +115,12 @@ public final class PolicyPack {
         List.of(
             group.coolest(),
             group.warmest(),
-            group.shortestSoak(),
-            group.shortestBatch(),
+            group.soak().pale(),
+            group.soak().deep(),
+            group.soak().at(),
+            group.batch().pale(),
+            group.batch().deep(),
+            group.batch().at(),
             group.shortestSteam(),
             group.longestSteam(),
             group.lifeWithAlkali(),
@@ -117,8 +138,8 @@ public final class PolicyPack {
         words(in),
         (Temperature) quantity(in),
         (Temperature) quantity(in),
-        (Span) quantity(in),
-        (Span) quantity(in),
+        stated(in),
+        stated(in),
         (Span) quantity(in),
         (Span) quantity(in),
         (Span) quantity(in),
@@ -126,6 +147,11 @@ public final class PolicyPack {
         (Span) quantity(in),
         (Span) quantity(in),
         in.readUTF());
+  }
+
+  private static ReactiveGroup.Stated stated(DataInputStream in) throws IOException {
+    return new ReactiveGroup.Stated(
+        (Span) quantity(in), (Span) quantity(in), (Temperature) quantity(in));
   }
 
   private static void write(Substance substance, DataOutputStream out) throws IOException {
@@ -143,6 +169,7 @@ public final class PolicyPack {
     if (substance.alkaliFactor().isPresent()) {
       out.writeDouble(substance.alkaliFactor().get());
     }
+    out.writeBoolean(substance.sulphate());
     out.writeUTF(substance.source());
   }
 
@@ -155,7 +182,20 @@ public final class PolicyPack {
             ? Optional.of(new Range(in.readDouble(), in.readDouble(), in.readDouble()))
             : Optional.empty(),
         in.readBoolean() ? Optional.of(in.readDouble()) : Optional.empty(),
+        in.readBoolean(),
         in.readUTF());
+  }
+
+  private static void write(Optional<? extends Quantity> quantity, DataOutputStream out)
+      throws IOException {
+    out.writeBoolean(quantity.isPresent());
+    if (quantity.isPresent()) {
+      write(quantity.get(), out);
+    }
+  }
+
+  private static Optional<Quantity> optional(DataInputStream in) throws IOException {
+    return in.readBoolean() ? Optional.of(quantity(in)) : Optional.empty();
   }
 
   private static void write(Quantity quantity, DataOutputStream out) throws IOException {

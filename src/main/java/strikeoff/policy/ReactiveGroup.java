@@ -11,8 +11,9 @@ import strikeoff.units.Temperature;
  * @param aliases short forms that a plan may use, such as DCT
  * @param coolest of a soak or a batch
  * @param warmest of a soak or a batch
- * @param shortestSoak at {@code coolest}
- * @param shortestBatch at {@code coolest}
+ * @param soak stated time of a soak after the print has dried
+ * @param batch stated time of a batch that is kept damp; colder than its temperature the group
+ *     reacts badly, however long it lies
  * @param shortestSteam in saturated steam
  * @param longestSteam in saturated steam
  * @param lifeWithAlkali of a paste at room temperature once it holds its alkali
@@ -25,8 +26,8 @@ public record ReactiveGroup(
     List<String> aliases,
     Temperature coolest,
     Temperature warmest,
-    Span shortestSoak,
-    Span shortestBatch,
+    Stated soak,
+    Stated batch,
     Span shortestSteam,
     Span longestSteam,
     Span lifeWithAlkali,
@@ -37,5 +38,19 @@ public record ReactiveGroup(
 
   public ReactiveGroup {
     aliases = List.copyOf(aliases);
+  }
+
+  /**
+   * A time that sources give for one way of fixing.
+   *
+   * @param pale for pale and middle shades
+   * @param deep for deep ones
+   * @param at the temperature that it holds for
+   */
+  public record Stated(Span pale, Span deep, Temperature at) {
+
+    public Span forShade(boolean isDeep) {
+      return isDeep ? deep : pale;
+    }
   }
 }

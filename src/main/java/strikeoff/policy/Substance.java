@@ -13,8 +13,9 @@ import strikeoff.units.Volume;
  * @param role what it does there
  * @param gramsPerMl bulk density of a powder or density of a liquid, with its range; empty if only
  *     masses make sense
- * @param alkaliFactor mass of anhydrous soda ash that gives the same alkali as one gram of it;
- *     empty if it is no soda
+ * @param alkaliFactor mass of anhydrous soda ash that gives the same alkali as one gram of it, or
+ *     of an acid the mass that one gram uses up; empty if it is neither soda nor acid
+ * @param sulphate true for a salt that is a sulphate
  */
 public record Substance(
     String name,
@@ -22,6 +23,7 @@ public record Substance(
     Role role,
     Optional<Range> gramsPerMl,
     Optional<Double> alkaliFactor,
+    boolean sulphate,
     String source) {
 
   /** Kitchen powders, from loose starch to fine salt, g/ml. Common practice, no source. */
@@ -29,6 +31,16 @@ public record Substance(
 
   public Substance {
     aliases = List.copyOf(aliases);
+  }
+
+  /** Baking soda is an alkali of its own: cold, no amount of it makes soda ash. */
+  public boolean bicarbonate() {
+    return role == Role.ALKALI && name.contains("bicarbonate");
+  }
+
+  /** Silicate liquid, a stronger alkali than any soda. */
+  public boolean silicate() {
+    return role == Role.ALKALI && name.contains("silicate");
   }
 
   /**
@@ -64,6 +76,7 @@ public record Substance(
     BINDER,
     UREA,
     SALT,
+    ACID,
     DETERGENT,
     OTHER
   }

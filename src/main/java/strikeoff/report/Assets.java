@@ -14,9 +14,9 @@ import strikeoff.report.page.Head;
  * might smuggle in.
  */
 enum Assets implements Content {
-  STYLE("report.css", "sha256-A11gKZjwl94bNUNAmVlTsNCsl4vzJxVaNq5VdrNq7Sc="),
-  PLAN_SCRIPT("plan.js", "sha256-cIzt9rNF2m98hChnyuwSCE7/azXCOcynsBnb/2uZ6F8="),
-  INDEX_SCRIPT("index.js", "sha256-6C5pc0qRmaRU2LRT3c/w+39pfqWRUzV4RbBvjH/GklE=");
+  STYLE("report.css", "sha256-Lk/tny7CBo7QPWm2mzsUev/iKSiHUK4vwfJjI3DQYxc="),
+  PLAN_SCRIPT("plan.js", "sha256-T/28tVrF3ryhO7LkYVgmk5XcEUKkPG948c6cJOx7bOM="),
+  INDEX_SCRIPT("index.js", "sha256-jx61N/RIqxcmgDe9IT7+gzo0n8SZNz6NHTr8yRT7wpE=");
 
   private final String file;
   private final String hash;
@@ -31,14 +31,14 @@ enum Assets implements Content {
     this.hash = hash;
   }
 
-  static Head head(String title, Assets script) {
+  static Head head(PageMark mark, String title, Assets script) {
     String policy =
         "default-src 'none'; style-src '"
             + STYLE.hash
             + "'; script-src '"
             + script.hash
             + "'; base-uri 'none'; form-action 'none'";
-    return new Head(title, policy, STYLE, script);
+    return new Head(mark.generator(), title, policy, STYLE, script);
   }
 
   String hash() {

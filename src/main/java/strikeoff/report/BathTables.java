@@ -5,10 +5,14 @@ import static strikeoff.report.page.Table.Column.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.bath.Brushing;
 import strikeoff.bath.FixTime;
+import strikeoff.bath.FixedShare;
 import strikeoff.bath.Fixing;
 import strikeoff.bath.HeatSetting;
+import strikeoff.bath.IronTime;
 import strikeoff.bath.Soak;
+import strikeoff.bath.Steaming;
 import strikeoff.bath.Warmth;
 import strikeoff.check.Checked;
 import strikeoff.plan.Evidence;
@@ -34,8 +38,11 @@ final class BathTables {
       cards.add(soak(judged, soak));
     }
     for (Evidence fact : fixing.evidence()) {
-      if (fact instanceof FixTime time && !time.warmth().how().equals(Step.Fixing.SOAK.text())) {
+      if (fact instanceof FixTime time && time.warmth().how().equals(Step.Fixing.BATCH.text())) {
         cards.add(batch(judged, time.warmth()));
+      }
+      if (fact instanceof Steaming steam) {
+        cards.add(steam(judged, steam));
       }
       if (fact instanceof HeatSetting heat) {
         cards.add(heat(judged, heat));
@@ -74,14 +81,69 @@ final class BathTables {
             "Liquor ratio",
             Numbers.fixed(soak.liquorRatio().value(), 1) + " : 1",
             "for " + soak.cloth().text() + " of dry cloth"));
+    if (soak.saltGramsPerLitre().high() > 0) {
+      rows.add(row("Salt", Estimates.best(soak.saltGramsPerLitre(), Concentration::new), ""));
+    }
     warmth(judged, soak.step()).ifPresent(warmth -> addWarmth(rows, warmth));
+    fixed(judged, soak.step()).ifPresent(time -> addShares(rows, time));
     return table(judged, soak.step(), rows);
   }
 
   private static Table batch(Checked.Judged judged, Warmth warmth) {
     List<List<Cell>> rows = new ArrayList<>();
+    judged.facts().fixing().evidence().stream()
+        .filter(fact -> fact instanceof Brushing b && b.step() == warmth.step())
+        .map(Brushing.class::cast)
+        .forEach(
+            b ->
+                rows.add(
+                    row(
+                        "Sodium silicate",
+                        b.liquid().text(),
+                        "brushed on both faces; the whole cloth takes " + b.forCloth().text())));
     addWarmth(rows, warmth);
+    fixed(judged, warmth.step()).ifPresent(time -> addShares(rows, time));
     return table(judged, warmth.step(), rows);
+  }
+
+  private static Table steam(Checked.Judged judged, Steaming steam) {
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(row("Temperature", steam.temperature().text(), "of the steam"));
+    rows.add(
+        row(
+            "Time",
+            steam.lasts().text(),
+            steam.longestGroup() + " stands " + steam.longest().text()));
+    rows.add(row("Pastes", String.join(", ", steam.dyes()), ""));
+    fixed(judged, steam.step()).ifPresent(time -> addShares(rows, time));
+    return table(judged, steam.step(), rows);
+  }
+
+  /** How much of each dye is fixed, with the colour that it leaves. */
+  private static void addShares(List<List<Cell>> rows, FixTime time) {
+    if (!time.alkaline() || !time.warmth().timeKnown() || !time.warmth().windowsMeet()) {
+      return;
+    }
+    for (FixedShare share : time.shares()) {
+      rows.add(
+          row(
+              "Fixed, " + share.paste(),
+              share.spoken(),
+              (share.aged()
+                      ? "of the dye that still lives, at its last print " + share.living() + "; "
+                      : "")
+                  + (share.full().equals(share.last())
+                      ? "of what can be fixed"
+                      : share.full().hex() + " comes out as " + share.last().hex())));
+    }
+  }
+
+  private static Optional<FixTime> fixed(Checked.Judged judged, int step) {
+    return judged.facts().fixing().evidence().stream()
+        .filter(FixTime.class::isInstance)
+        .map(FixTime.class::cast)
+        .filter(time -> time.warmth().step() == step)
+        .findFirst();
   }
 
   private static void addWarmth(List<List<Cell>> rows, Warmth warmth) {
@@ -113,8 +175,28 @@ final class BathTables {
         List.of(
             row("With", heat.with().text(), ""),
             row("Temperature", heat.temperature().text(), "at the film"),
-            row("Time", heat.lasts().text(), "at each place"),
+            row("Time", heat.lasts().text(), ironed(judged, heat)),
             row("Paints", String.join(", ", heat.paints()), "")));
+  }
+
+  /** What the clock counts, so that card and day say one thing. */
+  private static String ironed(Checked.Judged judged, HeatSetting heat) {
+    return judged.facts().fixing().evidence().stream()
+        .filter(IronTime.class::isInstance)
+        .map(IronTime.class::cast)
+        .filter(iron -> iron.step() == heat.step())
+        .findFirst()
+        .map(
+            iron ->
+                "at each of "
+                    + iron.spots()
+                    + " spots of "
+                    + iron.sole().text()
+                    + (iron.sides() > 1 ? ", on both sides" : "")
+                    + ": "
+                    + iron.total().text()
+                    + " in all")
+        .orElse("at the film");
   }
 
   private static Optional<Warmth> warmth(Checked.Judged judged, int step) {

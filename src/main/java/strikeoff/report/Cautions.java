@@ -9,11 +9,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import strikeoff.care.Care;
 import strikeoff.care.Hazard;
+import strikeoff.findings.Sources;
 import strikeoff.plan.Protection;
 import strikeoff.report.page.Caution;
 
 /** The cautions that a plan calls for, each hazard once however many steps have it. */
 final class Cautions {
+
+  private static final int MOST_PLACES = 30;
 
   private Cautions() {}
 
@@ -29,8 +32,10 @@ final class Cautions {
   private static Caution caution(Hazard hazard, List<strikeoff.care.Caution> all) {
     Set<String> where = new LinkedHashSet<>();
     for (strikeoff.care.Caution caution : all) {
-      String step = "step " + caution.step() + ", " + caution.where();
-      where.add(caution.figures().isEmpty() ? step : step + " (" + caution.figures() + ")");
+      where.add(
+          caution.figures().isEmpty()
+              ? caution.place()
+              : caution.place() + " (" + caution.figures() + ")");
     }
     String missing =
         all.get(0).missing().stream().map(Protection::text).collect(Collectors.joining(", "));
@@ -38,8 +43,13 @@ final class Cautions {
         hazard.text(),
         hazard.needed().stream().map(Protection::text).collect(Collectors.joining(", ")),
         missing,
-        String.join("; ", where),
-        hazard.body());
+        where.size() <= MOST_PLACES
+            ? String.join("; ", where)
+            : where.stream().limit(MOST_PLACES).collect(Collectors.joining("; "))
+                + "; and "
+                + (where.size() - MOST_PLACES)
+                + " more",
+        Sources.shown(hazard.body()));
   }
 
   /** What is worn for the given steps, each thing once. */

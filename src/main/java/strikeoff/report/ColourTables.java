@@ -12,11 +12,13 @@ import strikeoff.colour.Overprint;
 import strikeoff.colour.Swatch;
 import strikeoff.colour.Swatches;
 import strikeoff.plan.Colour;
+import strikeoff.plan.Medium;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
 import strikeoff.units.Numbers;
+import strikeoff.units.Phrase;
 
 /** The colours as named, as they look on this cloth, and where they lie over each other. */
 final class ColourTables {
@@ -58,7 +60,7 @@ final class ColourTables {
               Cell.of(lightness(swatch.lab())),
               looks(swatch.onGround()),
               looks(swatch.washed()),
-              Cell.of(swatch.transparent() ? "transparent" : "covers")));
+              Cell.of(over(swatch))));
     }
     return new Table(
         "Pastes on this cloth",
@@ -70,6 +72,13 @@ final class ColourTables {
             words("Over others")),
         rows,
         "");
+  }
+
+  private static String over(Swatch swatch) {
+    if (!swatch.transparent()) {
+      return "covers";
+    }
+    return swatch.medium() == Medium.PAINT ? "hides a part" : "transparent";
   }
 
   private static Table overprints(Swatches swatches) {
@@ -88,7 +97,7 @@ final class ColourTables {
         List.of(words("Where"), words("Wet"), words("After wash-off"), number("Area, at most")),
         rows,
         swatches.overprints().stream()
-            .map(o -> capital(o.model().text()))
+            .map(o -> Phrase.capital(o.model().text()))
             .distinct()
             .reduce((a, b) -> a + ". " + b)
             .map(words -> words + ".")
@@ -120,9 +129,5 @@ final class ColourTables {
 
   private static String lightness(Lab lab) {
     return Numbers.plain(lab.lightness(), 0);
-  }
-
-  private static String capital(String words) {
-    return WorkWords.capital(words);
   }
 }

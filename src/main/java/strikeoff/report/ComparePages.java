@@ -31,7 +31,7 @@ final class ComparePages {
       plans.add(plan("plan-" + (plans.size() + 1), change));
     }
     return new ComparePage(
-        Assets.head(title + ": what changed", Assets.PLAN_SCRIPT),
+        Assets.head(PageMark.COMPARE, title + ": what changed", Assets.PLAN_SCRIPT),
         title,
         comparison.sentence(),
         List.of(

@@ -2,10 +2,11 @@ package strikeoff.report;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.plan.PrintPlan;
 import strikeoff.report.drawing.Words;
@@ -13,9 +14,14 @@ import strikeoff.report.page.DaySheet;
 import strikeoff.report.page.DaySheet.Where;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
+import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
+import strikeoff.units.Phrase;
 
-/** Turns a day's blocks of work into numbered jobs: a set is one job, its colours are its lines. */
+/**
+ * Turns a day's blocks of work into jobs with the numbers of their steps: a set is one job, its
+ * colours are its lines.
+ */
 final class DayJobs {
 
   private static final Set<Task.Kind> ALIKE = EnumSet.of(Task.Kind.MIX, Task.Kind.WASH_SCREEN);
@@ -25,6 +31,7 @@ final class DayJobs {
 
   private static final int LONGEST_NUMBERS = 44;
 
+  private final Checked.Judged judged;
   private final PrintPlan plan;
   private final TaskWords words;
   private final int day;
@@ -32,6 +39,7 @@ final class DayJobs {
   private final List<Work> dries = new ArrayList<>();
 
   private DayJobs(Checked.Judged judged, int day) {
+    this.judged = judged;
     this.plan = judged.plan();
     this.words = new TaskWords(judged);
     this.day = day;
@@ -44,13 +52,31 @@ final class DayJobs {
         made.dries.add(work);
       }
     }
-    for (List<Work> group : made.grouped(blocks)) {
+    List<List<Work>> groups = made.grouped(blocks);
+    for (int i = 0; i < groups.size(); i++) {
+      List<Work> group = groups.get(i);
       made.jobs.add(
           group.get(0).prints()
-              ? made.printJob(group)
+              ? made.printJob(group, mayMoveAfter(groups, i))
               : group.size() > 1 ? made.manyJob(group) : made.otherJob(group.get(0)));
     }
     return made.jobs;
+  }
+
+  /** Whether the cloth stays as it lies for no further print. */
+  private static boolean mayMoveAfter(List<List<Work>> groups, int at) {
+    if (groups.get(at).stream().anyMatch(work -> work.kind() == Task.Kind.MOVE)) {
+      return true;
+    }
+    for (List<Work> later : groups.subList(at + 1, groups.size())) {
+      if (later.get(0).prints()) {
+        return false;
+      }
+      if (!ALIKE.contains(later.get(0).kind()) && later.get(0).kind() != Task.Kind.WAIT) {
+        return true;
+      }
+    }
+    return true;
   }
 
   /**
@@ -96,13 +122,20 @@ final class DayJobs {
     return work.impressions().get(0).footprint().placement().arrangement();
   }
 
-  private DaySheet.Job printJob(List<Work> set) {
+  /**
+   * @param mayMove whether to say when the cloth may be moved
+   */
+  private DaySheet.Job printJob(List<Work> set, boolean mayMove) {
     List<Impression> all = set.stream().flatMap(w -> w.impressions().stream()).toList();
     Work lastPrint = set.get(0);
     for (Work work : set) {
       lastPrint = work.prints() ? work : lastPrint;
     }
-    String mayMove = "cloth may move from " + WorkWords.reached(all, Film::liftSafe, day);
+    String moves =
+        mayMove
+            ? "cloth may move from "
+                + WorkWords.reached(laidBy(all.get(all.size() - 1)), Film::liftSafe, day)
+            : "";
     boolean told = false;
     List<DaySheet.Line> lines = new ArrayList<>();
     for (Work work : set) {
@@ -111,27 +144,33 @@ final class DayJobs {
       } else if (work.kind() != Task.Kind.WAIT) {
         lines.add(
             new DaySheet.Line(
-                work.start().clock(), words.title(work), until(work), words.how(work)));
+                work.start(), words.title(work), until(work), who(work), words.how(work)));
       } else if (work.start().compareTo(lastPrint.start()) < 0) {
         lines.add(thenWait(lines.remove(lines.size() - 1), work));
       } else if (!told) {
         told = true;
         String lie = "Leave the cloth until " + WorkWords.clock(work.end(), day);
-        lines.add(new DaySheet.Line(work.start().clock(), lie, "", mayMove));
+        lines.add(new DaySheet.Line(work.start(), lie, words.how(work), who(work), moves));
       }
     }
     return new DaySheet.Job(
-        jobs.size() + 1,
-        "Print " + name(arrangement(set.get(0))) + " " + counted(all) + by(set),
+        number(set.get(0)),
+        "Print " + name(arrangement(set.get(0))) + " " + counted(all),
         Corners.of(all, plan.cloth().closed() ? plan.cloth().length().mm() : Double.MAX_VALUE),
         lines,
-        told ? "" : WorkWords.capital(mayMove) + ".");
+        told || moves.isEmpty() ? "" : Phrase.capital(moves) + ".");
   }
 
-  private String by(List<Work> works) {
-    Set<String> people = new LinkedHashSet<>();
-    works.forEach(work -> who(work).forEach(people::add));
-    return people.isEmpty() ? "" : " (" + String.join(", ", people) + ")";
+  /** All films that lie on the cloth by then: it moves as a whole. */
+  private List<Impression> laidBy(Impression last) {
+    return judged.facts().timeline().impressions().stream()
+        .filter(i -> i.laid().compareTo(last.laid()) <= 0)
+        .toList();
+  }
+
+  private static String number(Work work) {
+    int step = work.first().step();
+    return step == 0 ? "" : Integer.toString(step);
   }
 
   private static String name(String name) {
@@ -157,8 +196,8 @@ final class DayJobs {
                 ? "all " + count(all) + " in this order"
                 : count(work.impressions()) + ": " + Words.shortened(numbers, 300);
     return new DaySheet.Line(
-        work.start().clock(),
-        WorkWords.capital(name(WorkWords.paste(work))),
+        work.start(),
+        Phrase.capital(name(WorkWords.paste(work))),
         "on "
             + on
             + ", screen "
@@ -166,31 +205,57 @@ final class DayJobs {
             + ", "
             + WorkWords.pulls(work)
             + words.pause(work),
-        "frame on it from " + WorkWords.reached(work.impressions(), Film::frameSafe, day));
+        whoPrints(work),
+        frames(work.impressions()));
+  }
+
+  /** The first is dry while the last is still wet: each with its number. */
+  private String frames(List<Impression> films) {
+    Impression first = films.get(0);
+    Impression last = films.get(films.size() - 1);
+    String from = WorkWords.reached(films, Film::frameSafe, day);
+    Moment early = first.film().frameSafe().best();
+    boolean apart =
+        first.footprint().placement().number() != last.footprint().placement().number()
+            && !first.film().frameSafe().never()
+            && !early.clock().equals(last.film().frameSafe().best().clock());
+    return apart
+        ? "frame on "
+            + first.footprint().placement().number()
+            + " from "
+            + WorkWords.clock(early, day)
+            + ", on all from "
+            + from
+        : "frame on it from " + from;
   }
 
   private DaySheet.Line thenWait(DaySheet.Line before, Work work) {
     String with = words.how(work);
+    String who = who(work);
     String wait =
-        "wait to " + WorkWords.clock(work.end(), day) + (with.isEmpty() ? "" : " " + with);
+        "wait to "
+            + WorkWords.clock(work.end(), day)
+            + (with.isEmpty() ? "" : " " + with)
+            + (who.isEmpty() ? "" : ", held by " + who);
     String next = before.next().isEmpty() ? wait : before.next() + ", " + wait;
-    return new DaySheet.Line(before.clock(), before.what(), before.with(), next);
+    return new DaySheet.Line(before.begins(), before.what(), before.with(), before.who(), next);
   }
 
   /** Pastes to mix or screens to wash, one after the other. */
   private DaySheet.Job manyJob(List<Work> works) {
     boolean washes = works.get(0).kind() == Task.Kind.WASH_SCREEN;
     return new DaySheet.Job(
-        jobs.size() + 1,
-        (washes ? "Wash out the screens" : "Mix the pastes") + by(works),
+        number(works.get(0)),
+        washes ? "Wash out the screens" : "Mix the pastes",
         Where.NOWHERE,
         works.stream()
             .map(
                 work ->
                     new DaySheet.Line(
-                        work.start().clock(),
+                        work.start(),
                         words.title(work),
                         washes ? until(work) : words.how(work),
+                        who(work),
                         drying(work)))
             .toList(),
         "");
@@ -210,14 +275,15 @@ final class DayJobs {
 
   private DaySheet.Job otherJob(Work work) {
     return new DaySheet.Job(
-        jobs.size() + 1,
-        words.title(work) + by(List.of(work)),
+        number(work),
+        words.title(work),
         Where.NOWHERE,
         List.of(
             new DaySheet.Line(
-                work.start().clock(),
-                WorkWords.capital(until(work)),
+                work.start(),
+                Phrase.capital(until(work)),
                 words.how(work),
+                who(work),
                 drying(work))),
         "");
   }
@@ -226,9 +292,29 @@ final class DayJobs {
     return "until " + WorkWords.clock(work.end(), day);
   }
 
-  /** The people, where there are several to choose from. */
-  private Stream<String> who(Work work) {
-    Set<String> people = WorkWords.people(work);
-    return plan.crew().names().size() > 1 ? people.stream().map(DayJobs::name) : Stream.of();
+  /** Who does it, where there are several to choose from; two at one frame with "and" between. */
+  private String who(Work work) {
+    return plan.crew().names().size() == 1
+        ? ""
+        : String.join(", ", work.tasks().stream().map(DayJobs::hands).distinct().toList());
+  }
+
+  private static String hands(Task task) {
+    return task.people().stream().map(DayJobs::name).collect(Collectors.joining(" and "));
+  }
+
+  /** Who prints; of several each with the numbers of what she prints, in the order of printing. */
+  private String whoPrints(Work work) {
+    Map<String, List<Impression>> each = new LinkedHashMap<>();
+    for (int i = 0; i < work.tasks().size(); i++) {
+      each.computeIfAbsent(hands(work.tasks().get(i)), who -> new ArrayList<>())
+          .add(work.impressions().get(i));
+    }
+    return plan.crew().names().size() == 1 || each.size() == 1
+        ? who(work)
+        : each.entrySet().stream()
+            .map(
+                one -> one.getKey() + " " + Words.shortened(WorkWords.numbers(one.getValue()), 150))
+            .collect(Collectors.joining("; "));
   }
 }

@@ -3,10 +3,13 @@ package strikeoff.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import strikeoff.check.Checked;
+import strikeoff.check.Verdict;
+import strikeoff.findings.Finding;
 import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 import strikeoff.report.drawing.Words;
@@ -26,31 +29,71 @@ final class DaySheets {
       byDay.computeIfAbsent(work.start().day(), day -> new ArrayList<>()).add(work);
     }
     List<DaySheet> sheets = new ArrayList<>();
+    DaySheet.Warning warning = warning(judged);
+    Map<Integer, List<DaySheet.Job>> jobs = StepNumbers.of(judged, byDay);
     byDay.forEach(
         (day, blocks) -> {
           Set<Integer> steps =
               blocks.stream().map(w -> w.first().step()).collect(Collectors.toSet());
           String worn = Cautions.worn(judged.facts().care(), steps);
-          sheets.addAll(day(judged.plan(), day, DayJobs.of(judged, day, blocks), worn));
+          sheets.addAll(day(judged, day, jobs.get(day), worn, warning));
         });
     return sheets;
   }
 
-  private static List<DaySheet> day(PrintPlan plan, int day, List<DaySheet.Job> jobs, String worn) {
-    List<List<DaySheet.Job>> pages = SheetPages.of(jobs);
+  /** A sheet hangs alone: it must not look as if all were well. */
+  private static DaySheet.Warning warning(Checked.Judged judged) {
+    long stops = judged.findings().stream().filter(Finding::blocks).count();
+    int accepted = judged.acceptedStops();
+    if (stops > 0) {
+      return new DaySheet.Warning(
+          "Not printable: "
+              + (stops == 1 ? "1 stop is" : stops + " stops are")
+              + " left in the plan. Don't print by this sheet.",
+          true);
+    }
+    if (judged.verdict() == Verdict.NOT_CHECKED) {
+      return new DaySheet.Warning(
+          "Not wholly checked: a rule failed. Don't print by this sheet.", true);
+    }
+    return accepted == 0
+        ? DaySheet.Warning.NONE
+        : new DaySheet.Warning(
+            "Printable with " + (accepted == 1 ? "1 stop" : accepted + " stops") + " accepted.",
+            false);
+  }
+
+  private static List<DaySheet> day(
+      Checked.Judged judged,
+      int day,
+      List<DaySheet.Job> jobs,
+      String worn,
+      DaySheet.Warning warning) {
+    PrintPlan plan = judged.plan();
+    WhereCloth cloth = new WhereCloth(judged);
+    List<List<DaySheet.Job>> pages = SheetPages.of(jobs, !warning.words().isEmpty());
     List<DaySheet> sheets = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       sheets.add(
           new DaySheet(
               title(plan, day),
               pages.size() == 1 ? "" : "sheet " + (i + 1) + " of " + pages.size(),
+              warning,
               Words.shortened(plan.title(), LONGEST_TITLE)
                   + " · "
                   + Words.shortened(String.join(", ", plan.crew().names()), LONGEST_TITLE),
+              begins(pages.get(i)).map(cloth::at).orElse(""),
               worn,
               pages.get(i)));
     }
     return sheets;
+  }
+
+  private static Optional<Moment> begins(List<DaySheet.Job> jobs) {
+    return jobs.stream()
+        .flatMap(job -> job.lines().stream())
+        .map(DaySheet.Line::begins)
+        .min(Moment::compareTo);
   }
 
   private static String title(PrintPlan plan, int day) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.facts.Bases;
+import strikeoff.findings.Sources;
 import strikeoff.plan.AssumedAlike;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Evidence;
@@ -53,7 +54,7 @@ final class FactTables {
               Cell.of(basis.estimate()),
               Cell.of(basis.method()),
               Cell.of(basis.holds()),
-              Cell.of(basis.source())));
+              Cell.of(Sources.shown(basis.source()))));
     }
     return rows.isEmpty()
         ? Optional.empty()
@@ -82,7 +83,7 @@ final class FactTables {
           List.of(
               Cell.of(assumed.name(), places(assumed.paths())),
               Cell.of(assumed.value()),
-              Cell.of(assumed.source())));
+              Cell.of(Sources.shown(assumed.source()))));
     }
     return new Table(
         "Values taken where the plan says nothing",
@@ -96,7 +97,7 @@ final class FactTables {
   private static String places(List<PlanPath> paths) {
     int more = paths.size() - MOST_PLACES;
     String first =
-        paths.stream().limit(MOST_PLACES).map(PlanPath::text).collect(Collectors.joining(", "));
+        paths.stream().limit(MOST_PLACES).map(PlanPath::spoken).collect(Collectors.joining(", "));
     return more <= 0 ? first : first + " and " + more + " more";
   }
 

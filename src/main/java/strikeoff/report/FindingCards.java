@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Mend;
 import strikeoff.findings.Place;
 import strikeoff.findings.Severity;
+import strikeoff.findings.Sources;
 import strikeoff.layout.Layout;
 import strikeoff.report.drawing.Mark;
 import strikeoff.report.drawing.MarkShapes;
 import strikeoff.report.page.FindingCard;
 import strikeoff.report.page.FindingGroup;
+import strikeoff.report.page.MendLines;
 import strikeoff.report.page.Quote;
 
 /**
@@ -74,12 +77,29 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
         finding.message(),
         finding.remedy(),
         finding.rule().because(),
-        finding.rule().source(),
+        Sources.shown(finding.rule().source()),
         finding.rule().id(),
         Runs.placements(finding.marks(), layout),
         quote(finding.place()),
         finding.related().stream().map(FindingCards::quote).toList(),
-        finding.accepted().map(a -> a.because()).orElse(""));
+        finding.accepted().map(a -> a.because()).orElse(""),
+        finding.mends().stream().map(FindingCards::lines).toList(),
+        finding.acceptLine().orElse(""));
+  }
+
+  private static MendLines lines(Mend mend) {
+    List<MendLines.Line> lines = new ArrayList<>();
+    for (Mend.Hunk hunk : mend.hunks()) {
+      int gone = hunk.line();
+      for (String line : hunk.gone()) {
+        lines.add(new MendLines.Line(gone++, true, shown(line)));
+      }
+      int come = hunk.line();
+      for (String line : hunk.come()) {
+        lines.add(new MendLines.Line(come++, false, shown(line)));
+      }
+    }
+    return new MendLines(mend.costs(), lines);
   }
 
   private static Quote quote(Place place) {
@@ -87,13 +107,14 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
   }
 
   static Quote quote(String label, int line, String text) {
-    String stripped = text.strip();
-    int length = stripped.codePointCount(0, stripped.length());
-    String shown =
-        length <= LONGEST_QUOTE
-            ? stripped
-            : stripped.substring(0, stripped.offsetByCodePoints(0, LONGEST_QUOTE)) + " …";
-    return new Quote(label, line, shown);
+    return new Quote(label, line, shown(text.strip()));
+  }
+
+  private static String shown(String text) {
+    int length = text.codePointCount(0, text.length());
+    return length <= LONGEST_QUOTE
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE)) + " …";
   }
 
   private static String heading(Severity severity) {

@@ -6,16 +6,30 @@ import gg.jte.output.Utf8ByteOutput;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import strikeoff.check.Checked;
+import strikeoff.findings.RuleInfo;
+import strikeoff.policy.Policy;
 import strikeoff.report.compare.Comparison;
+import strikeoff.report.page.IndexPage;
+import strikeoff.report.page.PlanPage;
 
 /**
- * Checked plans as HTML pages: one self-contained file each, everything in it escaped, the same
- * bytes for the same result. Line ends are {@code \n}.
+ * Checked plans as HTML pages: one self-contained file each, everything in it escaped and visible,
+ * the same bytes for the same result. Line ends are {@code \n}.
  */
 public final class HtmlReport {
 
   private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
+
+  /**
+   * As long as the page of a plan or of a batch may get: its lists are cut short until it does, and
+   * tell how much they leave out. A sound plan's has a tenth of it.
+   */
+  public static final int MOST_BYTES = 2 * 1024 * 1024;
+
+  /** Lists of a page that is still too long are down to a few entries then. */
+  private static final int SHORTEST = 256;
 
   private HtmlReport() {}
 
@@ -27,7 +41,8 @@ public final class HtmlReport {
   /** The same as it is written into a file: nothing of a batch is larger than its pages. */
   public static byte[] utf8(Checked checked) {
     if (checked instanceof Checked.Judged judged) {
-      return rendered("plan.jte", PlanPages.of(judged));
+      PlanPage page = PlanPages.of(judged);
+      return bounded("plan.jte", page, page::cut);
     }
     return rendered("problem.jte", ProblemPages.of(checked));
   }
@@ -39,7 +54,17 @@ public final class HtmlReport {
    * @param entries in the order to list them
    */
   public static String index(String title, List<IndexEntry> entries) {
-    return text(rendered("index.jte", IndexPages.of(title, entries)));
+    IndexPage page = IndexPages.of(title, entries);
+    return text(bounded("index.jte", page, page::cut));
+  }
+
+  /**
+   * The page of the rules that judged, to lie beside the index; each stands under its id.
+   *
+   * @param policy the limits that come with the program
+   */
+  public static byte[] rules(List<RuleInfo> rules, Policy policy) {
+    return rendered("rules.jte", RulesPages.of(rules, policy));
   }
 
   /** The page that compares two versions of a plan or of a batch. */
@@ -47,9 +72,17 @@ public final class HtmlReport {
     return text(rendered("compare.jte", ComparePages.of(comparison)));
   }
 
+  private static byte[] bounded(String template, Object page, IntFunction<?> cut) {
+    byte[] bytes = rendered(template, page);
+    for (int times = 2; bytes.length > MOST_BYTES && times <= SHORTEST; times *= 2) {
+      bytes = rendered(template, cut.apply(times));
+    }
+    return bytes;
+  }
+
   private static byte[] rendered(String template, Object page) {
     Utf8ByteOutput out = new Utf8ByteOutput();
-    ENGINE.render(template, Map.of("page", page), out);
+    ENGINE.render(template, Map.of("page", page), new VisibleOutput(out));
     return out.toByteArray();
   }
 

@@ -26,6 +26,7 @@ import strikeoff.timeline.Timeline;
  * @param findings how many of each rule, worst first
  * @param finishes when the run ends; empty if it has none
  * @param finishSeconds the same on the run's clock; -1 if it has none
+ * @param accepted what its plan accepts, by rule and reason
  * @param trouble why it couldn't be judged: the first mistake and its line; empty if it was
  */
 public record IndexEntry(
@@ -36,11 +37,16 @@ public record IndexEntry(
     Map<RuleInfo, Integer> findings,
     String finishes,
     long finishSeconds,
+    List<Accepted> accepted,
     String trouble) {
 
   private static final int LONGEST_TROUBLE = 200;
 
+  /** Findings of a rule that the plan accepts for one reason. */
+  public record Accepted(RuleInfo rule, String because, int findings) {}
+
   public IndexEntry {
+    accepted = List.copyOf(accepted);
     findings = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(findings));
   }
 
@@ -54,11 +60,16 @@ public record IndexEntry(
           Map.of(),
           "",
           -1,
+          List.of(),
           trouble(checked));
     }
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
     List<Finding> sorted = new ArrayList<>(judged.findings());
-    sorted.forEach(f -> findings.merge(f.rule(), 1, Integer::sum));
+    AcceptedCounts accepted = new AcceptedCounts();
+    for (Finding f : sorted) {
+      findings.merge(f.rule(), 1, Integer::sum);
+      f.accepted().ifPresent(a -> accepted.add(f.rule(), a.because()));
+    }
     Timeline run = judged.facts().timeline();
     boolean runs = !run.tasks().isEmpty();
     return new IndexEntry(
@@ -69,6 +80,7 @@ public record IndexEntry(
         findings,
         runs ? run.finish().text() : "",
         runs ? run.finish().seconds() : -1,
+        accepted.list(),
         "");
   }
 
@@ -100,10 +112,14 @@ public record IndexEntry(
    */
   public static IndexEntry of(Outcome plan, Map<String, RuleInfo> rules) {
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
+    AcceptedCounts accepted = new AcceptedCounts();
     for (Found found : plan.findings()) {
-      RuleInfo rule = rules.get(found.rule());
-      if (rule != null) {
+      RuleInfo known = rules.get(found.rule());
+      if (known != null) {
+        // Folders may count one rule differently.
+        RuleInfo rule = known.counted(found.severity());
         findings.merge(rule, 1, Integer::sum);
+        found.accepted().ifPresent(because -> accepted.add(rule, because));
       }
     }
     Optional<Moment> finish = plan.figures().flatMap(Figures::finish);
@@ -115,6 +131,7 @@ public record IndexEntry(
         findings,
         finish.map(Moment::text).orElse(""),
         finish.map(Moment::seconds).orElse(-1L),
+        accepted.list(),
         plan.figures().isPresent()
             ? ""
             : plan.mistakes().isEmpty()
@@ -125,10 +142,59 @@ public record IndexEntry(
                     plan.mistakes().size() - 1));
   }
 
+  /** True if there are findings to count. */
+  boolean judged() {
+    return verdict == Verdict.PRINTABLE || verdict == Verdict.NOT_PRINTABLE || !findings.isEmpty();
+  }
+
+  /** Findings of a severity that the plan doesn't accept. */
   int count(Severity severity) {
-    return findings.entrySet().stream()
-        .filter(e -> e.getKey().severity() == severity)
-        .mapToInt(Map.Entry::getValue)
+    int all =
+        findings.entrySet().stream()
+            .filter(e -> e.getKey().severity() == severity)
+            .mapToInt(Map.Entry::getValue)
+            .sum();
+    return all - accepted(severity);
+  }
+
+  /** Findings of a severity that the plan accepts. */
+  int accepted(Severity severity) {
+    return accepted.stream()
+        .filter(a -> a.rule().severity() == severity)
+        .mapToInt(Accepted::findings)
         .sum();
+  }
+
+  /** Rules with findings that the plan doesn't accept, worst first. */
+  List<RuleInfo> open() {
+    return findings.entrySet().stream()
+        .filter(
+            e ->
+                e.getValue()
+                    > accepted.stream()
+                        .filter(a -> a.rule().equals(e.getKey()))
+                        .mapToInt(Accepted::findings)
+                        .sum())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** Counts by rule and reason, in the order they come. */
+  private static final class AcceptedCounts {
+
+    private final Map<RuleInfo, Map<String, Integer>> counts = new LinkedHashMap<>();
+
+    void add(RuleInfo rule, String because) {
+      String reason = Words.shortened(because, LONGEST_TROUBLE);
+      counts.computeIfAbsent(rule, r -> new LinkedHashMap<>()).merge(reason, 1, Integer::sum);
+    }
+
+    List<Accepted> list() {
+      List<Accepted> all = new ArrayList<>();
+      counts.forEach(
+          (rule, reasons) ->
+              reasons.forEach((because, count) -> all.add(new Accepted(rule, because, count))));
+      return all;
+    }
   }
 }

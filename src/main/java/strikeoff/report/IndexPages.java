@@ -2,8 +2,8 @@ package strikeoff.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -14,7 +14,9 @@ import strikeoff.report.drawing.MarkShapes;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Figure;
 import strikeoff.report.page.IndexPage;
+import strikeoff.report.page.Listed;
 import strikeoff.units.Numbers;
+import strikeoff.units.Phrase;
 
 /** Puts the page of a batch together. */
 final class IndexPages {
@@ -24,14 +26,16 @@ final class IndexPages {
   private IndexPages() {}
 
   static IndexPage of(String title, List<IndexEntry> entries) {
+    List<IndexPage.RuleRow> rules = rules(entries);
     return new IndexPage(
-        Assets.head(title + ": print plans checked", Assets.INDEX_SCRIPT),
+        Assets.head(PageMark.CHECK, title + ": print plans checked", Assets.INDEX_SCRIPT),
         title,
         sentence(entries),
         figures(entries),
-        entries.stream().map(IndexPages::row).toList(),
-        rules(entries),
-        folders(entries));
+        new Listed<>(entries.stream().map(IndexPages::row).toList(), 0),
+        rules,
+        choices(rules),
+        new Listed<>(folders(entries), 0));
   }
 
   /** A folder of one plan has nothing to compare. */
@@ -64,7 +68,7 @@ final class IndexPages {
     for (Verdict verdict : Verdict.values()) {
       long count = count(entries, verdict);
       if (count > 0) {
-        figures.add(new Figure(capital(verdict.text()), Long.toString(count)));
+        figures.add(new Figure(Phrase.capital(verdict.text()), Long.toString(count)));
       }
     }
     return figures;
@@ -76,24 +80,37 @@ final class IndexPages {
 
   private static IndexPage.Row row(IndexEntry entry) {
     List<RuleInfo> rules = List.copyOf(entry.findings().keySet());
+    List<RuleInfo> open = entry.open();
     return new IndexPage.Row(
         entry.file(),
         entry.title(),
         entry.link(),
         PlanPages.cssClass(entry.verdict()),
-        capital(entry.verdict().text()),
+        Phrase.capital(entry.verdict().text(entry.accepted(Severity.STOP))),
         order(entry.verdict()),
-        entry.count(Severity.STOP),
-        entry.count(Severity.RISK),
-        entry.count(Severity.ADVICE),
+        count(entry, Severity.STOP),
+        count(entry, Severity.RISK),
+        count(entry, Severity.ADVICE),
         entry.finishes(),
         entry.finishSeconds(),
         rules.stream().map(RuleInfo::id).collect(Collectors.joining(" ")),
         rules.stream().map(r -> r.severity().text()).distinct().collect(Collectors.joining(" ")),
-        rules.stream().limit(WORST).map(IndexPages::worst).toList(),
-        Math.max(0, rules.size() - WORST),
+        open.stream().limit(WORST).map(IndexPages::worst).toList(),
+        Math.max(0, open.size() - WORST),
+        entry.accepted().stream().limit(WORST).map(IndexPages::accepted).toList(),
+        Math.max(0, entry.accepted().size() - WORST),
         entry.folder().isEmpty() ? "." : entry.folder(),
         entry.trouble());
+  }
+
+  private static IndexPage.Count count(IndexEntry entry, Severity severity) {
+    return entry.judged()
+        ? new IndexPage.Count(entry.count(severity), entry.accepted(severity))
+        : IndexPage.Count.NONE;
+  }
+
+  private static IndexPage.Accepted accepted(IndexEntry.Accepted accepted) {
+    return new IndexPage.Accepted(worst(accepted.rule()), accepted.findings(), accepted.because());
   }
 
   private static int order(Verdict verdict) {
@@ -110,26 +127,33 @@ final class IndexPages {
         rule.severity().text(), MarkShapes.icon(rule.severity()), rule.id(), rule.summary());
   }
 
+  /** A rule that folders count differently has a row for each severity. */
   private static List<IndexPage.RuleRow> rules(List<IndexEntry> entries) {
-    Map<String, int[]> counts = new TreeMap<>();
-    Map<String, RuleInfo> infos = new TreeMap<>();
+    Map<RuleInfo, int[]> counts = new LinkedHashMap<>();
     for (IndexEntry entry : entries) {
       for (Map.Entry<RuleInfo, Integer> found : entry.findings().entrySet()) {
-        String id = found.getKey().id();
-        infos.putIfAbsent(id, found.getKey());
-        int[] count = counts.computeIfAbsent(id, key -> new int[2]);
+        int[] count = counts.computeIfAbsent(found.getKey(), key -> new int[2]);
         count[0]++;
         count[1] += found.getValue();
       }
     }
     List<IndexPage.RuleRow> rows = new ArrayList<>();
-    infos.values().stream()
+    counts.keySet().stream()
         .sorted(
-            Comparator.comparingInt((RuleInfo info) -> -counts.get(info.id())[0])
+            Comparator.comparingInt((RuleInfo info) -> -counts.get(info)[0])
                 .thenComparing(RuleInfo::severity)
                 .thenComparing(RuleInfo::id))
-        .forEach(info -> rows.add(ruleRow(info, counts.get(info.id()), entries.size())));
+        .forEach(info -> rows.add(ruleRow(info, counts.get(info), entries.size())));
     return rows;
+  }
+
+  /** What plans can be filtered by: each rule once, in the order of the rows. */
+  private static List<IndexPage.RuleChoice> choices(List<IndexPage.RuleRow> rows) {
+    Map<String, Integer> plans = new LinkedHashMap<>();
+    rows.forEach(row -> plans.merge(row.rule(), row.plans(), Integer::sum));
+    return plans.entrySet().stream()
+        .map(e -> new IndexPage.RuleChoice(e.getKey(), e.getValue()))
+        .toList();
   }
 
   private static IndexPage.RuleRow ruleRow(RuleInfo info, int[] count, int plans) {
@@ -143,9 +167,5 @@ final class IndexPages {
         count[1],
         Numbers.plain(share * 100, 0) + " %",
         Patches.bar(share));
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

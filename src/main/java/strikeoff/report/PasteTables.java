@@ -78,12 +78,15 @@ final class PasteTables {
             words("Balance"),
             number("Enough by the careful estimate")),
         rows,
-        "The need holds what is laid down, what stays in the screens each time they are filled, and"
-            + " a share of waste.");
+        "The need holds what is laid down, what is lost in mesh and on blade each time a screen is"
+            + " washed out, the bead that the last pulls need before the blade, and a share of waste."
+            + " Most of the bead is scraped back afterwards.");
   }
 
   private static String medium(Paste paste) {
-    return paste.group().map(g -> paste.medium().text() + ", " + g).orElse(paste.medium().text());
+    return paste.groups().isEmpty()
+        ? paste.medium().text()
+        : paste.medium().text() + ", " + String.join(" and ", paste.groups());
   }
 
   private static String balance(PasteUse use) {

@@ -1,17 +1,24 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.findings.PolicyChange;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
 import strikeoff.report.drawing.ClothDrawing;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.drawing.RunChart;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.Figure;
+import strikeoff.report.page.Listed;
 import strikeoff.report.page.PlanPage;
 import strikeoff.timeline.Impression;
+import strikeoff.timeline.Moment;
+import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
 
 /** Puts the page of a judged plan together. */
@@ -24,7 +31,10 @@ final class PlanPages {
     Timeline run = judged.facts().timeline();
     FindingCards findings = FindingCards.of(judged.findings(), judged.facts().layout());
     return new PlanPage(
-        Assets.head(judged.plan().title() + ": " + judged.verdict().text(), Assets.PLAN_SCRIPT),
+        Assets.head(
+            PageMark.CHECK,
+            judged.plan().title() + ": " + judged.verdict().text(judged.acceptedStops()),
+            Assets.PLAN_SCRIPT),
         plan.title(),
         judged.file(),
         cssClass(judged.verdict()),
@@ -32,23 +42,28 @@ final class PlanPages {
         figures(judged),
         plan.notes(),
         findings.groups(),
-        findings.accepted(),
-        judged.faults().stream().map(f -> f.rule() + ": " + f.what()).toList(),
-        plan.pastes().values().stream()
-            .map(p -> Cell.of(Patches.of(p.colour()), p.name(), ""))
-            .toList(),
+        Listed.of(findings.accepted(), Listed.ROWS),
+        judged.acceptedStops(),
+        judged.changes().stream().map(PolicyChange::text).toList(),
+        judged.failedRules().stream().map(f -> f.rule() + ": " + f.what()).toList(),
+        Listed.of(
+            plan.pastes().values().stream()
+                .map(p -> Cell.of(Patches.of(p.colour()), p.name(), ""))
+                .toList(),
+            Listed.BLOCKS),
         ClothDrawing.of(
             plan,
             judged.facts().layout(),
             run,
             judged.facts().swatches().motifs(),
             findings.marks()),
-        Stages.of(run),
-        RunChart.of(plan, run),
-        DaySheets.of(judged),
+        Listed.of(Stages.of(run), Listed.STAGES),
+        Listed.of(RunChart.of(plan, run), Listed.BLOCKS),
+        Listed.of(DaySheets.of(judged), Listed.BLOCKS),
         FactTables.of(judged),
         FactTables.assumptions(plan, judged.policies()),
-        Cautions.of(judged.facts().care()));
+        Cautions.of(judged.facts().care()),
+        PageWords.all());
   }
 
   static String cssClass(Verdict verdict) {
@@ -60,18 +75,48 @@ final class PlanPages {
     List<Figure> figures = new ArrayList<>();
     if (!run.tasks().isEmpty()) {
       figures.add(new Figure("Starts", run.start().text()));
-      figures.add(new Figure("Ends", run.finish().text()));
-      figures.add(new Figure("Hands-on", run.handsOn().text()));
+      figures.add(new Figure("Ends", run.finish().text(), afterWork(run)));
+      figures.add(new Figure("Work", run.handsOn().text()));
       figures.add(new Figure("Waiting", run.waiting().text()));
       figures.add(new Figure("Impressions", Integer.toString(run.impressions().size())));
-      figures.add(new Figure("Sets", Long.toString(sets(run.impressions()))));
+      figures.add(new Figure("Sets", Integer.toString(sets(judged.plan(), run))));
     }
     figures.add(
-        new Figure("Placements", Integer.toString(judged.facts().layout().placements().size())));
+        new Figure("Copies", Integer.toString(judged.facts().layout().placements().size())));
     return figures;
   }
 
-  private static long sets(List<Impression> impressions) {
-    return impressions.stream().map(i -> List.of(i.step(), i.set())).distinct().count();
+  /** What goes on by itself when everybody has gone; empty if nothing does. */
+  private static String afterWork(Timeline run) {
+    Moment worked =
+        run.tasks().stream().filter(Task::worked).map(Task::end).reduce(run.start(), Moment::later);
+    return run.finish().compareTo(worked) <= 0
+        ? ""
+        : "work ends "
+            + WorkWords.clock(worked, run.finish().day())
+            + ", then "
+            + run.tasks().stream()
+                .filter(task -> task.end().equals(run.finish()))
+                .findFirst()
+                .map(task -> task.kind() == Task.Kind.DRY_SCREEN ? "screens dry" : task.what())
+                .orElse("it dries");
+  }
+
+  /** What is printed before the cloth moves on, counted through all steps. */
+  private static int sets(PrintPlan plan, Timeline run) {
+    Set<Integer> together = new HashSet<>();
+    for (Step step : plan.run()) {
+      if (step instanceof Step.Print print && print.order() == Step.Order.SET_BY_SET) {
+        together.add(step.number());
+      }
+    }
+    Set<List<Object>> sets = new HashSet<>();
+    for (Impression i : run.impressions()) {
+      // Elsewhere the arrangements of a step number their sets apart.
+      boolean shared = together.contains(i.step());
+      String arrangement = shared ? "" : i.footprint().placement().arrangement();
+      sets.add(List.of(i.step(), i.set(), arrangement));
+    }
+    return sets.size();
   }
 }

@@ -105,16 +105,16 @@ final class RunTables {
               Cell.of(session.waiting().text())));
     }
     return new Table(
-        "Sessions",
+        "Days at the table",
         List.of(
             words("Day"),
-            number("Starts"),
-            number("Ends"),
+            number("Work starts"),
+            number("Work ends"),
             number("Room closes"),
-            number("Hands-on"),
+            number("Work"),
             number("Waiting")),
         rows,
-        "");
+        "The run ends with its last work, or later if something then dries by itself.");
   }
 
   private static Table chain(RunFigures figures) {
@@ -218,9 +218,9 @@ final class RunTables {
     }
     return new Table(
         "Who and what is busy",
-        List.of(words("What"), number("Busy"), number("Of the sessions")),
+        List.of(words("What"), number("Busy"), number("Of the days at the table")),
         rows,
-        "A screen is busy while it prints, is washed or dries, a station while its placement is"
+        "A screen is busy while it prints, is washed or dries, a station while its copy is"
             + " printed.");
   }
 }

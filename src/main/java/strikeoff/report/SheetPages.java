@@ -16,6 +16,11 @@ final class SheetPages {
   /** Height for jobs on a page and of their parts, in millimetres at the sheet's type size. */
   private static final double PAGE = 204;
 
+  private static final double WARNING = 11;
+
+  /** Where the cloth lies when the sheet begins, in up to two rows. */
+  private static final double CLOTH = 11;
+
   private static final double JOB = 6.8;
   private static final double LINE = 6.1;
   private static final double SMALL = 5.2;
@@ -34,16 +39,27 @@ final class SheetPages {
 
   private static final int SPOTS_LETTERS = 72;
 
-  private SheetPages() {}
+  private final double room;
 
-  static List<List<Job>> of(List<Job> jobs) {
+  private SheetPages(double room) {
+    this.room = room;
+  }
+
+  /**
+   * @param warned true if each page is headed by a warning
+   */
+  static List<List<Job>> of(List<Job> jobs, boolean warned) {
+    return new SheetPages(PAGE - CLOTH - (warned ? WARNING : 0)).pages(jobs);
+  }
+
+  private List<List<Job>> pages(List<Job> jobs) {
     List<List<Job>> pages = new ArrayList<>();
     List<Job> page = new ArrayList<>();
     double used = 0;
     for (Job job : jobs) {
-      for (Job part : height(job) > PAGE ? parts(job) : List.of(job)) {
+      for (Job part : height(job) > room ? parts(job) : List.of(job)) {
         double needs = height(part);
-        if (used + needs > PAGE && !page.isEmpty()) {
+        if (used + needs > room && !page.isEmpty()) {
           pages.add(page);
           page = new ArrayList<>();
           used = 0;
@@ -57,14 +73,14 @@ final class SheetPages {
   }
 
   /** First where everything lies, then what is done there; as many of each as a page takes. */
-  private static List<Job> parts(Job job) {
+  private List<Job> parts(Job job) {
     List<Job> parts = new ArrayList<>();
     Where where = job.where();
     List<Spot> spots = new ArrayList<>();
     for (Spot spot : where.spots()) {
       spots.add(spot);
       if (height(part(job, parts, new Where(where.words(), spots, where.frame()), List.of()))
-          > PAGE) {
+          > room) {
         Spot over = spots.remove(spots.size() - 1);
         parts.add(part(job, parts, new Where(where.words(), spots, where.frame()), List.of()));
         spots.clear();
@@ -75,7 +91,7 @@ final class SheetPages {
     List<Line> lines = new ArrayList<>();
     for (Line line : job.lines()) {
       lines.add(line);
-      if (height(part(job, parts, rest, lines)) > PAGE && lines.size() > 1) {
+      if (height(part(job, parts, rest, lines)) > room && lines.size() > 1) {
         Line over = lines.remove(lines.size() - 1);
         parts.add(part(job, parts, rest, lines));
         rest = Where.NOWHERE;
@@ -107,7 +123,9 @@ final class SheetPages {
     for (Line line : job.lines()) {
       int left = line.next().isEmpty() ? WIDE_LETTERS : LINE_LETTERS;
       int rows =
-          Math.max(rows(line.what() + " " + line.with(), left), rows(line.next(), NEXT_LETTERS));
+          Math.max(
+              rows(line.what() + " " + line.with() + " · " + line.who(), left),
+              rows(line.next(), NEXT_LETTERS));
       height += SPACE + LINE * rows;
     }
     return height;

@@ -36,10 +36,16 @@ final class Stages {
                 minute(work.start()),
                 minute(work.end()),
                 work.start().text() + "–" + WorkWords.clock(work.end(), work.start().day()),
-                WorkWords.title(work)));
+                step(work) + WorkWords.title(work)));
       }
     }
     return stages;
+  }
+
+  /** As findings count; the cloth is laid before the first step. */
+  private static String step(Work work) {
+    int step = work.first().step();
+    return step == 0 ? "" : "step " + step + ": ";
   }
 
   private static String minute(Moment moment) {

@@ -18,9 +18,11 @@ final class TaskWords {
   private static final int LONGEST = 60;
 
   private final Checked.Judged judged;
+  private final WhereCloth cloth;
 
   TaskWords(Checked.Judged judged) {
     this.judged = judged;
+    this.cloth = new WhereCloth(judged);
   }
 
   String title(Work work) {
@@ -40,13 +42,12 @@ final class TaskWords {
 
   /** What to wait after each print of the line, beginning with a comma; empty if nothing. */
   String pause(Work work) {
-    return judged.plan().run().stream()
-        .filter(step -> step.number() == work.first().step())
-        .filter(Step.Print.class::isInstance)
-        .map(step -> ((Step.Print) step).pause())
+    return judged
+        .plan()
+        .print(work.first().step())
+        .map(Step.Print::pause)
         .filter(pause -> pause.minutes() > 0)
         .map(pause -> ", wait " + pause.text() + " after each")
-        .findFirst()
         .orElse("");
   }
 
@@ -54,6 +55,9 @@ final class TaskWords {
   String how(Work work) {
     if (work.kind() == Task.Kind.MOVE) {
       return backwards(work) ? "" : "that mark comes to the table's start";
+    }
+    if (work.kind() == Task.Kind.LOAD) {
+      return cloth.laidBy(work.start()).map(cloth::lies).orElse("");
     }
     if (work.kind() == Task.Kind.MIX) {
       return paste(work).map(this::mixing).orElse("");
@@ -65,10 +69,9 @@ final class TaskWords {
   }
 
   private Optional<Step> step(Work work) {
-    int number = work.first().step();
     return work.kind() == Task.Kind.WASH_SCREEN || work.kind() == Task.Kind.WAIT
         ? Optional.empty()
-        : judged.plan().run().stream().filter(s -> s.number() == number).findFirst();
+        : judged.plan().step(work.first().step());
   }
 
   private String how(Step step) {
@@ -81,7 +84,12 @@ final class TaskWords {
           + fix.lasts().text();
     }
     if (step instanceof Step.HeatSet heat) {
-      return "at " + heat.temperature().text() + " for " + heat.lasts().text() + " at each place";
+      return "at "
+          + heat.temperature().text()
+          + " for "
+          + heat.lasts().text()
+          + " at each spot"
+          + (heat.sides() > 1 ? " of both sides" : "");
     }
     if (step instanceof Step.Sew sew) {
       Seam seam = judged.plan().seams().get(sew.seam());

@@ -3,7 +3,6 @@ package strikeoff.report;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import strikeoff.layout.Numbering;
@@ -12,6 +11,7 @@ import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Reached;
 import strikeoff.timeline.Task;
+import strikeoff.units.Phrase;
 
 /** Says what a block of work is, as one printer tells another. */
 final class WorkWords {
@@ -23,9 +23,9 @@ final class WorkWords {
     if (!work.prints()) {
       Set<String> words = new LinkedHashSet<>();
       work.tasks().forEach(t -> words.add(t.what()));
-      return capital(waiting(work) + String.join(", ", words));
+      return Phrase.capital(waiting(work) + String.join(", ", words));
     }
-    return capital(paste(work)) + " on " + placements(work.impressions());
+    return Phrase.capital(paste(work)) + " on " + placements(work.impressions());
   }
 
   /** What a wait's cause needs before it to read as a wait. */
@@ -89,13 +89,5 @@ final class WorkWords {
     Set<String> people = new LinkedHashSet<>();
     work.tasks().forEach(t -> people.addAll(t.people()));
     return people;
-  }
-
-  static String capital(String words) {
-    if (words.isEmpty()) {
-      return words;
-    }
-    int first = words.offsetByCodePoints(0, 1);
-    return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
   }
 }

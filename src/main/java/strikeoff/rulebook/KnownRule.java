@@ -8,7 +8,7 @@ import strikeoff.findings.RuleInfo;
 final class KnownRule {
 
   private final String id;
-  private final Asked asked;
+  private final NeededFacts asked;
   private final boolean usual;
   private final Supplier<Rule> model;
   private final Supplier<RuleInfo> words;
@@ -20,7 +20,8 @@ final class KnownRule {
    * @param model makes its model, which costs some classes; may be called more than once
    * @param words reads what it says of itself
    */
-  KnownRule(String id, Asked asked, boolean usual, Supplier<Rule> model, Supplier<RuleInfo> words) {
+  KnownRule(
+      String id, NeededFacts asked, boolean usual, Supplier<Rule> model, Supplier<RuleInfo> words) {
     this.id = id;
     this.asked = asked;
     this.usual = usual;
@@ -35,14 +36,14 @@ final class KnownRule {
    */
   static KnownRule of(Rule rule) {
     RuleInfo info = RuleText.of(rule);
-    return new KnownRule(info.id(), Asked.by(rule), true, () -> rule, () -> info);
+    return new KnownRule(info.id(), NeededFacts.by(rule), true, () -> rule, () -> info);
   }
 
   String id() {
     return id;
   }
 
-  Asked asked() {
+  NeededFacts asked() {
     return asked;
   }
 

@@ -12,21 +12,27 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.runtime.StatelessKieSession;
+import strikeoff.policy.Limit;
 import strikeoff.rulebook.Reporter.Report;
 
 /** Some rules, linked to judge facts together. May be shared between threads. */
 final class LinkedRules {
 
-  private final List<Asked> asked;
+  private final List<NeededFacts> asked;
   private final Set<String> read;
+  private final Set<String> limits;
   private final boolean everything;
   private final KieBase base;
 
   private LinkedRules(List<KnownRule> rules, KieBase base) {
     this.asked = rules.stream().map(KnownRule::asked).distinct().toList();
     this.read = new HashSet<>();
-    asked.forEach(a -> read.addAll(a.read()));
-    this.everything = asked.stream().anyMatch(Asked::everything);
+    this.limits = new HashSet<>();
+    for (NeededFacts one : asked) {
+      read.addAll(one.read());
+      limits.addAll(one.limits());
+    }
+    this.everything = asked.stream().anyMatch(NeededFacts::everything);
     this.base = base;
   }
 
@@ -40,7 +46,7 @@ final class LinkedRules {
         KieBaseBuilder.createKieBaseFromModel(
             List.copyOf(packages.values()),
             KieServices.get().newKieBaseConfiguration(),
-            Unchanging.FACTS);
+            UnchangingFacts.FACTS);
     return new LinkedRules(rules, base);
   }
 
@@ -61,10 +67,13 @@ final class LinkedRules {
     Reporter reporter = new Reporter();
     StatelessKieSession session = base.newStatelessKieSession();
     session.setGlobal(Reporter.GLOBAL, reporter);
-    session.execute(
-        everything
-            ? facts
-            : facts.stream().filter(fact -> read.contains(fact.getClass().getName())).toList());
+    session.execute(everything ? facts : facts.stream().filter(this::isRead).toList());
     return reporter.reports();
+  }
+
+  private boolean isRead(Object fact) {
+    return fact instanceof Limit limit
+        ? limits.contains(limit.name())
+        : read.contains(fact.getClass().getName());
   }
 }

@@ -11,19 +11,22 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.drools.model.Rule.Attribute;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Words;
 import strikeoff.rulebook.Reporter.Report;
 import strikeoff.rulebook.own.OwnRule;
 import strikeoff.rulebook.own.OwnRules;
 import strikeoff.rulebook.own.RuleMistake;
 import strikeoff.rulebook.own.RuleMistakes;
+import strikeoff.rulebook.own.Sayable;
 
 /**
  * A studio's own rules at work. Nobody has tested them as the built-in ones are tested, so they
@@ -65,24 +68,32 @@ final class OwnBook {
     for (Model model : rules.models()) {
       for (Rule rule : model.getRules()) {
         OwnRule own = rules.rule(rule.getName()).orElse(null);
+        if (own == null) {
+          mistakes.add(
+              new RuleMistake(
+                  rule.getPackage().replace('.', '/'),
+                  0,
+                  "the rule “" + rule.getName() + "” is none of those that stand in the files"));
+          continue;
+        }
         silenced(rule)
             .map(
                 what ->
                     new RuleMistake(
-                        own == null ? "rules" : own.file(),
-                        own == null ? 0 : own.line(),
+                        own.file(),
+                        own.line(),
                         "“"
                             + what
                             + "” can keep a rule silent; every rule is judged once for each plan"))
             .ifPresent(mistakes::add);
         try {
-          RuleInfo info = RuleText.of(rule, id -> own == null ? List.of() : own.limits());
+          RuleInfo info = RuleText.of(rule, id -> own.limits());
           infos.put(info.id(), info);
+          unsayable(info)
+              .map(what -> new RuleMistake(own.file(), own.line(), what))
+              .ifPresent(mistakes::add);
         } catch (IllegalStateException e) {
-          mistakes.add(
-              own == null
-                  ? new RuleMistake("rules", 0, String.valueOf(e.getMessage()))
-                  : new RuleMistake(own.file(), own.line(), String.valueOf(e.getMessage())));
+          mistakes.add(new RuleMistake(own.file(), own.line(), String.valueOf(e.getMessage())));
         }
       }
     }
@@ -90,6 +101,20 @@ final class OwnBook {
       throw new RuleMistakes(mistakes);
     }
     return new OwnBook(rules, new LinkedHashMap<>(infos), millis);
+  }
+
+  /** A message names values of its facts; it doesn't lead on into them. */
+  private static Optional<String> unsayable(RuleInfo info) {
+    return Stream.of(info.message(), info.remedy())
+        .flatMap(text -> Words.placeholders(text).stream())
+        .filter(name -> !Sayable.isName(name))
+        .findFirst()
+        .map(
+            name ->
+                "{"
+                    + name
+                    + "} can't be said; in braces stands the name of a value of a fact, in one"
+                    + " word");
   }
 
   /** What would keep a rule from firing without a word, so that a gate lets the plan pass. */
@@ -113,7 +138,7 @@ final class OwnBook {
   }
 
   /** What came of one plan. */
-  record Outcome(List<Report> reports, List<RuleFault> faults) {}
+  record Outcome(List<Report> reports, List<FailedRule> failedRules) {}
 
   Outcome judge(List<?> facts) {
     Map<String, String> failed = new TreeMap<>(ended);
@@ -159,9 +184,9 @@ final class OwnBook {
   }
 
   private static Outcome outcome(List<Report> reports, Map<String, String> failed) {
-    List<RuleFault> faults = new ArrayList<>();
-    failed.forEach((id, what) -> faults.add(new RuleFault(id, what)));
-    return new Outcome(reports, faults);
+    List<FailedRule> failedRules = new ArrayList<>();
+    failed.forEach((id, what) -> failedRules.add(new FailedRule(id, what)));
+    return new Outcome(reports, failedRules);
   }
 
   private KieBase base(Set<String> without) {

@@ -17,6 +17,7 @@ public final class Reporter {
   static final int MOST_REPORTS = 50_000;
 
   private final List<Report> reports = new ArrayList<>();
+  private boolean overrun;
 
   /**
    * Reports a fault.
@@ -30,9 +31,15 @@ public final class Reporter {
     Objects.requireNonNull(rule, "a report names no rule");
     Objects.requireNonNull(judged, "a report names no fact");
     if (reports.size() >= MOST_REPORTS) {
+      overrun = true;
       throw new TooManyReports();
     }
     reports.add(new Report(rule, judged, List.of(further)));
+  }
+
+  /** True if more was reported than is taken, whatever the rule made of that. */
+  boolean overrun() {
+    return overrun;
   }
 
   /** Everything reported so far, in the order of firing. */

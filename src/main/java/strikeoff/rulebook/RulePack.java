@@ -24,6 +24,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.drools.model.Model;
 import org.drools.model.Rule;
+import strikeoff.findings.Grade;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 
@@ -51,7 +52,7 @@ public final class RulePack {
     ByteArrayOutputStream words = new ByteArrayOutputStream();
     StringBuilder index = new StringBuilder();
     for (Made made : made(PackagedModel.load())) {
-      Asked asked = Asked.by(made.rule());
+      NeededFacts asked = NeededFacts.by(made.rule());
       byte[] info = written(RuleText.of(made.rule()));
       index
           .append(made.rule().getName())
@@ -67,6 +68,8 @@ public final class RulePack {
           .append(String.join(" ", new TreeSet<>(asked.needed())))
           .append('\t')
           .append(String.join(" ", new TreeSet<>(asked.read())))
+          .append('\t')
+          .append(String.join(" ", new TreeSet<>(asked.limits())))
           .append('\t')
           .append(words.size())
           .append('\t')
@@ -88,9 +91,10 @@ public final class RulePack {
     List<KnownRule> rules = new ArrayList<>();
     for (String line : new String(index.get(), StandardCharsets.ISO_8859_1).split("\n")) {
       String[] of = line.split("\t");
-      Asked asked = new Asked(names(of[5]), names(of[6]), !of[4].isEmpty());
-      int from = Integer.parseInt(of[7]);
-      int length = Integer.parseInt(of[8]);
+      NeededFacts asked =
+          new NeededFacts(names(of[5]), names(of[6]), names(of[7]), !of[4].isEmpty());
+      int from = Integer.parseInt(of[8]);
+      int length = Integer.parseInt(of[9]);
       rules.add(
           new KnownRule(
               of[0],
@@ -157,15 +161,27 @@ public final class RulePack {
     DataOutputStream out = new DataOutputStream(bytes);
     out.writeUTF(info.id());
     out.writeUTF(info.severity().name());
+    out.writeInt(info.grades().size());
+    for (Grade grade : info.grades()) {
+      out.writeUTF(grade.severity().name());
+      out.writeUTF(grade.from());
+    }
     for (String text :
-        List.of(info.summary(), info.because(), info.message(), info.remedy(), info.source())) {
+        List.of(info.summary(), info.because(), info.message(), info.remedy(), info.mend())) {
       out.writeUTF(text);
     }
-    out.writeInt(info.limits().size());
-    for (String limit : info.limits()) {
-      out.writeUTF(limit);
-    }
+    out.writeBoolean(info.harms());
+    write(out, info.doubts());
+    out.writeUTF(info.source());
+    write(out, info.limits());
     return bytes.toByteArray();
+  }
+
+  private static void write(DataOutputStream out, List<String> texts) throws IOException {
+    out.writeInt(texts.size());
+    for (String text : texts) {
+      out.writeUTF(text);
+    }
   }
 
   private static Optional<byte[]> resource(String name) {
@@ -193,23 +209,35 @@ public final class RulePack {
         return new RuleInfo(
             in.readUTF(),
             Severity.valueOf(in.readUTF()),
+            grades(in),
             in.readUTF(),
             in.readUTF(),
             in.readUTF(),
             in.readUTF(),
             in.readUTF(),
-            limits(in));
+            in.readBoolean(),
+            texts(in),
+            in.readUTF(),
+            texts(in));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
     }
 
-    private static List<String> limits(DataInputStream in) throws IOException {
-      List<String> limits = new ArrayList<>();
+    private static List<Grade> grades(DataInputStream in) throws IOException {
+      List<Grade> grades = new ArrayList<>();
       for (int left = in.readInt(); left > 0; left--) {
-        limits.add(in.readUTF());
+        grades.add(new Grade(Severity.valueOf(in.readUTF()), in.readUTF()));
       }
-      return limits;
+      return grades;
+    }
+
+    private static List<String> texts(DataInputStream in) throws IOException {
+      List<String> texts = new ArrayList<>();
+      for (int left = in.readInt(); left > 0; left--) {
+        texts.add(in.readUTF());
+      }
+      return texts;
     }
   }
 }

@@ -1,11 +1,14 @@
 package strikeoff.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drools.model.Rule;
+import strikeoff.findings.Grade;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 
@@ -19,6 +22,8 @@ public final class RuleText {
 
   private static final Pattern LIMIT =
       Pattern.compile("\\bLimit\\s*\\([^)]*?\\bname\\s*==\\s*\"([^\"]+)\"");
+
+  private static final Pattern GRADE = Pattern.compile("\\bfrom ([a-z]+/[a-z-]+)");
 
   private static final Pattern ESCAPED = Pattern.compile("\\\\([\"\\\\])");
 
@@ -43,29 +48,56 @@ public final class RuleText {
     if (!rule.getPackage().equals("rules." + id.substring(0, id.indexOf('/')))) {
       throw new IllegalStateException("rule " + id + " stands in package " + rule.getPackage());
     }
+    List<Grade> grades = grades(rule);
     return new RuleInfo(
         id,
-        severity(rule),
+        grades.get(0).severity(),
+        grades.size() == 1 ? List.of() : grades,
         text(rule, "summary"),
         text(rule, "because"),
         text(rule, "message"),
         text(rule, "remedy"),
+        perhaps(rule, "mend").orElse(""),
+        perhaps(rule, "harms").filter("the cloth"::equals).isPresent(),
+        perhaps(rule, "doubts").map(families -> List.of(families.split(", "))).orElse(List.of()),
         text(rule, "source"),
         limits.apply(id));
   }
 
-  /** Names of the limits that a rule's conditions read, in their order. */
+  /** Names of the limits that a rule's severity and conditions read, in their order. */
   public static List<String> limits(String drl) {
-    return LIMIT.matcher(drl).results().map(limit -> limit.group(1)).distinct().toList();
+    Stream<String> grades =
+        drl.lines()
+            .filter(line -> line.strip().startsWith("@severity"))
+            .flatMap(line -> GRADE.matcher(line).results())
+            .map(grade -> grade.group(1));
+    Stream<String> conditions = LIMIT.matcher(drl).results().map(limit -> limit.group(1));
+    return Stream.concat(grades, conditions).distinct().toList();
   }
 
-  private static Severity severity(Rule rule) {
-    String text = text(rule, "severity");
-    return Stream.of(Severity.values())
-        .filter(s -> s.text().equals(text))
-        .findFirst()
-        .orElseThrow(
-            () -> new IllegalStateException("rule " + rule.getName() + ": no severity " + text));
+  /**
+   * One severity, or several by chance: {@code stop from drying/wet-stop, risk from
+   * drying/wet-risk, advice}.
+   */
+  private static List<Grade> grades(Rule rule) {
+    List<Grade> grades = new ArrayList<>();
+    for (String grade : text(rule, "severity").split(", ")) {
+      String[] from = grade.split(" from ", 2);
+      Severity severity =
+          Stream.of(Severity.values())
+              .filter(s -> s.text().equals(from[0]))
+              .findFirst()
+              .orElseThrow(
+                  () ->
+                      new IllegalStateException(
+                          "rule " + rule.getName() + ": no severity " + from[0]));
+      grades.add(new Grade(severity, from.length == 1 ? "" : from[1]));
+    }
+    return grades;
+  }
+
+  private static Optional<String> perhaps(Rule rule, String key) {
+    return rule.getMetaData().containsKey(key) ? Optional.of(text(rule, key)) : Optional.empty();
   }
 
   /** The executable model keeps the quotes of a string annotation; here, and only here, they go. */

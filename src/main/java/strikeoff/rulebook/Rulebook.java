@@ -10,15 +10,22 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.drools.model.Model;
+import strikeoff.findings.Edits;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.Reported;
-import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Words;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.GivenUp;
+import strikeoff.plan.Uncertain;
+import strikeoff.policy.Limit;
 import strikeoff.rulebook.Reporter.Report;
+import strikeoff.rulebook.Reporter.TooManyReports;
+import strikeoff.rulebook.own.OwnRule;
 import strikeoff.rulebook.own.OwnRules;
+import strikeoff.rulebook.own.RuleMistake;
 import strikeoff.rulebook.own.RuleMistakes;
+import strikeoff.rulebook.own.Sayable;
 
 /**
  * The rules, ready to judge facts. May be shared between threads: each judgement has its own
@@ -72,6 +79,14 @@ public final class Rulebook {
       return this;
     }
     OwnBook book = OwnBook.of(rules, Math.round(seconds * 1000));
+    for (OwnRule rule : rules.rules()) {
+      if (known.containsKey(rule.id())) {
+        throw new RuleMistakes(
+            List.of(
+                new RuleMistake(
+                    rule.file(), rule.line(), "a built-in rule is called " + rule.id())));
+      }
+    }
     return new Rulebook(known, linking, Optional.of(book));
   }
 
@@ -111,10 +126,10 @@ public final class Rulebook {
       for (LinkedRules linked : linking.answered(there)) {
         reports.addAll(linked.fire(facts));
       }
-      return worded(reports, List.of());
+      return worded(reports, List.of(), facts);
     } catch (GivenUp e) {
       throw e;
-    } catch (RuntimeException | StackOverflowError e) {
+    } catch (RuntimeException | StackOverflowError | TooManyReports e) {
       return oneByOne(facts, there);
     }
   }
@@ -131,12 +146,12 @@ public final class Rulebook {
     List<Object> all = new ArrayList<>(facts);
     all.addAll(forOwn);
     OwnBook.Outcome outcome = own.get().judge(all);
-    Judgement further = worded(outcome.reports(), outcome.faults());
+    Judgement further = worded(outcome.reports(), outcome.failedRules(), all);
     List<Reported> reported = new ArrayList<>(builtIn.reported());
     reported.addAll(further.reported());
-    List<RuleFault> faults = new ArrayList<>(builtIn.faults());
-    faults.addAll(further.faults());
-    return new Judgement(reported, faults);
+    List<FailedRule> failedRules = new ArrayList<>(builtIn.failedRules());
+    failedRules.addAll(further.failedRules());
+    return new Judgement(reported, failedRules);
   }
 
   /**
@@ -145,25 +160,27 @@ public final class Rulebook {
    */
   private Judgement oneByOne(List<?> facts, Set<String> there) {
     List<Report> reports = new ArrayList<>();
-    List<RuleFault> faults = new ArrayList<>();
+    List<FailedRule> failedRules = new ArrayList<>();
     for (KnownRule rule : known.values()) {
       if (rule.asked().answered(there)) {
         try {
           reports.addAll(LinkedRules.of(List.of(rule)).fire(facts));
+        } catch (TooManyReports e) {
+          failedRules.add(new FailedRule(rule.id(), e.getMessage()));
         } catch (RuntimeException | StackOverflowError e) {
-          faults.add(new RuleFault(rule.id(), String.valueOf(rootOf(e))));
+          failedRules.add(new FailedRule(rule.id(), String.valueOf(rootOf(e))));
         }
       }
     }
-    return worded(reports, faults);
+    return worded(reports, failedRules, facts);
   }
 
-  private Judgement worded(List<Report> reports, List<RuleFault> earlier) {
+  private Judgement worded(List<Report> reports, List<FailedRule> earlier, List<?> all) {
     List<Reported> reported = new ArrayList<>();
-    List<RuleFault> faults = new ArrayList<>(earlier);
+    List<FailedRule> failedRules = new ArrayList<>(earlier);
     for (Report report : reports) {
       GivenUp.ifAsked();
-      RuleInfo rule = rule(report.rule().getName()).orElseThrow();
+      RuleInfo rule = counted(rule(report.rule().getName()).orElseThrow(), report, all);
       List<Object> facts = new ArrayList<>();
       facts.add(report.judged());
       facts.addAll(report.further());
@@ -174,19 +191,40 @@ public final class Rulebook {
         }
       }
       try {
+        if (own.isPresent() && own.get().infos().containsKey(rule.id())) {
+          Sayable.asked(List.of(rule.message(), rule.remedy()), facts);
+        }
         String message = Words.fill(rule.message(), facts);
         String remedy = Words.fill(rule.remedy(), facts);
-        reported.add(new Reported(rule, message, remedy, report.judged(), evidence));
+        reported.add(
+            new Reported(
+                rule, message, remedy, Edits.of(rule.mend(), facts), report.judged(), evidence));
       } catch (RuntimeException e) {
-        faults.add(new RuleFault(rule.id(), String.valueOf(e.getMessage())));
+        failedRules.add(new FailedRule(rule.id(), String.valueOf(e.getMessage())));
       }
     }
     return new Judgement(
         reported,
-        faults.stream()
+        failedRules.stream()
             .distinct()
-            .sorted(Comparator.comparing(RuleFault::rule).thenComparing(RuleFault::what))
+            .sorted(Comparator.comparing(FailedRule::rule).thenComparing(FailedRule::what))
             .toList());
+  }
+
+  /** The rule as it counts for what it found: by its chance, if it is graded. */
+  private static RuleInfo counted(RuleInfo rule, Report report, List<?> facts) {
+    return report.judged() instanceof Uncertain fact
+        ? rule.at(fact.chance(), name -> limit(name, facts))
+        : rule;
+  }
+
+  private static Limit limit(String name, List<?> facts) {
+    for (Object fact : facts) {
+      if (fact instanceof Limit limit && limit.name().equals(name)) {
+        return limit;
+      }
+    }
+    throw new IllegalStateException("no limit is called " + name);
   }
 
   static Throwable rootOf(Throwable thrown) {
@@ -200,13 +238,13 @@ public final class Rulebook {
   /**
    * What the rules say of some facts.
    *
-   * @param faults rules that failed, by id
+   * @param failedRules rules that failed, by id
    */
-  public record Judgement(List<Reported> reported, List<RuleFault> faults) {
+  public record Judgement(List<Reported> reported, List<FailedRule> failedRules) {
 
     public Judgement {
       reported = List.copyOf(reported);
-      faults = List.copyOf(faults);
+      failedRules = List.copyOf(failedRules);
     }
   }
 }

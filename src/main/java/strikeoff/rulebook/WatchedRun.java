@@ -66,7 +66,11 @@ final class WatchedRun {
         endless = true;
         failure = "it needs more memory than there is; it isn't run again";
       } else if (thrown != null) {
-        failure = String.valueOf(Rulebook.rootOf(thrown)).lines().findFirst().orElse("");
+        failure = said(Rulebook.rootOf(thrown));
+      } else if (reporter.overrun()) {
+        // The rule caught what was thrown at it.
+        endless = true;
+        failure = new TooManyReports().getMessage() + "; it isn't run again";
       } else if (goingRound.isPresent()) {
         endless = true;
         firing = goingRound;
@@ -77,6 +81,17 @@ final class WatchedRun {
       thread.end();
       Thread.currentThread().interrupt();
       failure = "the run was interrupted";
+    }
+  }
+
+  /** Never empty: a rule can throw what says nothing of itself, or throws when asked. */
+  private static String said(Throwable root) {
+    String name = root.getClass().getSimpleName();
+    try {
+      String words = String.valueOf(root).lines().findFirst().orElse("").strip();
+      return words.isEmpty() ? "it failed" + (name.isEmpty() ? "" : " with a " + name) : words;
+    } catch (RuntimeException | Error e) {
+      return "it failed" + (name.isEmpty() ? "" : " with a " + name);
     }
   }
 
@@ -91,7 +106,8 @@ final class WatchedRun {
         session = null;
         running.dispose();
       }
-    } catch (RuntimeException | Error e) {
+    } catch (Throwable e) {
+      // Everything: a rule's code can throw what isn't declared.
       thrown = e;
     }
   }

@@ -4,6 +4,7 @@ import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Screen;
+import strikeoff.plan.StrikeOff;
 import strikeoff.policy.Policy;
 import strikeoff.units.Range;
 
@@ -12,8 +13,40 @@ import strikeoff.units.Range;
  *
  * @param gramsPerSquareMetre paste per printed area and pull
  * @param measured true if the printer weighed it on a strike-off, false if the mesh tells it
+ * @param pulls what further pulls add
  */
-public record Deposit(Range gramsPerSquareMetre, boolean measured) {
+public record Deposit(Range gramsPerSquareMetre, boolean measured, Pulls pulls) {
+
+  /**
+   * What pulls after the first add, as shares of what the first lays down: the cloth is wet by then
+   * and takes less.
+   *
+   * @param second the second pull
+   * @param further each pull after that
+   */
+  public record Pulls(Range second, Range further) {
+
+    static Pulls of(Policy policy) {
+      return new Pulls(share(policy, "screens/second-pull"), share(policy, "screens/further-pull"));
+    }
+
+    private static Range share(Policy policy, String pull) {
+      double best = policy.limit(pull).amount();
+      return new Range(
+          Math.min(best, policy.limit(pull + "-least").amount()),
+          best,
+          Math.max(best, policy.limit(pull + "-most").amount()));
+    }
+
+    /** What several pulls lay down, where one lays down 1. */
+    Range times(int pulls) {
+      Range all = Range.exactly(Math.min(1, pulls));
+      for (int pull = 2; pull <= pulls; pull++) {
+        all = all.plus(pull == 2 ? second : further);
+      }
+      return all;
+    }
+  }
 
   /**
    * The measured deposit where the plan gives one; else the mesh's theoretical volume times the
@@ -21,10 +54,16 @@ public record Deposit(Range gramsPerSquareMetre, boolean measured) {
    * less out of the mesh than usual, heavy cloth more; the range is that of all cloth.
    */
   public static Deposit of(Screen screen, Paste paste, Cloth cloth, Policy policy) {
-    return paste
-        .deposit()
-        .map(weighed -> new Deposit(Range.exactly(weighed.gramsPerSquareMetre()), true))
-        .orElseGet(() -> new Deposit(estimate(screen, paste.medium(), cloth, policy), false));
+    Pulls pulls = Pulls.of(policy);
+    if (paste.deposit().isPresent()) {
+      return new Deposit(Range.exactly(paste.deposit().get().gramsPerSquareMetre()), true, pulls);
+    }
+    if (paste.strikeOff().isPresent()) {
+      StrikeOff piece = paste.strikeOff().get();
+      double byOne = piece.deposit().gramsPerSquareMetre() / pulls.times(piece.pulls()).best();
+      return new Deposit(Range.exactly(byOne), true, pulls);
+    }
+    return new Deposit(estimate(screen, paste.medium(), cloth, policy), false, pulls);
   }
 
   private static Range estimate(Screen screen, Medium medium, Cloth cloth, Policy policy) {
@@ -53,6 +92,10 @@ public record Deposit(Range gramsPerSquareMetre, boolean measured) {
 
   /** What several pulls of one impression lay down, one on the other. */
   public Range afterPulls(int pulls) {
-    return gramsPerSquareMetre.times(pulls);
+    Range times = this.pulls.times(pulls);
+    return new Range(
+        gramsPerSquareMetre.low() * times.low(),
+        gramsPerSquareMetre.best() * times.best(),
+        gramsPerSquareMetre.high() * times.high());
   }
 }

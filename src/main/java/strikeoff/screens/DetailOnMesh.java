@@ -9,13 +9,15 @@ import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
+import strikeoff.units.Numbers;
 
 /**
  * The finest detail of a separation against the openings of its mesh.
  *
  * @param openings how many openings wide the detail is
  * @param holds the finest detail that the mesh holds
- * @param countNeeded coarsest mesh of the same thread that holds the detail
+ * @param better coarsest mesh that is sold and holds the detail; empty if paste for cloth goes
+ *     through none that does
  * @param finest the finest mesh that paste for cloth goes through
  * @param finestHolds the finest detail that it holds
  */
@@ -28,8 +30,8 @@ public record DetailOnMesh(
     Length opening,
     double openings,
     Length holds,
-    MeshCount countNeeded,
-    MeshCount finest,
+    Optional<Mesh> better,
+    Mesh finest,
     Length finestHolds,
     PlanPath path,
     PlanPath screenPath)
@@ -37,14 +39,17 @@ public record DetailOnMesh(
 
   /** Empty if the plan names no detail, or the mesh has no openings. */
   static Optional<DetailOnMesh> of(
-      Design design, Design.Separation separation, Screen screen, Policy policy) {
+      Design design,
+      Design.Separation separation,
+      Screen screen,
+      UsualMeshes usual,
+      Policy policy) {
     Mesh mesh = Mesh.of(screen);
     if (separation.detail().isEmpty() || !mesh.canBeWoven()) {
       return Optional.empty();
     }
     double wanted = policy.limit("screens/detail-openings").amount();
     double detail = separation.detail().get().mm();
-    Mesh finest = Mesh.finest(policy);
     return Optional.of(
         new DetailOnMesh(
             design.name(),
@@ -55,8 +60,8 @@ public record DetailOnMesh(
             mesh.opening(),
             detail / mesh.opening().mm(),
             mesh.opening().times(wanted),
-            new MeshCount(Math.ceil(10 / (detail / wanted + screen.thread().mm()))),
-            finest.count(),
+            usual.holding(separation.detail().get(), wanted),
+            Mesh.finest(policy),
             finestHolds(policy),
             separation.path().key("detail"),
             screen.path()));
@@ -70,23 +75,27 @@ public record DetailOnMesh(
     return new Length(Math.ceil(mm * 100 - 1e-9) / 100);
   }
 
-  /** True if the mesh that would hold it is too fine for paste on cloth. */
-  public boolean beyondPaste() {
-    return countNeeded.perCm() > finest.perCm() && detail.compareTo(finestHolds) < 0;
+  /** True if it is finer than so many openings. */
+  public boolean finer(double openings) {
+    return detail.finerThan(opening.mm() * openings);
   }
 
   /** What to change, as an instruction without a full stop. */
   public String mending() {
-    return beyondPaste()
-        ? "No mesh does both: this detail needs "
-            + countNeeded
-            + ", and paste for cloth goes through "
-            + finest
-            + " at the finest; draw nothing finer than "
-            + finestHolds
-            + " and use a mesh of "
-            + finest
-        : "Use a mesh of about " + countNeeded + " or finer, or draw nothing finer than " + holds;
+    return better
+        .map(
+            mesh ->
+                "Use a mesh of " + said(mesh) + ", or draw nothing finer than " + holds.roundedUp())
+        .orElseGet(
+            () ->
+                "Paste for cloth goes through no mesh that holds it: draw nothing finer than "
+                    + finestHolds
+                    + ", and use a mesh of "
+                    + said(finest));
+  }
+
+  private static String said(Mesh mesh) {
+    return mesh.count() + " with threads of " + Numbers.plain(mesh.thread().mm() * 1000, 0) + " µm";
   }
 
   @Override

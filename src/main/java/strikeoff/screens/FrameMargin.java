@@ -1,5 +1,6 @@
 package strikeoff.screens;
 
+import java.util.stream.Stream;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PullWay;
@@ -33,8 +34,54 @@ public record FrameMargin(
     PlanPath path)
     implements Evidence {
 
+  /** By the way that is pulled; in the frame that is asked for another way may be. */
   static FrameMargin of(Screen screen, Policy policy) {
-    return of(screen, Pulled.best(screen, policy), policy);
+    PullWay way = Pulled.best(screen, policy);
+    FrameMargin margin = of(screen, way, policy);
+    return margin.clears(screen, policy)
+        ? margin
+        : Stream.of(PullWay.values())
+            .filter(other -> other != way)
+            .map(other -> of(screen, other, policy))
+            .filter(other -> other.clears(screen, policy))
+            .findFirst()
+            .map(other -> margin.inFrame(other.frameLengthNeeded, other.frameWidthNeeded))
+            .orElse(margin);
+  }
+
+  /** Whether the frame that is asked for leaves the room whichever way one then pulls. */
+  private boolean clears(Screen screen, Policy policy) {
+    Screen larger =
+        new Screen(
+            screen.name(),
+            frameLengthNeeded,
+            frameWidthNeeded,
+            screen.rail(),
+            screen.imageLength(),
+            screen.imageWidth(),
+            screen.mesh(),
+            screen.thread(),
+            screen.squeegee(),
+            screen.path());
+    FrameMargin then = of(larger, Pulled.best(larger, policy), policy);
+    return !then.well.below(policy.limit("screens/well-margin").amount())
+        && !then.side.below(policy.limit("screens/side-margin").amount());
+  }
+
+  private FrameMargin inFrame(Length frameLength, Length frameWidth) {
+    return new FrameMargin(
+        screen,
+        way,
+        imageLength,
+        imageWidth,
+        insideLength,
+        insideWidth,
+        well,
+        side,
+        least,
+        frameLength,
+        frameWidth,
+        path);
   }
 
   static FrameMargin of(Screen screen, PullWay way, Policy policy) {
@@ -65,11 +112,8 @@ public record FrameMargin(
     return new Length(Math.max(frame.mm(), least));
   }
 
-  /**
-   * What is left on either side of a thing in the middle of an opening, to a nanometre: lengths
-   * read from inches or centimetres differ by less, and no limit may be crossed by that.
-   */
+  /** What is left on either side of a thing in the middle of an opening. */
   static Length oneSide(Length opening, Length thing) {
-    return new Length(Math.rint((opening.mm() - thing.mm()) / 2 * 1e6) / 1e6);
+    return opening.minus(thing).times(0.5);
   }
 }

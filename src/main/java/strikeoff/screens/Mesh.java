@@ -6,6 +6,7 @@ import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Range;
+import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
 /**
@@ -20,14 +21,30 @@ import strikeoff.units.Share;
 public record Mesh(MeshCount count, Length thread) {
 
   /** What a deposit that nobody weighed rests on. */
-  public static final Basis BASIS =
-      new Basis(
-          "Deposit of a pull",
-          "Theoretical volume of a plain weave, open area times 1.45 to 1.6 threads, of which a pull"
-              + " leaves 70 to 140 % on the cloth; every pull lays down as much again.",
-          "Plain weaves, whose threads are thinner than half the pitch. A finding says so for others;"
-              + " state the deposit weighed on a strike-off for those.",
-          "weavers' specification pages; the share left on cloth common practice, no source");
+  public static Basis basis(Policy policy) {
+    return new Basis(
+        "Deposit of a pull",
+        "Theoretical volume of a plain weave, open area times "
+            + new Ratio(THREADS_THICK.low()).text()
+            + " to "
+            + new Ratio(THREADS_THICK.high()).text()
+            + " threads, of which a pull leaves "
+            + text(policy, "transfer-least")
+            + " to "
+            + text(policy, "transfer-most")
+            + " on the cloth; a second pull adds "
+            + text(policy, "second-pull")
+            + " of that, each further one "
+            + text(policy, "further-pull")
+            + ".",
+        "Plain weaves, whose threads are thinner than half the pitch. A finding says so for others;"
+            + " state the deposit weighed on a strike-off for those.",
+        "weavers' specification pages; the share left on cloth common practice, no source");
+  }
+
+  private static String text(Policy policy, String limit) {
+    return policy.limit("screens/" + limit).value().text();
+  }
 
   /**
    * Thickness of a plain weave in thread diameters. Two would be threads that stay round where they

@@ -15,8 +15,8 @@ import strikeoff.policy.Policy;
 /**
  * What the screens of a plan can print.
  *
- * @param evidence facts for rules, screens first, then separations, then screens with several
- *     images, each in the plan's order
+ * @param evidence facts for rules, screens first, then separations, then blades, threads and
+ *     screens with several images, each in the plan's order
  */
 public record Screens(List<Evidence> evidence) {
 
@@ -30,19 +30,24 @@ public record Screens(List<Evidence> evidence) {
     for (Screen screen : plan.screens().values()) {
       facts.add(FrameMargin.of(screen, policy));
       SqueegeeFit.of(screen, policy).ifPresent(facts::add);
+      facts.add(MeshRead.of(screen, policy));
       facts.add(MeshWeave.of(screen, policy));
       pastes
           .getOrDefault(screen.name(), Map.of())
           .values()
           .forEach(own -> facts.add(MeshForPaste.of(screen, own, plan.cloth(), policy)));
     }
+    UsualMeshes usual = new UsualMeshes(policy);
     for (Design design : plan.designs().values()) {
       for (Design.Separation separation : design.separations()) {
         Screen screen = plan.screens().get(separation.screen());
         facts.add(SeparationOnScreen.of(design, separation, screen));
-        DetailOnMesh.of(design, separation, screen, policy).ifPresent(facts::add);
+        facts.add(PullsRead.of(design, separation, policy));
+        DetailOnMesh.of(design, separation, screen, usual, policy).ifPresent(facts::add);
       }
     }
+    facts.addAll(ScantBlade.all(plan, policy));
+    facts.addAll(ThreadLeftOut.of(plan, policy));
     facts.addAll(StencilImages.of(plan));
     return new Screens(facts);
   }

@@ -43,7 +43,7 @@ public record SeparationOnScreen(
   }
 
   private static Length above(double mm) {
-    return new Length(mm < 1e-6 ? 0 : mm);
+    return new Length(mm < Length.TOLERANCE ? 0 : mm);
   }
 
   @Override

@@ -57,6 +57,12 @@ public record SqueegeeFit(
         screen.path().key("squeegee"));
   }
 
+  /** The blade to use, in whole millimetres if one fits between the rails. */
+  public String blade() {
+    double whole = Math.ceil(wanted.mm() - 1e-6);
+    return whole <= insideSpan.mm() + 1e-6 ? new Length(whole).text() : wanted.writtenText();
+  }
+
   /** How much shorter than the image the blade is, if it is. */
   public Length shortBy() {
     return new Length(imageSpan.mm() - squeegee.mm());

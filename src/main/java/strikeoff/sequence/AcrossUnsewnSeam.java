@@ -1,6 +1,8 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
@@ -11,6 +13,12 @@ import strikeoff.plan.PlanPath;
  * @param numbers of those across it, in short
  * @param step the step that prints them too early
  * @param sewing the step that sews the seam
+ * @param sewingNumber the number of the step that sews the seam
+ * @param filmsBefore true if something is printed before that step, which is to be dry when it is
+ *     sewn
+ * @param padded true if its ridge is levelled
+ * @param rest the same numbers, one by one, if the step can be parted by writing them; else empty
+ * @param again what the step prints across it, as a step of its own; empty if {@code rest} is
  * @param others numbers that the step can go on to print, in short; {@code none} if all cross it
  */
 public record AcrossUnsewnSeam(
@@ -19,14 +27,70 @@ public record AcrossUnsewnSeam(
     String numbers,
     String step,
     String sewing,
+    int sewingNumber,
+    boolean filmsBefore,
+    boolean padded,
+    List<Integer> rest,
+    Optional<String> again,
     String others,
     List<String> marks,
     List<Related> related,
     PlanPath path)
     implements Evidence {
 
+  /** In place of numbers, where all placements cross the seam. */
+  static final String NONE = "none";
+
   public AcrossUnsewnSeam {
+    rest = List.copyOf(rest);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** What to change, as an instruction without a full stop. */
+  public String mending() {
+    return others.equals(NONE)
+        ? "Sew "
+            + seam
+            + " before "
+            + step
+            + (filmsBefore ? ", and write `- dry: until lift-safe` before it" : "")
+        : "Let "
+            + step
+            + " print only "
+            + others
+            + " of "
+            + arrangement
+            + ", and print "
+            + numbers
+            + " after "
+            + sewing;
+  }
+
+  /**
+   * The same as edits of the plan: the step is parted, or, where all of it crosses the seam, the
+   * sewing comes first, at once or when what is printed is dry.
+   */
+  public List<List<Edit>> edits() {
+    PlanPath sew = path.parent().item(sewingNumber - 1);
+    if (!others.equals(NONE)) {
+      return again
+          .map(
+              step ->
+                  List.<Edit>of(
+                      new Edit.Write(path.key("only"), rest.toString()),
+                      new Edit.Insert(path.parent().item(sewingNumber), step)))
+          .map(List::of)
+          .orElseGet(List::of);
+    }
+    List<Edit> first = List.of(new Edit.Move(sew, path));
+    List<Edit> onceDry =
+        List.of(new Edit.Insert(path, "dry: until lift-safe"), new Edit.Move(sew, path));
+    return filmsBefore ? List.of(first, onceDry) : List.of(first);
+  }
+
+  /** What the ridge asks for besides, as a sentence that begins with a space; may be empty. */
+  public String ridge() {
+    return Ridge.besides(padded);
   }
 }

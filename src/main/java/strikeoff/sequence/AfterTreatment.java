@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import strikeoff.drying.HungCloth;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
 import strikeoff.timeline.Impression;
 
 /** Prints on a cloth that has been fixed, rinsed or washed before. */
@@ -15,14 +19,19 @@ final class AfterTreatment {
 
   private final Course course;
 
-  AfterTreatment(Course course) {
+  private final PrintPlan plan;
+  private final Policy policy;
+
+  AfterTreatment(Course course, PrintPlan plan, Policy policy) {
     this.course = course;
+    this.plan = plan;
+    this.policy = policy;
   }
 
   List<Evidence> facts() {
     List<Evidence> facts = new ArrayList<>();
     for (int step : course.printSteps()) {
-      last(step, Course::fixes).ifPresent(fix -> afterFix(facts, step, fix.number()));
+      last(step, this::fixesDye).ifPresent(fix -> afterFix(facts, step, fix.number()));
       last(step, Course::wets).ifPresent(bath -> afterBath(facts, step, bath.number()));
     }
     return facts;
@@ -40,6 +49,7 @@ final class AfterTreatment {
                 course.name(step),
                 medium,
                 course.name(fix),
+                fix,
                 course.first(fix, step, Course::rinses).isPresent(),
                 course.first(fix, step, Course::washesOff).isPresent(),
                 Group.places(printed),
@@ -50,20 +60,52 @@ final class AfterTreatment {
     }
   }
 
-  /** Only the first print after a bath: the later ones find the cloth no wetter. */
+  /**
+   * Only the first print after a bath: the later ones find the cloth no wetter, and dry heat dries
+   * it.
+   */
   private void afterBath(List<Evidence> facts, int step, int bath) {
     boolean first = course.printSteps().stream().noneMatch(other -> other > bath && other < step);
     Impression earliest = course.impressions(step).get(0);
-    if (first && course.end(bath).isPresent()) {
+    boolean ironed = course.first(bath, step, Step.HeatSet.class::isInstance).isPresent();
+    if (first && !ironed && course.end(bath).isPresent()) {
       facts.add(
           new PrintAfterBath(
               course.name(step),
               course.name(bath),
+              course.impressions(step).stream()
+                  .anyMatch(i -> i.footprint().paste().medium() == Medium.PAINT),
               earliest.laid().since(course.end(bath).get()),
+              HungCloth.wetFor(
+                  plan.cloth(),
+                  plan.room(),
+                  course.steps().get(bath - 1) instanceof Step.Fix,
+                  airMoves(bath, step),
+                  policy),
               earliest.laid(),
               List.of(new Related("the bath", course.path(bath))),
               course.path(step)));
     }
+  }
+
+  private boolean airMoves(int bath, int step) {
+    boolean always = plan.room().air().by() != Draught.By.STILL;
+    return always
+        || course
+            .first(
+                bath,
+                step,
+                s -> s.draughts().values().stream().anyMatch(a -> a.by() != Draught.By.STILL))
+            .isPresent();
+  }
+
+  /** A soak before any dye is printed only brings the alkali: nothing is fixed by it. */
+  private boolean fixesDye(Step step) {
+    return Course.fixes(step)
+        && course.printSteps().stream()
+            .filter(print -> print < step.number())
+            .flatMap(print -> course.impressions(print).stream())
+            .anyMatch(i -> i.footprint().paste().medium() == Medium.DYE);
   }
 
   private Optional<Step> last(int before, Predicate<Step> kind) {

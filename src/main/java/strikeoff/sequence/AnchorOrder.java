@@ -4,55 +4,115 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
 
-/** What is set from another placement needs that one on the cloth first. */
+/** What is set from another placement, or goes over it, needs that one on the cloth first. */
 final class AnchorOrder {
 
+  private final PrintPlan plan;
   private final Course course;
   private final Layout layout;
+  private final Map<Integer, Impression> first = new LinkedHashMap<>();
+  private final Map<Key, List<Early>> early = new LinkedHashMap<>();
 
-  AnchorOrder(Course course, Layout layout) {
+  /** Of one cause: an arrangement in a step, and whether it is set from its base. */
+  private record Key(String arrangement, int step, boolean anchored) {}
+
+  private record Early(Impression print, Impression base) {}
+
+  AnchorOrder(PrintPlan plan, Course course, Layout layout) {
+    this.plan = plan;
     this.course = course;
     this.layout = layout;
+    course.impressions().forEach(i -> first.putIfAbsent(i.footprint().placement().id(), i));
   }
 
   List<Evidence> facts() {
-    Map<Integer, Impression> first = new LinkedHashMap<>();
-    course.impressions().forEach(i -> first.putIfAbsent(i.footprint().placement().id(), i));
-    Map<String, List<Impression>> early = new LinkedHashMap<>();
+    Optional<ClothIndex<Placement>> index = index();
     for (Impression print : first.values()) {
       Placement placement = print.footprint().placement();
       if (placement.anchor().isPresent()) {
-        Impression anchor = first.get(placement.anchor().getAsInt());
-        if (anchor != null && anchor.id() > print.id()) {
-          early
-              .computeIfAbsent(
-                  placement.arrangement() + "\n" + print.step(), k -> new ArrayList<>())
-              .add(print);
+        look(print, placement.anchor().getAsInt(), true);
+      }
+      List<String> over = plan.arrangements().get(placement.arrangement()).over();
+      if (!over.isEmpty()) {
+        for (Placement base : index.orElseThrow().near(placement.outline(), 0)) {
+          boolean anchor = placement.anchor().stream().anyMatch(id -> id == base.id());
+          if (!anchor && over.contains(base.arrangement()) && shareCloth(placement, base)) {
+            look(print, base.id(), false);
+          }
         }
       }
     }
-    return early.values().stream().map(prints -> fact(prints, first)).toList();
+    return early.entrySet().stream().map(e -> fact(e.getKey(), e.getValue())).toList();
   }
 
-  private Evidence fact(List<Impression> prints, Map<Integer, Impression> first) {
-    Placement placement = prints.get(0).footprint().placement();
-    int anchorId = placement.anchor().getAsInt();
-    int step = prints.get(0).step();
-    int anchorStep = first.get(anchorId).step();
-    return new AnchoredTooEarly(
-        placement.arrangement(),
+  /** Of all placements, if anything goes over another. */
+  private Optional<ClothIndex<Placement>> index() {
+    if (plan.arrangements().values().stream().allMatch(a -> a.over().isEmpty())) {
+      return Optional.empty();
+    }
+    ClothIndex<Placement> index = new ClothIndex<>(layout.tube());
+    layout.placements().forEach(p -> index.add(p.outline(), p));
+    return Optional.of(index);
+  }
+
+  private boolean shareCloth(Placement one, Placement other) {
+    return layout.tube().overlap(one.outline(), other.outline()).squareCm() > 0;
+  }
+
+  private void look(Impression print, int baseId, boolean anchored) {
+    Impression base = first.get(baseId);
+    if (base != null && base.id() > print.id()) {
+      String arrangement = print.footprint().placement().arrangement();
+      early
+          .computeIfAbsent(new Key(arrangement, print.step(), anchored), k -> new ArrayList<>())
+          .add(new Early(print, base));
+    }
+  }
+
+  private Evidence fact(Key key, List<Early> all) {
+    List<Impression> prints = all.stream().map(Early::print).distinct().toList();
+    Impression base = all.get(0).base();
+    String baseName = base.footprint().placement().arrangement();
+    return new BeforeItsBase(
+        key.anchored(),
+        key.arrangement(),
         Group.places(prints),
-        layout.placements().get(anchorId).arrangement(),
-        course.name(step),
-        course.name(anchorStep),
+        baseName,
+        course.name(key.step()),
+        key.step(),
+        course.name(base.step()),
+        base.step(),
+        key.step() == base.step() ? inOrder(key, baseName) : List.of(),
         Group.names(prints),
-        List.of(new Related("the anchor is printed", course.path(anchorStep))),
-        course.path(step));
+        key.step() == base.step()
+            ? List.of()
+            : List.of(
+                new Related(
+                    key.anchored() ? "the anchor is printed" : "what it goes over is printed",
+                    course.path(base.step()))),
+        course.path(key.step()));
+  }
+
+  /** What a step prints with the base in front; empty if it stands there already. */
+  private List<String> inOrder(Key key, String base) {
+    List<String> names =
+        plan.print(key.step()).map(Step.Print::arrangements).orElseGet(() -> List.of());
+    if (names.indexOf(base) < names.indexOf(key.arrangement())) {
+      return List.of();
+    }
+    List<String> inOrder = new ArrayList<>(names);
+    inOrder.remove(base);
+    inOrder.add(inOrder.indexOf(key.arrangement()), base);
+    return inOrder;
   }
 }

@@ -1,12 +1,14 @@
 package strikeoff.sequence;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.layout.Numbering;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.timeline.Impression;
+import strikeoff.units.Length;
 import strikeoff.units.Ratio;
 
 /** The order of colours inside a motif: one fact a design and order, however many motifs. */
@@ -83,6 +85,9 @@ final class ColourOrder {
                 order.design(),
                 paste(key),
                 after.stream().map(ColourOrder::paste).toList(),
+                opaque(after).stream().map(ColourOrder::paste).distinct().toList(),
+                overlap(key, opaque(after)),
+                key.footprint().separation().detail(),
                 order.better(),
                 Numbering.places(order.placements()),
                 order.names(),
@@ -94,6 +99,18 @@ final class ColourOrder {
       }
     }
     return Optional.empty();
+  }
+
+  private static List<Impression> opaque(List<Impression> prints) {
+    return prints.stream().filter(p -> !p.footprint().paste().transparent()).toList();
+  }
+
+  /** The narrowest trap of those that meet: what each of them states, or else the outline. */
+  private static Optional<Length> overlap(Impression key, List<Impression> over) {
+    return over.stream()
+        .map(p -> p.footprint().separation().trap().or(key.footprint().separation()::trap))
+        .flatMap(Optional::stream)
+        .min(Comparator.naturalOrder());
   }
 
   private static String paste(Impression print) {

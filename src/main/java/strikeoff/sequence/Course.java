@@ -97,6 +97,6 @@ final class Course {
 
   /** Puts the cloth into water. */
   static boolean wets(Step step) {
-    return rinses(step) || step instanceof Step.Fix fix && fix.how() == Step.Fixing.SOAK;
+    return rinses(step) || step instanceof Step.Fix fix && fix.wets();
   }
 }

@@ -34,4 +34,9 @@ public record DyeOverPaint(
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
+
+  /** Whether all of these paints are among those that lie under it. */
+  public boolean covers(List<String> names) {
+    return paints.containsAll(names);
+  }
 }

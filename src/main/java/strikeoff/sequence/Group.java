@@ -76,6 +76,10 @@ final class Group {
     return new Area(squareCm);
   }
 
+  Set<Integer> earlierSteps() {
+    return earlierSteps;
+  }
+
   /** The earlier steps, each with its place, unless it is the step itself. */
   List<Related> related(Course course, int step) {
     List<Related> related = new ArrayList<>();

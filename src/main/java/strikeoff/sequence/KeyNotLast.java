@@ -1,14 +1,20 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Length;
+import strikeoff.units.Phrase;
 
 /**
  * An outline or key colour that is printed before another colour of its motif which it overlaps.
  *
  * @param key its paste
  * @param after pastes printed after it
+ * @param opaque those of them that are opaque, and hide what they lie over
+ * @param overlap how far they are cut to lie over it, where the plan says so
+ * @param finest its finest line, where the plan says so
  * @param better pastes of the design in an order that ends with the key
  * @param places the placements concerned, in short: {@code herons 1–6}
  * @param path of what sets the order: the design's list, or the print step that leaves it
@@ -17,6 +23,9 @@ public record KeyNotLast(
     String design,
     String key,
     List<String> after,
+    List<String> opaque,
+    Optional<Length> overlap,
+    Optional<Length> finest,
     List<String> better,
     String places,
     List<String> marks,
@@ -26,9 +35,44 @@ public record KeyNotLast(
 
   public KeyNotLast {
     after = List.copyOf(after);
+    opaque = List.copyOf(opaque);
     better = List.copyOf(better);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /**
+   * True if an opaque colour is cut to lie over it as far as its finest line is wide, or farther.
+   */
+  public boolean hidden() {
+    return !opaque.isEmpty()
+        && overlap.isPresent()
+        && finest.isPresent()
+        && overlap.get().compareTo(finest.get()) >= 0;
+  }
+
+  /** What the opaque ones do to it, as a sentence with a blank before it; or nothing. */
+  public String covering() {
+    return opaque.isEmpty()
+        ? ""
+        : " "
+            + Phrase.capital(Phrase.list(opaque))
+            + (opaque.size() == 1 ? " is" : " are")
+            + " opaque and "
+            + (opaque.size() == 1 ? "hides" : "hide")
+            + " the line where "
+            + (opaque.size() == 1 ? "it lies" : "they lie")
+            + " over it.";
+  }
+
+  /** The overlap in words; nothing where the plan doesn't say. */
+  public String overlapText() {
+    return overlap.map(Length::text).orElse("");
+  }
+
+  /** The finest line in words, likewise. */
+  public String finestText() {
+    return finest.map(Length::text).orElse("");
   }
 
   /** As {@code sand, then ink}. */

@@ -8,12 +8,14 @@ import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.GivenUp;
+import strikeoff.plan.PrintPlan;
 import strikeoff.timeline.Impression;
 import strikeoff.units.Area;
 
 /** Finds prints that come to lie over earlier ones. */
 final class Laps {
 
+  private final PrintPlan plan;
   private final Tube tube;
   private final ClothIndex<Impression> index;
   private long left;
@@ -24,7 +26,8 @@ final class Laps {
    * @param most how many pairs are looked at; a plan that piles everything up would keep it busy
    *     for hours
    */
-  Laps(Layout layout, List<Impression> under, double most) {
+  Laps(PrintPlan plan, Layout layout, List<Impression> under, double most) {
+    this.plan = plan;
     left = (long) most;
     tube = layout.tube();
     index = new ClothIndex<>(tube);
@@ -44,11 +47,21 @@ final class Laps {
         double shared =
             tube.overlap(earlier.footprint().image(), later.footprint().image()).squareCm();
         if (shared > 0) {
-          laps.add(Lap.of(earlier, later, shared));
+          laps.add(Lap.of(earlier, later, shared, isMeant(earlier, later)));
         }
       }
     }
     return laps;
+  }
+
+  /** Whether the plan says that the one goes over the other, whichever comes first. */
+  private boolean isMeant(Impression one, Impression other) {
+    return over(one).contains(other.footprint().placement().arrangement())
+        || over(other).contains(one.footprint().placement().arrangement());
+  }
+
+  private List<String> over(Impression print) {
+    return plan.arrangements().get(print.footprint().placement().arrangement()).over();
   }
 
   /** True if it has looked at as many pairs as it may, and looks at no more. */
@@ -61,12 +74,12 @@ final class Laps {
    *
    * @param most area that the two can share: that of both image rectangles, as far as both print
    *     there
-   * @param certain true if they surely share some: an outline on its motif, colours with a trap, or
-   *     two areas that cannot pass each other inside their rectangles
+   * @param certain true if they surely share some: the plan says so, an outline on its motif,
+   *     colours with a trap, or two areas that cannot pass each other inside their rectangles
    */
   record Lap(Impression earlier, Impression later, Area most, boolean certain) {
 
-    static Lap of(Impression earlier, Impression later, double shared) {
+    static Lap of(Impression earlier, Impression later, double shared, boolean meant) {
       Separation below = earlier.footprint().separation();
       Separation above = later.footprint().separation();
       double p = below.printed().squareCm();
@@ -75,7 +88,7 @@ final class Laps {
       boolean oneMotif = earlier.footprint().placement().id() == later.footprint().placement().id();
       boolean adjoins = oneMotif && (below.key() || above.key() || trapped(below, above));
       double most = Math.min(shared, Math.min(p, q));
-      return new Lap(earlier, later, new Area(most), adjoins || p + q > union);
+      return new Lap(earlier, later, new Area(most), meant || adjoins || p + q > union);
     }
 
     private static boolean trapped(Separation one, Separation other) {

@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import strikeoff.document.Edit;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.timeline.Impression;
@@ -18,13 +22,17 @@ final class MediaPasses {
 
   static final String NO_STEP = "no step";
 
+  private final PrintPlan plan;
+  private final String dryAfterBath;
   private final Course course;
   private final Layout layout;
   private final double mostPairs;
   private final List<Impression> dye;
   private final List<Impression> paint;
 
-  MediaPasses(Course course, Layout layout, Policy policy) {
+  MediaPasses(PrintPlan plan, Course course, Layout layout, Policy policy) {
+    this.plan = plan;
+    dryAfterBath = policy.limit("media/dry-after-bath").value().text();
     mostPairs = policy.limit("media/most-pairs").amount();
     this.course = course;
     this.layout = layout;
@@ -44,7 +52,7 @@ final class MediaPasses {
 
   private void paintOverDye(List<Evidence> facts) {
     Map<Integer, Group> byStep = new TreeMap<>();
-    Laps laps = new Laps(layout, dye, mostPairs);
+    Laps laps = new Laps(plan, layout, dye, mostPairs);
     for (Impression later : paint) {
       Group group = byStep.computeIfAbsent(later.step(), s -> new Group());
       group.add(laps.under(later, earlier -> isUnfixed(earlier, later.step())));
@@ -63,7 +71,9 @@ final class MediaPasses {
                     group.places(),
                     group.most(),
                     group.certain(),
+                    course.name(lastBefore(step, group.earlierSteps())),
                     named(course.firstAfter(step, Course::fixes)),
+                    washFirst(step),
                     group.names(),
                     group.related(course, step),
                     course.path(step)));
@@ -73,7 +83,7 @@ final class MediaPasses {
 
   private void dyeOverPaint(List<Evidence> facts) {
     Map<Integer, Group> byStep = new TreeMap<>();
-    Laps laps = new Laps(layout, paint, mostPairs);
+    Laps laps = new Laps(plan, layout, paint, mostPairs);
     for (Impression later : dye) {
       Group group = byStep.computeIfAbsent(later.step(), s -> new Group());
       group.add(laps.under(later, earlier -> true));
@@ -119,6 +129,11 @@ final class MediaPasses {
                     Group.pastes(printed),
                     Group.places(printed),
                     named(course.firstAfter(bath, Course::sets)),
+                    looseDye(printed, bath).map(course::name),
+                    lastWater(bath),
+                    looseDye(printed, bath).isPresent()
+                        ? washFirst(first(printed))
+                        : setFirst(bath),
                     Group.names(printed),
                     printed.stream()
                         .map(Impression::step)
@@ -126,6 +141,76 @@ final class MediaPasses {
                         .map(s -> new Related("paint printed", course.path(s)))
                         .toList(),
                     course.path(bath))));
+  }
+
+  /**
+   * What fixes dye and takes what is loose out, moved with the drying after it to before paint is
+   * printed; nothing where the run doesn't fix, wash and dry it in one go.
+   */
+  private List<List<Edit>> washFirst(int paintStep) {
+    Optional<Step> fix = course.firstAfter(paintStep, s -> Course.fixes(s) || Course.rinses(s));
+    if (fix.isEmpty()) {
+      return List.of();
+    }
+    List<Step> block = new ArrayList<>();
+    for (Step step : course.steps().subList(fix.get().number() - 1, course.steps().size())) {
+      if (!Course.fixes(step) && !Course.rinses(step) && !(step instanceof Step.Dry)) {
+        break;
+      }
+      block.add(step);
+    }
+    if (block.stream().noneMatch(Course::washesOff)) {
+      return List.of();
+    }
+    PlanPath before = course.path(paintStep);
+    List<Edit> edits = new ArrayList<>();
+    block.forEach(step -> edits.add(new Edit.Move(step.path(), before)));
+    if (!(block.get(block.size() - 1) instanceof Step.Dry)) {
+      edits.add(new Edit.Insert(before, "dry: " + dryAfterBath));
+    }
+    List<Edit> dried = new ArrayList<>();
+    dried.add(new Edit.Insert(before, "dry: until fix-safe"));
+    dried.addAll(edits);
+    return List.of(edits, dried);
+  }
+
+  /** The heat-set that comes too late, moved to before the bath. */
+  private List<List<Edit>> setFirst(int bath) {
+    return course
+        .firstAfter(bath, Course::sets)
+        .map(set -> List.of(List.<Edit>of(new Edit.Move(set.path(), course.path(bath)))))
+        .orElse(List.of());
+  }
+
+  /**
+   * The last step before a bath that printed dye which no wash took out before paint came on it.
+   */
+  private Optional<Integer> looseDye(List<Impression> paints, int bath) {
+    int first = first(paints);
+    return dye.stream()
+        .map(Impression::step)
+        .filter(s -> s < bath && course.first(s, first, Course::washesOff).isEmpty())
+        .max(Integer::compare);
+  }
+
+  private static int first(List<Impression> prints) {
+    return prints.stream().mapToInt(Impression::step).min().orElseThrow();
+  }
+
+  /** The last water of those that follow each other from a bath on. */
+  private String lastWater(int bath) {
+    int last = bath;
+    for (Step step : course.steps().subList(bath, course.steps().size())) {
+      if (step instanceof Step.Print || Course.sets(step)) {
+        break;
+      }
+      last = Course.wets(step) ? step.number() : last;
+    }
+    return course.name(last);
+  }
+
+  private static int lastBefore(int step, Set<Integer> steps) {
+    return steps.stream().filter(s -> s < step).max(Integer::compare).orElse(step);
   }
 
   private boolean isUnfixed(Impression earlier, int step) {

@@ -95,10 +95,10 @@ record MotifOrder(String design, List<Impression> prints, List<Placement> placem
   static boolean overlap(Impression one, Impression other) {
     Separation p = one.footprint().separation();
     Separation q = other.footprint().separation();
-    return p.x().mm() < q.x().mm() + q.length().mm()
-        && q.x().mm() < p.x().mm() + p.length().mm()
-        && p.y().mm() < q.y().mm() + q.width().mm()
-        && q.y().mm() < p.y().mm() + p.width().mm();
+    return p.x().below(q.x().plus(q.length()).mm())
+        && q.x().below(p.x().plus(p.length()).mm())
+        && p.y().below(q.y().plus(q.width()).mm())
+        && q.y().below(p.y().plus(p.width()).mm());
   }
 
   private static int number(Impression print) {

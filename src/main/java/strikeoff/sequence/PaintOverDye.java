@@ -1,6 +1,7 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
@@ -15,7 +16,9 @@ import strikeoff.units.Area;
  * @param most area that they can share
  * @param certain true if they surely share some, false if they may miss each other inside their
  *     image rectangles
+ * @param dyeStep the last step that prints such dye
  * @param fix the step that fixes the dye afterwards; {@code no step} if none does
+ * @param edits what brings fixing, washing off and drying before the paint
  */
 public record PaintOverDye(
     String step,
@@ -24,7 +27,9 @@ public record PaintOverDye(
     String places,
     Area most,
     boolean certain,
+    String dyeStep,
     String fix,
+    List<List<Edit>> edits,
     List<String> marks,
     List<Related> related,
     PlanPath path)
@@ -33,7 +38,27 @@ public record PaintOverDye(
   public PaintOverDye {
     paints = List.copyOf(paints);
     dyes = List.copyOf(dyes);
+    edits = List.copyOf(edits);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** Whether all of these paints are among those that are laid over it. */
+  public boolean covers(List<String> names) {
+    return paints.containsAll(names);
+  }
+
+  /** When the dye has to be fixed, as a part of a sentence. */
+  public String between() {
+    return dyeStep.equals(step)
+        ? "Print the dye in a step of its own before the paint. Between the two"
+        : "After " + dyeStep + " and before " + step + ",";
+  }
+
+  /** What fixes the dye after all, as a sentence. */
+  public String fixedLater() {
+    return fix.equals(MediaPasses.NO_STEP)
+        ? "No later step fixes the dye."
+        : "The dye is fixed only in " + fix + ".";
   }
 }

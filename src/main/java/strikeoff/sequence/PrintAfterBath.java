@@ -12,10 +12,20 @@ import strikeoff.units.Span;
  * @param step the print step
  * @param bath the last wet step before it
  * @param dried time from the end of that bath to the first frame
+ * @param wetFor for how long the cloth surely stays wet in the room's air, spun after a wash or
+ *     wrung by hand after a soak
+ * @param paint whether the step prints paint
  * @param laid when that frame is laid
  */
 public record PrintAfterBath(
-    String step, String bath, Span dried, Moment laid, List<Related> related, PlanPath path)
+    String step,
+    String bath,
+    boolean paint,
+    Span dried,
+    Span wetFor,
+    Moment laid,
+    List<Related> related,
+    PlanPath path)
     implements Evidence {
 
   public PrintAfterBath {

@@ -10,6 +10,7 @@ import strikeoff.plan.PlanPath;
  *
  * @param step that step
  * @param fix the last fixing before it
+ * @param fixStep its number
  * @param rinsed true if a rinse or a wash came between
  * @param washed true if a wash came between
  * @param places what the step prints, in short: {@code herons 1–6}
@@ -18,6 +19,7 @@ public record PrintAfterFix(
     String step,
     Medium medium,
     String fix,
+    int fixStep,
     boolean rinsed,
     boolean washed,
     String places,
@@ -29,6 +31,13 @@ public record PrintAfterFix(
   public PrintAfterFix {
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** What was done to it since it was fixed, to end a sentence. */
+  public String since() {
+    return !rinsed
+        ? "and not rinsed since"
+        : washed ? "and rinsed and washed since" : "and rinsed since, but not washed";
   }
 
   public boolean isPaint() {

@@ -1,20 +1,56 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
  * A seam that no step sews and that was not sewn before, though placements lie across it.
  *
+ * @param filmsBefore true if something is printed before, which is to be dry when it is sewn
+ * @param padded true if its ridge is levelled
+ * @param first number of the first step that prints across it
  * @param places those of them that are printed, in short: {@code herons 1–6}
  */
 public record SeamNeverSewn(
-    String seam, String places, List<String> marks, List<Related> related, PlanPath path)
+    String seam,
+    boolean filmsBefore,
+    boolean padded,
+    int first,
+    String places,
+    List<String> marks,
+    List<Related> related,
+    PlanPath path)
     implements Evidence {
 
   public SeamNeverSewn {
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** What comes before the sewing, as a part of a sentence; may be empty. */
+  public String once() {
+    return filmsBefore ? ", with `- dry: until lift-safe` before it" : "";
+  }
+
+  /** The first step that prints across it, if the cloth can be sewn before it as it is. */
+  public Optional<Integer> firstAtOnce() {
+    return filmsBefore ? Optional.empty() : Optional.of(first);
+  }
+
+  /** The same, if what is printed before has to dry first. */
+  public Optional<Integer> firstOnceDry() {
+    return filmsBefore ? Optional.of(first) : Optional.empty();
+  }
+
+  /** Where its padding is to be written, if it has none. */
+  public Optional<PlanPath> padding() {
+    return padded ? Optional.empty() : Optional.of(path.key("padded"));
+  }
+
+  /** What the ridge asks for besides, as a sentence that begins with a space; may be empty. */
+  public String ridge() {
+    return Ridge.besides(padded);
   }
 }

@@ -16,6 +16,7 @@ import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
+import strikeoff.plan.Wait;
 import strikeoff.timeline.Impression;
 
 /** Seams against prints: what crosses one waits for it, all else comes before it. */
@@ -86,9 +87,16 @@ final class SeamOrder {
                         Numbering.brief(numbers(prints)),
                         course.name(step),
                         course.name(sewing),
+                        sewing,
+                        filmsBefore(step),
+                        seam.padded(),
+                        List.copyOf(others.getOrDefault(arrangement, Set.of())),
+                        others.containsKey(arrangement)
+                            ? again(step, arrangement, numbers(prints))
+                            : Optional.empty(),
                         others.containsKey(arrangement)
                             ? Numbering.brief(others.get(arrangement))
-                            : "none",
+                            : AcrossUnsewnSeam.NONE,
                         Group.names(prints),
                         List.of(
                             new Related("the seam", seam.path()),
@@ -137,6 +145,9 @@ final class SeamOrder {
       facts.add(
           new SeamNeverSewn(
               seam.name(),
+              filmsBefore(prints.get(0).step()),
+              seam.padded(),
+              prints.get(0).step(),
               Group.places(prints),
               Group.names(prints),
               prints.stream()
@@ -146,6 +157,27 @@ final class SeamOrder {
                   .toList(),
               seam.path()));
     }
+  }
+
+  /** The same step for what crosses the seam alone; empty if it asks for more than one line. */
+  private Optional<String> again(int number, String arrangement, Set<Integer> across) {
+    return plan.print(number)
+        .filter(p -> p.arrangements().size() == 1 && p.separations().isEmpty())
+        .filter(p -> !p.everyOther() && p.also().isEmpty() && !p.washBetweenColours())
+        .map(
+            p ->
+                "{print: "
+                    + arrangement
+                    + ", only: "
+                    + across
+                    + (p.dryBetweenColours().equals(Wait.NONE)
+                        ? ""
+                        : ", dry between colours: " + p.dryBetweenColours().text())
+                    + "}");
+  }
+
+  private boolean filmsBefore(int step) {
+    return course.impressions().stream().anyMatch(i -> i.step() < step);
   }
 
   private static Set<Integer> numbers(List<Impression> prints) {

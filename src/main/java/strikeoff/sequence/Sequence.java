@@ -20,12 +20,14 @@ public record Sequence(List<Evidence> evidence) {
 
   public static Sequence of(PrintPlan plan, Layout layout, Timeline timeline, Policy policy) {
     List<Evidence> evidence = new ArrayList<>(Traps.of(plan, layout, policy));
+    evidence.addAll(new KeyLikeness(plan, layout, policy).facts());
+    evidence.addAll(Landings.facts(plan, layout, timeline.impressions(), policy));
     if (!timeline.impressions().isEmpty()) {
       Course course = new Course(plan, timeline);
-      evidence.addAll(new MediaPasses(course, layout, policy).facts());
-      evidence.addAll(new AfterTreatment(course).facts());
+      evidence.addAll(new MediaPasses(plan, course, layout, policy).facts());
+      evidence.addAll(new AfterTreatment(course, plan, policy).facts());
       evidence.addAll(new ColourOrder(course).facts());
-      evidence.addAll(new AnchorOrder(course, layout).facts());
+      evidence.addAll(new AnchorOrder(plan, course, layout).facts());
       evidence.addAll(new SeamOrder(plan, course, layout).facts());
     }
     if (!plan.run().isEmpty()) {

@@ -30,6 +30,19 @@ final class Traps {
               .toList();
       List<Separation> trapped =
           design.separations().stream().filter(s -> s.trap().isPresent()).toList();
+      if (!placements.isEmpty()) {
+        List<Separation> unstated = unstated(design);
+        if (!unstated.isEmpty()) {
+          facts.add(
+              new TrapUnstated(
+                  design.name(),
+                  unstated.stream().map(Separation::paste).distinct().toList(),
+                  railed,
+                  tolerance,
+                  placements,
+                  unstated.get(1).path()));
+        }
+      }
       if (!placements.isEmpty() && design.separations().size() > 1 && !trapped.isEmpty()) {
         Separation narrowest =
             trapped.stream().min(Comparator.comparing(s -> s.trap().get())).orElseThrow();
@@ -50,5 +63,23 @@ final class Traps {
       }
     }
     return facts;
+  }
+
+  /** Those that can adjoin another of them and have no trap, neither they nor the other one. */
+  private static List<Separation> unstated(Design design) {
+    List<Separation> open = design.separations().stream().filter(s -> s.trap().isEmpty()).toList();
+    // Two outlines that meet are cut to.
+    return open.stream()
+        .filter(
+            one ->
+                open.stream().anyMatch(other -> !(one.key() && other.key()) && adjoins(one, other)))
+        .toList();
+  }
+
+  private static boolean adjoins(Separation one, Separation other) {
+    return !one.paste().equals(other.paste())
+        && Shares.common(one, other) > 0
+        && Shares.certain(one, List.of(other)) == 0
+        && Shares.certain(other, List.of(one)) == 0;
   }
 }

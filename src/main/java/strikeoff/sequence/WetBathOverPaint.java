@@ -1,8 +1,11 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Phrase;
 
 /**
  * The first soak, rinse or wash that reaches paint which no heat has set.
@@ -11,12 +14,19 @@ import strikeoff.plan.PlanPath;
  * @param paints names of the unset paints
  * @param places the placements that hold them, in short: {@code herons 1–6}
  * @param heatSet the step that sets them afterwards; {@code no step} if none does
+ * @param looseDye the step that printed dye before the paint which nothing has washed off by then;
+ *     heat before that is done would bake the dye where the paint locks it in
+ * @param lastWater the last step of those that keep the cloth wet
+ * @param edits what brings the heat-set before the bath, or the baths before the paint
  */
 public record WetBathOverPaint(
     String step,
     List<String> paints,
     String places,
     String heatSet,
+    Optional<String> looseDye,
+    String lastWater,
+    List<List<Edit>> edits,
     List<String> marks,
     List<Related> related,
     PlanPath path)
@@ -24,7 +34,41 @@ public record WetBathOverPaint(
 
   public WetBathOverPaint {
     paints = List.copyOf(paints);
+    edits = List.copyOf(edits);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** What to do, as an instruction without a full stop. */
+  public String mending() {
+    String names = Phrase.list(paints);
+    return looseDye
+        .map(
+            dye ->
+                "Fix the dye of "
+                    + dye
+                    + " first, wash it off and dry the cloth. Print "
+                    + names
+                    + " only after "
+                    + lastWater
+                    + ", on dry cloth, and heat-set "
+                    + (paints.size() == 1 ? "it" : "them")
+                    + " then")
+        .orElseGet(
+            () ->
+                "Heat-set "
+                    + names
+                    + " before "
+                    + step
+                    + ", or print the paint after "
+                    + lastWater
+                    + " on dry cloth");
+  }
+
+  /** What sets the paint after all, as a sentence. */
+  public String setLater() {
+    return heatSet.equals(MediaPasses.NO_STEP)
+        ? "No later step heat-sets " + (paints.size() == 1 ? "it." : "them.")
+        : (paints.size() == 1 ? "It is" : "They are") + " heat-set only in " + heatSet + ".";
   }
 }

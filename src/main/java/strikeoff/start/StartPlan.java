@@ -21,21 +21,30 @@ public final class StartPlan {
   /** From one frame to the next. */
   private static final double BETWEEN_MM = 20;
 
+  private static final String RECIPE =
+      "{dye: 15 g, urea: 50 g, alginate: 12 g, baking soda: 10 g, water: 420 g}";
+
   private static final double MARGIN_MM = 80;
   private static final double GRAMS_PER_MM2 = 200e-6;
   private static final double LITRES_PER_GRAM = 0.04;
   private static final double SODA_GRAMS_PER_LITRE = 40;
+  private static final double GENTLE_SODA_GRAMS_PER_LITRE = 19;
+
+  /** What keeps dye on a print that is soaked: rules/fixing/limits.yaml, enough-salt. */
+  private static final double SALT_GRAMS_PER_LITRE = 100;
 
   private final Wishes wishes;
+  private final Fixing fixing;
   private final List<String> lines = new ArrayList<>();
 
-  private StartPlan(Wishes wishes) {
+  private StartPlan(Wishes wishes, Fixing fixing) {
     this.wishes = wishes;
+    this.fixing = fixing;
   }
 
   /** The plan's text, as YAML; ends with a line end. */
-  public static String text(Wishes wishes) {
-    StartPlan plan = new StartPlan(wishes);
+  public static String text(Wishes wishes, Fixing fixing) {
+    StartPlan plan = new StartPlan(wishes, fixing);
     plan.cloth();
     plan.tools();
     plan.motif();
@@ -61,7 +70,9 @@ public final class StartPlan {
     add("hours: 09:00-17:00");
     add(
         wishes.dye()
-            ? "protection: [dust mask, gloves, goggles]"
+            ? fixing == Fixing.STEAM
+                ? "protection: [dust mask, gloves, goggles, heat gloves]"
+                : "protection: [dust mask, gloves, goggles]"
             : "protection: [gloves, heat gloves]");
   }
 
@@ -70,13 +81,21 @@ public final class StartPlan {
     for (int i = 1; i <= wishes.colours().size(); i++) {
       String image = pair(imageAlong(), imageAcross());
       String frame = pair(imageAlong() + AROUND_IMAGE_MM, imageAcross() + AROUND_IMAGE_MM);
-      add("  screen " + i + ": {frame: " + frame + ", image: " + image + ", mesh: 43/cm}");
+      add(
+          "  screen "
+              + i
+              + ": {frame: "
+              + frame
+              + ", image: "
+              + image
+              + ", mesh: 43/cm, thread: 80 µm}");
     }
     add("pastes:                   # amounts are worked out; the report says how much to mix");
     for (int i = 1; i <= wishes.colours().size(); i++) {
       String colour = quoted(wishes.colours().get(i - 1));
       String medium = wishes.dye() ? "medium: dye, group: dichlorotriazine" : "medium: paint";
-      add("  colour " + i + ": {" + medium + ", colour: " + colour + "}");
+      String alkali = fixing == Fixing.STEAM ? ", recipe: " + RECIPE : "";
+      add("  colour " + i + ": {" + medium + ", colour: " + colour + alkali + "}");
     }
   }
 
@@ -109,20 +128,36 @@ public final class StartPlan {
     add("    before moving: until lift-safe");
     add("  - end of day            # dries overnight");
     add("  - dry: until fix-safe");
-    if (wishes.dye()) {
-      long litres = (long) Math.ceil(Math.max(5, clothGrams() * LITRES_PER_GRAM));
-      long soda = Math.round(litres * SODA_GRAMS_PER_LITRE);
-      add("  - fix: soak             # soda makes the dye join the fibre");
-      add("    bath: {soda ash: " + soda + " g, water: " + litres + " L}");
-      add("    temperature: 30 °C");
-      add("    for: 60 min");
-      add("  - rinse: 20 °C");
-      add("  - wash: 60 °C");
-    } else {
-      add("  - heat-set: iron        # as the paint's label says");
-      add("    temperature: 150 °C");
-      add("    for: 5 min");
+    switch (fixing) {
+      case SOAK -> soak(SODA_GRAMS_PER_LITRE);
+      case GENTLE_SOAK, GENTLE_SOAK_AND_WASH -> soak(GENTLE_SODA_GRAMS_PER_LITRE);
+      case STEAM -> {
+        add("  - fix: steam            # baking soda in the paste makes the dye join the fibre");
+        add("    for: 10 min");
+      }
+      case HOT_IRON -> iron("150 °C", "5 min");
+      case COOL_IRON -> iron("140 °C", "6 min");
     }
+    if (wishes.dye()) {
+      add("  - rinse: 20 °C");
+      add("  - wash: " + (fixing == Fixing.GENTLE_SOAK_AND_WASH ? "40 °C" : "60 °C"));
+    }
+  }
+
+  private void iron(String temperature, String time) {
+    add("  - heat-set: iron        # as the paint's label says");
+    add("    temperature: " + temperature);
+    add("    for: " + time);
+  }
+
+  private void soak(double gramsPerLitre) {
+    long litres = (long) Math.ceil(Math.max(5, clothGrams() * LITRES_PER_GRAM));
+    long soda = Math.round(litres * gramsPerLitre);
+    add("  - fix: soak             # soda makes the dye join the fibre");
+    long salt = Math.round(litres * SALT_GRAMS_PER_LITRE);
+    add("    bath: {soda ash: " + soda + " g, salt: " + salt + " g, water: " + litres + " L}");
+    add("    temperature: 30 °C");
+    add("    for: 60 min");
   }
 
   private double imageAlong() {

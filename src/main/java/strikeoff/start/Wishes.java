@@ -23,6 +23,11 @@ public record Wishes(
     Length across,
     int count) {
 
+  /** The same with the colours in another order of printing. */
+  public Wishes inOrder(List<String> others) {
+    return new Wishes(title, dye, fibre, others, along, across, count);
+  }
+
   public Wishes {
     colours = List.copyOf(colours);
     if (colours.isEmpty() || count < 1 || along.mm() <= 0 || across.mm() <= 0) {

@@ -1,10 +1,16 @@
 package strikeoff.studio;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
@@ -18,6 +24,7 @@ import strikeoff.policy.Policy;
  *
  * @param policy limits and defaults, tables unchanged
  * @param files names of the files, from the top down; empty if there is none
+ * @param limits those that are not as they come with the program
  */
 public record Studio(
     Policy policy,
@@ -25,9 +32,11 @@ public record Studio(
     Map<String, Setting<String>> off,
     List<Setting<Accepting>> accepting,
     Stock stock,
-    List<String> files) {
+    List<String> files,
+    List<PolicyChange> limits) {
 
   public Studio {
+    limits = List.copyOf(limits);
     severities = Map.copyOf(severities);
     off = Map.copyOf(off);
     accepting = List.copyOf(accepting);
@@ -36,7 +45,7 @@ public record Studio(
 
   /** No policy file. */
   public static Studio plain(Policy builtIn) {
-    return new Studio(builtIn, Map.of(), Map.of(), List.of(), Stock.NONE, List.of());
+    return new Studio(builtIn, Map.of(), Map.of(), List.of(), Stock.NONE, List.of(), List.of());
   }
 
   /**
@@ -46,6 +55,7 @@ public record Studio(
    */
   public static Studio of(Policy builtIn, List<StudioFile> files) {
     Map<String, Limit> limits = new LinkedHashMap<>(builtIn.limits());
+    Map<String, PolicyChange> changed = new TreeMap<>();
     Map<String, Default> defaults = new LinkedHashMap<>(builtIn.defaults());
     Map<String, Setting<Severity>> severities = new LinkedHashMap<>();
     Map<String, Setting<String>> off = new LinkedHashMap<>();
@@ -54,6 +64,7 @@ public record Studio(
     List<String> names = new ArrayList<>();
     for (StudioFile file : files) {
       limits.putAll(file.limits());
+      file.limits().forEach((name, l) -> changed.put(name, change(file, builtIn.limit(name), l)));
       defaults.putAll(file.defaults());
       severities.putAll(file.severities());
       off.putAll(file.off());
@@ -70,23 +81,56 @@ public record Studio(
     }
     Policy policy =
         new Policy(limits, defaults, builtIn.groups(), builtIn.fibres(), builtIn.substances());
-    return new Studio(policy, severities, off, accepting, stock, names);
+    changed.values().removeIf(change -> change.from().equals(change.to()));
+    return new Studio(
+        policy, severities, off, accepting, stock, names, List.copyOf(changed.values()));
+  }
+
+  private static PolicyChange change(StudioFile file, Limit before, Limit after) {
+    return new PolicyChange(
+        file.name(),
+        before.name(),
+        before.value().text(),
+        after.value().text(),
+        OptionalInt.empty());
+  }
+
+  /**
+   * What the policy makes of what rules found, by rule, then the limits behind it.
+   *
+   * @param found with the severities that come with the program, rules that are off included
+   */
+  public List<PolicyChange> changes(List<Reported> found) {
+    Map<String, RuleInfo> rules = new TreeMap<>();
+    Map<String, Set<Object>> findings = new HashMap<>();
+    for (Reported one : found) {
+      RuleInfo rule = one.rule();
+      if (isOff(rule.id()) || counted(rule).severity() != rule.severity()) {
+        rules.put(rule.id(), rule);
+        findings
+            .computeIfAbsent(rule.id(), id -> new HashSet<>())
+            .add(List.of(one.message(), one.remedy(), one.judged().path()));
+      }
+    }
+    List<PolicyChange> changes = new ArrayList<>();
+    for (RuleInfo rule : rules.values()) {
+      boolean isOff = isOff(rule.id());
+      changes.add(
+          new PolicyChange(
+              (isOff ? off : severities).get(rule.id()).where(),
+              rule.id(),
+              rule.severity().text(),
+              isOff ? PolicyChange.OFF : counted(rule).severity().text(),
+              OptionalInt.of(findings.get(rule.id()).size())));
+    }
+    changes.addAll(limits);
+    return changes;
   }
 
   /** The rule as it counts here. */
   public RuleInfo counted(RuleInfo rule) {
     Setting<Severity> severity = severities.get(rule.id());
-    return severity == null
-        ? rule
-        : new RuleInfo(
-            rule.id(),
-            severity.value(),
-            rule.summary(),
-            rule.because(),
-            rule.message(),
-            rule.remedy(),
-            rule.source(),
-            rule.limits());
+    return severity == null ? rule : rule.counted(severity.value());
   }
 
   public boolean isOff(String rule) {
@@ -98,7 +142,14 @@ public record Studio(
     return found.stream()
         .filter(r -> !isOff(r.rule().id()))
         .map(
-            r -> new Reported(counted(r.rule()), r.message(), r.remedy(), r.judged(), r.evidence()))
+            r ->
+                new Reported(
+                    counted(r.rule()),
+                    r.message(),
+                    r.remedy(),
+                    r.edits(),
+                    r.judged(),
+                    r.evidence()))
         .toList();
   }
 

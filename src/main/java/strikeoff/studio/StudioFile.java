@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.findings.Severity;
+import strikeoff.plan.Position;
 import strikeoff.plan.yaml.Stock;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
@@ -15,6 +16,7 @@ import strikeoff.policy.Limit;
  * @param name the file as messages name it
  * @param title whose policy it is
  * @param limits by name, each with the place it is set at as its source
+ * @param limitsAt where each limit stands in the file
  * @param defaults by name, likewise
  * @param severities what rules' findings count as instead, by rule
  * @param off rules that aren't judged, with the reason
@@ -25,6 +27,7 @@ public record StudioFile(
     String name,
     String title,
     Map<String, Limit> limits,
+    Map<String, Position> limitsAt,
     Map<String, Default> defaults,
     Map<String, Setting<Severity>> severities,
     Map<String, Setting<String>> off,
@@ -34,6 +37,7 @@ public record StudioFile(
 
   public StudioFile {
     limits = ordered(limits);
+    limitsAt = ordered(limitsAt);
     defaults = ordered(defaults);
     severities = ordered(severities);
     off = ordered(off);

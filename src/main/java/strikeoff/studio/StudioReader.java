@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.findings.Severity;
+import strikeoff.plan.Position;
 import strikeoff.plan.yaml.Stock;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
@@ -41,6 +42,7 @@ public final class StudioReader {
   private final Collection<String> rules;
   private final boolean othersNotRun;
   private final Reading reading = new Reading();
+  private final Map<String, Position> limitsAt = new LinkedHashMap<>();
 
   private StudioReader(
       String name, Policy builtIn, Collection<String> rules, boolean othersNotRun) {
@@ -96,6 +98,7 @@ public final class StudioReader {
             name,
             title,
             each(f, "limits", "the limits", this::limit),
+            limitsAt,
             each(f, "defaults", "the defaults", this::standard),
             each(f, "severities", "the severities", this::severity),
             each(f, "off", "the rules that are off", this::off),
@@ -126,6 +129,7 @@ public final class StudioReader {
       all.wrongKey(key, unknown("limit", key, builtIn.limits().keySet()));
       return Optional.empty();
     }
+    limitsAt.put(key, item.key());
     Expected<? extends Quantity> value = Values.quantity(limit.value().getClass());
     String where = where(item);
     if (!(item.node() instanceof Node.Mapping)) {

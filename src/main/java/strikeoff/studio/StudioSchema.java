@@ -18,6 +18,7 @@ import strikeoff.plan.yaml.PlanSchema;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
+import strikeoff.units.Phrase;
 import strikeoff.units.Quantities;
 import strikeoff.units.Quantity;
 import strikeoff.units.Ratio;
@@ -136,7 +137,7 @@ public final class StudioSchema {
 
   private static String written(Quantity like) {
     String expected = Quantities.expected(like.getClass());
-    return Character.toUpperCase(expected.charAt(0)) + expected.substring(1) + ".";
+    return Phrase.capital(expected) + ".";
   }
 
   private static String form(Quantity like) {

@@ -38,7 +38,7 @@ public record Busy(Resource resource, Span busy, Share share) {
         task.screen().ifPresent(s -> add(kinds, Resource.screen(s), takes));
         task.piece().ifPresent(piece -> add(kinds, piece, takes));
       }
-      if (onCloth(task.kind())) {
+      if (onCloth(task)) {
         add(kinds, Resource.CLOTH, takes);
       }
     }
@@ -82,8 +82,9 @@ public record Busy(Resource resource, Span busy, Share share) {
     return stations;
   }
 
-  private static boolean onCloth(Task.Kind kind) {
-    return switch (kind) {
+  /** True if something is done to the cloth. */
+  static boolean onCloth(Task task) {
+    return switch (task.kind()) {
       case MIX, WAIT, QUEUE, WASH_SCREEN, DRY_SCREEN, CLOSED -> false;
       case LOAD, PRINT, MOVE, SEW, FIX, RINSE, WASH, HEAT_SET -> true;
     };

@@ -23,12 +23,14 @@ final class Causes {
    */
   record Cause(How how, int step) {}
 
-  /** A contact with how often a wait of its cause lies between its two impressions. */
-  record Pair(Contact contact, int waitsBetween) {
-
-    boolean certain() {
-      return contact.certain();
-    }
+  /**
+   * A contact with how often a wait of its cause lies between its two impressions.
+   *
+   * @param there minutes that a longer wait comes on top of: between colours what the film last
+   *     lifted under the later colour's frames had, between passes the time from one to the other,
+   *     before a step the time the cloth lay idle
+   */
+  record Pair(Contact contact, int waitsBetween, double there) {
 
     boolean likely() {
       return contact.likely();
@@ -42,7 +44,7 @@ final class Causes {
   static Map<Cause, List<Pair>> of(Timeline.Day day) {
     Map<Cause, List<Pair>> causes = new LinkedHashMap<>();
     for (Contact contact : day.contacts()) {
-      if (contact.safe().latest().compareTo(Reached.NEVER) >= 0) {
+      if (contact.safe().never()) {
         continue;
       }
       Printed earlier = day.run().printed().get(contact.earlier().id());
@@ -50,23 +52,63 @@ final class Causes {
       Cause cause = between(earlier, later);
       int waits =
           switch (cause.how()) {
-            case DRY_BETWEEN_COLOURS -> later.waitsBefore() - earlier.waitsBefore();
+            case DRY_BETWEEN_COLOURS -> waits(day.run().printed(), earlier, later);
             case DRY_BETWEEN_PASSES -> later.passesBefore() - earlier.passesBefore();
             case PAUSE -> later.impressionsBefore() - earlier.impressionsBefore();
             default -> 1;
           };
       causes
           .computeIfAbsent(cause, c -> new ArrayList<>())
-          .add(new Pair(contact, Math.max(1, waits)));
+          .add(new Pair(contact, Math.max(1, waits), there(day, cause, earlier, later)));
     }
     return causes;
+  }
+
+  /** How often a colour is let dry from one impression to another, as the step is written. */
+  private static int waits(List<Printed> printed, Printed earlier, Printed later) {
+    boolean together = !later.step().also().isEmpty();
+    int waits = 0;
+    for (int i = earlier.id() + 1; i <= later.id(); i++) {
+      Printed between = printed.get(i);
+      boolean counts =
+          !together || between.footprint().placement().id() == later.footprint().placement().id();
+      if (counts && between.run().first() == i && between.run().liesOnAny(printed)) {
+        waits++;
+      }
+    }
+    return waits;
+  }
+
+  /** From the last lift of a pass to the beginning of the next one, in seconds. */
+  private static long betweenPasses(List<Printed> printed, Printed later) {
+    int first = later.id();
+    while (printed.get(first - 1).passesBefore() == later.passesBefore()) {
+      first--;
+    }
+    return printed.get(first).begins() - printed.get(first - 1).lifted();
+  }
+
+  private static double there(Timeline.Day day, Cause cause, Printed earlier, Printed later) {
+    long seconds =
+        switch (cause.how()) {
+          case DRY_BETWEEN_COLOURS -> later.run().dried(day.run().printed());
+          case DRY_BETWEEN_PASSES -> betweenPasses(day.run().printed(), later);
+          // A move may lie between two prints, and a pause runs beside it.
+          case PAUSE ->
+              later.step().also().isEmpty() && later.id() == earlier.id() + 1
+                  ? later.begins() - earlier.lifted()
+                  : Workshop.seconds(later.step().pause());
+          case DRY_STEP -> day.run().idle().getOrDefault(cause.step(), 0L);
+          default -> 0;
+        };
+    return seconds / 60.0;
   }
 
   private static Cause between(Printed earlier, Printed later) {
     How how =
         earlier.step() != later.step()
             ? How.DRY_STEP
-            : later.waitsBefore() > earlier.waitsBefore()
+            : later.footprint().separation() != earlier.footprint().separation()
                 ? How.DRY_BETWEEN_COLOURS
                 : later.passesBefore() > earlier.passesBefore()
                     ? How.DRY_BETWEEN_PASSES

@@ -6,10 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import strikeoff.layout.Layout;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
-import strikeoff.policy.Policy;
 import strikeoff.timeline.Causes.Cause;
 import strikeoff.timeline.Causes.Pair;
 
@@ -20,29 +18,24 @@ import strikeoff.timeline.Causes.Pair;
  */
 final class Clearing {
 
-  /** A place where so many longer waits don't help is left as it is. */
-  private static final int ROUNDS = 6;
-
   /** Nobody writes a wait of more than a year; it stands for a film that never dries. */
   private static final long LONGEST = 366L * 24 * 60;
 
   private final PrintPlan plan;
-  private final Layout layout;
-  private final Policy policy;
+  private final Beforehand known;
   private final Map<Place, Remedy> waits = new LinkedHashMap<>();
   private final Map<Place, Integer> rounds = new HashMap<>();
   private long budget;
 
-  private Clearing(PrintPlan plan, Layout layout, Policy policy) {
+  private Clearing(PrintPlan plan, Beforehand known) {
     this.plan = plan;
-    this.layout = layout;
-    this.policy = policy;
-    this.budget = (long) policy.limit("time/most-trials").amount();
+    this.known = known;
+    this.budget = known.effort().trials();
   }
 
   /** What clears the likely drying, and what clears slow drying too; none if nothing is too wet. */
-  static List<ClearedRun> of(Timeline.Day day, PrintPlan plan, Layout layout, Policy policy) {
-    Clearing clearing = new Clearing(plan, layout, policy);
+  static List<ClearedRun> of(Timeline.Day day, PrintPlan plan, Beforehand known) {
+    Clearing clearing = new Clearing(plan, known);
     List<ClearedRun> runs = new ArrayList<>();
     Timeline.Day cleared = day;
     for (boolean surely : new boolean[] {false, true}) {
@@ -75,11 +68,11 @@ final class Clearing {
       if (next.isEmpty() || budget < cost) {
         return day;
       }
-      budget -= cost;
       Place place = Place.of(next.get());
       rounds.merge(place, 1, Integer::sum);
       waits.merge(place, next.get(), Clearing::together);
-      day = Timeline.Day.of(written(), layout, policy);
+      day = Timeline.Day.of(written(), known);
+      budget -= day.run().simulated();
     }
   }
 
@@ -129,7 +122,7 @@ final class Clearing {
   private boolean helps(Remedy remedy) {
     return remedy.minutes() > 0
         && remedy.minutes() <= LONGEST
-        && rounds.getOrDefault(Place.of(remedy), 0) < ROUNDS;
+        && rounds.getOrDefault(Place.of(remedy), 0) < Effort.LONGER_WAITS_TOGETHER;
   }
 
   private static int wet(Timeline.Day day, boolean surely) {

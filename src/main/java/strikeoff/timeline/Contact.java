@@ -1,6 +1,7 @@
 package strikeoff.timeline;
 
 import strikeoff.units.Area;
+import strikeoff.units.Chance;
 import strikeoff.units.Span;
 
 /**
@@ -12,27 +13,27 @@ import strikeoff.units.Span;
  */
 public record Contact(Impression earlier, Impression later, Area area, Reached safe) {
 
-  /** How much too early even by the fastest credible drying; not above zero if that would do. */
+  /** How much too early even in quick drying; not above zero if that would do. */
   public Span shortLeast() {
     return safe.earliest().since(later.laid());
   }
 
-  /** How much too early by the most likely drying; not above zero if only the range is crossed. */
+  /** How much too early on an ordinary day; not above zero if most days would do. */
   public Span shortBest() {
     return safe.best().since(later.laid());
   }
 
-  /** How much too early by the slowest credible drying; always above zero. */
+  /** How much too early in slow drying; always above zero. */
   public Span shortMost() {
     return safe.latest().since(later.laid());
   }
 
-  /** True if the whole range of drying is too long, false if a part of it would do. */
-  public boolean certain() {
-    return shortLeast().seconds() > 0;
+  /** On how many days the film is still wet when the frame comes down. */
+  public Chance chance() {
+    return safe.chanceAfter(later.laid());
   }
 
-  /** True if the most likely drying time is too long. */
+  /** True if it is more likely wet than not. */
   public boolean likely() {
     return shortBest().seconds() > 0;
   }

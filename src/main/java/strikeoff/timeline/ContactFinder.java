@@ -17,8 +17,8 @@ import strikeoff.units.Area;
  * Finds every frame that is laid on a film before that is surely frame-safe.
  *
  * <p>A spatial index holds only those films that may still be wet: they come in when their frame is
- * lifted and leave when even the slowest credible drying is over, so that the work for one
- * impression depends on how much lies wet near it, not on how much was printed before.
+ * lifted and leave when even slow drying is over, so that the work for one impression depends on
+ * how much lies wet near it, not on how much was printed before.
  */
 final class ContactFinder {
 

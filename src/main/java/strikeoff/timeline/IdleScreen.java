@@ -15,9 +15,8 @@ import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
 /**
- * Screens that stand with paste in the mesh until they print again, or until a step of the plan
- * washes them out; told once for each step and medium, by the longest stand. Screens that are
- * washed without a step, right after their last use, don't stand.
+ * Screens that stand with paste in the mesh until they print again, or until they are washed out;
+ * told once for each step and medium, by the longest stand.
  *
  * @param step the step in which they are used again, or washed
  * @param medium what stands in them
@@ -64,43 +63,43 @@ public record IdleScreen(
    */
   static List<IdleScreen> all(
       Timeline.Day day, PrintPlan plan, ToDoubleFunction<Medium> longerThan) {
-    Map<Integer, Step> steps = new LinkedHashMap<>();
-    plan.run().forEach(step -> steps.put(step.number(), step));
-    Map<Integer, Moment> washingBegins = new LinkedHashMap<>();
     Map<Integer, Moment> printed = new LinkedHashMap<>();
+    day.impressions().forEach(i -> printed.merge(i.step(), i.lifted(), Moment::later));
     Map<String, Impression> lastUse = new LinkedHashMap<>();
     Map<String, List<Stand>> stands = new LinkedHashMap<>();
+    Moment inWater = null;
     for (Task task : day.run().tasks()) {
       Stand stand = null;
       if (task.kind() == Task.Kind.WASH_SCREEN) {
+        // Who washes several lays them in water first: the later ones don't stand dry meanwhile.
+        inWater = inWater == null ? task.start() : inWater;
         Impression before = lastUse.remove(task.screen().orElseThrow());
-        if (steps.get(task.step()) instanceof Step.WashScreen && before != null) {
-          // Who washes several lays them in water first: the later ones don't stand dry meanwhile.
-          Moment begins = washingBegins.computeIfAbsent(task.step(), s -> task.start());
-          // Without the step it would be washed when its print step is done, and not before.
-          Moment done = printed.get(before.step());
-          stand = new Stand(before, done, begins, task.step(), task.path());
+        if (before != null) {
+          stand = Stand.of(before, printed, before.lifted().later(inWater), task);
         }
-      } else if (task.impression().isPresent()) {
+      } else if (task.kind() != Task.Kind.DRY_SCREEN && task.kind() != Task.Kind.QUEUE) {
+        inWater = null;
+      }
+      if (task.impression().isPresent()) {
         Impression now = day.impressions().get(task.impression().getAsInt());
-        printed.merge(now.step(), now.lifted(), Moment::later);
         Impression before = lastUse.put(now.footprint().screen().name(), now);
         if (before != null) {
-          stand = new Stand(before, before.lifted(), now.laid(), now.step(), now.path());
+          stand = Stand.of(before, printed, now.laid(), task);
         }
       }
-      if (stand != null && stand.needless().minutes() > longerThan.applyAsDouble(stand.medium())) {
+      if (stand != null && stand.span().minutes() > longerThan.applyAsDouble(stand.medium())) {
         stands
             .computeIfAbsent(stand.step + " " + stand.medium(), k -> new ArrayList<>())
             .add(stand);
       }
     }
     List<IdleScreen> all = new ArrayList<>();
-    stands.values().forEach(s -> all.add(tell(s, plan)));
+    stands.values().forEach(s -> all.add(tell(s, plan, longerThan)));
     return all;
   }
 
-  private static IdleScreen tell(List<Stand> stands, PrintPlan plan) {
+  private static IdleScreen tell(
+      List<Stand> stands, PrintPlan plan, ToDoubleFunction<Medium> longerThan) {
     Stand longest = stands.get(0);
     Set<String> screens = new LinkedHashSet<>();
     for (Stand stand : stands) {
@@ -119,46 +118,110 @@ public record IdleScreen(
         longest.before.lifted(),
         longest.until,
         new Span(washing),
-        washSteps(stands, plan),
+        washSteps(stands, plan, longerThan),
         longest.path,
         List.of(new Related("last used", longest.before.path())));
   }
 
-  private static List<WashStep> washSteps(List<Stand> stands, PrintPlan plan) {
-    Map<Integer, Set<String>> afterStep = new LinkedHashMap<>();
-    Map<Integer, Boolean> within = new LinkedHashMap<>();
+  private static List<WashStep> washSteps(
+      List<Stand> stands, PrintPlan plan, ToDoubleFunction<Medium> longerThan) {
+    Map<Integer, Map<WashStep.When, Set<String>>> afterStep = new LinkedHashMap<>();
     for (Stand stand : stands) {
-      int last = stand.before.step();
-      afterStep.computeIfAbsent(last, s -> new LinkedHashSet<>()).add(stand.screen());
-      within.merge(last, last == stand.step, Boolean::logicalOr);
+      afterStep
+          .computeIfAbsent(stand.before.step(), s -> new LinkedHashMap<>())
+          .computeIfAbsent(
+              stand.when(longerThan.applyAsDouble(stand.medium())), w -> new LinkedHashSet<>())
+          .add(stand.screen());
     }
     List<WashStep> steps = new ArrayList<>();
     afterStep.forEach(
-        (step, screens) ->
-            steps.add(
-                new WashStep(List.copyOf(screens), washer(step, plan), step, within.get(step))));
+        (step, byTime) ->
+            byTime.forEach(
+                (when, screens) ->
+                    steps.add(
+                        new WashStep(
+                            List.copyOf(screens),
+                            when == WashStep.When.BETWEEN_COLOURS
+                                ? instead(step, plan)
+                                : washer(step, plan),
+                            step,
+                            when))));
     return steps;
   }
 
   /** Who washes up after a step, if it isn't whom a step of washing takes anyway. */
   private static String washer(int number, PrintPlan plan) {
+    String first = plan.crew().names().get(0);
+    return plan.print(number)
+        .flatMap(print -> print.washes().or(print::by))
+        .filter(who -> !who.equals(first))
+        .orElse("");
+  }
+
+  /**
+   * What else a step needs for its screens to be washed between colours: to be printed by one
+   * person, colour by colour, who washes them.
+   */
+  private static String instead(int number, PrintPlan plan) {
     for (Step step : plan.run()) {
       if (step.number() == number && step instanceof Step.Print print) {
+        List<String> more = new ArrayList<>();
         String first = plan.crew().names().get(0);
-        return print.washes().or(print::by).filter(who -> !who.equals(first)).orElse("");
+        if (!print.also().isEmpty()) {
+          more.add("`by: " + WashStep.written(print.by().orElse(first)) + "`");
+        }
+        if (print.order() == Step.Order.BY_STATION) {
+          more.add("`order: by colour`");
+        }
+        String printer = print.by().orElse(first);
+        if (print.washes().isPresent() && !print.washes().get().equals(printer)) {
+          more.add("`washes: " + WashStep.written(printer) + "`");
+        }
+        return String.join(" and ", more);
       }
     }
     return "";
   }
 
   /**
-   * A screen between two uses.
+   * A screen between two uses, or between the last one and the sink.
    *
-   * @param could from when it could have been washed
+   * @param printed when the last print of the step was lifted that left it
+   * @param alike whether it is printed with again next, no other screen between
+   * @param washed whether the stand ends in the sink
    */
-  private record Stand(Impression before, Moment could, Moment until, int step, PlanPath path) {
-    Span needless() {
-      return until.since(could);
+  private record Stand(
+      Impression before,
+      Moment printed,
+      Moment until,
+      int step,
+      PlanPath path,
+      boolean alike,
+      boolean washed) {
+
+    static Stand of(Impression before, Map<Integer, Moment> printed, Moment until, Task ends) {
+      return new Stand(
+          before,
+          printed.get(before.step()),
+          until,
+          ends.step(),
+          ends.path(),
+          ends.impression().isPresent() && ends.impression().getAsInt() == before.id() + 1,
+          ends.kind() == Task.Kind.WASH_SCREEN);
+    }
+
+    /**
+     * When to wash it: after its step if it stands too long from there on only, else within it.
+     *
+     * @param most minutes that it may stand
+     */
+    WashStep.When when(double most) {
+      boolean sameStep = step == before.step();
+      boolean tooLongWithin = printed.since(before.lifted()).minutes() > most;
+      if (sameStep ? alike : !tooLongWithin) {
+        return sameStep ? WashStep.When.WITHIN_STEP : WashStep.When.AFTER_STEP;
+      }
+      return WashStep.When.BETWEEN_COLOURS;
     }
 
     Span span() {

@@ -2,12 +2,11 @@ package strikeoff.timeline;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import strikeoff.layout.Footprint;
+import strikeoff.layout.Tube;
 import strikeoff.plan.Design;
 import strikeoff.plan.Handling;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Screen;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Printing.Progress;
 import strikeoff.units.Span;
@@ -23,8 +22,9 @@ final class Impressing {
   private final Blocked blocked;
   private final Helpers helpers;
   private final Handling takes;
-  private final Map<String, Screen> screens;
+  private final Tube tube;
   private final List<Printed> printed = new ArrayList<>();
+  private long lastLifted = Long.MIN_VALUE / 4;
 
   Impressing(PrintPlan plan, Workshop shop, WetCloth cloth, Blocked blocked, Helpers helpers) {
     this.shop = shop;
@@ -32,7 +32,7 @@ final class Impressing {
     this.blocked = blocked;
     this.helpers = helpers;
     this.takes = plan.handling();
-    this.screens = plan.screens();
+    this.tube = Tube.of(plan.cloth());
   }
 
   List<Printed> printed() {
@@ -47,43 +47,51 @@ final class Impressing {
     return cloth;
   }
 
+  /** When the last frame was lifted; long ago if none was. */
+  long lastLifted() {
+    return lastLifted;
+  }
+
   /** By one person, while nobody else touches the cloth but to lend a hand. */
-  void alone(Step.Print step, int set, Footprint footprint, Progress progress) {
+  void alone(Step.Print step, int set, Footprint footprint, ColourRun run, Progress progress) {
     needPaste(step, footprint);
-    if (progress.impressions > 0) {
-      shop.waitFor(step, Task.PAUSE, Workshop.seconds(step.pause()));
-    }
     String person = shop.person(step.by());
+    Long ended = progress.ended.get(person);
+    if (ended != null) {
+      shop.waitFor(step, Task.PAUSE, ended + Workshop.seconds(step.pause()) - shop.clothFree());
+    }
     Task task =
         shop.print(
             step,
             what(footprint),
             seconds(footprint),
             person,
-            helpers.of(footprint, person),
+            helpers.of(footprint, person, progress.named, shop::freeAt),
             footprint.screen().name(),
             footprint.paste().name(),
             set,
             printed.size());
-    note(step, set, footprint, person, progress, task);
+    note(step, set, footprint, run, person, progress, task);
   }
 
   /** Beside others who print on the same stretch, at a second when all it needs is free. */
-  Printed beside(
-      Step.Print step, int set, Footprint footprint, String person, long start, Progress progress) {
+  Printed beside(Step.Print step, Job job, Progress progress) {
+    Footprint footprint = job.footprint();
     needPaste(step, footprint);
     Task task =
         shop.printBeside(
             step,
             what(footprint),
-            start,
+            job.start(),
             seconds(footprint),
-            person,
+            job.person(),
             footprint.screen().name(),
             footprint.paste().name(),
-            set,
+            job.set(),
             printed.size());
-    return note(step, set, footprint, person, progress, task);
+    ColourRun run = new ColourRun(step, List.of(footprint), tube, printed.size());
+    run.dryFrom(job.dryFrom());
+    return note(step, job.set(), footprint, run, job.person(), progress, task);
   }
 
   Blocked blocked() {
@@ -92,13 +100,22 @@ final class Impressing {
 
   /** True if one of the designs has a frame that takes two people to lay. */
   boolean anyNeedsTwo(List<Design> designs) {
-    return designs.stream()
-        .flatMap(d -> d.separations().stream())
-        .anyMatch(s -> helpers.needsTwo(screens.get(s.screen())));
+    return helpers.anyNeedsTwo(designs);
   }
 
   private Printed note(
-      Step.Print step, int set, Footprint footprint, String person, Progress progress, Task task) {
+      Step.Print step,
+      int set,
+      Footprint footprint,
+      ColourRun run,
+      String person,
+      Progress progress,
+      Task task) {
+    if (run.first() == printed.size()) {
+      run.begins(task.start().seconds());
+    }
+    progress.ended.put(person, task.end().seconds());
+    lastLifted = Math.max(lastLifted, task.end().seconds());
     Printed done =
         new Printed(
             printed.size(),
@@ -106,12 +123,13 @@ final class Impressing {
             set,
             footprint,
             person,
-            progress.waits,
+            run,
             progress.impressions++,
             progress.passes,
+            task.start().seconds(),
             task.start().seconds() + lay(),
             task.end().seconds(),
-            cloth.need(footprint));
+            cloth.films().need(footprint));
     printed.add(done);
     cloth.add(done);
     return done;

@@ -1,78 +1,58 @@
 package strikeoff.timeline;
 
 import java.util.List;
+import java.util.OptionalLong;
 import strikeoff.layout.Footprint;
 
-/** One impression to make beside others who print on the same stretch. */
-final class Job {
-
-  /** Not done, or not asked yet. */
-  private static final int NONE = -1;
-
-  private final Footprint footprint;
-  private final String person;
-  private final int set;
-  private final int waits;
-  private final List<Job> after;
-  private Printed done;
-  private int task = NONE;
+/**
+ * One impression that somebody makes beside others, with its time.
+ *
+ * @param under films of other colours of the step under its frame
+ * @param waitsFor what it waited for last
+ */
+record Job(
+    int set,
+    Footprint footprint,
+    String person,
+    List<Job> under,
+    Start waitsFor,
+    long end,
+    Made made) {
 
   /**
-   * @param waits how often a colour has dried before it, as the step is written
-   * @param after what must be done and dry before: the colour before it on the same motif, the last
-   *     one of its anchor, and what its frame lies on of earlier passes
+   * When it can start, and what it waits for till then.
+   *
+   * @param before the impression it waits for; null if it is none of these
+   * @param task index of the task it waits for if that is no impression of these
    */
-  Job(Footprint footprint, String person, int set, int waits, List<Job> after) {
-    this.footprint = footprint;
-    this.person = person;
-    this.set = set;
-    this.waits = waits;
-    this.after = after;
-  }
+  record Start(long second, String cause, Job before, int task) {
 
-  Footprint footprint() {
-    return footprint;
-  }
-
-  String person() {
-    return person;
-  }
-
-  int set() {
-    return set;
-  }
-
-  int waits() {
-    return waits;
-  }
-
-  List<Job> after() {
-    return after;
-  }
-
-  /** True if all that must be done before it is done. */
-  boolean ready() {
-    for (Job before : after) {
-      if (before.done == null) {
-        return false;
-      }
+    Start later(long until, String what, Job job) {
+      return until > second ? new Start(until, what, job, HeldUp.NOBODY) : this;
     }
-    return true;
+
+    Start later(long until, String what, int index) {
+      return until > second ? new Start(until, what, null, index) : this;
+    }
+
+    /** Index of the task it waits for; {@link HeldUp#NOBODY} if there is none. */
+    int after() {
+      return before == null ? task : before.made.task;
+    }
   }
 
-  /**
-   * @param index of its task
-   */
-  void done(Printed made, int index) {
-    done = made;
-    task = index;
+  /** What became of it once it is booked. */
+  static final class Made {
+    Printed printed;
+    int task = HeldUp.NOBODY;
   }
 
-  Printed made() {
-    return done;
+  /** When the last film under its frame was lifted; empty if there is none. */
+  OptionalLong dryFrom() {
+    return under.stream().mapToLong(Job::end).max();
   }
 
-  int task() {
-    return task;
+  long start() {
+    return waitsFor.second();
   }
 }

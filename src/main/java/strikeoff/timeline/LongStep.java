@@ -19,24 +19,44 @@ import strikeoff.units.Span;
  * @param title the step in a few words
  * @param takes from the start of its first work to the end of its last, waits between included
  * @param day the longest opening hours of a day
+ * @param over by how much it is longer
+ * @param rests the longest time in it in which nobody works on it; zero if somebody always does
+ * @param overThen by how much the longer part is longer than that day if a night falls into that
+ *     time; negative if both fit
+ * @param prints true if it can be parted, since it prints
  */
 public record LongStep(
-    int step, String title, Span takes, Span day, PlanPath path, List<Related> related)
+    int step,
+    String title,
+    Span takes,
+    Span day,
+    Span over,
+    Span rests,
+    Span overThen,
+    boolean prints,
+    PlanPath path,
+    List<Related> related)
     implements Evidence {
 
   public LongStep {
     related = List.copyOf(related);
   }
 
+  /** What to change, as an instruction without a full stop. */
+  public String mending() {
+    return prints
+        ? "Split it by `only:` or `colours:` into several steps with `- end of day` between them,"
+            + " let others help with `by:`, or open the room longer"
+        : "Make it shorter, or open the room longer";
+  }
+
   static List<LongStep> all(Timeline.Day simulated, PrintPlan plan) {
-    Map<Integer, Moment[]> ends = new LinkedHashMap<>();
+    Map<Integer, List<Task>> byStep = new LinkedHashMap<>();
     for (Task task : simulated.tasks()) {
       boolean onCloth =
           task.worked() && task.kind() != Task.Kind.WASH_SCREEN && task.kind() != Task.Kind.LOAD;
       if (onCloth) {
-        Moment[] own =
-            ends.computeIfAbsent(task.step(), s -> new Moment[] {task.start(), task.end()});
-        own[1] = own[1].later(task.end());
+        byStep.computeIfAbsent(task.step(), s -> new ArrayList<>()).add(task);
       }
     }
     double longest = 0;
@@ -45,18 +65,46 @@ public record LongStep(
     }
     List<LongStep> all = new ArrayList<>();
     for (Step step : plan.run()) {
-      Moment[] own = ends.get(step.number());
-      if (own != null && own[1].since(own[0]).minutes() > longest) {
-        all.add(
-            new LongStep(
-                step.number(),
-                step.title(),
-                own[1].since(own[0]),
-                new Span(longest),
-                step.path(),
-                List.of(new Related("the hours", plan.hours().path()))));
+      List<Task> own = byStep.get(step.number());
+      if (own != null && takes(own) > longest) {
+        all.add(of(step, own, longest, plan));
       }
     }
     return all;
+  }
+
+  private static double takes(List<Task> tasks) {
+    return end(tasks).since(tasks.get(0).start()).minutes();
+  }
+
+  private static Moment end(List<Task> tasks) {
+    return tasks.stream().map(Task::end).reduce(Moment::later).orElseThrow();
+  }
+
+  private static LongStep of(Step step, List<Task> tasks, double longest, PrintPlan plan) {
+    Moment begins = tasks.get(0).start();
+    Moment end = end(tasks);
+    Moment from = begins;
+    Moment until = begins;
+    Moment at = begins;
+    for (Task task : tasks) {
+      if (task.start().since(at).compareTo(until.since(from)) > 0) {
+        from = at;
+        until = task.start();
+      }
+      at = at.later(task.end());
+    }
+    double parts = Math.max(from.since(begins).minutes(), end.since(until).minutes());
+    return new LongStep(
+        step.number(),
+        step.title(),
+        end.since(begins),
+        new Span(longest),
+        new Span(takes(tasks) - longest),
+        until.since(from),
+        new Span(parts - longest),
+        step instanceof Step.Print,
+        step.path(),
+        List.of(new Related("the hours", plan.hours().path())));
   }
 }

@@ -13,6 +13,7 @@ import strikeoff.units.Span;
  *
  * @param share of waiting in waiting and working together
  * @param causes what is waited for, longest first, with its time
+ * @param forDrying true if most of it is waiting for films to dry, and not for a batch
  * @param shortenFirst the longest part of the chain that decides when the run ends
  */
 public record MostlyWaiting(
@@ -21,11 +22,21 @@ public record MostlyWaiting(
     Share share,
     List<String> causes,
     String shortenFirst,
+    boolean forDrying,
     PlanPath path)
     implements Evidence {
 
   public MostlyWaiting {
     causes = List.copyOf(causes);
+  }
+
+  /**
+   * What shortens it, as an instruction without a full stop: no fan dries what has to stay damp.
+   */
+  public String shortening() {
+    return "Print other pieces meanwhile, "
+        + (forDrying ? "move the air with a fan in the wait, " : "")
+        + "or let the longest wait fall overnight";
   }
 
   static List<MostlyWaiting> of(Use use, RunFigures figures) {
@@ -42,6 +53,7 @@ public record MostlyWaiting(
             new Share(waiting / (waiting + use.handsOn().minutes())),
             causes.stream().map(c -> c.getKey() + " " + c.getValue().text()).toList(),
             figures.shortenFirst(),
+            causes.get(0).getKey().startsWith("dry "),
             PlanPath.ROOT.key("run")));
   }
 }

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.drying.DryingClock;
 import strikeoff.plan.Evidence;
+import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Room;
 import strikeoff.policy.Policy;
 import strikeoff.units.Share;
 import strikeoff.units.Temperature;
@@ -18,6 +21,7 @@ import strikeoff.units.Temperature;
  * @param state the first state they don't reach
  * @param films how many
  * @param dampest the humidity above which they take water from the air
+ * @param dryTo how dry the air must be, in words
  */
 public record NeverDry(
     Medium medium,
@@ -26,6 +30,7 @@ public record NeverDry(
     Temperature temperature,
     Share humidity,
     Share dampest,
+    String dryTo,
     PlanPath path,
     List<Related> related)
     implements Evidence {
@@ -63,9 +68,39 @@ public record NeverDry(
                   plan.room().temperature(),
                   plan.room().humidity(),
                   new Share(policy.limit(limit).amount()),
+                  dryTo(day, plan, films),
                   plan.room().path(),
                   related));
         });
     return all;
   }
+
+  /** The dampest air in which all would be lift-safe by the morning, even in slow drying. */
+  private static String dryTo(Timeline.Day day, PrintPlan plan, List<Impression> films) {
+    Hours hours = plan.hours();
+    double night = 24 * 60 - hours.of(1).closes() + hours.of(2).opens();
+    Room room = plan.room();
+    for (int percent = DAMPEST_ROOM; percent > 0; percent -= STEP) {
+      Share humidity = new Share(percent / 100.0);
+      Films drier =
+          day.run()
+              .cloth()
+              .films()
+              .in(new Room(room.temperature(), humidity, room.air(), room.path()));
+      DryingClock clock = new DryingClock(drier.drying(), 0);
+      boolean dry =
+          films.stream()
+              .map(film -> clock.states(drier.need(film.footprint()), 0).liftSafe())
+              .allMatch(lifted -> lifted.latest() <= night * 60);
+      if (dry) {
+        return "to " + humidity.text() + " or less";
+      }
+    }
+    return "as far as it goes";
+  }
+
+  /** Percent; a dehumidifier shows no finer steps. */
+  private static final int STEP = 5;
+
+  private static final int DAMPEST_ROOM = 95;
 }

@@ -17,17 +17,25 @@ final class OnTable {
 
   private final Workshop shop;
   private final Handling takes;
-  private final double table;
+  private final Boards boards;
+  private final Ahead ahead;
   private final double begin;
   private final List<Taken> taken = new ArrayList<>();
-  private Optional<Stretch> stretch = Optional.empty();
-  private boolean loaded;
+  private final List<ClothLies> places = new ArrayList<>();
+  private Optional<Lay> lay = Optional.empty();
+  private Optional<Task> loaded = Optional.empty();
 
-  OnTable(Workshop shop, Handling takes, Length table, Layout layout) {
+  OnTable(Workshop shop, Handling takes, Boards boards, Ahead ahead, Layout layout) {
     this.shop = shop;
     this.takes = takes;
-    this.table = table.mm();
+    this.boards = boards;
+    this.ahead = ahead;
     this.begin = layout.begin();
+  }
+
+  /** Where it lay, in order. */
+  List<ClothLies> places() {
+    return places;
   }
 
   List<Taken> taken() {
@@ -36,8 +44,9 @@ final class OnTable {
 
   /** The cloth is laid before anything else is done. */
   void load() {
-    shop.onCloth(null, Task.Kind.LOAD, LOAD, takes.load(), shop.person(Optional.empty()));
-    loaded = true;
+    loaded =
+        Optional.of(
+            shop.onCloth(null, Task.Kind.LOAD, LOAD, takes.load(), shop.person(Optional.empty())));
   }
 
   /** Takes the cloth off the table; without a person nobody stands by. */
@@ -48,40 +57,48 @@ final class OnTable {
             ? shop.onCloth(step, kind, step.title(), lasts, person.get())
             : shop.clothAlone(step, kind, step.title(), Workshop.seconds(lasts));
     taken.add(new Taken(step, kind, task.start().seconds(), idleFrom, films));
-    stretch = Optional.empty();
-    loaded = false;
+    lay = Optional.empty();
+    loaded = Optional.empty();
   }
 
   boolean empty() {
-    return stretch.isEmpty();
+    return lay.isEmpty();
   }
 
   boolean shows(PrintSet set) {
-    return stretch.isPresent() && stretch.get().shows(set);
+    return lay.isPresent() && lay.get().shows(set);
   }
 
-  /** Brings the set on to the table: the first time the whole start of the cloth if that does. */
+  /**
+   * Brings the set on to the table, with the most of what comes next; at first with the start of
+   * the cloth at the table's start if that serves as well.
+   */
   void show(Step.Print step, PrintSet set, int films) {
-    double from = set.from();
-    if (stretch.isEmpty()) {
-      Stretch first = new Stretch(begin, table);
-      from = first.shows(set) ? begin : from;
-    }
-    show(step, from, takes.move(), shop.person(step.by()), films);
+    Lay next = Lay.forNext(boards, ahead.from(step, set), lay.isEmpty() ? begin : Double.NaN);
+    show(step, next, takes.move(), shop.person(step.by()), films);
   }
 
+  /** Brings the cloth to where the plan says. */
   void show(Step step, double from, Span moving, String person, int films) {
-    if (stretch.isEmpty()) {
-      if (!loaded) {
-        shop.onCloth(step, Task.Kind.LOAD, LOAD, takes.load(), person);
+    show(step, Lay.at(boards, ahead.after(step), from), moving, person, films);
+  }
+
+  private void show(Step step, Lay next, Span moving, String person, int films) {
+    Task task;
+    if (lay.isEmpty()) {
+      if (loaded.isEmpty()) {
+        loaded = Optional.of(shop.onCloth(step, Task.Kind.LOAD, LOAD, takes.load(), person));
       }
-      loaded = true;
+      task = loaded.get();
     } else {
       long idleFrom = shop.clothFree();
-      Task task = shop.onCloth(step, Task.Kind.MOVE, moveTo(from), moving, person);
+      task = shop.onCloth(step, Task.Kind.MOVE, moveTo(next.from()), moving, person);
       taken.add(new Taken(step, Task.Kind.MOVE, task.start().seconds(), idleFrom, films));
     }
-    stretch = Optional.of(new Stretch(from, table));
+    lay = Optional.of(next);
+    places.add(
+        new ClothLies(
+            new Length(next.from()), task.start(), task.end(), next.joined(), step.path()));
   }
 
   /** A frame over the first motif may need table before the cloth's start; no cloth lies there. */
@@ -89,14 +106,6 @@ final class OnTable {
     return from < 0
         ? "move back, the start " + new Length(-from).text() + " in from the table's"
         : "move on to " + new Length(from).text();
-  }
-
-  /** The stretch of cloth that lies on the table. */
-  private record Stretch(double from, double length) {
-    boolean shows(PrintSet set) {
-      return Math.abs(set.from() - from) <= Sets.ROUNDING
-          || (set.from() >= from - Sets.ROUNDING && set.to() <= from + length + Sets.ROUNDING);
-    }
   }
 
   /**

@@ -1,17 +1,19 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
-import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.timeline.Passes.Pass;
 import strikeoff.timeline.Sets.Motif;
 import strikeoff.timeline.Sets.PrintSet;
 
@@ -20,10 +22,30 @@ final class PrintRun {
 
   private final PrintPlan plan;
   private final Layout layout;
+  private final Boards boards;
+  private final Map<Asked, List<Pass>> passes = new HashMap<>();
 
   PrintRun(PrintPlan plan, Layout layout) {
     this.plan = plan;
     this.layout = layout;
+    this.boards =
+        new Boards(
+            plan.table(), m -> plan.arrangements().get(m.placement().arrangement()).takesBoard());
+  }
+
+  Boards boards() {
+    return boards;
+  }
+
+  /** What of a step decides which passes it has. */
+  private record Asked(
+      List<String> arrangements, List<Integer> only, List<Integer> separations, Step.Order order) {}
+
+  /** What a step prints in a go, one after the other. */
+  List<Pass> passes(Step.Print step) {
+    return passes.computeIfAbsent(
+        new Asked(step.arrangements(), step.only(), step.separations(), step.order()),
+        asked -> Passes.of(step, this));
   }
 
   /** The sets of one arrangement in a step; empty if nothing of it is printed there. */
@@ -39,14 +61,7 @@ final class PrintRun {
   }
 
   private List<PrintSet> split(List<Motif> motifs) {
-    int stations =
-        plan.table().stations().map(s -> Math.max(1, s.count())).orElse(Integer.MAX_VALUE);
-    double table = plan.table().length().mm();
-    return Sets.split(
-        motifs,
-        table,
-        stations,
-        m -> Stations.stands(plan.arrangements().get(m.placement().arrangement())));
+    return Sets.split(motifs, boards);
   }
 
   private List<Motif> motifs(Step.Print step, String arrangement) {
@@ -73,20 +88,25 @@ final class PrintRun {
         .toList();
   }
 
-  /** The screens a step uses. */
-  Set<String> screens(Step.Print step) {
-    Set<String> screens = new LinkedHashSet<>();
-    for (String arrangement : step.arrangements()) {
-      Arrangement placed = plan.arrangements().get(arrangement);
-      if (placed != null) {
-        for (Design.Separation separation : plan.designs().get(placed.design()).separations()) {
-          if (step.separations().isEmpty() || step.separations().contains(separation.number())) {
-            screens.add(separation.screen());
-          }
-        }
-      }
+  /** The screens a step uses, each with the paste that it holds first. */
+  Map<String, String> firstPastes(Step.Print step) {
+    Map<String, String> screens = new LinkedHashMap<>();
+    for (Design design : designs(step)) {
+      separations(step, design)
+          .forEach(separation -> screens.putIfAbsent(separation.screen(), separation.paste()));
     }
     return screens;
+  }
+
+  /** Those that the step prints of a design, in its order. */
+  private static List<Design.Separation> separations(Step.Print step, Design design) {
+    List<Design.Separation> all = design.separations();
+    return step.separations().isEmpty()
+        ? all
+        : step.separations().stream()
+            .filter(number -> number >= 1 && number <= all.size())
+            .map(number -> all.get(number - 1))
+            .toList();
   }
 
   private List<Footprint> colours(Step.Print step, Placement placement) {

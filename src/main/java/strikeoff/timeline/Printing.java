@@ -1,15 +1,16 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import strikeoff.layout.Footprint;
-import strikeoff.plan.Design;
+import strikeoff.layout.Tube;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Passes.Pass;
 import strikeoff.timeline.Sets.Motif;
+import strikeoff.timeline.Sets.PrintSet;
 
 /** Prints a step, pass by pass: by one person, or by several at once. */
 final class Printing {
@@ -33,104 +34,116 @@ final class Printing {
   }
 
   void print(Step.Print written) {
-    Progress progress = new Progress();
+    Progress progress = new Progress(printed().size(), written.also());
     boolean alone = written.also().isEmpty() || together.impossible(written, sets.designs(written));
     Step.Print step = alone ? written.byOne() : written;
-    List<Pass> passes = Passes.of(step, sets);
-    Map<String, Integer> colours = alone ? Map.of() : coloursBefore(passes);
-    for (int i = 0; i < passes.size(); i++) {
-      Pass pass = passes.get(i);
-      boolean onTable = !table.empty();
-      if (!table.shows(pass.set())) {
-        if (onTable) {
-          waiting.until(step, step.beforeMoving(), "before moving");
+    List<Pass> passes = sets.passes(step);
+    List<Footprint> frames = new ArrayList<>();
+    turns(step, passes).forEach(turn -> frames.addAll(turn.frames()));
+    impressing.shop().screens().toPrint(frames);
+    int next = 0;
+    while (next < passes.size() && !waiting.stops(step)) {
+      show(step, passes.get(next).set());
+      int first = next;
+      while (next < passes.size() && table.shows(passes.get(next).set())) {
+        next++;
+      }
+      List<Pass> shown = passes.subList(first, next);
+      if (!waiting.stops(step)) {
+        if (alone) {
+          shown.forEach(pass -> byOne(step, pass, frames, progress));
+        } else {
+          together.print(step, turns(step, shown), progress);
         }
+      }
+    }
+  }
+
+  /** Brings a set on to the table, after the wait before moving. */
+  private void show(Step.Print step, PrintSet set) {
+    if (table.shows(set)) {
+      return;
+    }
+    if (!table.empty() && !printed().isEmpty()) {
+      waiting.beforeMoving(step, impressing.lastLifted(), printed().size());
+    }
+    if (!waiting.stops(step)) {
+      table.show(step, set, printed().size());
+    }
+  }
+
+  /** What one person does at a stretch: a colour over a set, or all colours at a station. */
+  record Turn(int set, List<Footprint> frames) {}
+
+  private static List<Turn> turns(Step.Print step, List<Pass> passes) {
+    List<Turn> turns = new ArrayList<>();
+    passes.forEach(pass -> turns.addAll(turns(step, pass)));
+    return turns;
+  }
+
+  private static List<Turn> turns(Step.Print step, Pass pass) {
+    List<Turn> turns = new ArrayList<>();
+    List<Motif> order = order(step, pass);
+    if (step.order() == Step.Order.BY_STATION) {
+      for (Motif motif : order) {
+        turns.add(
+            new Turn(
+                pass.set().number(),
+                motif.colours().subList(pass.firstColour(), pass.endColour())));
+      }
+    } else {
+      for (int colour = pass.firstColour(); colour < pass.endColour(); colour++) {
+        int which = colour;
+        turns.add(
+            new Turn(
+                pass.set().number(), order.stream().map(m -> m.colours().get(which)).toList()));
+      }
+    }
+    return turns;
+  }
+
+  /**
+   * @param all frames of the step, in order
+   */
+  private void byOne(Step.Print step, Pass pass, List<Footprint> all, Progress progress) {
+    boolean byStation = step.order() == Step.Order.BY_STATION;
+    List<Turn> turns = turns(step, pass);
+    // The first of the placements 2, 4, 6 …
+    int between = (pass.set().motifs().size() + 1) / 2;
+    for (int turn = 0; turn < turns.size(); turn++) {
+      List<Footprint> frames = turns.get(turn).frames();
+      ColourRun run = null;
+      for (int i = 0; i < frames.size(); i++) {
         if (waiting.stops(step)) {
           return;
         }
-        table.show(step, pass.set(), printed().size());
-        progress.colour = null;
-      }
-      if (!alone) {
-        i += together(step, passes.subList(i, passes.size()), colours, progress) - 1;
-      } else if (step.order() == Step.Order.BY_STATION) {
-        byStation(step, pass, progress);
-      } else {
-        byColour(step, pass, progress);
-      }
-      if (waiting.stops(step)) {
-        return;
+        if (byStation || i == 0) {
+          List<Footprint> own = byStation ? List.of(frames.get(i)) : frames;
+          run = new ColourRun(step, own, together.tube(), printed().size());
+          waiting.betweenColours(step, run, printed(), progress);
+        }
+        boolean passes = step.everyOther() && pass.set().motifs().size() > 1;
+        if (passes && (byStation ? turn == between && i == 0 : i == between)) {
+          waiting.betweenPasses(step, impressing.lastLifted());
+          progress.passes++;
+        }
+        if (!waiting.stops(step)) {
+          impressing.alone(step, pass.set().number(), frames.get(i), run, progress);
+          if (step.washBetweenColours()) {
+            washBefore(step, frames.get(i), all.subList(progress.impressions, all.size()));
+          }
+        }
       }
     }
   }
 
   /**
-   * Prints the first pass and those after it that need no other stretch of cloth and no screen
-   * washed first.
-   *
-   * @return how many
+   * Washes the screen out if another one prints next; at the end of the step that is done anyway.
    */
-  private int together(
-      Step.Print step, List<Pass> passes, Map<String, Integer> colours, Progress progress) {
-    Jobs jobs = new Jobs(step, together.tube(), colours, progress.waits);
-    int count = 0;
-    while (count < passes.size()
-        && table.shows(passes.get(count).set())
-        && (count == 0 || !together.washesFirst(passes.get(count)))
-        && jobs.add(passes.get(count))) {
-      count++;
-    }
-    together.print(step, passes.subList(0, count), jobs, progress);
-    return count;
-  }
-
-  /** How many colours the arrangements before each one of a step have. */
-  private static Map<String, Integer> coloursBefore(List<Pass> passes) {
-    Map<String, Integer> before = new LinkedHashMap<>();
-    int colours = 0;
-    for (Pass pass : passes) {
-      Motif first = pass.set().motifs().get(0);
-      if (before.putIfAbsent(first.placement().arrangement(), colours) == null) {
-        colours += first.colours().size();
-      }
-    }
-    return before;
-  }
-
-  private void byColour(Step.Print step, Pass pass, Progress progress) {
-    List<Motif> order = order(step, pass);
-    for (int colour = pass.firstColour(); colour < pass.endColour(); colour++) {
-      for (Motif motif : order) {
-        Footprint footprint = motif.colours().get(colour);
-        Design.Separation now = footprint.separation();
-        if (progress.colour != null && progress.colour != now) {
-          letDry(step, progress);
-        }
-        progress.colour = now;
-        betweenPasses(step, order, motif, progress);
-        impress(step, pass, footprint, progress);
-        if (waiting.stops(step)) {
-          return;
-        }
-      }
-    }
-  }
-
-  private void byStation(Step.Print step, Pass pass, Progress progress) {
-    List<Motif> order = order(step, pass);
-    for (Motif motif : order) {
-      boolean first = true;
-      betweenPasses(step, order, motif, progress);
-      for (Footprint footprint : motif.colours()) {
-        if (!first) {
-          letDry(step, progress);
-        }
-        first = false;
-        impress(step, pass, footprint, progress);
-        if (waiting.stops(step)) {
-          return;
-        }
-      }
+  private void washBefore(Step.Print step, Footprint frame, List<Footprint> left) {
+    String screen = frame.screen().name();
+    if (!left.isEmpty() && !left.get(0).screen().name().equals(screen)) {
+      impressing.shop().screens().wash(step, screen);
     }
   }
 
@@ -139,30 +152,33 @@ final class Printing {
     return step.everyOther() ? Sets.everyOther(motifs) : new ArrayList<>(motifs);
   }
 
-  /** Before the first of the placements 2, 4, 6 …. */
-  private void betweenPasses(Step.Print step, List<Motif> order, Motif next, Progress progress) {
-    if (step.everyOther() && order.size() > 1 && next == order.get((order.size() + 1) / 2)) {
-      waiting.until(step, step.dryBetweenPasses(), "dry between passes");
-      progress.passes++;
-    }
-  }
-
-  private void letDry(Step.Print step, Progress progress) {
-    waiting.until(step, step.dryBetweenColours(), "dry between colours");
-    progress.waits++;
-  }
-
-  private void impress(Step.Print step, Pass pass, Footprint footprint, Progress progress) {
-    if (!waiting.stops(step)) {
-      impressing.alone(step, pass.set().number(), footprint, progress);
-    }
-  }
-
   /** How far a print step has come. */
   static final class Progress {
-    Design.Separation colour;
-    int waits;
+    final Map<String, Long> ended = new HashMap<>();
+    final List<String> named;
+    List<Printed> maybeWet = new ArrayList<>();
+    int looked;
+    int blown;
     int impressions;
     int passes;
+    private Jobs jobs;
+
+    /**
+     * @param first how many impressions there were before the step
+     * @param named who is named for it besides the first
+     */
+    Progress(int first, List<String> named) {
+      this.named = named;
+      this.looked = first;
+      this.blown = first;
+    }
+
+    /** What several people have printed of the step. */
+    Jobs jobs(Tube tube) {
+      if (jobs == null) {
+        jobs = new Jobs(tube);
+      }
+      return jobs;
+    }
   }
 }

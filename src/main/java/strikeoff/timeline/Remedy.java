@@ -3,11 +3,13 @@ package strikeoff.timeline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
 import strikeoff.units.Span;
 
@@ -19,28 +21,58 @@ import strikeoff.units.Span;
  * @param minutes the whole value to write, not what is added; for printing every other one the time
  *     to dry between its two passes, which may be 0
  * @param air what moves the air in that wait as the plan has it; empty for the room's own
+ * @param state that the films must have reached then
+ * @param alone who prints then, of several who would print side by side; else empty
  */
-public record Remedy(How how, int step, long minutes, Optional<Draught> air) {
+public record Remedy(
+    How how, int step, long minutes, Optional<Draught> air, Dryness state, Optional<String> alone) {
+
+  /** Till a frame may be laid on them. */
+  Remedy(How how, int step, long minutes, Optional<Draught> air) {
+    this(how, step, minutes, air, Dryness.FRAME_SAFE);
+  }
+
+  /** By whoever prints there. */
+  Remedy(How how, int step, long minutes, Optional<Draught> air, Dryness state) {
+    this(how, step, minutes, air, state, Optional.empty());
+  }
+
+  /** Every other one first, by one person, with no wait yet between the two passes. */
+  static Remedy everyOther(Step.Print print) {
+    return new Remedy(
+        How.EVERY_OTHER,
+        print.number(),
+        0,
+        print.dryBetweenPasses().air(),
+        Dryness.FRAME_SAFE,
+        print.also().isEmpty() ? Optional.empty() : print.by());
+  }
 
   /** A month, in minutes. */
-  private static final long MOST_WORTH_SAYING = 30L * 24 * 60;
+  static final long MOST_WORTH_SAYING = 30L * 24 * 60;
 
   /** Places of a plan where a wait can be written. */
   public enum How {
-    DRY_BETWEEN_COLOURS,
-    DRY_BETWEEN_PASSES,
-    PAUSE,
-    BEFORE_MOVING,
-    DRY_STEP,
-    EVERY_OTHER
+    DRY_BETWEEN_COLOURS("dry between colours"),
+    DRY_BETWEEN_PASSES("dry between passes"),
+    PAUSE("pause"),
+    BEFORE_MOVING("before moving"),
+    /** A step of its own. */
+    DRY_STEP("dry"),
+    /** Two passes instead of one, and the wait between them. */
+    EVERY_OTHER("dry between passes");
+
+    private final String key;
+
+    How(String key) {
+      this.key = key;
+    }
   }
 
   /** In the air that the plan has in that place. */
   static Remedy in(PrintPlan plan, How how, int step, long minutes) {
-    return plan.run().stream()
-        .filter(s -> s.number() == step && s instanceof Step.Print)
-        .findFirst()
-        .map(s -> new Remedy(how, step, minutes, written(how, (Step.Print) s).air()))
+    return plan.print(step)
+        .map(print -> new Remedy(how, step, minutes, written(how, print).air()))
         .orElseGet(() -> new Remedy(how, step, minutes, Optional.empty()));
   }
 
@@ -55,50 +87,72 @@ public record Remedy(How how, int step, long minutes, Optional<Draught> air) {
     };
   }
 
+  /** The same as edits of the plan: the minutes first, then waiting until the films are felt. */
+  public List<List<Edit>> edits() {
+    return canBeFelt() ? List.of(edits(waitText()), edits(felt())) : List.of(edits(waitText()));
+  }
+
+  private List<Edit> edits(String wait) {
+    PlanPath at = new PlanPath("run").item(step - 1);
+    if (how == How.DRY_STEP) {
+      return List.of(new Edit.Insert(at, how.key + ": " + wait));
+    }
+    Edit written = new Edit.Write(at.key(how.key), wait);
+    if (how != How.EVERY_OTHER) {
+      return List.of(written);
+    }
+    List<Edit> passes = new ArrayList<>();
+    alone.ifPresent(name -> passes.add(new Edit.Write(at.key("by"), WashStep.written(name))));
+    passes.add(new Edit.Write(at.key("every other"), "yes"));
+    if (minutes > 0) {
+      passes.add(written);
+    }
+    return passes;
+  }
+
   /** What to write, and where. */
   public String text() {
-    return switch (how) {
-      case DRY_BETWEEN_COLOURS -> "`dry between colours: " + inMinutes() + "` in step " + step;
-      case DRY_BETWEEN_PASSES -> "`dry between passes: " + inMinutes() + "` in step " + step;
-      case PAUSE -> "`pause: " + minutes + " min` in step " + step;
-      case BEFORE_MOVING -> "`before moving: " + inMinutes() + "` in step " + step;
-      case DRY_STEP -> "a step `- dry: " + minutes + " min` before step " + step;
-      case EVERY_OTHER ->
-          "`every other: yes`"
-              + (minutes > 0 ? " and `dry between passes: " + inMinutes() + "`" : "")
-              + " in step "
-              + step;
-    };
+    if (how != How.EVERY_OTHER) {
+      return placed(waitText());
+    }
+    String by = alone.map(name -> "`by: " + WashStep.written(name) + "`").orElse("");
+    return minutes > 0
+        ? by + (by.isEmpty() ? "" : ", ") + "`every other: yes` and " + placed(waitText())
+        : by + (by.isEmpty() ? "" : " and ") + "`every other: yes` in step " + step;
   }
 
-  /** Whole minutes, however many, so that figures of one finding can be compared. */
-  private String inMinutes() {
-    String time = minutes + " min";
-    return air.map(a -> "{for: " + time + ", air: " + a.text() + "}").orElse(time);
+  /** The same until the films are felt to be safe; empty where only minutes can stand. */
+  Optional<String> untilFelt() {
+    return canBeFelt() ? Optional.of(placed(felt())) : Optional.empty();
   }
 
-  /** What clears slow drying too, to be said after what clears the likely one; may be empty. */
-  String andFor(Remedy surely) {
-    return surely.minutes() > minutes && surely.minutes() <= MOST_WORTH_SAYING
-        ? "; with " + surely.minutes() + " min slow drying is clear too"
-        : "";
+  private boolean canBeFelt() {
+    return how != How.PAUSE && how != How.EVERY_OTHER;
   }
 
-  /** How much too early something is done to a film for which quick drying would do. */
-  static String inDoubt(Span shortBest, Span shortMost) {
-    return shortBest.seconds() > 0
-        ? "most likely that is "
-            + shortBest.text()
-            + " too early, in slow drying "
-            + shortMost.text()
-            + "; if the film dries quickly it is safe by then"
-        : "in slow drying that is "
-            + shortMost.text()
-            + " too early; most likely it is dry by then";
+  private String placed(String wait) {
+    String line = how.key + ": " + wait;
+    return how == How.DRY_STEP
+        ? "a step `- " + line + "` before step " + step
+        : "`" + line + "` in step " + step;
+  }
+
+  /** The wait as a plan would have it. */
+  private String waitText() {
+    return air.map(a -> "{for: " + time() + ", air: " + a.text() + "}").orElse(time());
+  }
+
+  /** How long it is, as people say it. */
+  String time() {
+    return new Span(minutes).toTheMinute();
+  }
+
+  private String felt() {
+    return new Wait(new Until.State(state), air).text();
   }
 
   Remedy longer(long more) {
-    return new Remedy(how, step, minutes + more, air);
+    return new Remedy(how, step, minutes + more, air, state, alone);
   }
 
   /** The plan with it; steps keep their numbers, so that runs can be compared. */
@@ -114,7 +168,7 @@ public record Remedy(How how, int step, long minutes, Optional<Draught> air) {
         run.add(each instanceof Step.Print print ? changed(print) : each);
       }
     }
-    return with(plan, run);
+    return plan.with(run);
   }
 
   private static final PlanPath PUT_IN = new PlanPath("run");
@@ -134,34 +188,13 @@ public record Remedy(How how, int step, long minutes, Optional<Draught> air) {
         how == How.PAUSE ? new Span(minutes) : p.pause(),
         how == How.DRY_BETWEEN_COLOURS ? drying() : p.dryBetweenColours(),
         how == How.BEFORE_MOVING ? drying() : p.beforeMoving(),
-        p.by(),
-        p.also(),
+        alone.or(p::by),
+        alone.isPresent() ? List.of() : p.also(),
         p.washes(),
         how == How.DRY_BETWEEN_PASSES || how == How.EVERY_OTHER && minutes > 0
             ? drying()
             : p.dryBetweenPasses(),
+        p.washBetweenColours(),
         p.path());
-  }
-
-  private static PrintPlan with(PrintPlan p, List<Step> run) {
-    return new PrintPlan(
-        p.title(),
-        p.notes(),
-        p.cloth(),
-        p.seams(),
-        p.table(),
-        p.room(),
-        p.crew(),
-        p.hours(),
-        p.handling(),
-        p.equipment(),
-        p.screens(),
-        p.pastes(),
-        p.designs(),
-        p.arrangements(),
-        run,
-        p.protection(),
-        p.acceptances(),
-        p.assumptions());
   }
 }

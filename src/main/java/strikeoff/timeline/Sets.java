@@ -3,16 +3,13 @@ package strikeoff.timeline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
+import strikeoff.plan.GivenUp;
 
 /** Splits placements into sets: what the table shows at once. */
 final class Sets {
-
-  /** Rounding of lengths in mm. */
-  static final double ROUNDING = 1e-6;
 
   /** Along the cloth from its start, then across. */
   static final Comparator<Placement> ALONG =
@@ -27,17 +24,29 @@ final class Sets {
    * A placement with what is printed at it in one step.
    *
    * @param colours its footprints in the order of printing, never empty
+   * @param frames what its frames cover together; not to be changed
    */
-  record Motif(Placement placement, List<Footprint> colours) {
+  record Motif(Placement placement, List<Footprint> colours, Envelope frames) {
     Motif {
       colours = List.copyOf(colours);
+    }
+
+    Motif(Placement placement, List<Footprint> colours) {
+      this(placement, colours, new Envelope());
+      colours.forEach(colour -> frames.expandToInclude(colour.frame().getEnvelopeInternal()));
+    }
+
+    /** What one sees of it on the cloth. */
+    Envelope lies() {
+      return placement.outline().getEnvelopeInternal();
     }
   }
 
   /**
    * Motifs that are printed before the cloth moves on.
    *
-   * @param from lower end of their frames along the cloth, mm
+   * @param from lower end of their frames and loose boards along the cloth, mm; with fixed boards
+   *     what lies at the table's start
    * @param to upper end
    */
   record PrintSet(int number, List<Motif> motifs, double from, double to) {
@@ -47,36 +56,40 @@ final class Sets {
   }
 
   /**
-   * Along the cloth from its start, as many as fit: at most as many as there are stations of those
-   * that stand on them, and all frames within one table length. A frame longer than the table makes
-   * a set alone; that is another finding.
+   * Along the cloth from its start, as many as lie on the table without the cloth being moved:
+   * those that take a board each on one of its own, and all frames within one table length. What no
+   * board can lie under, since one lies there already or fixed ones stand elsewhere, is left for a
+   * later set. A frame longer than table or board makes a set alone; that is another finding.
    */
-  static List<PrintSet> split(
-      List<Motif> motifs, double tableLength, int stations, Predicate<Motif> onStation) {
-    List<Motif> sorted = new ArrayList<>(motifs);
-    sorted.sort(Comparator.comparing(Motif::placement, ALONG));
+  static List<PrintSet> split(List<Motif> motifs, Boards boards) {
+    List<Motif> left = new ArrayList<>(motifs);
+    left.sort(Comparator.comparing(Motif::placement, ALONG));
     List<PrintSet> sets = new ArrayList<>();
-    List<Motif> open = new ArrayList<>();
-    Envelope covered = new Envelope();
-    int taken = 0;
-    for (Motif motif : sorted) {
-      Envelope frames = frames(motif);
-      Envelope together = new Envelope(covered);
-      together.expandToInclude(frames);
-      if (!open.isEmpty()
-          && ((taken >= stations && onStation.test(motif))
-              || together.getWidth() > tableLength + ROUNDING)) {
-        sets.add(new PrintSet(sets.size() + 1, open, covered.getMinX(), covered.getMaxX()));
-        open = new ArrayList<>();
-        taken = 0;
-        together = frames;
+    while (!left.isEmpty()) {
+      GivenUp.ifAsked();
+      double start = boards.fixed() ? FixedRow.start(left, boards) : Double.NaN;
+      Filling filling = new Filling(boards, start);
+      List<Motif> set = new ArrayList<>();
+      List<Motif> later = new ArrayList<>();
+      boolean full = false;
+      for (Motif motif : left) {
+        Filling.Room room = full ? Filling.Room.FULL : filling.add(motif);
+        full = room == Filling.Room.FULL;
+        (room == Filling.Room.TAKEN ? set : later).add(motif);
       }
-      open.add(motif);
-      taken += onStation.test(motif) ? 1 : 0;
-      covered = together;
-    }
-    if (!open.isEmpty()) {
-      sets.add(new PrintSet(sets.size() + 1, open, covered.getMinX(), covered.getMaxX()));
+      if (set.isEmpty()) {
+        Motif alone = later.remove(0);
+        sets.add(
+            new PrintSet(
+                sets.size() + 1,
+                List.of(alone),
+                alone.frames().getMinX(),
+                alone.frames().getMaxX()));
+      } else {
+        double from = boards.fixed() ? start : filling.covered().getMinX();
+        sets.add(new PrintSet(sets.size() + 1, set, from, filling.covered().getMaxX()));
+      }
+      left = later;
     }
     return sets;
   }
@@ -90,13 +103,5 @@ final class Sets {
       }
     }
     return result;
-  }
-
-  private static Envelope frames(Motif motif) {
-    Envelope all = new Envelope();
-    for (Footprint footprint : motif.colours()) {
-      all.expandToInclude(footprint.frame().getEnvelopeInternal());
-    }
-    return all;
   }
 }

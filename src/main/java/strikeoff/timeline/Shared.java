@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import strikeoff.plan.Equipment;
+import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
 /**
@@ -37,6 +38,11 @@ final class Shared {
     pieces.put(kind, all);
   }
 
+  /** Leaves all but so many pieces of a kind alone. */
+  void use(Resource.Kind kind, int count) {
+    pieces.computeIfPresent(kind, (k, all) -> all.subList(0, Math.min(count, all.size())));
+  }
+
   /**
    * What is asked for though the room has none of it, with the numbers of the steps that ask. The
    * run goes on as if there were one.
@@ -52,7 +58,26 @@ final class Shared {
    * @param others whom and what it holds as well
    */
   Task book(Entry entry, List<Resource> others, Resource.Kind kind, long seconds) {
-    long ready = book.start(others);
+    return book(entry, others, kind, seconds, Long.MIN_VALUE, HeldUp.NOBODY);
+  }
+
+  /**
+   * The same, not before a second.
+   *
+   * @param after the task that ended then, by its index
+   */
+  Task book(
+      Entry entry,
+      List<Resource> others,
+      Resource.Kind kind,
+      long seconds,
+      long notBefore,
+      int after) {
+    long free = book.start(others);
+    long ready = Math.max(free, notBefore);
+    if (ready > free) {
+      book.heldUp().byTask(after);
+    }
     Resource piece = next(kind, ready, entry.step());
     if (book.freeAt(piece) > ready) {
       Entry queue = entry.queue(piece, waitsFor(kind));
@@ -61,7 +86,12 @@ final class Shared {
     }
     List<Resource> held = new ArrayList<>(others);
     held.add(piece);
-    return book.add(entry.piece(piece), held, seconds);
+    return book.add(entry.piece(piece), held, Math.max(book.start(held), notBefore), seconds);
+  }
+
+  /** When a piece is there for somebody who is ready for it. */
+  long readyAt(Resource.Kind kind, long ready, Step step) {
+    return Math.max(ready, book.freeAt(next(kind, ready, step.number())));
   }
 
   /** A piece that is in use beside other work, without a task of its own. */
@@ -78,21 +108,26 @@ final class Shared {
     return beside;
   }
 
-  /** The first piece that is free at a second; if none is, the one that is free first. */
+  /**
+   * Of the pieces that are free at a second the one that was used last, so that the others stay
+   * free for those who come sooner; if none is free, the one that is free first.
+   */
   Resource next(Resource.Kind kind, long ready, int step) {
     List<Resource> all = pieces.get(kind);
     if (all.isEmpty()) {
       missing.computeIfAbsent(kind, k -> new LinkedHashSet<>()).add(step);
       return Resource.piece(kind, 1, 1);
     }
-    Resource first = all.get(0);
+    Resource best = all.get(0);
     for (Resource piece : all) {
-      if (book.freeAt(piece) <= ready) {
-        return piece;
-      }
-      first = book.freeAt(piece) < book.freeAt(first) ? piece : first;
+      long free = book.freeAt(piece);
+      boolean better =
+          book.freeAt(best) > ready
+              ? free < book.freeAt(best)
+              : free <= ready && free > book.freeAt(best);
+      best = better ? piece : best;
     }
-    return first;
+    return best;
   }
 
   /** The cause of a wait, in the words of charts and tables. */

@@ -9,12 +9,14 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import strikeoff.layout.Placement;
-import strikeoff.plan.Arrangement;
+import strikeoff.layout.Tube;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 
 /** On which station of the table each impression stands. */
 public final class Stations {
+
+  private static final Tube FLAT = new Tube(false, 1);
 
   private Stations() {}
 
@@ -34,7 +36,9 @@ public final class Stations {
             .map(Step::number)
             .collect(Collectors.toSet());
     List<Impression> standing =
-        impressions.stream().filter(i -> stands(plan.arrangements().get(arrangement(i)))).toList();
+        impressions.stream()
+            .filter(i -> plan.arrangements().get(arrangement(i)).takesBoard())
+            .toList();
     Map<List<Object>, Set<Placement>> sets = new LinkedHashMap<>();
     for (Impression impression : standing) {
       sets.computeIfAbsent(set(impression, together), k -> new TreeSet<>(Sets.ALONG))
@@ -43,9 +47,7 @@ public final class Stations {
     Map<List<Object>, Map<Integer, Integer>> places = new LinkedHashMap<>();
     sets.forEach(
         (set, placements) -> {
-          Map<Integer, Integer> numbers = new LinkedHashMap<>();
-          placements.forEach(p -> numbers.put(p.id(), numbers.size() + 1));
-          places.put(set, numbers);
+          places.put(set, numbers(placements));
         });
     for (Impression impression : standing) {
       int station =
@@ -55,11 +57,22 @@ public final class Stations {
     return byStation;
   }
 
-  /**
-   * Series and single placements stand on stations; borders, fills and the anchored go anywhere.
-   */
-  static boolean stands(Arrangement placed) {
-    return placed instanceof Arrangement.Series || placed instanceof Arrangement.Placed;
+  /** Along the cloth; what is printed over another stands on the same station. */
+  private static Map<Integer, Integer> numbers(Set<Placement> placements) {
+    Map<Integer, Integer> numbers = new LinkedHashMap<>();
+    List<Placement> firsts = new ArrayList<>();
+    for (Placement placement : placements) {
+      int under = 0;
+      while (under < firsts.size()
+          && !FLAT.overlaps(firsts.get(under).outline(), placement.outline())) {
+        under++;
+      }
+      if (under == firsts.size()) {
+        firsts.add(placement);
+      }
+      numbers.put(placement.id(), under + 1);
+    }
+    return numbers;
   }
 
   /** Arrangements of a step number their sets apart, unless it works set by set. */

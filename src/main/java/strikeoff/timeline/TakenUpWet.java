@@ -2,31 +2,27 @@ package strikeoff.timeline;
 
 import java.util.List;
 import java.util.Optional;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
-import strikeoff.units.Span;
+import strikeoff.plan.Uncertain;
+import strikeoff.units.Chance;
 
 /**
  * The cloth moves on, or leaves the table, while films on it are not safe for that.
  *
  * @param kind what is done with it: moved on, sewn, put in a bath …
  * @param done the same in words
- * @param certain true if the whole range of drying is too long, false if a part of it would do
- * @param films how many films are surely not safe, or not surely safe if none is certain, at the
- *     worst time if the step does it several times
+ * @param chance on how many days the film that dries last is not safe by then
+ * @param films how many films are not surely safe, at the worst time if the step does it several
+ *     times
  * @param occasions how often the step does it too early
  * @param state lift-safe or fix-safe
- * @param shortLeast how much too early even by the fastest credible drying; not above zero if that
- *     would do
- * @param shortBest the same by the most likely drying time
- * @param shortMost the same by the slowest credible drying
+ * @param early how much too early the last film is
  * @param example the film that dries last, {@code herons 3, ink through heron key}
  * @param at when the cloth is taken up
- * @param safeAt earliest minute at which it could be
- * @param surelySafeAt the same by the slowest credible drying
- * @param remedy the least wait in whole minutes that clears it by the most likely drying time;
- *     where that would do already, the one that clears slow drying
- * @param surely the least wait that clears slow drying too
+ * @param safeAt earliest minute at which it could be, on an ordinary day
+ * @param surelySafeAt the same in slow drying
+ * @param ordinary the least wait in whole minutes that clears it on an ordinary day
+ * @param remedy the least wait that clears slow drying too; that of an ordinary day where none does
  * @param finish when the run then ends; empty if that was not tried
  * @param orUntil the wait that needs no figures, and where
  */
@@ -35,26 +31,24 @@ public record TakenUpWet(
     String done,
     int step,
     String title,
-    boolean certain,
+    Chance chance,
     int films,
     int occasions,
     String state,
-    Span shortLeast,
-    Span shortBest,
-    Span shortMost,
+    TooEarly early,
     String example,
     boolean paint,
     Moment at,
     Moment safeAt,
     Moment surelySafeAt,
+    Remedy ordinary,
     Remedy remedy,
-    Remedy surely,
     Optional<Moment> finish,
     String orUntil,
     PlanPath path,
     List<Related> related,
     List<String> marks)
-    implements Evidence {
+    implements Uncertain {
 
   public TakenUpWet {
     related = List.copyOf(related);
@@ -65,21 +59,18 @@ public record TakenUpWet(
   public String write() {
     return remedy.text()
         + finish.map(f -> " (the run then ends " + f.text() + ")").orElse("")
-        + remedy.andFor(surely);
+        + (ordinary.minutes() < remedy.minutes()
+            ? "; on an ordinary day " + ordinary.time() + " will do"
+            : "");
   }
 
   Remedy remedy(boolean slowToo) {
-    return slowToo ? surely : remedy;
+    return slowToo ? remedy : ordinary;
   }
 
-  /** True if the most likely drying time is too long. */
+  /** True if it is more likely too wet than not. */
   public boolean likely() {
-    return shortBest.seconds() > 0;
-  }
-
-  /** How much too early, where a part of the range would do. */
-  public String inDoubt() {
-    return Remedy.inDoubt(shortBest, shortMost);
+    return early.ordinary().seconds() > 0;
   }
 
   /** {@code 5 films are}, or {@code 1 film is}. */
@@ -97,8 +88,13 @@ public record TakenUpWet(
     return kind == Task.Kind.SEW;
   }
 
-  /** True if it is put to fixing by bath, batch or steam. */
+  /** True if it is put to fixing by bath or steam. */
   public boolean fixed() {
     return kind == Task.Kind.FIX;
+  }
+
+  /** True if paint is set by heat. */
+  public boolean heated() {
+    return kind == Task.Kind.HEAT_SET;
   }
 }

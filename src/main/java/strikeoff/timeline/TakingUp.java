@@ -16,6 +16,7 @@ import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
 import strikeoff.timeline.OnTable.Taken;
+import strikeoff.units.Chance;
 
 /** Finds where the cloth is taken up too wet, each step told once by its worst occasion. */
 final class TakingUp {
@@ -23,9 +24,9 @@ final class TakingUp {
   private static final int MOST_MARKS = 40;
 
   private static final Comparator<Reached> SLOWEST_LAST =
-      Comparator.comparing(Reached::earliest)
-          .thenComparing(Reached::best)
-          .thenComparing(Reached::latest);
+      Comparator.comparing(Reached::best)
+          .thenComparing(Reached::latest)
+          .thenComparing(Reached::earliest);
 
   private TakingUp() {}
 
@@ -41,44 +42,70 @@ final class TakingUp {
       for (; seen < taken.filmsBefore(); seen++) {
         wet.add(day.impressions().get(seen));
       }
-      Moment now = new Moment(taken.second());
-      wet.removeIf(i -> i.film().fixSafe().latest().compareTo(now) <= 0);
-      Occasion occasion = Occasion.of(day, taken, wet);
-      if (occasion != null) {
-        occasions.merge(taken.step().number(), 1, Integer::sum);
-        worst.merge(taken.step().number(), occasion, Occasion::worse);
+      Optional<Dryness> needed = taken.step().needs();
+      if (needed.isPresent()) {
+        Moment now = new Moment(taken.second());
+        wet.removeIf(i -> i.film().fixSafe().latest().compareTo(now) <= 0);
+        List<Impression> concerned = wet.stream().filter(i -> concerns(taken, i)).toList();
+        Occasion occasion = Occasion.of(day, taken, needed.get(), concerned);
+        if (occasion != null) {
+          occasions.merge(taken.step().number(), 1, Integer::sum);
+          worst.merge(taken.step().number(), occasion, Occasion::worse);
+        }
       }
+      wet.removeIf(i -> ends(taken, i));
     }
     List<TakenUpWet> all = new ArrayList<>();
     worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), finish)));
     return all;
   }
 
+  /** Fixing asks for its own medium alone; what water does to paint is told elsewhere. */
+  private static boolean concerns(Taken taken, Impression film) {
+    Medium medium = film.footprint().paste().medium();
+    return switch (taken.kind()) {
+      case FIX -> medium == Medium.DYE;
+      case HEAT_SET -> medium == Medium.PAINT;
+      default -> true;
+    };
+  }
+
+  /** What was fixed or lay in water is no film any more that dries as it was printed. */
+  private static boolean ends(Taken taken, Impression film) {
+    return switch (taken.kind()) {
+      case FIX, HEAT_SET -> concerns(taken, film);
+      case RINSE, WASH -> true;
+      default -> false;
+    };
+  }
+
   /**
+   * @param needed how dry it must be
    * @param printed when the last film before it was lifted
-   * @param wet films that are surely not safe; if there are none, those that are not surely safe
+   * @param wet films that are not surely safe
    * @param slowest the one that dries last
    * @param safe when that would be safe if it were waited for
    */
   private record Occasion(
-      Taken taken, Moment printed, List<Impression> wet, Impression slowest, Reached safe) {
+      Taken taken,
+      Dryness needed,
+      Moment printed,
+      List<Impression> wet,
+      Impression slowest,
+      Reached safe) {
 
-    static Occasion of(Timeline.Day day, Taken taken, List<Impression> all) {
+    static Occasion of(Timeline.Day day, Taken taken, Dryness needed, List<Impression> all) {
       Moment now = new Moment(taken.second());
       List<Impression> wet = new ArrayList<>();
-      List<Impression> surelyWet = new ArrayList<>();
       Impression slowest = null;
       Reached last = null;
       for (Impression film : all) {
-        if (inTheRun(taken, film).latest().compareTo(now) <= 0) {
+        if (film.film().in(needed).latest().compareTo(now) <= 0) {
           continue;
         }
-        Reached safe = ifLeft(day, taken, film);
+        Reached safe = ifLeft(day, taken, needed, film);
         if (!safe.never()) {
           wet.add(film);
-          if (safe.earliest().compareTo(now) > 0) {
-            surelyWet.add(film);
-          }
           if (last == null || SLOWEST_LAST.compare(safe, last) > 0) {
             slowest = film;
             last = safe;
@@ -89,46 +116,39 @@ final class TakingUp {
           ? null
           : new Occasion(
               taken,
+              needed,
               day.impressions().get(taken.filmsBefore() - 1).lifted(),
-              surelyWet.isEmpty() ? wet : surelyWet,
+              wet,
               slowest,
               last);
     }
 
-    private Reached missing() {
-      return new Reached(
-          new Moment(safe.earliest().seconds() - taken.second()),
-          new Moment(safe.best().seconds() - taken.second()),
-          new Moment(safe.latest().seconds() - taken.second()));
+    private double missing() {
+      return safe.best().seconds() - taken.second();
+    }
+
+    Chance chance() {
+      return safe.chanceAfter(new Moment(taken.second()));
     }
 
     Occasion worse(Occasion other) {
-      return SLOWEST_LAST.compare(other.missing(), missing()) > 0 ? other : this;
+      int more = other.chance().compareTo(chance());
+      return more > 0 || more == 0 && other.missing() > missing() ? other : this;
     }
   }
 
   /** When a film would be safe if the cloth lay on, in the air of the wait that is missing. */
-  private static Reached ifLeft(Timeline.Day day, Taken taken, Impression film) {
+  private static Reached ifLeft(Timeline.Day day, Taken taken, Dryness needed, Impression film) {
     return day.run()
         .cloth()
         .ifLeft(
-            state(taken),
+            needed,
             day.run().printed().get(film.id()),
-            inTheRun(taken, film),
+            film.film().in(needed),
             taken.second(),
             taken.step() instanceof Step.Print print
                 ? print.beforeMoving().air()
                 : Optional.empty());
-  }
-
-  private static Reached inTheRun(Taken taken, Impression film) {
-    return state(taken) == Dryness.LIFT_SAFE ? film.film().liftSafe() : film.film().fixSafe();
-  }
-
-  private static Dryness state(Taken taken) {
-    return taken.kind() == Task.Kind.MOVE || taken.kind() == Task.Kind.SEW
-        ? Dryness.LIFT_SAFE
-        : Dryness.FIX_SAFE;
   }
 
   private static TakenUpWet tell(
@@ -137,29 +157,29 @@ final class TakingUp {
     Impression slowest = occasion.slowest();
     Reached safe = occasion.safe();
     Moment now = new Moment(taken.second());
-    Remedy surely = remedy(occasion, safe.latest());
-    Remedy remedy = safe.best().compareTo(now) > 0 ? remedy(occasion, safe.best()) : surely;
+    boolean ever = safe.latest().compareTo(Reached.NEVER) < 0;
+    Remedy ordinary =
+        remedy(occasion, safe.best().compareTo(now) > 0 || !ever ? safe.best() : safe.latest());
+    Remedy remedy = ever ? remedy(occasion, safe.latest()) : ordinary;
     return new TakenUpWet(
         taken.kind(),
         done(taken.kind()),
         taken.step().number(),
         taken.step().title(),
-        safe.earliest().compareTo(now) > 0,
+        occasion.chance(),
         occasion.wet().size(),
         times,
-        state(taken).text(),
-        safe.earliest().since(now),
-        safe.best().since(now),
-        safe.latest().since(now),
+        occasion.needed().text(),
+        TooEarly.of(safe, now),
         slowest.footprint().placement().name() + ", " + Causes.colour(slowest),
         slowest.footprint().paste().medium() == Medium.PAINT,
         now,
         safe.best(),
         safe.latest(),
+        ordinary,
         remedy,
-        surely,
         finish.apply(remedy),
-        until(taken),
+        remedy.untilFelt().orElseThrow(),
         taken.step().path(),
         List.of(new Related("the film", slowest.path())),
         marks(occasion.wet()));
@@ -171,25 +191,17 @@ final class TakingUp {
     long minutes = (long) safe.since(idle).wholeMinutesUp().minutes();
     if (taken.step() instanceof Step.Print print) {
       Wait present = print.beforeMoving();
-      // A wait until some state is replaced by one in minutes, which begins when that one began.
-      double waited =
-          present.until() instanceof Until.Time time
-              ? time.span().minutes()
-              : idle.since(occasion.printed()).minutes();
-      long whole = minutes + (long) Math.ceil(waited);
-      return new Remedy(Remedy.How.BEFORE_MOVING, print.number(), whole, present.air());
+      // In still air the wait counts from the last lift, in moved air from when the air moves.
+      boolean blown = present.air().isPresent() && present.until() instanceof Until.Time;
+      long whole =
+          blown
+              ? minutes + (long) Math.ceil(((Until.Time) present.until()).span().minutes())
+              : (long) safe.since(occasion.printed()).wholeMinutesUp().minutes();
+      return new Remedy(
+          Remedy.How.BEFORE_MOVING, print.number(), whole, present.air(), occasion.needed());
     }
-    return new Remedy(Remedy.How.DRY_STEP, taken.step().number(), minutes, Optional.empty());
-  }
-
-  private static String until(Taken taken) {
-    int step = taken.step().number();
-    return taken.step() instanceof Step.Print print
-        ? "`before moving: "
-            + new Wait(new Until.State(Dryness.LIFT_SAFE), print.beforeMoving().air()).text()
-            + "` in step "
-            + step
-        : "a step `- dry: until " + state(taken).text() + "` before step " + step;
+    return new Remedy(
+        Remedy.How.DRY_STEP, taken.step().number(), minutes, Optional.empty(), occasion.needed());
   }
 
   private static String done(Task.Kind kind) {

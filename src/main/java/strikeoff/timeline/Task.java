@@ -3,7 +3,6 @@ package strikeoff.timeline;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import strikeoff.plan.PlanPath;
 
 /**
@@ -36,12 +35,37 @@ public record Task(
 
   /** Everybody whose hands it takes, or who stands waiting. */
   public List<String> people() {
-    return Stream.of(person, helper).flatMap(Optional::stream).toList();
+    if (person.isEmpty()) {
+      return helper.map(List::of).orElse(List.of());
+    }
+    return helper.map(other -> List.of(person.get(), other)).orElse(List.of(person.get()));
   }
 
   /** True if somebody works on it; false also for somebody who stands in a queue. */
   public boolean worked() {
     return person.isPresent() && kind != Kind.QUEUE;
+  }
+
+  /** True if the cloth waits, or lies batched, and nobody need stand by. */
+  public boolean waits() {
+    return kind == Kind.WAIT || kind == Kind.FIX && person.isEmpty();
+  }
+
+  /** The part of it between two moments; it must have one. */
+  Task within(Moment from, Moment to) {
+    return new Task(
+        step,
+        kind,
+        what,
+        start.later(from),
+        end.compareTo(to) < 0 ? end : to,
+        person,
+        helper,
+        screen,
+        piece,
+        set,
+        impression,
+        path);
   }
 
   /** What is done. */

@@ -1,7 +1,6 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +48,16 @@ public record Timeline(
    * Simulates the run of a plan as written: to the second, from the opening of day 1, in one pass.
    */
   public static Timeline of(PrintPlan plan, Layout layout, Policy policy) {
-    Day day = Day.of(plan, layout, policy);
+    return of(plan, layout, policy, Effort.USUAL);
+  }
+
+  /** The same with so much work at the most. */
+  public static Timeline of(PrintPlan plan, Layout layout, Policy policy, Effort effort) {
+    return of(plan, Beforehand.of(plan, layout, policy, effort));
+  }
+
+  static Timeline of(PrintPlan plan, Beforehand known) {
+    Day day = Day.of(plan, known);
     return new Timeline(
         day.tasks(),
         day.impressions(),
@@ -58,10 +66,11 @@ public record Timeline(
         day.finish(),
         day.use().handsOn(),
         day.use().waiting(),
-        evidence(day, plan, layout, policy));
+        evidence(day, plan, known));
   }
 
-  private static List<Evidence> evidence(Day day, PrintPlan plan, Layout layout, Policy policy) {
+  private static List<Evidence> evidence(Day day, PrintPlan plan, Beforehand known) {
+    Policy policy = known.policy();
     List<Evidence> evidence = new ArrayList<>();
     List<CannotStart> blocked = day.run().blocked();
     evidence.addAll(blocked);
@@ -70,12 +79,13 @@ public record Timeline(
       evidence.addAll(NeverDry.all(day, plan, policy));
     }
     evidence.addAll(MissingEquipment.all(day.run().missing(), plan));
-    evidence.addAll(UntriedAir.all(day, plan));
-    Trials trials = new Trials(plan, layout, policy);
+    evidence.addAll(UntriedAir.all(day, plan, policy));
+    Trials trials = new Trials(plan, known);
     int impressions = day.impressions().size();
     evidence.addAll(new WetContacts(day, trials).all());
     evidence.addAll(TakingUp.all(day, remedy -> trials.finish(remedy, impressions)));
-    evidence.addAll(Clearing.of(day, plan, layout, policy));
+    evidence.addAll(IdleHand.all(day, plan, trials));
+    evidence.addAll(Clearing.of(day, plan, known));
     double dye = policy.limit("drying/in-mesh-of-dye").amount();
     double paint = policy.limit("drying/in-mesh-of-paint").amount();
     evidence.addAll(IdleScreen.all(day, plan, m -> m == Medium.DYE ? dye : paint));
@@ -90,16 +100,33 @@ public record Timeline(
         LongStep.all(day, plan).stream().filter(s -> s.step() < byOne).toList();
     evidence.addAll(endless);
     // What comes after a step that fits into no day is simulated on days that will be others once
-    // it
-    // is split, so those are not told.
+    // it is split, so those are not told.
     int told = endless.stream().mapToInt(LongStep::step).min().orElse(byOne);
-    DayTooLong.all(day, plan).stream().filter(d -> d.step() < told).forEach(evidence::add);
+    DayTooLong.Trial trial =
+        (d, steps, late, days) -> trials.endsInTime(d, steps, late, days, impressions);
+    boolean tender =
+        plan.cloth().fibres().keySet().stream()
+            .map(policy::fibre)
+            .anyMatch(f -> !f.cellulose() && f.takesDye().fraction() > 0);
+    DayTooLong.all(day.tasks(), plan, tender, trial).stream()
+        .filter(d -> d.step() < told)
+        .forEach(evidence::add);
     evidence.addAll(LongestFrame.all(day, plan));
     evidence.addAll(SetOnTable.all(day, plan));
+    evidence.addAll(day.run().places());
+    evidence.addAll(FrameOverGap.all(day, plan));
     RunFigures figures = RunFigures.of(day, plan);
     evidence.add(figures);
     evidence.addAll(MostlyWaiting.of(day.use(), figures));
     return evidence;
+  }
+
+  /** Where the cloth lay, in order. */
+  public List<ClothLies> clothLies() {
+    return evidence.stream()
+        .filter(ClothLies.class::isInstance)
+        .map(ClothLies.class::cast)
+        .toList();
   }
 
   /** How many lays each screen makes, by name, in the order of first use. */
@@ -144,12 +171,24 @@ public record Timeline(
     }
 
     static Day of(PrintPlan plan, Layout layout, Policy policy) {
-      Simulation.Run run = Simulation.run(plan, layout, policy);
-      List<Task> tasks = new ArrayList<>(run.tasks());
-      tasks.sort(Comparator.comparingLong(t -> t.start().seconds()));
-      int most = (int) policy.limit("time/most-contacts").amount();
+      return of(plan, Beforehand.of(plan, layout, policy, Effort.USUAL));
+    }
+
+    /**
+     * @param known of a plan that differs in its run at most
+     */
+    static Day of(PrintPlan plan, Beforehand known) {
+      return of(Choices.soonest(plan, known, Optional.empty()), plan, known);
+    }
+
+    /** A run that was simulated, with its contacts. */
+    static Day of(Simulation.Run run, PrintPlan plan, Beforehand known) {
+      List<Task> tasks = run.tasksByStart();
       ContactFinder finder =
-          new ContactFinder(Tube.of(plan.cloth()), most, (one, other) -> safe(run, one, other));
+          new ContactFinder(
+              Tube.of(plan.cloth()),
+              known.effort().contacts(),
+              (one, other) -> safe(run, one, other));
       List<Impression> impressions = new ArrayList<>(run.printed().size());
       for (Printed p : run.printed()) {
         Impression impression =

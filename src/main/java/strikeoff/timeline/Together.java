@@ -1,11 +1,11 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
-import java.util.Deque;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import strikeoff.drying.DryingClock;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Tube;
@@ -13,15 +13,16 @@ import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
-import strikeoff.timeline.Passes.Pass;
+import strikeoff.timeline.Job.Start;
 import strikeoff.timeline.Printing.Progress;
+import strikeoff.timeline.Printing.Turn;
 
 /**
- * Several people print at once what lies on the table. Colour by colour each takes every so-manieth
- * colour and follows behind the one before; station by station each takes every so-manieth station.
- * Who is done with one arrangement runs ahead to the next. A colour is laid once the one before it
- * there, and what of earlier arrangements lies under its frame, has been let dry, when its screen
- * is free, and when nobody else's frame lies in the way. Whoever can begin first does. A fan
+ * Several people print at once what lies on the table. They go through the same impressions as one
+ * person would, in the same order: colour by colour, or station by station, the next turn is taken
+ * by whoever is free first. An impression waits for its own hands and screen, for the colour before
+ * it, for what lies under its frame to dry, and for frames in the way that come before it in that
+ * order; one person would wait for all of these too, so nobody who helps ever makes it later. A fan
  * between colours runs for as long as they print, since some film dries all the time.
  */
 final class Together {
@@ -29,17 +30,26 @@ final class Together {
   private final PrintPlan plan;
   private final Waiting waiting;
   private final Impressing impressing;
+  private final Workshop shop;
   private final Tube tube;
 
   Together(PrintPlan plan, Waiting waiting, Impressing impressing) {
     this.plan = plan;
     this.waiting = waiting;
     this.impressing = impressing;
+    this.shop = impressing.shop();
     this.tube = Tube.of(plan.cloth());
   }
 
   Tube tube() {
     return tube;
+  }
+
+  static List<String> people(Step.Print step) {
+    List<String> people = new ArrayList<>();
+    step.by().ifPresent(people::add);
+    people.addAll(step.also());
+    return people;
   }
 
   /**
@@ -48,7 +58,7 @@ final class Together {
    * apart.
    */
   boolean impossible(Step.Print step, List<Design> designs) {
-    List<String> people = Jobs.people(step);
+    List<String> people = people(step);
     boolean twice = impressing.anyNeedsTwo(designs);
     for (Design design : designs) {
       Map<String, Design.Separation> first = new LinkedHashMap<>();
@@ -74,125 +84,186 @@ final class Together {
     return twice;
   }
 
-  /** When a job can start, and what it waits for till then. */
-  private record Start(long second, String cause, int after) {}
-
-  /** Screens that hold another paste than the pass needs are washed out before anybody prints. */
-  boolean washesFirst(Pass pass) {
-    return footprints(pass)
-        .anyMatch(f -> impressing.shop().mustWash(f.screen().name(), f.paste().name()));
+  /** All that the table shows; where a screen holds another paste, all stop until it is washed. */
+  void print(Step.Print step, List<Turn> turns, Progress progress) {
+    int next = 0;
+    while (next < turns.size() && !waiting.stops(step)) {
+      turns
+          .get(next)
+          .frames()
+          .forEach(f -> shop.screens().exchange(step, screen(f), f.paste().name()));
+      Planned planned = new Planned(step, progress);
+      do {
+        planned.take(turns.get(next++));
+      } while (next < turns.size() && !planned.mustWash(turns.get(next)));
+      planned.book();
+    }
   }
 
-  private static Stream<Footprint> footprints(Pass pass) {
-    return pass.set().motifs().stream()
-        .flatMap(m -> m.colours().subList(pass.firstColour(), pass.endColour()).stream());
+  private static String screen(Footprint footprint) {
+    return footprint.screen().name();
   }
 
-  /** Passes that lie on the table together, each person going on to the next when free. */
-  void print(Step.Print step, List<Pass> passes, Jobs jobs, Progress progress) {
-    List<Printed> lying = new ArrayList<>();
-    Workshop shop = impressing.shop();
-    footprints(passes.get(0))
-        .forEach(f -> shop.exchange(step, shop.washer(step), f.screen().name(), f.paste().name()));
-    long begin = shop.clothFree();
-    step.dryBetweenColours().air().ifPresent(air -> impressing.cloth().blow(air, begin));
-    long busyUntil = begin;
-    while (true) {
-      Job next = null;
-      Start start = null;
-      for (Deque<Job> own : jobs.byPerson().values()) {
-        Job job = own.peek();
-        if (job != null && job.ready()) {
-          Start at = start(step, job, begin, lying, progress);
-          if (start == null || at.second() < start.second()) {
-            next = job;
-            start = at;
-          }
+  /** What is printed between two washings of screens: first planned in order, then booked. */
+  private final class Planned {
+
+    private final Step.Print step;
+    private final Progress progress;
+    private final long begin;
+    private final long lay = Workshop.seconds(plan.handling().lay());
+    private final List<Job> jobs = new ArrayList<>();
+    private final Map<String, Job> lastBy = new HashMap<>();
+    private final Map<String, Job> lastWith = new HashMap<>();
+    private final Map<String, Integer> prints = new HashMap<>();
+    private boolean neverDry;
+
+    Planned(Step.Print step, Progress progress) {
+      this.step = step;
+      this.progress = progress;
+      this.begin = shop.clothFree();
+      progress.jobs(tube).allDone();
+      step.dryBetweenColours().air().ifPresent(air -> impressing.cloth().blow(air, begin));
+    }
+
+    boolean mustWash(Turn turn) {
+      return turn.frames().stream()
+          .anyMatch(
+              f -> {
+                Job last = lastWith.get(screen(f));
+                String paste = f.paste().name();
+                return last == null
+                    ? shop.screens().mustWash(screen(f), paste)
+                    : !last.footprint().paste().name().equals(paste);
+              });
+    }
+
+    void take(Turn turn) {
+      String person = whoTakes(turn);
+      for (Footprint footprint : turn.frames()) {
+        if (neverDry) {
+          return;
+        }
+        Job job = job(turn.set(), footprint, person);
+        neverDry = job.start() >= DryingClock.NEVER;
+        if (!neverDry) {
+          jobs.add(job);
+          progress.jobs(tube).add(job);
+          prints.merge(person, 1, Integer::sum);
+          lastBy.put(person, job);
+          lastWith.put(screen(footprint), job);
         }
       }
-      if (next == null || waiting.stops(step)) {
-        break;
+    }
+
+    /**
+     * Whoever is free first; of several the one who has its screen in hand, else the one who has
+     * printed least. Whoever joins in then makes nobody later: there is never a later one to take.
+     */
+    private String whoTakes(Turn turn) {
+      Footprint first = turn.frames().get(0);
+      Job last = lastWith.get(screen(first));
+      return people(step).stream()
+          .min(
+              Comparator.comparingLong((String who) -> free(who).second())
+                  .thenComparing(who -> last == null || !last.person().equals(who))
+                  .thenComparingInt(who -> prints.getOrDefault(who, 0)))
+          .orElseThrow();
+    }
+
+    /** When somebody can begin another impression. */
+    private Start free(String person) {
+      Start start = new Start(begin, Task.PAUSE, null, HeldUp.NOBODY);
+      long pause = Workshop.seconds(step.pause());
+      Job last = lastBy.get(person);
+      if (last != null) {
+        return start.later(last.end() + pause, pause > 0 ? Task.PAUSE : isFree(person), last);
       }
-      if (start.second() >= DryingClock.NEVER) {
+      int task = shop.lastOf(Resource.person(person));
+      Long ended = progress.ended.get(person);
+      start = start.later(shop.freeAt(Resource.person(person)), isFree(person), task);
+      return ended == null ? start : start.later(ended + pause, Task.PAUSE, task);
+    }
+
+    private static String isFree(String person) {
+      return person + " is free";
+    }
+
+    private Job job(int set, Footprint footprint, String person) {
+      Start start = free(person);
+      Job last = lastWith.get(screen(footprint));
+      String isFree = "screen " + screen(footprint) + " is free";
+      Resource screen = Resource.screen(screen(footprint));
+      start =
+          last == null
+              ? start.later(shop.freeAt(screen), isFree, shop.lastOf(screen))
+              : start.later(last.end(), isFree, last);
+      String paste = footprint.paste().name();
+      int mixing = shop.heldUp().mixingOf(paste);
+      start = start.later(shop.mixedAt(paste), "paste " + paste + " is mixed", mixing);
+      Jobs sofar = progress.jobs(tube);
+      for (Job before : sofar.before(footprint)) {
+        start = start.later(before.end(), "the print before it is done", before);
+      }
+      List<Job> under = sofar.under(footprint);
+      for (Job film : under) {
+        start = start.later(dried(film), Waiting.BETWEEN_COLOURS, film);
+      }
+      for (Job other : sofar.inTheWay(footprint)) {
+        start = start.later(other.end() - lay, "another frame is in the way", other);
+      }
+      return new Job(
+          set,
+          footprint,
+          person,
+          under,
+          start,
+          start.second() + impressing.seconds(footprint),
+          new Job.Made());
+    }
+
+    private long dried(Job film) {
+      if (step.dryBetweenColours().until() instanceof Until.State state) {
+        return impressing.cloth().dry(state.dryness(), film.footprint(), film.end());
+      }
+      Until.Time time = (Until.Time) step.dryBetweenColours().until();
+      return film.end() + Workshop.seconds(time.span());
+    }
+
+    void book() {
+      jobs.sort(Comparator.comparingLong(Job::start));
+      long busyUntil = begin;
+      for (Job job : jobs) {
+        if (waiting.stops(step)) {
+          break;
+        }
+        int after = job.waitsFor().after();
+        if (job.start() > busyUntil) {
+          shop.everybodyWaits(step, job.waitsFor().cause(), busyUntil, job.start(), after);
+        } else if (after >= 0) {
+          shop.heldUp().byTask(after);
+        } else if (job.start() == begin) {
+          shop.heldUp().by(Resource.CLOTH);
+        }
+        if (step.dryBetweenColours().until() instanceof Until.State state) {
+          List<Printed> felt = job.under().stream().map(film -> film.made().printed).toList();
+          impressing.cloth().feel(state.dryness(), felt, job.start());
+        }
+        job.made().printed = impressing.beside(step, job, progress);
+        job.made().task = shop.tasks().size() - 1;
+        busyUntil = Math.max(busyUntil, job.end());
+      }
+      if (neverDry) {
         Until.State state = (Until.State) step.dryBetweenColours().until();
         impressing.blocked().dryness(step, state.dryness());
-        break;
       }
-      if (start.second() > busyUntil) {
-        shop.everybodyWaits(step, start.cause(), busyUntil, start.second(), start.after());
-      } else if (start.after() >= 0) {
-        shop.heldUp().byTask(start.after());
-      } else if (start.second() == begin) {
-        shop.heldUp().by(Resource.CLOTH);
-      }
-      jobs.byPerson().get(next.person()).poll();
-      progress.waits = next.waits();
-      Printed made =
-          impressing.beside(
-              step, next.set(), next.footprint(), next.person(), start.second(), progress);
-      next.done(made, shop.tasks().size() - 1);
-      busyUntil = Math.max(busyUntil, made.lifted());
-      // A frame lifted just then still holds up whoever waited for it.
-      lying.removeIf(p -> p.lifted() < made.laid());
-      lying.add(made);
+      shop.clothBusyUntil(busyUntil);
+      step.dryBetweenColours()
+          .air()
+          .ifPresent(
+              air -> {
+                shop.fanBeside(step, air, begin, shop.clothFree());
+                impressing.cloth().still(shop.clothFree());
+              });
     }
-    progress.waits = jobs.waits();
-    shop.clothBusyUntil(busyUntil);
-    step.dryBetweenColours()
-        .air()
-        .ifPresent(
-            air -> {
-              shop.fanBeside(step, air, begin, shop.clothFree());
-              impressing.cloth().still(shop.clothFree());
-            });
-  }
-
-  private Start start(
-      Step.Print step, Job job, long begin, List<Printed> lying, Progress progress) {
-    Workshop shop = impressing.shop();
-    Resource screen = Resource.screen(job.footprint().screen().name());
-    Resource person = Resource.person(job.person());
-    String paste = job.footprint().paste().name();
-    long pause = progress.impressions > 0 ? Workshop.seconds(step.pause()) : 0;
-    Start start = new Start(begin, Task.PAUSE, HeldUp.NOBODY);
-    int last = shop.lastOf(person);
-    long free = shop.freeAt(person);
-    start = later(start, free, person.name() + " is free", last);
-    start = later(start, free + pause, Task.PAUSE, last);
-    start =
-        later(
-            start,
-            shop.freeAt(screen),
-            "screen " + screen.name() + " is free",
-            shop.lastOf(screen));
-    start =
-        later(
-            start,
-            shop.mixedAt(paste),
-            "paste " + paste + " is mixed",
-            shop.heldUp().mixingOf(paste));
-    for (Job before : job.after()) {
-      start = later(start, dried(step, before.made()), "dry between colours", before.task());
-    }
-    long lay = Workshop.seconds(plan.handling().lay());
-    for (Printed other : lying) {
-      if (tube.overlaps(other.footprint().frame(), job.footprint().frame())) {
-        Resource its = Resource.screen(other.footprint().screen().name());
-        start = later(start, other.lifted() - lay, "another frame is in the way", shop.lastOf(its));
-      }
-    }
-    return start;
-  }
-
-  private static Start later(Start start, long second, String cause, int after) {
-    return second > start.second() ? new Start(second, cause, after) : start;
-  }
-
-  private long dried(Step.Print step, Printed before) {
-    if (step.dryBetweenColours().until() instanceof Until.State state) {
-      return impressing.cloth().feelAlone(state.dryness(), before);
-    }
-    Until.Time time = (Until.Time) step.dryBetweenColours().until();
-    return before.lifted() + Workshop.seconds(time.span());
   }
 }

@@ -1,13 +1,12 @@
 package strikeoff.timeline;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
-import strikeoff.policy.Policy;
 import strikeoff.timeline.Causes.Cause;
 import strikeoff.timeline.Causes.Pair;
 import strikeoff.timeline.Remedy.How;
@@ -18,18 +17,16 @@ import strikeoff.timeline.Remedy.How;
  */
 final class Trials {
 
-  private static final int ROUNDS = 4;
+  private static final DayTooLong.Trial UNTRIED = (day, steps, late, days) -> false;
 
   private final PrintPlan plan;
-  private final Layout layout;
-  private final Policy policy;
+  private final Beforehand known;
   private long budget;
 
-  Trials(PrintPlan plan, Layout layout, Policy policy) {
+  Trials(PrintPlan plan, Beforehand known) {
     this.plan = plan;
-    this.layout = layout;
-    this.policy = policy;
-    this.budget = (long) policy.limit("time/most-trials").amount();
+    this.known = known;
+    this.budget = known.effort().trials();
   }
 
   /**
@@ -41,14 +38,17 @@ final class Trials {
    */
   record Outcome(Remedy remedy, Optional<Moment> finish, String late, boolean cleared) {}
 
-  /** The least wait in whole minutes that clears a cause, certainly or even in slow drying. */
+  /** The least wait in whole minutes that clears a cause, on an ordinary day or in slow drying. */
   Outcome waitFor(Cause cause, List<Pair> pairs, boolean surely, int impressions) {
     Remedy remedy = Remedy.in(plan, cause.how(), cause.step(), minutes(plan, cause, pairs, surely));
-    for (int round = 0; round < ROUNDS; round++) {
+    if (remedy.minutes() > Remedy.MOST_WORTH_SAYING) {
+      return new Outcome(remedy, Optional.empty(), "", false);
+    }
+    for (int round = 0; round < Effort.LONGER_WAITS; round++) {
       if (budget < impressions) {
         return new Outcome(remedy, Optional.empty(), "", true);
       }
-      Timeline.Day day = trial(remedy, impressions);
+      Timeline.Day day = trial(remedy);
       double left = worst(Causes.of(day).getOrDefault(cause, List.of()), surely);
       if (left <= 0) {
         return new Outcome(remedy, Optional.of(day.finish()), late(remedy, day), true);
@@ -60,24 +60,19 @@ final class Trials {
 
   /**
    * Printing every other placement first, with the least wait before those between them that clears
-   * the cause; empty if that does not. People who print side by side make no passes.
+   * the cause; empty if that does not. People who print side by side make no passes, so one of them
+   * then prints alone.
    */
   Optional<Outcome> everyOther(Cause cause, boolean surely, int impressions) {
-    boolean can =
-        plan.run().stream()
-            .anyMatch(
-                s ->
-                    s.number() == cause.step()
-                        && s instanceof Step.Print p
-                        && !p.everyOther()
-                        && p.also().isEmpty());
-    if (cause.how() != How.PAUSE || !can) {
+    Optional<Step.Print> print =
+        plan.print(cause.step()).filter(p -> !p.everyOther() || !p.also().isEmpty());
+    if (cause.how() != How.PAUSE || print.isEmpty()) {
       return Optional.empty();
     }
     Cause between = new Cause(How.DRY_BETWEEN_PASSES, cause.step());
-    Remedy remedy = Remedy.in(plan, How.EVERY_OTHER, cause.step(), 0);
-    for (int round = 0; round < ROUNDS && budget >= impressions; round++) {
-      Timeline.Day day = trial(remedy, impressions);
+    Remedy remedy = Remedy.everyOther(print.get());
+    for (int round = 0; round < Effort.LONGER_WAITS && budget >= impressions; round++) {
+      Timeline.Day day = trial(remedy);
       Map<Cause, List<Pair>> causes = Causes.of(day);
       if (worst(causes.getOrDefault(cause, List.of()), surely) > 0) {
         return Optional.empty();
@@ -91,16 +86,60 @@ final class Trials {
     return Optional.empty();
   }
 
+  /** The wait in that place that needs no figures, since the printer feels the films. */
+  Optional<String> felt(Cause cause) {
+    return Remedy.in(plan, cause.how(), cause.step(), 0).untilFelt();
+  }
+
   /** When the run ends with a remedy; empty if there is no budget left to try it. */
   Optional<Moment> finish(Remedy remedy, int impressions) {
-    return budget < impressions
-        ? Optional.empty()
-        : Optional.of(trial(remedy, impressions).finish());
+    return budget < impressions ? Optional.empty() : Optional.of(trial(remedy).finish());
+  }
+
+  /**
+   * The run of a plan changed so that somebody helps who did nothing; empty if there is no budget
+   * left to try it.
+   */
+  Optional<Simulation.Run> with(String person, PrintPlan changed, int impressions) {
+    if (budget < impressions) {
+      return Optional.empty();
+    }
+    return Optional.of(run(changed, Optional.of(person)));
+  }
+
+  /** That run with its contacts. */
+  Timeline.Day whole(Simulation.Run run, PrintPlan changed) {
+    return Timeline.Day.of(run, changed, known);
+  }
+
+  /**
+   * Whether to end the day before each of some steps ends it in time, the steps that are late now
+   * as well, and leaves fewer days too long than now: else it only moves the work past another
+   * closing time.
+   */
+  boolean endsInTime(
+      int session, List<Integer> steps, List<Integer> late, int daysTooLong, int impressions) {
+    List<Step> run = new ArrayList<>();
+    for (Step each : plan.run()) {
+      if (steps.contains(each.number())) {
+        run.add(new Step.EndOfDay(each.number(), each.path()));
+      }
+      run.add(each);
+    }
+    boolean first = steps.contains(1);
+    if (first || budget < impressions) {
+      return !first;
+    }
+    PrintPlan changed = plan.with(run);
+    List<Task> tasks = run(changed, Optional.empty()).tasksByStart();
+    List<DayTooLong> left = DayTooLong.all(tasks, changed, false, UNTRIED);
+    return left.size() < daysTooLong
+        && left.stream().noneMatch(d -> d.day() == session || late.stream().anyMatch(d::is));
   }
 
   /** The first day on which a remedy would keep people past closing. */
   private String late(Remedy remedy, Timeline.Day day) {
-    return DayTooLong.all(day, remedy.applied(plan)).stream()
+    return DayTooLong.all(day.tasks(), remedy.applied(plan), false, UNTRIED).stream()
         .findFirst()
         .map(
             d ->
@@ -113,34 +152,51 @@ final class Trials {
         .orElse("");
   }
 
-  private Timeline.Day trial(Remedy remedy, int impressions) {
-    budget -= impressions;
-    return Timeline.Day.of(remedy.applied(plan), layout, policy);
+  private Timeline.Day trial(Remedy remedy) {
+    PrintPlan changed = remedy.applied(plan);
+    return Timeline.Day.of(run(changed, Optional.empty()), changed, known);
+  }
+
+  /** Costs what was simulated for it, choices of people too. */
+  private Simulation.Run run(PrintPlan changed, Optional<String> stays) {
+    Simulation.Run run = Choices.soonest(changed, known, stays);
+    budget -= run.simulated();
+    return run;
   }
 
   /** By arithmetic: what is missing, shared out over the waits between the two impressions. */
   static long minutes(PrintPlan plan, Cause cause, List<Pair> pairs, boolean surely) {
+    Optional<Step.Print> print = plan.print(cause.step());
     double most = 0;
     for (Pair pair : pairs) {
       Contact contact = pair.contact();
       double missing = surely ? contact.shortMost().minutes() : contact.shortBest().minutes();
       if (missing > 0) {
-        most = Math.max(most, present(plan, cause, pair) + missing / pair.waitsBetween());
+        most = Math.max(most, present(print, cause, pair) + missing / pair.waitsBetween());
       }
     }
     return (long) Math.ceil(most - 1e-9);
   }
 
-  /** The wait that the plan has in that place now. */
-  private static double present(PrintPlan plan, Cause cause, Pair pair) {
-    if (cause.how() == How.DRY_STEP) {
-      return 0;
+  /**
+   * The wait that the plan has in that place now.
+   *
+   * @param step what is printed there
+   */
+  private static double present(Optional<Step.Print> step, Cause cause, Pair pair) {
+    if (cause.how() == How.DRY_STEP || cause.how() == How.PAUSE) {
+      return pair.there();
     }
-    for (Step step : plan.run()) {
-      if (step.number() == cause.step() && step instanceof Step.Print print) {
-        if (Remedy.written(cause.how(), print).until() instanceof Until.Time time) {
-          return Math.max(0, time.span().minutes());
-        }
+    if (step.isPresent()) {
+      Step.Print print = step.get();
+      boolean fromTheLift =
+          cause.how() == How.DRY_BETWEEN_COLOURS || cause.how() == How.DRY_BETWEEN_PASSES;
+      boolean blown = Remedy.written(cause.how(), print).air().isPresent();
+      if (fromTheLift && (!blown || !print.also().isEmpty())) {
+        return pair.there();
+      }
+      if (Remedy.written(cause.how(), print).until() instanceof Until.Time time) {
+        return Math.max(0, time.span().minutes());
       }
     }
     // a wait until some state: at most all the time that lies between the two

@@ -1,12 +1,15 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import strikeoff.drying.Air;
+import java.util.Map;
+import strikeoff.drying.Tried;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Quantity;
 import strikeoff.units.Temperature;
@@ -28,7 +31,7 @@ public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath
     return films == 1 ? "1 film" : films + " films";
   }
 
-  static List<UntriedAir> all(Timeline.Day day, PrintPlan plan) {
+  static List<UntriedAir> all(Timeline.Day day, PrintPlan plan, Policy policy) {
     long films =
         day.impressions().stream()
             .map(i -> i.footprint().paste())
@@ -38,26 +41,22 @@ public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath
     if (films == 0) {
       return all;
     }
+    Tried tried = Tried.of(policy);
     Temperature room = plan.room().temperature();
-    double held = Math.max(Air.COLDEST_ROOM, Math.min(Air.HOTTEST_ROOM, room.celsius()));
-    if (held != room.celsius()) {
+    if (!tried.nearest(room).equals(room)) {
       PlanPath path = plan.room().path().key("temperature");
-      all.add(new UntriedAir(room, new Temperature(held), films, path));
+      all.add(new UntriedAir(room, tried.nearest(room), films, path));
     }
-    AirSpeed fastest = new AirSpeed(Air.FASTEST);
-    if (plan.room().air().speed().metresPerSecond() > Air.FASTEST) {
-      PlanPath path = plan.room().path().key("air");
-      all.add(new UntriedAir(plan.room().air().speed(), fastest, films, path));
-    }
-    for (Step step : plan.run()) {
-      step.draughts()
-          .forEach(
-              (path, air) -> {
-                if (air.speed().metresPerSecond() > Air.FASTEST) {
-                  all.add(new UntriedAir(air.speed(), fastest, films, path));
-                }
-              });
-    }
+    Map<PlanPath, Draught> draughts = new LinkedHashMap<>();
+    draughts.put(plan.room().path().key("air"), plan.room().air());
+    plan.run().forEach(step -> draughts.putAll(step.draughts()));
+    draughts.forEach(
+        (path, air) -> {
+          AirSpeed nearest = tried.nearest(air.speed());
+          if (!nearest.equals(air.speed())) {
+            all.add(new UntriedAir(air.speed(), nearest, films, path));
+          }
+        });
     return all;
   }
 }

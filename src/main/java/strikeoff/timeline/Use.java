@@ -37,7 +37,7 @@ public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) 
     long waited = Long.MIN_VALUE;
     for (Task task : tasks) {
       boolean queues = task.kind() == Task.Kind.QUEUE && task.person().isPresent();
-      if (task.kind() == Task.Kind.WAIT || queues) {
+      if (task.waits() || queues) {
         long start = task.start().seconds();
         long end = task.end().seconds();
         while (from < busy.size() && busy.get(from)[1] <= start) {

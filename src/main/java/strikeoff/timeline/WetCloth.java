@@ -4,69 +4,41 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.drying.Air;
-import strikeoff.drying.Drying;
+import strikeoff.drying.Dried;
 import strikeoff.drying.DryingClock;
-import strikeoff.drying.DryingClock.Dried;
 import strikeoff.drying.DryingClock.States;
-import strikeoff.drying.FilmNeed;
 import strikeoff.layout.Footprint;
-import strikeoff.plan.Cloth;
-import strikeoff.plan.Design;
 import strikeoff.plan.Draught;
-import strikeoff.plan.Medium;
-import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Until.Dryness;
-import strikeoff.policy.Policy;
-import strikeoff.screens.Deposit;
-import strikeoff.units.ArealMass;
-import strikeoff.units.Span;
 
 /** The films on the cloth and the air they dry in, as far as the simulation has come. */
 final class WetCloth {
 
   private static final List<Dryness> STATES = List.of(Dryness.values());
 
-  private final Policy policy;
-  private final Cloth ground;
-  private final Drying drying;
+  private final Films films;
   private final Air room;
   private final DryingClock clock;
   private final Map<Dryness, List<Printed>> pending = new HashMap<>();
   private final Map<Dryness, Tests> tested = new EnumMap<>(Dryness.class);
   private final Map<Dryness, Map<Integer, Long>> feltAlone = new EnumMap<>(Dryness.class);
 
-  /** By identity: films of one separation dry alike, and every impression asks. */
-  private final Map<Design.Separation, FilmNeed> needs = new IdentityHashMap<>();
-
-  WetCloth(PrintPlan plan, Policy policy, long start) {
-    this.policy = policy;
-    this.ground = plan.cloth();
-    this.drying = Drying.of(ground, policy);
-    this.room = Air.of(plan.room());
-    Span never = new Span(policy.limit("drying/never").amount());
-    this.clock = new DryingClock(drying, room, start, never);
+  WetCloth(Films films, long start) {
+    this.films = films;
+    this.room = films.drying().room();
+    this.clock = new DryingClock(films.drying(), start);
     for (Dryness state : Dryness.values()) {
       pending.put(state, new ArrayList<>());
       tested.put(state, new Tests());
     }
   }
 
-  /** What the film of an impression must lose; its deposit is the best value of the estimate. */
-  FilmNeed need(Footprint footprint) {
-    return needs.computeIfAbsent(
-        footprint.separation(),
-        separation -> {
-          double laidDown =
-              Deposit.of(footprint.screen(), footprint.paste(), ground, policy)
-                  .afterPulls(separation.pulls())
-                  .best();
-          return drying.need(footprint.paste(), new ArealMass(laidDown));
-        });
+  Films films() {
+    return films;
   }
 
   void add(Printed film) {
@@ -74,7 +46,7 @@ final class WetCloth {
   }
 
   /**
-   * When the slowest film reaches a state in the air that blows now, by the best value. Whoever
+   * When the slowest film reaches a state in the air that blows now, on an ordinary day. Whoever
    * waits for a state feels the film before going on, so after that wait the state is certain.
    *
    * @return {@code now} if all have, {@link DryingClock#NEVER} if one never does
@@ -96,23 +68,40 @@ final class WetCloth {
   }
 
   /**
-   * When one film reaches a state, felt before the next frame goes down on it.
+   * When the slowest of some films reaches a state, on an ordinary day.
    *
-   * @return {@link DryingClock#NEVER} if it never does
+   * @return {@code now} if all have, {@link DryingClock#NEVER} if one never does
    */
-  long feelAlone(Dryness state, Printed film) {
-    long at = Math.max(film.lifted(), reached(state, film).best());
-    feltAlone.computeIfAbsent(state, s -> new HashMap<>()).put(film.id(), at);
-    return at;
+  long slowest(Dryness state, List<Printed> films, long now) {
+    long slowest = now;
+    for (Printed film : films) {
+      slowest = Math.max(slowest, reached(state, film).best());
+    }
+    return slowest;
   }
 
   /**
-   * Then the slowest credible drying is out of the question: whoever waited has felt the film.
+   * When a film that is to be lifted then reaches a state, on an ordinary day.
+   *
+   * @return {@link DryingClock#NEVER} if it never does
+   */
+  long dry(Dryness state, Footprint footprint, long lifted) {
+    return Math.max(lifted, clock.states(films.need(footprint), lifted).in(state).best());
+  }
+
+  /** Some films are felt, and have reached the state, before the next frame goes down on them. */
+  void feel(Dryness state, List<Printed> films, long second) {
+    Map<Integer, Long> felt = feltAlone.computeIfAbsent(state, s -> new HashMap<>());
+    films.forEach(film -> felt.putIfAbsent(film.id(), second));
+  }
+
+  /**
+   * Then slow drying is out of the question: whoever waited has felt the film.
    *
    * @param by what is felt later doesn't count
    */
   private Dried felt(Dryness state, Printed film, Dried estimate, long by) {
-    long latest = estimate.latest();
+    long latest = DryingClock.NEVER;
     for (Dryness proof : STATES) {
       if (proof.compareTo(state) < 0) {
         continue;
@@ -127,16 +116,11 @@ final class WetCloth {
         latest = Math.min(latest, alone);
       }
     }
-    return new Dried(estimate.earliest(), estimate.best(), latest);
+    return estimate.felt(latest);
   }
 
   Dried reached(Dryness state, Printed film) {
-    Medium medium = film.footprint().paste().medium();
-    return switch (state) {
-      case FRAME_SAFE -> clock.frameSafe(medium, film.need(), film.lifted());
-      case LIFT_SAFE -> clock.liftSafe(medium, film.need(), film.lifted());
-      case FIX_SAFE -> clock.fixSafe(medium, film.need(), film.lifted());
-    };
+    return clock.states(film.need(), film.lifted()).in(state);
   }
 
   /**
@@ -148,14 +132,12 @@ final class WetCloth {
    */
   Reached ifLeft(
       Dryness state, Printed film, Reached inTheRun, long second, Optional<Draught> air) {
-    Air then = air.map(draught -> room.moving(draught.speed())).orElse(room);
+    Air then = air.map(films.drying()::moved).orElse(room);
     if (clock.staysFrom(second, then) && feltAlone.isEmpty() && noneFeltAfter(second)) {
       return inTheRun;
     }
-    States states =
-        clock.statesIfLeft(
-            film.footprint().paste().medium(), film.need(), film.lifted(), second, then);
-    return moments(felt(state, film, states.in(state), second));
+    States states = clock.statesIfLeft(film.need(), film.lifted(), second, then);
+    return new Reached(felt(state, film, states.in(state), second));
   }
 
   private boolean noneFeltAfter(long second) {
@@ -169,7 +151,7 @@ final class WetCloth {
 
   /** A fan or a hair-dryer from now on. */
   void blow(Draught air, long now) {
-    clock.change(now, room.moving(air.speed()));
+    clock.change(now, films.drying().moved(air));
   }
 
   /** The room's own air again. */
@@ -178,21 +160,15 @@ final class WetCloth {
   }
 
   Film film(Printed film) {
-    Medium medium = film.footprint().paste().medium();
-    DryingClock.States states = clock.states(medium, film.need(), film.lifted());
+    States states = clock.states(film.need(), film.lifted());
     return new Film(
-        moments(Dryness.FRAME_SAFE, film, states.frameSafe()),
-        moments(Dryness.LIFT_SAFE, film, states.liftSafe()),
-        moments(Dryness.FIX_SAFE, film, states.fixSafe()));
+        asFelt(Dryness.FRAME_SAFE, film, states),
+        asFelt(Dryness.LIFT_SAFE, film, states),
+        asFelt(Dryness.FIX_SAFE, film, states));
   }
 
-  private Reached moments(Dryness state, Printed film, Dried estimate) {
-    return moments(felt(state, film, estimate, Long.MAX_VALUE));
-  }
-
-  private static Reached moments(Dried dried) {
-    return new Reached(
-        new Moment(dried.earliest()), new Moment(dried.best()), new Moment(dried.latest()));
+  private Reached asFelt(Dryness state, Printed film, States states) {
+    return new Reached(felt(state, film, states.in(state), Long.MAX_VALUE));
   }
 
   /** Seconds at which a state was felt on every film, in their order. */

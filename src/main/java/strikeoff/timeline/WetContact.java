@@ -2,10 +2,11 @@ package strikeoff.timeline;
 
 import java.util.List;
 import java.util.Optional;
-import strikeoff.plan.Evidence;
+import strikeoff.document.Edit;
 import strikeoff.plan.PlanPath;
+import strikeoff.plan.Uncertain;
 import strikeoff.units.Area;
-import strikeoff.units.Span;
+import strikeoff.units.Chance;
 
 /**
  * Frames laid on wet film for one cause: a wait that is too short in one place of the run. Colours
@@ -13,23 +14,25 @@ import strikeoff.units.Span;
  *
  * @param sameMotif true for a later colour of the same motif, false for a neighbour under the
  *     frame's overhang
- * @param certain true if the whole range of drying is too long, false if a part of it would do
+ * @param beneath true if the worst pair's later print lands on the earlier one's image, which is
+ *     none of its own motif
+ * @param chance on how many days the worst pair's film is still wet
  * @param pairs how many frames lie on how many films: pairs of impressions
- * @param shortLeast how much too early the worst pair is even in the fastest credible drying; not
- *     above zero if that would do
- * @param shortBest the same by the most likely drying time
- * @param shortMost the same by the slowest credible drying
+ * @param early how much too early the worst pair is
+ * @param wetOnWet true if printers lay the next frame on the worst pair's film at once: thickened
+ *     dye on plant fibres of ordinary mass; then no pair of this cause is another
  * @param area of wet film under frames, over all pairs
  * @param laterMotif the worst pair's later placement, {@code herons 2}
  * @param earlierMotif the placement whose film is wet
  * @param laid when that frame is laid
- * @param safeAt earliest minute at which it could be
- * @param surelySafeAt the same by the slowest credible drying
- * @param remedy the least wait that clears every pair of this cause by the most likely drying time;
- *     where that would do already, the one that clears slow drying
+ * @param safeAt earliest minute at which it could be, on an ordinary day
+ * @param surelySafeAt the same in slow drying
+ * @param remedy the least wait in whole minutes that clears every pair of this cause in slow drying
+ *     too, or on an ordinary day where none does
  * @param cured false if no wait in that place clears it
  * @param finish when the run ends with that wait; empty if that was not tried
- * @param cure what to write, with the finish it leads to and what clears slow drying too
+ * @param ways what to write, the better way first
+ * @param cure what to write, with the finish it leads to and what does on an ordinary day
  * @param otherWay a further way to clear it as a sentence that begins with a space, or empty
  * @param also other colours of the same cause with their pairs, as sentences that begin with a
  *     space
@@ -41,11 +44,11 @@ public record WetContact(
     int earlierStep,
     String earlierColour,
     boolean sameMotif,
-    boolean certain,
+    boolean beneath,
+    Chance chance,
     int pairs,
-    Span shortLeast,
-    Span shortBest,
-    Span shortMost,
+    TooEarly early,
+    boolean wetOnWet,
     Area area,
     String laterMotif,
     String earlierMotif,
@@ -55,6 +58,7 @@ public record WetContact(
     Remedy remedy,
     boolean cured,
     Optional<Moment> finish,
+    List<Remedy> ways,
     String cure,
     String otherWay,
     String also,
@@ -62,21 +66,27 @@ public record WetContact(
     PlanPath path,
     List<Related> related,
     List<String> marks)
-    implements Evidence {
+    implements Uncertain {
 
   public WetContact {
+    ways = List.copyOf(ways);
     related = List.copyOf(related);
     marks = List.copyOf(marks);
   }
 
-  /** True if the most likely drying time is too long. */
+  /** True if it is more likely wet than not. */
   public boolean likely() {
-    return shortBest.seconds() > 0;
+    return early.ordinary().seconds() > 0;
   }
 
-  /** How much too early, where a part of the range would do. */
-  public String inDoubt() {
-    return Remedy.inDoubt(shortBest, shortMost);
+  /** The ways as edits of the plan. */
+  public List<List<Edit>> edits() {
+    return ways.stream().map(Remedy::edits).flatMap(List::stream).toList();
+  }
+
+  /** Whose the film is that is none of its own motif. */
+  public String whose() {
+    return beneath ? "which it is printed over," : "of a neighbour";
   }
 
   /** {@code 5 times}, or {@code once}. */

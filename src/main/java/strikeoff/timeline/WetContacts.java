@@ -3,12 +3,15 @@ package strikeoff.timeline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.layout.Footprint;
+import strikeoff.plan.Design;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.timeline.Causes.Cause;
 import strikeoff.timeline.Causes.Pair;
@@ -20,22 +23,33 @@ final class WetContacts {
 
   private static final int MOST_MARKS = 40;
 
-  /** A colour on its own motif says more than a neighbour's edge; then the worst. */
-  private static final Comparator<Pair> WORST_LAST =
-      Comparator.comparing(Pair::certain)
-          .thenComparing(Pair::likely)
+  private final Timeline.Day day;
+  private final Trials trials;
+
+  /**
+   * What is printed wet on wet every day comes after what is not; then the surest; a colour on its
+   * own motif says more than a neighbour's edge.
+   */
+  private final Comparator<Pair> worstLast =
+      Comparator.comparing((Pair p) -> !wetOnWet(p))
+          .thenComparing(p -> p.contact().chance())
           .thenComparing(p -> p.contact().sameMotif())
           .thenComparing(p -> p.contact().shortBest())
           .thenComparing(p -> p.contact().shortMost())
           .thenComparing(p -> -p.contact().later().id())
           .thenComparing(p -> -p.contact().earlier().id());
 
-  private final Timeline.Day day;
-  private final Trials trials;
+  private final Map<Design.Separation, Boolean> wetOnWet = new IdentityHashMap<>();
 
   WetContacts(Timeline.Day day, Trials trials) {
     this.day = day;
     this.trials = trials;
+  }
+
+  private boolean wetOnWet(Pair pair) {
+    Footprint film = pair.contact().earlier().footprint();
+    return wetOnWet.computeIfAbsent(
+        film.separation(), separation -> day.run().cloth().films().wetOnWet(film));
   }
 
   List<WetContact> all() {
@@ -47,19 +61,18 @@ final class WetContacts {
   }
 
   private WetContact tell(Cause cause, List<Pair> pairs) {
-    Pair worst = pairs.stream().max(WORST_LAST).orElseThrow();
-    boolean certain = worst.certain();
+    Pair worst = pairs.stream().max(worstLast).orElseThrow();
     Contact contact = worst.contact();
     List<Pair> told = pairs.stream().filter(p -> told(p, worst)).toList();
     List<Pair> alike = pairs.stream().filter(p -> alike(p, worst)).toList();
     int impressions = day.impressions().size();
     Outcome surely = trials.waitFor(cause, pairs, true, impressions);
-    Outcome wait = worst.likely() ? trials.waitFor(cause, pairs, false, impressions) : surely;
-    String pause = cure(wait, surely);
-    Optional<Outcome> everyOther = trials.everyOther(cause, !worst.likely(), impressions);
-    String passes =
-        everyOther.map(o -> said(o) + slowToo(o, cause, worst.likely(), impressions)).orElse("");
-    boolean passesFirst = everyOther.isPresent() && endsSooner(everyOther.get(), wait);
+    Outcome ordinary = worst.likely() ? trials.waitFor(cause, pairs, false, impressions) : surely;
+    Outcome wait = surely.cleared() ? surely : ordinary;
+    String pause = cure(cause, ordinary, surely);
+    Optional<Outcome> everyOther = trials.everyOther(cause, true, impressions);
+    String passes = everyOther.map(WetContacts::said).orElse("");
+    boolean passesFirst = everyOther.isPresent() && better(everyOther.get(), wait);
     Reached safe = contact.safe();
     return new WetContact(
         contact.later().step(),
@@ -67,11 +80,16 @@ final class WetContacts {
         contact.earlier().step(),
         Causes.colour(contact.earlier()),
         contact.sameMotif(),
-        certain,
+        !contact.sameMotif()
+            && contact
+                .later()
+                .footprint()
+                .image()
+                .intersects(contact.earlier().footprint().image()),
+        contact.chance(),
         alike.size(),
-        contact.shortLeast(),
-        contact.shortBest(),
-        contact.shortMost(),
+        TooEarly.of(safe, contact.later().laid()),
+        wetOnWet(worst),
         new Area(alike.stream().mapToDouble(p -> p.contact().area().squareCm()).sum()),
         contact.later().footprint().placement().name(),
         contact.earlier().footprint().placement().name(),
@@ -81,6 +99,7 @@ final class WetContacts {
         wait.remedy(),
         wait.cleared(),
         wait.finish(),
+        ways(wait, everyOther, passesFirst),
         passesFirst ? passes : pause,
         everyOther.isEmpty()
             ? ""
@@ -97,8 +116,7 @@ final class WetContacts {
   }
 
   private static boolean told(Pair pair, Pair worst) {
-    return pair.certain() == worst.certain()
-        && pair.contact().sameMotif() == worst.contact().sameMotif();
+    return pair.contact().sameMotif() == worst.contact().sameMotif();
   }
 
   /** The other colours that one wait clears in the same way. */
@@ -128,26 +146,37 @@ final class WetContacts {
         && Causes.colour(one.later()).equals(Causes.colour(other.later()));
   }
 
-  private String slowToo(Outcome passes, Cause cause, boolean likely, int impressions) {
-    return likely
-        ? trials
-            .everyOther(cause, true, impressions)
-            .map(s -> passes.remedy().andFor(s.remedy()))
-            .orElse("")
-        : "";
+  /** What to write, the better way first; only what clears the cause, unless nothing does. */
+  private static List<Remedy> ways(Outcome wait, Optional<Outcome> passes, boolean passesFirst) {
+    List<Remedy> ways = new ArrayList<>(List.of(wait.remedy()));
+    passes.ifPresent(other -> ways.add(passesFirst ? 0 : 1, other.remedy()));
+    return ways;
   }
 
-  private static boolean endsSooner(Outcome passes, Outcome wait) {
+  /** Nobody stays past closing time for it, or the run ends sooner. */
+  private static boolean better(Outcome passes, Outcome wait) {
+    if (wait.cleared() && passes.late().isEmpty() != wait.late().isEmpty()) {
+      return passes.late().isEmpty();
+    }
     return !wait.cleared()
         || passes.finish().isPresent()
             && wait.finish().isPresent()
             && passes.finish().get().compareTo(wait.finish().get()) < 0;
   }
 
-  private static String cure(Outcome wait, Outcome surely) {
-    return wait.cleared()
-        ? said(wait) + (surely.cleared() ? wait.remedy().andFor(surely.remedy()) : "")
-        : "a longer wait in another place; none here clears it";
+  private String cure(Cause cause, Outcome ordinary, Outcome surely) {
+    if (!ordinary.cleared() || !ordinary.late().isEmpty() && trials.felt(cause).isEmpty()) {
+      return "a longer wait in another place, or an `- end of day` between; none here clears it within the room's hours";
+    }
+    String felt = trials.felt(cause).map(f -> f + " and feel each film, or ").orElse("");
+    if (!surely.cleared()) {
+      return felt + said(ordinary) + ", which does on an ordinary day only";
+    }
+    return felt
+        + said(surely)
+        + (ordinary.remedy().minutes() < surely.remedy().minutes()
+            ? "; on an ordinary day " + ordinary.remedy().time() + " will do"
+            : "");
   }
 
   private static String said(Outcome outcome) {

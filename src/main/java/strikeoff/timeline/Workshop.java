@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToLongFunction;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -25,16 +26,23 @@ final class Workshop {
 
   /**
    * @param most tasks before the simulation gives up
+   * @param sinks how many of those that there are are used
+   * @param stands how many seconds a paste stands in a mesh before it clogs
    */
-  Workshop(PrintPlan plan, int most) {
+  Workshop(PrintPlan plan, int most, int sinks, ToLongFunction<String> stands) {
     this.plan = plan;
     this.book = new Daybook(Moment.of(1, plan.hours().of(1).opens()).seconds(), most);
     this.shared = new Shared(plan.equipment(), book);
-    this.screens = new ScreenCare(book, shared, plan.handling());
+    shared.use(Resource.Kind.SINK, sinks);
+    this.screens = new ScreenCare(plan, book, shared, stands);
   }
 
   void nextStep() {
     book.nextStep();
+  }
+
+  ScreenCare screens() {
+    return screens;
   }
 
   long opened() {
@@ -91,7 +99,8 @@ final class Workshop {
   /** A wait of everybody who works on the cloth; nothing if it takes no time. */
   void waitFor(Step step, String what, long seconds) {
     if (seconds > 0) {
-      clothAlone(step, Task.Kind.WAIT, what, seconds);
+      Task wait = clothAlone(step, Task.Kind.WAIT, what, seconds);
+      screens.washMeanwhile(step, wait.start().seconds(), wait.end().seconds());
     }
   }
 
@@ -138,14 +147,24 @@ final class Workshop {
       String paste,
       int set,
       int id) {
-    exchange(step, washer(step), screen, paste);
+    screens.exchange(step, screen, paste);
     List<Resource> held = new ArrayList<>(4);
     held.add(Resource.person(person));
     held.add(Resource.CLOTH);
-    helper.map(Resource::person).ifPresent(held::add);
     long ready = book.start(held);
+    if (helper.isPresent()) {
+      Resource second = Resource.person(helper.get());
+      if (book.freeAt(second) > ready) {
+        heldUpTill(ready, held);
+        clothIdle(step, "waits for " + helper.get(), ready, book.freeAt(second));
+        book.heldUp().by(second);
+      }
+      held.add(second);
+      ready = book.start(held);
+    }
     long isMixed = mixedAt(paste);
     if (isMixed > ready) {
+      heldUpTill(ready, held);
       clothIdle(step, "paste " + paste + " is mixed", ready, isMixed);
       book.heldUp().byMixing(paste);
       ready = isMixed;
@@ -154,6 +173,7 @@ final class Workshop {
     long isDry = book.freeAt(frame);
     if (isDry > ready) {
       ScreenCare.Washed washed = screens.washed(screen);
+      heldUpTill(ready, held);
       if (washed.clean() > ready) {
         clothIdle(step, "screen " + screen + " is washed out", ready, washed.clean());
         ready = washed.clean();
@@ -166,8 +186,10 @@ final class Workshop {
       book.heldUp().by(frame);
     }
     held.add(frame);
-    screens.fill(screen, paste);
-    return book.add(Entry.print(step, what, person, screen, set, id).with(helper), held, seconds);
+    Entry entry = Entry.print(step, what, person, screen, set, id).with(helper);
+    Task task = book.add(entry, held, seconds);
+    screens.fill(screen, paste, task.end().seconds());
+    return task;
   }
 
   /** One impression beside others on the same stretch; everything it needs is free by then. */
@@ -182,18 +204,19 @@ final class Workshop {
       int set,
       int id) {
     List<Resource> held = List.of(Resource.person(person), Resource.screen(screen));
-    screens.fill(screen, paste);
-    return book.add(Entry.print(step, what, person, screen, set, id), held, start, seconds);
+    Task task = book.add(Entry.print(step, what, person, screen, set, id), held, start, seconds);
+    screens.fill(screen, paste, task.end().seconds());
+    return task;
   }
 
   /** Nobody can go on: a wait that holds up the task booked next. */
   void everybodyWaits(Step step, String cause, long from, long until, int after) {
     book.heldUp().byTask(after);
-    clothIdle(step, cause, from, until);
+    int wait = clothIdle(step, cause, from, until);
     // Where a screen that dries or a paste being mixed ends the wait, that is the cause and not the
     // wait, which may have begun before it.
     boolean ended = after >= 0 && tasks().get(after).end().seconds() == until;
-    book.heldUp().byTask(ended ? after : tasks().size() - 1);
+    book.heldUp().byTask(ended ? after : wait);
   }
 
   /** The cloth was worked on by several people until then. */
@@ -223,34 +246,23 @@ final class Workshop {
     return mixed.getOrDefault(paste, book.floor());
   }
 
-  /** Who washes a step's screens out. */
-  String washer(Step.Print step) {
-    return person(step.washes().or(step::by));
+  /** A wait at the cloth that begins when somebody comes to it was held up by her other work. */
+  private void heldUpTill(long start, List<Resource> held) {
+    if (book.freeAt(Resource.CLOTH) < start) {
+      held.stream()
+          .filter(resource -> book.freeAt(resource) == start)
+          .findFirst()
+          .ifPresent(book.heldUp()::by);
+    }
   }
 
-  private void clothIdle(Step step, String cause, long from, long until) {
+  /** Gives the index of the wait. */
+  private int clothIdle(Step step, String cause, long from, long until) {
     List<Resource> cloth = List.of(Resource.CLOTH);
     book.add(Entry.of(step, Task.Kind.WAIT, cause), cloth, from, until - from);
-  }
-
-  /** True if a screen holds another paste. */
-  boolean mustWash(String screen, String paste) {
-    return screens.mustWash(screen, paste);
-  }
-
-  /** Washes a screen that holds another paste. */
-  void exchange(Step step, String person, String screen, String paste) {
-    screens.exchange(step, person, screen, paste);
-  }
-
-  /** Washes out those of some screens that hold paste. */
-  void washScreens(Step.WashScreen step) {
-    screens.wash(step, person(step.by()), step.screens(), step.takes());
-  }
-
-  /** Washes out every screen that holds paste, but for those that are needed again. */
-  void washScreens(Step step, String person, Set<String> needed) {
-    screens.washAllBut(step, person, needed);
+    int wait = tasks().size() - 1;
+    screens.washMeanwhile(step, from, until);
+    return wait;
   }
 
   /** Nobody works until the room opens again. */

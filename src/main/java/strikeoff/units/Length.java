@@ -10,6 +10,20 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
     Numbers.requireFinite(mm, "Length");
   }
 
+  /**
+   * What nobody can lay, cut or see, in mm: the one tolerance wherever lengths on cloth, table and
+   * screens are compared, and it counts both ways. Half of what a frame is out on a railed table (1
+   * mm); and a plan written in inches to three decimals, each out by up to 0.013 mm, may add up
+   * some forty of them along a row and still mean what it means in centimetres.
+   */
+  public static final double TOLERANCE = 0.5;
+
+  /**
+   * The same for what is drawn finer than a millimetre, as traps and lines are: half of the last of
+   * three decimals of an inch, in mm.
+   */
+  public static final double FINE_TOLERANCE = 0.0127;
+
   public static Length ofCm(double cm) {
     return new Length(cm * 10);
   }
@@ -34,6 +48,21 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
     return new Length(mm * factor);
   }
 
+  /** True if longer than so many mm by more than the tolerance. */
+  public boolean above(double limit) {
+    return mm > limit + TOLERANCE;
+  }
+
+  /** True if shorter than so many mm by more than the tolerance. */
+  public boolean below(double limit) {
+    return mm < limit - TOLERANCE;
+  }
+
+  /** True if shorter than so many mm by more than the tolerance for what is finer than cloth. */
+  public boolean finerThan(double limit) {
+    return mm < limit - FINE_TOLERANCE;
+  }
+
   @Override
   public double base() {
     return mm;
@@ -54,6 +83,21 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
    */
   public String fineText() {
     return Numbers.plain(Math.floor(mm * 100 + 1e-6) / 1000, 3) + " cm";
+  }
+
+  /** As it is said, but never less than it is: for what must be at least so long. */
+  public String roundedUp() {
+    return new Length(Math.ceil(mm / said() - 1e-6) * said()).text();
+  }
+
+  /** As it is said, but never more than it is: for what must be at most so long. */
+  public String roundedDown() {
+    return new Length(Math.floor(mm / said() + 1e-6) * said()).text();
+  }
+
+  /** The last figure of the text, in millimetres. */
+  private double said() {
+    return Math.abs(mm) >= 10 ? 1 : Math.abs(mm) >= 1 ? 0.1 : 0.01;
   }
 
   /**

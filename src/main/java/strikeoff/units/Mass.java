@@ -34,6 +34,21 @@ public record Mass(double grams) implements Quantity, Comparable<Mass> {
         : Numbers.plain(grams, Math.abs(grams) < 10 ? 1 : 0) + " g";
   }
 
+  /** As it is said, but never less than it is. */
+  public String roundedUp() {
+    return new Mass(Math.ceil(grams / said() - 1e-6) * said()).text();
+  }
+
+  /** As it is said, but never more than it is. */
+  public String roundedDown() {
+    return new Mass(Math.floor(grams / said() + 1e-6) * said()).text();
+  }
+
+  /** The last figure of the text, in grams. */
+  private double said() {
+    return Math.abs(grams) >= 1000 ? 10 : Math.abs(grams) >= 10 ? 1 : 0.1;
+  }
+
   @Override
   public int compareTo(Mass other) {
     return Double.compare(grams, other.grams);

@@ -32,6 +32,9 @@ public record Pair(Length along, Length across) {
     }
     String second = parts[1].strip();
     String first = parts[0].strip();
+    if (NUMBER_ONLY.matcher(first).matches() && NUMBER_ONLY.matcher(second).matches()) {
+      return Parsed.refused(Script.quoted(written) + " has no unit; " + expected + " was expected");
+    }
     if (NUMBER_ONLY.matcher(first).matches()) {
       first += " " + second.replaceFirst("^[-+]?[\\d./ ]+", "");
     }

@@ -20,6 +20,9 @@ public final class Quantities {
   private static final Pattern DECIMAL_COMMA = Pattern.compile("(\\d),(\\d)");
   private static final Pattern POWER_OF_TEN =
       Pattern.compile("[-+]?\\d+(?:\\.\\d*)?[eE][-+]?\\d+(?![a-zA-Z]).*");
+  private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})");
+  private static final Pattern DATE =
+      Pattern.compile("\\d{4}-\\d{1,2}-\\d{1,2}|\\d{1,2}[-.]\\d{1,2}[-.]\\d{4}");
   private static final Pattern BETWEEN =
       Pattern.compile("[\\d.]+ ?[^\\d]*?(?:-|–|to) ?[\\d.]+ ?\\D*");
 
@@ -136,6 +139,26 @@ public final class Quantities {
               + " has a comma; write decimals with a point and thousands without a mark, such as "
               + Script.quoted(DECIMAL_COMMA.matcher(text).replaceAll("$1.$2")));
     }
+    if (text.indexOf(':') > 0 && CLOCK.matcher(text).matches() && dimension == Dimension.SPAN) {
+      return Optional.of(
+          Script.quoted(written)
+              + " has a colon; "
+              + dimension.expected()
+              + " was expected; did you mean "
+              + CLOCK.matcher(text).replaceAll("$1 h $2 min")
+              + "?");
+    }
+    if (text.indexOf('-') > 0 && DATE.matcher(text).matches()) {
+      return Optional.of(
+          Script.quoted(written) + " is a date; " + dimension.expected() + " was expected");
+    }
+    if (text.endsWith(",") || text.endsWith(";")) {
+      return Optional.of(
+          Script.quoted(written)
+              + " ends with a “"
+              + text.charAt(text.length() - 1)
+              + "”; leave it out");
+    }
     boolean e = text.indexOf('e') >= 0 || text.indexOf('E') >= 0;
     if (e && POWER_OF_TEN.matcher(text).matches()) {
       return Optional.of(
@@ -217,7 +240,11 @@ public final class Quantities {
       return dimension == Dimension.RATIO
           ? Parsed.value(PLAIN)
           : Parsed.refused(
-              Script.quoted(written) + " has no unit; " + dimension.expected() + " was expected");
+              Script.quoted(written)
+                  + " has no unit; "
+                  + dimension.expected()
+                  + " was expected"
+                  + (dimension == Dimension.SHARE ? percent(text) : ""));
     }
     if (dimension == Dimension.RATIO && name.equals(":1")) {
       return Parsed.value(PLAIN);
@@ -245,6 +272,16 @@ public final class Quantities {
         ? Parsed.value(found.get())
         : Parsed.refused(
             dimension.expected() + " was expected; " + Script.quoted(written) + " is " + is.noun());
+  }
+
+  /** A share without its sign: {@code 9} is 9 %, and {@code 0.09} most likely too. */
+  private static String percent(String text) {
+    double number = Double.parseDouble(text.matches("\\d+(?:\\.\\d+)?") ? text : "0");
+    if (number <= 0 || number > 100) {
+      return "";
+    }
+    Share share = new Share(text.startsWith("0.") ? number : number / 100);
+    return "; did you mean " + share.text() + "?";
   }
 
   private static final Unit PLAIN = Unit.of(Dimension.RATIO, "", "1");

@@ -33,6 +33,22 @@ public record Range(double low, double best, double high) {
     return new Range(low + other.low, best + other.best, high + other.high);
   }
 
+  /**
+   * The sum of values that are off independently of each other: the best of each, and away from it
+   * the root of the squares, since not all of them are at their worst at once.
+   */
+  public static Range independent(Range... parts) {
+    double below = 0;
+    double best = 0;
+    double above = 0;
+    for (Range part : parts) {
+      below = Math.hypot(below, part.best - part.low);
+      best += part.best;
+      above = Math.hypot(above, part.high - part.best);
+    }
+    return new Range(best - below, best, best + above);
+  }
+
   /** Scales all three; the factor must not be negative. */
   public Range times(double factor) {
     if (factor < 0) {

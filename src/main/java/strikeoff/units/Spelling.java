@@ -30,6 +30,9 @@ public final class Spelling {
       if (word.length() == 1 && other.length() == 1) {
         away = least;
       }
+      if (away < least && isOtherWord(word, other)) {
+        away = least;
+      }
       if (away < least) {
         least = away;
         best = candidate;
@@ -44,11 +47,41 @@ public final class Spelling {
     return Optional.ofNullable(best);
   }
 
+  /** True for names of as many words of which one is another word: sodium phosphate, sulphate. */
+  private static boolean isOtherWord(String word, String other) {
+    String[] words = word.split(" ");
+    String[] others = other.split(" ");
+    if (words.length < 2 || words.length != others.length) {
+      return false;
+    }
+    for (int i = 0; i < words.length; i++) {
+      if (distance(words[i], others[i]) > Math.max(1, words[i].length() / 3)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** A known word that stands as a whole word in what was written: dye in reactive dye. */
   private static Optional<String> within(String word, Collection<String> known) {
     return known.stream()
         .filter(k -> k.length() >= 3 && (" " + word + " ").contains(" " + fold(k) + " "))
         .findFirst();
+  }
+
+  /**
+   * True if a word can only be a slip for another: one letter in three or four off, whatever the
+   * case. Words of one or two letters are too short to tell.
+   */
+  public static boolean isSlip(String written, String known) {
+    String word = written.strip();
+    String other = known.strip();
+    int shorter = Math.min(word.length(), other.length());
+    int most = Math.max(1, shorter / 4);
+    return shorter > 2
+        && word.length() <= LONGEST
+        && Math.abs(word.length() - other.length()) <= most
+        && distance(fold(word), fold(other)) <= most;
   }
 
   /** As {@code ; did you mean “pitch”?}, or nothing. */

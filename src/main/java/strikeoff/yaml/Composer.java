@@ -24,14 +24,18 @@ final class Composer {
   private static final Pattern COMMENT = Pattern.compile("[\\s]*(?:[:-]\\s+)?#.*");
 
   private final YAMLParser parser;
+  private final Mended text;
   private final List<String> lines;
   private final Problems problems;
   private final Bounds bounds;
+  private Optional<Slips.Slip> slip = Optional.empty();
+  private String lastAnchor;
   private int values;
 
-  Composer(YAMLParser parser, List<String> lines, Problems problems, Bounds bounds) {
+  Composer(YAMLParser parser, Mended text, Problems problems, Bounds bounds) {
     this.parser = parser;
-    this.lines = lines;
+    this.text = text;
+    this.lines = text.lines();
     this.problems = problems;
     this.bounds = bounds;
   }
@@ -47,6 +51,16 @@ final class Composer {
       refuse("a second document begins; a file holds one plan, so leave out the lines “---”");
     }
     return root;
+  }
+
+  /** A slip that YAML takes for something else, mended in the text: it is to be read again. */
+  Optional<Slips.Slip> slip() {
+    return slip;
+  }
+
+  /** Where the slip is. */
+  Optional<Fault> fault() {
+    return slip.map(s -> new Fault(s.message(), "", s.at(), s.at()));
   }
 
   /** The node at the current token; empty where reading on makes no sense. */
@@ -70,57 +84,86 @@ final class Composer {
     }
     if (parser.isCurrentAlias()) {
       refuse("“*” refers to an anchor, which plans do not have; write the value out or quote it");
-      return Optional.of(new Node.Nothing(false, at));
+      return Optional.of(new Node.Nothing(false, true, at));
     }
     String text = parser.getText();
     if (token == JsonToken.VALUE_NULL || text.isBlank()) {
       return Optional.of(new Node.Nothing(commentFollows(at), at));
     }
-    unseen(text, at);
-    return Optional.of(new Node.Scalar(text.strip(), at, end(at)));
+    if (unseen(text, at)) {
+      return Optional.of(new Node.Nothing(false, true, at));
+    }
+    Position end = end(at);
+    slip = slip.or(() -> QuoteSlips.swallowed(at, end, this.text));
+    return slip.isPresent()
+        ? Optional.empty()
+        : Optional.of(new Node.Scalar(text.strip(), at, end));
   }
 
   private Optional<Node> mapping(Position at, int depth) throws IOException {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
+    List<Node.Entry> again = new ArrayList<>();
+    boolean whole = true;
     Position last = at;
+    Optional<Node.Entry> before = Optional.empty();
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       Position keyAt = at();
       adornments();
-      String key = parser.currentName().strip();
+      String key = straight(parser.currentName().strip(), keyAt);
       boolean known = isKey(key, keyAt);
+      whole &= known;
       parser.nextToken();
       Optional<Node> value = node(depth + 1);
       if (value.isEmpty()) {
         return Optional.empty();
       }
       last = value.get().end();
-      Node.Entry first =
-          known ? entries.putIfAbsent(key, new Node.Entry(key, value.get(), keyAt)) : null;
-      if (first != null) {
-        problems.add(
-            keyAt,
-            PlanPath.ROOT,
-            () -> Script.quoted(key) + " stands here a second time; the first is at " + first.at());
+      if (known) {
+        Node.Entry entry = new Node.Entry(key, value.get(), keyAt);
+        slip = slip.or(Joined.slip(entry, before, isFlow(at), text));
+        if (slip.isPresent()) {
+          return Optional.empty();
+        }
+        before = Optional.of(entry);
+        if (entries.putIfAbsent(key, entry) != null) {
+          again.add(entry);
+        }
       }
     }
-    return Optional.of(new Node.Mapping(entries, at, end(last)));
+    return Optional.of(new Node.Mapping(entries, again, whole, at, end(last)));
+  }
+
+  /** A key without the quotation marks of word processors. */
+  private String straight(String key, Position at) {
+    Optional<String> inside = Values.printedQuotes(key);
+    inside.ifPresent(
+        k ->
+            problems.add(
+                text.original(at),
+                PlanPath.ROOT,
+                "printed quotation marks stand here; write the key without: " + k));
+    return inside.orElse(key);
+  }
+
+  private boolean isFlow(Position at) {
+    return lines.get(at.line() - 1).startsWith("{", at.column() - 1);
   }
 
   private boolean isKey(String key, Position at) {
     if (key.equals("<<")) {
       problems.add(
-          at,
+          text.original(at),
           PlanPath.ROOT,
           "“<<” would merge another mapping, which plans do not do; write it out");
       return false;
     }
     if (key.isEmpty()) {
-      problems.add(at, PlanPath.ROOT, "a key without a name stands here");
+      problems.add(text.original(at), PlanPath.ROOT, "a key without a name stands here");
       return false;
     }
     if (key.length() > LONGEST_KEY) {
       problems.add(
-          at,
+          text.original(at),
           PlanPath.ROOT,
           () ->
               Script.quoted(key)
@@ -129,8 +172,7 @@ final class Composer {
                   + " letters a key may have");
       return false;
     }
-    unseen(key, at);
-    return true;
+    return !unseen(key, at);
   }
 
   private Optional<Node> sequence(Position at, int depth) throws IOException {
@@ -144,6 +186,7 @@ final class Composer {
       last = item.get().end();
       items.add(item.get());
     }
+    slip = slip.or(() -> Joined.comma(items, text));
     return Optional.of(new Node.Sequence(items, at, end(last)));
   }
 
@@ -152,7 +195,10 @@ final class Composer {
     // The parser keeps the anchors of scalars to itself; no unquoted value begins with the sign.
     String line = lines.get(at().line() - 1);
     boolean sign = line.startsWith("&", at().column() - 1);
-    if (sign || parser.getObjectId() != null && !parser.isCurrentAlias()) {
+    String anchor = parser.isCurrentAlias() ? null : parser.getObjectId();
+    boolean again = anchor != null && anchor.equals(lastAnchor);
+    lastAnchor = anchor;
+    if (sign || anchor != null && !again) {
       refuse("“&” names an anchor, which plans do not have; quote the value or leave it out");
     }
     if (parser.getTypeId() != null) {
@@ -161,13 +207,17 @@ final class Composer {
   }
 
   /** Escapes in quotes can bring in what the raw text may not hold. */
-  private void unseen(String text, Position at) {
+  private boolean unseen(String text, Position at) {
     for (int i = 0; i < text.length(); i++) {
       if (TextDecoder.isUnseen(text, i)) {
-        problems.add(at, PlanPath.ROOT, "this value holds an invisible character; leave it out");
-        return;
+        problems.add(
+            this.text.original(at),
+            PlanPath.ROOT,
+            "this value holds an invisible character; leave it out");
+        return true;
       }
     }
+    return false;
   }
 
   private boolean commentFollows(Position at) {
@@ -177,7 +227,7 @@ final class Composer {
   }
 
   private void refuse(String message) {
-    problems.add(at(), PlanPath.ROOT, message);
+    problems.add(text.original(at()), PlanPath.ROOT, message);
   }
 
   private Position at() {

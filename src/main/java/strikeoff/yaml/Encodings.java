@@ -1,9 +1,17 @@
 package strikeoff.yaml;
 
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /** Knows the encodings that editors write besides UTF-8, with a byte-order mark or without. */
 final class Encodings {
+
+  /** What editors write on older machines; every byte of it means something. */
+  static final Charset WINDOWS =
+      Charset.isSupported("windows-1252")
+          ? Charset.forName("windows-1252")
+          : StandardCharsets.ISO_8859_1;
 
   private static final int[] UTF_32_BIG = {0x00, 0x00, 0xFE, 0xFF};
   private static final int[] UTF_32_LITTLE = {0xFF, 0xFE, 0x00, 0x00};

@@ -20,12 +20,16 @@ import strikeoff.units.Spelling;
  */
 public final class Fields {
 
+  /** Nobody's slip stands among more keys than that. */
+  private static final int MOST_KEYS = 100;
+
   private final Item item;
   private final Map<String, Node.Entry> entries;
   private final Reading reading;
   private final Set<String> asked = new LinkedHashSet<>();
   private final Map<String, String> otherwise = new LinkedHashMap<>();
   private final Set<String> faulty = new LinkedHashSet<>();
+  private final Map<String, Node.Entry> slips = new LinkedHashMap<>();
   private final boolean hollow;
 
   private Fields(Item item, Map<String, Node.Entry> entries, boolean hollow, Reading reading) {
@@ -40,15 +44,80 @@ public final class Fields {
    */
   public static Fields of(Item item, String what, Reading reading) {
     if (item.node() instanceof Node.Mapping m) {
-      return new Fields(item, m.entries(), false, reading);
+      for (Node.Entry again : m.again()) {
+        Node.Entry first = m.entries().get(again.key());
+        reading
+            .problems()
+            .add(
+                again.at(),
+                item.path(),
+                () ->
+                    Script.quoted(again.key())
+                        + " stands here a second time; the first is at "
+                        + first.at());
+      }
+      return new Fields(item, m.entries(), !m.whole(), reading);
     }
-    String words = what + " with its keys was expected, and " + item.node().kind() + " stands here";
-    if (item.node() instanceof Node.Nothing) {
-      reading.problems().add(item.key(), item.path(), words);
+    String words = withKeys(what) + " expected, and " + item.node().kind() + " stands here";
+    if (item.node() instanceof Node.Nothing n) {
+      if (n.told()) {
+        reading.problems().doubtful();
+      } else {
+        reading.problems().add(item.key(), item.path(), words);
+      }
+    } else if (item.node() instanceof Node.Sequence list) {
+      return listed(item, list, what, reading);
     } else {
       reading.wrong(item, words);
     }
     return new Fields(item, Map.of(), true, reading);
+  }
+
+  /**
+   * A list in place of a mapping says the same with dashes, so it is read on as if they were not
+   * there.
+   */
+  private static Fields listed(Item item, Node.Sequence list, String what, Reading reading) {
+    Map<String, Node.Entry> entries = new LinkedHashMap<>();
+    boolean named = false;
+    boolean clear = !list.items().isEmpty();
+    for (Node each : list.items()) {
+      if (!(each instanceof Node.Mapping m)) {
+        clear = false;
+        continue;
+      }
+      Node.Entry name = m.entries().get("name");
+      if (name != null && name.value() instanceof Node.Scalar s) {
+        named = true;
+        Map<String, Node.Entry> rest = new LinkedHashMap<>(m.entries());
+        rest.remove("name");
+        Node.Entry entry =
+            new Node.Entry(
+                s.text(), new Node.Mapping(rest, m.again(), m.whole(), m.at(), m.end()), name.at());
+        clear &= entries.putIfAbsent(s.text(), entry) == null;
+      } else {
+        for (Node.Entry entry : m.entries().values()) {
+          clear &= entries.putIfAbsent(entry.key(), entry) == null;
+        }
+      }
+    }
+    String write =
+        named
+            ? "; write each under its name, as in " + entries.keySet().iterator().next() + ": {…}"
+            : !clear
+                ? ""
+                : list.items().get(0).at().column() == list.at().column() + 1
+                    ? "; write keys in braces: {…}"
+                    : "; write the keys without “- ” before them";
+    reading.wrong(item, withKeys(what) + " expected, and " + list.kind() + " stands here" + write);
+    return clear
+        ? new Fields(item, entries, false, reading)
+        : new Fields(item, Map.of(), true, reading);
+  }
+
+  private static String withKeys(String what) {
+    boolean several = what.startsWith("the ") && what.endsWith("s");
+    return what + (several ? " with their keys were" : " with its keys was");
   }
 
   /** The keys of a mapping that the document leaves out altogether. */
@@ -73,7 +142,7 @@ public final class Fields {
   /** True if the key stands there. */
   public boolean has(String key) {
     ask(key);
-    return entries.containsKey(key);
+    return entry(key) != null;
   }
 
   /** True if each of these was read without a mistake, or left out where it may be. */
@@ -84,7 +153,7 @@ public final class Fields {
   /** Reports a mistake at a key's value, or at the mapping if the key is not there. */
   public void wrong(String key, String message) {
     faulty.add(key);
-    Node.Entry entry = entries.get(key);
+    Node.Entry entry = entry(key);
     if (entry == null) {
       wrong(message);
     } else {
@@ -95,7 +164,7 @@ public final class Fields {
   /** Reports a mistake in the name of a key itself. */
   public void wrongKey(String key, String message) {
     faulty.add(key);
-    reading.problems().add(entries.get(key).at(), item.path().key(key), message);
+    reading.problems().add(entry(key).at(), item.path().key(key), message);
   }
 
   /** Reports a mistake of the mapping as a whole. */
@@ -108,10 +177,12 @@ public final class Fields {
   /** A value that must be there. */
   public <T> T required(String key, Expected<T> expected) {
     ask(key);
-    Node.Entry entry = entries.get(key);
+    Node.Entry entry = entry(key);
     if (entry == null) {
-      if (!hollow) {
-        faulty.add(key);
+      faulty.add(key);
+      if (hollow || reading.partial()) {
+        reading.problems().doubtful();
+      } else {
         reading
             .problems()
             .add(
@@ -127,14 +198,14 @@ public final class Fields {
   /** A value that may be left out; a faulty one counts as left out. */
   public <T> Optional<T> optional(String key, Expected<T> expected) {
     ask(key);
-    Node.Entry entry = entries.get(key);
+    Node.Entry entry = entry(key);
     return entry == null ? Optional.empty() : read(entry, expected);
   }
 
   /** The raw value of a key, for decoders that look closer themselves. */
   public Optional<Item> item(String key) {
     ask(key);
-    return Optional.ofNullable(entries.get(key)).map(item::child);
+    return Optional.ofNullable(entry(key)).map(item::child);
   }
 
   /** The fields of a mapping under a key, if it is there. */
@@ -165,7 +236,7 @@ public final class Fields {
   /** Reports every key that nobody asked for. */
   public void done() {
     for (Node.Entry entry : entries.values()) {
-      if (!asked.contains(entry.key())) {
+      if (!asked.contains(entry.key()) || slips.containsValue(entry)) {
         reading
             .problems()
             .add(entry.at(), item.path().key(entry.key()), () -> unknown(entry.key()));
@@ -173,12 +244,42 @@ public final class Fields {
     }
   }
 
+  /** Says that these are keys of their own, so that none is taken for a slip for another. */
+  public void knows(String... keys) {
+    asked.addAll(List.of(keys));
+  }
+
   /** Says what is called otherwise here, for those who write the other word. */
   public void calls(String written, String key) {
     otherwise.put(written, key);
   }
 
+  /** What stands under a key, or under one that can only be a slip for it. */
+  private Node.Entry entry(String key) {
+    Node.Entry written = entries.get(key);
+    if (written == null && !slips.containsKey(key) && entries.size() <= MOST_KEYS) {
+      slips.put(key, slip(key));
+    }
+    return written != null ? written : slips.get(key);
+  }
+
+  /** Told when all is read; until then its value is read as if it stood under the right key. */
+  private Node.Entry slip(String key) {
+    for (Node.Entry entry : entries.values()) {
+      boolean free = !asked.contains(entry.key()) && !slips.containsValue(entry);
+      if (free && (key.equals(otherwise.get(entry.key())) || Spelling.isSlip(entry.key(), key))) {
+        return entry;
+      }
+    }
+    return null;
+  }
+
   private String unknown(String key) {
+    for (Map.Entry<String, Node.Entry> slip : slips.entrySet()) {
+      if (slip.getValue() != null && slip.getValue().key().equals(key)) {
+        return Script.quoted(key) + " is not known here; did you mean “" + slip.getKey() + "”?";
+      }
+    }
     if (otherwise.containsKey(key)) {
       return Script.quoted(key) + " is not known here; did you mean “" + otherwise.get(key) + "”?";
     }
@@ -196,6 +297,11 @@ public final class Fields {
     Item value = item.child(entry);
     Optional<T> read;
     if (entry.value() instanceof Node.Nothing n) {
+      if (n.told()) {
+        reading.problems().doubtful();
+        faulty.add(entry.key());
+        return Optional.empty();
+      }
       String hint = n.comment() ? "; what follows “#” is a comment unless it stands in quotes" : "";
       reading
           .problems()

@@ -33,8 +33,14 @@ public sealed interface Node {
    * A place where a value belongs and none stands.
    *
    * @param comment true if a comment stands there instead, as after an unquoted {@code #}
+   * @param told true if what stands there was refused, so that nobody need miss it again
    */
-  record Nothing(boolean comment, Position at) implements Node {
+  record Nothing(boolean comment, boolean told, Position at) implements Node {
+
+    public Nothing(boolean comment, Position at) {
+      this(comment, false, at);
+    }
+
     @Override
     public Position end() {
       return at;
@@ -59,11 +65,24 @@ public sealed interface Node {
     }
   }
 
-  /** A mapping in the document's order; its keys are distinct. */
-  record Mapping(Map<String, Entry> entries, Position at, Position end) implements Node {
+  /**
+   * A mapping in the document's order.
+   *
+   * @param entries with distinct keys
+   * @param again what stands under a key that was there before
+   * @param whole false if some of it was refused, so that nobody need miss it
+   */
+  record Mapping(
+      Map<String, Entry> entries, List<Entry> again, boolean whole, Position at, Position end)
+      implements Node {
 
     public Mapping {
       entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+      again = List.copyOf(again);
+    }
+
+    public Mapping(Map<String, Entry> entries, Position at, Position end) {
+      this(entries, List.of(), true, at, end);
     }
 
     @Override

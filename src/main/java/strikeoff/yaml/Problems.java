@@ -15,6 +15,7 @@ public final class Problems {
 
   private final List<Problem> list = new ArrayList<>();
   private int more;
+  private int doubtful;
 
   public void add(Position at, PlanPath path, String message) {
     add(at, path, () -> message);
@@ -29,12 +30,30 @@ public final class Problems {
     }
   }
 
+  /** Everything that another collection holds. */
+  void addAll(Problems others) {
+    others.list.forEach(p -> add(p.position(), p.path(), p.message()));
+    more += others.more;
+  }
+
+  /** Everything of a list. */
+  public void addAll(List<Problem> others) {
+    others.forEach(p -> add(p.position(), p.path(), p.message()));
+  }
+
+  /**
+   * Counts one that may be none, since part of the file could not be read: nobody is told of it.
+   */
+  void doubtful() {
+    doubtful++;
+  }
+
   public int count() {
-    return list.size() + more;
+    return list.size() + more + doubtful;
   }
 
   public boolean none() {
-    return list.isEmpty();
+    return count() == 0;
   }
 
   /** Down the file; the last one tells how many more there are. */

@@ -12,6 +12,27 @@ public final class Reading {
   private final Problems problems = new Problems();
   private final List<Note> notes = new ArrayList<>();
   private final Set<String> keys = new LinkedHashSet<>();
+  private final boolean partial;
+
+  public Reading() {
+    this(false);
+  }
+
+  private Reading(boolean partial) {
+    this.partial = partial;
+  }
+
+  /** For what a faulty text says where its slips are taken as they were meant. */
+  public static Reading of(YamlReading.Faulty faulty) {
+    Reading reading = new Reading(faulty.partial());
+    reading.problems.addAll(faulty.problems());
+    return reading;
+  }
+
+  /** True if parts of the document were left out, so that what is missing may stand there. */
+  public boolean partial() {
+    return partial;
+  }
 
   public Problems problems() {
     return problems;
@@ -19,6 +40,10 @@ public final class Reading {
 
   /** Reports what is wrong with a value, at the value. */
   public void wrong(Item item, String message) {
+    if (item.node() instanceof Node.Nothing n && n.told()) {
+      problems.doubtful();
+      return;
+    }
     problems.add(item.node().at(), item.path(), message);
   }
 

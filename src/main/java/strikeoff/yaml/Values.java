@@ -3,6 +3,7 @@ package strikeoff.yaml;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -20,17 +21,21 @@ import strikeoff.units.Temperature;
 /** The kinds of values that documents hold. */
 public final class Values {
 
+  private static final String OPENING = "“”„‘’‚«»‹›";
+  private static final String CLOSING = "”“’‘«»‹›";
+
   private Values() {}
 
   /** Text of a bounded length, in one line or several. */
   public static Expected<String> text(String words, int longest) {
-    return scalar(
-        words,
-        "",
-        text ->
-            text.length() > longest
-                ? Parsed.refused("this is longer than the " + longest + " letters it may have")
-                : Parsed.value(text));
+    return scalar(words, "", text -> ofLength(text, longest));
+  }
+
+  /** The text, unless it is longer than it may be. */
+  public static Parsed<String> ofLength(String text, int longest) {
+    return text.length() > longest
+        ? Parsed.refused("this is longer than the " + longest + " letters it may have")
+        : Parsed.value(text);
   }
 
   /** {@code yes} or {@code no}. */
@@ -43,9 +48,29 @@ public final class Values {
               case "yes", "Yes", "true" -> Parsed.value(true);
               case "no", "No", "false" -> Parsed.value(false);
               default ->
-                  Parsed.refused("yes or no was expected; " + Script.quoted(text) + " is neither");
+                  Parsed.refused(
+                      "yes or no was expected; "
+                          + Script.quoted(text)
+                          + " is neither"
+                          + Optional.ofNullable(ANSWERS.get(text.toLowerCase(Locale.ROOT)))
+                              .map(a -> "; did you mean " + a + "?")
+                              .orElse(""));
             });
   }
+
+  private static final Map<String, String> ANSWERS =
+      Map.ofEntries(
+          Map.entry("yes", "yes"),
+          Map.entry("y", "yes"),
+          Map.entry("true", "yes"),
+          Map.entry("on", "yes"),
+          Map.entry("1", "yes"),
+          Map.entry("no", "no"),
+          Map.entry("n", "no"),
+          Map.entry("false", "no"),
+          Map.entry("off", "no"),
+          Map.entry("0", "no"),
+          Map.entry("none", "no"));
 
   /** One of a few words. */
   public static <T> Expected<T> word(String words, Map<String, T> known) {
@@ -67,8 +92,34 @@ public final class Values {
 
   /** The name of something that the document defines elsewhere, in {@code section}. */
   public static Expected<String> nameIn(String what, String section, Collection<String> known) {
-    return scalar(
-        what, "", text -> known.contains(text) ? Parsed.value(text) : noSuch(text, section, known));
+    Expected<String> name =
+        scalar(
+            what,
+            "",
+            text -> known.contains(text) ? Parsed.value(text) : noSuch(text, section, known));
+    return new Expected<>() {
+      @Override
+      public String words() {
+        return name.words();
+      }
+
+      @Override
+      public String standIn() {
+        return name.standIn();
+      }
+
+      @Override
+      public Optional<String> read(Item item, Reading reading) {
+        // It may stand in a part that could not be read.
+        if (reading.partial()
+            && item.node() instanceof Node.Scalar s
+            && !known.contains(s.text())) {
+          reading.problems().doubtful();
+          return Optional.empty();
+        }
+        return name.read(item, reading);
+      }
+    };
   }
 
   private static Parsed<String> noSuch(String text, String section, Collection<String> known) {
@@ -238,6 +289,15 @@ public final class Values {
 
       @Override
       public Optional<List<T>> read(Item item, Reading reading) {
+        if (item.node() instanceof Node.Mapping m && bare(m)) {
+          reading.wrong(
+              item,
+              words()
+                  + " was expected; write a list in square brackets: ["
+                  + String.join(", ", m.entries().keySet())
+                  + "]");
+          return Optional.empty();
+        }
         if (!(item.node() instanceof Node.Sequence list)) {
           return each.read(item, reading).map(List::of);
         }
@@ -257,6 +317,12 @@ public final class Values {
         return values.size() == list.items().size() ? Optional.of(values) : Optional.empty();
       }
     };
+  }
+
+  /** Words in braces without any values. */
+  private static boolean bare(Node.Mapping mapping) {
+    return mapping.entries().size() > 1
+        && mapping.entries().values().stream().allMatch(e -> e.value() instanceof Node.Nothing);
   }
 
   /** A single value read by a function that gives words where it cannot. */
@@ -289,10 +355,27 @@ public final class Values {
           v.note().ifPresent(n -> reading.note(item, n));
           return Optional.of(v.value());
         }
-        reading.wrong(item, ((Parsed.Refused<T>) parsed).message());
-        return Optional.empty();
+        Optional<T> unquoted = printedQuotes(s.text()).flatMap(t -> parse.apply(t).toOptional());
+        reading.wrong(
+            item,
+            unquoted.isPresent()
+                ? "printed quotation marks stand here; write straight ones: \""
+                    + printedQuotes(s.text()).get()
+                    + "\""
+                : ((Parsed.Refused<T>) parsed).message());
+        return unquoted;
       }
     };
+  }
+
+  /** What stands in quotation marks as word processors set them, which YAML takes for letters. */
+  static Optional<String> printedQuotes(String text) {
+    int last = text.length() - 1;
+    return last > 1
+            && OPENING.indexOf(text.charAt(0)) >= 0
+            && CLOSING.indexOf(text.charAt(last)) >= 0
+        ? Optional.of(text.substring(1, last))
+        : Optional.empty();
   }
 
   private static String example(Class<? extends Quantity> type) {

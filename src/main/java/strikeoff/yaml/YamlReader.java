@@ -23,6 +23,12 @@ import strikeoff.plan.Position;
  */
 public final class YamlReader {
 
+  /** More slips of the kinds that stop the parser nobody mends in one go. */
+  private static final int MOST_MENDS = 40;
+
+  /** Bounds the work on long files that are no YAML at all, in characters. */
+  private static final int MOST_READ_AGAIN = 4_000_000;
+
   private YamlReader() {}
 
   /**
@@ -39,10 +45,10 @@ public final class YamlReader {
       return tooLong(bounds);
     }
     Problems problems = new Problems();
-    String text = new TextDecoder(problems).decode(bytes);
-    return problems.none()
-        ? read(text, problems, bounds)
-        : new YamlReading.Faulty(problems.sorted(), TextDecoder.lines(text));
+    Optional<String> text = new TextDecoder(problems).decode(bytes);
+    return text.isPresent()
+        ? read(text.get(), problems, bounds)
+        : new YamlReading.Faulty(problems.sorted(), List.of(), Optional.empty(), true);
   }
 
   /** Reads a text within the usual bounds. Never throws on any input. */
@@ -63,32 +69,91 @@ public final class YamlReader {
         new Position(1, 1),
         PlanPath.ROOT,
         "the file is larger than " + bounds.kib() + " KiB; no plan written by hand is");
-    return new YamlReading.Faulty(problems.sorted(), List.of());
+    return new YamlReading.Faulty(problems.sorted(), List.of(), Optional.empty(), true);
   }
 
   private static YamlReading read(String text, Problems problems, Bounds bounds) {
     List<String> lines = TextDecoder.lines(text);
-    if (new TextDecoder(problems).isClean(text)) {
-      Optional<Node> root = compose(text, lines, problems, bounds);
-      if (root.isPresent() && problems.none()) {
-        return new YamlReading.Document(root.get(), lines);
+    Mended mended = new Mended(lines);
+    if (!new TextDecoder(problems).clean(mended)) {
+      return new YamlReading.Faulty(problems.sorted(), lines, Optional.empty(), true);
+    }
+    boolean partial = false;
+    for (int mends = 0; ; mends++) {
+      Problems inside = new Problems();
+      Outcome outcome = compose(mended, inside, bounds);
+      Optional<Fault> fault = outcome.fault();
+      if (fault.isEmpty() || mends == MOST_MENDS || mends * text.length() > MOST_READ_AGAIN) {
+        fault.ifPresent(
+            f -> problems.add(mended.original(f.at()), PlanPath.ROOT, words(f, mended)));
+        if (!partial || outcome.root().isPresent()) {
+          problems.addAll(inside);
+        }
+        Optional<Node> root = outcome.root().map(mended::original);
+        return root.isPresent() && problems.none()
+            ? new YamlReading.Document(root.get(), lines)
+            : new YamlReading.Faulty(problems.sorted(), lines, root, partial);
+      }
+      Optional<Slips.Slip> slip = outcome.slip().or(() -> Slips.mend(fault.get(), mended));
+      if (slip.isPresent()) {
+        problems.add(slip.get().at(), PlanPath.ROOT, slip.get().message());
+      } else {
+        partial = true;
+        Fault f = fault.get();
+        problems.add(mended.original(f.at()), PlanPath.ROOT, words(f, mended));
+        if (!leaveOut(f, mended)) {
+          return new YamlReading.Faulty(problems.sorted(), lines, Optional.empty(), true);
+        }
       }
     }
-    return new YamlReading.Faulty(problems.sorted(), lines);
   }
 
-  private static Optional<Node> compose(
-      String text, List<String> lines, Problems problems, Bounds bounds) {
-    try (YAMLParser parser = factory(bounds).createParser(text)) {
-      return new Composer(parser, lines, problems, bounds).document();
+  /**
+   * Takes a fault that nobody understands out of the text, so that the rest can be read; false if
+   * there is nothing left to take out.
+   */
+  private static boolean leaveOut(Fault fault, Mended text) {
+    boolean inside =
+        List.of("flow", "quoted", "simple key").stream().anyMatch(fault.context()::contains);
+    boolean some = false;
+    for (int n = inside ? fault.from().line() : fault.at().line(); n <= fault.at().line(); n++) {
+      some |= !text.line(n).isBlank();
+      text.blank(n);
+    }
+    return some;
+  }
+
+  private static String words(Fault f, Mended text) {
+    return SyntaxWords.of(f, text.original(f.from()));
+  }
+
+  /**
+   * What came of parsing once.
+   *
+   * @param fault where the parser or the composer gave up
+   * @param slip what the composer saw there, mended already
+   */
+  private record Outcome(Optional<Node> root, Optional<Fault> fault, Optional<Slips.Slip> slip) {
+
+    static Outcome of(Fault fault) {
+      return new Outcome(Optional.empty(), Optional.of(fault), Optional.empty());
+    }
+  }
+
+  private static Outcome compose(Mended text, Problems problems, Bounds bounds) {
+    try (YAMLParser parser = factory(bounds).createParser(text.text())) {
+      Composer composer = new Composer(parser, text, problems, bounds);
+      Optional<Node> root = composer.document();
+      return composer.slip().isPresent()
+          ? new Outcome(root, composer.fault(), composer.slip())
+          : new Outcome(root, Optional.empty(), Optional.empty());
     } catch (JsonProcessingException e) {
-      syntax(e, lines, problems);
+      return Outcome.of(syntax(e, text.lines()));
     } catch (YAMLException e) {
-      report(e, new Position(1, 1), lines, problems);
+      return Outcome.of(fault(e, new Position(1, 1), text.lines()));
     } catch (IOException e) {
       throw new IllegalStateException("reading from memory cannot fail", e);
     }
-    return Optional.empty();
   }
 
   /** Every limit is stated here; the libraries' own defaults may change with their versions. */
@@ -112,38 +177,27 @@ public final class YamlReader {
         .build();
   }
 
-  private static void syntax(JsonProcessingException e, List<String> lines, Problems problems) {
+  private static Fault syntax(JsonProcessingException e, List<String> lines) {
     JsonLocation location = e.getLocation();
     Position at =
         location == null || location.getLineNr() < 1
             ? new Position(1, 1)
             : place(location.getLineNr() - 1, location.getColumnNr() - 1, lines);
-    if (e instanceof JacksonYAMLParseException && e.getCause() instanceof YAMLException cause) {
-      report(cause, at, lines, problems);
-      return;
-    }
-    String message = e.getOriginalMessage();
-    problems.add(
-        at,
-        PlanPath.ROOT,
-        message.contains("field name")
-            ? "a key must be a single word or a few; a list or a mapping stands here"
-            : SyntaxWords.of(message, "", at, at, lines));
+    return e instanceof JacksonYAMLParseException && e.getCause() instanceof YAMLException cause
+        ? fault(cause, at, lines)
+        : new Fault(e.getOriginalMessage(), "", at, at);
   }
 
-  private static void report(
-      YAMLException e, Position fallback, List<String> lines, Problems problems) {
-    if (e instanceof MarkedYAMLException m) {
-      Position at = place(m.getProblemMark(), lines).orElse(fallback);
-      Position from = place(m.getContextMark(), lines).orElse(at);
-      String problem = m.getProblem() == null ? "" : m.getProblem();
-      String context = m.getContext() == null ? "" : m.getContext();
-      String words = SyntaxWords.of(problem, context, from, at, lines);
-      problems.add(words.equals(SyntaxWords.UNCLOSED) ? from : at, PlanPath.ROOT, words);
-    } else {
-      String words = String.valueOf(e.getMessage());
-      problems.add(fallback, PlanPath.ROOT, SyntaxWords.of(words, "", fallback, fallback, lines));
+  private static Fault fault(YAMLException e, Position fallback, List<String> lines) {
+    if (!(e instanceof MarkedYAMLException m)) {
+      return new Fault(String.valueOf(e.getMessage()), "", fallback, fallback);
     }
+    Position at = place(m.getProblemMark(), lines).orElse(fallback);
+    return new Fault(
+        m.getProblem() == null ? "" : m.getProblem(),
+        m.getContext() == null ? "" : m.getContext(),
+        place(m.getContextMark(), lines).orElse(at),
+        at);
   }
 
   private static Optional<Position> place(Mark mark, List<String> lines) {

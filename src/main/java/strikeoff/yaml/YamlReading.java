@@ -1,6 +1,7 @@
 package strikeoff.yaml;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.plan.Problem;
 
 /** What came of reading a YAML text. */
@@ -16,8 +17,15 @@ public sealed interface YamlReading {
     }
   }
 
-  /** A text that is no sound document. */
-  record Faulty(List<Problem> problems, List<String> lines) implements YamlReading {
+  /**
+   * A text that is no sound document.
+   *
+   * @param root what it says where slips are taken as they were meant, for finding more mistakes;
+   *     empty where nobody can tell
+   * @param partial true if parts were left out, so that what is missing may be there
+   */
+  record Faulty(List<Problem> problems, List<String> lines, Optional<Node> root, boolean partial)
+      implements YamlReading {
     public Faulty {
       problems = List.copyOf(problems);
       lines = List.copyOf(lines);

@@ -14,9 +14,9 @@
     keys: {
       name: element.cells[0].textContent.trim().toLowerCase(),
       verdict: Number(element.dataset.order),
-      stops: Number(element.cells[2].textContent),
-      risks: Number(element.cells[3].textContent),
-      advice: Number(element.cells[4].textContent),
+      stops: Number(element.cells[2].dataset.n),
+      risks: Number(element.cells[3].dataset.n),
+      advice: Number(element.cells[4].dataset.n),
       finish: Number(element.dataset.finish),
     },
   }));

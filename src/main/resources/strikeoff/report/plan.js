@@ -64,7 +64,7 @@
     }
     const last = step === stages.length;
     words.textContent = stage
-      ? `${step} of ${stages.length}: ${stage.textContent.trim()}. ${wet === 0 ? "Nothing" : wet === 1 ? "One placement" : wet + " placements"} still wet.`
+      ? `${stage.textContent.trim()}. ${wet === 0 ? "Nothing" : wet === 1 ? "One placement" : wet + " placements"} still wet.`
       : "The bare cloth.";
     slider.setAttribute("aria-valuetext", words.textContent);
     byId("step-back").disabled = byId("step-first").disabled = step === 0;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
+import strikeoff.timeline.TakenUpWet;
 import strikeoff.units.Temperature;
 
 /**
@@ -33,6 +34,8 @@ class FixedInPhasesTest {
     Warmth warmth = worked.the(FixTemperature.class).warmth();
     assertThat(warmth.coolestGroup()).isEqualTo("monochlorotriazine");
     assertThat(warmth.warmestGroup()).isEqualTo("dichlorotriazine");
+    assertThat(warmth.windowsMeet()).isFalse();
+    assertThat(warmth.windows()).hasSize(2);
     assertThat(warmth.degreesCold()).isEqualTo(new Temperature(45));
     assertThat(warmth.degreesHot()).isEqualTo(new Temperature(-5));
     assertThat(warmth.neededGroup()).isEqualTo("monochlorotriazine");
@@ -42,18 +45,18 @@ class FixedInPhasesTest {
 
   @Test
   void theTimeNeededIsToldInWholeMinutes() {
-    // 30 min at 25 °C, carried to 20 °C by Arrhenius with 100 kJ/mol at most:
-    // 30 · exp(100000 / 8.314 · (1/293.15 − 1/298.15)) = 59.9
-    Warmth warmth =
+    // 30 min at 32 °C for a middle green, carried to 20 °C by Arrhenius with 81 kJ/mol:
+    // 30 · exp(81000 / 8.314 · (1/293.15 − 1/305.15)) = 110.8
+    FixTime time =
         two(DCT, PAINT, "- mix: green\n- print: reeds\n- dry: 1 day\n" + soak(20, "40 min"))
-            .the(FixTime.class)
-            .warmth();
-    double most = Worked.POLICY.limit("fixing/activation-energy-most").amount();
-    double by = Math.exp(most * 1000 / 8.314462618 * (1 / 293.15 - 1 / 298.15));
-    assertThat(warmth.neededAtMost().minutes()).isEqualTo(Math.ceil(30 * by));
-    assertThat(warmth.minutesMore().minutes()).isEqualTo(Math.ceil(30 * by - 40));
+            .the(FixTime.class);
+    Warmth warmth = time.warmth();
+    assertThat(warmth.neededMinutes().best()).isCloseTo(110.8, within(1.0));
+    // first order: 1 − 0.05^(40/110.8)
+    assertThat(time.fixed()).isCloseTo(0.661, within(0.005));
+    assertThat(time.mending()).startsWith("Keep it at 32 °C for 30 min");
     assertThat(warmth.timeKnown()).isTrue();
-    assertThat(warmth.degreesCold()).isEqualTo(new Temperature(5));
+    assertThat(warmth.degreesCold()).isEqualTo(new Temperature(1));
   }
 
   @Test
@@ -128,11 +131,11 @@ class FixedInPhasesTest {
                 + "- fix: steam\n  for: 30 min\n");
     assertThat(worked.the(MissingAlkali.class).dyes()).containsExactly("blue");
     Steaming brief = worked.all(Steaming.class).get(0);
-    // DCT asks for 5 to 10 min of steam
-    assertThat(brief.minutesMore().minutes()).isEqualTo(2);
-    assertThat(brief.shortest().minutes()).isEqualTo(5);
-    assertThat(brief.longest().minutes()).isEqualTo(10);
-    assertThat(worked.all(Steaming.class).get(1).minutesMore().minutes()).isZero();
+    assertThat(brief.longest().minutes()).isEqualTo(60);
+    // 3 of 5 min of steam, after 20 min at 25 °C of a bath for 45 at 32 are long rinsed away
+    FixTime time = worked.all(FixTime.class).get(0);
+    assertThat(time.fixed()).isCloseTo(1 - Math.pow(0.05, 3.0 / 5), within(1e-9));
+    assertThat(time.mending()).isEqualTo("Steam it 2 min longer");
   }
 
   @Test
@@ -155,11 +158,11 @@ class FixedInPhasesTest {
             PAINT,
             "- mix: all\n- print: shells\n- dry: until fix-safe\n- heat-set: iron\n"
                 + "- print: shells\n- dry: until fix-safe\n- heat-set: iron\n");
-    // 40 % of 30 by 22 cm is 264 cm², two soles of 200 cm²; the second coat lies on the first
+    // 30 by 22 cm is 660 cm², four soles of 200 cm²; the second coat lies on the first
     assertThat(worked.all(IronTime.class)).hasSize(2);
     for (IronTime iron : worked.all(IronTime.class)) {
-      assertThat(iron.printed().squareCm()).isCloseTo(264, within(1e-6));
-      assertThat(iron.spots()).isEqualTo(2);
+      assertThat(iron.images().squareCm()).isCloseTo(660, within(1e-6));
+      assertThat(iron.spots()).isEqualTo(4);
     }
     assertThat(worked.all(UnsetPaint.class)).isEmpty();
   }
@@ -185,31 +188,32 @@ class FixedInPhasesTest {
   @Test
   void onlyFilmsStillWetWhenItStartsAreTooWet() {
     String first = "- mix: all\n- print: reeds\n- dry: until fix-safe\n";
-    TooWet wet = two(DCT, MCT, first + "- print: shells\n" + steam()).the(TooWet.class);
+    TakenUpWet wet = two(DCT, MCT, first + "- print: shells\n" + steam()).the(TakenUpWet.class);
     assertThat(wet.marks()).containsExactly("shells 1");
-    assertThat(wet.pastes()).containsExactly("blue");
+    assertThat(wet.example()).startsWith("shells 1, blue");
     assertThat(wet.films()).isEqualTo(1);
-    assertThat(wet.what()).isEqualTo("steam");
-    assertThat(wet.shortLeast().minutes()).isPositive();
-    assertThat(wet.shortLeast().minutes()).isLessThan(wet.shortBest().minutes());
-    assertThat(wet.shortBest().minutes()).isLessThan(wet.shortMost().minutes());
-    assertThat(wet.safe().since(wet.start()).minutes())
-        .isCloseTo(wet.shortMost().minutes(), within(1e-9));
+    assertThat(wet.title()).isEqualTo("fix by steam");
+    assertThat(wet.early().quick().minutes()).isPositive();
+    assertThat(wet.early().quick().minutes()).isLessThan(wet.early().ordinary().minutes());
+    assertThat(wet.early().ordinary().minutes()).isLessThan(wet.early().slow().minutes());
+    assertThat(wet.surelySafeAt().since(wet.at()).minutes())
+        .isCloseTo(wet.early().slow().minutes(), within(1e-9));
     // a batch keeps the print damp on purpose
     assertThat(
-            two(DCT, MCT, first + "- print: shells\n- fix: batch\n  for: 12 h\n").all(TooWet.class))
+            two(DCT, MCT, first + "- print: shells\n- fix: batch\n  for: 12 h\n")
+                .all(TakenUpWet.class))
         .isEmpty();
   }
 
   @Test
   void dryEnoughToLiftIsNotDryEnoughToSteam() {
     String print = "- mix: all\n- print: reeds\n";
-    assertThat(two(DCT, MCT, print + "- dry: until lift-safe\n" + steam()).all(TooWet.class))
+    assertThat(two(DCT, MCT, print + "- dry: until lift-safe\n" + steam()).all(TakenUpWet.class))
         .hasSize(1);
-    assertThat(two(DCT, MCT, print + "- dry: until fix-safe\n" + steam()).all(TooWet.class))
+    assertThat(two(DCT, MCT, print + "- dry: until fix-safe\n" + steam()).all(TakenUpWet.class))
         .isEmpty();
     // the test by touch after the steam tells nothing of before
-    assertThat(two(DCT, MCT, print + steam() + "- dry: until fix-safe\n").all(TooWet.class))
+    assertThat(two(DCT, MCT, print + steam() + "- dry: until fix-safe\n").all(TakenUpWet.class))
         .hasSize(1);
   }
 

@@ -32,9 +32,9 @@ class CareTest {
             .cautions();
     assertThat(cautions)
         .extracting(c -> c.step() + " " + c.hazard())
-        .containsExactly("1 DYE_POWDER", "1 VESSELS", "4 ALKALI", "4 DRAIN");
-    assertThat(cautions.get(2).figures()).isEqualTo("200 g of soda ash");
-    assertThat(cautions.get(3).figures()).startsWith("pH 11.");
+        .containsExactly("1 DYE_POWDER", "1 VESSELS", "2 SCREEN_WASHING", "4 ALKALI", "4 DRAIN");
+    assertThat(cautions.get(3).figures()).isEqualTo("200 g of soda ash");
+    assertThat(cautions.get(4).figures()).startsWith("pH 11.");
     assertThat(cautions).allSatisfy(c -> assertThat(c.body()).isNotBlank());
   }
 
@@ -52,8 +52,10 @@ class CareTest {
             .facts()
             .care()
             .cautions();
-    assertThat(cautions).extracting(Caution::hazard).containsExactly(Hazard.HOT_IRON);
-    assertThat(cautions.get(0).missing()).containsExactly(Protection.HEAT_GLOVES);
+    assertThat(cautions)
+        .extracting(Caution::hazard)
+        .containsExactly(Hazard.SCREEN_WASHING, Hazard.HOT_IRON);
+    assertThat(cautions.get(1).missing()).containsExactly(Protection.HEAT_GLOVES);
   }
 
   @Test
@@ -68,7 +70,7 @@ class CareTest {
             .all(Exposure.class);
     assertThat(exposures)
         .extracting(Exposure::hazard)
-        .containsExactly(Hazard.DYE_POWDER, Hazard.ALKALI, Hazard.VESSELS);
+        .containsExactly(Hazard.DYE_POWDER, Hazard.ALKALI, Hazard.VESSELS, Hazard.SCREEN_WASHING);
     assertThat(exposures.get(1).withoutGoggles()).isTrue();
   }
 
@@ -113,10 +115,113 @@ class CareTest {
     String print = "- mix: all\n- print: reeds\n";
     assertThat(
             Worked.reeds(DYE + ", recipe: {alginate: 2 g, water: 98 g}", print).all(Exposure.class))
-        .isEmpty();
+        .extracting(Exposure::hazard)
+        .containsExactly(Hazard.SCREEN_WASHING);
     assertThat(Worked.reeds(DYE + ", recipe: {dye: 2 g, water: 98 g}", print).all(Exposure.class))
         .extracting(Exposure::hazard)
-        .containsExactly(Hazard.DYE_POWDER, Hazard.VESSELS);
+        .containsExactly(Hazard.DYE_POWDER, Hazard.VESSELS, Hazard.SCREEN_WASHING);
+  }
+
+  /** Baking soda is no soda ash; in the steam it becomes soda, which the rinse takes off. */
+  @Test
+  void bakingSodaAsksForNoGogglesAndStillGoesDownTheDrain() {
+    String run =
+        "- mix: all\n- print: reeds\n- fix: steam\n  for: 8 min\n- rinse: 20 °C\n- wash: 60 °C\n";
+    String recipe = DYE + ", recipe: {dye: 2 g, bicarbonate: 2 g, water: 96 g}";
+    assertThat(hazards(recipe, run))
+        .containsExactly(
+            "1 DYE_POWDER",
+            "1 VESSELS",
+            "2 SCREEN_WASHING",
+            "3 STEAM steam at 101 °C",
+            "4 DRAIN alkali from green");
+    assertThat(hazards(recipe.replace("bicarbonate", "soda ash"), run))
+        .contains("1 ALKALI", "4 DRAIN alkali from green");
+    assertThat(hazards(recipe, run.replace("- fix: steam\n  for: 8 min\n", "")))
+        .noneMatch(h -> h.contains("DRAIN"));
+  }
+
+  @Test
+  void sodasAreCalledByTheirNames() {
+    String recipe = DYE + ", recipe: {dye: 2 g, washing soda: 2 g, water: 96 g}";
+    assertThat(exposure(Worked.reeds(recipe, "- mix: all\n- print: reeds\n"), Hazard.ALKALI))
+        .extracting(Exposure::substances)
+        .isEqualTo(List.of("washing soda"));
+  }
+
+  /** 60 °C itself is what most wash; 82 °C is not. */
+  @Test
+  void waterAboveSixtyDegreesScalds() {
+    String run =
+        "- mix: all\n- print: reeds\n- fix: soak\n  bath: {water: 5 L}\n  for: 30 min\n"
+            + "  temperature: %s\n- wash: %s\n";
+    assertThat(hazards(DYE, run.formatted("60 °C", "60 °C")))
+        .noneMatch(h -> h.contains("HOT_WATER"));
+    assertThat(hazards(DYE, run.formatted("61 °C", "82 °C")))
+        .contains("3 HOT_WATER water at 61 °C", "4 HOT_WATER water at 82 °C");
+  }
+
+  @Test
+  void ureaGivesOffAmmoniaInTheSteam() {
+    String run = "- mix: all\n- print: reeds\n- fix: steam\n  for: 8 min\n";
+    assertThat(hazards(DYE, run)).contains("3 AMMONIA urea in green");
+    assertThat(hazards(DYE + ", recipe: {dye: 2 g, urea: 10 g, water: 88 g}", run))
+        .contains("3 AMMONIA urea in green");
+    assertThat(hazards(DYE + ", recipe: {dye: 2 g, water: 98 g}", run))
+        .noneMatch(h -> h.contains("AMMONIA"));
+  }
+
+  @Test
+  void movedAirOvensAndLongFramesHaveTheirCautions() {
+    String paint = "medium: paint, colour: green, amount: 100 g";
+    String run =
+        "- mix: all\n- print: reeds\n- dry: 40 min\n  air: fan\n- heat-set: oven\n- print: reeds\n"
+            + "  dry between colours: {for: 5 min, air: hair-dryer}\n";
+    assertThat(hazards(paint, run))
+        .contains("3 ELECTRICITY fan", "4 OVEN oven at 150 °C", "5 ELECTRICITY hair-dryer")
+        .noneMatch(h -> h.contains("HOT_IRON") || h.contains("LIFTING"));
+    assertThat(said(Worked.of(plan("110 x 44 cm", "[mix: all, print: reeds, wash screen: reeds]"))))
+        .contains("2 LIFTING reeds, 1.1 m", "3 LIFTING reeds, 1.1 m");
+    assertThat(said(Worked.of(plan("90 x 44 cm", "[mix: all, print: reeds]"))))
+        .noneMatch(h -> h.contains("LIFTING"));
+  }
+
+  @Test
+  void childrenAreNamedByThePlan() {
+    String plan = plan("50 x 44 cm", "[mix: all, print: reeds]");
+    assertThat(said(Worked.of(plan + "class: children\n"))).contains("0 CHILDREN");
+    assertThat(said(Worked.of(plan + "class: adults\n"))).noneMatch(h -> h.contains("CHILDREN"));
+  }
+
+  private static String plan(String frame, String run) {
+    return """
+        plan: test
+        cloth: {fibre: cotton, length: 2 m, width: 1 m, washed: yes}
+        screens:
+          reeds: {frame: %s, image: 31 x 24 cm, mesh: 43/cm}
+        pastes:
+          green: {%s}
+        designs:
+          reeds: {size: 30 x 22 cm, separations: [{screen: reeds, paste: green, covers: 40 %%}]}
+        placements:
+          reeds: {design: reeds, series: 3, pitch: 60 cm, start: 10 cm, across: 30 cm}
+        run: %s
+        """
+        .formatted(frame, DYE, run);
+  }
+
+  private static List<String> hazards(String paste, String run) {
+    return said(Worked.reeds(paste, run));
+  }
+
+  private static List<String> said(Worked worked) {
+    return worked.facts().care().cautions().stream()
+        .map(c -> (c.step() + " " + c.hazard() + " " + c.figures()).strip())
+        .toList();
+  }
+
+  private static Exposure exposure(Worked worked, Hazard hazard) {
+    return exposure(worked.all(Exposure.class), hazard);
   }
 
   private static Exposure exposure(List<Exposure> all, Hazard hazard) {

@@ -15,26 +15,26 @@ class CupsTest {
 
   private static final Checker CHECKER = Checker.builtIn();
 
-  /** 16.9 to 19.2 g/L in 16 L: 18 g/L, the weakest bath allowed, lies between. */
+  /** 11.2 to 12.8 g/L in 24 L: 12 g/L, the weakest bath allowed, lies between. */
   @Test
   void aLimitThatOnlyTheCupsRangeCrossesIsARisk() {
-    List<Finding> findings = bath("soda ash: 2 cups, water: 16 L");
+    List<Finding> findings = bath("soda ash: 2 cups, water: 24 L");
     assertThat(findings).extracting(f -> f.rule().id()).containsExactly("fixing/may-be-too-weak");
     assertThat(findings.get(0).severity()).isEqualTo(Severity.RISK);
-    assertThat(findings.get(0).message()).contains("270 g to 308 g", "18 g/L");
+    assertThat(findings.get(0).message()).contains("270 g to 308 g", "12 g/L");
     assertThat(findings.get(0).remedy()).contains("add 20 g");
   }
 
   @Test
   void theSameMassesWeighedAreCertainEitherWay() {
-    assertThat(bath("soda ash: 270 g, water: 16 L"))
+    assertThat(bath("soda ash: 270 g, water: 24 L"))
         .extracting(f -> f.rule().id() + " " + f.severity())
-        .containsExactly("fixing/soda-too-weak STOP");
-    assertThat(bath("soda ash: 308 g, water: 16 L")).isEmpty();
+        .containsExactly("fixing/soda-too-weak RISK");
+    assertThat(bath("soda ash: 308 g, water: 24 L")).isEmpty();
   }
 
   @Test
-  void cupsThatAreSurelyTooFewAreAStop() {
+  void cupsThatAreSurelyTooFewAreToldAsWeak() {
     assertThat(bath("soda ash: 1 cup, water: 16 L"))
         .extracting(f -> f.rule().id())
         .containsExactly("fixing/soda-too-weak");
@@ -43,7 +43,7 @@ class CupsTest {
   /** Two of the lightest cups, 269.7 g, and the 20 g that the finding asks for. */
   @Test
   void theRemedyHoldsForTheLightestCup() {
-    assertThat(bath("soda ash: 289.7 g, water: 16 L")).isEmpty();
+    assertThat(bath("soda ash: 289.7 g, water: 24 L")).isEmpty();
   }
 
   private static List<Finding> bath(String bath) {
@@ -66,7 +66,7 @@ class CupsTest {
           - print: reeds
           - dry: until fix-safe
           - fix: soak
-            bath: {%s}
+            bath: {%s, salt: 2.4 kg}
             temperature: 30 °C
             for: 60 min
           - rinse: 20 °C

@@ -98,7 +98,7 @@ class ExamplePlansTest {
       throw new AssertionError(failed.what() + "\n" + failed.trace());
     }
     Checked.Judged judged = (Checked.Judged) checked;
-    assertThat(judged.faults()).isEmpty();
+    assertThat(judged.failedRules()).isEmpty();
     return judged.findings();
   }
 

@@ -92,7 +92,7 @@ class SlipsTest {
       judged.findings().stream()
           .filter(f -> f.severity() != Severity.ADVICE)
           .forEach(f -> answers.add(f.rule().id()));
-      judged.faults().forEach(f -> answers.add("a fault of " + f.rule()));
+      judged.failedRules().forEach(f -> answers.add("a fault of " + f.rule()));
     } else {
       answers.add(checked instanceof Checked.Unreadable ? "reader" : checked.sentence());
     }

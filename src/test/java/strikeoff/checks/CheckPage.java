@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
-import strikeoff.checks.CheckRow.Status;
 
 /** The page on which a chemist can audit every check: value, conditions, tolerance and source. */
 final class CheckPage {
@@ -29,20 +28,28 @@ final class CheckPage {
     page.append(" -Dcheck-table=write`; a test holds it to them.\n");
     page.append("*Computed* is what the tool gives; a row passes if it lies within the tolerance");
     page.append(" of the value.\n\n");
-    page.append("| status | rows | sources |\n|---|---:|---:|\n");
-    for (Status status : Status.values()) {
-      List<CheckRow> those = rows.stream().filter(r -> r.status() == status).toList();
+    page.append("Only independent rows count. A row that holds one of our constants against the");
+    page.append(" source that it came from finds slips of the pen, and one that works our own");
+    page.append(" formula out again finds slips of code: neither says that we are right.\n");
+    page.append(
+        "[standings.yaml](../test/resources/strikeoff/checks/standings.yaml) says which is");
+    page.append(" which. Where ours lies outside a tolerance, the row says so and why.\n\n");
+    page.append("| what a row proves | rows | sources | missed |\n|---|---:|---:|---:|\n");
+    for (Standing standing : Standing.values()) {
+      List<CheckRow> those = rows.stream().filter(r -> Standing.of(r) == standing).toList();
       line(
-          status.text(),
+          standing.text(),
           Integer.toString(those.size()),
-          Long.toString(those.stream().map(CheckRow::source).distinct().count()));
+          Long.toString(those.stream().map(CheckRow::source).distinct().count()),
+          Long.toString(those.stream().filter(CheckRow::isMissed).count()));
     }
   }
 
   private void topic(String topic, List<Check> checks) {
     page.append("\n## ").append(topic).append("\n\n");
-    page.append("| quantity | conditions | value | tolerance | computed | source | status |\n");
-    page.append("|---|---|---:|---:|---:|---|---|\n");
+    page.append(
+        "| quantity | conditions | value | tolerance | computed | source | status | proves |\n");
+    page.append("|---|---|---:|---:|---:|---|---|---|\n");
     for (Check check : checks) {
       CheckRow row = check.row();
       line(
@@ -56,7 +63,10 @@ final class CheckPage {
           tolerance(row),
           computed(check),
           row.source(),
-          row.status().text());
+          row.status().text(),
+          row.isMissed()
+              ? Standing.of(row).text() + "; missed: " + row.off()
+              : Standing.of(row).text());
     }
   }
 

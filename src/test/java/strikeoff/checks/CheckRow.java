@@ -11,6 +11,7 @@ package strikeoff.checks;
  * @param source author, year, table; or {@code common practice, no source}
  * @param status how well the value is known
  * @param range true if the source gives a range and no single value
+ * @param off why our value lies outside the tolerance, where it does; empty for rows that hold
  */
 public record CheckRow(
     String quantity,
@@ -19,7 +20,8 @@ public record CheckRow(
     double tolerance,
     String source,
     Status status,
-    boolean range) {
+    boolean range,
+    String off) {
 
   public CheckRow(
       String quantity,
@@ -28,7 +30,7 @@ public record CheckRow(
       double tolerance,
       String source,
       Status status) {
-    this(quantity, conditions, value, tolerance, source, status, false);
+    this(quantity, conditions, value, tolerance, source, status, false, "");
   }
 
   public CheckRow {
@@ -50,7 +52,17 @@ public record CheckRow(
         (high - low) / 2 * (1 + 1e-12),
         source,
         status,
-        true);
+        true,
+        "");
+  }
+
+  /** The same row, which we miss and say so. */
+  public CheckRow missed(String why) {
+    return new CheckRow(quantity, conditions, value, tolerance, source, status, range, why);
+  }
+
+  public boolean isMissed() {
+    return !off.isEmpty();
   }
 
   public boolean holdsFor(double computed) {

@@ -18,6 +18,24 @@ class CheckRowTest {
         .hasMessageContaining("Staples & Bates 1969");
   }
 
+  /** A miss that is told must be one, or the note would outlive its cause. */
+  @Test
+  void aRowThatIsSaidToBeMissedFailsOnceItHolds() {
+    CheckRow missed = row.missed("no reason");
+    new Check(missed, () -> 10.05).assertHolds();
+    assertThatThrownBy(() -> new Check(missed, () -> 10.041).assertHolds())
+        .hasMessageContaining("Staples & Bates 1969");
+  }
+
+  @Test
+  void aSourceThatNobodyPlacedProvesLittle() {
+    CheckRow nowhere = new CheckRow("pH", "25 °C", 10, 1, "somebody", Status.PUBLISHED);
+    CheckRow again = new CheckRow("pH", "25 °C", 10, 1, "somebody", Status.COMPUTED);
+    assertThat(Standing.of(nowhere)).isEqualTo(Standing.WEAK);
+    assertThat(Standing.of(again)).isEqualTo(Standing.FORMULA);
+    assertThat(Standing.of(row)).isEqualTo(Standing.INDEPENDENT);
+  }
+
   @Test
   void notANumberFailsItsCheck() {
     assertThat(row.holdsFor(Double.NaN)).isFalse();

@@ -35,6 +35,13 @@ public final class Rows {
     return this;
   }
 
+  /** The row before this, if ours lies outside its tolerance and no honest change would help. */
+  public Rows missed(String why) {
+    Check last = checks.remove(checks.size() - 1);
+    checks.add(new Check(last.row().missed(why), last.computed()));
+    return this;
+  }
+
   /** Anything from low to high is right. */
   public Rows within(
       String quantity, String conditions, double low, double high, DoubleSupplier is) {

@@ -10,7 +10,7 @@ import java.util.Map;
  *
  * <p>Energy: Pitzer 1973, J. Phys. Chem. 77:268; J: Pitzer 1975, J. Solution Chem. 4:249;
  * parameters: Harvie, Møller & Weare 1984, with the temperature coefficients of the U.S. Geological
- * Survey's pitzer.dat (from memory).
+ * Survey's pitzer.dat.
  */
 final class ExcessEnergy {
 
@@ -21,7 +21,8 @@ final class ExcessEnergy {
     HYDROXIDE(-1),
     BICARBONATE(-1),
     CARBONATE(-2),
-    CHLORIDE(-1);
+    CHLORIDE(-1),
+    SULPHATE(-2);
 
     final int charge;
 
@@ -111,6 +112,8 @@ final class ExcessEnergy {
           new double[] {0.0864 + 7.00e-4 * dt, 0.253 + 1.34e-4 * dt, 0.0044 - 18.94e-5 * dt};
       case BICARBONATE -> new double[] {0.0277 + 1.00e-3 * dt, 0.0411 + 1.10e-3 * dt, 0};
       case CARBONATE -> new double[] {0.0399 + 1.79e-3 * dt, 1.389 + 2.05e-3 * dt, 0.0044};
+      case SULPHATE ->
+          new double[] {0.01958 + 2.367e-3 * dt, 1.113 + 5.6325e-3 * dt, 0.00497 - 4.87904e-4 * dt};
       default ->
           new double[] {
             overTemperature(0.0765, -777.03, -4.4706, 0.008946, -3.3158e-6),
@@ -134,6 +137,10 @@ final class ExcessEnergy {
       case "BICARBONATE CARBONATE" -> new double[] {-0.04, 0.002};
       case "BICARBONATE CHLORIDE" -> new double[] {0.03, -0.015};
       case "CARBONATE CHLORIDE" -> new double[] {-0.02, 0.0085};
+      case "HYDROXIDE SULPHATE" -> new double[] {-0.013, -0.009};
+      case "BICARBONATE SULPHATE" -> new double[] {0.01, -0.005};
+      case "CARBONATE SULPHATE" -> new double[] {0.02, -0.005};
+      case "CHLORIDE SULPHATE" -> new double[] {0.02, 0.0014};
       default -> new double[] {0, 0};
     };
   }

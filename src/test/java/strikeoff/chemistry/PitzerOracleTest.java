@@ -17,53 +17,74 @@ class PitzerOracleTest {
 
   private static final double LN10 = Math.log(10);
 
-  /** His approximation of J is good to about this much of a logarithm. */
-  private static final double TOLERANCE = 0.002;
+  /**
+   * His approximation of J is good to about this much of a logarithm in a bath; what it is off by
+   * grows with the ions, so in brine that is nearly saturated it is twice as much, a fiftieth of
+   * what a bath's pH is known by.
+   */
+  private static double tolerance(double strength) {
+    return strength < 5 ? 0.002 : 0.004;
+  }
 
   @ParameterizedTest
   @CsvSource({
-    "25, 0.2, 0, 0",
-    "25, 1, 0, 0",
-    "25, 0, 0.5, 0",
-    "25, 0, 1, 0",
-    "25, 0, 0, 0.05",
-    "25, 0, 0, 0.3",
-    "25, 0, 0, 1",
-    "25, 0.3, 0, 0.5",
-    "25, 0, 0.5, 0.5",
-    "25, 0.4, 0.3, 0.6",
-    "5, 0.5, 0, 0",
-    "5, 0, 0.8, 0",
-    "5, 0, 0, 0.8",
-    "50, 0.5, 0, 0",
-    "50, 0, 0.8, 0",
-    "50, 0, 0, 0.8",
-    "60, 0.4, 0.3, 0.6",
+    "25, 0.2, 0, 0, 0, 0",
+    "25, 1, 0, 0, 0, 0",
+    "25, 0, 0.5, 0, 0, 0",
+    "25, 0, 1, 0, 0, 0",
+    "25, 0, 0, 0.05, 0, 0",
+    "25, 0, 0, 0.3, 0, 0",
+    "25, 0, 0, 1, 0, 0",
+    "25, 0.3, 0, 0.5, 0, 0",
+    "25, 0, 0.5, 0.5, 0, 0",
+    "25, 0.4, 0.3, 0.6, 0, 0",
+    "5, 0.5, 0, 0, 0, 0",
+    "5, 0, 0.8, 0, 0, 0",
+    "5, 0, 0, 0.8, 0, 0",
+    "50, 0.5, 0, 0, 0, 0",
+    "50, 0, 0.8, 0, 0, 0",
+    "50, 0, 0, 0.8, 0, 0",
+    "60, 0.4, 0.3, 0.6, 0, 0",
+    "25, 0.1, 0.1, 0.3, 2.5, 0",
+    "25, 0.1, 0.1, 0.3, 5.5, 0",
+    "35, 0.1, 0.1, 0.3, 0, 0.7",
+    "35, 0.1, 0.1, 0.3, 1.2, 0.5",
   })
   void coefficientsAreSlopesOfTheExcessEnergy(
-      double celsius, double hydroxide, double bicarbonate, double carbonate) {
+      double celsius,
+      double hydroxide,
+      double bicarbonate,
+      double carbonate,
+      double chloride,
+      double sulphate) {
     Map<Ion, Double> molal = new EnumMap<>(Ion.class);
-    molal.put(Ion.SODIUM, hydroxide + bicarbonate + 2 * carbonate);
+    molal.put(Ion.SODIUM, hydroxide + bicarbonate + 2 * carbonate + chloride + 2 * sulphate);
     molal.put(Ion.HYDROXIDE, hydroxide);
     molal.put(Ion.BICARBONATE, bicarbonate);
     molal.put(Ion.CARBONATE, carbonate);
-    molal.put(Ion.CHLORIDE, 0.0);
-    double strength = hydroxide + bicarbonate + 3 * carbonate;
+    molal.put(Ion.CHLORIDE, chloride);
+    molal.put(Ion.SULPHATE, sulphate);
+    double strength = hydroxide + bicarbonate + 3 * carbonate + chloride + 3 * sulphate;
     ExcessEnergy energy = new ExcessEnergy(celsius);
     // MacInnes: chloride is given the mean coefficient of potassium chloride of this strength.
     double scale =
         Math.log(energy.mean(Ion.POTASSIUM, Ion.CHLORIDE, strength))
             - energy.slope(molal, Ion.CHLORIDE);
 
-    Pitzer.Coefficients tool = new Pitzer(celsius).at(hydroxide, bicarbonate, carbonate);
+    Pitzer.Coefficients tool =
+        new Pitzer(celsius)
+            .at(hydroxide, bicarbonate, carbonate, new SaltWater(chloride, sulphate));
 
     assertThat(tool.ionicStrength()).isEqualTo(strength, within(1e-12));
     assertThat(tool.hydroxide())
-        .isEqualTo((energy.slope(molal, Ion.HYDROXIDE) + scale) / LN10, within(TOLERANCE));
+        .isEqualTo(
+            (energy.slope(molal, Ion.HYDROXIDE) + scale) / LN10, within(tolerance(strength)));
     assertThat(tool.bicarbonate())
-        .isEqualTo((energy.slope(molal, Ion.BICARBONATE) + scale) / LN10, within(TOLERANCE));
+        .isEqualTo(
+            (energy.slope(molal, Ion.BICARBONATE) + scale) / LN10, within(tolerance(strength)));
     assertThat(tool.carbonate())
-        .isEqualTo((energy.slope(molal, Ion.CARBONATE) + 2 * scale) / LN10, within(TOLERANCE));
+        .isEqualTo(
+            (energy.slope(molal, Ion.CARBONATE) + 2 * scale) / LN10, within(tolerance(strength)));
   }
 
   /** Mean coefficients at 25 °C: Hamer & Wu 1972, J. Phys. Chem. Ref. Data 1:1047, from memory. */

@@ -121,6 +121,40 @@ class BatchTest {
         .containsExactlyElementsOf(PLANS.subList(0, 12).stream().map(PlanFile::name).toList());
   }
 
+  /** Both run out of memory side by side; the second one alone has enough. */
+  @Test
+  void aPlanThatRanOutOfMemoryIsCheckedAgainAlone() {
+    AtomicInteger now = new AtomicInteger();
+    AtomicInteger besides = new AtomicInteger();
+    AtomicInteger times = new AtomicInteger();
+    List<String> done = new ArrayList<>();
+    new Batch(3, 60)
+        .run(
+            PLANS.subList(0, 12),
+            plan -> {
+              int others = now.getAndIncrement();
+              try {
+                pause(5);
+                if (plan.name().equals("plan 1")) {
+                  besides.addAndGet(times.getAndIncrement() == 0 ? 0 : others);
+                  throw new IllegalStateException(new OutOfMemoryError("Java heap space"));
+                }
+                if (plan.name().equals("plan 2") && times.get() < 2) {
+                  throw new OutOfMemoryError("Java heap space");
+                }
+                return plan.name();
+              } finally {
+                now.decrementAndGet();
+              }
+            },
+            (plan, failed) -> failed.what(),
+            done::add);
+    assertThat(times).hasValue(2);
+    assertThat(besides).as("others beside the second try").hasValue(0);
+    assertThat(done).hasSize(12).startsWith("plan 0", "it needs more memory than there is");
+    assertThat(done.subList(2, 12)).allMatch(name -> name.startsWith("plan "));
+  }
+
   private static int deeper(int level) {
     return level < 0 ? 0 : deeper(level + 1) + 1;
   }

@@ -62,6 +62,13 @@ class CompletionTest {
   }
 
   @Test
+  void wordsBehindAnOptionAreCompletedAsTheyAreTyped() throws Exception {
+    assertThat(completed("check", "--fail-on", ""))
+        .containsExactly("stop", "risk", "advice", "none");
+    assertThat(completed("check", "--color", "a")).containsExactly("auto", "always");
+  }
+
+  @Test
   void anotherShellIsWrongUsage() {
     assertThat(Scenario.run(folder, Map.of(), List.of("completion", "fish")).exit()).isEqualTo(2);
   }

@@ -1,16 +1,17 @@
 package strikeoff.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,10 +77,27 @@ class FormatsTest {
   }
 
   @Test
+  void textToAFileAloneIsWritten() throws IOException {
+    Outcome shown = run("check", BORDER);
+    assertThat(run("check", BORDER, "-f", "text=" + in("log.txt")))
+        .isEqualTo(new Outcome("", "", shown.exit()));
+    assertThat(folder.resolve("log.txt")).hasContent(shown.out());
+    run("check", BORDER, "-q", "-f", "json=" + in("r.json"));
+    run("join", in("r.json"), "-f", "text=" + in("joined.txt"));
+    assertThat(folder.resolve("joined.txt")).hasContent(run("join", in("r.json")).out());
+    run("compare", BORDER, BORDER, "-f", "text=" + in("compared.txt"));
+    assertThat(folder.resolve("compared.txt")).hasContent(run("compare", BORDER, BORDER).out());
+    Files.writeString(folder.resolve("taken"), "");
+    Outcome lost = run("check", BORDER, "-f", "text=" + in("taken/log.txt"));
+    assertThat(lost.exit()).isEqualTo(4);
+    assertThat(lost.err().replaceAll("\\s+", " ")).contains("log.txt: this file can't be written");
+  }
+
+  @Test
   void whatCannotBeWrittenTogetherIsWrongUsage() {
     assertThat(run("check", BORDER, "-f", "json", "-f", "sarif").exit()).isEqualTo(2);
     assertThat(run("check", BORDER, "-f", "json=" + in("a"), "-f", "sarif=" + in("./a")).err())
-        .contains("two formats can't go to one file");
+        .contains("two results can't go to one file");
     assertThat(run("check", BORDER, "-f", "sariff").err()).contains("did you mean “sarif”?");
     assertThat(run("check", BORDER, "-f", "json=").exit()).isEqualTo(2);
   }
@@ -94,27 +112,26 @@ class FormatsTest {
     assertThat(folder.resolve("r.sarif")).exists();
   }
 
+  /** To open one waits until another program reads it, which may be never. */
   @Test
-  void aPipeTakesAFormatAndStaysAPipe() throws Exception {
+  void aPipeWithANameIsRefusedAndADeviceTakesAFormat() throws Exception {
     Path pipe = folder.resolve("pipe");
     assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
     assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
-    Path read = folder.resolve("read.json");
-    Process reader =
-        new ProcessBuilder("cat", pipe.toString()).redirectOutput(read.toFile()).start();
-    try {
-      assertThat(run("check", BORDER, "-q", "-f", "json=" + pipe).err()).isEmpty();
-      assertThat(reader.waitFor(20, TimeUnit.SECONDS)).as("something came").isTrue();
-    } finally {
-      reader.destroyForcibly();
-    }
-    assertThat(Files.isRegularFile(pipe)).isFalse();
-    assertThat(read).hasContent(run("check", BORDER, "-f", "json").out());
+    Outcome refused =
+        assertTimeoutPreemptively(
+            Duration.ofSeconds(60), () -> run("check", BORDER, "-q", "-f", "json=" + pipe));
+    assertThat(refused.err().replaceAll("\\s+", " ")).contains("pipe: it is a pipe; name a file");
+    assertThat(refused.exit()).isEqualTo(2);
+    assertThat(run("check", BORDER, "-q", "-f", "json=/dev/null").err()).isEmpty();
+    assertThat(Files.isRegularFile(Path.of("/dev/null"))).isFalse();
   }
 
   @Test
   void aLinkGoesOnLeadingToItsFile() throws IOException {
-    Path file = Files.writeString(folder.resolve("kept.json"), "old");
+    Path file =
+        Files.writeString(
+            folder.resolve("kept.json"), run("check", BORDER, "-f", "json", "--part", "2/2").out());
     Path link = folder.resolve("link.json");
     try {
       Files.createSymbolicLink(link, file);
@@ -156,16 +173,21 @@ class FormatsTest {
       for (int part = parts; part >= 1; part--) {
         String file = in(parts + "-" + part + ".json");
         String pages = in("joined" + parts);
-        String shard = part + "/" + parts;
-        run((check + " --shard " + shard + " --reports " + pages + " -f json=" + file).split(" "));
+        String which = part + "/" + parts;
+        run((check + " --part " + which + " --reports " + pages + " -f json=" + file).split(" "));
         join.add(file);
       }
       Outcome joined = run(writing("joined" + parts, join.toArray(String[]::new)));
       assertThat(joined.exit()).isEqualTo(whole.exit());
-      for (String ending : List.of(".json", ".sarif", ".xml")) {
+      for (String ending : List.of(".json", ".xml")) {
         assertThat(folder.resolve("joined" + parts + ending))
             .hasSameBinaryContentAs(folder.resolve("whole" + ending));
       }
+      // A log leads to the page of rules in its own run's folder.
+      assertThat(
+              Files.readString(folder.resolve("joined" + parts + ".sarif"))
+                  .replace("/joined" + parts + "/rules.html", "/whole/rules.html"))
+          .isEqualTo(Files.readString(folder.resolve("whole.sarif")));
       assertThat(names("joined" + parts)).isEqualTo(names("whole"));
       for (String page : names("whole")) {
         assertThat(folder.resolve("joined" + parts).resolve(page))
@@ -190,7 +212,7 @@ class FormatsTest {
 
   @Test
   void partsThatAreNotAllOfOneBatchAreRefused() throws IOException {
-    run("check", BORDER, "plans/class", "-q", "--shard", "1/2", "-f", "json=" + in("1.json"));
+    run("check", BORDER, "plans/class", "-q", "--part", "1/2", "-f", "json=" + in("1.json"));
     run("check", BORDER, "-q", "-f", "json=" + in("other.json"));
     assertThat(run("join", in("1.json")).err().replaceAll("\\s+", " "))
         .contains("part 2 of 2 is missing");
@@ -200,7 +222,29 @@ class FormatsTest {
     Files.writeString(folder.resolve("no.json"), "{}");
     assertThat(run("join", in("no.json")).exit()).isEqualTo(3);
     assertThat(run("join", in("gone.json")).exit()).isEqualTo(2);
-    assertThat(run("check", BORDER, "--shard", "3/2").exit()).isEqualTo(2);
+    assertThat(run("check", BORDER, "--part", "3/2").exit()).isEqualTo(2);
+  }
+
+  @Test
+  void joiningClearsPagesOfEarlierRunsAndLeavesWhatIsSomebodysOwn() throws IOException {
+    run("check", "plans/class", "-q", "--reports", in("pages"));
+    assertThat(names("pages")).hasSizeGreaterThan(3);
+    Files.writeString(folder.resolve("pages/ours.html"), "<!doctype html>\n<title>Hall</title>\n");
+    Files.move(folder.resolve("pages/index.html"), folder.resolve("pages/Kept.html"));
+    run(
+        "check",
+        BORDER,
+        "-q",
+        "--part",
+        "1/1",
+        "--reports",
+        in("pages"),
+        "-f=json=" + in("1.json"));
+    assertThat(names("pages")).hasSizeGreaterThan(6);
+    assertThat(run("join", in("1.json"), "--reports", in("pages")).err()).isEmpty();
+    assertThat(names("pages"))
+        .containsExactly("Kept.html", "first-border.html", "index.html", "ours.html", "rules.html");
+    assertThat(folder.resolve("pages/ours.html")).content().contains("Hall");
   }
 
   @Test
@@ -224,7 +268,7 @@ class FormatsTest {
 
   @Test
   void morePartsThanPlansLeaveSomeEmpty() {
-    Outcome outcome = run("check", BORDER, "--shard", "2/2");
+    Outcome outcome = run("check", BORDER, "--part", "2/2");
     assertThat(outcome.exit()).isZero();
     assertThat(outcome.out()).contains("0 plans");
   }

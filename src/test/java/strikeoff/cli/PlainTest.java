@@ -1,7 +1,9 @@
 package strikeoff.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -53,6 +55,14 @@ class PlainTest {
   void cutsAWordThatNoLineHolds() {
     assertThat(Plain.wrap("> ", "  ", "herons " + "x".repeat(25), 12))
         .containsExactly("> herons", "  xxxxxxxxxx", "  xxxxxxxxxx", "  xxxxx");
+  }
+
+  /** 4 MB took a quarter of an hour while each line measured all that was left. */
+  @Test
+  void cutsAVeryLongWordInOneGo() {
+    String word = "x".repeat(4_000_000);
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(20), () -> assertThat(Plain.wrap("", "", word, 80)).hasSize(50_000));
   }
 
   @Test

@@ -104,10 +104,62 @@ class PlanFilesTest {
   }
 
   @Test
-  void aDanglingLinkIsNoPlan() throws IOException {
+  void whatLooksLikeAPlanAndCannotBeReadIsNamed() throws Exception {
     Files.createSymbolicLink(folder.resolve("class/gone.yaml"), folder.resolve("nowhere"));
-    assertThat(names("class")).doesNotContain("class/gone.yaml");
-    assertThat(found("class/gone.yaml").wrong()).hasSize(1);
+    Files.createSymbolicLink(folder.resolve("class/term three"), folder.resolve("nowhere"));
+    Files.createSymbolicLink(folder.resolve("class/picture.png"), folder.resolve("nowhere"));
+    assertThat(new ProcessBuilder("mkfifo", folder + "/class/pipe.yml").start().waitFor()).isZero();
+    assertThat(found("class").plans()).hasSize(3);
+    assertThat(found("class").closed())
+        .containsExactly(
+            "class/gone.yaml: it is a link that leads nowhere",
+            "class/pipe.yml: it is a pipe or a device",
+            "class/term three: it is a link that leads nowhere");
+    assertThat(found("class/*.yaml").closed())
+        .containsExactly("class/gone.yaml: it is a link that leads nowhere");
+    // As a shell hands it in that has * in its place.
+    Found named = found("class/gone.yaml", "class/pipe.yml", "/dev/null", "curtains.yaml");
+    assertThat(named.closed())
+        .containsExactly(
+            "class/gone.yaml: it is a link that leads nowhere",
+            "class/pipe.yml: it is a pipe or a device",
+            "/dev/null: it is a pipe or a device");
+    assertThat(named.plans()).hasSize(1);
+    assertThat(named.wrong()).isEmpty();
+  }
+
+  /** Whoever hands a folder in must not have files quoted that lie elsewhere. */
+  @Test
+  void aLinkOutOfTheFolderIsNotFollowedUnlessItIsNamed() throws IOException {
+    Files.createSymbolicLink(folder.resolve("class/q.yaml"), folder.resolve("curtains.yaml"));
+    Files.createSymbolicLink(folder.resolve("class/up"), folder.resolve("odd.yaml"));
+    Files.createSymbolicLink(folder.resolve("class/picture.png"), folder.resolve("curtains.yaml"));
+    Files.createSymbolicLink(folder.resolve("term"), folder.resolve("class/term two"));
+    Found found = found("class");
+    assertThat(found.plans()).hasSize(3);
+    assertThat(found.closed())
+        .containsExactly(
+            "class/q.yaml: it is a link out of its folder, and is not followed; name it itself to"
+                + " have it read",
+            "class/up: it is a link out of its folder, and is not followed");
+    assertThat(found("class/*.yaml").closed())
+        .singleElement()
+        .asString()
+        .startsWith("class/q.yaml: it is a link out of its folder");
+    assertThat(found("class/**/*.yaml").closed()).hasSize(2);
+    assertThat(names("class/q.yaml")).containsExactly("class/q.yaml");
+    assertThat(names("term")).containsExactly("term/Z.YAML");
+    assertThat(found(".").closed()).isEmpty();
+  }
+
+  @Test
+  void aFolderTooDeepIsNamed() throws IOException {
+    Path deep = Files.createDirectories(folder.resolve("deep/" + "d/".repeat(41)));
+    Files.writeString(deep.resolve("x.yaml"), "plan: x\n");
+    assertThat(found("deep").plans()).isEmpty();
+    assertThat(found("deep").closed())
+        .containsExactly(
+            "deep" + "/d".repeat(41) + ": more than 40 folders deep, and not searched");
   }
 
   @Test

@@ -9,11 +9,19 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import strikeoff.check.Checked;
+import strikeoff.check.Checker;
 import strikeoff.cli.Scenario.Outcome;
+import strikeoff.findings.Severity;
+import strikeoff.policy.Fibre;
+import strikeoff.policy.yaml.PolicyReader;
 
 class StartTest {
 
@@ -59,6 +67,66 @@ class StartTest {
     assertThat(outcome.out().lines().count()).isLessThanOrEqualTo(48);
   }
 
+  static Stream<Arguments> everyCombination() {
+    List<Arguments> all = new ArrayList<>();
+    for (String medium : List.of("dye", "paint")) {
+      for (String fibre : PolicyReader.builtIn().fibres().stream().map(f -> f.name()).toList()) {
+        for (String colours : List.of("teal", "black,gold", "navy,#d9b77e,#a4532f")) {
+          all.add(Arguments.of(medium, fibre, colours, "20 x 20 cm", "3"));
+        }
+      }
+      for (String motif : List.of("2 x 3 in", "45 x 40 cm")) {
+        for (String count : List.of("1", "12")) {
+          all.add(Arguments.of(medium, "cotton", "gold,navy", motif, count));
+        }
+      }
+    }
+    return all.stream();
+  }
+
+  /** Nothing is left unsaid: a plan with a stop or a risk tells it, and only such a plan does. */
+  @ParameterizedTest
+  @MethodSource("everyCombination")
+  void aPlanIsSoundOrSaysWhatIsNot(
+      String medium, String fibre, String colours, String motif, String count) {
+    String[] wishes = {
+      "--medium", medium, "--fibre", fibre, "--colours", colours, "--motif", motif, "--count", count
+    };
+    Outcome outcome = start(wishes);
+    Checked checked = Checker.builtIn().check("the plan", outcome.out());
+    List<String> found =
+        ((Checked.Judged) checked)
+            .findings().stream()
+                .filter(f -> f.severity() != Severity.ADVICE)
+                .map(f -> f.rule().id())
+                .distinct()
+                .toList();
+    if (found.isEmpty()) {
+      assertThat(outcome.err().lines().filter(l -> !l.startsWith("Light before dark"))).isEmpty();
+    } else {
+      found.forEach(rule -> assertThat(outcome.err()).contains(rule));
+    }
+    // What the fibre itself can't do no plan can mend; everything else is a choice of this command.
+    Fibre table = PolicyReader.builtIn().fibre(fibre);
+    boolean suited =
+        medium.equals("paint") && table.heatHarms().celsius() >= 140
+            || medium.equals("dye")
+                && table.takesDye().fraction() >= 0.8
+                && table.standsSoda().isEmpty();
+    // More motifs than a day holds are told; so is paint that dries in the screen meanwhile.
+    if (suited && Integer.parseInt(count) <= 3) {
+      assertThat(found).isEmpty();
+    }
+  }
+
+  @Test
+  void darkBeforeLightIsTurnedRoundAndSaid() {
+    Outcome outcome = start("--medium", "dye", "--colours", "black,gold");
+    assertThat(outcome.exit()).isZero();
+    assertThat(outcome.err()).isEqualTo("Light before dark: printed as gold, black.\n");
+    assertThat(outcome.out().indexOf("\"gold\"")).isLessThan(outcome.out().indexOf("\"black\""));
+  }
+
   @Test
   void whatIsNotPrintableIsWrittenAndTold() {
     Outcome outcome = start("--medium", "dye", "--fibre", "polyester");
@@ -74,6 +142,12 @@ class StartTest {
     Files.writeString(folder.resolve("mine.yaml"), "precious");
     assertThat(start("-o", "mine.yaml").exit()).isEqualTo(4);
     assertThat(folder.resolve("mine.yaml")).hasContent("precious");
+    Files.createSymbolicLink(folder.resolve("link.yaml"), folder.resolve("nowhere"));
+    assertThat(start("-o", "link.yaml").err()).contains("link.yaml: this file is there already");
+    assertThat(folder.resolve("nowhere")).doesNotExist();
+    assertThat(start("-o", "no/such/x.yaml").err().replaceAll("\\s+", " "))
+        .contains("x.yaml: this file can't be written: the folder ")
+        .contains("no/such isn't there");
   }
 
   @Test

@@ -143,7 +143,7 @@ class WatchJudgingTest {
     Files.delete(file("rules/house/day.dslr"));
     assertThat(watch.get(60, TimeUnit.SECONDS)).isZero();
     String last = out.toString().substring(out.toString().lastIndexOf("saturday/agnes.yaml"));
-    assertThat(last).doesNotContain("house/late-finish");
+    assertThat(last).doesNotContain("STOP  house/late-finish");
   }
 
   @Test

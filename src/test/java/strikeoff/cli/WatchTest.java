@@ -51,8 +51,8 @@ class WatchTest {
         java.nio.file.StandardCopyOption.REPLACE_EXISTING);
     until("out/index.html", "2 of 2 plans are printable.");
     Files.createDirectory(plans.resolve("new"));
-    Files.copy(Path.of("plans/class/tobias.yaml"), folder.resolve("half"));
-    Files.move(folder.resolve("half"), plans.resolve("new/tobias.yaml"));
+    Files.copy(Path.of("plans/class/sunniva.yaml"), folder.resolve("half"));
+    Files.move(folder.resolve("half"), plans.resolve("new/sunniva.yaml"));
     Outcome outcome = watch.get(50, TimeUnit.SECONDS);
 
     assertThat(outcome.exit()).isZero();
@@ -62,9 +62,11 @@ class WatchTest {
             "PRINTABLE plans/ivo.yaml",
             "NOT PRINTABLE plans/otis.yaml",
             "PRINTABLE plans/otis.yaml",
-            "NOT PRINTABLE plans/new/tobias.yaml");
+            "NOT PRINTABLE plans/new/sunniva.yaml");
     assertThat(Files.readString(folder.resolve("out/index.html")))
-        .contains("2 of 3 plans are printable.");
+        .contains("2 of 3 plans are printable.")
+        .contains("href=\"rules.html#");
+    assertThat(folder.resolve("out/rules.html")).exists();
   }
 
   private static List<String> verdicts(String out) {

@@ -58,7 +58,13 @@ class WorkshopTest {
         new PrintWriter(out),
         new PrintWriter(err),
         java.io.InputStream.nullInputStream(),
-        Map.of("XDG_CACHE_HOME", cache.toAbsolutePath().toString(), "COLUMNS", "200"),
+        Map.of(
+            "XDG_CACHE_HOME",
+            cache.toAbsolutePath().toString(),
+            "HOME",
+            cache.toAbsolutePath().toString(),
+            "COLUMNS",
+            "200"),
         false,
         folder,
         2);
@@ -92,17 +98,51 @@ class WorkshopTest {
     assertThat(out.lines().filter(line -> line.contains("workshop/saturday/")).toList())
         .extracting(line -> line.replaceAll("\\s+", " ").strip())
         .contains(
-            "PRINTABLE workshop/saturday/agnes.yaml: 2 pieces of advice",
+            "PRINTABLE workshop/saturday/agnes.yaml: 3 pieces of advice",
             "workshop/saturday/bram.yaml:12:18 STOP beginners/fine-mesh",
             "workshop/saturday/cleo.yaml:14:3 STOP beginners/long-series",
             "workshop/saturday/dario.yaml:7:3 STOP house/paint-without-heat-gloves",
             "workshop/saturday/falk.yaml:2:1 ADVICE house/no-notes",
             "workshop/saturday/gerda.yaml:20:5 STOP house/late-finish");
     assertThat(out)
-        .contains("Day 1 ends at 16:35, and screens must be washed")
+        .contains("Day 1 ends at 16:32, and screens must be washed")
         .contains("no screen is called “small opem”; did you mean “small open”?")
         .contains("7 plans: 1 printable, 5 not printable, 1 unreadable");
     assertThat(err).isEmpty();
+  }
+
+  @Test
+  void aRuleThatFoundNothingInTheWholeBatchIsNamedOnce() throws IOException {
+    edit("rules/beginners/screens.dslr", "finer than 61 per cm", "finer than 161 per cm");
+    String json = "workshop/all.json";
+    run(
+        "check",
+        "workshop",
+        "--rules",
+        "workshop/rules",
+        "--format",
+        "text",
+        "--format",
+        "json=" + json);
+    assertThat(out)
+        .containsOnlyOnce("Of the studio's own rules, beginners/fine-mesh found nothing in any of");
+    assertThat(Files.readString(desk.resolve(json)).replaceAll("\\s+", ""))
+        .contains("\"silentRules\":[\"beginners/fine-mesh\"]");
+  }
+
+  @Test
+  void aPolicyThatContradictsItselfIsToldWithBothKeys() {
+    edit("studio.yaml", "limits:\n", "limits:\n  screens/transfer-usual: 250 %\n");
+    String told =
+        "limits.screens/transfer-usual: 250 % is more than screens/transfer-most, which is";
+    assertThat(run("check", "workshop/saturday/agnes.yaml", "--policy", "workshop/studio.yaml"))
+        .isEqualTo(Exit.USAGE.code());
+    assertThat(err).contains("workshop/studio.yaml:23:3: " + told);
+    assertThat(run("check", "workshop/saturday/agnes.yaml"))
+        .as("as OWN-RULES.md says of a policy that was found")
+        .isEqualTo(Exit.FAULT.code());
+    assertThat(err).contains(told);
+    assertThat(out).doesNotContain("fault of the tool");
   }
 
   @Test

@@ -30,6 +30,7 @@ public class ColourCheckTest {
     xyz(checks);
     lab(checks);
     labUnderD50(checks);
+    lindbloom(checks);
     contrast(checks);
     kubelkaMunk(checks);
     areas(checks);
@@ -62,6 +63,25 @@ public class ColourCheckTest {
         CSS,
         Status.COMPUTED,
         () -> Lab.of(colour(0x808080)).lightness());
+  }
+
+  /** A calculator that others hold theirs to, told to four decimals. */
+  private static void lindbloom(List<Check> checks) {
+    double[][] bars = {
+      {0xffff00, 97.1393}, {0x00ffff, 91.1132}, {0x00ff00, 87.7347},
+      {0xff00ff, 60.3242}, {0xff0000, 53.2408}, {0x0000ff, 32.2970}
+    };
+    for (double[] bar : bars) {
+      one(
+          checks,
+          "L*",
+          "#%06x, D65".formatted((int) bar[0]),
+          bar[1],
+          0.01,
+          "Lindbloom's calculator, as tests of scikit-image quote it",
+          Status.PUBLISHED,
+          () -> Lab.of(colour((int) bar[0])).lightness());
+    }
   }
 
   private static void lab(

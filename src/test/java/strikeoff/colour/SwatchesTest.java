@@ -199,9 +199,9 @@ class SwatchesTest {
 
   @Test
   void aCoveringDyeHidesLessOnceItIsWashed() {
-    // At wash-off a quarter leaves (order/softening): 95 % hiding becomes 71.25 %. Black over
-    // white then reflects 28.75 % of the light, which sRGB's curve (IEC 61966-2-1) writes as
-    // 255 · (1.055 · 0.2875^(1/2.4) − 0.055) = 146.
+    // At wash-off two fifths leave (order/softening): 95 % hiding becomes 57 %. Black over
+    // white then reflects 43 % of the light, which sRGB's curve (IEC 61966-2-1) writes as
+    // 255 · (1.055 · 0.43^(1/2.4) − 0.055) = 175.
     Swatch black =
         new Sketch()
             .coveringDye("black", 0x000000)
@@ -209,7 +209,7 @@ class SwatchesTest {
             .at("shells", "shell", 0)
             .swatches()
             .of("black");
-    assertThat(black.washed().hex()).isEqualTo("#929292");
+    assertThat(black.washed().hex()).isEqualTo("#afafaf");
   }
 
   @Test

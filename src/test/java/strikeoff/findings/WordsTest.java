@@ -146,4 +146,36 @@ class WordsTest {
       Locale.setDefault(before);
     }
   }
+
+  @ParameterizedTest
+  @CsvSource({"1, screen is", "2, screens are", "0, screens are"})
+  void wordsAgreeWithAList(int many, String said) {
+    Listed listed = new Listed(List.of("heron", "reed").subList(0, many), many, PlanPath.ROOT);
+    String template = "screen{screens:|s} {screens:is|are}";
+    assertThat(Words.fill(template, List.of(listed))).isEqualTo(said);
+    assertThat(Words.fill("screen{count:|s} {count:is|are}", List.of(listed))).isEqualTo(said);
+    assertThat(Words.placeholders(template)).allMatch(p -> Words.canFill(p, List.of(Listed.class)));
+  }
+
+  @Test
+  void nothingAgreesWithAText() {
+    assertThatThrownBy(() -> Words.fill("{cloth:is|are}", List.of(SAMPLE)))
+        .hasMessageContaining("{cloth}");
+  }
+
+  /** A range of which nobody sees the ends is told as one figure. */
+  @Test
+  void aRangeNarrowerThanItsFiguresIsOneFigure() {
+    assertThat(
+            Words.fill(
+                "{partShare}",
+                List.of(new Narrow(new Range(0.05799, 0.058, 0.05801), PlanPath.ROOT))))
+        .isEqualTo("5.8 %");
+  }
+
+  /** A share with a range. */
+  public record Narrow(Range partShare, PlanPath path) implements Evidence {}
+
+  /** A list and its count. */
+  public record Listed(List<String> screens, int count, PlanPath path) implements Evidence {}
 }

@@ -51,7 +51,7 @@ final class Expectations {
       throw new AssertionError(failed.what() + "\n" + failed.trace());
     }
     if (checked instanceof Checked.Judged judged) {
-      assertThat(judged.faults()).as("rules that failed").isEmpty();
+      assertThat(judged.failedRules()).as("rules that failed").isEmpty();
       assertThat(judged.findings()).isSortedAccordingTo(Finding.ORDER);
     }
     assertThat(HtmlReport.plan(checked)).startsWith("<!doctype html>");

@@ -22,7 +22,7 @@ class BoundingBoxTest {
     Envelope box = layout.placements().get(0).outline().getEnvelopeInternal();
     assertThat(box.getWidth()).isCloseTo(length, within(1e-3));
     assertThat(box.getHeight()).isCloseTo(width, within(1e-3));
-    assertThat(box.centre().x).isCloseTo(1200, within(1e-9));
-    assertThat(box.centre().y).isCloseTo(325, within(1e-9));
+    assertThat(box.getMinX()).isCloseTo(1000, within(1e-9));
+    assertThat(box.getMinY()).isCloseTo(200, within(1e-9));
   }
 }

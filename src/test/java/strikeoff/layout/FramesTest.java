@@ -232,15 +232,15 @@ class FramesTest {
     assertThat(lacks.lengthNeeded().cm()).isCloseTo(90, within(1e-9));
     assertThat(lacks.widthNeeded().cm()).isCloseTo(100, within(1e-9));
     assertThat(fit(90, 100, 20).lacks().mm()).as("as long as the table").isZero();
-    // at y = 0 the frame begins 10 before the near edge and ends at 30: it needs the cloth to lie
-    // 10 in, and a table of 60 is all cloth
+    // at y = 0 the frame begins 10 before the near edge and ends at 30: on a table of 60 the cloth
+    // of
+    // 60 is laid 10 in and hangs over the far side
     FrameOnTable over = fit(100, 60, 0);
     assertThat(over.liesOnIt()).isTrue();
     assertThat(over.reachesFrom().cm()).isCloseTo(-10, within(1e-9));
     assertThat(over.reachesTo().cm()).isCloseTo(30, within(1e-9));
-    assertThat(over.lacksWidth().cm()).isCloseTo(10, within(1e-9));
-    assertThat(over.lacks().cm()).isCloseTo(10, within(1e-9));
-    assertThat(over.widthNeeded().cm()).isCloseTo(70, within(1e-9));
+    assertThat(over.lacks().mm()).isZero();
+    assertThat(over.widthNeeded().cm()).isCloseTo(60, within(1e-9));
     // a cloth wider than the table hangs over it; only the frame must lie on it
     FrameOnTable hangs = fit(100, 39, 20);
     assertThat(hangs.liesOnIt()).isFalse();
@@ -271,8 +271,8 @@ class FramesTest {
     SeriesSpan span = one(layout, SeriesSpan.class);
     assertThat(span.designLength().cm()).isCloseTo(2 * half, within(1e-9));
     assertThat(span.span().cm()).isCloseTo(50 + 2 * half, within(1e-9));
-    // centres at 30 and 80
-    assertThat(span.end().cm()).isCloseTo(80 + half, within(1e-9));
+    // what is seen begins at 20
+    assertThat(span.end().cm()).isCloseTo(70 + 2 * half, within(1e-9));
     // squares on their corners touch where their corners do
     assertThat(span.gap().cm()).isCloseTo(50 - 2 * half, within(1e-9));
   }
@@ -296,12 +296,15 @@ class FramesTest {
     var outline = layout.placements().get(0).outline().getEnvelopeInternal();
     assertThat(outline.getWidth()).isEqualTo(length * 10);
     assertThat(outline.getHeight()).isEqualTo(width * 10);
-    // the image lay at the lower left corner, 7.5 and 27.5 from the centre at 110, 50; a quarter
-    // turn anticlockwise takes (−7.5, −27.5) to (27.5, −7.5)
+    // what is seen has its corner at 100, 20
+    assertThat(outline.getMinX()).isEqualTo(1000);
+    assertThat(outline.getMinY()).isEqualTo(200);
+    // the image lay at the lower left corner, 7.5 and 27.5 from the centre; a quarter turn
+    // anticlockwise takes (−7.5, −27.5) to (27.5, −7.5)
     var image = layout.footprint(0, 1).image().getEnvelopeInternal().centre();
     double turns = Math.floorMod((int) degrees, 360) / 90;
     double[][] at = {{-75, -275}, {275, -75}, {75, 275}, {-275, 75}};
-    assertThat(image.x).isEqualTo(1100 + at[(int) turns][0]);
-    assertThat(image.y).isEqualTo(500 + at[(int) turns][1]);
+    assertThat(image.x).isEqualTo(1000 + length * 5 + at[(int) turns][0]);
+    assertThat(image.y).isEqualTo(200 + width * 5 + at[(int) turns][1]);
   }
 }

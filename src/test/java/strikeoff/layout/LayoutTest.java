@@ -87,16 +87,16 @@ class LayoutTest {
   }
 
   @Test
-  void aTurnGoesAnticlockwiseAboutTheDesignsCentre() {
+  void aTurnGoesAnticlockwiseAndItsPlaceIsTheCornerOfWhatIsSeen() {
     Layout layout =
         Sheet.open(430, 140)
             .design("heron", 34, 52, 0, 0, 10, 10)
             .turned(90)
             .placed("one", "heron", 100, 50)
             .layout();
-    // centre 117 / 76; the lower left corner (−17, −26) goes to (26, −17)
+    // 52 by 34 from 100, 50; the lower left corner has gone to the lower right one, 152, 50
     assertThat(layout.footprint(0, 1).image().getEnvelopeInternal())
-        .isEqualTo(new Envelope(1330, 1430, 590, 690));
+        .isEqualTo(new Envelope(1420, 1520, 500, 600));
   }
 
   @Test

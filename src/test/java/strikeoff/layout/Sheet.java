@@ -250,7 +250,7 @@ final class Sheet {
   Sheet stations(int count, double length, double width, double gap, double clearance) {
     Table.Stations stations =
         new Table.Stations(
-            count, cm(length), cm(width), cm(gap), cm(clearance), path("table.stations"));
+            count, cm(length), cm(width), cm(gap), cm(clearance), false, path("table.stations"));
     table =
         new Table(
             table.length(),

@@ -128,12 +128,12 @@ class TubeTest {
   }
 
   @Test
-  void lessThanANanometreIsRoundingAndMoreIsCloth() {
+  void aStripAsWideAsTheToleranceIsNotShared() {
     Geometry one = rectangle(0, 10, 0, 10);
-    assertThat(flat.overlaps(one, rectangle(10 - 1e-7, 20, 0, 10))).isFalse();
-    assertThat(flat.overlaps(one, rectangle(10 - 1e-3, 20, 0, 10))).isTrue();
-    assertThat(flat.overlaps(one, rectangle(0, 10, 10 - 1e-7, 20))).isFalse();
-    assertThat(flat.overlaps(one, rectangle(0, 10, 10 - 1e-3, 20))).isTrue();
+    assertThat(flat.overlaps(one, rectangle(10 - 0.49, 20, 0, 10))).isFalse();
+    assertThat(flat.overlaps(one, rectangle(10 - 0.51, 20, 0, 10))).isTrue();
+    assertThat(flat.overlaps(one, rectangle(0, 10, 10 - 0.49, 20))).isFalse();
+    assertThat(flat.overlaps(one, rectangle(0, 10, 10 - 0.51, 20))).isTrue();
     // corner on corner
     assertThat(flat.overlaps(one, rectangle(10, 20, 10, 20))).isFalse();
   }
@@ -201,12 +201,12 @@ class TubeTest {
   }
 
   @Test
-  void aLineWithinANanometreOfAnEdgeRunsAlongIt() {
+  void aLineWithinTheToleranceOfAnEdgeRunsAlongIt() {
     for (Tube tube : List.of(round, new Tube(false, 100))) {
-      assertThat(tube.runsThrough(40 + 1e-7, 40, 60)).isFalse();
-      assertThat(tube.runsThrough(60 - 1e-7, 40, 60)).isFalse();
-      assertThat(tube.runsThrough(40.001, 40, 60)).isTrue();
-      assertThat(tube.runsThrough(59.999, 40, 60)).isTrue();
+      assertThat(tube.runsThrough(40.49, 40, 60)).isFalse();
+      assertThat(tube.runsThrough(59.51, 40, 60)).isFalse();
+      assertThat(tube.runsThrough(40.51, 40, 60)).isTrue();
+      assertThat(tube.runsThrough(59.49, 40, 60)).isTrue();
     }
   }
 

@@ -50,7 +50,7 @@ public final class PlainParts {
     return new Paste(
         name,
         medium,
-        medium == Medium.DYE ? Optional.of("dichlorotriazine") : Optional.empty(),
+        medium == Medium.DYE ? List.of("dichlorotriazine") : List.of(),
         colour,
         transparent,
         Optional.empty(),
@@ -58,6 +58,7 @@ public final class PlainParts {
         false,
         Optional.empty(),
         Storage.ROOM,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

@@ -2,11 +2,13 @@ package strikeoff.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Severity;
 import strikeoff.report.page.DaySheet;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Task;
@@ -45,7 +47,7 @@ class DaySheetsTest {
             .filter(j -> j.what().startsWith("Print herons"))
             .findFirst()
             .orElseThrow();
-    assertThat(herons.what()).isEqualTo("Print herons 1–3 (Wren)");
+    assertThat(herons.what()).isEqualTo("Print herons 1–3");
     // By hand: frame 54 by 74 cm, image centred in it and on the design of 34 by 52 cm.
     assertThat(herons.where().words())
         .isEqualTo("Corner 46 cm from the near edge; from the start, cm:");
@@ -55,23 +57,52 @@ class DaySheetsTest {
             new DaySheet.Spot("2", "93"),
             new DaySheet.Spot("3", "163"));
     assertThat(herons.where().frame()).contains("10 cm nearer the start and 11 cm nearer the near");
+    assertThat(herons.lines().get(0).who()).isEqualTo("Wren");
     assertThat(herons.lines().get(0).next())
-        .isEqualTo("frame on it from 09:44 (safe 09:45), wait to 09:45");
+        .isEqualTo("frame on 1 from 09:42, on all from 09:44 (safe 09:45), wait to 09:45");
     assertThat(herons.lines().get(3).what()).startsWith("Leave the cloth until");
     assertThat(herons.lines().get(3).next()).startsWith("cloth may move from 10:39 (safe 11:01)");
   }
 
+  /** What a finding calls step 3 is 3 on the sheet, whatever day it is done. */
   @Test
-  void jobsAreNumberedThroughTheDayAcrossItsSheets() {
-    List<Integer> numbers =
-        sheets.stream()
-            .filter(s -> s.title().startsWith("Day 1"))
-            .flatMap(s -> s.jobs().stream())
-            .map(DaySheet.Job::number)
-            .toList();
-    assertThat(numbers)
-        .isEqualTo(IntStream.rangeClosed(1, numbers.size()).boxed().toList())
-        .hasSizeGreaterThan(10);
+  void jobsHaveTheNumbersOfTheirStepsThroughAllDays() {
+    Checked.Judged demo =
+        (Checked.Judged)
+            Checker.builtIn()
+                .check(Path.of("plans/estuary-curtains.yaml"), "estuary-curtains.yaml");
+    List<DaySheet.Job> jobs = DaySheets.of(demo).stream().flatMap(s -> s.jobs().stream()).toList();
+    assertThat(jobs.get(0).number()).as("the cloth is laid before the first step").isEmpty();
+    assertThat(jobs).extracting(DaySheet.Job::number).doesNotHaveDuplicates();
+    int printed = 0;
+    for (DaySheet.Job job : jobs) {
+      if (job.what().startsWith("Print ")) {
+        printed++;
+        String arrangement = job.what().split(" ")[1];
+        int step = Integer.parseInt(job.number().replaceFirst("[.].*", ""));
+        assertThat(demo.plan().run().get(step - 1).title()).contains(arrangement);
+      }
+    }
+    assertThat(printed).isGreaterThan(5);
+    assertThat(jobs).extracting(DaySheet.Job::number).anyMatch(number -> number.endsWith(".2"));
+  }
+
+  /** A sheet hangs alone on the wall. */
+  @Test
+  void everySheetSaysWhatStandsAgainstThePlan() {
+    assertThat(sheets).allMatch(sheet -> sheet.warning().equals(DaySheet.Warning.NONE));
+    Finding stop = Estuary.finding(t -> t, "drying/wet", Severity.STOP, 3, "herons 1");
+    Finding risk = Estuary.finding(t -> t, "drying/perhaps", Severity.RISK, 3, "herons 1");
+    assertThat(DaySheets.of(Estuary.plain(List.of(stop, stop, risk))))
+        .hasSameSizeAs(sheets)
+        .allSatisfy(
+            sheet -> {
+              assertThat(sheet.warning().words()).startsWith("Not printable: 2 stops are left");
+              assertThat(sheet.warning().severe()).isTrue();
+            });
+    Finding accepted = Estuary.accepted(stop, "it is a sample");
+    assertThat(DaySheets.of(Estuary.plain(List.of(accepted))))
+        .allMatch(sheet -> sheet.warning().words().equals("Printable with 1 stop accepted."));
   }
 
   @Test
@@ -112,8 +143,8 @@ class DaySheetsTest {
             .flatMap(j -> j.lines().stream())
             .toList();
     // By hand: loaded at 9:15; 50 s a print and a minute after each but the last: 1, 3 and 5 are
-    // done at 9:19:30, and half an hour later come 2 and 4, the pause before them included.
-    assertThat(lines).extracting(DaySheet.Line::clock).containsExactly("09:15", "09:50");
+    // done at 9:19:30, and half an hour later come 2 and 4; the minute's pause runs beside that.
+    assertThat(lines).extracting(DaySheet.Line::clock).containsExactly("09:15", "09:49");
     assertThat(lines.get(0).with()).startsWith("on 1, 3, 5,");
     assertThat(lines.get(0).next()).endsWith(", wait to 09:49");
     assertThat(lines.get(1).with()).startsWith("on 2, 4,");
@@ -156,5 +187,91 @@ class DaySheetsTest {
     assertThat(washings)
         .extracting(DaySheet.Line::next)
         .containsExactly("dry at 10:18", "dry at 11:01");
+  }
+
+  private static final String TWO_STARS =
+      """
+      plan: Two stars
+      cloth: {length: 3 m, width: 60 cm, washed: yes}
+      table: {length: 1.2 m, width: 1.2 m}
+      crew: %s
+      screens:
+        star: {frame: 40 x 40 cm, image: 20 x 20 cm, mesh: 43/cm}
+        key: {frame: 40 x 40 cm, image: 20 x 20 cm, mesh: 43/cm}
+        wide: {frame: %s, image: 20 x 20 cm, mesh: 43/cm}
+      pastes:
+        gold: {medium: paint, colour: "#d9a92f"}
+        ink: {medium: paint, colour: black, mixed before: 1 h}
+      designs:
+        star:
+          size: 20 x 20 cm
+          separations:
+            - {screen: star, paste: gold, covers: 40 %%}
+            - {screen: key, paste: ink, covers: 10 %%}
+        wide star: {size: 20 x 20 cm, separations: [{screen: wide, paste: gold, covers: 40 %%}]}
+      placements:
+        stars: {design: star, series: 2, pitch: 50 cm, start: 20 cm, across: 20 cm}
+        end: {design: wide star, at: ["270 cm, 20 cm"]}
+      run:
+      %s""";
+
+  private static List<DaySheet> starSheets(String crew, String frame, String run) {
+    String plan = TWO_STARS.formatted(crew, frame, run.indent(2));
+    return DaySheets.of((Checked.Judged) Checker.builtIn().check("stars.yaml", plan));
+  }
+
+  /** Each day begins where the one before left the cloth, and whoever comes first wants to know. */
+  @Test
+  void aSheetSaysWhereTheClothIsWhenItBegins() {
+    String run =
+        """
+        - mix: all
+        - {print: end, before moving: 2 h}
+        - end of day
+        - print: stars
+        - end of day
+        - {heat-set: press}
+        - end of day
+        - wash: 60 °C
+        """;
+    List<DaySheet> days = starSheets("1", "40 x 40 cm", run);
+    // By hand: laid from 9:00 to 9:15 with the frame of what comes first, at 260 cm, at the table's
+    // start; the table of 1.2 m has 30 cm on both sides of the cloth's 60 cm.
+    String end = "the cloth's mark of 2.6 m at the table's start, its near edge 30 cm from";
+    assertThat(days.get(0).cloth()).isEmpty();
+    assertThat(days.get(0).jobs().get(0).lines().get(0).with()).startsWith(end);
+    assertThat(days.get(1).cloth())
+        .startsWith("The cloth has been on the table since day 1, 09:15: " + end);
+    // Moved at 9:00 on day 2; the stars' frames begin 10 cm from the cloth's start.
+    assertThat(days.get(2).cloth())
+        .startsWith(
+            "The cloth has been on the table since day 2, 09:10: "
+                + "the cloth's mark of 10 cm at the table's start, its near edge 30 cm from");
+    assertThat(days.get(3).cloth())
+        .isEqualTo(
+            "The cloth has been off the table since day 3, 09:00, for step 6, heat-set with press.");
+  }
+
+  /** By hand: Wren goes to station 1, Tam to 2 as soon as a screen is free. */
+  @Test
+  void eachLineSaysWhoDoesIt() {
+    String run =
+        "- {mix: all, by: Tam}\n- {print: stars, colours: gold, by: [Wren, Tam], order: by station}";
+    assertThat(who(starSheets("[Wren, Tam]", "40 x 40 cm", run)))
+        .containsExactly(
+            "Until 09:15: Wren", "Until 09:10: Tam", "Gold: Wren 1; Tam 2", "Until 09:26: Wren");
+    assertThat(who(starSheets("[Wren, Tam]", "40 x 95 cm", "- {mix: all, by: Tam}\n- print: end")))
+        .contains("Gold: Wren and Tam");
+    assertThat(who(starSheets("Wren", "40 x 40 cm", "- mix: all\n- print: stars")))
+        .as("nobody else could")
+        .allMatch(line -> line.endsWith(": "));
+  }
+
+  private static List<String> who(List<DaySheet> sheets) {
+    return sheets.stream()
+        .flatMap(sheet -> sheet.jobs().stream())
+        .flatMap(job -> job.lines().stream())
+        .map(line -> line.what() + ": " + line.who())
+        .toList();
   }
 }

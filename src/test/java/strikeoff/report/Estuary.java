@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import strikeoff.care.Care;
 import strikeoff.check.Checked;
 import strikeoff.cloth.Fibres;
+import strikeoff.drying.PlainDrying;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Place;
@@ -106,6 +107,7 @@ final class Estuary {
             EstuaryFacts.fixing(),
             new Fibres(Optional.empty(), List.of()),
             new Care(List.of(), List.of()),
+            PolicyReader.builtIn(),
             List.of()),
         findings,
         List.of());
@@ -138,7 +140,8 @@ final class Estuary {
                 texts.apply("      - {screen: heron blue, paste: slate blue}"))),
         List.of(marks),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Optional.of("- {rule: " + info.id() + ", at: step 2, because: your reason}"));
   }
 
   static Finding accepted(Finding finding, String because) {
@@ -152,7 +155,8 @@ final class Estuary {
         finding.evidence(),
         Optional.of(
             new Acceptance(
-                finding.rule().id(), Optional.empty(), because, new PlanPath("accept[0]"))));
+                finding.rule().id(), Optional.empty(), because, new PlanPath("accept[0]"))),
+        Optional.empty());
   }
 
   private PrintPlan plan() {
@@ -245,6 +249,7 @@ final class Estuary {
             min(5),
             min(8),
             min(20),
+            min(15),
             min(10),
             min(30),
             path("handling")),
@@ -294,9 +299,10 @@ final class Estuary {
             second,
             new Area(120),
             new Reached(
-                second.laid().plus(new Span(20)),
-                second.laid().plus(new Span(38)),
-                second.laid().plus(new Span(55)))));
+                PlainDrying.at(
+                    second.laid().plus(new Span(20)).seconds(),
+                    second.laid().plus(new Span(38)).seconds(),
+                    second.laid().plus(new Span(55)).seconds()))));
     return new Timeline(
         tasks,
         impressions,
@@ -386,9 +392,10 @@ final class Estuary {
 
   private static Reached reached(Moment lifted, double minutes) {
     return new Reached(
-        lifted.plus(min(minutes * 0.7)),
-        lifted.plus(min(minutes)),
-        lifted.plus(min(minutes * 1.5)));
+        PlainDrying.at(
+            lifted.plus(min(minutes * 0.7)).seconds(),
+            lifted.plus(min(minutes)).seconds(),
+            lifted.plus(min(minutes * 1.5)).seconds()));
   }
 
   private void screen(String name, double frameX, double frameY, double imageX, double imageY) {
@@ -416,7 +423,7 @@ final class Estuary {
         new Paste(
             called,
             Medium.DYE,
-            Optional.of("dichlorotriazine"),
+            List.of("dichlorotriazine"),
             colour,
             true,
             Optional.of(new Mass(grams)),
@@ -424,6 +431,7 @@ final class Estuary {
             false,
             Optional.empty(),
             Storage.COLD,
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import strikeoff.bath.BathEdits;
 import strikeoff.bath.FixTime;
+import strikeoff.bath.FixedShare;
 import strikeoff.bath.Fixing;
 import strikeoff.bath.Soak;
 import strikeoff.bath.Warmth;
+import strikeoff.checks.Worked;
 import strikeoff.colour.Lab;
 import strikeoff.colour.Overprint;
 import strikeoff.colour.Swatch;
@@ -17,9 +20,11 @@ import strikeoff.paste.MixingCard;
 import strikeoff.paste.PasteAge;
 import strikeoff.paste.PasteUse;
 import strikeoff.paste.Pastes;
+import strikeoff.plan.Colour;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.timeline.Moment;
 import strikeoff.units.Area;
@@ -53,16 +58,19 @@ final class EstuaryFacts {
               false,
               new Range(80, 100, 130),
               new Range(40, 50, 70),
+              new Mass(15),
               2,
               new Range(150, 180, 240),
               1,
               paste.amount().map(m -> Range.exactly(((Mass) m).grams())),
               new Mass(-40),
+              new Mass(-10),
               new Mass(20),
               new Mass(250),
               new Mass(50),
               new Mass(0),
               new Share(0),
+              Optional.empty(),
               Optional.empty(),
               List.of(),
               NOWHERE));
@@ -127,9 +135,27 @@ final class EstuaryFacts {
             List.of(),
             new Mass(0),
             new Volume(20),
-            new Volume(20),
+            new Mass(2000),
             new Volume(20),
             new Mass(800),
+            new Mass(2000),
+            Range.exactly(100),
+            Range.exactly(100),
+            new Mass(7180),
+            new Mass(0),
+            false,
+            true,
+            new Ratio(91),
+            new BathEdits(
+                new Step.Fix(
+                    1,
+                    Step.Fixing.SOAK,
+                    List.of(),
+                    new Temperature(30),
+                    new Span(60),
+                    Optional.empty(),
+                    NOWHERE),
+                PolicyReader.builtIn()),
             NOWHERE);
     Warmth warmth =
         new Warmth(
@@ -141,13 +167,41 @@ final class EstuaryFacts {
             "dichlorotriazine",
             new Temperature(40),
             "dichlorotriazine",
-            -5,
+            -9,
+            new Temperature(21),
             -10,
             new Span(60),
             new Range(25, 30, 40),
             "dichlorotriazine",
-            true);
-    return new Fixing(List.of(soak), List.of(new FixTime(warmth, NOWHERE)));
+            true,
+            true,
+            List.of("dichlorotriazine asks for 25 °C to 40 °C"));
+    Colour ink = new Colour(43, 52, 64, "#2b3440");
+    FixedShare fixed =
+        new FixedShare(
+            "ink",
+            Worked.POLICY.group("dichlorotriazine"),
+            true,
+            new Range(0.8, 0.96, 0.99),
+            Range.exactly(1),
+            ink,
+            ink,
+            ink);
+    return new Fixing(
+        List.of(soak),
+        List.of(
+            new FixTime(
+                warmth,
+                List.of(fixed),
+                2.1,
+                true,
+                false,
+                new Span(30),
+                1,
+                Optional.empty(),
+                "Leave it 5 min longer",
+                List.of(),
+                NOWHERE)));
   }
 
   static Swatches swatches(PrintPlan plan) {

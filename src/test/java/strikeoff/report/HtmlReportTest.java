@@ -46,7 +46,7 @@ class HtmlReportTest {
   void nothingFoundSaysSo() {
     Document page = Jsoup.parse(HtmlReport.plan(Estuary.plain(List.of())));
     assertThat(page.select(".finding")).isEmpty();
-    assertThat(page.select("#change").text()).contains("no rule found a fault");
+    assertThat(page.select("#change").text()).contains("no rule found anything");
     assertThat(page.select(".verdict").hasClass("printable")).isTrue();
   }
 
@@ -160,11 +160,16 @@ class HtmlReportTest {
                 Map.of(),
                 "",
                 -1,
+                List.of(),
                 "Line 2: unknown key"));
     Document page = Jsoup.parse(HtmlReport.index("class", entries));
     assertThat(page.select("#plans tbody tr")).hasSize(3);
     assertThat(page.selectFirst("#plans tbody tr").select("td.num").eachText())
-        .containsExactly("1", "1", "1");
+        .containsExactly("1", "1", "01 accepted");
+    assertThat(page.select("#plans tbody tr").last().select("td.num"))
+        .extracting(cell -> cell.text())
+        .as("nothing was counted in a file that can't be read")
+        .containsExactly("", "", "");
     assertThat(page.select("#rules tbody tr")).hasSize(3);
     assertThat(page.select("#rules tbody tr").text()).contains("33 %");
     assertThat(page.select(".verdict").text()).contains("1 of 3 plans");

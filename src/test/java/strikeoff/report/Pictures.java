@@ -38,7 +38,15 @@ final class Pictures {
     entries.add(IndexEntry.of(judged, "made.html"));
     entries.add(
         new IndexEntry(
-            "c.yaml", "c.yaml", "", Verdict.UNREADABLE, Map.of(), "", -1, "Line 2: unknown key"));
+            "c.yaml",
+            "c.yaml",
+            "",
+            Verdict.UNREADABLE,
+            Map.of(),
+            "",
+            -1,
+            List.of(),
+            "Line 2: unknown key"));
     Policy policy = PolicyReader.builtIn();
     for (int i = 1; i < arguments.length; i++) {
       Checked checked = checked(Path.of(arguments[i]), policy);

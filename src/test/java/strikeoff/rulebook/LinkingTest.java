@@ -10,9 +10,11 @@ import static org.drools.model.PatternDSL.pattern;
 import static org.drools.model.PatternDSL.rule;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -31,6 +33,7 @@ import strikeoff.findings.Reported;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.rulebook.Reporter.Report;
 import strikeoff.rulebook.Rulebook.Judgement;
 
@@ -116,7 +119,7 @@ class LinkingTest {
                 not(pattern(film)),
                 or(pattern(lay), pattern(declarationOf(Seam.class))),
                 on(gap).execute(g -> {}));
-    Asked asked = Asked.by(rule);
+    NeededFacts asked = NeededFacts.by(rule);
     assertThat(asked.needed()).containsExactly(Gap.class.getName());
     assertThat(asked.read())
         .containsExactlyInAnyOrder(
@@ -127,10 +130,23 @@ class LinkingTest {
   @Test
   void aRuleOverAnInterfaceMayReadAnythingAndIsNeverLeftOut() {
     Variable<Evidence> any = declarationOf(Evidence.class);
-    Asked asked =
-        Asked.by(rule(PACKAGE, "trial/any").build(pattern(any), on(any).execute(g -> {})));
+    NeededFacts asked =
+        NeededFacts.by(rule(PACKAGE, "trial/any").build(pattern(any), on(any).execute(g -> {})));
     assertThat(asked.everything()).isTrue();
     assertThat(asked.answered(Set.of())).isTrue();
+  }
+
+  @Test
+  void aRuleReadsTheLimitsThatItsConditionsNameAndAnyIfOneNamesNone() {
+    Map<String, NeededFacts> asked = new HashMap<>();
+    PackagedModel.load()
+        .forEach(model -> model.getRules().forEach(r -> asked.put(r.getName(), NeededFacts.by(r))));
+    assertThat(asked.get("screens/mesh-too-coarse-for-detail").limits())
+        .containsExactly("screens/detail-openings", "screens/detail-openings-least");
+    Variable<Limit> any = declarationOf(Limit.class);
+    NeededFacts unnamed =
+        NeededFacts.by(rule(PACKAGE, "trial/limit").build(pattern(any), on(any).execute(g -> {})));
+    assertThat(unnamed.everything()).isTrue();
   }
 
   /** The generator's own list is the reference: what it makes, in its words. */
@@ -145,7 +161,7 @@ class LinkingTest {
           packed.stream().filter(k -> k.id().equals(rule.getName())).findFirst().orElseThrow();
       assertThat(known.info()).isEqualTo(RuleText.of(rule));
       assertThat(known.model().getName()).isEqualTo(rule.getName());
-      assertThat(known.asked()).isEqualTo(Asked.by(rule));
+      assertThat(known.asked()).isEqualTo(NeededFacts.by(rule));
       assertThat(known.asked().everything()).as(rule.getName() + " reads everything").isFalse();
     }
     assertThat(packed).anyMatch(KnownRule::usual).anyMatch(rule -> !rule.usual());
@@ -163,7 +179,7 @@ class LinkingTest {
       Checker under = checker.of(example);
       for (String text : List.of(example.firingText(), example.twinText())) {
         Checked.Judged judged = (Checked.Judged) under.check(rule.id(), text);
-        List<Object> facts = judged.facts().forRules(under.policy());
+        List<Object> facts = judged.facts().forRules();
         List<String> expected = told(all.judge(facts));
         assertThat(told(late.judge(facts))).as(rule.id()).isEqualTo(expected);
         assertThat(told(Rulebook.builtIn().judge(facts))).as(rule.id()).isEqualTo(expected);
@@ -174,7 +190,7 @@ class LinkingTest {
   }
 
   private static List<String> told(Judgement judgement) {
-    assertThat(judgement.faults()).isEmpty();
+    assertThat(judgement.failedRules()).isEmpty();
     List<String> told = new ArrayList<>();
     for (Reported one : judgement.reported()) {
       told.add(one.rule().id() + one.judged().path() + one.message() + one.remedy());
@@ -209,7 +225,7 @@ class LinkingTest {
                             reporter.report(((DroolsImpl) drools).getRule(), found)));
     return new KnownRule(
         id,
-        Asked.by(rule),
+        NeededFacts.by(rule),
         usual,
         () -> {
           synchronized (made) {

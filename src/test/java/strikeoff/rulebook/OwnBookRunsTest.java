@@ -20,8 +20,8 @@ import org.drools.model.functions.Predicate1;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import org.junit.jupiter.api.Test;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.Reported;
-import strikeoff.findings.RuleFault;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.rulebook.Rulebook.Judgement;
@@ -102,7 +102,7 @@ class OwnBookRunsTest {
     assertThat(judgement.reported())
         .extracting(Reported::message)
         .containsExactlyInAnyOrder("gap of 2 mm", "gap of 3 mm");
-    assertThat(judgement.faults()).isEmpty();
+    assertThat(judgement.failedRules()).isEmpty();
   }
 
   @Test
@@ -149,7 +149,8 @@ class OwnBookRunsTest {
                         5));
     assertThat(wrong.all())
         .extracting(RuleMistake::text)
-        .containsExactly("rules: rule other/sound stands in package rules.bench");
+        .containsExactly(
+            "rules/bench: the rule “other/sound” is none of those that stand in the files");
   }
 
   @Test
@@ -167,9 +168,9 @@ class OwnBookRunsTest {
                     }))
             .judge(List.of(), List.of(gap(2)));
     assertThat(judgement.reported()).hasSize(1);
-    assertThat(judgement.faults())
+    assertThat(judgement.failedRules())
         .containsExactly(
-            new RuleFault(
+            new FailedRule(
                 "bench/breaks",
                 "java.lang.IllegalArgumentException: no mesh (rules/bench/own.drl:7)"));
   }
@@ -190,9 +191,9 @@ class OwnBookRunsTest {
                   }
                   REPORT.run(drools, gap, reporter);
                 }));
-    assertThat(book.judge(List.of(), List.of(gap(2))).faults()).hasSize(1);
+    assertThat(book.judge(List.of(), List.of(gap(2))).failedRules()).hasSize(1);
     Judgement second = book.judge(List.of(), List.of(gap(2)));
-    assertThat(second.faults()).isEmpty();
+    assertThat(second.failedRules()).isEmpty();
     assertThat(second.reported()).hasSize(2);
   }
 
@@ -213,24 +214,26 @@ class OwnBookRunsTest {
     assertThat(judgement.reported())
         .extracting(r -> r.rule().id())
         .containsExactlyInAnyOrder("bench/sound", "bench/wide");
-    assertThat(judgement.faults()).extracting(RuleFault::rule).containsExactly("bench/breaks");
+    assertThat(judgement.failedRules())
+        .extracting(FailedRule::rule)
+        .containsExactly("bench/breaks");
   }
 
   @Test
   void aRuleMayFireAsOftenAsThereAreFindingsToReadAndNotRoundAndRound() throws RuleMistakes {
     Rule often = made("bench/often", gap -> true, (drools, gap, reporter) -> {});
     Rulebook book = book(60, often, made("bench/first", gap -> gap.mm() > 90, REPORT));
-    assertThat(book.judge(List.of(), numbered(50_000)).faults()).isEmpty();
-    assertThat(book.judge(List.of(), numbered(50_001)).faults())
+    assertThat(book.judge(List.of(), numbered(50_000)).failedRules()).isEmpty();
+    assertThat(book.judge(List.of(), numbered(50_001)).failedRules())
         .containsExactly(
-            new RuleFault(
+            new FailedRule(
                 "bench/often",
                 "it fired more than 50000 times; it isn't run again (rules/bench/own.drl:7)"));
     assertThat(book.judge(List.of(), List.of(gap(99))).reported())
         .as("the others still are")
         .hasSize(1);
-    assertThat(book.judge(List.of(), List.of(gap(99))).faults())
-        .extracting(RuleFault::rule)
+    assertThat(book.judge(List.of(), List.of(gap(99))).failedRules())
+        .extracting(FailedRule::rule)
         .containsExactly("bench/often");
   }
 
@@ -240,7 +243,7 @@ class OwnBookRunsTest {
     Rulebook book =
         book(60, made("bench/one", gap -> true, nothing), made("bench/two", gap -> true, nothing));
     // 80,000 firings in all.
-    assertThat(book.judge(List.of(), numbered(40_000)).faults()).isEmpty();
+    assertThat(book.judge(List.of(), numbered(40_000)).failedRules()).isEmpty();
   }
 
   /** Facts that differ, since the engine may take equal ones for one. */
@@ -280,12 +283,12 @@ class OwnBookRunsTest {
     Rulebook book = book(0.3, SOUND, sleeps);
     Judgement judgement = book.judge(List.of(), List.of(gap(2)));
     assertThat(judgement.reported()).hasSize(1);
-    assertThat(judgement.faults())
+    assertThat(judgement.failedRules())
         .containsExactly(
-            new RuleFault(
+            new FailedRule(
                 "bench/sleeps",
                 "it had not ended after 0.3 s; it isn't run again (rules/bench/own.drl:7)"));
-    assertThat(book.judge(List.of(), List.of(gap(2))).faults()).hasSize(1);
+    assertThat(book.judge(List.of(), List.of(gap(2))).failedRules()).hasSize(1);
   }
 
   @Test

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.kie.api.KieBase;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.Reported;
-import strikeoff.findings.RuleFault;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.rulebook.Rulebook.Judgement;
@@ -98,8 +98,8 @@ public class OwnBookTest {
             rule("never-ends", GAP, "while (true) { Math.abs(1); }"));
     Judgement judgement = book.judge(List.of(), FACTS);
     assertThat(judgement.reported()).extracting(Reported::message).containsExactly("gap of 4 mm.");
-    assertThat(judgement.faults())
-        .extracting(RuleFault::rule)
+    assertThat(judgement.failedRules())
+        .extracting(FailedRule::rule)
         .containsExactly(
             "bench/breaks-in-condition",
             "bench/breaks-in-consequence",
@@ -107,7 +107,7 @@ public class OwnBookTest {
             "bench/never-ends");
     long before = System.nanoTime();
     Judgement second = book.judge(List.of(), FACTS);
-    assertThat(second.faults()).extracting(RuleFault::rule).contains("bench/never-ends");
+    assertThat(second.failedRules()).extracting(FailedRule::rule).contains("bench/never-ends");
     assertThat(second.reported()).hasSize(1);
     assertThat((System.nanoTime() - before) / 1e9)
         .as("a rule that once looped isn't waited for again")
@@ -122,7 +122,9 @@ public class OwnBookTest {
             rule("never-ends", "$gap : OwnBookTest.Gap(endless())", REPORT));
     Judgement judgement = book.judge(List.of(), FACTS);
     assertThat(judgement.reported()).hasSize(1);
-    assertThat(judgement.faults()).extracting(RuleFault::rule).containsExactly("bench/never-ends");
+    assertThat(judgement.failedRules())
+        .extracting(FailedRule::rule)
+        .containsExactly("bench/never-ends");
   }
 
   /** Fifty facts joined five times are 300 million combinations, which no memory holds. */
@@ -152,10 +154,10 @@ public class OwnBookTest {
         .as("three times 1.5 s, and room for a busy machine")
         .isLessThan(30);
     assertThat(judgement.reported()).extracting(Reported::message).containsExactly("gap of 4 mm.");
-    assertThat(judgement.faults())
-        .extracting(RuleFault::rule)
+    assertThat(judgement.failedRules())
+        .extracting(FailedRule::rule)
         .containsExactly("bench/joins-all", "bench/joins-none", "bench/sums-all");
-    assertThat(judgement.faults().get(0).what())
+    assertThat(judgement.failedRules().get(0).what())
         .isEqualTo(
             "its conditions find more than 1000000 combinations of facts; it isn't run again"
                 + " (rules/bench/own.drl:16)");
@@ -170,7 +172,7 @@ public class OwnBookTest {
     Rulebook book =
         book(rule("pairs", "$gap : OwnBookTest.Gap()\nOwnBookTest.Gap(mm == $gap.mm + 1)", REPORT));
     Judgement judgement = book.judge(List.of(), many);
-    assertThat(judgement.faults()).isEmpty();
+    assertThat(judgement.failedRules()).isEmpty();
     assertThat(judgement.reported()).hasSize(199);
   }
 
@@ -190,15 +192,15 @@ public class OwnBookTest {
                 "for (int i = 0; i >= 0; i++) { reporter.report(drools.getRule(), $gap); }"));
     Judgement judgement = book.judge(List.of(), FACTS);
     assertThat(judgement.reported()).extracting(Reported::message).containsExactly("gap of 4 mm.");
-    assertThat(judgement.faults())
+    assertThat(judgement.failedRules())
         .containsExactly(
-            new RuleFault(
+            new FailedRule(
                 "bench/reports-on",
                 "it reported more than 50000 times; it isn't run again (rules/bench/own.drl:40)"),
-            new RuleFault(
+            new FailedRule(
                 "bench/spins",
                 "it had not ended after 1.5 s; it isn't run again (rules/bench/own.drl:16)"),
-            new RuleFault(
+            new FailedRule(
                 "bench/spins-and-catches",
                 "it had not ended after 1.5 s; it isn't run again (rules/bench/own.drl:28)"));
     assertThat(threads()).as("none runs on").isEmpty();
@@ -226,7 +228,7 @@ public class OwnBookTest {
                     counts,
                     "modify($seen) { setTimes($seen.getTimes() + 1); }\n" + REPORT));
     Judgement judgement = book.judge(List.of(), FACTS);
-    assertThat(judgement.faults()).isEmpty();
+    assertThat(judgement.failedRules()).isEmpty();
     assertThat(judgement.reported()).hasSize(1);
   }
 
@@ -239,9 +241,9 @@ public class OwnBookTest {
     for (int plan = 1; plan <= 2; plan++) {
       Judgement judgement = book.judge(List.of(), FACTS);
       assertThat(judgement.reported()).hasSize(1);
-      assertThat(judgement.faults())
+      assertThat(judgement.failedRules())
           .containsExactly(
-              new RuleFault(
+              new FailedRule(
                   "bench/takes-all",
                   "it needs more memory than there is; it isn't run again"
                       + " (rules/bench/own.drl:16)"));
@@ -263,7 +265,7 @@ public class OwnBookTest {
   void theOnlyRuleThatNeverEndsIsWaitedForOnce() throws RuleMistakes {
     Rulebook book = book(rule("never-ends", "$gap : OwnBookTest.Gap(endless())", REPORT));
     long before = System.nanoTime();
-    assertThat(book.judge(List.of(), FACTS).faults()).hasSize(1);
+    assertThat(book.judge(List.of(), FACTS).failedRules()).hasSize(1);
     assertThat((System.nanoTime() - before) / 1e9)
         .as("1.5 s and what starting takes, not twice that")
         .isLessThan(2.9);
@@ -277,8 +279,10 @@ public class OwnBookTest {
             rule("of-nothing", GAP, "reporter.report(drools.getRule(), null);"));
     Judgement judgement = book.judge(List.of(), FACTS);
     assertThat(judgement.reported()).hasSize(1);
-    assertThat(judgement.faults()).extracting(RuleFault::rule).containsExactly("bench/of-nothing");
-    assertThat(judgement.faults().get(0).toString()).contains("a report names no fact");
+    assertThat(judgement.failedRules())
+        .extracting(FailedRule::rule)
+        .containsExactly("bench/of-nothing");
+    assertThat(judgement.failedRules().get(0).toString()).contains("a report names no fact");
   }
 
   @Test

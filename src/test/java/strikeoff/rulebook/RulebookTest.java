@@ -21,9 +21,9 @@ import org.drools.model.impl.ModelImpl;
 import org.drools.model.impl.RuleBuilder;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import org.junit.jupiter.api.Test;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.IdleAcceptance;
 import strikeoff.findings.Reported;
-import strikeoff.findings.RuleFault;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.plan.Evidence;
@@ -55,11 +55,11 @@ class RulebookTest {
         new IdleAcceptance(
             "drying/frame-on-wet-film", Optional.of("run[2]"), new PlanPath("accept[0]"));
     Judgement judgement = Rulebook.builtIn().judge(List.of(idle));
-    assertThat(judgement.faults()).isEmpty();
+    assertThat(judgement.failedRules()).isEmpty();
     assertThat(judgement.reported())
         .extracting(Reported::message)
         .containsExactly(
-            "The plan accepts drying/frame-on-wet-film at run[2], and no such finding is there.");
+            "The plan accepts drying/frame-on-wet-film at step 3, but that rule finds nothing there.");
   }
 
   @Test
@@ -76,11 +76,11 @@ class RulebookTest {
     assertThat(judgement.reported())
         .extracting(r -> r.rule().id(), Reported::message)
         .containsExactly(tuple("trial/sound", "gap of 4 mm"));
-    assertThat(judgement.faults())
-        .extracting(RuleFault::rule)
+    assertThat(judgement.failedRules())
+        .extracting(FailedRule::rule)
         .containsExactly("trial/broken-condition", "trial/broken-consequence", "trial/unfillable");
-    assertThat(judgement.faults().get(0).what()).contains("too deep");
-    assertThat(judgement.faults().get(2).what()).contains("{cm}");
+    assertThat(judgement.failedRules().get(0).what()).contains("too deep");
+    assertThat(judgement.failedRules().get(2).what()).contains("{cm}");
   }
 
   @Test

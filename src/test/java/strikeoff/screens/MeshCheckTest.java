@@ -20,10 +20,11 @@ public class MeshCheckTest {
     weaver(rows, 54, 84, 59, 27, 23);
     optics(rows);
     Mesh fine = mesh(305 / 2.54, 40);
-    // Catalogues print up to 3 points less than the formula, since threads flatten.
     rows.published("screen-print trade article, June 2009")
-        .row("open area, %", "305/in, 40 µm", 25, 3, () -> fine.openArea().percent())
-        .within("thickness, thread diameters", "305/in, 63 µm", 1.45, 1.60, () -> thick(fine, 40));
+        .row("open area, %", "305/in, 40 µm", 25, 1, () -> fine.openArea().percent())
+        .missed("threads flatten where they cross, which the formula leaves out: 2 points too open")
+        .row("thickness, µm", "305/in, 40 µm", 63, 1, () -> fine.thicknessMm().best() * 1000)
+        .missed("ours takes 1.5 threads, this one is 1.575 thick; the range reaches 1.6");
     formula(rows);
     defaults(rows);
     return rows.checks();
@@ -46,8 +47,11 @@ public class MeshCheckTest {
             "thickness, µm",
             which + ", middle of the range taken for a plain weave",
             thickness,
-            0.075 * thickness,
+            1,
             () -> mesh.thicknessMm().best() * 1000);
+    if (thread == 54) {
+      rows.missed("ours takes 1.5 threads, this one is 1.556 thick; the range reaches 1.6");
+    }
   }
 
   private static void optics(Rows rows) {
@@ -56,10 +60,6 @@ public class MeshCheckTest {
         .row("pitch, µm", "59/150 plain", 169, 1, () -> mesh.pitch().mm() * 1000)
         .row("opening, µm", "59/150 plain", 118, 1, () -> mesh.opening().mm() * 1000)
         .row("open area, %", "59/150 plain", 49, 1, () -> mesh.openArea().percent());
-  }
-
-  private static double thick(Mesh mesh, double thread) {
-    return mesh.thicknessMm().best() * 1000 / thread;
   }
 
   /** Nominal counts and threads of the trade; half of the last printed digit. */
@@ -96,7 +96,10 @@ public class MeshCheckTest {
 
   private static void defaults(Rows rows) {
     rows.published("a printing house's manual, its set of meshes");
-    for (int[] is : new int[][] {{10, 260}, {24, 140}, {90, 48}, {120, 34}, {140, 34}}) {
+    for (int[] is :
+        new int[][] {
+          {10, 260}, {24, 140}, {34, 100}, {49, 55}, {62, 64}, {90, 48}, {120, 34}, {140, 34}
+        }) {
       rows.row(
           "thread taken where none is stated, µm",
           is[0] + "/cm",

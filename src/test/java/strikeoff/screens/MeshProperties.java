@@ -2,7 +2,6 @@ package strikeoff.screens;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import net.jqwik.api.ForAll;
@@ -30,9 +29,13 @@ class MeshProperties {
     assertThat(fine.high()).isLessThanOrEqualTo(coarse.high());
   }
 
-  /** The law holds for the meshes that a plan gets if it names no thread, thinner ones included. */
+  /**
+   * For the meshes that a plan gets if it names no thread, thinner ones included, the law holds
+   * from a tenth more threads on. Nearer ones need not obey: 72-48 holds more than 68-64, 30.8
+   * cm³/m² against 30.6, since its threads leave more open.
+   */
   @Test
-  void ofTheUsualMeshesAFinerOneNeverDepositsMore() {
+  void ofTheUsualMeshesOneATenthFinerNeverDepositsMore() {
     Map<Integer, Double> volumes = new TreeMap<>();
     for (Map.Entry<String, Default> one : Worked.POLICY.defaults().entrySet()) {
       if (one.getKey().startsWith("screen.thread.")) {
@@ -42,10 +45,14 @@ class MeshProperties {
       }
     }
     assertThat(volumes).hasSizeGreaterThan(10);
-    List<Double> fromCoarse = List.copyOf(volumes.values());
-    for (int i = 1; i < fromCoarse.size(); i++) {
-      assertThat(fromCoarse.get(i)).isLessThanOrEqualTo(fromCoarse.get(i - 1));
-    }
+    volumes.forEach(
+        (coarse, most) ->
+            volumes.forEach(
+                (fine, volume) -> {
+                  if (fine >= 1.1 * coarse) {
+                    assertThat(volume).as(coarse + " and " + fine).isLessThanOrEqualTo(most);
+                  }
+                }));
   }
 
   private static Mesh mesh(double count, double micrometres) {

@@ -98,24 +98,24 @@ class ScreenFactsTest {
 
   @Test
   void aDetailIsCountedInOpenings() {
-    // 43/cm with 80 µm: openings of 232.56 − 80 = 152.56 µm; 0.25 mm is 1.639 of them; the mesh
-    // that holds it: 10 / (0.25 / 2 + 0.08) = 48.8, so 49
+    // 43/cm with 80 µm: openings of 232.56 − 80 = 152.56 µm; 0.25 mm is 1.639 of them. Of the
+    // meshes sold, 48/cm with 70 µm has openings of 138 µm and 54/cm with 64 µm of 121: two of
+    // those are 0.242 mm
     DetailOnMesh detail = detail(0.25);
     assertThat(detail.openings()).isCloseTo(1.639, within(0.001));
     assertThat(detail.holds().mm()).isCloseTo(0.30512, within(1e-5));
-    assertThat(detail.countNeeded().perCm()).isEqualTo(49);
+    assertThat(detail.mending())
+        .isEqualTo("Use a mesh of 54/cm with threads of 64 µm, or draw nothing finer than 0.31 mm");
   }
 
   @Test
   void aDetailThatNoMeshForPasteHoldsSaysSo() {
-    // 10 / (0.05 / 2 + 0.08) = 95.2, so 96/cm; 91/cm with 48 µm: 2 · (109.89 − 48) µm = 123.8 µm,
+    // 91/cm with 48 µm: 2 · (109.89 − 48) µm = 123.8 µm,
     // told as 0.13 mm
     DetailOnMesh detail = detail(0.05);
-    assertThat(detail.countNeeded().perCm()).isEqualTo(96);
     assertThat(detail.finestHolds().mm()).isCloseTo(0.13, within(1e-9));
-    assertThat(detail.beyondPaste()).isTrue();
-    assertThat(detail.mending()).contains("96/cm", "91/cm");
-    assertThat(detail(0.25).beyondPaste()).isFalse();
+    assertThat(detail.better()).isEmpty();
+    assertThat(detail.mending()).contains("0.13 mm", "91/cm with threads of 48 µm");
   }
 
   @Test
@@ -128,7 +128,7 @@ class ScreenFactsTest {
     assertThat(estimate.gramsPerSquareMetre().high()).isGreaterThan(70);
     assertThat(estimate.measured()).isFalse();
     Deposit weighed = Deposit.of(screen, paste(Optional.of(new ArealMass(62))), cotton(60), POLICY);
-    assertThat(weighed.afterPulls(2).best()).isEqualTo(124);
+    assertThat(weighed.afterPulls(2).best()).isEqualTo(93);
     assertThat(weighed.gramsPerSquareMetre().isExact()).isTrue();
     assertThat(weighed.measured()).isTrue();
   }
@@ -178,14 +178,14 @@ class ScreenFactsTest {
             Optional.of(new Length(mm)),
             path("designs.leaf.separations[0]"));
     Design leaf = new Design("leaf", cm(20), cm(20), List.of(separation), path("designs.leaf"));
-    return DetailOnMesh.of(leaf, separation, screen, POLICY).orElseThrow();
+    return DetailOnMesh.of(leaf, separation, screen, new UsualMeshes(POLICY), POLICY).orElseThrow();
   }
 
   private static Paste paste(Optional<ArealMass> deposit) {
     return new Paste(
         "green",
         Medium.DYE,
-        Optional.of("dichlorotriazine"),
+        List.of("dichlorotriazine"),
         null,
         true,
         Optional.empty(),
@@ -195,6 +195,7 @@ class ScreenFactsTest {
         Storage.ROOM,
         Optional.empty(),
         deposit,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

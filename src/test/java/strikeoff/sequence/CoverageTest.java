@@ -20,7 +20,7 @@ class CoverageTest {
     PrintDay day = leaves().run().print("leaves").print("veins");
     assertThat(day.facts(NotPrinted.class)).isEmpty();
     assertThat(day.facts(PrintedTwice.class)).isEmpty();
-    assertThat(day.facts(AnchoredTooEarly.class)).isEmpty();
+    assertThat(day.facts(BeforeItsBase.class)).isEmpty();
   }
 
   @Test
@@ -68,12 +68,11 @@ class CoverageTest {
 
   @Test
   void whatIsSetFromAnotherPlacementComesAfterIt() {
-    AnchoredTooEarly fact =
-        leaves().run().print("veins").print("leaves").fact(AnchoredTooEarly.class);
+    BeforeItsBase fact = leaves().run().print("veins").print("leaves").fact(BeforeItsBase.class);
     assertThat(fact.places()).isEqualTo("veins 1–4");
-    assertThat(fact.anchor()).isEqualTo("leaves");
+    assertThat(fact.base()).isEqualTo("leaves");
     assertThat(fact.step()).isEqualTo("step 1 (print veins)");
-    assertThat(fact.anchorStep()).isEqualTo("step 2 (print leaves)");
+    assertThat(fact.baseStep()).isEqualTo("step 2 (print leaves)");
     assertThat(fact.path().text()).isEqualTo("run[0]");
   }
 

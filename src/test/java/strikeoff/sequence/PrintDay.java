@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import strikeoff.colour.Swatches;
+import strikeoff.drying.PlainDrying;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
@@ -194,7 +195,7 @@ public final class PrintDay {
   private static Impression impression(
       int id, Step.Print print, Footprint footprint, Moment laid, Moment lifted) {
     Moment dry = lifted.plus(new Span(3));
-    Reached reached = new Reached(dry, dry, dry);
+    Reached reached = new Reached(PlainDrying.at(dry.seconds()));
     Film film = new Film(reached, reached, reached);
     return new Impression(
         id, print.number(), 1, footprint, "Wren", laid, lifted, film, print.path());

@@ -206,7 +206,11 @@ public final class Sketch {
             Optional.empty(),
             Optional.empty(),
             path("table")),
-        null,
+        new strikeoff.plan.Room(
+            new strikeoff.units.Temperature(20),
+            new strikeoff.units.Share(0.5),
+            strikeoff.plan.Draught.STILL,
+            path("room")),
         null,
         null,
         null,

@@ -11,9 +11,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import strikeoff.drying.Air;
-import strikeoff.drying.Drying;
-import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -38,13 +35,13 @@ class EstuaryDayTest {
    * rust 10:05:00, 10:05:50, 10:06:40 to 10:07:30; dry 5 min; blue 10:12:30 to 10:15:00; dry 5 min;
    * ink 10:20:00, 10:20:50, 10:21:40 to 10:22:30.
    *
-   * <p>Day 2: the room opens 9:00, the cloth goes back to its start in 10 min, and the table of 2.8
-   * m shows sixteen shells: sand from 9:10:00, the sixteenth at 9:10 + 15 · 50 s = 9:22:30, the
-   * last lifted 9:23:20; dry 5 min; rust from 9:28:20, the sixteenth at 9:40:50.
+   * <p>Day 2: the room opens 9:00, the cloth goes back to its start in 10 min, and the table of 2.7
+   * m shows fifteen shells: sand from 9:10:00, the fifteenth at 9:10 + 14 · 50 s = 9:21:40, the
+   * last lifted 9:22:30; dry 5 min; rust from 9:27:30, the fifteenth at 9:39:10.
    *
    * <p>Day 3: back again in 10 min. The table shows reeds 1 to 6 and 8, every other one with a
    * pause of 3 min, so one in 230 s: green on 1 3 5 8 2 4 6 at 9:10:00, 9:13:50, 9:17:40, 9:21:30,
-   * 9:25:20, 9:29:10, 9:33:00 to 9:33:50; dry 5 min and a pause; key on 1 from 9:41:50.
+   * 9:25:20, 9:29:10, 9:33:00 to 9:33:50; dry 5 min, the pause beside it; key on 1 from 9:38:50.
    */
   @ParameterizedTest
   @CsvSource({
@@ -56,15 +53,15 @@ class EstuaryDayTest {
     "herons 1, heron key, 1, 10:20",
     "herons 3, heron key, 1, 10:21",
     "shells 1, shell sand, 2, 09:10",
-    "shells 16, shell sand, 2, 09:22",
-    "shells 1, shell rust, 2, 09:28",
-    "shells 16, shell rust, 2, 09:40",
+    "shells 15, shell sand, 2, 09:21",
+    "shells 1, shell rust, 2, 09:27",
+    "shells 15, shell rust, 2, 09:39",
     "reed border 1, reed green, 3, 09:10",
     "reed border 3, reed green, 3, 09:13",
     "reed border 8, reed green, 3, 09:21",
     "reed border 2, reed green, 3, 09:25",
     "reed border 6, reed green, 3, 09:33",
-    "reed border 1, reed key, 3, 09:41",
+    "reed border 1, reed key, 3, 09:38",
   })
   void startsAreThoseWorkedByHand(String placement, String screen, int onDay, String clock) {
     Moment start = start(placement, screen);
@@ -73,16 +70,14 @@ class EstuaryDayTest {
   }
 
   /**
-   * Blue lies down 108 g/m² (two pulls of 51.6 cm³/m² at 1.05 g/cm³), 88 % of it water: 95.4 g. 94
-   * % is taken up, 5.7 g stays on top. Lift-safe at 70 %, 66.8 g: 5.7 g from the top and 61.1 g
-   * from the cloth at 80 % of the rate count as 82 g. The last blue is lifted at 10:15:00.
+   * Where all days are alike: blue lies down 81.3 g/m² (51.6 cm³/m² at 1.05 g/cm³ and half as much
+   * again by the second pull), 90 % of it water: 73.2 g. The cloth may be moved when it holds 12 %
+   * of its 180 g, 21.6 g; so 51.6 g evaporate, at 37.8 g/(m² h) as a film of activity 0.97 does in
+   * still air of 20 °C and 50 %. The last blue is lifted at 10:15:00.
    */
   @Test
-  void theSecondSetWaitsUntilTheFirstMayBeMoved() throws IOException {
-    PrintPlan plan = DemoFile.of("estuary-curtains.yaml").plan();
-    double rate =
-        Drying.of(plan.cloth(), PrintDay.POLICY).rate(Medium.DYE, Air.of(plan.room())).best();
-    double minutes = (5.7 + 61.1 / 0.8) / rate * 60;
+  void theSecondSetWaitsUntilTheFirstMayBeMoved() {
+    double minutes = 51.6 / 37.8 * 60;
     double moved = start("herons 4", "heron rust").minuteOfDay() - 10;
     assertThat(moved).isCloseTo(10 * 60 + 15 + minutes, offset(1.5));
     // within the set all is as in the first one: ink 15 min after rust, motifs 50 s apart
@@ -102,8 +97,8 @@ class EstuaryDayTest {
     assertThat(first.placements()).containsExactly("herons 1", "herons 2", "herons 3");
     assertThat(first.from().cm()).isCloseTo(13, offset(1e-9));
     assertThat(first.to().cm()).isCloseTo(207, offset(1e-9));
-    // of a table of 280 cm
-    assertThat(first.left().cm()).isCloseTo(280 - 194, offset(1e-9));
+    // of a table of 270 cm
+    assertThat(first.left().cm()).isCloseTo(270 - 194, offset(1e-9));
   }
 
   /** Common practice, no source: what soaks in within minutes as dye lies wet for an hour. */
@@ -148,10 +143,10 @@ class EstuaryDayTest {
   private static List<Object> stops(Timeline timeline) {
     List<Object> stops = new ArrayList<>();
     timeline.evidence().stream()
-        .filter(e -> e instanceof WetContact c && c.certain())
+        .filter(e -> e instanceof WetContact c && c.chance().share() >= 0.9)
         .forEach(stops::add);
     timeline.evidence().stream()
-        .filter(e -> e instanceof TakenUpWet t && t.certain())
+        .filter(e -> e instanceof TakenUpWet t && t.chance().share() >= 0.9)
         .forEach(stops::add);
     return stops;
   }

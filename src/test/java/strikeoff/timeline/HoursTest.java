@@ -34,17 +34,19 @@ class HoursTest {
   void workThatEndsAtClosingTimeEndsInTime() {
     // 9:00 load, 9:15 dry, print 50 s and wash 10 min up to 10:00:00 sharp
     assertThat(late(heron(9, 10).dry(34 + 10 / 60.0).print("herons"))).isEmpty();
-    assertThat(late(heron(9, 10).dry(34 + 11 / 60.0).print("herons")))
+    // a minute is what the clock shows: up to 10:00:59 it is ten o'clock
+    assertThat(late(heron(9, 10).dry(35 + 9 / 60.0).print("herons"))).isEmpty();
+    assertThat(late(heron(9, 10).dry(35 + 10 / 60.0).print("herons")))
         .singleElement()
         .satisfies(
             day -> {
-              assertThat(day.over().seconds()).isCloseTo(1, offset(1e-6));
+              assertThat(day.over().seconds()).isCloseTo(60, offset(1e-6));
               assertThat(day.day()).isEqualTo(1);
               assertThat(day.step()).isEqualTo(2);
               assertThat(day.title()).isEqualTo("print herons");
               assertThat(day.opens().clock()).isEqualTo("09:00");
               assertThat(day.closes().clock()).isEqualTo("10:00");
-              assertThat(day.ends().clock()).isEqualTo("10:00");
+              assertThat(day.ends().clock()).isEqualTo("10:01");
             });
   }
 
@@ -166,23 +168,117 @@ class HoursTest {
         .toList();
   }
 
+  private static Step batch(int number, double minutes) {
+    return new Step.Fix(
+        number,
+        Step.Fixing.BATCH,
+        List.of(),
+        new Temperature(20),
+        new Span(minutes),
+        Optional.empty(),
+        new PlanPath("run[2]"));
+  }
+
+  private static Step rinse(int number, double minutes) {
+    return new Step.Rinse(
+        number,
+        new Temperature(20),
+        new Span(minutes),
+        Optional.empty(),
+        new PlanPath("run[" + (number - 1) + "]"));
+  }
+
+  /** Laid, printed and washed out from 9:00 to 9:25:50, batched from 9:15:50 to 21:15:50. */
+  @Test
+  void whatFollowsABatchAtNightWaitsForTheMorning() {
+    PrintDay day = heron(9, 17).print("herons").step(n -> batch(n, 720)).step(n -> rinse(n, 90));
+    assertThat(late(day))
+        .singleElement()
+        .satisfies(
+            d -> {
+              assertThat(d.stays().minutes()).as("nobody stays for the batch").isZero();
+              assertThat(d.rests().seconds()).isEqualTo(4 * 3600 + 15 * 60 + 50);
+              assertThat(d.goesOn())
+                  .isEqualTo(
+                      "After that nobody works (fix by batch) until step 3 (rinse at 20 °C) begins"
+                          + " on day 1, 21:15");
+              assertThat(d.mending())
+                  .isEqualTo(
+                      "Write `- end of day` before step 3, which then begins on day 2, 09:00");
+            });
+    PrintDay mended =
+        heron(9, 17).print("herons").step(n -> batch(n, 720)).endOfDay().step(n -> rinse(n, 90));
+    assertThat(late(mended)).isEmpty();
+  }
+
+  /** Rinsed from 16:50 to 18:20 and from 21:20 on: the people stay 80 min, then rest 3 h. */
+  @Test
+  void whoStaysBeforeTheRestIsToldHowLong() {
+    PrintDay day =
+        heron(9, 17)
+            .dry(444 + 10 / 60.0)
+            .print("herons")
+            .step(n -> rinse(n, 90))
+            .step(n -> batch(n, 180))
+            .step(n -> rinse(n, 20));
+    assertThat(late(day))
+        .singleElement()
+        .satisfies(
+            d -> {
+              assertThat(d.stays().minutes()).isEqualTo(80);
+              assertThat(d.rests().minutes()).isEqualTo(180);
+              assertThat(d.goesOn()).startsWith("From 18:20 nobody works (fix by batch)");
+              assertThat(d.step()).isEqualTo(3);
+              assertThat(d.mending()).startsWith("Write `- end of day` before step 3");
+            });
+  }
+
+  /** Nothing goes before the print but laying the cloth, so no night before it makes it shorter. */
+  @Test
+  void aFirstStepThatIsTooLongIsParted() {
+    PrintDay day = heron(9, 10).series("more", "heron", 60, 60, 120).print("more");
+    assertThat(late(day)).isEmpty();
+    assertThat(longSteps(day))
+        .singleElement()
+        .satisfies(s -> assertThat(s.mending()).startsWith("Split it by `only:`"))
+        .satisfies(s -> assertThat(s.overThen()).isEqualTo(s.over()));
+    assertThat(longSteps(heron(9, 10).print("herons").step(n -> rinse(n, 90))))
+        .singleElement()
+        .satisfies(s -> assertThat(s.mending()).startsWith("Make it shorter"));
+  }
+
+  /** Of two hours between two colours a night may be made; each colour alone takes a minute. */
+  @Test
+  void aNightMayFallIntoALongWaitOfAStep() {
+    PrintDay day =
+        new PrintDay(Medium.DYE)
+            .hours(9, 10)
+            .paste("blue", 10, 60)
+            .paste("ink", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
+            .series("herons", "heron", 1, 60, 20)
+            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(120), Until.NO_WAIT);
+    assertThat(longSteps(day))
+        .singleElement()
+        .satisfies(
+            s -> {
+              // the wait counts from the lift, and the second print begins a lay before it touches
+              assertThat(s.rests().minutes()).isCloseTo(120, offset(0.5));
+              assertThat(s.over().minutes()).isCloseTo(61, offset(1.0));
+              assertThat(s.overThen().minutes()).isCloseTo(-59, offset(1.0));
+            });
+  }
+
+  private static List<LongStep> longSteps(PrintDay day) {
+    return day.timeline().evidence().stream()
+        .filter(LongStep.class::isInstance)
+        .map(LongStep.class::cast)
+        .toList();
+  }
+
   @Test
   void aBatchLiesAndNobodyStandsBy() {
-    Timeline day =
-        heron(9, 17)
-            .print("herons")
-            .dry(60)
-            .step(
-                n ->
-                    new Step.Fix(
-                        n,
-                        Step.Fixing.BATCH,
-                        List.of(),
-                        new Temperature(20),
-                        new Span(120),
-                        Optional.empty(),
-                        new PlanPath("run[2]")))
-            .timeline();
+    Timeline day = heron(9, 17).print("herons").dry(60).step(n -> batch(n, 120)).timeline();
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.FIX)
         .singleElement()

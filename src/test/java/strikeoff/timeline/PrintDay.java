@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import strikeoff.drying.SteadyDays;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
 import strikeoff.plan.Draught;
+import strikeoff.plan.DryingTime;
 import strikeoff.plan.Equipment;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Hours;
@@ -45,7 +47,11 @@ import strikeoff.units.Temperature;
  */
 final class PrintDay {
 
-  static final Policy POLICY = PolicyReader.builtIn();
+  /** Days that differ in air, hand and deposit, as the policy has them. */
+  static final Policy UNSURE = PolicyReader.builtIn();
+
+  /** All days alike, so that a time that was taken is the time that a film takes. */
+  static final Policy POLICY = SteadyDays.of(UNSURE);
 
   private final Map<String, Screen> screens = new LinkedHashMap<>();
   private final Map<String, Paste> pastes = new LinkedHashMap<>();
@@ -63,6 +69,21 @@ final class PrintDay {
   private Equipment equipment = new Equipment(1, 1, 1, 10, at("equipment"));
   private Hours hours = new Hours(List.of(new Hours.Day(540, 1020)), at("hours"));
 
+  private List<String> crew = List.of("Wren", "Tam");
+  private Handling handling =
+      new Handling(
+          Span.ofSeconds(20),
+          Span.ofSeconds(10),
+          Span.ofSeconds(10),
+          new Span(15),
+          new Span(10),
+          new Span(10),
+          new Span(30),
+          new Span(15),
+          new Span(10),
+          new Span(30),
+          at("handling"));
+
   PrintDay(Medium medium) {
     this.medium = medium;
   }
@@ -73,7 +94,8 @@ final class PrintDay {
   }
 
   PrintDay stations(int count) {
-    stations = new Table.Stations(count, cm(80), cm(100), cm(10), cm(0), at("table.stations"));
+    stations =
+        new Table.Stations(count, cm(50), cm(100), cm(10), cm(0), false, at("table.stations"));
     return this;
   }
 
@@ -85,6 +107,16 @@ final class PrintDay {
 
   PrintDay equipment(int sinks, int fans, int hairDryers, int dryingPlaces) {
     equipment = new Equipment(sinks, fans, hairDryers, dryingPlaces, at("equipment"));
+    return this;
+  }
+
+  PrintDay crew(String... names) {
+    crew = List.of(names);
+    return this;
+  }
+
+  PrintDay handling(Handling other) {
+    handling = other;
     return this;
   }
 
@@ -135,7 +167,7 @@ final class PrintDay {
         new Paste(
             name,
             medium,
-            Optional.empty(),
+            List.of(),
             new Colour(0, 0, 0, "black"),
             medium == Medium.DYE,
             Optional.empty(),
@@ -145,8 +177,9 @@ final class PrintDay {
             Storage.ROOM,
             before,
             Optional.empty(),
-            frame,
-            lift,
+            frame.map(DryingTime::inTheRoom),
+            lift.map(DryingTime::inTheRoom),
+            Optional.empty(),
             Optional.empty(),
             at("pastes." + name)));
     return this;
@@ -304,6 +337,21 @@ final class PrintDay {
       double pauseMinutes,
       Wait between,
       Until beforeMoving) {
+    Wait passes =
+        everyOther && people.size() < 2 ? new Wait(Until.NO_WAIT, between.air()) : Wait.NONE;
+    return printInAir(
+        people, arrangement, order, everyOther, pauseMinutes, between, passes, beforeMoving);
+  }
+
+  PrintDay printInAir(
+      List<String> people,
+      String arrangement,
+      Step.Order order,
+      boolean everyOther,
+      double pauseMinutes,
+      Wait between,
+      Wait passes,
+      Until beforeMoving) {
     return step(
         n ->
             new Step.Print(
@@ -319,9 +367,8 @@ final class PrintDay {
                 people.stream().findFirst(),
                 people.stream().skip(1).toList(),
                 Optional.empty(),
-                everyOther && people.size() < 2
-                    ? new Wait(Until.NO_WAIT, between.air())
-                    : Wait.NONE,
+                passes,
+                false,
                 stepAt(n)));
   }
 
@@ -343,6 +390,7 @@ final class PrintDay {
                 List.of(),
                 Optional.of(washer),
                 Wait.NONE,
+                false,
                 stepAt(n)));
   }
 
@@ -380,19 +428,9 @@ final class PrintDay {
             Optional.ofNullable(stations),
             at("table")),
         new Room(new Temperature(celsius), new Share(humidity), air, at("room")),
-        new Crew(List.of("Wren", "Tam"), at("crew")),
+        new Crew(crew, at("crew")),
         hours,
-        new Handling(
-            Span.ofSeconds(20),
-            Span.ofSeconds(10),
-            Span.ofSeconds(10),
-            new Span(15),
-            new Span(10),
-            new Span(10),
-            new Span(30),
-            new Span(10),
-            new Span(30),
-            at("handling")),
+        handling,
         equipment,
         screens,
         pastes,
@@ -405,8 +443,24 @@ final class PrintDay {
   }
 
   Timeline timeline() {
-    PrintPlan plan = plan();
-    return Timeline.of(plan, Layout.of(plan, POLICY), POLICY);
+    return timeline(plan(), POLICY);
+  }
+
+  static Timeline timeline(PrintPlan plan, Policy policy) {
+    return Timeline.of(plan, Layout.of(plan, policy), policy);
+  }
+
+  static Timeline timeline(PrintPlan plan, Effort effort) {
+    return Timeline.of(plan, Beforehand.of(plan, Layout.of(plan, POLICY), POLICY, effort));
+  }
+
+  /** The figures of a run, which each one has. */
+  static RunFigures figures(Timeline day) {
+    return day.evidence().stream()
+        .filter(RunFigures.class::isInstance)
+        .map(RunFigures.class::cast)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A speed in m/s; none for the room's own air. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -94,6 +95,7 @@ class SharedRoomProperties {
           minutes % 3 == 0 ? List.of(PEOPLE.get(1 - person)) : List.of(),
           Optional.of(PEOPLE.get(other)),
           Wait.NONE,
+          false,
           path);
     }
 
@@ -296,5 +298,21 @@ class SharedRoomProperties {
 
   private static Timeline.Day day(PrintPlan plan) {
     return Timeline.Day.of(plan, Layout.of(plan, PrintDay.POLICY), PrintDay.POLICY);
+  }
+
+  /** Found by the law above: a wait for a screen begins when its printer comes from the sink. */
+  @Example
+  void aWaitThatBeginsLateHangsOnWhoCameLate() {
+    theChainIsAsLongAsTheRunInAnyRoom(
+        new Room(
+            0,
+            0,
+            0,
+            0,
+            List.of(
+                new Part(2, 0, 1, 0),
+                new Part(1, 0, 0, 0),
+                new Part(0, 0, 0, 23),
+                new Part(7, 0, 0, 0))));
   }
 }

@@ -50,7 +50,7 @@ class SharedRoomTest {
     assertThat(washed(one))
         .containsExactly("9:16:40 s1 sink", "9:26:40 s2 sink", "9:36:40 s3 sink");
     assertThat(queues(one)).containsExactly("9:17:30 Tam waits for the sink to 9:36:40");
-    RunFigures figures = figures(one);
+    RunFigures figures = PrintDay.figures(one);
     assertThat(figures.waitingByCause())
         .containsExactly(Map.entry("waits for the sink", new Span(1150.0 / 60)));
     // Wren works meanwhile, so that it is nobody's idle time but Tam's.
@@ -89,7 +89,7 @@ class SharedRoomTest {
             "9:17:30 Tam waits for the sink to 9:36:40",
             "9:36:40 s2 waits for the drying place to 9:56:40",
             "9:46:40 s3 waits for the drying place to 10:26:40");
-    assertThat(figures(one).waitingByCause()).containsOnlyKeys("waits for the sink");
+    assertThat(PrintDay.figures(one).waitingByCause()).containsOnlyKeys("waits for the sink");
 
     // Two: s3 takes the first one again, 10 min after it was washed.
     Timeline two = twoPrint().equipment(1, 1, 1, 2).timeline();
@@ -151,7 +151,7 @@ class SharedRoomTest {
     Timeline one = day.timeline();
     assertThat(queues(one)).containsExactly("9:16:40 Wren waits for the sink to 9:35:50");
     assertThat(starts(one, Task.Kind.RINSE)).containsExactly("9:35:50");
-    assertThat(figures(one).chain().links())
+    assertThat(PrintDay.figures(one).chain().links())
         .extracting(CriticalChain.Link::what)
         .endsWith("wash out s1", "wash out s2", "rinse at 20 °C");
     assertThat(starts(day.equipment(2, 1, 1, 10).timeline(), Task.Kind.RINSE))
@@ -166,17 +166,21 @@ class SharedRoomTest {
     assertThat(waits(held)).containsExactly("waits for Tam", "dry 20 min");
     assertThat(piece(held, Task.Kind.WAIT)).contains("hair-dryer");
     // load 15, three prints of 50 s, four washes of 10 min, mixing 40, and 20 with his hands
-    assertThat(busy(figures(held), Resource.Kind.PERSON, "Tam").busy().minutes()).isEqualTo(60);
-    assertThat(busy(figures(held), Resource.Kind.HAIR_DRYER, "hair-dryer").busy().minutes())
+    assertThat(busy(PrintDay.figures(held), Resource.Kind.PERSON, "Tam").busy().minutes())
+        .isEqualTo(60);
+    assertThat(
+            busy(PrintDay.figures(held), Resource.Kind.HAIR_DRYER, "hair-dryer").busy().minutes())
         .isEqualTo(20);
     // Tam is still mixing until 9:40 while Wren washes to 9:47:30: nobody is idle but the cloth.
-    assertThat(figures(held).waitingByCause()).isEmpty();
+    assertThat(PrintDay.figures(held).waitingByCause()).isEmpty();
 
     Timeline blown = mixingAndDrying(Draught.By.FAN).timeline();
     assertThat(starts(blown, Task.Kind.WAIT)).containsExactly("9:17:30");
     assertThat(piece(blown, Task.Kind.WAIT)).contains("fan");
-    assertThat(busy(figures(blown), Resource.Kind.PERSON, "Tam").busy().minutes()).isEqualTo(40);
-    assertThat(busy(figures(blown), Resource.Kind.FAN, "fan").busy().minutes()).isEqualTo(20);
+    assertThat(busy(PrintDay.figures(blown), Resource.Kind.PERSON, "Tam").busy().minutes())
+        .isEqualTo(40);
+    assertThat(busy(PrintDay.figures(blown), Resource.Kind.FAN, "fan").busy().minutes())
+        .isEqualTo(20);
   }
 
   private static PrintDay mixingAndDrying(Draught.By by) {
@@ -311,14 +315,6 @@ class SharedRoomTest {
 
   private static List<Task> of(Timeline day, Task.Kind kind) {
     return day.tasks().stream().filter(t -> t.kind() == kind).toList();
-  }
-
-  private static RunFigures figures(Timeline day) {
-    return day.evidence().stream()
-        .filter(RunFigures.class::isInstance)
-        .map(RunFigures.class::cast)
-        .findFirst()
-        .orElseThrow();
   }
 
   private static Busy busy(RunFigures figures, Resource.Kind kind, String name) {

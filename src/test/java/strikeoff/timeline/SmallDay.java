@@ -2,11 +2,13 @@ package strikeoff.timeline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ArbitrarySupplier;
 import net.jqwik.api.Combinators;
 import strikeoff.layout.Layout;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -62,6 +64,32 @@ record SmallDay(Shape shape, Crew crew, int pause, int between, int dryStep, int
 
   /** The same with a longer wait between colours, which must be a stated time. */
   PrintPlan plan(int moreBetween) {
+    return written(between < 0 ? between : between + moreBetween, pause, 0, 0, 0, 0);
+  }
+
+  /** Places of the plan where a wait can be written. */
+  enum Place {
+    BETWEEN_COLOURS,
+    BETWEEN_PASSES,
+    PAUSE,
+    /** A drying step of its own, before the last print step. */
+    BEFORE
+  }
+
+  /** The same with so many minutes written in a place of a print step, whatever stood there. */
+  PrintPlan waiting(Place place, int step, int minutes) {
+    boolean row = step == 1;
+    return written(
+        row && place == Place.BETWEEN_COLOURS ? minutes : between,
+        row && place == Place.PAUSE ? minutes : pause,
+        place == Place.BETWEEN_PASSES ? minutes : 0,
+        place == Place.BEFORE ? minutes : 0,
+        !row && place == Place.BETWEEN_COLOURS ? minutes : 0,
+        !row && place == Place.PAUSE ? minutes : 0);
+  }
+
+  private PrintPlan written(
+      int between, int pause, int passes, int before, int betweenAfter, int pauseAfter) {
     PrintDay day = new PrintDay(shape.medium).table(200);
     List<String> separations = new ArrayList<>();
     for (int i = 0; i < shape.colours; i++) {
@@ -74,11 +102,10 @@ record SmallDay(Shape shape, Crew crew, int pause, int between, int dryStep, int
     if (shape.tube) {
       day.tube(Math.max(60, shape.motifs * shape.pitch));
     }
-    Until wait =
-        between < 0
-            ? PrintDay.until(Until.Dryness.FRAME_SAFE)
-            : PrintDay.minutes(between + moreBetween);
-    return day.design("d", 30, 40, 10, separations.toArray(String[]::new))
+    Until wait = between < 0 ? PrintDay.until(Until.Dryness.FRAME_SAFE) : PrintDay.minutes(between);
+    Optional<Draught> moved = PrintDay.air(air == 0 ? null : (double) air);
+    boolean inPasses = crew.everyOther && !together();
+    day.design("d", 30, 40, 10, separations.toArray(String[]::new))
         .series("row", "d", shape.motifs, shape.pitch, 10)
         .placed("beside", "d", 15, 70, 60, 70)
         .printInAir(
@@ -87,10 +114,18 @@ record SmallDay(Shape shape, Crew crew, int pause, int between, int dryStep, int
             crew.order,
             crew.everyOther,
             pause,
-            new Wait(wait, PrintDay.air(air == 0 ? null : (double) air)),
+            new Wait(wait, moved),
+            inPasses ? new Wait(PrintDay.minutes(passes), moved) : Wait.NONE,
             Until.NO_WAIT)
-        .dry(PrintDay.minutes(dryStep), dryAir == 0 ? null : (double) dryAir)
-        .print("beside")
+        .dry(PrintDay.minutes(dryStep), dryAir == 0 ? null : (double) dryAir);
+    return (before > 0 ? day.dry(before) : day)
+        .print(
+            "beside",
+            Step.Order.BY_COLOUR,
+            false,
+            pauseAfter,
+            PrintDay.minutes(betweenAfter),
+            Until.NO_WAIT)
         .plan();
   }
 

@@ -3,7 +3,6 @@ package strikeoff.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,10 +15,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
-import strikeoff.policy.Limit;
-import strikeoff.policy.Policy;
 import strikeoff.units.AirSpeed;
-import strikeoff.units.Ratio;
 import strikeoff.units.Span;
 
 /** What the table shows at once. Frames are 50 cm long and begin 10 cm before their motif. */
@@ -124,6 +120,7 @@ class TableTest {
         List.of(),
         Optional.empty(),
         Wait.NONE,
+        false,
         new PlanPath("run[" + (number - 1) + "]"));
   }
 
@@ -152,8 +149,8 @@ class TableTest {
             .print("last")
             .print("second")
             .timeline();
-    // 250 less 10, and back to 130 less 10
-    assertThat(moves(day)).containsExactly("move on to 2.4 m", "move on to 1.2 m");
+    // 250 less 10 to 290 and, next, 130 less 10: the table of 170 cm shows both from 120 on
+    assertThat(moves(day)).containsExactly("move on to 1.2 m");
   }
 
   @Test
@@ -202,6 +199,7 @@ class TableTest {
                         List.of(),
                         Optional.empty(),
                         Wait.NONE,
+                        false,
                         new PlanPath("run[2]")))
             .timeline();
     assertThat(day.evidence())
@@ -256,7 +254,8 @@ class TableTest {
 
   @Test
   void aScreenThatStandsIsToldByTheLongestAndWhatWashingTakes() {
-    // both screens stand while the cloth dries 60 min; s1 the longer, by the 50 s of s2
+    // both screens stand while the cloth dries 30 min, too short to wash one and let it dry; s1 the
+    // longer, by the 50 s of s2
     Timeline day =
         new PrintDay(Medium.PAINT)
             .paste("blue", 1, 2)
@@ -265,7 +264,7 @@ class TableTest {
             .placed("herons", "heron", 20, 20)
             .placed("more", "heron", 120, 20)
             .print("herons")
-            .dry(60)
+            .dry(30)
             .print("more")
             .timeline();
     assertThat(day.evidence())
@@ -276,8 +275,8 @@ class TableTest {
             idle -> {
               assertThat(idle.screens()).containsExactly("s1", "s2");
               assertThat(idle.paint()).isTrue();
-              // s1 off, 50 s of s2, 60 min, 20 s to lay it; s2 the same with 50 s of s1
-              assertThat(idle.longest().seconds()).isEqualTo(3670);
+              // s1 off, 50 s of s2, 30 min, 20 s to lay it; s2 the same with 50 s of s1
+              assertThat(idle.longest().seconds()).isEqualTo(1870);
               assertThat(idle.screen()).isEqualTo("s1");
               // two are washed, 10 min each, and the last one dries 30 min
               assertThat(idle.washing().minutes()).isEqualTo(50);
@@ -361,6 +360,7 @@ class TableTest {
                         List.of(),
                         Optional.empty(),
                         Wait.of(PrintDay.minutes(10)),
+                        false,
                         new PlanPath("run[0]")))
             .timeline();
     return day.impressions().stream()
@@ -484,7 +484,7 @@ class TableTest {
     assertThat(givenUp(day, 3)).containsExactly("TOO_LONG 1");
     assertThat(givenUp(day, 100)).isEmpty();
     PrintPlan plan = day.plan();
-    Timeline cut = Timeline.of(plan, Layout.of(plan, workedAtMost(3)), workedAtMost(3));
+    Timeline cut = workedAtMost(plan, 3);
     assertThat(cut.impressions()).hasSizeLessThan(6);
     PrintDay two =
         herons(400, 3, 60)
@@ -495,8 +495,7 @@ class TableTest {
 
   private static List<String> givenUp(PrintDay day, int tasks) {
     PrintPlan plan = day.plan();
-    Policy policy = workedAtMost(tasks);
-    return Timeline.of(plan, Layout.of(plan, policy), policy).evidence().stream()
+    return workedAtMost(plan, tasks).evidence().stream()
         .filter(CannotStart.class::isInstance)
         .map(CannotStart.class::cast)
         .filter(c -> !c.forPaste())
@@ -504,13 +503,10 @@ class TableTest {
         .toList();
   }
 
-  private static Policy workedAtMost(int tasks) {
-    Policy built = PrintDay.POLICY;
-    Map<String, Limit> limits = new HashMap<>(built.limits());
-    limits.computeIfPresent(
-        "time/most-tasks",
-        (name, limit) -> new Limit(name, new Ratio(tasks), limit.why(), limit.source()));
-    return new Policy(limits, built.defaults(), built.groups(), built.fibres(), built.substances());
+  private static Timeline workedAtMost(PrintPlan plan, int tasks) {
+    Effort usual = Effort.USUAL;
+    return PrintDay.timeline(
+        plan, new Effort(tasks, usual.contacts(), usual.trials(), usual.ways()));
   }
 
   @Test

@@ -11,6 +11,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -21,7 +22,11 @@ import strikeoff.units.Temperature;
 class TakenUpTest {
 
   private static PrintDay herons(int count, String... colours) {
-    return new PrintDay(Medium.DYE)
+    return herons(Medium.DYE, count, colours);
+  }
+
+  private static PrintDay herons(Medium medium, int count, String... colours) {
+    return new PrintDay(medium)
         .paste("blue", 10, 60)
         .paste("ink", 10, 90)
         .design("heron", 30, 40, 10, colours)
@@ -39,8 +44,8 @@ class TakenUpTest {
     assertThat(told.moved() || told.fixed()).isFalse();
     assertThat(told.state()).isEqualTo("lift-safe");
     assertThat(told.at().text()).isEqualTo("day 1, 09:25");
-    assertThat(told.shortBest().minutes()).isEqualTo(50);
-    assertThat(told.certain()).isTrue();
+    assertThat(told.early().ordinary().minutes()).isEqualTo(50);
+    assertThat(told.chance().share() >= 0.9).isTrue();
     assertThat(told.likely()).isTrue();
     assertThat(told.paint()).isFalse();
     assertThat(told.filmsAre()).isEqualTo("1 film is");
@@ -58,10 +63,11 @@ class TakenUpTest {
   void theFilmThatDriesLastIsNamedAndAllThatAreWetAreCounted() {
     TakenUpWet told = the(herons(2, "s1=ink", "s2=blue").sew().timeline());
     // Ink off at 9:15:50 and 9:16:40, dry 10 min, blue off at 9:27:30 and 9:28:20. Ink takes
-    // 90 min, to 10:46:40 at last; blue 60, to 10:28:20. Two screens are washed to 9:48:20.
+    // 90 min, to 10:46:40 at last; blue 60, to 10:28:20. Ink's screen is washed
+    // in the wait, the other one to 9:38:20.
     assertThat(told.example()).isEqualTo("herons 2, ink through s1");
     assertThat(told.safeAt().text()).isEqualTo("day 1, 10:46");
-    assertThat(told.shortBest().seconds()).isEqualTo(58 * 60 + 20);
+    assertThat(told.early().ordinary().seconds()).isEqualTo(68 * 60 + 20);
     assertThat(told.filmsAre()).isEqualTo("4 films are");
     assertThat(told.marks()).containsExactly("herons 1", "herons 2");
   }
@@ -94,7 +100,7 @@ class TakenUpTest {
     assertThat(told.occasions()).isEqualTo(2);
     assertThat(told.filmsAre()).isEqualTo("2 films are");
     // both times the last film is 40 min short; the first occasion stands for both
-    assertThat(told.shortBest().minutes()).isEqualTo(40);
+    assertThat(told.early().ordinary().minutes()).isEqualTo(40);
     assertThat(told.at().text()).isEqualTo("day 1, 09:36");
     assertThat(told.remedy().text()).isEqualTo("`before moving: 60 min` in step 1");
     assertThat(told.orUntil()).isEqualTo("`before moving: until lift-safe` in step 1");
@@ -121,7 +127,7 @@ class TakenUpTest {
                 PrintDay.until(Until.Dryness.FRAME_SAFE));
     TakenUpWet told = the(day.timeline());
     assertThat(told.at().text()).isEqualTo("day 1, 09:21");
-    assertThat(told.shortBest().minutes()).isEqualTo(55);
+    assertThat(told.early().ordinary().minutes()).isEqualTo(55);
     assertThat(told.remedy().text()).isEqualTo("`before moving: 60 min` in step 1");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
     assertThat(all(SmallDay.timeline(told.remedy().longer(-1).applied(day.plan())))).hasSize(1);
@@ -131,8 +137,13 @@ class TakenUpTest {
   void whatGoesIntoWaterOrHeatMustBeDryAllThrough() {
     assertThat(fixed(n -> new Step.Rinse(n, COLD, MIN, NOBODY, AT)).done()).isEqualTo("rinsed");
     assertThat(fixed(n -> new Step.Wash(n, COLD, MIN, NOBODY, AT)).done()).isEqualTo("washed");
-    assertThat(fixed(n -> new Step.HeatSet(n, Step.Heat.IRON, COLD, MIN, NOBODY, AT)).done())
-        .isEqualTo("heat-set");
+    // Heat asks for paint that is dry through, not for a day's rest, and lift-safe is not enough.
+    IntFunction<Step> iron = n -> new Step.HeatSet(n, Step.Heat.IRON, COLD, MIN, NOBODY, AT);
+    TakenUpWet ironed = fixed(Medium.PAINT, iron);
+    assertThat(ironed.done()).isEqualTo("heat-set");
+    assertThat(ironed.heated()).isTrue();
+    // Each way of fixing asks for its own medium.
+    assertThat(all(herons(Medium.DYE, 1, "s1=blue").dry(50).step(iron).timeline())).isEmpty();
     TakenUpWet steamed =
         fixed(n -> new Step.Fix(n, Step.Fixing.STEAM, List.of(), COLD, MIN, NOBODY, AT));
     assertThat(steamed.done()).isEqualTo("put to fixing");
@@ -145,11 +156,15 @@ class TakenUpTest {
   private static final Optional<String> NOBODY = Optional.empty();
   private static final PlanPath AT = new PlanPath("run[2]");
 
-  /** Dry all through at 10:15:50 and taken up ten minutes before. */
+  /** Lift-safe at 10:15:50, dry through later, and taken up ten minutes before that. */
   private static TakenUpWet fixed(IntFunction<Step> step) {
-    TakenUpWet told = the(herons(1, "s1=blue").dry(50).step(step).timeline());
+    return fixed(Medium.DYE, step);
+  }
+
+  private static TakenUpWet fixed(Medium medium, IntFunction<Step> step) {
+    TakenUpWet told = the(herons(medium, 1, "s1=blue").dry(50).step(step).timeline());
     assertThat(told.at().text()).isEqualTo("day 1, 10:05");
-    assertThat(told.shortBest().minutes()).isEqualTo(10);
+    assertThat(told.early().ordinary().minutes()).isGreaterThan(20);
     assertThat(told.state()).isEqualTo("fix-safe");
     assertThat(told.orUntil()).isEqualTo("a step `- dry: until fix-safe` before step 3");
     return told;
@@ -166,7 +181,7 @@ class TakenUpTest {
             .series("herons", "heron", 1, 60, 20)
             .print("herons")
             .sew();
-    List<ClearedRun> runs = runs(day.timeline());
+    List<ClearedRun> runs = runs(unsure(day.plan()));
     assertThat(runs).extracting(ClearedRun::surely).containsExactly(false, true);
     // 580 s are 10 min whole. Ink is then off at 9:15 + 50 s + 10 min + 50 s = 9:26:40, safe 60 min
     // later; both screens are washed by then.
@@ -181,7 +196,7 @@ class TakenUpTest {
     assertThat(runs.get(0).cleared()).as("one frame and one sewing").isEqualTo(2);
     assertThat(runs.get(0).left()).isZero();
     assertThat(runs.get(0).sessions()).hasSize(1);
-    assertThat(runs(mended(day.plan(), runs.get(0)))).isEmpty();
+    assertThat(runs(mended(day.plan(), runs.get(0), PrintDay.POLICY))).isEmpty();
   }
 
   /** By the estimate: what the likely drying asks for, and what the slowest does, are two runs. */
@@ -195,7 +210,7 @@ class TakenUpTest {
             .series("herons", "heron", 2, 60, 20)
             .print("herons")
             .sew();
-    List<ClearedRun> runs = runs(day.timeline());
+    List<ClearedRun> runs = runs(unsure(day.plan()));
     assertThat(runs).extracting(ClearedRun::surely).containsExactly(false, true);
     ClearedRun likely = runs.get(0);
     ClearedRun surely = runs.get(1);
@@ -205,12 +220,12 @@ class TakenUpTest {
       assertThat(surely.waits().get(i).minutes()).isGreaterThan(likely.waits().get(i).minutes());
     }
     // the likely run leaves doubts and nothing likely; the other leaves nothing
-    assertThat(runs(mended(day.plan(), likely)))
+    assertThat(runs(mended(day.plan(), likely, PrintDay.UNSURE)))
         .extracting(ClearedRun::surely)
         .containsExactly(true);
-    assertThat(runs(mended(day.plan(), surely))).isEmpty();
-    assertThat(mended(day.plan(), likely).finish()).isEqualTo(likely.finish());
-    assertThat(mended(day.plan(), surely).finish()).isEqualTo(surely.finish());
+    assertThat(runs(mended(day.plan(), surely, PrintDay.UNSURE))).isEmpty();
+    assertThat(mended(day.plan(), likely, PrintDay.UNSURE).finish()).isEqualTo(likely.finish());
+    assertThat(mended(day.plan(), surely, PrintDay.UNSURE).finish()).isEqualTo(surely.finish());
     // and no wait of either could be a minute shorter
     for (ClearedRun run : runs) {
       for (Remedy wait : run.waits()) {
@@ -218,7 +233,7 @@ class TakenUpTest {
         for (Remedy each : run.waits()) {
           plan = (each == wait ? each.longer(-1) : each).applied(plan);
         }
-        assertThat(runs(SmallDay.timeline(plan)))
+        assertThat(runs(unsure(plan)))
             .as("a minute less of %s", wait.text())
             .anyMatch(left -> left.surely() == run.surely());
       }
@@ -234,31 +249,36 @@ class TakenUpTest {
             .series("herons", "heron", 1, 60, 20)
             .print("herons")
             .sew();
-    TakenUpWet wet = the(day.timeline());
-    assertThat(wet.certain()).isTrue();
+    PrintPlan plan = day.plan();
+    TakenUpWet wet = the(unsure(plan));
+    assertThat(wet.chance().share()).isEqualTo(1);
     assertThat(wet.paint()).isTrue();
-    assertThat(wet.shortLeast()).isLessThan(wet.shortBest());
-    assertThat(wet.shortBest()).isLessThan(wet.shortMost());
+    assertThat(wet.early().quick()).isLessThan(wet.early().ordinary());
+    assertThat(wet.early().ordinary()).isLessThan(wet.early().slow());
     assertThat(wet.write())
-        .endsWith("; with " + wet.remedy(true).minutes() + " min slow drying is clear too");
-    assertThat(wet.remedy(false)).isEqualTo(wet.remedy());
-    TakenUpWet doubt = the(SmallDay.timeline(wet.remedy().applied(day.plan())));
-    assertThat(doubt.certain()).isFalse();
+        .endsWith("; on an ordinary day " + wet.ordinary().minutes() + " min will do");
+    assertThat(all(unsure(wet.remedy().applied(plan)))).isEmpty();
+    assertThat(all(unsure(wet.remedy().longer(-1).applied(plan)))).hasSize(1);
+    TakenUpWet doubt = the(unsure(wet.ordinary().applied(plan)));
+    assertThat(doubt.chance().share()).isBetween(0.1, 0.5);
     assertThat(doubt.likely()).isFalse();
     assertThat(doubt.filmsAre()).isEqualTo("1 film is");
-    assertThat(doubt.inDoubt()).endsWith("most likely it is dry by then");
-    assertThat(all(SmallDay.timeline(wet.remedy(true).applied(day.plan())))).isEmpty();
-    TakenUpWet early = the(SmallDay.timeline(wet.remedy().longer(-1).applied(day.plan())));
+    assertThat(doubt.early().text()).startsWith("in time on an ordinary day, ");
+    TakenUpWet early = the(unsure(wet.ordinary().longer(-1).applied(plan)));
     assertThat(early.likely()).isTrue();
-    assertThat(early.certain()).isFalse();
+    assertThat(early.chance().share()).isLessThan(0.9);
   }
 
-  private static Timeline mended(PrintPlan plan, ClearedRun run) {
+  private static Timeline unsure(PrintPlan plan) {
+    return PrintDay.timeline(plan, PrintDay.UNSURE);
+  }
+
+  private static Timeline mended(PrintPlan plan, ClearedRun run, Policy policy) {
     PrintPlan mended = plan;
     for (Remedy wait : run.waits()) {
       mended = wait.applied(mended);
     }
-    return SmallDay.timeline(mended);
+    return PrintDay.timeline(mended, policy);
   }
 
   private static List<ClearedRun> runs(Timeline day) {
@@ -281,22 +301,15 @@ class TakenUpTest {
     return all.get(0);
   }
 
-  /** Blue may be dry by then, ink surely is not: one film is told, and not the other. */
+  /** Blue may be dry by then, ink surely is not: both are counted, and the last is the example. */
   @Test
-  void besideFilmsThatAreSurelyWetThoseThatMayBeAreNotCounted() {
-    Film blue = twoFilms().sew().timeline().impressions().get(0).film();
-    assertThat(blue.liftSafe().earliest()).isLessThan(blue.liftSafe().latest());
-    Timeline day = null;
-    for (int minutes = 0; minutes < 600 && day == null; minutes++) {
-      Timeline tried = twoFilms().dry(minutes).sew().timeline();
-      Reached safe = tried.impressions().get(0).film().liftSafe();
-      Moment sewn = the(tried).at();
-      day = safe.earliest().compareTo(sewn) < 0 && sewn.compareTo(safe.latest()) < 0 ? tried : null;
-    }
-    TakenUpWet told = the(day);
-    assertThat(told.certain()).isTrue();
-    assertThat(told.films()).isEqualTo(1);
-    assertThat(told.marks()).containsExactly("shells 1");
+  void filmsThatMayBeWetAreCountedBesideThoseThatSurelyAre() {
+    Film blue = unsure(twoFilms().sew().plan()).impressions().get(0).film();
+    long minutes = (long) blue.liftSafe().best().since(Moment.of(1, 9 * 60 + 15)).minutes();
+    TakenUpWet told = the(unsure(twoFilms().dry(minutes).sew().plan()));
+    assertThat(told.chance().share()).isEqualTo(1);
+    assertThat(told.films()).isEqualTo(2);
+    assertThat(told.marks()).containsExactlyInAnyOrder("herons 1", "shells 1");
     assertThat(told.example()).isEqualTo("shells 1, ink through s2");
   }
 

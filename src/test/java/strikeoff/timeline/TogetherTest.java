@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -122,7 +123,7 @@ class TogetherTest {
 
   /** A shell is set from its heron, so it is printed when that is. */
   @Test
-  void nobodyRunsAheadOfAnAnchorOrOfTheWait() {
+  void nobodyRunsAheadOfAnAnchorAndNobodyWaitsForWhatLiesApart() {
     PrintDay day =
         new PrintDay(Medium.DYE)
             .table(400)
@@ -139,10 +140,10 @@ class TogetherTest {
                 0,
                 PrintDay.minutes(12),
                 Until.NO_WAIT);
-    // heron 1 is lifted at 50 s and let dry 12 min, to 770 s; heron 2 50 s later
+    // heron 1 is lifted at 50 s; no shell's frame, from 95 cm across, lies on a heron, to 60 cm
     assertThat(lifts(day.timeline()))
         .containsExactly(
-            "Wren herons 1 50", "Wren herons 2 100", "Tam shells 1 820", "Tam shells 2 870");
+            "Wren herons 1 50", "Wren herons 2 100", "Tam shells 1 100", "Tam shells 2 150");
   }
 
   private static List<String> lifts(Timeline day) {
@@ -197,6 +198,7 @@ class TogetherTest {
                         List.of("Tam"),
                         Optional.empty(),
                         Wait.NONE,
+                        false,
                         new PlanPath("run[0]")))
             .timeline();
     assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
@@ -270,7 +272,7 @@ class TogetherTest {
             c -> {
               assertThat(c.laterMotif() + " on " + c.earlierMotif())
                   .isEqualTo("shells 1 on herons 1");
-              assertThat(c.shortBest().seconds()).isEqualTo(460);
+              assertThat(c.early().ordinary().seconds()).isEqualTo(460);
               // 2 min and 7.67
               assertThat(c.remedy().text()).isEqualTo("`dry between colours: 10 min` in step 1");
             });
@@ -298,22 +300,23 @@ class TogetherTest {
         .satisfies(t -> assertThat(t.what()).isEqualTo("wash out s1"))
         .satisfies(t -> assertThat(t.start().since(Moment.of(1, 555)).seconds()).isEqualTo(50));
     assertThat(lifts(day))
-        .containsExactly("Wren heron 1 50", "Wren shell 1 2500", "Tam shell 1 2550");
+        .containsExactly("Wren heron 1 50", "Tam shell 1 2500", "Wren shell 1 2550");
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.WAIT)
         .singleElement()
         .satisfies(t -> assertThat(t.what()).isEqualTo("screen s1 is free"))
         .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(40));
     // What decides when it ends: the washed screen, and not the wait that stands in its place.
-    assertThat(figures(day).chain().links())
+    assertThat(PrintDay.figures(day).chain().links())
         .extracting(link -> link.what() + " " + link.times())
-        // Wren, who prints ink, washes that screen meanwhile: rust holds nobody up.
+        // Tam, who is free, prints ink; Wren washes up and prints rust.
         .containsExactly(
             "lay the cloth on the table 1",
             "printing with s1 1",
-            "wash out s1 2",
+            "wash out s1 1",
             "s1 dries 1",
             "printing with s1 1",
+            "wash out s1 1",
             "wash out s2 1");
   }
 
@@ -337,14 +340,13 @@ class TogetherTest {
         .satisfies(t -> assertThat(t.what()).isEqualTo("paste ink is mixed"))
         .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(5));
     assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
-    assertThat(figures(day).chain().links())
+    assertThat(PrintDay.figures(day).chain().links())
         .extracting(CriticalChain.Link::what)
         .containsExactly("mix blue", "mix ink", "printing with s1", "wash out s1");
   }
 
-  /** It is not the pause between prints that anybody waits for then. */
   @Test
-  void whoStillMixesIsWaitedForByName() {
+  void whoStillMixesIsNotWaitedForWhileAnotherIsFree() {
     Timeline day =
         new PrintDay(Medium.DYE)
             .table(400)
@@ -355,15 +357,9 @@ class TogetherTest {
             .mixedBy("Tam", "blue", "dusk")
             .printTogether("heron", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
-    // Tam mixes blue to 9:10 and dusk to 9:20; Wren prints at 9:15, and Tam 5 min after that.
-    assertThat(lifts(day)).containsExactly("Wren heron 1 50", "Tam heron 1 350");
-    assertThat(day.tasks())
-        .filteredOn(t -> t.kind() == Task.Kind.WAIT)
-        .singleElement()
-        .satisfies(t -> assertThat(t.what()).isEqualTo("Tam is free"))
-        .satisfies(
-            t ->
-                assertThat(t.end().since(t.start()).minutes()).isCloseTo(250 / 60.0, offset(1e-9)));
+    // Tam mixes blue to 9:10 and dusk to 9:20; Wren prints both colours from 9:15, as if alone.
+    assertThat(lifts(day)).containsExactly("Wren heron 1 50", "Wren heron 1 100");
+    assertThat(day.tasks()).noneMatch(t -> t.kind() == Task.Kind.WAIT);
   }
 
   @Test
@@ -433,6 +429,43 @@ class TogetherTest {
             "Wren border 1 50", "Wren border 2 100", "Wren border 1 150", "Wren border 2 200");
   }
 
+  /** Frames of 110 cm by Wren and Ada, while Tam mixes for two minutes and Ada for half an hour. */
+  private static PrintDay longFrames(List<String> people) {
+    return new PrintDay(Medium.DYE)
+        .table(400)
+        .crew("Wren", "Tam", "Ada")
+        .paste("blue", 1, 60)
+        .unmixedPaste("ink")
+        .unmixedPaste("sand")
+        .design("border", 90, 40, 10, "s1=blue")
+        .series("border", "border", 2, 110, 10)
+        .mixedBy("Tam", 2, "ink")
+        .mixedBy("Ada", 30, "sand")
+        .printBy(people, "border", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT);
+  }
+
+  @Test
+  void whoIsNamedBesidesLaysTheFrameAndIsWaitedFor() {
+    // The cloth is laid by 9:15. Tam is free by then, Ada at 9:30.
+    Timeline anybody = longFrames(List.of()).timeline();
+    assertThat(anybody.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.PRINT)
+        .allSatisfy(t -> assertThat(t.people()).containsExactly("Wren", "Tam"));
+    Timeline named = longFrames(List.of("Wren", "Ada")).timeline();
+    assertThat(named.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.PRINT)
+        .allSatisfy(t -> assertThat(t.people()).containsExactly("Wren", "Ada"));
+    assertThat(named.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.WAIT)
+        .singleElement()
+        .satisfies(
+            wait -> {
+              assertThat(wait.what()).isEqualTo("waits for Ada");
+              assertThat(wait.end().since(anybody.impressions().get(0).laid()).seconds())
+                  .isEqualTo(15 * 60 - 20);
+            });
+  }
+
   @Test
   void aFrameOfTheLengthThatOneLaysTakesNobodyElse() {
     Timeline day =
@@ -482,14 +515,6 @@ class TogetherTest {
         .map(CannotStart.class::cast)
         .singleElement()
         .satisfies(stuck -> assertThat(stuck.why()).isEqualTo(CannotStart.Why.NEVER_DRY));
-  }
-
-  private static RunFigures figures(Timeline day) {
-    return day.evidence().stream()
-        .filter(RunFigures.class::isInstance)
-        .map(RunFigures.class::cast)
-        .findFirst()
-        .orElseThrow();
   }
 
   private static PrintDay herons(int count, String... colours) {
@@ -594,7 +619,7 @@ class TogetherTest {
   /** Each feels the film below before laying a frame on it, so that nothing is left to doubt. */
   @Test
   void whoFeelsAFilmAloneKnowsThatItIsSafe() {
-    Timeline day =
+    PrintPlan plan =
         new PrintDay(Medium.PAINT)
             .paste("blue")
             .paste("ink")
@@ -607,7 +632,8 @@ class TogetherTest {
                 0,
                 PrintDay.until(Until.Dryness.FRAME_SAFE),
                 Until.NO_WAIT)
-            .timeline();
+            .plan();
+    Timeline day = PrintDay.timeline(plan, PrintDay.UNSURE);
     assertThat(day.contacts()).isEmpty();
     for (int heron = 0; heron < 2; heron++) {
       Reached blue = day.impressions().get(heron).film().frameSafe();
@@ -646,6 +672,7 @@ class TogetherTest {
                         List.of("Tam"),
                         Optional.empty(),
                         Wait.NONE,
+                        false,
                         new PlanPath("run[0]")))
             .timeline()
             .evidence()

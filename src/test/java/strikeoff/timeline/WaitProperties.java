@@ -4,17 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static strikeoff.timeline.SmallDay.day;
 import static strikeoff.timeline.SmallDay.timeline;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import net.jqwik.api.Assume;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import strikeoff.layout.Tube;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
-import strikeoff.plan.Until;
 
 /** What waits do to contacts, tried on generated print days. */
 class WaitProperties {
@@ -69,59 +73,128 @@ class WaitProperties {
     return pairs;
   }
 
+  /**
+   * Worked without what tells the remedy: each film, and each frame that lies on it before it is
+   * frame-safe on an ordinary day, with what the finding asks for written into the plan and with a
+   * minute less. More than the least is asked for where one screen prints several colours, since
+   * part of a longer wait falls into its washing and drying, and where several waits lie between a
+   * film and the frame, since each is told its share.
+   */
   @Property(tries = 300)
-  void whatEachFindingAsksForClearsItsCause(
+  void whatIsAskedForIsTheLeastThatClearsItsPlace(
       @ForAll(supplier = SmallDay.Alone.class) SmallDay small) {
-    PrintPlan plan = small.plan(0);
-    for (WetContact contact : contacts(timeline(plan))) {
-      if (!contact.cured()) {
-        continue;
+    for (WetContact told : contacts(timeline(small.plan(0)))) {
+      if (told.likely() && told.cured()) {
+        int asked = (int) told.remedy().minutes();
+        assertThat(wet(small, told, asked)).as("%s %s", told.remedy(), small).isEmpty();
+        List<Wet> less = wet(small, told, asked - 1);
+        boolean exact =
+            !small.shape().oneScreen() && wet(small, told, 0).stream().allMatch(Wet::once);
+        assertThat(exact && less.isEmpty())
+            .as("a minute less than %s does too in %s", told.remedy(), small)
+            .isFalse();
       }
-      assertThat(left(contact, contact.remedy(), plan))
-          .noneMatch(p -> contact.likely() ? p.likely() : true);
     }
   }
 
   /**
-   * A fan that blows later in the run is no part of a wait in still air: so much too early is so
-   * much longer to wait there, and a minute less is not enough. Where one screen prints several
-   * colours, part of a longer wait falls into its washing and drying, so more is asked for.
+   * A frame on a film too early.
+   *
+   * @param once if what is waited at lies only once between the two
    */
-  @Property(tries = 300)
-  void howMuchTooEarlyIsHowMuchLongerToWait(
-      @ForAll(supplier = SmallDay.Alone.class) SmallDay small) {
-    PrintPlan plan = small.plan(0);
-    Assume.that(!small.shape().oneScreen());
-    Map<Causes.Cause, List<Causes.Pair>> causes = Causes.of(day(plan));
-    for (WetContact contact : contacts(timeline(plan))) {
-      List<Causes.Pair> pairs = causes.get(cause(contact));
-      if (!contact.likely()
-          || !contact.cured()
-          || pairs.stream().anyMatch(p -> p.waitsBetween() > 1)) {
-        continue;
+  private record Wet(int earlier, int later, boolean once) {}
+
+  private static SmallDay.Place place(Remedy.How how) {
+    return switch (how) {
+      case DRY_BETWEEN_COLOURS -> SmallDay.Place.BETWEEN_COLOURS;
+      case DRY_BETWEEN_PASSES -> SmallDay.Place.BETWEEN_PASSES;
+      case PAUSE -> SmallDay.Place.PAUSE;
+      case DRY_STEP -> SmallDay.Place.BEFORE;
+      default -> throw new AssertionError("no wait for a contact: " + how);
+    };
+  }
+
+  /** Frames on films too early, where a wait in that place would have parted them. */
+  private static List<Wet> wet(SmallDay small, WetContact told, int minutes) {
+    SmallDay.Place place = place(told.remedy().how());
+    PrintPlan plan = small.waiting(place, told.laterStep(), minutes);
+    int last = plan.run().get(plan.run().size() - 1).number();
+    Tube tube = Tube.of(plan.cloth());
+    List<Impression> impressions = day(plan).impressions();
+    List<Wet> wet = new ArrayList<>();
+    for (Impression later : impressions) {
+      for (Impression earlier : impressions.subList(0, later.id())) {
+        if (later.laid().compareTo(earlier.film().frameSafe().best()) < 0
+            && (told.laterStep() == 1) == (later.step() < last)
+            && place == between(small, impressions, earlier, later)
+            && tube.overlaps(earlier.footprint().image(), later.footprint().frame())) {
+          List<Impression> from = impressions.subList(earlier.id(), later.id() + 1);
+          wet.add(new Wet(earlier.id(), later.id(), once(small, place, impressions, from)));
+        }
       }
-      double most =
-          pairs.stream().mapToDouble(p -> p.contact().shortBest().minutes()).max().orElseThrow();
-      double present =
-          plan.run().stream()
-              .filter(s -> s.number() == contact.laterStep())
-              .map(s -> Remedy.written(contact.remedy().how(), (Step.Print) s).until())
-              .mapToDouble(u -> u instanceof Until.Time t ? t.span().minutes() : Double.NaN)
-              .sum();
-      if (Double.isNaN(present)) {
-        continue;
-      }
-      assertThat((double) contact.remedy().minutes()).isEqualTo(Math.ceil(present + most - 1e-9));
-      assertThat(left(contact, contact.remedy().longer(-1), plan)).anyMatch(Causes.Pair::likely);
     }
+    return wet;
   }
 
-  private static Causes.Cause cause(WetContact contact) {
-    return new Causes.Cause(contact.remedy().how(), contact.laterStep());
+  private static boolean once(
+      SmallDay small, SmallDay.Place place, List<Impression> all, List<Impression> from) {
+    long colours = 0;
+    for (int i = 1; i < from.size(); i++) {
+      colours +=
+          from.get(i).footprint().separation().number()
+                  == from.get(i - 1).footprint().separation().number()
+              ? 0
+              : 1;
+    }
+    Impression first = from.get(0);
+    Impression last = from.get(from.size() - 1);
+    return switch (place) {
+      case BETWEEN_COLOURS -> colours == 1;
+      case BETWEEN_PASSES ->
+          secondPasses(small, all).stream().filter(m -> lies(m, first, last)).count() == 1;
+      case PAUSE -> from.size() == 2;
+      case BEFORE -> true;
+    };
   }
 
-  private static List<Causes.Pair> left(WetContact contact, Remedy remedy, PrintPlan plan) {
-    return Causes.of(day(remedy.applied(plan))).getOrDefault(cause(contact), List.of());
+  private static boolean lies(Moment moment, Impression earlier, Impression later) {
+    return moment.compareTo(earlier.laid()) > 0 && moment.compareTo(later.laid()) <= 0;
+  }
+
+  /** The place that is waited at between two prints. */
+  private static SmallDay.Place between(
+      SmallDay small, List<Impression> all, Impression earlier, Impression later) {
+    if (earlier.step() != later.step()) {
+      return SmallDay.Place.BEFORE;
+    }
+    if (earlier.footprint().separation().number() != later.footprint().separation().number()) {
+      return SmallDay.Place.BETWEEN_COLOURS;
+    }
+    return small.crew().everyOther()
+            && secondPasses(small, all).stream().anyMatch(m -> lies(m, earlier, later))
+        ? SmallDay.Place.BETWEEN_PASSES
+        : SmallDay.Place.PAUSE;
+  }
+
+  /** When each set, and each colour of it, comes to its placements 2, 4, 6 …. */
+  private static Collection<Moment> secondPasses(SmallDay small, List<Impression> all) {
+    List<Impression> row = all.stream().filter(i -> i.step() == 1).toList();
+    Map<Integer, SortedSet<Integer>> sets = new HashMap<>();
+    row.forEach(
+        i ->
+            sets.computeIfAbsent(i.set(), s -> new TreeSet<>())
+                .add(i.footprint().placement().number()));
+    boolean byStation = small.crew().order() == Step.Order.BY_STATION;
+    Map<List<Integer>, Moment> begins = new HashMap<>();
+    for (Impression print : row) {
+      int before = sets.get(print.set()).headSet(print.footprint().placement().number()).size();
+      int colour = byStation ? 0 : print.footprint().separation().number();
+      if (before % 2 == 1) {
+        begins.merge(
+            List.of(print.set(), colour), print.laid(), (m, n) -> m.compareTo(n) < 0 ? m : n);
+      }
+    }
+    return begins.values();
   }
 
   /** What a finding says the wait costs is what it costs when it is written and simulated. */

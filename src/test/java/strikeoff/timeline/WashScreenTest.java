@@ -7,10 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
+import strikeoff.units.AirSpeed;
 import strikeoff.units.Span;
 
 /** A step that washes screens out, worked by hand; the comments show the arithmetic. */
@@ -100,12 +103,12 @@ class WashScreenTest {
             .equipment(1, 1, 1, 1)
             .timeline();
     assertThat(clock(day.impressions().get(2).laid())).isEqualTo("10:27:00");
-    assertThat(figures(day).waitingByCause())
+    assertThat(PrintDay.figures(day).waitingByCause())
         .containsExactly(
             Map.entry("waits for the drying place", new Span(20)),
             Map.entry("screen s2 dries", new Span(30)));
     // load, two prints, both washes, s1 drying while s2 waits, s2 drying, the eye, its wash
-    assertThat(figures(day).chain().links())
+    assertThat(PrintDay.figures(day).chain().links())
         .extracting(l -> l.what() + l.after().map(r -> " after the " + r.name()).orElse(""))
         .containsExactly(
             "lay the cloth on the table",
@@ -140,26 +143,116 @@ class WashScreenTest {
     assertThat(idle(wash(herons().print("eye").dry(40), null, null, "s2").timeline())).isEmpty();
   }
 
+  /** Prints herons with a wait between their colours, or before moving, of so many minutes. */
+  private static PrintDay waiting(double between, double beforeMoving) {
+    return herons()
+        .print(
+            "herons",
+            Step.Order.BY_COLOUR,
+            false,
+            0,
+            PrintDay.minutes(between),
+            PrintDay.minutes(beforeMoving));
+  }
+
   @Test
-  void aStepIsNotBlamedForWhatStoodWhileItsPrintStepWentOn() {
-    // Blue is left at 9:15:50. Ink is done at 9:46:40 and its screen washed first, to 9:56:40:
-    // without the step s1 would be washed no sooner than about then.
-    Timeline day =
-        wash(
-                herons()
-                    .print(
-                        "herons",
-                        Step.Order.BY_COLOUR,
-                        false,
-                        0,
-                        PrintDay.minutes(30),
-                        Until.NO_WAIT),
-                null,
-                null,
-                "s1")
-            .timeline();
-    assertThat(washes(day)).contains("9:56:40 s1 in step 2");
+  void whatIsNotNeededAnyMoreIsWashedInAWait() {
+    // Blue is left at 9:15:50 and its screen washed to 9:25:50; the ink goes down at 9:45:50, 30
+    // min
+    // after the lift, and is left at 9:46:40.
+    Timeline day = waiting(30, 0).timeline();
+    assertThat(washes(day)).containsExactly("9:15:50 s1 in step 1", "9:46:40 s2 in step 1");
+    assertThat(clock(day.impressions().get(1).laid())).isEqualTo("9:46:10");
     assertThat(idle(day)).isEmpty();
+  }
+
+  @Test
+  void aWaitTooShortForAWashingIsLeftAsItIsAndTheScreenIsTold() {
+    // Two waits of 9 min: s1 is left at 9:15:50 and stands until all is printed, 9:36:20.
+    PrintDay day =
+        new PrintDay(Medium.PAINT)
+            .paste("blue", 5, 60)
+            .design("heron", 30, 40, 10, "s1=blue", "s2=blue", "s3=blue")
+            .series("herons", "heron", 1, 60, 20);
+    Timeline told =
+        day.print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(9), Until.NO_WAIT)
+            .timeline();
+    assertThat(washes(told)).allMatch(wash -> !wash.startsWith("9:1"));
+    assertThat(idle(told))
+        .singleElement()
+        .satisfies(
+            i -> {
+              assertThat(i.longest().seconds()).isEqualTo(2 * (9 * 60 + 50));
+              assertThat(i.screens()).containsExactly("s1");
+              assertThat(i.toWrite()).isEqualTo("write `wash between colours: yes` in step 1");
+            });
+  }
+
+  /** Three colours, a set of two stations and one of one. */
+  private static Timeline betweenColours(boolean wash, double between) {
+    return new PrintDay(Medium.PAINT)
+        .paste("blue", 5, 60)
+        .design("heron", 30, 40, 10, "s1=blue", "s2=blue", "s3=blue")
+        .series("herons", "heron", 2, 60, 20)
+        .step(
+            n ->
+                new Step.Print(
+                    n,
+                    List.of("herons"),
+                    List.of(),
+                    List.of(),
+                    Step.Order.BY_COLOUR,
+                    false,
+                    new Span(0),
+                    Wait.of(PrintDay.minutes(between)),
+                    Wait.NONE,
+                    Optional.empty(),
+                    List.of(),
+                    Optional.empty(),
+                    Wait.NONE,
+                    wash,
+                    new PlanPath("run[0]")))
+        .timeline();
+  }
+
+  @Test
+  void eachScreenIsWashedBeforeTheNextPrintsIfThePlanSaysSo() {
+    // s1 prints 9:15 to 9:16:40 and is washed to 9:26:40, then s2 prints to 9:28:20.
+    Timeline day = betweenColours(true, 0);
+    assertThat(washes(day))
+        .containsExactly("9:16:40 s1 in step 1", "9:28:20 s2 in step 1", "9:40:00 s3 in step 1");
+    assertThat(clock(day.impressions().get(2).laid())).isEqualTo("9:27:00");
+    // 9 min to wait run beside the washing.
+    assertThat(betweenColours(true, 9).finish()).isEqualTo(day.finish());
+    assertThat(idle(betweenColours(false, 9))).hasSize(1);
+    assertThat(idle(betweenColours(true, 9))).isEmpty();
+  }
+
+  @Test
+  void whatPrintsAgainIsWashedInAWaitOnlyIfItIsDryByThen() {
+    // 10 min of washing and 30 min of drying go into 40 min of waiting, not into 39.
+    assertThat(washes(herons().print("eye").dry(40).print("eye").timeline()))
+        .contains("9:15:50 s2 in step 2");
+    Timeline shorter = herons().print("eye").dry(39).print("eye").timeline();
+    assertThat(washes(shorter)).noneMatch(wash -> wash.endsWith("in step 2"));
+    assertThat(idle(shorter)).hasSize(1);
+    // 14 min is no time for paint to set in.
+    assertThat(washes(herons().print("eye").dry(14).print("eye").timeline()))
+        .noneMatch(wash -> wash.endsWith("in step 2"));
+  }
+
+  @Test
+  void whoHoldsTheHairDryerDoesNotWash() {
+    Wait dried =
+        new Wait(
+            PrintDay.minutes(30),
+            Optional.of(new Draught(Draught.By.HAIR_DRYER, new AirSpeed(1.5))));
+    PrintDay day =
+        herons()
+            .printInAir(List.of(), "herons", Step.Order.BY_COLOUR, false, 0, dried, Until.NO_WAIT);
+    assertThat(of(day.timeline(), Task.Kind.WASH_SCREEN).get(0).person()).contains("Tam");
+    Timeline alone = day.crew("Wren").timeline();
+    assertThat(idle(alone)).singleElement().extracting(IdleScreen::screen).isEqualTo("s1");
   }
 
   @Test
@@ -175,7 +268,7 @@ class WashScreenTest {
                 0,
                 Until.NO_WAIT,
                 Until.NO_WAIT)
-            .dry(40)
+            .dry(30)
             .print("more")
             .timeline();
     assertThat(idle(day))
@@ -190,7 +283,7 @@ class WashScreenTest {
         herons()
             .stations(2)
             .series("row", "eye", 4, 60, 20)
-            .print("row", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(40))
+            .print("row", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(30))
             .table(150)
             .timeline();
     assertThat(idle(day))
@@ -201,9 +294,9 @@ class WashScreenTest {
 
   @Test
   void aNameIsWrittenAsYamlTakesIt() {
-    assertThat(new WashStep(List.of("heron key"), "", 2, false).text())
+    assertThat(new WashStep(List.of("heron key"), "", 2, WashStep.When.AFTER_STEP).text())
         .isEqualTo("write `- wash screen: heron key` after step 2");
-    assertThat(new WashStep(List.of("all", "a: \"b\""), "", 2, false).text())
+    assertThat(new WashStep(List.of("all", "a: \"b\""), "", 2, WashStep.When.AFTER_STEP).text())
         .isEqualTo("write `- wash screen: [\"all\", \"a: \\\"b\\\"\"]` after step 2");
   }
 
@@ -212,14 +305,6 @@ class WashScreenTest {
         .filter(IdleScreen.class::isInstance)
         .map(IdleScreen.class::cast)
         .toList();
-  }
-
-  private static RunFigures figures(Timeline day) {
-    return day.evidence().stream()
-        .filter(RunFigures.class::isInstance)
-        .map(RunFigures.class::cast)
-        .findFirst()
-        .orElseThrow();
   }
 
   private static List<String> washes(Timeline day) {

@@ -34,18 +34,19 @@ class WorkedDayTest {
     // 9:00 load 15 min. An impression takes 20 s lay + 2 · 10 s pulls + 10 s lift = 50 s.
     // Blue: starts 9:15:00, 9:15:50, 9:16:40, ends 9:17:30; laid 20 s after each start.
     // Dry 12 min to 9:29:30. Ink: starts 9:29:30, 9:30:20, 9:31:10, ends 9:32:00.
-    // Then both screens are washed, 10 min each, and the second one dries for 30 min.
+    // Blue's screen is washed in the wait, to 9:27:30, the other one then, to 9:42:00, and it dries
+    // for 30 min.
     assertThat(day.impressions())
         .extracting(i -> clock(i.laid()))
         .containsExactly("9:15:20", "9:16:10", "9:17:00", "9:29:50", "9:30:40", "9:31:30");
     assertThat(day.impressions())
         .extracting(i -> clock(i.lifted()))
         .containsExactly("9:15:50", "9:16:40", "9:17:30", "9:30:20", "9:31:10", "9:32:00");
-    assertThat(clock(day.finish())).isEqualTo("10:22:00");
+    assertThat(clock(day.finish())).isEqualTo("10:12:00");
     assertThat(day.contacts()).isEmpty();
-    // 15 min + 6 · 50 s + 2 · 10 min = 40 min; the wait is the 12 min
+    // 15 min + 6 · 50 s + 2 · 10 min = 40 min; of the 12 min of waiting 10 are spent at the sink
     assertThat(day.handsOn().minutes()).isEqualTo(40);
-    assertThat(day.waiting().minutes()).isEqualTo(12);
+    assertThat(day.waiting().minutes()).isEqualTo(2);
   }
 
   @Test
@@ -200,18 +201,19 @@ class WorkedDayTest {
                         Until.NO_WAIT,
                         Optional.empty(),
                         new PlanPath("run[0]")));
-    // herons and shells stand at the same places here: two stations hold one of each, and shells
-    // are named first
+    // herons and shells lie on each other here: each of two boards holds one of each, and shells
+    // are
+    // named first
     assertThat(two.timeline().impressions())
         .extracting(i -> i.footprint().placement().name())
         .containsExactly(
             "shells 1",
-            "herons 1",
             "shells 2",
+            "herons 1",
             "herons 2",
             "shells 3",
-            "herons 3",
             "shells 4",
+            "herons 3",
             "herons 4");
   }
 

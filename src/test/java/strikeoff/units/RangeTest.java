@@ -18,6 +18,24 @@ class RangeTest {
     assertThatIllegalArgumentException().isThrownBy(() -> LIFE.times(-1));
   }
 
+  /** 3-4-5 and 5-12-13. */
+  @Test
+  void whatIsOffIndependentlyAddsUpByTheRootOfTheSquares() {
+    assertThat(Range.independent(new Range(7, 10, 15), new Range(16, 20, 32)))
+        .isEqualTo(new Range(25, 30, 43));
+    assertThat(Range.independent(LIFE)).isEqualTo(LIFE);
+    assertThat(Range.independent()).isEqualTo(Range.exactly(0));
+  }
+
+  @Test
+  void aWatchTellsTenSeconds() {
+    assertThat(new Span(5.28).byTheWatch()).isEqualTo("5 min 20 s");
+    assertThat(new Span(4).byTheWatch()).isEqualTo("4 min");
+    assertThat(new Span(0.5).byTheWatch()).isEqualTo("30 s");
+    assertThat(new Span(0.99).byTheWatch()).isEqualTo("1 min");
+    assertThat(new Span(20.2).byTheWatch()).isEqualTo("21 min");
+  }
+
   @Test
   void anExactValueHasNoWidth() {
     assertThat(Range.exactly(7)).isEqualTo(new Range(7, 7, 7));

@@ -16,6 +16,7 @@ public class UnitsCheckTest {
     ucum(rows);
     handbook(rows);
     household(rows);
+    labelling(rows);
     rows.published("hydrocolloid conversion page, 2025");
     row(rows, "1 Australian tbsp, ml", "1 Australian tbsp", Volume.class, 1000, 20, EXACT);
     rows.computed("the exact inch, yard, ounce and gallon of UCUM");
@@ -29,6 +30,20 @@ public class UnitsCheckTest {
     rows.published("a page of textile terms");
     row(rows, "muslin of 2 oz/yd², g/m²", "2 oz/yd²", ArealMass.class, 1, 68, 0.5);
     return rows.checks();
+  }
+
+  /** Rounded for labels and kitchens: half of the last figure that is rounded to. */
+  private static void labelling(Rows rows) {
+    rows.published("US Code of Federal Regulations, 21 CFR 101.9(b)(5)(viii), as UCUM quotes it");
+    row(rows, "1 US tsp, ml, rounded", "1 US tsp", Volume.class, 1000, 5, 0.5);
+    row(rows, "1 US tbsp, ml, rounded", "1 US tbsp", Volume.class, 1000, 15, 0.5);
+    row(rows, "1 US cup, ml, rounded", "1 US cup", Volume.class, 1000, 240, 5);
+    row(rows, "1 US fl oz, ml, rounded", "1 US fl oz", Volume.class, 1000, 30, 0.5);
+    row(rows, "1 oz, g, rounded", "1 oz", Mass.class, 1, 28, 0.5);
+    rows.published("NIST, cooking measurement equivalencies");
+    row(rows, "1 lb, g, rounded", "1 lb", Mass.class, 1, 454, 0.5);
+    row(rows, "1 US gallon, L, rounded", "1 US gal", Volume.class, 1, 3.84, 0.06);
+    row(rows, "half a US gallon, L, rounded", "2 US quart", Volume.class, 1, 1.95, 0.06);
   }
 
   private static void ucum(Rows rows) {

@@ -1,6 +1,9 @@
 package strikeoff.plan.yaml;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.plan.Acceptance;
@@ -8,19 +11,22 @@ import strikeoff.plan.PlanPath;
 import strikeoff.units.Parsed;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
-import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
+import strikeoff.yaml.Problems;
 import strikeoff.yaml.Reading;
 import strikeoff.yaml.Values;
 
 /** Reads which findings the printer accepts, and why. */
 final class AcceptPart {
 
+  private static final String REASON = "the reason, in a sentence,";
   private static final String RULE = "a rule's name such as seams/ridge-under-squeegee";
 
   private final Reading reading;
   private final Set<PlanPath> paths;
+  private final Map<String, PlanPath> bySpoken = new LinkedHashMap<>();
+  private final List<String> likely = new ArrayList<>();
 
   /**
    * @param paths every path that stands in the plan
@@ -43,10 +49,17 @@ final class AcceptPart {
         new Acceptance(
             f.required("rule", Values.scalar(RULE, "", AcceptPart::rule)),
             at(f),
-            f.required("because", Values.text("the reason, in a sentence,", 500)),
+            f.required("because", Values.scalar(REASON, "", AcceptPart::reason)),
             f.path());
     f.done();
     return acceptance;
+  }
+
+  /** What nobody can read is no reason. */
+  private static Parsed<String> reason(String text) {
+    return text.codePoints().noneMatch(Character::isLetter)
+        ? Parsed.refused(REASON + " was expected; nobody can read one here")
+        : Values.ofLength(text, 500);
   }
 
   private static Parsed<String> rule(String text) {
@@ -56,21 +69,46 @@ final class AcceptPart {
   }
 
   private Optional<String> at(Fields f) {
-    Expected<String> place =
-        Values.scalar(
-            "a place of the plan such as seams.centre",
-            "",
-            text ->
-                paths.contains(new PlanPath(text))
-                    ? Parsed.value(text)
-                    : Parsed.refused(
-                        "no place of this plan is called "
-                            + Script.quoted(text)
-                            + Spelling.didYouMean(text, sorted())));
-    return f.optional("at", place);
+    return f.optional(
+        "at", Values.scalar("a place of the plan such as step 3 or seams.centre", "", this::place));
   }
 
-  private List<String> sorted() {
-    return paths.stream().map(PlanPath::text).sorted().toList();
+  /** As people write it, or as programs do. */
+  private Parsed<String> place(String text) {
+    if (paths.contains(new PlanPath(text))) {
+      return Parsed.value(text);
+    }
+    PlanPath path = spoken().get(text);
+    return path != null
+        ? Parsed.value(path.text())
+        : Parsed.refused("no place of this plan is called " + Script.quoted(text) + meant(text));
+  }
+
+  /** Nothing once so much is wrong that no more is told: a long plan has many places. */
+  private String meant(String text) {
+    if (reading.problems().count() >= Problems.MOST) {
+      return "";
+    }
+    if (likely.isEmpty()) {
+      // Nobody means what is accepted, and of that there may be most.
+      spoken()
+          .forEach(
+              (name, path) -> {
+                if (!path.text().startsWith("accept")) {
+                  likely.add(name);
+                }
+              });
+    }
+    return Spelling.didYouMean(text, likely);
+  }
+
+  /**
+   * Every place by what people call it; in order, so that the nearest one is the same each time.
+   */
+  private Map<String, PlanPath> spoken() {
+    if (bySpoken.isEmpty()) {
+      paths.stream().sorted().forEach(path -> bySpoken.putIfAbsent(path.spoken(), path));
+    }
+    return bySpoken;
   }
 }

@@ -22,6 +22,14 @@ final class ClothPart {
 
   private static final Map<String, Boolean> FORMS = forms();
 
+  /**
+   * Poly-cotton of 60 to 40 shrinks by about 3.6 % where the cotton alone shrinks by 6 %: the part
+   * of the cotton. A trade table has 3.5 to 5.5 % for poly-cotton.
+   */
+  private static final String BLEND =
+      "the shrinkage of each cellulose fibre by its share; a trade table has 3.5-5.5 % for"
+          + " poly-cotton";
+
   private final Draft draft;
   private final Assumptions assumptions;
 
@@ -41,7 +49,12 @@ final class ClothPart {
     Map<String, Share> fibres = fibres(f);
     boolean washed =
         assumptions.or(f, "washed", Values.yesNo(), "cloth.washed", "washed before printing");
-    Shrinkage shrinkage = shrinkage(f, washed, mainFibre(fibres));
+    boolean loomState = f.optional("loom-state", Values.yesNo()).orElse(false);
+    if (washed && loomState && f.sound("washed", "loom-state")) {
+      f.wrong(
+          "loom-state", "cloth that was washed or scoured is loom-state no more; leave one out");
+    }
+    Shrinkage shrinkage = shrinkage(f, washed, fibres);
     Fields allowances = f.underOrAbsent("allowances", "the allowances");
     Expected<Length> length = Values.aboveZero(Length.class);
     Cloth cloth =
@@ -67,6 +80,8 @@ final class ClothPart {
                 Values.quantity(Length.class),
                 "cloth.selvedge",
                 "width of the selvedges"),
+            loomState,
+            f.optional("finished", Values.size()),
             f.path());
     allowances.done();
     f.done();
@@ -136,31 +151,58 @@ final class ClothPart {
     return new Share(a.fraction() + b.fraction());
   }
 
-  private static String mainFibre(Map<String, Share> fibres) {
-    return fibres.entrySet().stream()
-        .max(Map.Entry.comparingByValue())
-        .map(Map.Entry::getKey)
-        .orElse("");
+  private record Shrinkage(Share length, Share width) {
+
+    boolean some() {
+      return length.fraction() > 0 || width.fraction() > 0;
+    }
   }
 
-  private record Shrinkage(Share length, Share width) {}
-
-  private Shrinkage shrinkage(Fields f, boolean washed, String fibre) {
+  private Shrinkage shrinkage(Fields f, boolean washed, Map<String, Share> fibres) {
     Optional<Item> item = f.item("shrinkage");
     Expected<Share> share = Values.shareOfWhole();
     if (item.isPresent() && !(item.get().node() instanceof Node.Mapping)) {
       Share both = f.required("shrinkage", share);
-      return new Shrinkage(both, both);
+      return agreed(f, washed, new Shrinkage(both, both));
     }
     Fields sides = f.underOrAbsent("shrinkage", "the shrinkage");
     Shrinkage shrinkage =
-        new Shrinkage(
-            assumptions.or(
-                sides, "length", share, standard("length", washed, fibre), "shrinkage in length"),
-            assumptions.or(
-                sides, "width", share, standard("width", washed, fibre), "shrinkage in width"));
+        new Shrinkage(side(sides, "length", washed, fibres), side(sides, "width", washed, fibres));
     sides.done();
+    return item.isPresent() ? agreed(f, washed, shrinkage) : shrinkage;
+  }
+
+  /** Cloth that was washed has shrunk: only the writer knows which of the two is right. */
+  private static Shrinkage agreed(Fields f, boolean washed, Shrinkage shrinkage) {
+    if (washed && shrinkage.some() && f.has("washed") && f.sound("washed", "shrinkage")) {
+      f.wrong(
+          "shrinkage",
+          "washed: yes in line "
+              + f.item("washed").get().key().line()
+              + " says that it shrinks no more, and shrinkage in line "
+              + f.item("shrinkage").get().key().line()
+              + " says that it does; leave one of them out");
+    }
     return shrinkage;
+  }
+
+  private Share side(Fields sides, String side, boolean washed, Map<String, Share> fibres) {
+    Expected<Share> share = Values.shareOfWhole();
+    String words = "shrinkage in " + side;
+    if (washed || fibres.size() == 1) {
+      String fibre = fibres.keySet().iterator().next();
+      return assumptions.or(sides, side, share, standard(side, washed, fibre), words);
+    }
+    double sum = 0;
+    for (Map.Entry<String, Share> part : fibres.entrySet()) {
+      if (draft.policy().fibre(part.getKey()).cellulose()) {
+        Share whole =
+            assumptions.value(assumptions.standard(standard(side, false, part.getKey())), share);
+        sum += part.getValue().fraction() * whole.fraction();
+      }
+    }
+    Share blend = new Share(sum);
+    return assumptions.orDerived(sides, side, share, blend, blend.text(), words, BLEND);
   }
 
   private String standard(String side, boolean washed, String fibre) {
@@ -182,7 +224,7 @@ final class ClothPart {
     Fields f = Fields.of(item, "a seam", draft.reading());
     Seam seam =
         new Seam(
-            Draft.name(item, "seams"),
+            item.name(),
             f.required("at", Values.quantity(Length.class)),
             assumptions.or(
                 f, "allowance", Values.quantity(Length.class), "seam.allowance", "seam allowance"),

@@ -40,8 +40,7 @@ final class DesignPart {
     List<Design.Separation> separations =
         f.required("separations", Lists.of("a separation", i -> separation(i, size, sized)));
     f.done();
-    return new Design(
-        Draft.name(item, "designs"), size.along(), size.across(), numbered(separations), f.path());
+    return new Design(item.name(), size.along(), size.across(), numbered(separations), f.path());
   }
 
   private static List<Design.Separation> numbered(List<Design.Separation> list) {
@@ -111,11 +110,10 @@ final class DesignPart {
   }
 
   private static boolean inside(Pair at, Pair size, Pair design) {
-    double slack = 0.01;
-    return at.along().mm() >= 0
-        && at.across().mm() >= 0
-        && at.along().plus(size.along()).mm() <= design.along().mm() + slack
-        && at.across().plus(size.across()).mm() <= design.across().mm() + slack;
+    return !at.along().below(0)
+        && !at.across().below(0)
+        && !at.along().plus(size.along()).above(design.along().mm())
+        && !at.across().plus(size.across()).above(design.across().mm());
   }
 
   /** The printed area, as a share of the separation's rectangle or outright. */

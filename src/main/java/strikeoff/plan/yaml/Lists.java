@@ -16,6 +16,14 @@ final class Lists {
 
   /** At least one; each is decoded by {@code each}, which reports its own mistakes. */
   static <T> Expected<List<T>> of(String what, Function<Item, T> each) {
+    return of(what, each, true);
+  }
+
+  /**
+   * @param single true if a mapping without a dash can only be one of them, so that its own
+   *     mistakes can be told as well
+   */
+  static <T> Expected<List<T>> of(String what, Function<Item, T> each, boolean single) {
     return new Expected<>() {
       @Override
       public String words() {
@@ -30,9 +38,16 @@ final class Lists {
       @Override
       public Optional<List<T>> read(Item item, Reading reading) {
         if (!(item.node() instanceof Node.Sequence list) || list.items().isEmpty()) {
+          boolean one = item.node() instanceof Node.Mapping;
           String found = item.node() instanceof Node.Sequence ? "an empty one" : item.node().kind();
-          reading.wrong(item, words() + " was expected, and " + found + " stands here");
-          return Optional.empty();
+          reading.wrong(
+              item,
+              words()
+                  + " was expected, and "
+                  + found
+                  + " stands here"
+                  + (one ? "; begin each with “- ”" : ""));
+          return one && single ? Optional.of(List.of(each.apply(item))) : Optional.empty();
         }
         List<T> values = new ArrayList<>();
         for (int i = 0; i < list.items().size(); i++) {

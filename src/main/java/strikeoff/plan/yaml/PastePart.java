@@ -1,5 +1,6 @@
 package strikeoff.plan.yaml;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,9 +36,11 @@ final class PastePart {
 
   private final Draft draft;
   private final Assumptions assumptions;
+  private final StrikeOffPart times;
 
   PastePart(Draft draft) {
     this.draft = draft;
+    this.times = new StrikeOffPart(draft);
     this.assumptions = draft.assumptions();
   }
 
@@ -54,9 +57,9 @@ final class PastePart {
     Expected<Span> time = Values.quantity(Span.class);
     Paste paste =
         new Paste(
-            Draft.name(item, "pastes"),
+            item.name(),
             medium,
-            group(f, dye),
+            groups(f, dye),
             f.required("colour", Colours.colour()),
             assumptions.or(
                 f,
@@ -71,11 +74,15 @@ final class PastePart {
             kept(f, "paste.kept", "where the mixed paste is kept"),
             f.optional("mixed before", time),
             f.optional("deposit", Values.aboveZero(ArealMass.class)),
-            f.optional("frame-safe", time),
-            f.optional("lift-safe", time),
+            times.dryingTime(f, "frame-safe"),
+            times.dryingTime(f, "lift-safe"),
+            f.under("strike-off", "the strike-off").map(times::strikeOff),
             label(f, dye),
             f.path());
     f.done();
+    if (paste.deposit().isPresent() && paste.strikeOff().isPresent()) {
+      f.wrong("deposit", "the strike-off tells the deposit already; leave one of the two out");
+    }
     if (f.sound("frame-safe", "lift-safe") && crossed(paste)) {
       f.wrong("lift-safe", "a print is safe to lift no sooner than a frame is safe on it");
     }
@@ -102,18 +109,26 @@ final class PastePart {
   private static boolean crossed(Paste p) {
     return p.frameSafe().isPresent()
         && p.liftSafe().isPresent()
-        && p.liftSafe().get().minutes() < p.frameSafe().get().minutes();
+        && p.liftSafe().get().after().minutes() < p.frameSafe().get().after().minutes();
   }
 
-  private Optional<String> group(Fields f, boolean dye) {
-    Expected<String> group = Lookup.group(draft.policy());
+  /** One dye's group, or those of several that are mixed in one pot. */
+  private List<String> groups(Fields f, boolean dye) {
     if (dye && f.sound("medium")) {
-      return Optional.of(f.required("group", group));
+      Expected<String> group = Lookup.group(draft.policy());
+      if (!f.has("group")) {
+        return List.of(f.required("group", group));
+      }
+      List<String> groups = f.required("group", Values.oneOrMore(group));
+      if (new HashSet<>(groups).size() < groups.size()) {
+        f.wrong("group", "one group is named twice");
+      }
+      return groups;
     }
     if (f.has("group") && f.sound("medium")) {
       f.wrong("group", "paint has no reactive group; leave it out, or say medium: dye");
     }
-    return Optional.empty();
+    return List.of();
   }
 
   /** A recipe with alkali in it says where the alkali is. */
@@ -124,6 +139,12 @@ final class PastePart {
       boolean said = f.optional("alkali", where).orElse(held);
       if (held && !said && f.sound("alkali")) {
         f.wrong("alkali", "the recipe holds an alkali, so it is in the paste and not separate");
+      }
+      if (dye && said && !held && !recipe.isEmpty() && f.sound("alkali", "recipe")) {
+        f.wrong(
+            "alkali",
+            "the recipe holds no alkali, so there is none in the paste: write it into the recipe,"
+                + " such as baking soda: 5 g");
       }
       return said;
     }

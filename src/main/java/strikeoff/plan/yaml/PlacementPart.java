@@ -38,7 +38,7 @@ final class PlacementPart {
   private final Draft draft;
   private final Cloth cloth;
   private final Map<String, Design> designs;
-  private final Free free;
+  private final FreeCloth free;
 
   /** Fills that don't say what to keep clear of. */
   private final Set<String> lonely = new LinkedHashSet<>();
@@ -47,7 +47,7 @@ final class PlacementPart {
     this.draft = draft;
     this.cloth = cloth;
     this.designs = designs;
-    this.free = new Free(draft.assumptions(), cloth);
+    this.free = new FreeCloth(draft.assumptions(), cloth);
   }
 
   Map<String, Arrangement> placements(Fields root) {
@@ -70,13 +70,18 @@ final class PlacementPart {
 
   private Arrangement placement(Item item) {
     Fields f = Fields.of(item, "a placement", draft.reading());
-    String name = Draft.name(item, "placements");
+    String name = item.name();
     String design =
         f.required("design", Values.nameIn("a design's name", "design", draft.names().designs()));
     Angle turn = f.optional("turn", Values.quantity(Angle.class)).orElse(new Angle(0));
     boolean mirrored = f.optional("mirrored", Values.yesNo()).orElse(false);
+    List<String> over =
+        f.optional("over", Values.oneOrMore(placement("a placement's name"))).orElse(List.of());
+    if (over.contains(name)) {
+      f.wrong("over", "a placement can't be printed over itself");
+    }
     List<String> ways = f.names().stream().filter(WAYS::contains).toList();
-    Common c = new Common(name, design, turn, mirrored, f);
+    Common c = new Common(name, design, turn, mirrored, over, f);
     Arrangement arrangement = way(ways.isEmpty() ? "" : ways.get(0), c);
     if (ways.size() > 1) {
       ways.forEach(f::has);
@@ -97,7 +102,8 @@ final class PlacementPart {
   }
 
   /** What every arrangement has. */
-  private record Common(String name, String design, Angle turn, boolean mirrored, Fields f) {}
+  private record Common(
+      String name, String design, Angle turn, boolean mirrored, List<String> over, Fields f) {}
 
   private Arrangement way(String way, Common c) {
     return switch (way) {
@@ -120,6 +126,7 @@ final class PlacementPart {
         f.required("across", Values.quantity(Length.class)),
         c.turn(),
         c.mirrored(),
+        c.over(),
         f.path());
   }
 
@@ -137,6 +144,7 @@ final class PlacementPart {
             free.inset(f, edge),
             c.turn(),
             c.mirrored(),
+            c.over(),
             f.path());
     rises(f, "from", "to", border.from(), border.to());
     return border;
@@ -145,7 +153,7 @@ final class PlacementPart {
   private Length repeat(Common c) {
     Expected<Length> length = Values.aboveZero(Length.class);
     Design design = designs.get(c.design());
-    Length one = design == null ? length.standIn() : design.length();
+    Length one = design == null ? length.standIn() : design.lengthTurned(c.turn());
     return draft
         .assumptions()
         .orDerived(
@@ -155,7 +163,7 @@ final class PlacementPart {
             one,
             one.text(),
             "repeat of the border",
-            "the design's length");
+            "the length of the design as it lies");
   }
 
   private Arrangement fill(Common c) {
@@ -190,6 +198,7 @@ final class PlacementPart {
                 "count", Values.count("the number of repeats", 0, draft.bounds().placements())),
             c.turn(),
             c.mirrored(),
+            c.over(),
             f.path());
     rises(f, "from", "to", fill.from(), fill.to());
     rises(f, "near", "far", fill.near(), fill.far());
@@ -212,6 +221,7 @@ final class PlacementPart {
         offset.across(),
         c.turn(),
         c.mirrored(),
+        c.over(),
         f.path());
   }
 
@@ -223,7 +233,8 @@ final class PlacementPart {
         points.add(new Arrangement.Point(p.along(), p.across()));
       }
     }
-    return new Arrangement.Placed(c.name(), c.design(), points, c.turn(), c.mirrored(), f.path());
+    return new Arrangement.Placed(
+        c.name(), c.design(), points, c.turn(), c.mirrored(), c.over(), f.path());
   }
 
   private static void rises(Fields f, String low, String high, Length from, Length to) {

@@ -10,6 +10,7 @@ import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Problem;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Seam;
 import strikeoff.plan.SourceMap;
@@ -77,7 +78,7 @@ public final class PlanReader {
   private static PlanReading read(
       String file, YamlReading yaml, Policy policy, Stock stock, Bounds bounds, Reading reading) {
     if (yaml instanceof YamlReading.Faulty f) {
-      return new PlanReading.Unreadable(file, f.problems(), f.lines());
+      return new PlanReading.Unreadable(file, mistakes(f, policy, stock, bounds), f.lines());
     }
     Node root = ((YamlReading.Document) yaml).root();
     Places places = Places.of(root);
@@ -88,6 +89,18 @@ public final class PlanReader {
         ? new PlanReading.Readable(
             plan, new SourceMap(file, yaml.lines(), places.starts(), places.ends()))
         : new PlanReading.Unreadable(file, reading.problems().sorted(), yaml.lines());
+  }
+
+  /** Also those of what the text says once its slips are taken as they were meant. */
+  private static List<Problem> mistakes(
+      YamlReading.Faulty faulty, Policy policy, Stock stock, Bounds bounds) {
+    if (faulty.root().isEmpty()) {
+      return faulty.problems();
+    }
+    Reading reading = Reading.of(faulty);
+    Node root = faulty.root().get();
+    new PlanReader(policy, bounds, reading).plan(Stocked.of(root, stock), stock, Places.of(root));
+    return reading.problems().sorted();
   }
 
   private PrintPlan plan(Stocked stocked, Stock stock, Places places) {
@@ -105,7 +118,7 @@ public final class PlanReader {
     boolean clothKnown = reading.problems().count() == before;
     Map<String, Seam> seams = clothPart.seams(f, cloth, clothKnown);
     RoomPart room = new RoomPart(draft);
-    Crew crew = room.crew(f);
+    Crew crew = room.with(room.crew(f), f);
     Map<String, Screen> screens = new ScreenPart(draft).screens(f);
     Map<String, Paste> pastes = new PastePart(draft).pastes(f);
     Map<String, Design> designs = new DesignPart(draft).designs(f);

@@ -11,12 +11,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import strikeoff.policy.Glossary;
 import strikeoff.policy.Policy;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
+import strikeoff.units.Mass;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
@@ -56,10 +58,19 @@ public final class PlanSchema {
     for (Map.Entry<String, String> form : forms().entrySet()) {
       text = text.replace(quoted("@" + form.getKey() + "@"), quoted(form.getValue()));
     }
+    for (Map.Entry<String, String> word : Glossary.all().entrySet()) {
+      text = text.replace("@word " + word.getKey() + "@", spoken(word));
+    }
     text = fill(text, "colours", Colours.names());
     text = fill(text, "fibres", names(policy.fibres(), f -> f.name(), f -> f.aliases()));
     text = fill(text, "groups", names(policy.groups(), g -> g.name(), g -> g.aliases()));
     return fill(text, "substances", names(policy.substances(), s -> s.name(), s -> s.aliases()));
+  }
+
+  /** A word of the trade with its meaning, inside a string of JSON. */
+  private static String spoken(Map.Entry<String, String> word) {
+    String said = quoted(word.getKey() + ": " + word.getValue());
+    return said.substring(1, 2).toUpperCase(Locale.ROOT) + said.substring(2, said.length() - 1);
   }
 
   private static Map<String, String> forms() {
@@ -73,6 +84,7 @@ public final class PlanSchema {
     forms.put("temperature", WrittenForms.of(Temperature.class));
     forms.put("share", WrittenForms.of(Share.class));
     forms.put("shareAboveZero", WrittenForms.aboveZero(Share.class));
+    forms.put("mass", WrittenForms.aboveZero(Mass.class));
     forms.put("arealMass", WrittenForms.aboveZero(ArealMass.class));
     forms.put("meshCount", WrittenForms.aboveZero(MeshCount.class));
     forms.put("airSpeed", WrittenForms.of(AirSpeed.class));

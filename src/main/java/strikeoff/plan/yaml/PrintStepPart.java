@@ -58,6 +58,7 @@ final class PrintStepPart {
   }
 
   Step print(int number, Fields f) {
+    f.knows("dry between colours", "wash between colours");
     List<String> names = arrangements(f);
     List<Integer> only =
         f.optional("only", Numbers.list(draft.bounds().placements())).orElse(List.of());
@@ -82,9 +83,11 @@ final class PrintStepPart {
             people.stream().skip(1).toList(),
             f.optional("washes", person()),
             f.optional("dry between passes", waits.orPlain()).orElse(Wait.NONE),
+            f.optional("wash between colours", Values.yesNo()).orElse(false),
             f.path());
     passes(f, step);
     handsFree(f, step);
+    washing(f, step);
     if (whole && f.sound("print", "only", "colours")) {
       numbers(f, step);
       bound(f, step);
@@ -114,6 +117,25 @@ final class PrintStepPart {
           "dry between colours",
           "several who print at the same time have no hand free for a hair-dryer between colours;"
               + " take a fan, or name one person");
+    }
+  }
+
+  /**
+   * A screen that is laid again at the next station, or by somebody else, cannot be in the sink.
+   */
+  private static void washing(Fields f, Step.Print step) {
+    if (!step.washBetweenColours() || !f.sound("wash between colours", "order", "by")) {
+      return;
+    }
+    if (step.order() == Step.Order.BY_STATION) {
+      f.wrong(
+          "wash between colours",
+          "by station every screen is laid again at the next station; print by colour");
+    } else if (!step.also().isEmpty()) {
+      f.wrong(
+          "wash between colours",
+          "several who print at the same time go on without a break; name one person, or under"
+              + " washes somebody who does not print");
     }
   }
 

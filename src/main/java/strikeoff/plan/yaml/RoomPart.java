@@ -88,6 +88,7 @@ final class RoomPart {
             assumptions.or(f, "gap", free, "stations.gap", "gap between stations"),
             assumptions.or(
                 f, "clearance", free, "stations.clearance", "working room around a frame"),
+            f.optional("fixed", Values.yesNo()).orElse(false),
             f.path());
     f.done();
     return stations;
@@ -98,17 +99,17 @@ final class RoomPart {
     Room room =
         new Room(
             assumptions.or(
-                f,
-                "temperature",
-                Values.between(COLDEST, HOTTEST, "what a print room can be"),
-                "room.temperature",
-                "temperature of the room"),
+                f, "temperature", roomTemperature(), "room.temperature", "temperature of the room"),
             assumptions.or(
                 f, "humidity", Values.shareOfWhole(), "room.humidity", "humidity of the room"),
             assumptions.or(f, "air", draught(f, "air"), "room.air", "air over the cloth"),
             f.path());
     f.done();
     return room;
+  }
+
+  static Expected<Temperature> roomTemperature() {
+    return Values.between(COLDEST, HOTTEST, "what a print room can be");
   }
 
   /** A speed, or a word that the policy gives a speed to, which is then an assumption. */
@@ -170,6 +171,13 @@ final class RoomPart {
     return names;
   }
 
+  /** The same people, and whether a class of children works along. */
+  Crew with(Crew crew, Fields root) {
+    Expected<Boolean> who =
+        Values.word("children or adults", Map.of("children", true, "adults", false));
+    return new Crew(crew.names(), root.optional("class", who).orElse(false), crew.path());
+  }
+
   Hours hours(Fields root) {
     Hours.Day standIn = new Hours.Day(540, 1020);
     Expected<Hours.Day> day =
@@ -212,6 +220,7 @@ final class RoomPart {
             time(f, "move", "moving the cloth on"),
             time(f, "mix", "mixing one paste"),
             time(f, "sew", "sewing and pressing a seam"),
+            time(f, "brush", "brushing silicate on"),
             time(f, "wash screen", "washing a screen"),
             time(f, "dry screen", "drying a washed screen"),
             f.path());

@@ -3,14 +3,18 @@ package strikeoff.plan.yaml;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.plan.Screen;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Pair;
 import strikeoff.units.Quantities;
+import strikeoff.units.Script;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
+import strikeoff.yaml.Reading;
 import strikeoff.yaml.Values;
 
 /** Reads the screens. */
@@ -36,10 +40,10 @@ final class ScreenPart {
     Expected<Length> length = Values.aboveZero(Length.class);
     Pair frame = f.required("frame", Values.size());
     Pair image = f.required("image", Values.size());
-    MeshCount mesh = f.required("mesh", Values.aboveZero(MeshCount.class));
+    MeshCount mesh = f.required("mesh", new Mesh());
     Screen screen =
         new Screen(
-            Draft.name(item, "screens"),
+            item.name(),
             frame.along(),
             frame.across(),
             assumptions.or(f, "rail", length, "screen.rail", "width of the frame's rail"),
@@ -72,6 +76,54 @@ final class ScreenPart {
               + ", where threads are "
               + Math.round(pitch * 1000)
               + " µm apart");
+    }
+  }
+
+  /** A count without its unit may be meant either way, so both are offered. */
+  private final class Mesh implements Expected<MeshCount> {
+
+    private final Expected<MeshCount> plain = Values.aboveZero(MeshCount.class);
+
+    @Override
+    public String words() {
+      return plain.words();
+    }
+
+    @Override
+    public MeshCount standIn() {
+      return plain.standIn();
+    }
+
+    @Override
+    public Optional<MeshCount> read(Item item, Reading reading) {
+      if (item.node() instanceof Node.Scalar s && s.text().matches("[1-9]\\d{0,3}")) {
+        reading.wrong(
+            item,
+            Script.quoted(s.text())
+                + " has no unit; "
+                + words()
+                + " was expected; did you mean "
+                + either(s.text())
+                + "?");
+        return Optional.empty();
+      }
+      return plain.read(item, reading);
+    }
+
+    /** The one that comes nearer to a usual mesh first. */
+    private String either(String number) {
+      MeshCount perCm = new MeshCount(Double.parseDouble(number));
+      MeshCount perInch = new MeshCount(Double.parseDouble(number) / 2.54);
+      String cm = number + "/cm";
+      String inch = number + "/in (about " + Math.round(perInch.perCm()) + "/cm)";
+      return away(perInch) < away(perCm) ? inch + " or " + cm : cm + " or " + inch;
+    }
+
+    private double away(MeshCount mesh) {
+      return threads().values().stream()
+          .mapToDouble(usual -> Math.abs(Math.log(usual / mesh.perCm())))
+          .min()
+          .orElse(0);
     }
   }
 

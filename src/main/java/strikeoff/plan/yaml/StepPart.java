@@ -1,8 +1,10 @@
 package strikeoff.plan.yaml;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Crew;
@@ -44,6 +46,8 @@ final class StepPart {
   private final PrintStepPart printing;
   private final WetStepPart wet;
   private final RoomPart room;
+  private final MixingOrder mixing;
+  private final Set<Integer> mixAll = new HashSet<>();
   private int number;
 
   StepPart(
@@ -60,6 +64,7 @@ final class StepPart {
     this.room = new RoomPart(draft);
     this.printing = new PrintStepPart(draft, designs, placements, crew, new Waits(room));
     this.wet = new WetStepPart(draft, crew);
+    this.mixing = new MixingOrder(designs, placements);
   }
 
   List<Step> run(Fields root) {
@@ -73,7 +78,9 @@ final class StepPart {
           "the run has " + s.items().size() + " steps; more than " + most + " cannot be checked");
       return List.of();
     }
-    return root.required("run", Lists.of("a step such as print: herons", this::step));
+    List<Step> run =
+        root.required("run", Lists.of("a step such as print: herons", this::step, false));
+    return mixing.of(run, mixAll);
   }
 
   private Step step(Item item) {
@@ -143,8 +150,11 @@ final class StepPart {
             "paste",
             Stream.concat(draft.names().pastes().stream(), Stream.of("all")).toList());
     List<String> named = f.required("mix", Values.oneOrMore(name));
-    return new Step.Mix(
-        number, named.contains("all") ? unmixed() : named, takes(f), by(f), f.path());
+    boolean all = named.contains("all");
+    if (all) {
+      mixAll.add(number);
+    }
+    return new Step.Mix(number, all ? unmixed() : named, takes(f), by(f), f.path());
   }
 
   /** All that was not mixed before the print days. */

@@ -31,9 +31,7 @@ final class Surroundings {
     Map<String, Arrangement> all = new LinkedHashMap<>(placements);
     List<String> firm = new ArrayList<>(placements.keySet());
     firm.removeIf(this::hangsOnFill);
-    if (!firm.isEmpty()) {
-      all.replaceAll((name, a) -> open.contains(name) && a instanceof Fill f ? keep(f, firm) : a);
-    }
+    all.replaceAll((name, a) -> open.contains(name) && a instanceof Fill f ? keep(f, firm) : a);
     return all;
   }
 
@@ -46,7 +44,16 @@ final class Surroundings {
     return placements.get(here) instanceof Fill;
   }
 
-  private Fill keep(Fill f, List<String> around) {
+  /** A fill doesn't go around what it is printed over, nor around what is printed over it. */
+  private Fill keep(Fill f, List<String> firm) {
+    List<String> around =
+        firm.stream()
+            .filter(name -> !f.over().contains(name))
+            .filter(name -> !placements.get(name).over().contains(f.name()))
+            .toList();
+    if (around.isEmpty()) {
+      return f;
+    }
     assumptions.derived(
         f.path().key("around"),
         "placements to keep clear of",
@@ -67,6 +74,7 @@ final class Surroundings {
         f.count(),
         f.turn(),
         f.mirrored(),
+        f.over(),
         f.path());
   }
 }

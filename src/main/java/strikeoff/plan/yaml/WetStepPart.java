@@ -19,6 +19,12 @@ import strikeoff.yaml.Values;
 final class WetStepPart {
 
   private static final Expected<Temperature> WARMTH = Values.quantity(Temperature.class);
+
+  /** °C, at sea level. */
+  private static final double BOILING = 100;
+
+  private static final double FREEZING = 0;
+
   private static final Map<String, Fixing> WAYS = new LinkedHashMap<>();
   private static final Map<String, Step.Heat> DEVICES = new LinkedHashMap<>();
 
@@ -43,56 +49,115 @@ final class WetStepPart {
 
   Step fix(int number, Fields f) {
     Fixing how = f.required("fix", Values.word("soak, batch or steam", WAYS));
+    List<Ingredient> bath = bath(f, how);
     return new Step.Fix(
         number,
-        how,
-        bath(f, how),
-        assumptions.or(
-            f,
-            "temperature",
-            WARMTH,
-            "fix.temperature." + how.text(),
-            "temperature of the " + how.text()),
+        how == Fixing.SOAK && brushedOn(bath) ? Fixing.BATCH : how,
+        bath,
+        how == Fixing.STEAM
+            ? thawed(f, "temperature", warmth(f, how))
+            : water(f, "temperature", warmth(f, how)),
         f.required("for", Values.aboveZero(Span.class)),
         by(f),
         f.path());
   }
 
+  private Temperature warmth(Fields f, Fixing how) {
+    return assumptions.or(
+        f,
+        "temperature",
+        WARMTH,
+        "fix.temperature." + how.text(),
+        "temperature of the " + how.text());
+  }
+
+  /** What is colder than ice was not meant. */
+  private static Temperature thawed(Fields f, String key, Temperature temperature) {
+    if (f.sound(key) && temperature.celsius() < FREEZING) {
+      f.wrong(key, temperature.text() + " is colder than ice: water freezes at 0 °C");
+    }
+    return temperature;
+  }
+
+  /** No open bath is hotter than boiling water. */
+  private static Temperature water(Fields f, String key, Temperature temperature) {
+    if (f.sound(key) && temperature.celsius() > BOILING) {
+      f.wrong(
+          key,
+          temperature.text()
+              + " is hotter than water gets: it boils at 100 °C"
+              + (temperature.celsius() <= 212 ? "; were degrees Fahrenheit meant (°F)?" : ""));
+    }
+    return thawed(f, key, temperature);
+  }
+
   private List<Ingredient> bath(Fields f, Fixing how) {
     Expected<List<Ingredient>> recipe = Recipes.recipe(draft.policy());
-    if (!f.sound("fix")) {
-      return f.optional("bath", recipe).orElse(List.of());
-    }
-    if (how != Fixing.SOAK) {
-      if (f.has("bath")) {
-        f.wrong("bath", "a " + how.text() + " has no bath; leave it out, or say fix: soak");
+    if (how != Fixing.SOAK || !f.sound("fix")) {
+      List<Ingredient> bath = f.optional("bath", recipe).orElse(List.of());
+      boolean brushed = how == Fixing.BATCH && (brushedOn(bath) || !f.sound("bath"));
+      if (f.has("bath") && f.sound("fix") && !brushed) {
+        f.wrong("bath", dryBath(how));
+        return List.of();
       }
-      return List.of();
+      return bath;
     }
     List<Ingredient> bath = f.required("bath", recipe);
-    if (f.sound("bath") && !Recipes.holds(bath, Substance.Role.WATER, draft.policy())) {
+    boolean wet = Recipes.holds(bath, Substance.Role.WATER, draft.policy()) || brushedOn(bath);
+    if (f.sound("bath") && !wet) {
       f.wrong("bath", "the bath holds no water; give its volume such as water: 5 L");
     }
     return bath;
   }
 
+  private static String dryBath(Fixing how) {
+    return "a "
+        + how.text()
+        + " has no bath; leave it out, or say fix: soak"
+        + (how == Fixing.BATCH
+            ? ". Only silicate is brushed on before it lies: bath: {sodium silicate: 1 L}"
+            : "");
+  }
+
+  /** Silicate liquid needs no water and no tub: it is brushed on, and the cloth then lies. */
+  private boolean brushedOn(List<Ingredient> bath) {
+    return !bath.isEmpty()
+        && bath.stream().allMatch(i -> draft.policy().substance(i.substance()).silicate());
+  }
+
   Step rinse(int number, Fields f) {
-    return new Step.Rinse(number, f.required("rinse", WARMTH), lasts(f, "rinse"), by(f), f.path());
+    return new Step.Rinse(
+        number, water(f, "rinse", f.required("rinse", WARMTH)), lasts(f, "rinse"), by(f), f.path());
   }
 
   Step wash(int number, Fields f) {
-    return new Step.Wash(number, f.required("wash", WARMTH), lasts(f, "wash"), by(f), f.path());
+    return new Step.Wash(
+        number, water(f, "wash", f.required("wash", WARMTH)), lasts(f, "wash"), by(f), f.path());
   }
 
   Step heatSet(int number, Fields f) {
+    Step.Heat with = f.required("heat-set", Values.word("iron, press or oven", DEVICES));
     return new Step.HeatSet(
         number,
-        f.required("heat-set", Values.word("iron, press or oven", DEVICES)),
-        assumptions.or(
-            f, "temperature", WARMTH, "heat-set.temperature", "temperature of heat-setting"),
+        with,
+        thawed(
+            f,
+            "temperature",
+            assumptions.or(
+                f, "temperature", WARMTH, "heat-set.temperature", "temperature of heat-setting")),
         lasts(f, "heat-set"),
+        sides(f, with),
         by(f),
         f.path());
+  }
+
+  /** Only an iron has a side: a press and an oven heat both. */
+  private static int sides(Fields f, Step.Heat with) {
+    boolean both = f.optional("both sides", Values.yesNo()).orElse(false);
+    if (both && f.sound("heat-set") && with != Step.Heat.IRON) {
+      f.wrong("both sides", "only an iron has a side; a press and an oven heat both at once");
+    }
+    return both ? 2 : 1;
   }
 
   private Span lasts(Fields f, String verb) {

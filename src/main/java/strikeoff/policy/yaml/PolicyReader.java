@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import strikeoff.plan.Problem;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
+import strikeoff.policy.LimitOrder;
 import strikeoff.policy.Policy;
 import strikeoff.policy.PolicyPack;
 import strikeoff.yaml.Expected;
@@ -109,9 +110,31 @@ public final class PolicyReader {
     Fields root = root(file, text, "limits");
     Fields list = root.underOrAbsent("limits", "the limits");
     Map<String, Limit> limits = list.each(i -> limit(i, family, root.reading()));
+    order(root);
     root.done();
     check(file, root.reading());
     return limits;
+  }
+
+  /**
+   * What the limits of a family must be to one another, as it stands beside them. Only studios that
+   * set limits ask for it, so it isn't packed.
+   *
+   * @throws IllegalStateException if it cannot be read
+   */
+  public static LimitOrder order(String family) {
+    String file = "rules/" + family + "/limits.yaml";
+    Optional<byte[]> text = resource(file);
+    return text.isEmpty()
+        ? new LimitOrder(List.of(), List.of())
+        : order(root(file, text.get(), "limits"));
+  }
+
+  private static LimitOrder order(Fields root) {
+    Expected<String> name = Values.text("a limit's name", 80);
+    return new LimitOrder(
+        root.optional("in order", Values.oneOrMore(Values.oneOrMore(name))).orElse(List.of()),
+        root.optional("above zero", Values.oneOrMore(name)).orElse(List.of()));
   }
 
   private static Limit limit(Item item, String family, Reading reading) {

@@ -31,6 +31,7 @@ final class TableReader {
           Map.entry("binder", Substance.Role.BINDER),
           Map.entry("urea", Substance.Role.UREA),
           Map.entry("salt", Substance.Role.SALT),
+          Map.entry("acid", Substance.Role.ACID),
           Map.entry("detergent", Substance.Role.DETERGENT),
           Map.entry("other", Substance.Role.OTHER));
 
@@ -66,8 +67,8 @@ final class TableReader {
             aliases(f),
             f.required("coolest", Values.quantity(Temperature.class)),
             f.required("warmest", Values.quantity(Temperature.class)),
-            f.required("shortest soak", span),
-            f.required("shortest batch", span),
+            stated(f, "soak"),
+            stated(f, "batch"),
             f.required("shortest steam", span),
             f.required("longest steam", span),
             life.required("with alkali", span),
@@ -80,16 +81,38 @@ final class TableReader {
     return group;
   }
 
+  private static ReactiveGroup.Stated stated(Fields f, String way) {
+    Fields s = f.underOrAbsent(way, "the time of a " + way);
+    ReactiveGroup.Stated stated =
+        new ReactiveGroup.Stated(
+            s.required("pale", Values.aboveZero(Span.class)),
+            s.required("deep", Values.aboveZero(Span.class)),
+            s.required("at", Values.quantity(Temperature.class)));
+    s.done();
+    return stated;
+  }
+
   private Fibre fibre(Item item) {
     Fields f = Fields.of(item, "a fibre", tables.reading());
+    Fields stands = f.underOrAbsent("dry heat", "the dry heat that it stands");
+    Expected<Temperature> heat = Values.quantity(Temperature.class);
     Fibre fibre =
         new Fibre(
             name(item),
             aliases(f),
             f.required("takes dye", Values.shareOfWhole()),
             f.required("cellulose", Values.yesNo()),
-            f.required("water pick-up", Values.quantity(Share.class)),
+            f.required("uptake", Values.quantity(Share.class)),
+            f.required("warmest wash", heat),
+            f.optional("usual wash", heat),
+            f.optional("stands soda", Values.aboveZero(Span.class)),
+            f.optional("felts from", heat),
+            stands.required("without harm", heat),
+            stands.required("at all", heat),
+            f.optional("urea factor", Values.aboveZero(Ratio.class)).orElse(new Ratio(1)),
+            f.optional("counts from", Values.shareOfWhole()),
             source(f));
+    stands.done();
     f.done();
     return fibre;
   }
@@ -103,6 +126,7 @@ final class TableReader {
             f.required("role", Values.word("a role", ROLES)),
             density(f),
             f.optional("alkali factor", Values.aboveZero(Ratio.class)).map(Ratio::value),
+            f.optional("sulphate", Values.yesNo()).orElse(false),
             source(f));
     f.done();
     return substance;

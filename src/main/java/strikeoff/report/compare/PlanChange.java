@@ -36,7 +36,12 @@ public record PlanChange(
     figures = List.copyOf(figures);
   }
 
-  static PlanChange of(String name, Optional<Outcome> before, Optional<Outcome> after) {
+  /**
+   * Compares two versions, or tells that one is new or gone.
+   *
+   * @param name what both are called
+   */
+  public static PlanChange of(String name, Optional<Outcome> before, Optional<Outcome> after) {
     Map<String, Found> old = new HashMap<>();
     before.ifPresent(b -> b.findings().forEach(f -> old.put(f.key(), f)));
     List<Found> left = new ArrayList<>();

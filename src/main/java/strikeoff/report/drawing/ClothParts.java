@@ -156,7 +156,7 @@ final class ClothParts {
   private Svg tables() {
     Svg layer = Svg.group("tables");
     double top = width + plan.table().nearEdgeOf(plan.cloth()).mm() - plan.table().width().mm();
-    for (TablePlaces.Place place : TablePlaces.of(plan, layout, timeline)) {
+    for (TablePlaces.Place place : TablePlaces.of(timeline)) {
       layer.add(
           Svg.rect(
                   place.x(),
@@ -196,8 +196,10 @@ final class ClothParts {
 
   private Svg placed(Svg use, Placement placement) {
     Design design = plan.designs().get(placement.design());
-    double left = placement.x().mm();
-    double top = width - placement.y().mm() - design.width().mm();
+    // Turned about its own centre, which is that of what one sees.
+    var middle = placement.outline().getEnvelopeInternal().centre();
+    double left = middle.x - design.length().mm() / 2;
+    double top = width - middle.y - design.width().mm() / 2;
     double turn = placement.turn().degrees();
     if (turn == 0 && !placement.mirrored()) {
       return use.with("x", left).with("y", top);

@@ -73,7 +73,7 @@ final class Outlines {
     StringBuilder path = new StringBuilder();
     placements.forEach(p -> path.append(path(p.outline(), width)));
     return filled(Svg.path(path.toString()), placements.get(0))
-        .titled(Words.shortened(name, 60) + ", " + placements.size() + " placements");
+        .titled(Words.shortened(name, 60) + ", " + placements.size() + " copies");
   }
 
   private Svg filled(Svg outline, Placement placement) {

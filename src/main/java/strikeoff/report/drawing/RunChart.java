@@ -33,7 +33,10 @@ public record RunChart(int day, Content drawn) {
   private static final double LEAST = 620;
 
   /** Single prints of a colour, and contacts, that a day's row has room for. */
-  private static final int MOST_BARS = 200;
+  private static final int MOST_BARS = 190;
+
+  /** Colours, and screens, that a day has rows for. */
+  private static final int MOST_ROWS = 60;
 
   /** Stations that a day has rows for. */
   private static final int MOST_STATIONS = 40;
@@ -143,7 +146,8 @@ public record RunChart(int day, Content drawn) {
           byColour.computeIfAbsent(colourOf(impression), key -> new ArrayList<>()).add(impression);
         }
       }
-      byColour.forEach(this::colour);
+      byColour.entrySet().stream().limit(MOST_ROWS).forEach(e -> colour(e.getKey(), e.getValue()));
+      left(byColour.size(), "colours", "colour");
     }
 
     private boolean isToday(Impression impression) {
@@ -219,7 +223,10 @@ public record RunChart(int day, Content drawn) {
     }
 
     private void colour(String name, List<Impression> impressions) {
-      Svg row = row(name.substring(name.indexOf(' ') + 1), "colour");
+      Svg row =
+          row(
+              "step " + impressions.get(0).step() + ": " + name.substring(name.indexOf(' ') + 1),
+              "colour");
       String hex = impressions.get(0).footprint().paste().colour().hex();
       Map<Integer, List<Impression>> bySet = new LinkedHashMap<>();
       impressions.forEach(i -> bySet.computeIfAbsent(i.set(), set -> new ArrayList<>()).add(i));
@@ -271,18 +278,27 @@ public record RunChart(int day, Content drawn) {
         task.screen()
             .ifPresent(s -> byScreen.computeIfAbsent(s, key -> new ArrayList<>()).add(task));
       }
-      byScreen.forEach(
-          (screen, tasks) -> {
-            Svg row = row("screen " + screen, "screen");
-            for (Bars.Bar bar : Bars.merged(tasks)) {
-              row.add(
-                  bar(
-                      bar.from(),
-                      bar.to(),
-                      bar.kind() == Task.Kind.PRINT ? "print" : kind(bar, "wash"),
-                      bar.kind() == Task.Kind.PRINT ? "" : bar.words()));
-            }
-          });
+      byScreen.entrySet().stream().limit(MOST_ROWS).forEach(e -> screen(e.getKey(), e.getValue()));
+      left(byScreen.size(), "screens", "screen");
+    }
+
+    /** A row that counts those that have none. */
+    private void left(int all, String what, String kind) {
+      if (all > MOST_ROWS) {
+        row("and " + (all - MOST_ROWS) + " more " + what, kind);
+      }
+    }
+
+    private void screen(String screen, List<Task> tasks) {
+      Svg row = row("screen " + screen, "screen");
+      for (Bars.Bar bar : Bars.merged(tasks)) {
+        row.add(
+            bar(
+                bar.from(),
+                bar.to(),
+                bar.kind() == Task.Kind.PRINT ? "print" : kind(bar, "wash"),
+                bar.kind() == Task.Kind.PRINT ? "" : bar.words()));
+      }
     }
 
     private static String kind(Bars.Bar bar, String otherwise) {

@@ -5,6 +5,7 @@ import gg.jte.TemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.units.Visible;
 
 /**
  * An SVG element with its attributes and children. It writes itself escaped, numbers with a decimal
@@ -199,7 +200,8 @@ public final class Svg implements Content {
   }
 
   /** Whole texts and stretches are copied at once, where appending a part would go by letters. */
-  private static void escape(String text, StringBuilder out) {
+  private static void escape(String words, StringBuilder out) {
+    String text = Visible.of(words);
     int length = text.length();
     int written = 0;
     for (int i = 0; i < length; i++) {
@@ -220,7 +222,7 @@ public final class Svg implements Content {
       case '>' -> "&gt;";
       case '"' -> "&quot;";
       case '\'' -> "&#39;";
-      default -> c < ' ' && c != '\n' && c != '\t' ? "\uFFFD" : null;
+      default -> null;
     };
   }
 }

@@ -4,11 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import strikeoff.layout.Footprint;
-import strikeoff.layout.Layout;
-import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
-import strikeoff.timeline.Impression;
+import strikeoff.timeline.ClothLies;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
@@ -28,61 +24,26 @@ final class TablePlaces {
    */
   record Place(double x, Moment from, Moment to) {}
 
-  static List<Place> of(PrintPlan plan, Layout layout, Timeline run) {
+  static List<Place> of(Timeline run) {
+    List<Moment> lifted =
+        run.tasks().stream()
+            .filter(t -> TAKEN_UP.contains(t.kind()))
+            .map(Task::start)
+            .sorted()
+            .toList();
+    List<ClothLies> lies = run.clothLies();
     List<Place> places = new ArrayList<>();
-    Moment end = new Moment(run.finish().seconds() + 1);
-    double x = Double.NaN;
-    Moment from = run.start();
-    for (int i = 0; i < run.tasks().size(); i++) {
-      Task task = run.tasks().get(i);
-      boolean shown = task.kind() == Task.Kind.LOAD || task.kind() == Task.Kind.MOVE;
-      if (!shown && !TAKEN_UP.contains(task.kind())) {
-        continue;
-      }
-      if (!Double.isNaN(x)) {
-        places.add(new Place(x, from, task.start()));
-      }
-      from = task.end();
-      x = shown ? at(task, i, plan, layout, run) : Double.NaN;
-    }
-    if (!Double.isNaN(x)) {
-      places.add(new Place(x, from, end));
+    for (int i = 0; i < lies.size(); i++) {
+      Moment from = lies.get(i).from();
+      Moment next =
+          i + 1 < lies.size() ? lies.get(i + 1).work() : new Moment(run.finish().seconds() + 1);
+      Moment to =
+          lifted.stream()
+              .filter(up -> up.compareTo(from) >= 0 && up.compareTo(next) < 0)
+              .findFirst()
+              .orElse(next);
+      places.add(new Place(lies.get(i).at().mm(), from, to));
     }
     return places;
-  }
-
-  private static double at(Task task, int index, PrintPlan plan, Layout layout, Timeline run) {
-    for (Step step : plan.run()) {
-      if (step.number() == task.step() && step instanceof Step.Move move) {
-        return move.to().mm();
-      }
-    }
-    if (task.step() == 0) {
-      return layout.footprints().stream().mapToDouble(TablePlaces::frameFrom).reduce(0, Math::min);
-    }
-    return run.tasks().subList(index, run.tasks().size()).stream()
-        .filter(t -> t.impression().isPresent())
-        .findFirst()
-        .map(t -> run.impressions().get(t.impression().getAsInt()))
-        .map(print -> setFrom(print, run))
-        .orElse(0.0);
-  }
-
-  /** The table begins where the frames of the set begin. */
-  private static double setFrom(Impression first, Timeline run) {
-    return run.impressions().stream()
-        .filter(i -> i.step() == first.step() && i.set() == first.set())
-        .filter(i -> arrangement(i).equals(arrangement(first)))
-        .mapToDouble(i -> frameFrom(i.footprint()))
-        .min()
-        .orElse(0);
-  }
-
-  private static String arrangement(Impression impression) {
-    return impression.footprint().placement().arrangement();
-  }
-
-  private static double frameFrom(Footprint footprint) {
-    return footprint.frame().getEnvelopeInternal().getMinX();
   }
 }

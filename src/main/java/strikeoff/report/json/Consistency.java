@@ -36,10 +36,10 @@ final class Consistency {
         throw plan.at("number")
             .unfit("a number up to " + results.size(), "since the batch has so many plans");
       }
-      if (!results.shard().map(part -> part.holds(number)).orElse(true)) {
-        throw plan.at("number").unfit("a number of part " + results.shard().get(), "not " + number);
+      if (!results.part().map(part -> part.holds(number)).orElse(true)) {
+        throw plan.at("number").unfit("a number of part " + results.part().get(), "not " + number);
       }
-      plan.at("faults").list(t -> t).forEach(fault -> listed(fault.at("rule"), rules));
+      plan.at("failedRules").list(t -> t).forEach(fault -> listed(fault.at("rule"), rules));
       findings(plan, rules);
     }
     for (Map.Entry<String, Long> count : JsonReport.counts(results).entrySet()) {
@@ -77,7 +77,9 @@ final class Consistency {
     Verdict due = due(plan);
     if (plan.verdict() != due) {
       throw tree.at("verdict")
-          .unfit("“" + Words.of(due) + "”", "by the plan's findings, mistakes, faults and failure");
+          .unfit(
+              "“" + Words.of(due) + "”",
+              "by the plan's findings, mistakes, failed rules and failure");
     }
   }
 
@@ -91,6 +93,6 @@ final class Consistency {
     if (plan.findings().stream().anyMatch(Found::blocks)) {
       return Verdict.NOT_PRINTABLE;
     }
-    return plan.faults().isEmpty() ? Verdict.PRINTABLE : Verdict.NOT_CHECKED;
+    return plan.failedRules().isEmpty() ? Verdict.PRINTABLE : Verdict.NOT_CHECKED;
   }
 }

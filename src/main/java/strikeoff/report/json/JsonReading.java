@@ -13,17 +13,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.FailedRule;
+import strikeoff.findings.Grade;
+import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.Position;
 import strikeoff.report.outcome.Figures;
+import strikeoff.report.outcome.Fix;
 import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Mistake;
 import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Part;
 import strikeoff.report.outcome.Region;
 import strikeoff.report.outcome.Results;
-import strikeoff.report.outcome.Shard;
 import strikeoff.report.outcome.Spot;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Resource;
@@ -110,16 +114,16 @@ public final class JsonReading {
     return new Results(
         tree.at("tool").at("version").text(),
         tree.at("title").text(),
-        tree.perhaps("shard", JsonReading::shard),
+        tree.perhaps("part", JsonReading::part),
         tree.at("size").count(0),
         tree.at("rules").list(JsonReading::rule),
         tree.at("plans").list(JsonReading::plan));
   }
 
-  private static Shard shard(Tree tree) {
+  private static Part part(Tree tree) {
     int number = tree.at("number").count(1);
     int of = tree.at("of").count(1);
-    return Shard.parse(number + "/" + of)
+    return Part.parse(number + "/" + of)
         .orElseThrow(() -> tree.unfit("a part such as 2/7", "not " + number + "/" + of));
   }
 
@@ -131,12 +135,20 @@ public final class JsonReading {
     return new RuleInfo(
         ruleId(tree.at("id")),
         tree.at("severity").word(Words.severities()),
+        tree.perhaps("grades", g -> g.list(JsonReading::grade)).orElse(List.of()),
         tree.at("summary").text(),
         tree.at("because").text(),
         tree.at("message").text(),
         tree.at("remedy").text(),
+        tree.at("mend").text(),
+        tree.perhaps("harms", Tree::text).isPresent(),
+        tree.perhaps("doubts", d -> d.list(Tree::text)).orElse(List.of()),
         tree.at("source").text(),
         tree.at("limits").list(Tree::text));
+  }
+
+  private static Grade grade(Tree tree) {
+    return new Grade(tree.at("severity").word(Words.severities()), tree.at("from").text());
   }
 
   private static Outcome plan(Tree tree) {
@@ -150,12 +162,23 @@ public final class JsonReading {
             tree.at("sentence").text(),
             tree.at("findings").list(JsonReading::found),
             tree.at("mistakes").list(JsonReading::mistake),
-            tree.at("faults").list(f -> new RuleFault(f.at("rule").text(), f.at("what").text())),
+            tree.at("failedRules")
+                .list(f -> new FailedRule(f.at("rule").text(), f.at("what").text())),
             tree.perhaps("failure", Tree::text),
             tree.perhaps("figures", JsonReading::figures),
-            tree.perhaps("policies", p -> p.list(Tree::text)).orElse(List.of()));
+            tree.perhaps("policies", p -> p.list(Tree::text)).orElse(List.of()),
+            tree.perhaps("policyChanges", c -> c.list(JsonReading::change)).orElse(List.of()));
     Consistency.verdict(tree, plan);
     return plan;
+  }
+
+  private static PolicyChange change(Tree tree) {
+    return new PolicyChange(
+        tree.at("where").text(),
+        tree.at("what").text(),
+        tree.at("from").text(),
+        tree.at("to").text(),
+        tree.perhaps("findings", f -> f.count(0)).map(OptionalInt::of).orElse(OptionalInt.empty()));
   }
 
   private static Found found(Tree tree) {
@@ -165,10 +188,19 @@ public final class JsonReading {
         tree.at("key").text(),
         tree.at("message").text(),
         tree.at("remedy").text(),
+        tree.at("mends").list(JsonReading::fix),
         spot(tree.at("place")),
         tree.at("related").list(JsonReading::spot),
         tree.at("marks").list(Tree::text),
-        tree.perhaps("accepted", Tree::text));
+        tree.perhaps("accepted", Tree::text),
+        tree.perhaps("acceptLine", Tree::text));
+  }
+
+  private static Fix fix(Tree tree) {
+    return new Fix(
+        tree.at("changes").list(c -> new Fix.Part(region(c.at("region")), c.at("text").text())),
+        tree.perhaps("end", Tree::text),
+        tree.at("risks").list(Tree::text));
   }
 
   private static Spot spot(Tree tree) {

@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import strikeoff.check.Verdict;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.FailedRule;
+import strikeoff.findings.Grade;
+import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.report.outcome.Figures;
+import strikeoff.report.outcome.Fix;
 import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Mistake;
 import strikeoff.report.outcome.Outcome;
@@ -23,7 +26,7 @@ import strikeoff.report.outcome.Spot;
 public final class JsonReport {
 
   /** Name and number of the format. */
-  public static final String FORMAT = "strikeoff.report/1";
+  public static final String FORMAT = "strikeoff.report/2";
 
   private JsonReport() {}
 
@@ -41,12 +44,10 @@ public final class JsonReport {
     json.put("format", FORMAT);
     json.object("tool", t -> t.put("name", "strikeoff").put("version", results.version()));
     json.put("title", results.title());
-    if (results.shard().isPresent()) {
+    if (results.part().isPresent()) {
       json.object(
-          "shard",
-          s ->
-              s.put("number", results.shard().get().number())
-                  .put("of", results.shard().get().of()));
+          "part",
+          s -> s.put("number", results.part().get().number()).put("of", results.part().get().of()));
     }
     json.put("size", results.size());
     json.object("summary", s -> summary(s, results));
@@ -57,6 +58,9 @@ public final class JsonReport {
             list.item(r -> rule(r, rule));
           }
         });
+    if (!results.silent().isEmpty()) {
+      json.put("silentRules", results.silent());
+    }
     json.list(
         "plans",
         list -> {
@@ -87,14 +91,28 @@ public final class JsonReport {
   }
 
   private static void rule(Json json, RuleInfo rule) throws IOException {
-    json.put("id", rule.id())
-        .put("severity", rule.severity().text())
-        .put("summary", rule.summary())
+    json.put("id", rule.id()).put("severity", rule.severity().text());
+    if (!rule.grades().isEmpty()) {
+      json.list(
+          "grades",
+          list -> {
+            for (Grade grade : rule.grades()) {
+              list.item(g -> g.put("severity", grade.severity().text()).put("from", grade.from()));
+            }
+          });
+    }
+    json.put("summary", rule.summary())
         .put("because", rule.because())
         .put("message", rule.message())
         .put("remedy", rule.remedy())
-        .put("source", rule.source())
-        .put("limits", rule.limits());
+        .put("mend", rule.mend());
+    if (rule.harms()) {
+      json.put("harms", "the cloth");
+    }
+    if (!rule.doubts().isEmpty()) {
+      json.put("doubts", rule.doubts());
+    }
+    json.put("source", rule.source()).put("limits", rule.limits());
   }
 
   private static void plan(Json json, Outcome plan) throws IOException {
@@ -118,9 +136,9 @@ public final class JsonReport {
           }
         });
     json.list(
-        "faults",
+        "failedRules",
         list -> {
-          for (RuleFault fault : plan.faults()) {
+          for (FailedRule fault : plan.failedRules()) {
             list.item(f -> f.put("rule", fault.rule()).put("what", fault.what()));
           }
         });
@@ -130,8 +148,27 @@ public final class JsonReport {
     if (!plan.policies().isEmpty()) {
       json.put("policies", plan.policies());
     }
+    if (!plan.changes().isEmpty()) {
+      json.list(
+          "policyChanges",
+          list -> {
+            for (PolicyChange change : plan.changes()) {
+              list.item(c -> change(c, change));
+            }
+          });
+    }
     if (plan.figures().isPresent()) {
       json.object("figures", f -> figures(f, plan.figures().get()));
+    }
+  }
+
+  private static void change(Json json, PolicyChange change) throws IOException {
+    json.put("where", change.where())
+        .put("what", change.what())
+        .put("from", change.from())
+        .put("to", change.to());
+    if (change.findings().isPresent()) {
+      json.put("findings", change.findings().getAsInt());
     }
   }
 
@@ -142,6 +179,13 @@ public final class JsonReport {
         .put("key", found.key())
         .put("message", found.message())
         .put("remedy", found.remedy());
+    json.list(
+        "mends",
+        list -> {
+          for (Fix fix : found.fixes()) {
+            list.item(f -> fix(f, fix));
+          }
+        });
     json.object("place", p -> spot(p, found.place()));
     json.list(
         "related",
@@ -154,6 +198,27 @@ public final class JsonReport {
     if (found.accepted().isPresent()) {
       json.put("accepted", found.accepted().get());
     }
+    if (found.acceptLine().isPresent()) {
+      json.put("acceptLine", found.acceptLine().get());
+    }
+  }
+
+  private static void fix(Json json, Fix fix) throws IOException {
+    json.list(
+        "changes",
+        list -> {
+          for (Fix.Part part : fix.parts()) {
+            list.item(
+                p -> {
+                  region(p, part.region());
+                  p.put("text", part.text());
+                });
+          }
+        });
+    if (fix.end().isPresent()) {
+      json.put("end", fix.end().get());
+    }
+    json.put("risks", fix.risks());
   }
 
   private static void spot(Json json, Spot spot) throws IOException {

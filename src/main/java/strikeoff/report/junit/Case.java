@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.FailedRule;
 import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Mistake;
 import strikeoff.report.outcome.Outcome;
@@ -46,7 +46,7 @@ record Case(String name, Ending ending, String message, String type, String text
     Set<String> names = new LinkedHashSet<>(families);
     // A rule that is in no list any more still has its say.
     plan.findings().forEach(f -> names.add(family(f.rule())));
-    plan.faults().forEach(f -> names.add(family(f.rule())));
+    plan.failedRules().forEach(f -> names.add(family(f.rule())));
     for (String name : new TreeSet<>(names)) {
       cases.add(
           plan.figures().isPresent()
@@ -76,20 +76,20 @@ record Case(String name, Ending ending, String message, String type, String text
 
   private static Case judged(Outcome plan, String family) {
     List<String> lines = new ArrayList<>();
-    List<RuleFault> faults =
-        plan.faults().stream().filter(f -> family(f.rule()).equals(family)).toList();
-    faults.forEach(f -> lines.add(f.rule() + ": " + f.what()));
+    List<FailedRule> failedRules =
+        plan.failedRules().stream().filter(f -> family(f.rule()).equals(family)).toList();
+    failedRules.forEach(f -> lines.add(f.rule() + ": " + f.what()));
     List<Found> stops =
         plan.findings().stream()
             .filter(Found::blocks)
             .filter(f -> family(f.rule()).equals(family))
             .toList();
-    stops.forEach(f -> lines.addAll(Told.of(plan, f)));
+    stops.forEach(f -> lines.addAll(FindingLines.of(plan, f)));
     String text = String.join("\n", lines);
     String aside = aside(plan, family);
-    if (!faults.isEmpty()) {
+    if (!failedRules.isEmpty()) {
       return new Case(
-          family, Ending.ERROR, faults.get(0).what(), faults.get(0).rule(), text, aside);
+          family, Ending.ERROR, failedRules.get(0).what(), failedRules.get(0).rule(), text, aside);
     }
     if (stops.isEmpty()) {
       return passed(family, aside);
@@ -103,7 +103,7 @@ record Case(String name, Ending ending, String message, String type, String text
     List<String> lines = new ArrayList<>();
     plan.findings().stream()
         .filter(f -> !f.blocks() && family(f.rule()).equals(family))
-        .forEach(f -> lines.addAll(Told.of(plan, f)));
+        .forEach(f -> lines.addAll(FindingLines.of(plan, f)));
     return String.join("\n", lines);
   }
 

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Mend;
 import strikeoff.findings.Place;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.PolicyChange;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
 import strikeoff.plan.Problem;
@@ -23,10 +25,11 @@ import strikeoff.plan.SourceMap;
  * @param sentence the verdict with its figures
  * @param findings worst first; empty if it could not be read
  * @param mistakes why it could not be read, down the file; else empty
- * @param faults rules that failed on it
+ * @param failedRules rules that failed on it
  * @param failure what went wrong with the tool, if it failed on this plan
  * @param figures empty if the plan was not judged
  * @param policies names of the policy files that applied, from the top down
+ * @param changes what they made of its findings
  */
 public record Outcome(
     int number,
@@ -37,10 +40,11 @@ public record Outcome(
     String sentence,
     List<Found> findings,
     List<Mistake> mistakes,
-    List<RuleFault> faults,
+    List<FailedRule> failedRules,
     Optional<String> failure,
     Optional<Figures> figures,
-    List<String> policies) {
+    List<String> policies,
+    List<PolicyChange> changes) {
 
   /** A plan that no policy file applied to. */
   public Outcome(
@@ -52,19 +56,31 @@ public record Outcome(
       String sentence,
       List<Found> findings,
       List<Mistake> mistakes,
-      List<RuleFault> faults,
+      List<FailedRule> failedRules,
       Optional<String> failure,
       Optional<Figures> figures) {
     this(
-        number, file, title, report, verdict, sentence, findings, mistakes, faults, failure,
-        figures, List.of());
+        number,
+        file,
+        title,
+        report,
+        verdict,
+        sentence,
+        findings,
+        mistakes,
+        failedRules,
+        failure,
+        figures,
+        List.of(),
+        List.of());
   }
 
   public Outcome {
     policies = List.copyOf(policies);
+    changes = List.copyOf(changes);
     findings = List.copyOf(findings);
     mistakes = List.copyOf(mistakes);
-    faults = List.copyOf(faults);
+    failedRules = List.copyOf(failedRules);
   }
 
   /**
@@ -76,16 +92,18 @@ public record Outcome(
     String title = checked.file();
     List<Found> findings = new ArrayList<>();
     List<Mistake> mistakes = new ArrayList<>();
-    List<RuleFault> faults = List.of();
+    List<FailedRule> failedRules = List.of();
     Optional<String> failure = Optional.empty();
     Optional<Figures> figures = Optional.empty();
     List<String> policies = List.of();
+    List<PolicyChange> changes = List.of();
     if (checked instanceof Checked.Judged judged) {
       title = judged.plan().title();
       Keys keys = new Keys(judged.plan());
       judged.findings().forEach(f -> findings.add(found(f, keys, judged.source())));
-      faults = judged.faults();
+      failedRules = judged.failedRules();
       policies = judged.policies();
+      changes = judged.changes();
       figures = Optional.of(Figures.of(judged));
     } else if (checked instanceof Checked.Unreadable unreadable) {
       unreadable.problems().forEach(p -> mistakes.add(mistake(p, unreadable.lines())));
@@ -101,10 +119,11 @@ public record Outcome(
         checked.sentence(),
         findings,
         mistakes,
-        faults,
+        failedRules,
         failure,
         figures,
-        policies);
+        policies,
+        changes);
   }
 
   private static Found found(Finding finding, Keys keys, SourceMap source) {
@@ -114,10 +133,21 @@ public record Outcome(
         keys.next(finding.rule().id(), finding.place().path()),
         finding.message(),
         finding.remedy(),
+        finding.mends().stream().map(Outcome::fix).toList(),
         spot(finding.place(), source),
         finding.related().stream().map(place -> spot(place, source)).toList(),
         finding.marks(),
-        finding.accepted().map(a -> a.because()));
+        finding.accepted().map(a -> a.because()),
+        finding.acceptLine());
+  }
+
+  private static Fix fix(Mend mend) {
+    return new Fix(
+        mend.changes().stream()
+            .map(c -> new Fix.Part(new Region(c.from(), c.to()), c.text()))
+            .toList(),
+        mend.end(),
+        mend.risks());
   }
 
   private static Spot spot(Place place, SourceMap source) {

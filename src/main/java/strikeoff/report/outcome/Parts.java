@@ -73,13 +73,13 @@ public final class Parts {
   }
 
   private static Integer of(Results part) {
-    return part.shard().map(Shard::of).orElse(1);
+    return part.part().map(Part::of).orElse(1);
   }
 
   private static Optional<String> missing(List<Results> parts) {
     TreeSet<Integer> numbers = new TreeSet<>();
     for (Results part : parts) {
-      int number = part.shard().map(Shard::number).orElse(1);
+      int number = part.part().map(Part::number).orElse(1);
       if (!numbers.add(number)) {
         return Optional.of("part " + number + " is there twice");
       }

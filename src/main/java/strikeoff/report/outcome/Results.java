@@ -1,10 +1,13 @@
 package strikeoff.report.outcome;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import strikeoff.check.SilentRules;
 import strikeoff.check.Verdict;
 import strikeoff.findings.RuleInfo;
 
@@ -13,7 +16,7 @@ import strikeoff.findings.RuleInfo;
  *
  * @param version of the program
  * @param title what the batch is: the files and folders that were named
- * @param shard which part of the batch, if it is not the whole
+ * @param part which part of the batch, if it is not the whole
  * @param size plans in the whole batch
  * @param rules all that judged, by id
  * @param plans by their number in the batch
@@ -21,7 +24,7 @@ import strikeoff.findings.RuleInfo;
 public record Results(
     String version,
     String title,
-    Optional<Shard> shard,
+    Optional<Part> part,
     int size,
     List<RuleInfo> rules,
     List<Outcome> plans) {
@@ -38,6 +41,16 @@ public record Results(
     return byId;
   }
 
+  /** Own rules that found nothing in any of the plans, and failed on none, by id. */
+  public List<String> silent() {
+    Set<String> heard = new HashSet<>();
+    for (Outcome plan : plans) {
+      plan.findings().forEach(found -> heard.add(found.rule()));
+      plan.failedRules().forEach(fault -> heard.add(fault.rule()));
+    }
+    return SilentRules.of(rules, heard);
+  }
+
   public long count(Verdict verdict) {
     return plans.stream().filter(p -> p.verdict() == verdict).count();
   }
@@ -45,6 +58,7 @@ public record Results(
   /** True if every plan could be read and judged by every rule. */
   public boolean complete() {
     return plans.stream()
-        .allMatch(p -> p.mistakes().isEmpty() && p.faults().isEmpty() && p.failure().isEmpty());
+        .allMatch(
+            p -> p.mistakes().isEmpty() && p.failedRules().isEmpty() && p.failure().isEmpty());
   }
 }

@@ -1,33 +1,61 @@
 package strikeoff.report.page;
 
 import java.util.List;
+import strikeoff.timeline.Moment;
 
 /**
  * One page for the wall: a part of a day's work in numbered jobs.
  *
  * @param title day and hours
  * @param part {@code sheet 1 of 2}; empty if the day fits one
+ * @param warning why the plan isn't simply printable, if it isn't
  * @param people the plan and who works
+ * @param cloth where the cloth lies when the sheet begins, or that it was taken up; empty if it was
+ *     never laid before
  * @param wear what to wear or to have at hand; may be empty
  */
-public record DaySheet(String title, String part, String people, String wear, List<Job> jobs) {
+public record DaySheet(
+    String title,
+    String part,
+    Warning warning,
+    String people,
+    String cloth,
+    String wear,
+    List<Job> jobs) {
 
   public DaySheet {
     jobs = List.copyOf(jobs);
   }
 
   /**
+   * What stands against printing by this sheet.
+   *
+   * @param words empty if nothing does
+   * @param severe true if nothing may be printed
+   */
+  public record Warning(String words, boolean severe) {
+
+    public static final Warning NONE = new Warning("", false);
+  }
+
+  /**
    * One set to print, or one other thing to do.
    *
-   * @param number counted through the day
+   * @param number of the plan's step, as findings count; with a point and a number behind it where
+   *     a step makes several jobs, counted through all days; empty for what comes before the first
+   *     step
    * @param what the set with its placements, or the task
    * @param where where on the cloth; {@link Where#NOWHERE} if nothing is placed
    * @param after when the cloth may be moved; empty if a line says so or nothing is printed
    */
-  public record Job(int number, String what, Where where, List<Line> lines, String after) {
+  public record Job(String number, String what, Where where, List<Line> lines, String after) {
 
     public Job {
       lines = List.copyOf(lines);
+    }
+
+    public Job numbered(String number) {
+      return new Job(number, what, where, lines, after);
     }
   }
 
@@ -57,10 +85,16 @@ public record DaySheet(String title, String part, String people, String wear, Li
   /**
    * One thing to tick off.
    *
-   * @param clock when it begins
+   * @param begins when it begins
    * @param what the instruction
-   * @param with screen, pulls, person; may be empty
+   * @param with screen, pulls, amounts; may be empty
+   * @param who of several people does it; empty if there is one, or if nobody need
    * @param next when it may be touched again or what to wait for; may be empty
    */
-  public record Line(String clock, String what, String with, String next) {}
+  public record Line(Moment begins, String what, String with, String who, String next) {
+
+    public String clock() {
+      return begins.clock();
+    }
+  }
 }

@@ -12,6 +12,8 @@ import java.util.List;
  * @param placements where on the cloth, in words; may be empty
  * @param own the line to edit
  * @param accepted the plan's reason for accepting it; empty if it isn't accepted
+ * @param mends changes of the plan that mend it
+ * @param acceptLine what to write into the plan to accept it; empty if nothing does
  */
 public record FindingCard(
     int number,
@@ -26,9 +28,12 @@ public record FindingCard(
     String placements,
     Quote own,
     List<Quote> related,
-    String accepted) {
+    String accepted,
+    List<MendLines> mends,
+    String acceptLine) {
 
   public FindingCard {
     related = List.copyOf(related);
+    mends = List.copyOf(mends);
   }
 }

@@ -1,12 +1,18 @@
 package strikeoff.report.page;
 
 import gg.jte.Content;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A batch at a glance.
  *
- * @param rules what can be filtered by, and how many plans each rule trips
+ * @param rules how many plans each rule trips
+ * @param choices rules that can be filtered by
  * @param folders the folders with several plans, if there is more than one, each with its own rules
  */
 public record IndexPage(
@@ -14,16 +20,60 @@ public record IndexPage(
     String title,
     String sentence,
     List<Figure> figures,
-    List<Row> rows,
+    Listed<Row> rows,
     List<RuleRow> rules,
-    List<Folder> folders) {
+    List<RuleChoice> choices,
+    Listed<Folder> folders) {
 
   public IndexPage {
-    folders = List.copyOf(folders);
     figures = List.copyOf(figures);
-    rows = List.copyOf(rows);
     rules = List.copyOf(rules);
+    choices = List.copyOf(choices);
   }
+
+  /** The same with so many times fewer plans, those that fare worst, and fewer folders. */
+  public IndexPage cut(int times) {
+    Set<Row> worst =
+        rows.shown().stream()
+            .sorted(
+                Comparator.comparingInt(Row::verdictOrder)
+                    .thenComparing(row -> -row.stops().open())
+                    .thenComparing(row -> -row.risks().open()))
+            .limit(Math.max(1, rows.shown().size() / times))
+            .collect(
+                Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
+    List<Row> left = rows.shown().stream().filter(worst::contains).toList();
+    return new IndexPage(
+        head,
+        title,
+        sentence,
+        figures,
+        new Listed<>(left, rows.more() + rows.shown().size() - left.size()),
+        rules,
+        choices,
+        folders.cut(times));
+  }
+
+  /** A rule to filter by, and how many plans it trips. */
+  public record RuleChoice(String rule, int plans) {}
+
+  /**
+   * Findings of one severity.
+   *
+   * @param open those that the plan doesn't accept; below 0 if nobody could judge
+   */
+  public record Count(int open, int accepted) {
+
+    public static final Count NONE = new Count(-1, 0);
+
+    /** Empty if nobody could judge: a nought would say that nothing was found. */
+    public String words() {
+      return open < 0 ? "" : Integer.toString(open);
+    }
+  }
+
+  /** Findings that the plan accepts, with its reason. */
+  public record Accepted(Worst finding, int findings, String because) {}
 
   /**
    * One plan.
@@ -34,7 +84,10 @@ public record IndexPage(
    * @param finish for sorting, in minutes; -1 if it doesn't run
    * @param tripped ids of all its rules with findings, separated by blanks
    * @param severities severities it has findings of, separated by blanks
+   * @param worst rules with findings that the plan doesn't accept
    * @param moreFindings how many are not among the worst
+   * @param accepted what the plan accepts, worst first
+   * @param moreAccepted how many of it are not among these
    * @param folder it lies in; may be empty
    * @param trouble why it couldn't be judged; empty if it was
    */
@@ -45,20 +98,23 @@ public record IndexPage(
       String verdict,
       String verdictWords,
       int verdictOrder,
-      int stops,
-      int risks,
-      int advice,
+      Count stops,
+      Count risks,
+      Count advice,
       String finishes,
       long finish,
       String tripped,
       String severities,
       List<Worst> worst,
       int moreFindings,
+      List<Accepted> accepted,
+      int moreAccepted,
       String folder,
       String trouble) {
 
     public Row {
       worst = List.copyOf(worst);
+      accepted = List.copyOf(accepted);
     }
   }
 

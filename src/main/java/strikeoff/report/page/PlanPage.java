@@ -8,11 +8,15 @@ import strikeoff.report.drawing.RunChart;
  * All of a plan's report.
  *
  * @param verdict a class for the style sheet: printable, not-printable, not-checked
- * @param faults rules that failed on this plan
+ * @param accepted what the plan accepts, stops first
+ * @param acceptedStops how many of those are stops
+ * @param policy what a studio's policy made of the findings, in sentences
+ * @param failedRules rules that failed on this plan
  * @param legend the pastes with their colours
  * @param stages states of the cloth in the order of the run
  * @param tables pastes, mixing, baths, screens and colours
  * @param cautions what to wear and mind
+ * @param words of the trade, each with what it means
  */
 public record PlanPage(
     Head head,
@@ -23,27 +27,53 @@ public record PlanPage(
     List<Figure> figures,
     String notes,
     List<FindingGroup> findings,
-    List<FindingCard> accepted,
-    List<String> faults,
-    List<Cell> legend,
+    Listed<FindingCard> accepted,
+    int acceptedStops,
+    List<String> policy,
+    List<String> failedRules,
+    Listed<Cell> legend,
     ClothDrawing cloth,
-    List<Stage> stages,
-    List<RunChart> run,
-    List<DaySheet> sheets,
+    Listed<Stage> stages,
+    Listed<RunChart> run,
+    Listed<DaySheet> sheets,
     List<TableSection> tables,
     Table assumptions,
-    List<Caution> cautions) {
+    List<Caution> cautions,
+    List<Cell> words) {
 
   public PlanPage {
     figures = List.copyOf(figures);
     findings = List.copyOf(findings);
-    accepted = List.copyOf(accepted);
-    faults = List.copyOf(faults);
-    legend = List.copyOf(legend);
-    stages = List.copyOf(stages);
-    run = List.copyOf(run);
-    sheets = List.copyOf(sheets);
+    policy = List.copyOf(policy);
+    failedRules = List.copyOf(failedRules);
     tables = List.copyOf(tables);
     cautions = List.copyOf(cautions);
+    words = List.copyOf(words);
+  }
+
+  /** The same with lists that are so many times shorter, and tell how much they leave out. */
+  public PlanPage cut(int times) {
+    return new PlanPage(
+        head,
+        title,
+        file,
+        verdict,
+        sentence,
+        figures,
+        notes,
+        findings.stream().map(group -> group.cut(times)).toList(),
+        accepted.cut(times),
+        acceptedStops,
+        policy,
+        failedRules,
+        legend.cut(times),
+        cloth,
+        stages.cut(times),
+        run.cut(times),
+        sheets.cut(times),
+        tables.stream().map(section -> section.cut(times)).toList(),
+        assumptions.cut(times),
+        cautions,
+        words);
   }
 }

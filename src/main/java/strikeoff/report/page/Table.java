@@ -5,18 +5,37 @@ import java.util.List;
 /**
  * A table with a caption; the first cell of a row is its head.
  *
- * @param note a sentence below it, may be empty
+ * @param listed its rows, of which some may be left out
+ * @param remark a sentence below it, may be empty
  */
-public record Table(String caption, List<Column> columns, List<List<Cell>> rows, String note) {
+public record Table(
+    String caption, List<Column> columns, Listed<List<Cell>> listed, String remark) {
 
   public Table {
     columns = List.copyOf(columns);
-    rows = rows.stream().map(List::copyOf).toList();
-    for (List<Cell> row : rows) {
+    for (List<Cell> row : listed.shown()) {
       if (row.size() != columns.size()) {
         throw new IllegalArgumentException(caption + ": a row of " + row.size() + " cells");
       }
     }
+  }
+
+  /** As many of the rows as a page shows. */
+  public Table(String caption, List<Column> columns, List<List<Cell>> rows, String remark) {
+    this(caption, columns, Listed.of(rows, Listed.ROWS), remark);
+  }
+
+  public List<List<Cell>> rows() {
+    return listed.shown();
+  }
+
+  /** The remark, and how many rows are left out. */
+  public String note() {
+    return listed.note(remark, "rows");
+  }
+
+  Table cut(int times) {
+    return new Table(caption, columns, listed.cut(times), remark);
   }
 
   /** A column; numbers are set flush right. */

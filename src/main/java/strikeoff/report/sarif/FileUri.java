@@ -1,6 +1,8 @@
 package strikeoff.report.sarif;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Locale;
 
 /**
@@ -13,6 +15,22 @@ final class FileUri {
       "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~/!$'()*+,;=@";
 
   private FileUri() {}
+
+  /**
+   * @param folder where the program runs, absolute: what lies below it is named from there, so that
+   *     a log means the same in another checkout
+   */
+  static String of(String file, Path folder) {
+    try {
+      Path path = Path.of(file).normalize();
+      return path.isAbsolute() && path.startsWith(folder) && !path.equals(folder)
+          ? of(folder.relativize(path).toString())
+          : of(file);
+    } catch (InvalidPathException e) {
+      // Results of another system, read back, may name what is no path here.
+      return of(file);
+    }
+  }
 
   static String of(String file) {
     String name = file.replace('\\', '/');

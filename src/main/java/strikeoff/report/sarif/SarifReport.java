@@ -1,11 +1,15 @@
 package strikeoff.report.sarif;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
-import strikeoff.findings.RuleFault;
+import java.util.Optional;
+import strikeoff.findings.FailedRule;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.findings.Sources;
 import strikeoff.report.json.Json;
+import strikeoff.report.outcome.Fix;
 import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Mistake;
 import strikeoff.report.outcome.Outcome;
@@ -29,14 +33,41 @@ public final class SarifReport {
   private final Results results;
   private final List<String> ids;
 
-  private SarifReport(Results results) {
+  private final Where where;
+
+  /**
+   * Where the program runs.
+   *
+   * @param folder from which plans are named if they lie below it, absolute; if it isn't known they
+   *     go by the names they were given
+   * @param rules the page of rules that the run wrote, if it wrote one
+   */
+  public record Where(Optional<Path> folder, Optional<Path> rules) {
+
+    String uri(Outcome plan) {
+      return folder.map(f -> FileUri.of(plan.file(), f)).orElseGet(() -> FileUri.of(plan.file()));
+    }
+
+    Optional<String> page() {
+      // The path's own letters, which a narrow locale may not be able to say.
+      return rules.map(path -> FileUri.of(path.toUri().getPath()));
+    }
+  }
+
+  private SarifReport(Results results, Where where) {
+    this.where = where;
     this.results = results;
     this.ids = results.rules().stream().map(RuleInfo::id).toList();
   }
 
   /** The same bytes for the same results; ends with a line end. */
   public static String text(Results results) {
-    SarifReport report = new SarifReport(results);
+    return text(results, new Where(Optional.empty(), Optional.empty()));
+  }
+
+  /** The same with plans and rules named from where the program runs. */
+  public static String text(Results results, Where where) {
+    SarifReport report = new SarifReport(results, where);
     return Json.document(
         json -> {
           json.put("$schema", SCHEMA).put("version", "2.1.0");
@@ -46,10 +77,10 @@ public final class SarifReport {
 
   private void run(Json json) throws IOException {
     json.object("tool", tool -> tool.object("driver", this::driver));
-    if (results.shard().isPresent()) {
+    if (results.part().isPresent()) {
       json.object(
           "automationDetails",
-          a -> a.put("id", "strikeoff/" + results.shard().get().toString().replace('/', '-')));
+          a -> a.put("id", "strikeoff/" + results.part().get().toString().replace('/', '-')));
     }
     json.put("columnKind", "utf16CodeUnits");
     json.list("invocations", list -> list.item(this::invocation));
@@ -75,6 +106,9 @@ public final class SarifReport {
 
   private void driver(Json json) throws IOException {
     json.put("name", "strikeoff").put("version", results.version());
+    if (where.page().isPresent()) {
+      json.put("informationUri", where.page().get());
+    }
     json.list(
         "rules",
         list -> {
@@ -94,19 +128,29 @@ public final class SarifReport {
         });
   }
 
-  private static void rule(Json json, RuleInfo rule) throws IOException {
+  private void rule(Json json, RuleInfo rule) throws IOException {
     json.put("id", rule.id());
+    if (where.page().isPresent()) {
+      json.put("helpUri", where.page().get() + "#" + rule.id());
+    }
     json.object("shortDescription", d -> d.put("text", rule.summary()));
     json.object("fullDescription", d -> d.put("text", rule.because()));
     json.object(
         "help",
-        h -> h.put("text", rule.because() + "\n\nSource: " + rule.source() + "\n" + more(rule)));
+        h ->
+            h.put(
+                "text",
+                rule.because()
+                    + "\n\nSource: "
+                    + Sources.shown(rule.source())
+                    + "\n"
+                    + more(rule)));
     json.object("defaultConfiguration", c -> c.put("level", level(rule.severity())));
     json.object(
         "properties",
         p ->
             p.put("tags", List.of(rule.family()))
-                .put("source", rule.source())
+                .put("source", Sources.shown(rule.source()))
                 .put("limits", rule.limits()));
   }
 
@@ -114,8 +158,8 @@ public final class SarifReport {
     return "More: strikeoff explain " + rule.id();
   }
 
-  private static void artifact(Json json, Outcome plan) throws IOException {
-    json.object("location", l -> l.put("uri", FileUri.of(plan.file())));
+  private void artifact(Json json, Outcome plan) throws IOException {
+    json.object("location", l -> l.put("uri", where.uri(plan)));
     json.put("roles", List.of("analysisTarget"));
     json.put("encoding", "UTF-8").put("sourceLanguage", "yaml");
   }
@@ -141,6 +185,14 @@ public final class SarifReport {
                 });
           }
         });
+    // Section 3.55: each fix alone is enough, so each holds all of its replacements.
+    json.list(
+        "fixes",
+        list -> {
+          for (Fix fix : found.fixes()) {
+            list.item(f -> fix(f, fix, plan, index));
+          }
+        });
     json.object("partialFingerprints", f -> f.put(FINGERPRINT, found.key()));
     // All or none: an empty list says that this one is not suppressed (section 3.27.23).
     json.list(
@@ -153,7 +205,34 @@ public final class SarifReport {
     json.object("properties", p -> p.put("marks", found.marks()));
   }
 
-  private static void location(Json json, Spot spot, Outcome plan, int index) throws IOException {
+  private void fix(Json json, Fix fix, Outcome plan, int index) throws IOException {
+    String end = fix.end().map(e -> "The run then ends " + e + ".").orElse("");
+    String risks = fix.risks().isEmpty() ? "" : "New risk: " + String.join("; ", fix.risks()) + ".";
+    if (!end.isEmpty() || !risks.isEmpty()) {
+      json.object("description", d -> d.put("text", (end + " " + risks).strip()));
+    }
+    json.list(
+        "artifactChanges",
+        changes ->
+            changes.item(
+                c -> {
+                  c.object(
+                      "artifactLocation", a -> a.put("uri", where.uri(plan)).put("index", index));
+                  c.list(
+                      "replacements",
+                      list -> {
+                        for (Fix.Part part : fix.parts()) {
+                          list.item(
+                              r -> {
+                                r.object("deletedRegion", d -> region(d, part.region()));
+                                r.object("insertedContent", i -> i.put("text", part.text()));
+                              });
+                        }
+                      });
+                }));
+  }
+
+  private void location(Json json, Spot spot, Outcome plan, int index) throws IOException {
     physical(json, spot.region(), plan, index);
     if (!spot.path().isEmpty()) {
       json.list(
@@ -162,13 +241,11 @@ public final class SarifReport {
     }
   }
 
-  private static void physical(Json json, Region region, Outcome plan, int index)
-      throws IOException {
+  private void physical(Json json, Region region, Outcome plan, int index) throws IOException {
     json.object(
         "physicalLocation",
         p -> {
-          p.object(
-              "artifactLocation", a -> a.put("uri", FileUri.of(plan.file())).put("index", index));
+          p.object("artifactLocation", a -> a.put("uri", where.uri(plan)).put("index", index));
           p.object("region", r -> region(r, region));
         });
   }
@@ -197,7 +274,7 @@ public final class SarifReport {
                         "locations", l -> l.item(p -> physical(p, mistake.region(), plan, index)));
                   });
             }
-            for (RuleFault fault : plan.faults()) {
+            for (FailedRule fault : plan.failedRules()) {
               list.item(
                   n -> {
                     notice(n, Notice.RULE_FAILED, fault.rule() + ": " + fault.what());
@@ -227,13 +304,10 @@ public final class SarifReport {
     json.put("level", "error").object("message", m -> m.put("text", text));
   }
 
-  private static void whole(Json json, Outcome plan, int index) throws IOException {
+  private void whole(Json json, Outcome plan, int index) throws IOException {
     json.object(
         "physicalLocation",
-        p ->
-            p.object(
-                "artifactLocation",
-                a -> a.put("uri", FileUri.of(plan.file())).put("index", index)));
+        p -> p.object("artifactLocation", a -> a.put("uri", where.uri(plan)).put("index", index)));
   }
 
   private static String level(Severity severity) {

@@ -16,6 +16,10 @@ final class Compilation {
     List<DrlSource> sources = new ArrayList<>();
     List<OwnRule> rules = new ArrayList<>();
     for (RuleFile file : files) {
+      if (mistakes.size() >= RuleMistakes.MOST) {
+        // Told at the file that was left; nobody mends more in one go.
+        break;
+      }
       if (file.isSentences()) {
         SentenceFile sentences = SentenceFile.of(file, words, mistakes);
         sources.add(sentences.source());

@@ -69,6 +69,9 @@ record Condition(Class<?> type, List<String> constraints, boolean absent) {
 
   /** Reads what more is said of a fact, without the dash. */
   static Parsed<List<String>> more(String text, Class<?> type, Vocabulary words) {
+    if (text.length() > LONGEST) {
+      return Parsed.refused("a sentence has at most " + LONGEST + " letters");
+    }
     String left = AND.matcher(text).replaceFirst("");
     if (left.isBlank()) {
       return Parsed.value(List.of());
@@ -99,7 +102,7 @@ record Condition(Class<?> type, List<String> constraints, boolean absent) {
     }
     List<String> known = new ArrayList<>();
     words.more(type).forEach(s -> known.add(s.said()));
-    known.addAll(Whose.examples(type));
+    known.addAll(ComparedValues.examples(type));
     return Parsed.refused(unknown(left, known, words));
   }
 
@@ -107,7 +110,7 @@ record Condition(Class<?> type, List<String> constraints, boolean absent) {
       String part, Class<?> type, Vocabulary words) {
     List<Optional<Parsed<String>>> readings = new ArrayList<>();
     words.more(type).forEach(s -> readings.add(s.read(part)));
-    readings.add(Whose.read(part, type));
+    readings.add(ComparedValues.read(part, type));
     return readings;
   }
 

@@ -1,7 +1,10 @@
 package strikeoff.rulebook.own;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
@@ -34,16 +37,61 @@ enum Kind {
   SPEED("0.3 m/s", AirSpeed.class),
   ANGLE("90°", Angle.class),
   NUMBER("6", Ratio.class),
-  CLOCK("16:00", null),
-  NAME("“reeds”", null),
-  ANSWER("yes", null);
+  CLOCK("16:00", (Class<? extends Quantity>) null),
+  /** What a plan calls something. */
+  NAME("“a name”", (Class<? extends Quantity>) null),
+  PASTE("“rust”", (Class<? extends Quantity>) null),
+  SCREEN("“small fine”", (Class<? extends Quantity>) null),
+  DESIGN("“reeds”", (Class<? extends Quantity>) null),
+  ARRANGEMENT("“border”", (Class<? extends Quantity>) null),
+  SEAM("“centre”", (Class<? extends Quantity>) null),
+  /** Of these all words are known. */
+  GROUP("DCT", KnownWords::groups),
+  FIBRE("linen", KnownWords::fibres),
+  SUBSTANCE("“soda ash”", KnownWords::substances),
+  MEDIUM("paint", KnownWords::media),
+  STEP("“wash”", KnownWords::steps),
+  BATH("“steam”", KnownWords::baths),
+  FIX("“steam”", KnownWords::fixing),
+  AIR("“fan”", KnownWords::airs),
+  RESOURCE("“sink”", KnownWords::resources),
+  PROTECTION("“heat gloves”", KnownWords::protections),
+  PLACING("“border”", KnownWords::placings),
+  ANSWER("yes", (Class<? extends Quantity>) null);
 
   private final String example;
   private final Class<? extends Quantity> type;
+  private final Supplier<KnownWords> source;
+  private KnownWords known;
 
   Kind(String example, Class<? extends Quantity> type) {
     this.example = example;
     this.type = type;
+    this.source = null;
+  }
+
+  Kind(String example, Supplier<KnownWords> source) {
+    this.example = example;
+    this.type = null;
+    this.source = source;
+  }
+
+  /** The words that are known of this kind, if all are. */
+  synchronized Optional<KnownWords> known() {
+    if (known == null && source != null) {
+      known = source.get();
+    }
+    return Optional.ofNullable(known);
+  }
+
+  /** True for what can be more or less. */
+  boolean isOrdered() {
+    return type != null || this == CLOCK;
+  }
+
+  /** True for names and words. */
+  boolean isText() {
+    return !isOrdered() && this != ANSWER;
   }
 
   /** The kind that a gap names: {@code length}, {@code length2}. */
@@ -74,21 +122,37 @@ enum Kind {
 
   /** What may stand in the gap at all, so that a sentence's next words aren't taken for it. */
   String regex() {
-    return switch (this) {
-      case NAME -> "(\"[^\"]*\"|“[^”]*”|\\S+)";
-      case CLOCK, ANSWER -> "(\\S+)";
-      default -> "(\\S+(?:\\s\\S+){0,3}?)";
-    };
+    if (isText()) {
+      return regex(known());
+    }
+    return type == null ? "(\\S+)" : "(\\S+(?:\\s\\S+){0,3}?)";
+  }
+
+  /** A name of several words stands in quotes, unless it is known. */
+  static String regex(Optional<KnownWords> known) {
+    StringBuilder regex = new StringBuilder("(\"[^\"]*\"|“[^”]*”|");
+    for (String phrase : known.map(KnownWords::phrases).orElse(List.of())) {
+      regex.append(Pattern.quote(phrase)).append('|');
+    }
+    return regex.append("\\S+)").toString();
   }
 
   /** As the engine compares it: in base units, or quoted. */
   Parsed<String> read(String text) {
+    if (isText()) {
+      return word(text, known());
+    }
     return switch (this) {
       case CLOCK -> clock(text);
-      case NAME -> Parsed.value(quoted(text.replaceAll("^[\"“]|[\"”]$", "")));
       case ANSWER -> answer(text);
       default -> Quantities.parseSigned(text, type).map(q -> number(q.base()));
     };
+  }
+
+  /** A name as it is written; of known words, what facts call it. */
+  static Parsed<String> word(String text, Optional<KnownWords> known) {
+    String bare = text.replaceAll("^[\"“]|[\"”]$", "");
+    return known.map(words -> words.read(bare)).orElse(Parsed.value(bare)).map(Kind::quoted);
   }
 
   private static Parsed<String> clock(String text) {

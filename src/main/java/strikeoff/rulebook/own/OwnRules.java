@@ -41,7 +41,7 @@ public record OwnRules(List<OwnRule> rules, List<Model> models, boolean fromCach
         // Kept by a program that differs where no version tells: compile anew.
       }
     }
-    CompiledRules compiled = Compilation.of(files);
+    CompiledRules compiled = BoundedCompilation.of(files);
     try {
       OwnRules rules = loaded(compiled, false);
       cache.keep(key, compiled);

@@ -2,8 +2,11 @@ package strikeoff.rulebook.own;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import strikeoff.rulebook.RuleText;
 
@@ -29,6 +32,11 @@ record PlainFile(DrlSource source, List<OwnRule> rules) {
         rules.add(rule(file, lines, i, rule.group(1), mistakes));
       }
     }
+    Optional<DrlOutline> outline = DrlOutline.of(file.text());
+    if (outline.isPresent()) {
+      inPackage = outline.get().family().equals("rules." + file.family());
+      compared(file, rules, outline.get(), mistakes);
+    }
     if (!inPackage) {
       mistakes.add(
           new RuleMistake(
@@ -39,6 +47,39 @@ record PlainFile(DrlSource source, List<OwnRule> rules) {
     }
     List<Integer> own = IntStream.rangeClosed(1, lines.size()).boxed().toList();
     return new PlainFile(new DrlSource(file, file.text(), own), rules);
+  }
+
+  /** What the parser sees is what counts; the lines are only found by their look. */
+  private static void compared(
+      RuleFile file, List<OwnRule> found, DrlOutline outline, List<RuleMistake> mistakes) {
+    for (OwnRule rule : found) {
+      if (!outline.rules().contains(rule.id())) {
+        mistakes.add(
+            new RuleMistake(
+                file.name(),
+                rule.line(),
+                "“" + rule.id() + "” stands in a comment or a text; take it out"));
+      }
+    }
+    Set<String> ids = found.stream().map(OwnRule::id).collect(Collectors.toSet());
+    for (String rule : outline.rules()) {
+      if (!ids.contains(rule)) {
+        mistakes.add(
+            new RuleMistake(
+                file.name(),
+                0,
+                "the rule “"
+                    + rule
+                    + "” was expected on a line that begins with rule \""
+                    + file.family()
+                    + "/what-is-wrong\""));
+      }
+    }
+    for (String clock : outline.clocks()) {
+      mistakes.add(
+          new RuleMistake(
+              file.name(), 0, "a rule can't ask a clock; “" + clock + "” would have it do so"));
+    }
   }
 
   private static OwnRule rule(

@@ -1,13 +1,12 @@
 package strikeoff.rulebook.own;
 
 import java.io.IOException;
-import java.net.URISyntaxException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.security.CodeSource;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.List;
@@ -15,17 +14,27 @@ import java.util.Optional;
 
 /**
  * Keeps compiled rules by what they were compiled from. Whoever deletes the folder, or a file in
- * it, only pays the next compilation; two runs at once never see each other's halves.
+ * it, only pays the next compilation; two runs at once never see each other's halves. What lies in
+ * the folder is believed only if this user's program put it there.
  *
  * @param folder where to keep them; empty to keep nothing
+ * @param key the file that holds the key which seals them, nowhere near plans; without one nothing
+ *     is kept
  */
-public record RuleCache(Optional<Path> folder) {
+public record RuleCache(Optional<Path> folder, Optional<Path> key) {
 
   /** Keeps nothing. */
-  public static final RuleCache NONE = new RuleCache(Optional.empty());
+  public static final RuleCache NONE = new RuleCache(Optional.empty(), Optional.empty());
 
   /** Changes whenever rules are made from the same texts in another way. */
-  private static final String FORM = "2";
+  private static final String FORM = "3";
+
+  /** Many times what 500 rule files come to. */
+  private static final int MOST_BYTES = 1 << 26;
+
+  private Optional<CacheSeal> seal() {
+    return folder.isEmpty() ? Optional.empty() : key.flatMap(CacheSeal::of);
+  }
 
   /** The name under which the compiled form of these files is kept. */
   String key(List<RuleFile> files) {
@@ -33,7 +42,7 @@ public record RuleCache(Optional<Path> folder) {
     add(digest, FORM);
     add(digest, System.getProperty("java.version", "") + System.getProperty("java.vendor", ""));
     add(digest, org.drools.base.util.Drools.getFullVersion());
-    add(digest, program());
+    add(digest, ProgramFile.digest());
     for (RuleFile file : files) {
       add(digest, file.name());
       add(digest, file.family());
@@ -43,11 +52,12 @@ public record RuleCache(Optional<Path> folder) {
   }
 
   Optional<CompiledRules> find(String key) {
-    if (folder.isEmpty()) {
+    Optional<CacheSeal> seal = seal();
+    if (seal.isEmpty()) {
       return Optional.empty();
     }
-    try {
-      return CompiledRules.of(Files.readAllBytes(folder.get().resolve(key)));
+    try (InputStream in = Files.newInputStream(folder.orElseThrow().resolve(key))) {
+      return seal.get().opened(key, in.readNBytes(MOST_BYTES)).flatMap(CompiledRules::of);
     } catch (IOException e) {
       return Optional.empty();
     }
@@ -55,14 +65,15 @@ public record RuleCache(Optional<Path> folder) {
 
   /** Keeps them if it can; a cache that can't be written is no reason to fail. */
   void keep(String key, CompiledRules rules) {
-    if (folder.isEmpty()) {
+    Optional<CacheSeal> seal = seal();
+    if (seal.isEmpty()) {
       return;
     }
     Path part = null;
     try {
       Files.createDirectories(folder.get());
       part = Files.createTempFile(folder.get(), "part-", "");
-      Files.write(part, rules.bytes());
+      Files.write(part, seal.get().sealed(key, rules.bytes()));
       Path place = folder.get().resolve(key);
       try {
         Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
@@ -81,20 +92,6 @@ public record RuleCache(Optional<Path> folder) {
       }
     } catch (IOException e) {
       // It lies in a folder that is safe to delete.
-    }
-  }
-
-  /** Rules are compiled against the facts of one build; its version alone may stand for many. */
-  private static String program() {
-    String version = String.valueOf(RuleCache.class.getPackage().getImplementationVersion());
-    CodeSource code = RuleCache.class.getProtectionDomain().getCodeSource();
-    try {
-      Path jar = code == null ? null : Path.of(code.getLocation().toURI());
-      return jar != null && Files.isRegularFile(jar)
-          ? version + " " + Files.size(jar) + " " + Files.getLastModifiedTime(jar).toMillis()
-          : version;
-    } catch (IOException | URISyntaxException | IllegalArgumentException e) {
-      return version;
     }
   }
 

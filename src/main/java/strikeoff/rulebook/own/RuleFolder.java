@@ -2,10 +2,12 @@ package strikeoff.rulebook.own;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +41,7 @@ public final class RuleFolder {
       throws RuleMistakes {
     List<RuleMistake> mistakes = new ArrayList<>();
     List<RuleFile> files = new ArrayList<>();
+    boolean unread = false;
     for (Path path : paths(folder, name)) {
       String below = folder.relativize(path).toString().replace('\\', '/');
       String file = name + "/" + below;
@@ -68,13 +71,14 @@ public final class RuleFolder {
         mistakes.add(new RuleMistake(file, 0, "this file isn't in UTF-8"));
       } catch (IOException e) {
         mistakes.add(new RuleMistake(file, 0, "this file can't be read: " + e.getMessage()));
+        unread |= !Files.isRegularFile(path) || !Files.isReadable(path);
       }
     }
     if (files.isEmpty() && mistakes.isEmpty()) {
       mistakes.add(new RuleMistake(name, 0, "no .dslr or .drl file in this folder"));
     }
     if (!mistakes.isEmpty()) {
-      throw new RuleMistakes(mistakes);
+      throw new RuleMistakes(mistakes, unread);
     }
     return files;
   }
@@ -82,21 +86,23 @@ public final class RuleFolder {
   private static List<Path> paths(Path folder, String name) throws RuleMistakes {
     try (Stream<Path> walk = Files.walk(folder, DEEPEST)) {
       List<Path> paths =
-          walk.filter(p -> Files.isRegularFile(p) && isRuleFile(p))
+          walk.filter(p -> isRuleFile(p) && !Files.isDirectory(p))
               .limit(MOST_FILES + 1L)
               .sorted()
               .toList();
       if (paths.size() > MOST_FILES) {
-        throw mistake(name, "more than " + MOST_FILES + " rule files");
+        throw mistake(name, "more than " + MOST_FILES + " rule files", false);
       }
       return paths;
-    } catch (IOException | java.io.UncheckedIOException e) {
-      throw mistake(name, "this folder of rules can't be read");
+    } catch (NoSuchFileException e) {
+      throw mistake(name, "no such folder", false);
+    } catch (IOException | UncheckedIOException e) {
+      throw mistake(name, "this folder of rules can't be read", true);
     }
   }
 
-  private static RuleMistakes mistake(String name, String message) {
-    return new RuleMistakes(List.of(new RuleMistake(name, 0, message)));
+  private static RuleMistakes mistake(String name, String message, boolean unread) {
+    return new RuleMistakes(List.of(new RuleMistake(name, 0, message)), unread);
   }
 
   private static String folderName(Path file) {
@@ -105,6 +111,10 @@ public final class RuleFolder {
   }
 
   private static String text(Path path) throws IOException {
+    if (!Files.isRegularFile(path)) {
+      // A rule that is left out in silence would find nothing for ever.
+      throw new IOException("it is a pipe, a device, or a link that leads nowhere");
+    }
     try (InputStream in = Files.newInputStream(path)) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {

@@ -32,6 +32,11 @@ record SentenceFile(DrlSource source, List<OwnRule> rules) {
       if (line.isEmpty() || line.startsWith("#") || line.startsWith("//")) {
         continue;
       }
+      if (mistakes.size() >= RuleMistakes.MOST) {
+        wrong(file, i, "so much is wrong up to here that the rest isn't read", mistakes);
+        part = Part.OUTSIDE;
+        break;
+      }
       Matcher head = RULE.matcher(line);
       if (head.matches() && part != Part.OUTSIDE) {
         wrong(file, i, "the rule before this one has no “end”", mistakes);

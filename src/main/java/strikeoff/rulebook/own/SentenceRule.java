@@ -8,12 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.findings.Words;
 import strikeoff.rulebook.RuleText;
 import strikeoff.units.Parsed;
+import strikeoff.units.Phrase;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
 
@@ -24,6 +24,10 @@ final class SentenceRule {
   private static final Pattern SAID =
       Pattern.compile("(?i)(because|mend|source|summary)\\s*:\\s*(.*)");
   private static final Pattern SOMETHING = Pattern.compile("(\\p{L}+)\\s*:\\s*(.*)");
+
+  /** As {@link KnownWords} says it. */
+  private static final Pattern UNKNOWN = Pattern.compile("no [a-z ]+ is called “([^”]*)”");
+
   private static final List<String> THINGS = List.of("because", "mend", "source", "summary");
   private static final List<String> SEVERITIES = List.of("stop", "risk", "advice");
   private static final String WHOLE = "strikeoff.described.WholePlan";
@@ -34,6 +38,7 @@ final class SentenceRule {
   private final int line;
   private final String name;
   private final List<Condition> conditions = new ArrayList<>();
+  private final List<Integer> conditionsAt = new ArrayList<>();
   private final Map<String, String> said = new LinkedHashMap<>();
   private final Map<String, Integer> saidAt = new LinkedHashMap<>();
   private String last = "";
@@ -72,7 +77,7 @@ final class SentenceRule {
       Parsed<List<String>> more = Condition.more(text.substring(1).strip(), before.type(), words);
       if (more instanceof Parsed.Refused<List<String>> refused) {
         unsure = true;
-        wrong(at, refused.message());
+        misread(at, refused.message());
       } else {
         List<String> all = new ArrayList<>(before.constraints());
         all.addAll(more.toOptional().orElseThrow());
@@ -84,9 +89,10 @@ final class SentenceRule {
     lost = read instanceof Parsed.Refused;
     if (read instanceof Parsed.Refused<Condition> refused) {
       unsure = true;
-      wrong(at, refused.message());
+      misread(at, refused.message());
     } else {
       conditions.add(read.toOptional().orElseThrow());
+      conditionsAt.add(at);
     }
   }
 
@@ -156,36 +162,25 @@ final class SentenceRule {
     if (conditions.isEmpty() && !unsure) {
       wrong(line, "the rule has no sentence after “when”");
     }
+    if (!unsure) {
+      Answerable.never(conditions).forEach((which, why) -> wrong(conditionsAt.get(which), why));
+    }
     lacks("message", "say stop: …", "what is wrong");
     lacks("because", "because: …", "why it matters");
     lacks("remedy", "mend: …", "what to do about it");
     List<Class<?>> types = types();
     for (String key : List.of("message", "remedy")) {
       for (String gap : Words.placeholders(said.getOrDefault(key, ""))) {
-        if (!unsure && !Words.canFill(gap, types)) {
+        if (!unsure && types.stream().noneMatch(type -> Sayable.has(type, gap))) {
           wrong(saidAt.getOrDefault(key, line), unfillable(gap, types));
         }
       }
     }
   }
 
-  private String unfillable(String gap, List<Class<?>> types) {
-    Set<String> known = new LinkedHashSet<>();
-    for (Class<?> type : types) {
-      for (var component : type.getRecordComponents()) {
-        known.add(component.getName());
-      }
-    }
-    known.removeAll(Set.of("path", "related", "marks"));
-    Set<String> all = new LinkedHashSet<>(known);
-    for (Class<?> type : types) {
-      for (var method : type.getDeclaredMethods()) {
-        if (method.getParameterCount() == 0 && Words.canFill(method.getName(), types)) {
-          all.add(method.getName());
-        }
-      }
-    }
-    String meant = Spelling.didYouMean(gap, new TreeSet<>(all));
+  private static String unfillable(String gap, List<Class<?>> types) {
+    List<String> known = Sayable.names(types);
+    String meant = Spelling.didYouMean(gap, known);
     return "{"
         + gap
         + "} names no value of what the rule found"
@@ -228,7 +223,7 @@ final class SentenceRule {
     List<String> drl = new ArrayList<>();
     drl.add("rule " + Kind.quoted(id()));
     annotation(drl, "severity", "");
-    annotation(drl, "summary", Character.toUpperCase(name.charAt(0)) + name.substring(1));
+    annotation(drl, "summary", Phrase.capital(name));
     annotation(drl, "because", "");
     annotation(drl, "message", "");
     annotation(drl, "remedy", "");
@@ -254,6 +249,17 @@ final class SentenceRule {
 
   private void annotation(List<String> drl, String key, String otherwise) {
     drl.add("  @" + key + "(" + Kind.quoted(said.getOrDefault(key, otherwise)) + ")");
+  }
+
+  /** A word that isn't known is told where it stands in its line. */
+  private void misread(int at, String message) {
+    Matcher unknown = UNKNOWN.matcher(message);
+    int column = 0;
+    if (unknown.find()) {
+      String written = file.text().lines().skip(at - 1L).findFirst().orElse("");
+      column = written.indexOf(unknown.group(1)) + 1;
+    }
+    mistakes.add(new RuleMistake(file.name(), at, column, message));
   }
 
   private void wrong(int at, String message) {

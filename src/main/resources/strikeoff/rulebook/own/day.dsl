@@ -5,24 +5,25 @@
 [condition][described.DayWorked]- that ends later than {clock}=endsAt() > {clock}
 [condition][described.DayWorked]- with more than {number} lays=lays > {number}
 [condition][described.StepTaken]there is a step=StepTaken()
-[condition][described.StepTaken]the cloth is fixed by {name}=StepTaken(kind == {name})
-[condition][described.StepTaken]- of the kind {name}=kind == {name}
+[condition][described.StepTaken]the cloth is fixed by {fix}=StepTaken(kind == {fix})
+[condition][described.StepTaken]- of the kind {step}=kind == {step}
 [condition][described.AirMoved]air is moved over the cloth=AirMoved()
-[condition][described.AirMoved]- by {name}=by == {name}
+[condition][described.AirMoved]- by {air}=by == {air}
 [condition][described.InUse]something is in use=InUse()
 [condition][described.InUse]a sink is busy for more than {share} of the time=InUse(kind == "sink", share.base() > {share})
 [condition][described.InUse]a station is busy for more than {share} of the time=InUse(kind == "station", share.base() > {share})
 [condition][described.InUse]somebody is busy for more than {share} of the time=InUse(kind == "person", share.base() > {share})
-[condition][described.InUse]- of the kind {name}=kind == {name}
+[condition][described.InUse]- of the kind {resource}=kind == {resource}
 [condition][described.InUse]- called {name}=name == {name}
 [condition][described.InUse]- for more than {share} of the time=share.base() > {share}
 [condition][described.InUse]- for less than {share} of the time=share.base() < {share}
 [condition][timeline.WetContact]a frame is laid on a wet film=WetContact()
 [condition][timeline.WetContact]- of the same motif=sameMotif == true
-[condition][timeline.WetContact]- too early by more than {time}=shortBest.base() > {time}
-[condition][timeline.WetContact]- for certain=certain == true
+[condition][timeline.WetContact]- too early by more than {time}=early.ordinary.base() > {time}
+[condition][timeline.WetContact]- more likely than not=likely == true
 [condition][timeline.TakenUpWet]the cloth is taken up wet=TakenUpWet()
-[condition][timeline.TakenUpWet]- too early by more than {time}=shortBest.base() > {time}
+[condition][timeline.TakenUpWet]the cloth goes wet into the bath=TakenUpWet(fixed == true)
+[condition][timeline.TakenUpWet]- too early by more than {time}=early.ordinary.base() > {time}
 [condition][timeline.IdleScreen]a screen stands idle with paste in it=IdleScreen()
 [condition][timeline.IdleScreen]- for more than {time}=longest.base() > {time}
 [condition][timeline.MostlyWaiting]people wait=MostlyWaiting()
@@ -32,7 +33,7 @@
 [condition][timeline.NeverDry]a film never dries=NeverDry()
 [condition][timeline.CannotStart]a step can never start=CannotStart()
 [condition][timeline.MissingEquipment]a step asks for equipment that is not there=MissingEquipment()
-[condition][timeline.MissingEquipment]- called {name}=equipment == {name}
+[condition][timeline.MissingEquipment]- called {resource}=equipment == {resource}
 [condition][timeline.LongestFrame]a frame is the longest one of a step=LongestFrame()
 [condition][timeline.LongestFrame]- with a side longer than {length}=side.base() > {length}
 [condition][timeline.LongestFrame]- with fewer than {number} hands=hands < {number}
@@ -42,3 +43,7 @@
 [condition][timeline.ClearedRun]waiting would clear the run=ClearedRun()
 [condition][timeline.SetOnTable]a set lies on the table=SetOnTable()
 [condition][timeline.SetOnTable]- longer than {length}=taken.base() > {length}
+[condition][timeline.FrameOverGap]a frame is laid over a gap between boards=FrameOverGap()
+[condition][timeline.ClothLies]the cloth lies on the table=ClothLies()
+[condition][timeline.IdleHand]somebody of the crew does nothing=IdleHand()
+[condition][timeline.IdleHand]- though she would save more than {time}=saves.base() > {time}

@@ -1,7 +1,7 @@
 # Fixing, finishing and cloth.
 [condition][described.BathTaken]there is a bath=BathTaken()
 [condition][described.BathTaken]the cloth is washed hotter than {temperature}=BathTaken(kind == "wash", temperature.base() > {temperature})
-[condition][described.BathTaken]- of the kind {name}=kind == {name}
+[condition][described.BathTaken]- of the kind {bath}=kind == {bath}
 [condition][described.BathTaken]- hotter than {temperature}=temperature.base() > {temperature}
 [condition][described.BathTaken]- cooler than {temperature}=temperature.base() < {temperature}
 [condition][described.BathTaken]- longer than {time}=lasts.base() > {time}
@@ -9,6 +9,8 @@
 [condition][bath.Soak]the cloth is soaked in soda=Soak()
 [condition][bath.Soak]- of less than {concentration}=sodaGramsPerLitre.best() < {concentration}
 [condition][bath.Soak]- of more than {concentration}=sodaGramsPerLitre.best() > {concentration}
+[condition][bath.Brushing]silicate is brushed on=Brushing()
+[condition][bath.SecondAlkali]a print finds alkali twice=SecondAlkali()
 [condition][bath.SodaInPaste]a paste with soda lies on silk or wool=SodaInPaste()
 [condition][bath.SodaInPaste]- of more than {concentration}=sodaGramsPerLitre.best() > {concentration}
 [condition][bath.FixTemperature]dye is fixed at a temperature=FixTemperature()
@@ -16,13 +18,27 @@
 [condition][bath.Steaming]the cloth is steamed=Steaming()
 [condition][bath.MissingAlkali]dye is fixed without alkali=MissingAlkali()
 [condition][bath.UnfixedDye]dye is never fixed=UnfixedDye()
-[condition][bath.TooWet]the cloth goes wet into the bath=TooWet()
 [condition][bath.WashOff]the dye is washed off=WashOff()
 [condition][bath.HeatSetting]paint is set by heat=HeatSetting()
 [condition][bath.HeatSetting]- at less than {temperature}=temperature.base() < {temperature}
 [condition][bath.HeatTime]paint is set for a time=HeatTime()
 [condition][bath.UnsetPaint]paint is never set=UnsetPaint()
+[condition][cloth.ClothMass]the cloth weighs something=ClothMass()
+[condition][cloth.ClothMass]- less than {number} g/m²=mass.gramsPerSquareMetre < {number}
+[condition][cloth.ClothMass]- more than {number} g/m²=mass.gramsPerSquareMetre > {number}
 [condition][cloth.UnscouredCloth]dye is printed on unscoured cloth=UnscouredCloth()
 [condition][cloth.FibreTake]a fibre takes up dye=FibreTake()
 [condition][cloth.FibreTake]- less than {share} of it=takes.base() < {share}
 [condition][bath.IronTime]paint is ironed for a time=IronTime()
+[condition][bath.Curing]paint is set within {time} of printing=Curing(stood.base() < {time})
+[condition][bath.HotWater]the cloth lies in water=HotWater()
+[condition][bath.HotWater]- of more than {temperature}=temperature.base() > {temperature}
+[condition][bath.PaintInHotWater]set paint lies in water=PaintInHotWater()
+[condition][bath.PaintInHotWater]- of more than {temperature}=temperature.base() > {temperature}
+[condition][bath.LongInSoda]silk or wool lies in soda=LongInSoda()
+[condition][bath.LongInSoda]- for longer than {time}=lasts.base() > {time}
+[condition][bath.UreaNeed]a paste without urea is fixed=UreaNeed()
+[condition][bath.DriedBeforeBatch]a print dries before its batch=DriedBeforeBatch()
+[condition][bath.AlkaliDose]a paste brings its own alkali=AlkaliDose()
+[condition][bath.WashedUnfixed]dye is washed out before it is fixed=WashedUnfixed()
+[condition][bath.AlkaliWashedOut]a bath takes the alkali out of a print=AlkaliWashedOut()

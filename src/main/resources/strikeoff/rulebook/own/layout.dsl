@@ -25,6 +25,8 @@
 [condition][layout.BeyondCounting]there are placements beyond counting=BeyondCounting()
 [condition][layout.Shrinkage]the cloth will shrink=Shrinkage()
 [condition][layout.Shrinkage]- by more than {share} in length=shrinkLength.base() > {share}
+[condition][layout.FinishedSize]the cloth has to finish at a size=FinishedSize()
+[condition][layout.FinishedSize]- by more than {length} short of it=lacks.base() > {length}
 [condition][layout.Lays]an arrangement takes its lays=Lays()
 [condition][layout.Lays]- more than {number} of them=lays > {number}
 [condition][layout.ClothOnTable]the cloth hangs over the table=ClothOnTable()
@@ -38,3 +40,6 @@
 [condition][layout.MirroredPanels]two panels mirror each other=MirroredPanels()
 [condition][layout.MirroredPanels]- coming closer to each other than {length}=apart.base() < {length}
 [condition][layout.MirroredPanels]- missing each other by more than {length}=misfit.base() > {length}
+[condition][layout.BoardsAtPitch]a series lies on boards=BoardsAtPitch()
+[condition][layout.BoardsAtPitch]- at a pitch shorter than {length}=pitch.base() < {length}
+[condition][layout.RidgeUnderFrame]a frame lies on the ridge of a seam=RidgeUnderFrame()

@@ -11,6 +11,12 @@
 [condition][sequence.SeamSewn]a seam is sewn=SeamSewn()
 [condition][sequence.SeamNeverSewn]a seam is never sewn=SeamNeverSewn()
 [condition][sequence.AcrossUnsewnSeam]a print crosses a seam before it is sewn=AcrossUnsewnSeam()
-[condition][sequence.AnchoredTooEarly]an anchored print comes before its anchor=AnchoredTooEarly()
+[condition][sequence.BeforeItsBase]an anchored print comes before its anchor=BeforeItsBase(anchored)
+[condition][sequence.BeforeItsBase]a print that goes over another comes before it=BeforeItsBase(!anchored)
 [condition][sequence.NotPrinted]something is not printed=NotPrinted()
 [condition][sequence.PrintedTwice]something is printed twice=PrintedTwice()
+[condition][sequence.LostColour]a colour is lost among other prints=LostColour()
+[condition][sequence.LostColour]- to more than {share}=share.base() > {share}
+[condition][sequence.DulledColour]a translucent paint comes out dull on other prints=DulledColour()
+[condition][sequence.TrapUnstated]a trap is not stated=TrapUnstated()
+[condition][sequence.KeyLikeFill]an outline looks like its fill=KeyLikeFill()

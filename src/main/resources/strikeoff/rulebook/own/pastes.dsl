@@ -6,9 +6,9 @@
 [condition][described.PasteMixed]- without a recipe=recipeStated == false
 [condition][described.PasteMixed]- without an amount=amountStated == false
 [condition][described.PasteMixed]- without a measured strike-off=strikeOffMeasured == false
-[condition][described.PasteMixed]- of the group {name}=group == {name}
-[condition][described.PasteMixed]- holding {name}=ingredients contains {name}
-[condition][described.PasteMixed]- called {name}=paste == {name}
+[condition][described.PasteMixed]- of the group {group}=groups contains {group}
+[condition][described.PasteMixed]- holding {substance}=ingredients contains {substance}
+[condition][described.PasteMixed]- called {paste}=paste == {paste}
 [condition][paste.PasteUse]a paste is printed=PasteUse()
 [condition][paste.PasteUse]- of which more than {mass} is needed=needGrams.best() > {mass}
 [condition][paste.PasteUse]- in more than {number} impressions=impressions > {number}
@@ -29,3 +29,10 @@
 [condition][paste.UnknownLife]a paste's life isn't known=UnknownLife()
 [condition][paste.ThickenerOnMesh]a thickener goes through a mesh=ThickenerOnMesh()
 [condition][paste.ThickenerOnMesh]- finer than {number} per cm=count.perCm > {number}
+[condition][paste.PasteDose]a dye paste has a recipe=PasteDose()
+[condition][paste.MixedGroups]dyes of several groups are mixed in one pot=MixedGroups()
+[condition][paste.SaltInPaste]a dye paste holds salt=SaltInPaste()
+[condition][paste.SaltInPaste]- of more than {number} g in a kilogram=perKilogram.best() > {number}
+[condition][paste.AcidInPaste]a dye paste holds acid=AcidInPaste()
+[condition][paste.DarkPaste]a dye paste is dark=DarkPaste()
+[condition][paste.DarkPaste]- with L* below {number}=lightness.value() < {number}

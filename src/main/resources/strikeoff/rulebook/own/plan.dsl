@@ -11,7 +11,7 @@
 [condition][described.DesignPrinted]- without a key colour=withKey == false
 [condition][described.DesignPrinted]- longer than {length}=length.base() > {length}
 [condition][described.DesignPrinted]- wider than {length}=width.base() > {length}
-[condition][described.DesignPrinted]- called {name}=design == {name}
+[condition][described.DesignPrinted]- called {design}=design == {design}
 [condition][described.ArrangementPlaced]there is an arrangement=ArrangementPlaced()
 [condition][described.ArrangementPlaced]a series has more than {number} placements=ArrangementPlaced(kind == "series", placements > {number})
 [condition][described.ArrangementPlaced]there is a series=ArrangementPlaced(kind == "series")
@@ -21,10 +21,10 @@
 [condition][described.ArrangementPlaced]- with more than {number} colours=colours > {number}
 [condition][described.ArrangementPlaced]- that is turned=turned == true
 [condition][described.ArrangementPlaced]- that is mirrored=mirrored == true
-[condition][described.ArrangementPlaced]- of the design {name}=design == {name}
+[condition][described.ArrangementPlaced]- of the design {design}=design == {design}
 [condition][described.ClothPrinted]there is a cloth=ClothPrinted()
 [condition][described.ClothPrinted]the cloth isn't washed=ClothPrinted(washed == false)
-[condition][described.ClothPrinted]the cloth holds {name}=ClothPrinted(fibres contains {name})
+[condition][described.ClothPrinted]the cloth holds {fibre}=ClothPrinted(fibres contains {fibre})
 [condition][described.ClothPrinted]the cloth is longer than {length}=ClothPrinted(length.base() > {length})
 [condition][described.ClothPrinted]- longer than {length}=length.base() > {length}
 [condition][described.ClothPrinted]- wider than {length}=width.base() > {length}
@@ -34,7 +34,7 @@
 [condition][described.PlaceOfWork]the table is not railed=PlaceOfWork(railed == false)
 [condition][described.PlaceOfWork]more than {number} people print=PlaceOfWork(people > {number})
 [condition][described.PlaceOfWork]fewer than {number} people print=PlaceOfWork(people < {number})
-[condition][described.PlaceOfWork]nobody wears {name}=PlaceOfWork(worn not contains {name})
+[condition][described.PlaceOfWork]nobody wears {protection}=PlaceOfWork(worn not contains {protection})
 [condition][described.PlaceOfWork]the room is cooler than {temperature}=PlaceOfWork(temperature.base() < {temperature})
 [condition][described.PlaceOfWork]the room is damper than {share}=PlaceOfWork(humidity.base() > {share})
 [condition][described.EquipmentThere]there is equipment=EquipmentThere()

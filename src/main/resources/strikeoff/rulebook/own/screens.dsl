@@ -5,8 +5,14 @@
 [condition][described.ScreenUsed]- with a frame longer than {length}=frameLength.base() > {length}
 [condition][described.ScreenUsed]- with a frame wider than {length}=frameWidth.base() > {length}
 [condition][described.ScreenUsed]- without a squeegee stated=squeegeeStated == false
-[condition][described.ScreenUsed]- called {name}=screen == {name}
-[condition][described.ScreenUsed]- that prints the design {name}=designs contains {name}
+[condition][described.ScreenUsed]- called {screen}=screen == {screen}
+[condition][described.ScreenUsed]- that prints the design {design}=designs contains {design}
+[condition][screens.MeshRead]a mesh is counted=MeshRead()
+[condition][screens.MeshRead]- below {number} per inch=perInch < {number}
+[condition][screens.MeshRead]- above {number} per inch=perInch > {number}
+[condition][screens.PullsRead]a colour is pulled=PullsRead()
+[condition][screens.PullsRead]- more than {number} times=pulls > {number}
+[condition][screens.ThreadLeftOut]a mesh is given without its thread=ThreadLeftOut()
 [condition][screens.MeshWeave]a mesh has a thread=MeshWeave()
 [condition][screens.MeshWeave]- thicker than {number} µm=threadMicrometres() > {number}
 [condition][screens.MeshForPaste]a paste goes through a mesh=MeshForPaste()
@@ -24,3 +30,4 @@
 [condition][screens.FrameMargin]- of less than {length}=least.base() < {length}
 [condition][screens.StencilImages]one screen holds several images=StencilImages()
 [condition][screens.StencilImages]- more than {number} of them=images > {number}
+[condition][screens.ScantBlade]a blade barely covers its images=ScantBlade()

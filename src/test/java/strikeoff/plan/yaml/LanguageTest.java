@@ -43,7 +43,10 @@ class LanguageTest {
           .replace(
               "table: {length: 2.4 m, width: 1.2 m}",
               "table: {stations: {count: 2, length: 60 cm, width: 60 cm}}\nroom: {air: fan}\nequipment: {sinks: 2}")
-          .replace("amount: 100 g}\n  ink", "thickener: {stood: 3 h, kept: cold}}\n  ink")
+          .replace(
+              "amount: 100 g}\n  ink",
+              "frame-safe: {after: 5 min, air: fan}, thickener: {stood: 3 h, kept: cold},\n"
+                  + "    strike-off: {size: 20 x 30 cm, cloth: 9 g, printed: 13 g, touch-dry: 12 g, after: 9 min}}\n  ink")
           .replace(
               "run:\n",
               "  edge: {design: shell, border: far}\n"
@@ -154,7 +157,7 @@ class LanguageTest {
               assertThat(p.turn()).isEqualTo(new Angle(90));
               assertThat(p.mirrored()).isTrue();
             });
-    assertThat(plan.room().air()).isEqualTo(new Draught(Draught.By.FAN, new AirSpeed(1.5)));
+    assertThat(plan.room().air()).isEqualTo(new Draught(Draught.By.FAN, new AirSpeed(1)));
   }
 
   @Test
@@ -196,6 +199,14 @@ class LanguageTest {
         .isEqualTo(Wait.of(new Until.State(Until.Dryness.FRAME_SAFE)));
     assertThat(print.beforeMoving()).isEqualTo(Wait.of(new Until.State(Until.Dryness.LIFT_SAFE)));
     assertThat(print.by()).hasValue("Tam");
+  }
+
+  @Test
+  void aPrintStepMayWashItsScreensBetweenColours() {
+    String washed = with("    only: 1-3, 5\n", "    wash between colours: yes\n");
+    assertThat(((Step.Print) plan(washed).run().get(1)).washBetweenColours()).isTrue();
+    String leftOut = with("    only: 1-3, 5\n", "");
+    assertThat(((Step.Print) plan(leftOut).run().get(1)).washBetweenColours()).isFalse();
   }
 
   @Test
@@ -290,6 +301,23 @@ class LanguageTest {
         .isEqualTo(new Share(0));
     assertThat(plan(with("fibre: cotton", "shrinkage: 3 %")).cloth().shrinkWidth())
         .isEqualTo(new Share(0.03));
+  }
+
+  /** A trade table has 3.5 to 5.5 % for poly-cotton, and plain cotton's 6 % is too much. */
+  @Test
+  void blendsShrinkByTheSharesOfTheirFibres() {
+    assertThat(
+            plan(with("fibre: cotton", "fibre: {cotton: 60 %, polyester: 40 %}"))
+                .cloth()
+                .shrinkLength()
+                .fraction())
+        .isCloseTo(0.036, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(
+            plan(with("fibre: cotton", "fibre: {polyester: 35 %, linen: 65 %}"))
+                .cloth()
+                .shrinkWidth()
+                .fraction())
+        .isCloseTo(0.026, org.assertj.core.api.Assertions.within(1e-9));
   }
 
   @Test

@@ -11,15 +11,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Verdict;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.FailedRule;
+import strikeoff.findings.PolicyChange;
+import strikeoff.findings.RuleInfo;
 import strikeoff.report.outcome.DemoResults;
+import strikeoff.report.outcome.Fix;
+import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Part;
 import strikeoff.report.outcome.Results;
-import strikeoff.report.outcome.Shard;
 
 class JsonReportTest {
 
@@ -33,12 +38,20 @@ class JsonReportTest {
     }
   }
 
-  /** Everything that a report may hold and the demo plans don't: a failed rule, a part. */
+  /**
+   * Everything that a report may hold and the demo plans don't: a failed rule, a part, an own rule
+   * that found nothing.
+   */
   static Results full() {
     Results demo = DemoResults.all();
+    Outcome found =
+        demo.plans().stream()
+            .filter(p -> p.verdict() == Verdict.PRINTABLE && !p.findings().isEmpty())
+            .findFirst()
+            .orElseThrow();
     List<Outcome> plans = new ArrayList<>();
     for (Outcome each : demo.plans()) {
-      boolean first = plans.isEmpty();
+      boolean first = each == found;
       plans.add(
           new Outcome(
               2 + 7 * plans.size(),
@@ -47,15 +60,60 @@ class JsonReportTest {
               each.report(),
               first ? Verdict.NOT_CHECKED : each.verdict(),
               each.sentence(),
-              each.findings(),
+              first ? withFix(each.findings()) : each.findings(),
               each.mistakes(),
-              first ? List.of(new RuleFault(demo.rules().get(0).id(), "it failed")) : each.faults(),
+              first
+                  ? List.of(new FailedRule(demo.rules().get(0).id(), "it failed"))
+                  : each.failedRules(),
               each.failure(),
               each.figures(),
-              first ? List.of("plans/studio.yaml") : each.policies()));
+              first ? List.of("plans/studio.yaml") : each.policies(),
+              first ? changes() : each.changes()));
     }
+    List<RuleInfo> rules = new ArrayList<>(demo.rules());
+    RuleInfo any = rules.get(0);
+    rules.add(
+        new RuleInfo(
+            "house/never-heard-of",
+            any.severity(),
+            any.summary(),
+            any.because(),
+            any.message(),
+            any.remedy(),
+            any.source(),
+            List.of()));
     return new Results(
-        demo.version(), demo.title(), Optional.of(new Shard(2, 7)), 300, demo.rules(), plans);
+        demo.version(), demo.title(), Optional.of(new Part(2, 7)), 300, rules, plans);
+  }
+
+  /** The demo plans are judged without trying anything. */
+  private static List<Found> withFix(List<Found> all) {
+    List<Found> found = new ArrayList<>(all);
+    Found one = found.get(0);
+    Fix.Part part = new Fix.Part(one.place().region(), "pause: 5 min\n");
+    Fix fix = new Fix(List.of(part), Optional.of("day 2, 10:35"), List.of("A new risk"));
+    found.set(
+        0,
+        new Found(
+            one.rule(),
+            one.severity(),
+            one.key(),
+            one.message(),
+            one.remedy(),
+            List.of(fix),
+            one.place(),
+            one.related(),
+            one.marks(),
+            one.accepted(),
+            one.acceptLine()));
+    return found;
+  }
+
+  private static List<PolicyChange> changes() {
+    String id = DemoResults.all().rules().get(0).id();
+    return List.of(
+        new PolicyChange("plans/studio.yaml:4", id, "stop", "advice", OptionalInt.of(2)),
+        new PolicyChange("plans/studio.yaml", "time/least", "2 h", "1 h", OptionalInt.empty()));
   }
 
   @Test
@@ -95,7 +153,7 @@ class JsonReportTest {
   void theSchemaRefusesWhatIsNoReport() {
     SchemaCheck check = SchemaCheck.of(schema());
     String text = JsonReport.text(full());
-    assertThat(check.json(text.replace("report/1", "report/2"))).isNotEmpty();
+    assertThat(check.json(text.replace("report/2", "report/9"))).isNotEmpty();
     assertThat(check.json(text.replaceFirst("\"startLine\": \\d+", "\"startLine\": 0")))
         .isNotEmpty();
     assertThat(check.json(text.replaceFirst("\"verdict\"", "\"verdikt\""))).isNotEmpty();
@@ -118,7 +176,7 @@ class JsonReportTest {
             JsonReading.Read.Bad.class, b -> assertThat(b.why()).contains("not JSON"));
     assertThat(JsonReading.of("{\"format\": \"strikeoff.report/9\"}"))
         .isEqualTo(
-            new JsonReading.Read.Bad("its format is “strikeoff.report/9”, not strikeoff.report/1"));
+            new JsonReading.Read.Bad("its format is “strikeoff.report/9”, not strikeoff.report/2"));
     String text = JsonReport.text(full());
     assertThat(JsonReading.of(text.replaceFirst("\"notPrintable\",", "\"fine\",")))
         .isInstanceOfSatisfying(

@@ -19,15 +19,15 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import strikeoff.check.Verdict;
-import strikeoff.findings.RuleFault;
+import strikeoff.findings.FailedRule;
 import strikeoff.report.outcome.DemoResults;
 import strikeoff.report.outcome.Outcome;
 
 /**
- * JUnit XML has no standard. The schema that the build unpacks from Apache Maven Surefire's source
- * release ({@code surefire-test-report.xsd}, version 3.0.2) is the one that is published by a
- * project that writes such files itself. It describes a suite; the element around suites, which
- * every reader takes, is in no published schema of that project.
+ * JUnit XML has no standard. The schema kept here from Apache Maven Surefire's source release
+ * ({@code surefire-test-report.xsd}, version 3.0.2) is the one that is published by a project that
+ * writes such files itself. It describes a suite; the element around suites, which every reader
+ * takes, is in no published schema of that project.
  */
 class JunitReportTest {
 
@@ -160,7 +160,7 @@ class JunitReportTest {
             "Not checked.",
             List.of(),
             List.of(),
-            List.of(new RuleFault("seams/some", "it failed")),
+            List.of(new FailedRule("seams/some", "it failed")),
             Optional.empty(),
             plan.figures());
     Element root = parsed(JunitReport.text(DemoResults.only(faulty)));

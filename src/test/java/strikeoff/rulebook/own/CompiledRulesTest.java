@@ -1,18 +1,23 @@
 package strikeoff.rulebook.own;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -96,6 +101,12 @@ class CompiledRulesTest {
 
   @TempDir private Path folder;
 
+  @TempDir private Path home;
+
+  private RuleCache cache(Path kept) {
+    return new RuleCache(Optional.of(kept), Optional.of(home.resolve("rules.key")));
+  }
+
   private static RuleFile file(String name, String family, String text) {
     return new RuleFile(name, family, text);
   }
@@ -132,7 +143,7 @@ class CompiledRulesTest {
 
   @Test
   void whatIsKeptIsFoundByItsKeyAloneAndNoHalfIsLeft() throws IOException {
-    RuleCache cache = new RuleCache(Optional.of(folder.resolve("deep/cache")));
+    RuleCache cache = cache(folder.resolve("deep/cache"));
     assertThat(cache.find("one")).isEmpty();
     cache.keep("one", two());
     assertThat(cache.find("one").orElseThrow().bytes()).isEqualTo(two().bytes());
@@ -145,7 +156,7 @@ class CompiledRulesTest {
   @Test
   void whereNothingCanBeKeptNothingFails() throws IOException {
     Path taken = Files.writeString(folder.resolve("file"), "no folder");
-    RuleCache cache = new RuleCache(Optional.of(taken));
+    RuleCache cache = cache(taken);
     cache.keep("one", two());
     assertThat(cache.find("one")).isEmpty();
     assertThat(taken).hasContent("no folder");
@@ -156,9 +167,71 @@ class CompiledRulesTest {
   @Test
   void aPlaceThatIsTakenLeavesNoHalfBehind() throws IOException {
     Files.createDirectories(folder.resolve("one/inside"));
-    new RuleCache(Optional.of(folder)).keep("one", two());
+    cache(folder).keep("one", two());
     try (Stream<Path> left = Files.list(folder)) {
       assertThat(left).containsExactly(folder.resolve("one"));
     }
+  }
+
+  // What lies there and who put it there.
+
+  @Test
+  void whatSomebodyElseKeptIsNotBelieved() throws IOException {
+    Path handedIn = folder.resolve("cache");
+    Path others = folder.resolve("theirs.key");
+    new RuleCache(Optional.of(handedIn), Optional.of(others)).keep("one", two());
+    assertThat(cache(handedIn).find("one")).as("sealed by another key").isEmpty();
+    cache(handedIn).keep("one", two());
+    assertThat(cache(handedIn).find("one")).isPresent();
+    Files.copy(handedIn.resolve("one"), handedIn.resolve("two"));
+    assertThat(cache(handedIn).find("two")).as("of other rules").isEmpty();
+    Files.write(handedIn.resolve("one"), two().bytes());
+    assertThat(cache(handedIn).find("one")).as("not sealed at all").isEmpty();
+    Files.write(handedIn.resolve("one"), new byte[3]);
+    assertThat(cache(handedIn).find("one")).as("shorter than a seal").isEmpty();
+  }
+
+  @Test
+  void aKeyThatOthersCanReadIsMadeAnew() throws IOException {
+    assumeTrue(Files.getFileStore(home).supportsFileAttributeView("posix"));
+    Path key = home.resolve("rules.key");
+    cache(folder).keep("one", two());
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(key)))
+        .isEqualTo("rw-------");
+    byte[] before = Files.readAllBytes(key);
+    Files.setPosixFilePermissions(key, PosixFilePermissions.fromString("rw-r--r--"));
+    assertThat(cache(folder).find("one")).as("as a checkout leaves it").isEmpty();
+    assertThat(Files.readAllBytes(key)).hasSize(32).isNotEqualTo(before);
+  }
+
+  @Test
+  void withoutAKeyNothingIsKept() {
+    RuleCache keyless = new RuleCache(Optional.of(folder), Optional.empty());
+    keyless.keep("one", two());
+    assertThat(folder).isEmptyDirectory();
+    assertThat(keyless.find("one")).isEmpty();
+  }
+
+  @Test
+  void anotherBuildOfTheProgramIsToldByWhatIsInItsJar() throws IOException {
+    String first = ProgramFile.digest(jar("one.jar", "rules"));
+    assertThat(ProgramFile.digest(jar("same.jar", "rules"))).isEqualTo(first);
+    assertThat(ProgramFile.digest(jar("other.jar", "RULES")))
+        .as("as long, of the same minute, and otherwise")
+        .isNotEqualTo(first);
+    Path none = Files.writeString(folder.resolve("none.jar"), "no jar, though it is long enough");
+    assertThatThrownBy(() -> ProgramFile.digest(none)).isInstanceOf(IOException.class);
+  }
+
+  private Path jar(String name, String text) throws IOException {
+    Path jar = folder.resolve(name);
+    try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(jar))) {
+      ZipEntry entry = new ZipEntry("rules.txt");
+      entry.setTime(0);
+      out.putNextEntry(entry);
+      out.write(text.getBytes(StandardCharsets.UTF_8));
+      out.closeEntry();
+    }
+    return jar;
   }
 }

@@ -81,7 +81,7 @@ class ConditionTest {
           there is no scren | “there is no scren” is no sentence that is known here; the nearest is “there is a screen”
           there is a screen of glass and without a squeegee stated | “of glass and without a squeegee stated” is no sentence that is known here; the nearest is “without a squeegee stated”
           there is a screen with a frame longer than 60 g | in “with a frame longer than 60 g”, a length such as 40 cm was expected; “60 g” is a mass; the sentence is “with a frame longer than {length}”
-          there is a screen without a squeegee stated and caled reeds | “caled reeds” is no sentence that is known here; the nearest is “called {name}”
+          there is a screen without a squeegee stated and caled reeds | “caled reeds” is no sentence that is known here; the nearest is “called {screen}”
           there is a screen whose frame lenght is 4 cm | nothing here is called “frame lenght”; did you mean “frame length”?
           the day ends later than 25:10 | in “the day ends later than 25:10”, a time of day such as 16:00 was expected; “25:10” is none; the sentence is “the day ends later than {clock}”
           """)

@@ -66,6 +66,8 @@ class MayUseTest {
           Object o = System.getenv();                           | System.getenv
           long t = System.nanoTime();                           | System.nanoTime
           Object o = java.time.LocalTime.now();                 | LocalTime.now
+          Object o = java.util.Calendar.getInstance();          | Calendar.getInstance
+          Object o = java.time.ZonedDateTime.now();             | ZonedDateTime.now
           new Thread(() -> { }).start();                        | new Thread
           List.of(1).parallelStream().count();                  | List.parallelStream
           Object o = java.util.stream.Stream.of(1).parallel();  | Stream.parallel

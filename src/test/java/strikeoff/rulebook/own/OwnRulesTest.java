@@ -36,7 +36,8 @@ class OwnRulesTest {
 
   @Test
   void compilesASentenceAndKeepsItForTheNextRun() throws RuleMistakes, IOException {
-    RuleCache cache = new RuleCache(Optional.of(folder.resolve("cache")));
+    RuleCache cache =
+        new RuleCache(Optional.of(folder.resolve("cache")), Optional.of(folder.resolve("key")));
     OwnRules first = OwnRules.of(List.of(sentences(MESH)), cache);
     assertThat(first.fromCache()).isFalse();
     assertThat(first.rules()).extracting(OwnRule::id).containsExactly("bench/fine-mesh");

@@ -95,8 +95,18 @@ class RuleFolderTest {
   void anEmptyOrMissingFolderIsAMistake() throws IOException {
     assertThat(told()).containsExactly("rules: no .dslr or .drl file in this folder");
     Files.delete(folder);
-    assertThat(told()).containsExactly("rules: this folder of rules can't be read");
+    assertThat(told()).containsExactly("rules: no such folder");
     Files.createDirectories(folder);
+  }
+
+  @Test
+  void aLinkThatLeadsNowhereIsNoRuleLeftOut() throws IOException {
+    write("house/rule.drl", "");
+    Files.createSymbolicLink(folder.resolve("house/gone.drl"), folder.resolve("nowhere"));
+    assertThat(told())
+        .containsExactly(
+            "rules/house/gone.drl: this file can't be read: it is a pipe, a device, or a link that"
+                + " leads nowhere");
   }
 
   @Test

@@ -58,7 +58,7 @@ class SentenceTest {
   void theDashIsWrittenBeforeTheSentenceAndIsNoPartOfIt() {
     assertThat(PRESS.isMore()).isTrue();
     assertThat(PRESS.said()).startsWith("between");
-    assertThat(PRESS.example()).isEqualTo("between 40 cm and 40 cm for “reeds”");
+    assertThat(PRESS.example()).isEqualTo("between 40 cm and 40 cm for “a name”");
     Sentence opening = Sentence.of("there is a screen", ScreenUsed.class, "ScreenUsed()");
     assertThat(opening.isMore()).isFalse();
     assertThat(opening.said()).isEqualTo("there is a screen");

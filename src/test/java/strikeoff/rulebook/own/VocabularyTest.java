@@ -13,7 +13,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import strikeoff.findings.BarredAcceptance;
@@ -53,23 +56,88 @@ class VocabularyTest {
   /** All in one go: a compiler takes its time to start. */
   @Test
   void everySentenceCompilesWithTheValuesOfItsExample() throws RuleMistakes {
-    StringBuilder rules = new StringBuilder();
+    StringBuilder rules = new StringBuilder("package rules.all\n");
+    StringBuilder imports = new StringBuilder();
     Set<Class<?>> described = new HashSet<>();
+    int number = 0;
     for (Sentence opening : WORDS.openings()) {
-      rules.append("rule \"").append(letters(described.size() * 1000 + rules.length()));
-      rules.append("\"\nwhen\n  ").append(opening.example()).append('\n');
+      List<String> constraints = new ArrayList<>(read(opening.example()).constraints());
       if (described.add(opening.type())) {
-        WORDS.more(opening.type()).forEach(s -> rules.append("  - " + s.example() + "\n"));
-        Whose.examples(opening.type()).forEach(s -> rules.append("  - " + s + "\n"));
+        imports.append("import ").append(opening.type().getName()).append('\n');
+        List<String> more = new ArrayList<>(ComparedValues.examples(opening.type()));
+        WORDS.more(opening.type()).forEach(s -> more.add(s.example()));
+        for (String one : more) {
+          constraints.addAll(
+              Condition.more(one, opening.type(), WORDS)
+                  .toOptional()
+                  .orElseThrow(() -> new AssertionError(opening.type() + ": " + one)));
+        }
       }
-      rules.append("then\n  say risk: m.\n  because: b.\n  mend: r.\nend\n");
+      rules.append("rule \"all/").append(letters(number++)).append("\"\n");
+      for (String said : List.of("severity", "summary", "because", "message", "remedy", "source")) {
+        rules.append(" @").append(said).append("(\"").append("risk").append("\")\n");
+      }
+      // Each figure alone is asked for, whatever the others are: what is compiled is their form.
+      rules
+          .append("when\n  ")
+          .append(new Condition(opening.type(), constraints, false).drl("$fact"))
+          .append("\nthen\nend\n");
     }
+    String text = rules.toString().replaceFirst("\n", "\n" + imports);
     OwnRules compiled =
-        OwnRules.of(
-            List.of(new RuleFile("rules/all/all.dslr", "all", rules.toString())), RuleCache.NONE);
+        OwnRules.of(List.of(new RuleFile("rules/all/all.drl", "all", text)), RuleCache.NONE);
     assertThat(compiled.rules()).hasSameSizeAs(WORDS.openings());
     assertThat(compiled.models().stream().mapToInt(m -> m.getRules().size()).sum())
         .isEqualTo(WORDS.openings().size());
+  }
+
+  private static Condition read(String line) {
+    return Condition.read(line, WORDS)
+        .toOptional()
+        .orElseThrow(() -> new AssertionError("not understood: " + line));
+  }
+
+  /** What is known of a value is known of one that there is. */
+  @Test
+  void theListOfKnownValuesNamesFactsAndTheirValues() {
+    Set<String> there = new HashSet<>();
+    for (Sentence opening : WORDS.openings()) {
+      Sayable.names(List.of(opening.type()))
+          .forEach(value -> there.add(opening.type().getSimpleName() + " " + value));
+    }
+    KnownValues list = KnownValues.list();
+    assertThat(list.kinds().keySet()).filteredOn(k -> !k.startsWith("*")).isSubsetOf(there);
+    assertThat(list.most().keySet()).isSubsetOf(there);
+    assertThat(list.meanings())
+        .allSatisfy(
+            m -> assertThat(there).contains(m.fact() + " " + m.asked().replaceAll(" .*", "")));
+    assertThat(list.meanings()).extracting(KnownValues.Meaning::holds).isNotEmpty();
+  }
+
+  /** Each in a rule of its own, as somebody copies it out of the page. */
+  @Test
+  void everySentenceOfThePageIsRead() throws IOException {
+    Pattern listed = Pattern.compile("- \\*\\*(.*)\\*\\*|  - (?!values: )(.*)");
+    StringBuilder rules = new StringBuilder();
+    String first = "";
+    int number = 0;
+    for (String line : Files.readAllLines(PAGE)) {
+      Matcher sentence = listed.matcher(line);
+      if (line.isEmpty()) {
+        first = "";
+      }
+      if (sentence.matches()) {
+        String opening = sentence.group(1);
+        first = first.isEmpty() ? opening : first;
+        rules.append("rule \"").append(letters(number++)).append("\"\nwhen\n");
+        rules.append(opening == null ? first + "\n- " + sentence.group(2) : opening);
+        rules.append("\nthen\nsay risk: m.\nbecause: b.\nmend: r.\nend\n");
+      }
+    }
+    assertThat(number).isGreaterThan(200);
+    List<RuleMistake> mistakes = new ArrayList<>();
+    SentenceFile.of(new RuleFile("all.dslr", "shown", rules.toString()), WORDS, mistakes);
+    assertThat(mistakes).isEmpty();
   }
 
   /** A name of letters for a number. */
@@ -99,7 +167,8 @@ class VocabularyTest {
 
             This page is made from the vocabulary that is shipped with the program. How to write a rule of them is told
             in [OWN-RULES.md](OWN-RULES.md). What stands in a gap is written as here, with its unit; names of two words
-            stand in quotes. A line begins with one of the sentences in bold; those below it may follow on the same
+            stand in quotes. Names are those of a plan; other words are listed at the end, and a rule that asks for
+            a word that isn't there is refused. A line begins with one of the sentences in bold; those below it may follow on the same
             line, joined by "and", or on lines of their own that begin with "-".
 
             Besides, every value of a thing can be asked for: `whose VALUE is AMOUNT`, with `is not`, `is more than`,
@@ -121,9 +190,23 @@ class VocabularyTest {
             page.append(s.example()).append(s.isMore() ? "\n" : "**\n");
           }
         }
-        List<String> values = new ArrayList<>(Whose.values(type).keySet());
+        List<String> values = new ArrayList<>(ComparedValues.values(type).keySet());
         page.append("  - values: ").append(String.join(", ", values)).append('\n');
       }
+    }
+    page.append("\n## Words that are known\n\n");
+    page.append("With other spellings in brackets; capital letters count for nothing.\n\n");
+    for (Kind kind : Kind.values()) {
+      kind.known()
+          .ifPresent(
+              words ->
+                  page.append("- a ")
+                      .append(words.what())
+                      .append(", in a gap {")
+                      .append(kind.name().toLowerCase(Locale.ROOT))
+                      .append("}: ")
+                      .append(String.join(", ", words.listed()))
+                      .append('\n'));
     }
     return page.toString();
   }

@@ -1,0 +1,24 @@
+package strikeoff.bath;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+
+/**
+ * A print with its alkali in it that goes into a bath without any.
+ *
+ * @param dyes the pastes concerned
+ * @param from where the alkali is, in words: in the paste, or in the cloth
+ * @param holds what the bath holds, in words
+ * @param related the pastes, or the soak that brought the alkali
+ * @param path of the bath
+ */
+public record AlkaliWashedOut(
+    int step, List<String> dyes, String from, String holds, List<Related> related, PlanPath path)
+    implements Evidence {
+
+  public AlkaliWashedOut {
+    dyes = List.copyOf(dyes);
+    related = List.copyOf(related);
+  }
+}

@@ -1,0 +1,73 @@
+package strikeoff.bath;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
+import strikeoff.units.Share;
+
+/**
+ * Prints that are to fix damp in a batch, of pastes that hold urea or whose recipe doesn't say.
+ *
+ * @param step number of the batch
+ * @param urea what is known of their urea, as a clause
+ * @param wrapped how dry they are when it starts
+ * @param humidity of the room that they dried in
+ * @param path of the step
+ */
+public record DriedBeforeBatch(
+    int step,
+    List<String> pastes,
+    String urea,
+    Wrapped wrapped,
+    Share humidity,
+    List<String> marks,
+    PlanPath path)
+    implements Evidence {
+
+  public DriedBeforeBatch {
+    pastes = List.copyOf(pastes);
+    marks = List.copyOf(marks);
+  }
+
+  static List<DriedBeforeBatch> all(Work work) {
+    List<DriedBeforeBatch> all = new ArrayList<>();
+    for (Step step : work.plan().run()) {
+      if (step instanceof Step.Fix fix
+          && fix.how() == Step.Fixing.BATCH
+          && !fix.wets()
+          && work.isTheLast(fix)
+          && !work.isSoakedOnPrintBefore(fix)) {
+        List<Paste> pastes =
+            Work.pastes(work.before(fix, Medium.DYE)).stream()
+                .filter(p -> !UreaNeed.hardlyAny(p, work))
+                .toList();
+        Wrapped.of(work, fix, pastes)
+            .filter(Wrapped::anyDry)
+            .ifPresent(
+                wrapped ->
+                    all.add(
+                        new DriedBeforeBatch(
+                            fix.number(),
+                            Work.names(pastes),
+                            urea(pastes, work),
+                            wrapped,
+                            work.plan().room().humidity(),
+                            Work.placements(
+                                work.before(fix, Medium.DYE).stream()
+                                    .filter(i -> pastes.contains(i.footprint().paste()))
+                                    .toList()),
+                            fix.path())));
+      }
+    }
+    return all;
+  }
+
+  private static String urea(List<Paste> pastes, Work work) {
+    boolean known = pastes.stream().allMatch(p -> UreaNeed.dose(p, work).isPresent());
+    return known ? "it holds urea" : "whether it holds urea is not written";
+  }
+}

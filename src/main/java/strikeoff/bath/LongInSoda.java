@@ -1,0 +1,85 @@
+package strikeoff.bath;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Medium;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
+import strikeoff.policy.Fibre;
+import strikeoff.units.Phrase;
+import strikeoff.units.Span;
+
+/**
+ * Silk or wool that lies in soda or with soda in it, from the first soak to the rinse.
+ *
+ * @param fibres those of the cloth that strong alkali harms
+ * @param lasts all soaks and batches after the soda came in, together
+ * @param fibre the one of them that stands it least
+ * @param stands for how long it does
+ * @param mending what brings it out in time, as an instruction without a full stop
+ * @param path of the time of the last of them
+ */
+public record LongInSoda(
+    List<String> fibres, Span lasts, String fibre, Span stands, String mending, PlanPath path)
+    implements Evidence {
+
+  public LongInSoda {
+    fibres = List.copyOf(fibres);
+  }
+
+  static Optional<LongInSoda> of(Work work) {
+    Optional<Fibre> weakest =
+        work.proteinFibres().stream()
+            .map(work.policy()::fibre)
+            .min(Comparator.comparing(work::standsSoda));
+    if (weakest.isEmpty()) {
+      return Optional.empty();
+    }
+    Span stands = work.standsSoda(weakest.get());
+    double minutes = 0;
+    boolean soda = false;
+    LongInSoda longest = null;
+    for (Step step : work.plan().run()) {
+      if (step instanceof Step.Rinse || step instanceof Step.Wash) {
+        soda = false;
+        minutes = 0;
+      } else if (step instanceof Step.Fix fix && fix.how() != Step.Fixing.STEAM) {
+        Liquor liquor = Liquor.of(fix.bath(), work.policy());
+        soda |= liquor.sodaGrams().high() > 0 || liquor.silicateLitres().high() > 0;
+        double before = minutes;
+        minutes += soda ? fix.lasts().minutes() : 0;
+        if (soda && (longest == null || minutes > longest.lasts().minutes())) {
+          longest =
+              new LongInSoda(
+                  work.proteinFibres(),
+                  new Span(minutes),
+                  weakest.get().name(),
+                  stands,
+                  mending(work, fix, stands.minutes() - before),
+                  fix.path().key("for"));
+        }
+      }
+    }
+    return Optional.ofNullable(longest);
+  }
+
+  /** Less time is no help where the dye needs more than is left. */
+  private static String mending(Work work, Step.Fix fix, double left) {
+    boolean enough =
+        !work.groups(Work.pastes(work.before(fix, Medium.DYE))).isEmpty()
+            && new Shares(work).slowest(fix).minutes().best() <= left;
+    String steam = work.steam();
+    return enough
+        ? "Let the "
+            + fix.how().text()
+            + " of step "
+            + fix.number()
+            + " last "
+            + new Span(Math.floor(left)).text()
+            + " at the most; or "
+            + Phrase.small(steam)
+        : steam;
+  }
+}

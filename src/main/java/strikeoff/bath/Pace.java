@@ -1,0 +1,122 @@
+package strikeoff.bath;
+
+import strikeoff.chemistry.Arrhenius;
+import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
+import strikeoff.policy.ReactiveGroup;
+import strikeoff.policy.ReactiveGroup.Stated;
+import strikeoff.units.Range;
+import strikeoff.units.Span;
+import strikeoff.units.Temperature;
+
+/**
+ * How long a dye needs until nearly all that can be fixed is fixed, one way of fixing at a time.
+ * Sources state it for one temperature, for pale and for deep shades; Arrhenius' law carries it to
+ * another.
+ */
+record Pace(Policy policy) {
+
+  /**
+   * What one step gives a dye.
+   *
+   * @param deep true for a deep shade
+   * @param protein true for cloth of silk or wool alone
+   * @param alkali the alkali that works in the step
+   */
+  Range neededMinutes(
+      Step.Fix fix, ReactiveGroup group, boolean deep, boolean protein, Alkali alkali) {
+    return switch (fix.how()) {
+      case STEAM -> steam(group);
+      case BATCH -> slowed(batch(group, deep, protein, alkali, fix.temperature()), fix, alkali);
+      case SOAK -> slowed(soak(group, deep, alkali, fix.temperature()), fix, alkali);
+    };
+  }
+
+  /** A bath thinner than the one that the times hold for is slower, as its hydroxide. */
+  private Range slowed(Range minutes, Step.Fix fix, Alkali alkali) {
+    Range pace = alkali.pace(timed(fix));
+    return new Range(
+        minutes.low() / pace.high(), minutes.best() / pace.best(), minutes.high() / pace.low());
+  }
+
+  /** The strength of soda that the stated times hold for, g/L. */
+  private double timed(Step.Fix fix) {
+    return limit(fix.how() == Step.Fixing.SOAK ? "timed-soak" : "usual-bath");
+  }
+
+  private Range steam(ReactiveGroup group) {
+    double least = group.shortestSteam().minutes();
+    return new Range(least, least, least * limit("pot-steamer-times"));
+  }
+
+  /**
+   * Warmer than the stated temperature saves no time: no source gives a shorter one. Towards the
+   * temperature of a batch the longest estimate becomes that of a batch, since sources ask for a
+   * batch's hours there.
+   */
+  private Range soak(ReactiveGroup group, boolean deep, Alkali alkali, Temperature at) {
+    Stated stated = group.soak();
+    double celsius = Math.min(at.celsius(), stated.at().celsius());
+    Range soak = carried(stated, deep, celsius);
+    double cool = group.batch().at().celsius();
+    double span = stated.at().celsius() - cool;
+    double towards =
+        span > 0 ? Math.min(1, Math.max(0, (stated.at().celsius() - celsius) / span)) : 0;
+    double longest = batch(group, deep, false, alkali, new Temperature(celsius)).high();
+    double high = Math.exp((1 - towards) * Math.log(soak.high()) + towards * Math.log(longest));
+    return new Range(soak.low(), soak.best(), Math.max(soak.best(), high));
+  }
+
+  private Range batch(
+      ReactiveGroup group, boolean deep, boolean protein, Alkali alkali, Temperature at) {
+    Stated stated = statedBatch(group, protein, alkali);
+    double celsius = Math.max(0, Math.min(at.celsius(), group.warmest().celsius()));
+    Range minutes = carried(stated, deep, celsius);
+    boolean cold = stated.at().celsius() - celsius > limit("temperature-tolerance");
+    return cold
+        ? new Range(minutes.low(), minutes.best(), minutes.high() * limit("slower-when-cold"))
+        : minutes;
+  }
+
+  /** Silk takes the dye sooner and stands the alkali no longer; silicate is the stronger alkali. */
+  Stated statedBatch(ReactiveGroup group, boolean protein, Alkali alkali) {
+    boolean coldFixing = group.batch().at().celsius() <= limit("coldest-hot-fixing");
+    if (coldFixing && alkali.silicate()) {
+      return new Stated(
+          span("silicate-batch-pale"), span("silicate-batch-deep"), heat("silicate-batch-at"));
+    }
+    if (coldFixing && protein) {
+      return new Stated(span("silk-batch-pale"), span("silk-batch-deep"), group.batch().at());
+    }
+    return group.batch();
+  }
+
+  private Range carried(Stated stated, boolean deep, double celsius) {
+    double from = stated.at().celsius();
+    double pale = stated.pale().minutes();
+    double dark = stated.deep().minutes();
+    return new Range(
+        Arrhenius.minutes(pale, energies(), from, celsius).low(),
+        Arrhenius.minutes(stated.forShade(deep).minutes(), energies(), from, celsius).best(),
+        Arrhenius.minutes(dark, energies(), from, celsius).high());
+  }
+
+  private Range energies() {
+    return new Range(
+        limit("activation-energy-least"),
+        limit("activation-energy-usual"),
+        limit("activation-energy-most"));
+  }
+
+  private Span span(String name) {
+    return new Span(limit(name));
+  }
+
+  private Temperature heat(String name) {
+    return new Temperature(limit(name));
+  }
+
+  private double limit(String name) {
+    return policy.limit("fixing/" + name).amount();
+  }
+}

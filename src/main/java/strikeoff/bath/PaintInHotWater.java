@@ -1,0 +1,66 @@
+package strikeoff.bath;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Medium;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
+import strikeoff.timeline.Impression;
+import strikeoff.units.Temperature;
+
+/**
+ * Paint that has been heat-set and lies in a bath after that: a soak, a rinse or a wash.
+ *
+ * @param step number of the bath
+ * @param what the bath in words
+ * @param paints the paints
+ * @param marks placements concerned
+ * @param path of the temperature
+ */
+public record PaintInHotWater(
+    int step,
+    String what,
+    Temperature temperature,
+    List<String> paints,
+    List<String> marks,
+    PlanPath path)
+    implements Evidence {
+
+  public PaintInHotWater {
+    paints = List.copyOf(paints);
+    marks = List.copyOf(marks);
+  }
+
+  static List<PaintInHotWater> all(Work work) {
+    List<PaintInHotWater> all = new ArrayList<>();
+    int set = 0;
+    for (Step step : work.plan().run()) {
+      if (step instanceof Step.HeatSet) {
+        set = step.number();
+      } else if (step instanceof Step.Wash wash) {
+        add(all, work, wash, set, wash.temperature(), "wash");
+      } else if (step instanceof Step.Rinse rinse) {
+        add(all, work, rinse, set, rinse.temperature(), "rinse");
+      } else if (step instanceof Step.Fix fix && fix.how() == Step.Fixing.SOAK) {
+        add(all, work, fix, set, fix.temperature(), "temperature");
+      }
+    }
+    return all;
+  }
+
+  private static void add(
+      List<PaintInHotWater> all, Work work, Step bath, int set, Temperature warm, String key) {
+    List<Impression> prints = work.impressions(Medium.PAINT, i -> i.step() < set);
+    if (!prints.isEmpty()) {
+      all.add(
+          new PaintInHotWater(
+              bath.number(),
+              bath.title(),
+              warm,
+              Work.names(Work.pastes(prints)),
+              Work.placements(prints),
+              bath.path().key(key)));
+    }
+  }
+}

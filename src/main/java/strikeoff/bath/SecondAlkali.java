@@ -1,0 +1,77 @@
+package strikeoff.bath;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.paste.Recipe;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
+import strikeoff.units.Concentration;
+import strikeoff.units.Mass;
+import strikeoff.units.Range;
+import strikeoff.units.Volume;
+
+/**
+ * Alkali that a soak or a brush brings to pastes that hold their own.
+ *
+ * @param step number of the fix step
+ * @param pastes those that hold alkali
+ * @param brings the other alkali, in words
+ * @param mending what leaves one of the two, as an instruction without a full stop
+ * @param path of the bath
+ */
+public record SecondAlkali(
+    int step, List<String> pastes, String brings, String mending, PlanPath path)
+    implements Evidence {
+
+  public SecondAlkali {
+    pastes = List.copyOf(pastes);
+  }
+
+  static List<Evidence> all(Work work) {
+    List<Evidence> facts = new ArrayList<>();
+    for (Step step : work.plan().run()) {
+      if (step instanceof Step.Fix fix && fix.wets()) {
+        Liquor liquor = Liquor.of(fix.bath(), work.policy());
+        int phase = work.phase(fix.number());
+        List<Paste> dyes =
+            Work.pastes(work.impressions(Medium.DYE, i -> work.phase(i.step()) == phase));
+        List<Paste> own =
+            dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList();
+        if (liquor.hasAlkali() && !own.isEmpty()) {
+          facts.add(
+              new SecondAlkali(
+                  fix.number(),
+                  Work.names(own),
+                  brings(liquor),
+                  mending(work, fix),
+                  fix.path().key("bath")));
+        }
+      }
+    }
+    return facts;
+  }
+
+  /** Without the bath something still has to fix the print. */
+  private static String mending(Work work, Step.Fix fix) {
+    boolean fixedLater = work.followedBy(fix, s -> s instanceof Step.Fix);
+    return (fixedLater
+            ? "Leave step " + fix.number() + " out"
+            : fix.brushed()
+                ? "Leave the silicate out"
+                : "Put a step `fix: steam` in the place of step " + fix.number())
+        + ", or mix the paste without alkali";
+  }
+
+  private static String brings(Liquor liquor) {
+    if (liquor.silicateLitres().high() > 0) {
+      return new Volume(liquor.silicateLitres().best()).text() + " of sodium silicate";
+    }
+    Range soda = liquor.sodaGramsPerLitre();
+    return soda.high() > 0
+        ? new Concentration(soda.best()).text() + " of soda ash"
+        : new Mass(liquor.bicarbonateGrams().best()).text() + " of baking soda";
+  }
+}

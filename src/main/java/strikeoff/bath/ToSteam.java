@@ -1,0 +1,77 @@
+package strikeoff.bath;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.document.Edit;
+import strikeoff.paste.ForRecipe;
+import strikeoff.paste.Recipe;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
+import strikeoff.policy.Substance;
+import strikeoff.units.Span;
+
+/** Edits that turn a soak or a batch into steam, with baking soda in every paste that has none. */
+final class ToSteam {
+
+  private ToSteam() {}
+
+  /**
+   * With the step's temperature taken out, and, for a step that gives none, without that.
+   *
+   * @return nothing for a step that is steam already
+   */
+  static List<List<Edit>> edits(Work work, Step.Fix fix) {
+    List<Paste> dyes = Work.pastes(work.before(fix, Medium.DYE));
+    if (fix.how() == Step.Fixing.STEAM || dyes.isEmpty()) {
+      return List.of();
+    }
+    List<Edit> edits = new ArrayList<>();
+    for (Paste paste : dyes) {
+      if (!new Recipe(paste, work.policy()).holdsAlkali()) {
+        edits.addAll(alkali(paste, "baking soda", work.policy()));
+      }
+    }
+    if (fix.how() == Step.Fixing.BATCH && !isDriedBefore(work, fix)) {
+      edits.add(new Edit.Insert(fix.path(), "dry: until fix-safe"));
+    }
+    edits.add(new Edit.Write(fix.path().key("fix"), Step.Fixing.STEAM.text()));
+    edits.add(new Edit.Write(fix.path().key("for"), lasts(work, dyes).toTheMinute()));
+    if (!fix.bath().isEmpty()) {
+      edits.add(new Edit.Remove(fix.path().key("bath")));
+    }
+    List<Edit> withTemperature = new ArrayList<>(edits);
+    withTemperature.add(new Edit.Remove(fix.path().key("temperature")));
+    return List.of(withTemperature, edits);
+  }
+
+  /** A batch takes prints up damp, and steam doesn't. */
+  private static boolean isDriedBefore(Work work, Step.Fix fix) {
+    return fix.number() > 1 && work.plan().run().get(fix.number() - 2) instanceof Step.Dry;
+  }
+
+  /** Alkali for a paste that has none: weighed into its recipe, or as the word that it is there. */
+  static List<Edit> alkali(Paste paste, String substance, Policy policy) {
+    Recipe recipe = new Recipe(paste, policy);
+    return ForRecipe.of(
+            recipe,
+            s -> s.role() == Substance.Role.ALKALI,
+            substance,
+            policy.limit("fixing/alkali-recipe-least").amount(),
+            policy.limit("fixing/alkali-recipe-most").amount())
+        .filter(weighed -> !weighed.edits().isEmpty())
+        .map(weighed -> weighed.edits().get(0))
+        .orElseGet(() -> List.of(new Edit.Write(paste.path().key("alkali"), "in paste")));
+  }
+
+  /** What a pot steamer may take for the slowest group. */
+  static Span lasts(Work work, List<Paste> dyes) {
+    double pot = work.policy().limit("fixing/pot-steamer-times").amount();
+    return new Span(
+        work.groups(dyes).stream()
+            .mapToDouble(g -> g.shortestSteam().minutes() * pot)
+            .max()
+            .orElse(0));
+  }
+}

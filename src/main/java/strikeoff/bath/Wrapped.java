@@ -1,0 +1,78 @@
+package strikeoff.bath;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.document.Edit;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.Step;
+import strikeoff.timeline.Impression;
+import strikeoff.timeline.Moment;
+import strikeoff.units.Span;
+
+/**
+ * How dry prints are when they are wrapped for a batch, or go into steam.
+ *
+ * @param prints how many there are
+ * @param dry how many of them have dried through by then on an ordinary day
+ * @param waited from the first of them to the start
+ * @param damp how long the one that dries first stays damp, even in quick drying
+ * @param sooner edits that leave out a wait right before it; none if there is none
+ */
+public record Wrapped(int prints, int dry, Span waited, Span damp, List<List<Edit>> sooner) {
+
+  public Wrapped {
+    sooner = List.copyOf(sooner);
+  }
+
+  /**
+   * @return empty without such prints
+   */
+  static Optional<Wrapped> of(Work work, Step.Fix fix, List<Paste> pastes) {
+    List<Impression> prints =
+        work.before(fix, Medium.DYE).stream()
+            .filter(i -> pastes.contains(i.footprint().paste()))
+            .toList();
+    Optional<Moment> start = work.start(fix);
+    if (prints.isEmpty() || start.isEmpty()) {
+      return Optional.empty();
+    }
+    Moment first =
+        prints.stream().map(Impression::lifted).min(Comparator.naturalOrder()).orElseThrow();
+    Span damp =
+        prints.stream()
+            .map(i -> i.film().fixSafe().earliest().since(i.lifted()))
+            .min(Comparator.naturalOrder())
+            .orElseThrow();
+    return Optional.of(
+        new Wrapped(
+            prints.size(),
+            (int)
+                prints.stream()
+                    .filter(i -> i.film().fixSafe().best().compareTo(start.get()) <= 0)
+                    .count(),
+            start.get().since(first),
+            new Span(Math.floor(damp.minutes())),
+            waitBefore(work, fix)));
+  }
+
+  private static List<List<Edit>> waitBefore(Work work, Step.Fix fix) {
+    return fix.number() > 1 && work.plan().run().get(fix.number() - 2) instanceof Step.Dry wait
+        ? List.of(List.of(new Edit.Remove(wait.path())))
+        : List.of();
+  }
+
+  /** True if any of them has dried through. */
+  public boolean anyDry() {
+    return dry > 0;
+  }
+
+  /** How many have, in words: {@code all 3 prints}, {@code 2 of 3 prints}. */
+  public String driedThrough() {
+    String all = prints == 1 ? "the one print" : "all " + prints + " prints";
+    return dry == prints
+        ? all + (prints == 1 ? " has" : " have")
+        : dry + " of " + prints + " prints " + (dry == 1 ? "has" : "have");
+  }
+}

@@ -1,0 +1,72 @@
+package strikeoff.check;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import strikeoff.findings.RuleInfo;
+import strikeoff.policy.yaml.PolicyReader;
+
+/**
+ * Finds a studio's own rules that nothing answered to in a whole batch. Perhaps all is well;
+ * perhaps the rule asks for what its writer didn't mean, and a gate stands open.
+ */
+public final class SilentRules {
+
+  /** One plan tells nothing of a rule. */
+  private static final int FEWEST_PLANS = 2;
+
+  private final Set<String> heard = new HashSet<>();
+  private int plans;
+
+  /** Ids of the rules that found something in a plan, or failed on it; empty if none judged it. */
+  public static Optional<Set<String>> heard(Checked checked) {
+    if (!(checked instanceof Checked.Judged judged)) {
+      return Optional.empty();
+    }
+    Set<String> heard = new HashSet<>();
+    judged.findings().forEach(finding -> heard.add(finding.rule().id()));
+    judged.failedRules().forEach(fault -> heard.add(fault.rule()));
+    return Optional.of(heard);
+  }
+
+  /** Counts in a plan that was judged. */
+  public void add(Set<String> ofOnePlan) {
+    plans++;
+    heard.addAll(ofOnePlan);
+  }
+
+  /** What the printer should know, if there is something. */
+  public Optional<String> sentence(List<RuleInfo> rules) {
+    List<String> silent = of(rules, heard);
+    if (silent.isEmpty() || plans < FEWEST_PLANS) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "Of the studio's own rules, "
+            + String.join(", ", silent)
+            + " found nothing in any of these "
+            + plans
+            + " plans; look whether they ask for what was meant.");
+  }
+
+  /**
+   * Ids of own rules that were never heard of.
+   *
+   * @param rules all that judged
+   * @param heard ids of rules that found something, or failed
+   */
+  public static List<String> of(List<RuleInfo> rules, Collection<String> heard) {
+    List<String> builtIn = PolicyReader.families();
+    List<String> silent = new ArrayList<>();
+    for (RuleInfo rule : rules) {
+      String family = rule.id().substring(0, rule.id().indexOf('/'));
+      if (!builtIn.contains(family) && !heard.contains(rule.id())) {
+        silent.add(rule.id());
+      }
+    }
+    return silent.stream().sorted().toList();
+  }
+}

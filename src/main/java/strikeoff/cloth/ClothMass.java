@@ -1,0 +1,80 @@
+package strikeoff.cloth;
+
+import java.util.List;
+import java.util.stream.Stream;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Numbers;
+
+/**
+ * The cloth's mass as it was read, and what else may have been meant by it.
+ *
+ * @param lightest cloth that is printed, by the policy
+ * @param heaviest likewise
+ * @param meant other readings that are cloth: a figure more or less, ounces for grams or grams for
+ *     ounces
+ * @param square grams that a square of 10 by 10 cm of it would weigh
+ */
+public record ClothMass(
+    ArealMass mass,
+    ArealMass lightest,
+    ArealMass heaviest,
+    List<String> meant,
+    double square,
+    PlanPath path)
+    implements Evidence {
+
+  /** One ounce for a square yard, from the exact yard and ounce. */
+  private static final double GRAMS_PER_SQUARE_METRE_IN_OUNCE = 33.90574747488;
+
+  public ClothMass {
+    meant = List.copyOf(meant);
+  }
+
+  public static ClothMass of(PrintPlan plan, Policy policy) {
+    ArealMass mass = plan.cloth().mass();
+    double number = mass.gramsPerSquareMetre();
+    double ounces = number / GRAMS_PER_SQUARE_METRE_IN_OUNCE;
+    double asOunces = number * GRAMS_PER_SQUARE_METRE_IN_OUNCE;
+    ArealMass lightest = new ArealMass(policy.limit("cloth/lightest").amount());
+    ArealMass heaviest = new ArealMass(policy.limit("cloth/heaviest").amount());
+    return new ClothMass(
+        mass,
+        lightest,
+        heaviest,
+        Stream.of(
+                new Reading(number * 10, new ArealMass(number * 10).text()),
+                new Reading(number / 10, new ArealMass(number / 10).text()),
+                new Reading(ounces, new ArealMass(ounces).text()),
+                new Reading(
+                    asOunces,
+                    Numbers.plain(number, 1)
+                        + " oz/yd², which is "
+                        + new ArealMass(asOunces).text()))
+            .filter(reading -> reading.isBetween(lightest, heaviest))
+            .map(Reading::text)
+            .toList(),
+        number / 100,
+        plan.cloth().path().key("mass"));
+  }
+
+  private record Reading(double grams, String text) {
+
+    boolean isBetween(ArealMass lightest, ArealMass heaviest) {
+      return grams >= lightest.gramsPerSquareMetre() && grams <= heaviest.gramsPerSquareMetre();
+    }
+  }
+
+  /** What to ask oneself, as an instruction without a full stop. */
+  public String asking() {
+    return (meant.isEmpty() ? "" : "Is it " + String.join(", or ", meant) + "? ")
+        + "Weigh a square of 10 by 10 cm, which at "
+        + mass.text()
+        + " would weigh "
+        + Numbers.plain(square, 2)
+        + " g, and write `mass` by what it does weigh";
+  }
+}

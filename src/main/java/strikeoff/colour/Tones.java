@@ -1,0 +1,63 @@
+package strikeoff.colour;
+
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import strikeoff.plan.Colour;
+
+/**
+ * Deeper and paler tones of a colour, which keep its hue, and the first of them that does: what a
+ * remedy can name without naming a colour that nobody can mix.
+ */
+final class Tones {
+
+  /** How many tones are looked at; lightness is told in whole numbers, and there are a hundred. */
+  private static final int STEPS = 200;
+
+  private Tones() {}
+
+  /**
+   * @param does whether a tone does
+   * @return the whole number of L* up to which all deeper tones do; empty if black does not, or
+   *     only what is told from black by nobody
+   */
+  static OptionalInt deeper(Colour colour, Predicate<Reflectance> does) {
+    Reflectance own = Reflectance.of(colour);
+    Reflectance last = null;
+    for (int step = 0; step <= STEPS; step++) {
+      Reflectance tone = BLACK.hiddenBy(own, square(step));
+      if (!does.test(tone)) {
+        break;
+      }
+      last = tone;
+    }
+    int most = last == null ? 0 : (int) Math.floor(Lab.of(last).lightness());
+    return most < 1 ? OptionalInt.empty() : OptionalInt.of(most);
+  }
+
+  /**
+   * @param does whether a tone does
+   * @return the whole number of L* from which on all paler tones do, up to white; empty if white
+   *     does not
+   */
+  static OptionalInt paler(Reflectance own, Predicate<Reflectance> does) {
+    Reflectance last = null;
+    for (int step = 0; step <= STEPS; step++) {
+      Reflectance tone = Reflectance.WHITE.hiddenBy(own, square(step));
+      if (!does.test(tone)) {
+        break;
+      }
+      last = tone;
+    }
+    return last == null
+        ? OptionalInt.empty()
+        : OptionalInt.of((int) Math.min(100, Math.ceil(Lab.of(last).lightness() - 1e-6)));
+  }
+
+  private static final Reflectance BLACK = new Reflectance(0, 0, 0);
+
+  /** Finer where steps of reflectance are large to the eye. */
+  private static double square(int step) {
+    double share = step / (double) STEPS;
+    return share * share;
+  }
+}

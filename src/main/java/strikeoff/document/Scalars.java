@@ -1,0 +1,40 @@
+package strikeoff.document;
+
+import java.util.Locale;
+import java.util.Set;
+
+/** Words as YAML takes them back unchanged, inside braces too. */
+public final class Scalars {
+
+  /** What other readers of YAML take for something else than text. */
+  private static final Set<String> SPECIAL =
+      Set.of("", "~", "null", "true", "false", "yes", "no", "on", "off");
+
+  private Scalars() {}
+
+  /** A name, in double quotes where it needs them. */
+  public static String text(String name) {
+    boolean plain =
+        name.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ./%°²³·'()+_-]*")
+            && !name.endsWith(" ")
+            && !name.contains(" #")
+            && !SPECIAL.contains(name.toLowerCase(Locale.ROOT));
+    return plain ? name : quoted(name);
+  }
+
+  private static String quoted(String name) {
+    StringBuilder quoted = new StringBuilder("\"");
+    name.codePoints()
+        .forEach(
+            c -> {
+              if (c == '"' || c == '\\') {
+                quoted.append('\\').appendCodePoint(c);
+              } else if (Character.isISOControl(c)) {
+                quoted.append(String.format(Locale.ROOT, "\\x%02x", c));
+              } else {
+                quoted.appendCodePoint(c);
+              }
+            });
+    return quoted.append('"').toString();
+  }
+}

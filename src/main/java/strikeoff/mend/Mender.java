@@ -1,0 +1,156 @@
+package strikeoff.mend;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import strikeoff.check.Checked;
+import strikeoff.check.Checker;
+import strikeoff.document.Edit;
+import strikeoff.document.yaml.Manuscript;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Mend;
+import strikeoff.findings.Severity;
+import strikeoff.plan.GivenUp;
+import strikeoff.plan.PlanPath;
+
+/**
+ * Mends a plan step by step: of all edits that were tried and mend something, the least one is
+ * made, the plan is checked anew, and so on. Each step leaves fewer stops than before, or as few
+ * and fewer risks, so it comes to an end.
+ */
+public final class Mender {
+
+  /** Parts of a plan that say what there is, and not what is done with it. */
+  private static final Set<String> NEVER =
+      Set.of("cloth", "designs", "seams", "screens", "accept", "room", "crew");
+
+  /** Keys, and what stands in a bath or a recipe, that say how much, how long or how warm. */
+  private static final Pattern MEASURE =
+      Pattern.compile(
+          "\\.(amount|for|temperature|pause|dry between (colours|passes)|before moving|dry|sides"
+              + "|wash between colours|stood|age)$"
+              + "|\\.(bath|recipe)\\b");
+
+  private final Checker checker;
+  private final Checker trier;
+  private final Asked asked;
+
+  private Mender(Checker checker, Asked asked) {
+    this.checker = checker;
+    this.trier = checker.withoutTrials();
+    this.asked = asked;
+  }
+
+  /**
+   * What a printer lets be changed besides waits, amounts, times and temperatures.
+   *
+   * @param risks true to go on until no risk is left that an edit mends
+   * @param order true to let steps come, go and move, and colours change their order
+   * @param layout true to let placements and boards move
+   */
+  public record Asked(boolean risks, boolean order, boolean layout) {}
+
+  /** One edit that was made, and the finding that it mends. */
+  public record Made(Finding finding, Mend mend) {}
+
+  /**
+   * A plan, as far as it could be mended.
+   *
+   * @param text the plan's text with all edits
+   * @param made edits in the order in which they were made
+   * @param checked what is left of it
+   */
+  public record Mended(String text, List<Made> made, Checked checked) {
+
+    public Mended {
+      made = List.copyOf(made);
+    }
+  }
+
+  /**
+   * Mends a plan.
+   *
+   * @param text its text, without a byte-order mark
+   */
+  public static Mended mended(Checker checker, String name, String text, Asked asked) {
+    return new Mender(checker, asked).mended(name, text);
+  }
+
+  private Mended mended(String name, String text) {
+    List<Made> made = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    String now = text;
+    Checked checked = checker.check(name, now);
+    while (checked instanceof Checked.Judged judged && seen.add(now)) {
+      GivenUp.ifAsked();
+      Optional<Made> best = best(judged, now);
+      if (best.isEmpty()) {
+        break;
+      }
+      made.add(best.get());
+      now = Manuscript.of(now).flatMap(m -> m.with(best.get().mend().edits())).orElseThrow();
+      checked = checker.check(name, now);
+    }
+    return new Mended(now, made, checked);
+  }
+
+  /** The least edit that mends a stop; one that mends a risk only where no stop is left. */
+  private Optional<Made> best(Checked.Judged judged, String text) {
+    Optional<Manuscript> manuscript = Manuscript.of(text);
+    Checked.Judged before = EditTrials.counted(judged, checker, trier);
+    for (Severity severity : asked.risks() ? List.of(Severity.STOP, Severity.RISK) : STOPS) {
+      List<Made> all = new ArrayList<>();
+      for (Finding finding : judged.findings()) {
+        if (finding.severity() == severity
+            && finding.accepted().isEmpty()
+            && !EditTrials.restsOnDoubt(judged, finding)) {
+          for (List<Edit> edits : finding.edits()) {
+            GivenUp.ifAsked();
+            if (edits.stream().allMatch(this::isLet)) {
+              manuscript
+                  .flatMap(m -> EditTrials.mend(trier, before, finding, m, edits))
+                  .filter(mend -> severity == Severity.STOP || mend.risks().isEmpty())
+                  .ifPresent(mend -> all.add(new Made(finding, mend)));
+            }
+          }
+        }
+      }
+      Optional<Made> least = all.stream().min(Comparator.comparing(m -> EditTrials.size(m.mend())));
+      if (least.isPresent()) {
+        return least;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static final List<Severity> STOPS = List.of(Severity.STOP);
+
+  private boolean isLet(Edit edit) {
+    String section = section(edit.at());
+    if (NEVER.contains(section)) {
+      return false;
+    }
+    if (section.equals("placements") || section.equals("table")) {
+      return asked.layout();
+    }
+    return isMeasure(edit) || asked.order();
+  }
+
+  /** Whether it changes how much, how long or how warm, and not what is done. */
+  private static boolean isMeasure(Edit edit) {
+    String path = edit.at().text();
+    if (edit instanceof Edit.Write) {
+      return MEASURE.matcher(path).find();
+    }
+    return edit instanceof Edit.Append && path.equals("protection")
+        || edit instanceof Edit.Insert insert && insert.item().startsWith("dry: ");
+  }
+
+  private static String section(PlanPath path) {
+    return path.text().split("[.\\[]", 2)[0];
+  }
+}

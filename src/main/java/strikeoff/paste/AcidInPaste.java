@@ -1,0 +1,55 @@
+package strikeoff.paste;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.document.Edit;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Ingredient;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.policy.Policy;
+import strikeoff.policy.Substance;
+import strikeoff.units.Mass;
+
+/**
+ * Acid that is weighed into a paste of reactive dye for cellulose.
+ *
+ * @param acid what it is
+ * @param grams how much of it
+ * @param soda soda ash that it uses up
+ * @param edits that take water in its place
+ * @param path of that line of the recipe
+ */
+public record AcidInPaste(
+    String paste, String acid, Mass grams, Mass soda, List<List<Edit>> edits, PlanPath path)
+    implements Evidence {
+
+  public AcidInPaste {
+    edits = List.copyOf(edits);
+  }
+
+  /**
+   * Of the first acid of the recipe; empty for paint, without acid, and on cloth of wool or silk.
+   */
+  static Optional<AcidInPaste> of(Paste paste, Cloth cloth, Policy policy) {
+    boolean cellulose = cloth.fibres().keySet().stream().anyMatch(f -> policy.fibre(f).cellulose());
+    return paste.recipe().stream()
+        .filter(part -> policy.substance(part.substance()).role() == Substance.Role.ACID)
+        .findFirst()
+        .filter(part -> paste.medium() == Medium.DYE && cellulose)
+        .map(part -> of(paste, part, policy));
+  }
+
+  private static AcidInPaste of(Paste paste, Ingredient part, Policy policy) {
+    Recipe recipe = new Recipe(paste, policy);
+    return new AcidInPaste(
+        paste.name(),
+        part.substance(),
+        new Mass(recipe.grams(Substance.Role.ACID).best()),
+        new Mass(recipe.usedUpByAcid().best()),
+        WaterInstead.of(recipe, Substance.Role.ACID),
+        part.path());
+  }
+}

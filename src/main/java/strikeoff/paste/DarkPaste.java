@@ -1,0 +1,54 @@
+package strikeoff.paste;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.colour.Lab;
+import strikeoff.document.Edit;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.policy.Policy;
+import strikeoff.policy.Substance;
+import strikeoff.units.Ratio;
+
+/**
+ * A dye paste of a dark colour with the dye powder of its recipe.
+ *
+ * @param lightness L* of its colour
+ * @param dose what a kilogram of it holds
+ * @param here dye powder that this recipe takes for a dark shade; empty if it holds nothing else
+ * @param path of the recipe
+ */
+public record DarkPaste(
+    String paste, Ratio lightness, PasteDose dose, Optional<ForRecipe> here, PlanPath path)
+    implements Evidence {
+
+  /** Of a paste whose recipe holds dye. */
+  static Optional<DarkPaste> of(Paste paste, PasteDose dose, Policy policy) {
+    return Optional.of(dose)
+        .filter(PasteDose::hasDye)
+        .map(
+            d ->
+                new DarkPaste(
+                    paste.name(),
+                    Ratio.toTenth(Lab.of(paste.colour()).lightness()),
+                    d,
+                    ForRecipe.of(
+                        new Recipe(paste, policy),
+                        s -> s.role() == Substance.Role.DYE,
+                        "dye",
+                        policy.limit("paste/dark-dye").amount(),
+                        policy.limit("paste/black-dye").amount()),
+                    paste.path().key("recipe")));
+  }
+
+  /** What to weigh in, in words. */
+  public String weighIn() {
+    return here.map(ForRecipe::text).orElse("more");
+  }
+
+  /** What writes the least of it into the recipe. */
+  public List<List<Edit>> edits() {
+    return here.map(ForRecipe::edits).orElseGet(List::of);
+  }
+}

@@ -1,0 +1,78 @@
+package strikeoff.paste;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import strikeoff.document.Edit;
+import strikeoff.plan.Ingredient;
+import strikeoff.policy.Substance;
+import strikeoff.units.Mass;
+import strikeoff.units.Range;
+
+/**
+ * What a plan's own recipe takes of a part, where recipes say how much a kilogram of paste holds.
+ * The other parts stay as they are, so the paste grows by what is added.
+ *
+ * @param least grams of the part with which a kilogram holds the least
+ * @param most the same for the most
+ * @param edits what writes the least into the recipe; none if several parts share the work
+ */
+public record ForRecipe(Mass least, Mass most, List<List<Edit>> edits) {
+
+  public ForRecipe {
+    edits = List.copyOf(edits);
+  }
+
+  /**
+   * @param part which substances of the recipe count
+   * @param added the substance to write where the recipe has none of them
+   * @param least grams in a kilogram of paste
+   * @param most the same
+   * @return empty if the recipe holds nothing else
+   */
+  public static Optional<ForRecipe> of(
+      Recipe recipe, Predicate<Substance> part, String added, double least, double most) {
+    List<Ingredient> parts =
+        recipe.paste().recipe().stream()
+            .filter(i -> part.test(recipe.policy().substance(i.substance())))
+            .toList();
+    double now = parts.stream().map(recipe::grams).mapToDouble(Range::best).sum();
+    double rest = recipe.sumGrams().map(Range::best).orElse(0.0) - now;
+    if (!(rest > 0) || !(most < 1000)) {
+      return Optional.empty();
+    }
+    Mass from = new Mass(rest * least / (1000 - least));
+    Mass to = new Mass(Math.max(from.grams(), rest * most / (1000 - most)));
+    return Optional.of(
+        new ForRecipe(
+            from,
+            to,
+            switch (parts.size()) {
+              case 0 ->
+                  List.of(
+                      List.of(
+                          new Edit.Write(
+                              recipe.paste().path().key("recipe").key(added), from.roundedUp())));
+              case 1 -> List.of(List.of(new Edit.Write(parts.get(0).path(), from.roundedUp())));
+              default -> List.of();
+            }));
+  }
+
+  /** As it is weighed, inside the band: {@code 9.1 to 19 g}. */
+  public String text() {
+    String up = least.roundedUp();
+    String down = most.roundedDown();
+    boolean narrow = up.equals(down) || most.grams() < least.grams() + said(least);
+    return narrow ? up : bare(up, down) + " to " + down;
+  }
+
+  private static double said(Mass mass) {
+    return mass.grams() < 10 ? 0.1 : 1;
+  }
+
+  /** The first figure without its unit, where the second one has the same. */
+  private static String bare(String first, String second) {
+    String unit = second.substring(second.lastIndexOf(' '));
+    return first.endsWith(unit) ? first.substring(0, first.length() - unit.length()) : first;
+  }
+}

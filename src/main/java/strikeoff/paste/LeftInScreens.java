@@ -1,0 +1,142 @@
+package strikeoff.paste;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.plan.Paste;
+import strikeoff.plan.Screen;
+import strikeoff.policy.Policy;
+import strikeoff.screens.Mesh;
+import strikeoff.timeline.Impression;
+import strikeoff.timeline.Task;
+import strikeoff.timeline.Timeline;
+import strikeoff.units.Range;
+
+/**
+ * Paste that a screen holds. Before the blade lies a bead of paste for as long as anybody prints,
+ * at the last pull as at the first: without it the blade prints no more. Most of it is scraped back
+ * into the pot before the screen is washed out. What clings to blade and rails, what fills the
+ * mesh, and the rest of the bead are lost at each washing, and only then: not at a pause, nor
+ * overnight while the screen lies flooded.
+ */
+final class LeftInScreens {
+
+  /**
+   * One filling of a screen.
+   *
+   * @param clings grams in mesh and on blade; they go down the sink when it is washed out
+   * @param bead grams before the blade for as long as it prints
+   * @param beadLost grams of the bead that are not scraped back before it is washed out
+   */
+  record Filling(Range clings, Range bead, Range beadLost) {}
+
+  private final Policy policy;
+  private final Map<Integer, Filling> byFirst = new HashMap<>();
+  private final Map<Integer, Filling> byLast = new HashMap<>();
+  private final Map<String, Impression> firstOn = new HashMap<>();
+
+  private LeftInScreens(Policy policy) {
+    this.policy = policy;
+  }
+
+  /** The filling that an impression is the first of. */
+  Optional<Filling> filledFor(Impression impression) {
+    return Optional.ofNullable(byFirst.get(impression.id()));
+  }
+
+  /** The filling that is scraped back and washed out after an impression, or in the end. */
+  Optional<Filling> emptiedAfter(Impression impression) {
+    return Optional.ofNullable(byLast.get(impression.id()));
+  }
+
+  static LeftInScreens of(Timeline timeline, Policy policy) {
+    LeftInScreens left = new LeftInScreens(policy);
+    Map<String, Impression> lastOn = new LinkedHashMap<>();
+    List<Impression> impressions = timeline.impressions();
+    int next = 0;
+    for (Task task : timeline.tasks()) {
+      if (task.kind() != Task.Kind.WASH_SCREEN || task.screen().isEmpty()) {
+        continue;
+      }
+      for (; next < impressions.size() && before(impressions.get(next), task); next++) {
+        left.print(impressions.get(next), lastOn);
+      }
+      Impression last = lastOn.remove(task.screen().get());
+      if (last != null) {
+        left.empty(last);
+      }
+    }
+    for (; next < impressions.size(); next++) {
+      left.print(impressions.get(next), lastOn);
+    }
+    lastOn.values().forEach(left::empty);
+    return left;
+  }
+
+  private void print(Impression impression, Map<String, Impression> lastOn) {
+    firstOn.putIfAbsent(screen(impression), impression);
+    lastOn.put(screen(impression), impression);
+  }
+
+  private void empty(Impression last) {
+    Impression first = firstOn.remove(screen(last));
+    Screen screen = last.footprint().screen();
+    Filling filling =
+        new Filling(
+            inMesh(screen, last.footprint().paste()).plus(onBlade()),
+            bead(screen),
+            notScrapedBack(screen));
+    byFirst.put(first.id(), filling);
+    byLast.put(last.id(), filling);
+  }
+
+  private static boolean before(Impression impression, Task washing) {
+    return impression.lifted().compareTo(washing.start()) <= 0;
+  }
+
+  private static String screen(Impression impression) {
+    return impression.footprint().screen().name();
+  }
+
+  /** It lies before the whole blade. */
+  private Range bead(Screen screen) {
+    return new Range(
+            amount("paste/bead-least"), amount("paste/bead-usual"), amount("paste/bead-most"))
+        .times(blade(screen));
+  }
+
+  /** One that is too long for its frame is told as that; paste is reckoned for one that goes in. */
+  private static double blade(Screen screen) {
+    double inside = Math.max(screen.insideLength().cm(), screen.insideWidth().cm());
+    return Math.min(screen.squeegee().orElseGet(screen::imageWidth).cm(), inside);
+  }
+
+  /** What of the bead is not scraped back. */
+  private Range notScrapedBack(Screen screen) {
+    double blade = blade(screen);
+    return new Range(
+        amount("paste/bead-least") * (1 - amount("paste/scraped-back-most")) * blade,
+        amount("paste/bead-usual") * (1 - amount("paste/scraped-back-usual")) * blade,
+        amount("paste/bead-most") * (1 - amount("paste/scraped-back-least")) * blade);
+  }
+
+  private Range inMesh(Screen screen, Paste paste) {
+    double squareMetres = screen.imageLength().cm() * screen.imageWidth().cm() / 10_000;
+    return Mesh.of(screen)
+        .theoreticalVolume()
+        .times(Recipe.density(paste, policy) / 1000 * squareMetres);
+  }
+
+  private Range onBlade() {
+    return new Range(
+        amount("paste/left-on-blade-least"),
+        amount("paste/left-on-blade-usual"),
+        amount("paste/left-on-blade-most"));
+  }
+
+  private double amount(String limit) {
+    return policy.limit(limit).amount();
+  }
+}

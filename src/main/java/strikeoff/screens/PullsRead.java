@@ -1,0 +1,38 @@
+package strikeoff.screens;
+
+import java.util.Optional;
+import strikeoff.plan.Design;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.policy.Policy;
+
+/**
+ * The pulls of a separation as they were read.
+ *
+ * @param pulls for one impression
+ * @param most pulls that anybody makes, by the policy
+ * @param meant the same with a figure less; empty if that is too many as well
+ * @param path of the pulls
+ */
+public record PullsRead(
+    String design, String screen, int pulls, int most, Optional<Integer> meant, PlanPath path)
+    implements Evidence {
+
+  static PullsRead of(Design design, Design.Separation separation, Policy policy) {
+    int most = (int) policy.limit("screens/most-pulls").amount();
+    int less = separation.pulls() / 10;
+    return new PullsRead(
+        design.name(),
+        separation.screen(),
+        separation.pulls(),
+        most,
+        Optional.of(less).filter(n -> n >= 1 && n <= most),
+        separation.path().key("pulls"));
+  }
+
+  /** What to ask oneself, as an instruction without a full stop. */
+  public String asking() {
+    return meant.map(n -> "Is it " + n + "? ").orElse("")
+        + "Count them on a strike-off, and write that as `pulls`";
+  }
+}

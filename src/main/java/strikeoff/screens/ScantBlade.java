@@ -1,0 +1,83 @@
+package strikeoff.screens;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Screen;
+import strikeoff.policy.Policy;
+import strikeoff.units.Length;
+
+/**
+ * A blade of one length and the screens whose image it covers, though with its ends close to it or
+ * so that it may run off, in frames that have room for a longer one.
+ *
+ * @param fits those screens, in the plan's order
+ * @param overlap how far it reaches beyond the image on each side, where that is least
+ * @param related the screens after the first
+ * @param path of the first one's squeegee
+ */
+public record ScantBlade(
+    Length squeegee,
+    List<SqueegeeFit> fits,
+    Length overlap,
+    List<Evidence.Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public ScantBlade {
+    fits = List.copyOf(fits);
+    related = List.copyOf(related);
+  }
+
+  static List<ScantBlade> all(PrintPlan plan, Policy policy) {
+    double ends = policy.limit("screens/squeegee-ends").amount();
+    double off = policy.limit("screens/squeegee-runs-off").amount();
+    double advised = policy.limit("screens/squeegee-overlap").amount();
+    Map<String, List<SqueegeeFit>> byBlade = new LinkedHashMap<>();
+    for (Screen screen : plan.screens().values()) {
+      Optional<SqueegeeFit> fit = SqueegeeFit.of(screen, policy);
+      boolean roomy = !FrameMargin.of(screen, policy).side().below(advised);
+      if (roomy && fit.map(f -> !f.overlap().below(0) && f.overlap().below(ends)).orElse(false)) {
+        String blade = fit.get().squeegee().text() + fit.get().overlap().below(off);
+        byBlade.computeIfAbsent(blade, n -> new ArrayList<>()).add(fit.get());
+      }
+    }
+    return byBlade.values().stream().map(ScantBlade::of).toList();
+  }
+
+  private static ScantBlade of(List<SqueegeeFit> fits) {
+    SqueegeeFit first = fits.get(0);
+    return new ScantBlade(
+        first.squeegee(),
+        fits,
+        fits.stream().map(SqueegeeFit::overlap).min(Length::compareTo).orElseThrow(),
+        fits.stream().skip(1).map(f -> new Evidence.Related(f.screen(), f.path())).toList(),
+        first.path());
+  }
+
+  public List<String> screens() {
+    return fits.stream().map(SqueegeeFit::screen).toList();
+  }
+
+  /** The blades to use, as in {@code 24 cm} or {@code 24 cm for reeds, 31 cm for heron}. */
+  public String blades() {
+    Map<String, List<String>> byBlade =
+        fits.stream()
+            .collect(
+                Collectors.groupingBy(
+                    SqueegeeFit::blade,
+                    LinkedHashMap::new,
+                    Collectors.mapping(SqueegeeFit::screen, Collectors.toList())));
+    return byBlade.size() == 1
+        ? byBlade.keySet().iterator().next()
+        : byBlade.entrySet().stream()
+            .map(e -> e.getKey() + " for " + String.join(" and ", e.getValue()))
+            .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,51 @@
+package strikeoff.screens;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.policy.Policy;
+import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
+import strikeoff.units.Quantities;
+import strikeoff.units.Quantity;
+
+/** Meshes as they are sold, each count with its usual thread: the defaults of a plan's threads. */
+final class UsualMeshes {
+
+  private static final String THREADS = "screen.thread.";
+
+  private final List<Mesh> all = new ArrayList<>();
+  private final double finest;
+
+  UsualMeshes(Policy policy) {
+    finest = policy.limit("screens/finest-mesh").amount();
+    policy
+        .defaults()
+        .forEach(
+            (name, value) -> {
+              if (name.startsWith(THREADS)) {
+                String count = name.substring(THREADS.length());
+                all.add(new Mesh(read(count, MeshCount.class), read(value.value(), Length.class)));
+              }
+            });
+  }
+
+  /**
+   * The coarsest of them that holds a detail, and that paste for cloth goes through.
+   *
+   * @param openings how many of them the detail has to span
+   */
+  Optional<Mesh> holding(Length detail, double openings) {
+    return all.stream()
+        .filter(mesh -> mesh.count().perCm() <= finest && mesh.canBeWoven())
+        .filter(mesh -> !detail.finerThan(mesh.opening().mm() * openings))
+        .min(Comparator.comparing(Mesh::count));
+  }
+
+  private static <Q extends Quantity> Q read(String text, Class<Q> kind) {
+    return Quantities.parse(text, kind)
+        .toOptional()
+        .orElseThrow(() -> new IllegalStateException("no usual mesh: " + text));
+  }
+}

@@ -1,0 +1,79 @@
+package strikeoff.sequence;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+
+/**
+ * Placements that are printed before there is any print of what they are set from, or of what they
+ * are to lie over.
+ *
+ * @param anchored true if they are set from it, false if the plan says that they go over it
+ * @param arrangement whose placements they are
+ * @param places those of its placements, in short: {@code shells 1–6}
+ * @param base the arrangement they are set from, or go over
+ * @param step the step that prints them
+ * @param number its number
+ * @param baseStep the step that prints the first of their bases
+ * @param baseNumber its number
+ * @param inOrder what that step prints, in an order with the base first, if both are printed in one
+ *     step and that is what is wrong; empty otherwise
+ */
+public record BeforeItsBase(
+    boolean anchored,
+    String arrangement,
+    String places,
+    String base,
+    String step,
+    int number,
+    String baseStep,
+    int baseNumber,
+    List<String> inOrder,
+    List<String> marks,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public BeforeItsBase {
+    inOrder = List.copyOf(inOrder);
+    marks = List.copyOf(marks);
+    related = List.copyOf(related);
+  }
+
+  /** Where the first print of the base comes, for a sentence that has named the step. */
+  public String later() {
+    return number == baseNumber ? "later in that step" : "only in " + baseStep;
+  }
+
+  /** What to change, as an instruction without a full stop. */
+  public String mending() {
+    if (number != baseNumber) {
+      return "Put " + step + " after " + baseStep + ", once that is dry enough for a frame";
+    }
+    return inOrder.isEmpty()
+        ? "Print " + base + " in a step of its own before " + step
+        : "Write `print: ["
+            + String.join(", ", inOrder)
+            + "]` in step "
+            + number
+            + ", which prints "
+            + base
+            + " first";
+  }
+
+  /** What that step prints in the right order, to be written there. */
+  public Optional<List<String>> reordered() {
+    return Optional.of(inOrder).filter(order -> !order.isEmpty());
+  }
+
+  /** Number of the step that is to come before, if the two are not one. */
+  public Optional<Integer> toComeFirst() {
+    return number == baseNumber ? Optional.empty() : Optional.of(baseNumber);
+  }
+
+  /** Whether all of these placements, by their names, are printed too early. */
+  public boolean holds(List<String> placements) {
+    return marks.containsAll(placements);
+  }
+}

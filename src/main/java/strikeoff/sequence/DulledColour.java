@@ -1,0 +1,47 @@
+package strikeoff.sequence;
+
+import java.util.List;
+import strikeoff.plan.Colour;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Ratio;
+import strikeoff.units.Share;
+
+/**
+ * A translucent paint of a design that is printed over darker prints, which it hides in part: it is
+ * seen, and comes out dull.
+ *
+ * @param named the plan's colour
+ * @param lightness L* of it
+ * @param others pastes that it lies on
+ * @param without estimate of the look of the first of them alone, wet
+ * @param withoutLightness L* of that
+ * @param look estimate of both together
+ * @param missed CIEDE2000 between {@code look} and the colour as named
+ * @param share of what it prints that lies on them, where that is most
+ * @param places the placements concerned, in short
+ * @param path of the paste's colour
+ */
+public record DulledColour(
+    String design,
+    String paste,
+    Colour named,
+    Ratio lightness,
+    List<String> others,
+    Colour without,
+    Ratio withoutLightness,
+    Colour look,
+    Ratio missed,
+    Share share,
+    String places,
+    List<String> marks,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public DulledColour {
+    others = List.copyOf(others);
+    marks = List.copyOf(marks);
+    related = List.copyOf(related);
+  }
+}

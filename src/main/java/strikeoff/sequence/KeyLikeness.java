@@ -1,0 +1,91 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.colour.Meetings;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Design;
+import strikeoff.plan.Design.Separation;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Evidence.Related;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.units.Ratio;
+import strikeoff.units.Share;
+
+/** Outlines that nobody tells from what they are drawn round. */
+final class KeyLikeness {
+
+  private final PrintPlan plan;
+  private final Layout layout;
+  private final Meetings meetings;
+  private final double seen;
+
+  KeyLikeness(PrintPlan plan, Layout layout, Policy policy) {
+    this.plan = plan;
+    this.layout = layout;
+    meetings = new Meetings(plan.cloth(), policy);
+    seen = policy.limit("order/shows-from").amount();
+  }
+
+  /** One for each outline of a placed design. */
+  List<Evidence> facts() {
+    List<Evidence> facts = new ArrayList<>();
+    for (Design design : plan.designs().values()) {
+      List<String> placements =
+          layout.placements().stream()
+              .filter(p -> p.design().equals(design.name()))
+              .map(Placement::name)
+              .toList();
+      if (!placements.isEmpty()) {
+        design.separations().stream()
+            .filter(Separation::key)
+            .forEach(key -> fact(design, key, placements).ifPresent(facts::add));
+      }
+    }
+    return facts;
+  }
+
+  /** Tone on tone from one pot is meant, and so is a line that lies on its fill alone. */
+  private Optional<Evidence> fact(Design design, Separation key, List<String> placements) {
+    Paste ink = paste(key);
+    List<Separation> fills =
+        design.separations().stream().filter(s -> !s.key() && Shares.common(key, s) > 0).toList();
+    List<Separation> alike =
+        fills.stream()
+            .filter(s -> !s.paste().equals(key.paste()))
+            .filter(s -> meetings.beside(ink, paste(s)) < seen)
+            .sorted(Comparator.comparingDouble(s -> meetings.beside(ink, paste(s))))
+            .toList();
+    if (alike.isEmpty()
+        || Shares.certain(key, alike) >= 1
+        || meetings.isLostOnGround(ink)
+        || meetings.over(ink, paste(alike.get(0))).isLost()) {
+      return Optional.empty();
+    }
+    Paste fill = paste(alike.get(0));
+    return Optional.of(
+        new KeyLikeFill(
+            design.name(),
+            key.paste(),
+            alike.stream().map(Separation::paste).distinct().toList(),
+            new Share(printed(alike) / printed(fills)),
+            Ratio.toTenth(meetings.beside(ink, fill)),
+            Ratio.toTenth(meetings.over(ink, fill).difference()),
+            placements,
+            List.of(new Related(fill.name(), fill.path().key("colour"))),
+            ink.path().key("colour")));
+  }
+
+  private static double printed(List<Separation> separations) {
+    return separations.stream().mapToDouble(s -> s.printed().squareCm()).sum();
+  }
+
+  private Paste paste(Separation separation) {
+    return plan.pastes().get(separation.paste());
+  }
+}

@@ -1,0 +1,278 @@
+package strikeoff.sequence;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.colour.Meeting;
+import strikeoff.colour.Meetings;
+import strikeoff.layout.ClothIndex;
+import strikeoff.layout.Footprint;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Design.Separation;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.GivenUp;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.timeline.Impression;
+
+/**
+ * Where each colour lands: on the ground, on earlier colours of its motif, on other placements. The
+ * run says what lies under what; a plan without one, the order of the design's list, anchors and
+ * what is printed over another on purpose.
+ */
+final class Landings {
+
+  private static final double WHOLE = 1 - 1e-9;
+
+  private final PrintPlan plan;
+  private final Layout layout;
+  private final Meetings meetings;
+  private final double partly;
+  private final Map<Long, Integer> rank = new HashMap<>();
+  private final Map<String, LostPrints> lost = new LinkedHashMap<>();
+  private final boolean dulled;
+  private final Map<String, Boolean> canBeLost = new HashMap<>();
+  private final ClothIndex<Footprint> index;
+  private long left;
+
+  private Landings(
+      PrintPlan plan, Layout layout, List<Impression> impressions, Policy policy, boolean dulled) {
+    this.dulled = dulled;
+    this.plan = plan;
+    this.layout = layout;
+    meetings = new Meetings(plan.cloth(), policy);
+    partly = policy.limit("order/partly-lost").amount();
+    left = (long) policy.limit("media/most-pairs").amount();
+    impressions.forEach(i -> rank.putIfAbsent(number(i.footprint()), i.id()));
+    index = new ClothIndex<>(layout.tube());
+    layout.footprints().forEach(f -> index.add(f.image(), f));
+  }
+
+  /**
+   * Colours that are lost where they land, and translucent ones that come out dull there; what is
+   * told as lost is not told as dull again.
+   */
+  static List<Evidence> facts(
+      PrintPlan plan, Layout layout, List<Impression> impressions, Policy policy) {
+    Landings landings = new Landings(plan, layout, impressions, policy, false);
+    landings.look();
+    List<Evidence> facts = new ArrayList<>();
+    landings.lost.values().forEach(prints -> facts.add(prints.fact(landings.meetings)));
+    if (plan.pastes().values().stream().anyMatch(Paste::translucent)) {
+      Landings dull = new Landings(plan, layout, impressions, policy, true);
+      dull.look();
+      dull.lost.forEach(
+          (key, prints) -> {
+            if (!landings.lost.containsKey(key)) {
+              facts.add(prints.dulled(dull.meetings));
+            }
+          });
+    }
+    return facts;
+  }
+
+  private void look() {
+    for (Placement placement : layout.placements()) {
+      GivenUp.ifAsked();
+      List<Footprint> motif = layout.footprintsOf(placement.id());
+      for (Footprint one : motif) {
+        if (canBeLost(one.paste()) && isPrinted(one)) {
+          onMotif(one, motif);
+          onOthers(one);
+        }
+      }
+    }
+  }
+
+  /** Whether a colour is gone there, or in the second look perhaps only dull. */
+  private boolean isGone(Meeting meeting) {
+    return meeting.isLost() || dulled && meeting.isDulled();
+  }
+
+  /** Whether there is a paste that it could be lost over or under. */
+  private boolean canBeLost(Paste paste) {
+    return canBeLost.computeIfAbsent(paste.name(), name -> isLostAnywhere(paste));
+  }
+
+  private boolean isLostAnywhere(Paste paste) {
+    return !meetings.isLostOnGround(paste)
+        && plan.pastes().values().stream()
+            .anyMatch(
+                other ->
+                    isGone(meetings.over(paste, other)) || isGone(meetings.under(paste, other)));
+  }
+
+  private void onMotif(Footprint one, List<Footprint> motif) {
+    List<Footprint> below = new ArrayList<>();
+    List<Footprint> above = new ArrayList<>();
+    List<Footprint> shown = new ArrayList<>();
+    double fills = 0;
+    double alike = 0;
+    for (Footprint other : left > 0 ? motif : List.<Footprint>of()) {
+      left--;
+      double common = Shares.common(one.separation(), other.separation());
+      if (other == one || common == 0 || !isPrinted(other)) {
+        continue;
+      }
+      double area = Math.min(common, other.separation().printed().squareCm());
+      if (isOver(one, other)) {
+        boolean isLost = isLostOver(one, other);
+        if (isLost) {
+          below.add(other);
+        } else {
+          shown.add(other);
+        }
+        fills += other.separation().key() ? 0 : area;
+        alike += isLost && !other.separation().key() ? area : 0;
+      } else if (isLostUnder(one, other)) {
+        above.add(other);
+      }
+    }
+    double certain = Shares.certain(one.separation(), separations(below));
+    for (Footprint base : shown) {
+      boolean uppermost = below.stream().allMatch(lower -> isOver(base, lower));
+      certain -= uppermost ? certain * underlaid(one, base) : 0;
+    }
+    boolean key = one.separation().key();
+    add(one, false, below, key && fills > 0 ? alike / fills : certain);
+    add(one, true, above, Shares.certain(one.separation(), separations(above)));
+  }
+
+  private void onOthers(Footprint one) {
+    List<Footprint> below = new ArrayList<>();
+    List<Footprint> above = new ArrayList<>();
+    double bare = 1;
+    double lostOver = 0;
+    double lostUnder = 0;
+    List<Footprint> near = upperFirst(one);
+    for (Footprint other : near) {
+      boolean own = other.placement().id() == one.placement().id();
+      double held = own ? 1 : share(one, other);
+      double covers =
+          other.separation().printed().squareCm() / other.separation().rectangle().squareCm();
+      if (isOver(one, other)) {
+        if (!own && isLostOver(one, other)) {
+          below.add(other);
+          lostOver += bare * held * covers;
+          bare -= other.paste().transparent() ? 0 : bare * held * covers;
+        } else if (held >= WHOLE) {
+          bare -= bare * underlaid(one, other);
+        }
+      } else if (!own && held >= WHOLE && isOver(other, one) && isLostUnder(one, other)) {
+        above.add(other);
+        lostUnder += covers;
+      }
+    }
+    add(one, false, below, lostOver);
+    add(one, true, above, lostUnder);
+  }
+
+  /**
+   * The share of a print that lies on an opaque one it shows on, cut for it to lie on: a white that
+   * is printed first.
+   */
+  private static double underlaid(Footprint one, Footprint other) {
+    return other.paste().transparent()
+        ? 0
+        : Shares.clamp(
+            other.separation().printed().squareCm() / one.separation().printed().squareCm());
+  }
+
+  /** What of one's image lies in another's. */
+  private double share(Footprint one, Footprint other) {
+    double whole = one.image().getArea() / 100;
+    return Shares.clamp(layout.tube().overlap(one.image(), other.image()).squareCm() / whole);
+  }
+
+  /** What it meets on the cloth, what is printed last first; copies of one row are left to it. */
+  private List<Footprint> upperFirst(Footprint one) {
+    List<Footprint> near = new ArrayList<>();
+    if (left <= 0) {
+      return near;
+    }
+    for (Footprint other : index.near(one.image(), 0)) {
+      left--;
+      boolean own = other.placement().id() == one.placement().id();
+      boolean row = other.placement().arrangement().equals(one.placement().arrangement());
+      if (own ? other != one : !row && isPrinted(other)) {
+        near.add(other);
+      }
+    }
+    near.sort((a, b) -> Integer.compare(order(b), order(a)));
+    return near;
+  }
+
+  private int order(Footprint footprint) {
+    return rank.getOrDefault(number(footprint), 0);
+  }
+
+  private boolean isPrinted(Footprint footprint) {
+    return rank.isEmpty() || rank.containsKey(number(footprint));
+  }
+
+  private boolean isOver(Footprint one, Footprint other) {
+    if (!rank.isEmpty()) {
+      return order(one) > order(other);
+    }
+    if (one.placement().id() == other.placement().id()) {
+      return one.separation().number() > other.separation().number();
+    }
+    return isMeantOver(one, other);
+  }
+
+  /** Whether the plan says that one is printed over another, or sets it from that. */
+  private boolean isMeantOver(Footprint one, Footprint other) {
+    String lower = other.placement().arrangement();
+    return plan.arrangements().get(one.placement().arrangement()).over().contains(lower)
+        || one.placement().anchor().stream().anyMatch(id -> id == other.placement().id());
+  }
+
+  /**
+   * Two colours of a motif that pass for one are told as such, unless one is the outline; and one
+   * dye over itself goes deeper.
+   */
+  private boolean isLostOver(Footprint one, Footprint other) {
+    Meeting meeting = meetings.over(one.paste(), other.paste());
+    boolean same = one.paste().name().equals(other.paste().name());
+    boolean own = one.placement().id() == other.placement().id();
+    boolean fine =
+        own ? meeting.isLike() && !one.separation().key() : same && one.paste().transparent();
+    return isGone(meeting) && !fine;
+  }
+
+  /** A covering colour under darker ones is a white that is printed first, unless it is the key. */
+  private boolean isLostUnder(Footprint one, Footprint other) {
+    boolean same = one.paste().name().equals(other.paste().name());
+    return !same
+        && (one.separation().key()
+            || one.paste().transparent()
+            || meetings.isDarker(one.paste(), other.paste()))
+        && meetings.under(one.paste(), other.paste()).isLost();
+  }
+
+  private static List<Separation> separations(List<Footprint> footprints) {
+    return footprints.stream().map(Footprint::separation).toList();
+  }
+
+  private void add(Footprint one, boolean under, List<Footprint> others, double share) {
+    if (!others.isEmpty() && Shares.clamp(share) >= partly) {
+      lost.computeIfAbsent(
+              one.placement().design() + "\n" + one.separation().number() + under,
+              key -> new LostPrints(one, under))
+          .add(
+              one,
+              others,
+              Shares.clamp(share),
+              under && others.stream().anyMatch(o -> isMeantOver(o, one)));
+    }
+  }
+
+  /** One separation of one placement, in one number. */
+  private static long number(Footprint footprint) {
+    return (long) footprint.placement().id() << Integer.SIZE | footprint.separation().number();
+  }
+}

@@ -1,0 +1,85 @@
+package strikeoff.sequence;
+
+import java.util.List;
+import strikeoff.plan.Colour;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Ratio;
+import strikeoff.units.Share;
+
+/**
+ * A colour of a design that shares its place with other prints, over or under which nobody sees it:
+ * earlier or later colours of its motif, and other placements.
+ *
+ * @param under true if the others are printed over it, false if it is printed over them
+ * @param key true for an outline or key colour
+ * @param named the plan's colour
+ * @param lightness L* of it
+ * @param others pastes it is lost over or under
+ * @param without estimate of the look of the first of them alone, wet
+ * @param withoutLightness L* of that
+ * @param look estimate of both together
+ * @param difference CIEDE2000 between the two
+ * @param missed CIEDE2000 between {@code look} and the colour as named
+ * @param share of what it prints that is lost, where that is most. On its own motif what must be
+ *     lost for want of room, since stencils of one motif are cut for each other; of an outline, its
+ *     share by the fills it lies on. On other placements what is lost if the two fall independently
+ * @param instead what would be seen in its place, in words; empty if nothing would
+ * @param afterwards whether it would be seen if it was printed after the others, which it can be
+ * @param meant whether it lies under them because the plan says that they go over it
+ * @param places the placements concerned, in short
+ * @param path of the paste's colour
+ */
+public record LostColour(
+    String design,
+    String paste,
+    boolean under,
+    boolean key,
+    Colour named,
+    Ratio lightness,
+    List<String> others,
+    Colour without,
+    Ratio withoutLightness,
+    Colour look,
+    Ratio difference,
+    Ratio missed,
+    Share share,
+    String instead,
+    boolean afterwards,
+    boolean meant,
+    String places,
+    List<String> marks,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public LostColour {
+    others = List.copyOf(others);
+    marks = List.copyOf(marks);
+    related = List.copyOf(related);
+  }
+
+  /** Where it lies, before the names of the others. */
+  public String where() {
+    return under ? "under" : "over";
+  }
+
+  /** What to do about one that others are printed over. */
+  public String way() {
+    String names = String.join(" and ", others);
+    if (meant) {
+      return "Leave it a gap in " + names + ", or leave it out";
+    }
+    return afterwards
+        ? "Print it after " + names + ", or leave it out"
+        : instead.isEmpty()
+            ? "Leave it out"
+            : "Choose " + instead + " and print it after " + names + ", or leave it out";
+  }
+
+  /** What to do about one that is printed over others. */
+  public String off() {
+    String off = "eep it off " + String.join(" and ", others);
+    return instead.isEmpty() ? "K" + off : "Choose " + instead + ", or k" + off;
+  }
+}

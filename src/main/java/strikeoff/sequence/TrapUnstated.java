@@ -1,0 +1,35 @@
+package strikeoff.sequence;
+
+import java.util.List;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Length;
+
+/**
+ * Colours of a design that can adjoin and for which the plan states no trap. An outline covers
+ * where colours meet only if they reach under it, so it counts like them. Two of which one must lie
+ * on the other are left out.
+ *
+ * @param pastes of those separations
+ * @param railed true if frames go against a rail and stops, false if they are laid by eye
+ * @param tolerance how far a frame can be off on this table
+ * @param path of the first of them that lies over another
+ */
+public record TrapUnstated(
+    String design,
+    List<String> pastes,
+    boolean railed,
+    Length tolerance,
+    List<String> marks,
+    PlanPath path)
+    implements Evidence {
+
+  public TrapUnstated {
+    pastes = List.copyOf(pastes);
+    marks = List.copyOf(marks);
+  }
+
+  public String table() {
+    return railed ? "on a railed table" : "laid by eye";
+  }
+}

@@ -1,0 +1,58 @@
+package strikeoff.timeline;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.plan.PrintPlan;
+
+/**
+ * What the people in the room may choose though the plan names more: who had better stay out of a
+ * print step, and whether a second sink is left alone. The soonest run is taken, so that nobody and
+ * nothing that is added ever makes a run later, as far as {@link Effort#ways} goes.
+ */
+final class Choices {
+
+  private final Beforehand known;
+  private final long most;
+  private long runs;
+
+  private Choices(Beforehand known, long most) {
+    this.known = known;
+    this.most = most;
+    this.runs = 1;
+  }
+
+  /**
+   * The run as written, or a sooner one.
+   *
+   * @param stays who isn't left out, since how the run goes without her is known
+   */
+  static Simulation.Run soonest(PrintPlan plan, Beforehand known, Optional<String> stays) {
+    Simulation.Run written = Simulation.once(plan, known, plan.equipment().sinks());
+    long each = written.simulated();
+    Choices choices = new Choices(known, known.effort().ways() / each);
+    Helpers helpers = new Helpers(plan, known.policy().limit("table/longest-hand-frame").amount());
+    List<PrintPlan> fewer =
+        JoiningIn.withFewer(
+            plan,
+            written,
+            step -> helpers.anyNeedsTwo(known.sets().designs(step)),
+            stays,
+            choices.most);
+    Simulation.Run best = choices.atFewerSinks(written, plan);
+    for (PrintPlan people : fewer) {
+      choices.runs++;
+      Simulation.Run other = Simulation.once(people, known, plan.equipment().sinks());
+      best = best.orSooner(choices.atFewerSinks(other, people));
+    }
+    return best.after(each * choices.runs);
+  }
+
+  private Simulation.Run atFewerSinks(Simulation.Run run, PrintPlan plan) {
+    Simulation.Run best = run;
+    for (int sinks = run.sinks() - 1; sinks > 0 && runs < most; sinks--) {
+      runs++;
+      best = best.orSooner(Simulation.once(plan, known, sinks));
+    }
+    return best;
+  }
+}

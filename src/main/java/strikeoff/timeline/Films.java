@@ -1,0 +1,74 @@
+package strikeoff.timeline;
+
+import java.util.IdentityHashMap;
+import java.util.Map;
+import strikeoff.drying.Drying;
+import strikeoff.drying.FilmNeed;
+import strikeoff.layout.Footprint;
+import strikeoff.plan.Cloth;
+import strikeoff.plan.Design;
+import strikeoff.plan.Medium;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Room;
+import strikeoff.policy.Policy;
+import strikeoff.screens.Deposit;
+import strikeoff.units.ArealMass;
+
+/**
+ * How the films of a plan dry, whatever its run does with them: worked out once, however often the
+ * run is simulated.
+ */
+final class Films {
+
+  private final Policy policy;
+  private final Cloth cloth;
+  private final Drying drying;
+
+  /** By identity: films of one separation dry alike, and every impression asks. */
+  private final Map<Design.Separation, FilmNeed> needs = new IdentityHashMap<>();
+
+  private Films(Cloth cloth, Room room, Policy policy) {
+    this.policy = policy;
+    this.cloth = cloth;
+    this.drying = Drying.of(cloth, room, policy);
+  }
+
+  static Films of(PrintPlan plan, Policy policy) {
+    return new Films(plan.cloth(), plan.room(), policy);
+  }
+
+  /** The same films in another room. */
+  Films in(Room room) {
+    return new Films(cloth, room, policy);
+  }
+
+  Drying drying() {
+    return drying;
+  }
+
+  /** What the film of an impression must lose. */
+  FilmNeed need(Footprint footprint) {
+    return needs.computeIfAbsent(
+        footprint.separation(),
+        separation -> {
+          Deposit deposit = Deposit.of(footprint.screen(), footprint.paste(), cloth, policy);
+          return drying.need(
+              footprint.paste(),
+              new ArealMass(deposit.afterPulls(separation.pulls()).best()),
+              deposit.measured());
+        });
+  }
+
+  /**
+   * Whether printers lay the next frame on that film at once, whatever an estimate says of it:
+   * thickened dye on plant fibres of some mass, through a mesh that is not too coarse, in few
+   * pulls.
+   */
+  boolean wetOnWet(Footprint footprint) {
+    return footprint.paste().medium() == Medium.DYE
+        && cloth.fibres().keySet().stream().allMatch(fibre -> policy.fibre(fibre).cellulose())
+        && cloth.mass().base() >= policy.limit("drying/wet-on-wet-cloth").amount()
+        && footprint.separation().pulls() <= policy.limit("drying/wet-on-wet-pulls").amount()
+        && footprint.screen().mesh().base() >= policy.limit("drying/wet-on-wet-mesh").amount();
+  }
+}

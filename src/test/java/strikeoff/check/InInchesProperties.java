@@ -1,0 +1,61 @@
+package strikeoff.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
+/** Any row and border finds in inches what it finds in centimetres. */
+class InInchesProperties {
+
+  private static final Checker CHECKER = Checker.builtIn();
+
+  @Property(tries = 150)
+  void anyRowFindsTheSameInInches(
+      @ForAll @IntRange(min = 1, max = 14) int copies,
+      @ForAll @IntRange(min = 20, max = 60) int pitch,
+      @ForAll @IntRange(min = 4, max = 12) int start,
+      @ForAll @IntRange(min = 20, max = 60) int size,
+      @ForAll @IntRange(min = 0, max = 3) int quarters,
+      @ForAll @IntRange(min = 24, max = 40) int table,
+      @ForAll @IntRange(min = 0, max = 1) int tube) {
+    String plan =
+        String.format(
+            Locale.ROOT,
+            """
+            plan: A row and its border
+            cloth: {length: %d cm, width: 100 cm, washed: yes, form: %s, allowances: {start: 5 cm, end: 5 cm}}
+            table: {length: %d cm, width: 130 cm}
+            screens:
+              leaf: {frame: %d x 60 cm, image: %d x 40 cm, mesh: 43/cm, squeegee: 44 cm}
+              reed: {frame: 50 x 44 cm, image: 30 x 22 cm, mesh: 43/cm, squeegee: 26 cm}
+            pastes:
+              green: {medium: dye, group: DCT, colour: green}
+            designs:
+              leaf: {size: %d x 40 cm, separations: [{screen: leaf, paste: green, covers: 40 %%}]}
+              reed: {size: 30 x 22 cm, separations: [{screen: reed, paste: green, covers: 40 %%}]}
+            placements:
+              leaves: {design: leaf, series: %d, pitch: %d cm, start: %d cm, across: 40 cm, turn: %d°}
+              reeds: {design: reed, border: near, from: 5 cm, to: %d cm, inset: 4 cm}
+            run:
+              - mix: all
+              - print: leaves
+                before moving: until lift-safe
+              - print: reeds
+            """,
+            copies * pitch + 10,
+            tube == 1 ? "tube" : "open",
+            table * 10,
+            size + 20,
+            size,
+            size,
+            copies,
+            pitch,
+            start,
+            90 * quarters,
+            copies * pitch + 5);
+    assertThat(Inches.told(CHECKER, Inches.of(plan))).isEqualTo(Inches.told(CHECKER, plan));
+  }
+}

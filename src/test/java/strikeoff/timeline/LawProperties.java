@@ -1,0 +1,206 @@
+package strikeoff.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+
+/**
+ * Laws of the trade's common sense that every invented run of one to three people keeps. Where
+ * plans/README.md names an exception, the law has that exception and no other.
+ */
+class LawProperties {
+
+  /** As far as all choices of who stays out are weighed. */
+  @Property(tries = 250)
+  void whoJoinsInNeverMakesARunLater(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
+    Moment asWritten = SmallDay.day(run.plan()).finish();
+    for (int step = 0; step < run.parts().size(); step++) {
+      int at = step;
+      Timeline.Day joined = SmallDay.day(run.with(c -> c.joined = at));
+      if (joined.run().simulated() < Effort.USUAL.ways()) {
+        assertThat(joined.finish()).as("step %s of %s", step, run).isLessThanOrEqualTo(asWritten);
+      }
+    }
+  }
+
+  @Property(tries = 250)
+  void aSinkOrADryingPlaceNeverMakesARunLater(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
+    Moment asWritten = SmallDay.day(run.plan()).finish();
+    Moment two = SmallDay.day(run.with(c -> c.moreSinks = 1)).finish();
+    assertThat(two).isLessThanOrEqualTo(asWritten);
+    assertThat(SmallDay.day(run.with(c -> c.moreSinks = 2)).finish()).isLessThanOrEqualTo(two);
+    assertThat(SmallDay.day(run.with(c -> c.morePlaces = 1)).finish())
+        .isLessThanOrEqualTo(asWritten);
+  }
+
+  /** In all that she does, or in one kind of work. */
+  @Property(tries = 250)
+  void aFasterHandNeverMakesARunLater(
+      @ForAll(supplier = AnyRun.Any.class) AnyRun run, @ForAll @IntRange(max = 9) int kind) {
+    PrintPlan faster =
+        run.with(
+            c -> {
+              for (int i = 0; i < c.hands.length; i++) {
+                c.hands[i] = kind == 9 || kind == i ? 0.8 : 1;
+              }
+            });
+    assertThat(SmallDay.day(faster).finish())
+        .as("%s %s", kind, run)
+        .isLessThanOrEqualTo(SmallDay.day(run.plan()).finish());
+  }
+
+  @Property(tries = 250)
+  void aLongerTableNeverAsksForMoreMoves(
+      @ForAll(supplier = AnyRun.Any.class) AnyRun run,
+      @ForAll @IntRange(min = 1, max = 150) int cm) {
+    assertThat(moves(run.with(c -> c.longerTable = cm)))
+        .as("%s", run)
+        .isLessThanOrEqualTo(moves(run.plan()));
+  }
+
+  private static long moves(PrintPlan plan) {
+    return SmallDay.day(plan).run().moves();
+  }
+
+  /**
+   * One that saves no move may leave a set of a single motif: three and one take several people
+   * longer than two and two, since all but one stand idle at the last.
+   *
+   * <p>Its screens may be washed later, which were washed while the cloth waited to be moved; so
+   * one that prints with two pastes may come later, too. Not where several go by station: two
+   * people at three boards are two rounds, as at four. Not where each colour goes over all sets:
+   * each dries while the others are printed, and a longer one leaves them less time.
+   */
+  @Property(tries = 250)
+  void aLongerTableThatSavesAMoveNeverMakesTheLastPrintLater(
+      @ForAll(supplier = AnyRun.Any.class) AnyRun run,
+      @ForAll @IntRange(min = 1, max = 150) int cm) {
+    boolean excepted =
+        run.shared()
+            || run.parts().stream()
+                .anyMatch(
+                    p ->
+                        p.order() == Step.Order.OVER_ALL
+                            || p.order() == Step.Order.BY_STATION && p.who() != p.other());
+    Timeline.Day asWritten = SmallDay.day(run.plan());
+    Timeline.Day longer = SmallDay.day(run.with(c -> c.longerTable = cm));
+    if (!excepted && longer.run().moves() < asWritten.run().moves()) {
+      assertThat(lastLift(longer)).as("%s", run).isLessThanOrEqualTo(lastLift(asWritten));
+    }
+  }
+
+  private static Moment lastLift(Timeline.Day day) {
+    return day.impressions().stream()
+        .map(Impression::lifted)
+        .max(Comparator.naturalOrder())
+        .orElse(day.start());
+  }
+
+  @Property(tries = 150)
+  void aLongerWaitNeverBringsAContact(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
+    Ran asWritten = new Ran(run.plan());
+    for (int step = 0; step < run.parts().size(); step++) {
+      int at = step;
+      asWritten.nothingNew(
+          new Ran(
+              run.with(
+                  c -> {
+                    c.longer = at;
+                    c.minutes = 25;
+                  })),
+          "step " + step + " of " + run);
+    }
+  }
+
+  @Property(tries = 150)
+  void aNightBetweenNeverAddsAContact(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
+    Ran asWritten = new Ran(run.plan());
+    for (int step = 0; step < run.parts().size(); step++) {
+      int at = step;
+      asWritten.nothingNew(new Ran(run.with(c -> c.night = at)), "step " + step + " of " + run);
+    }
+  }
+
+  @Property(tries = 250)
+  void damperAirNeverTakesAContactAway(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
+    assertThat(new Ran(run.with(c -> c.humidity = 0.7)).contacts())
+        .containsAll(new Ran(run.plan()).contacts());
+  }
+
+  /** A print by its step, counted without nights, its place and its colour. */
+  private record Print(long step, String placement, int separation) {}
+
+  /** The later print's frame on the earlier one's film. */
+  private record Pair(Print earlier, Print later) {}
+
+  /** A run, of which prints can be found in another. */
+  private static final class Ran {
+
+    private static final Set<Task.Kind> OTHER_WORK =
+        Set.of(Task.Kind.WASH_SCREEN, Task.Kind.MIX, Task.Kind.QUEUE);
+
+    private static final Set<String> WRITTEN =
+        Set.of("dry between colours", "dry between passes", "before moving", Task.PAUSE);
+
+    private final PrintPlan plan;
+    private final Timeline.Day day;
+    private final Map<Print, Impression> prints = new HashMap<>();
+
+    Ran(PrintPlan plan) {
+      this.plan = plan;
+      this.day = SmallDay.day(plan);
+      day.impressions().forEach(i -> prints.put(print(i), i));
+    }
+
+    private Print print(Impression impression) {
+      return new Print(
+          plan.run().stream()
+              .filter(s -> s.number() <= impression.step() && !(s instanceof Step.EndOfDay))
+              .count(),
+          impression.footprint().placement().name(),
+          impression.footprint().separation().number());
+    }
+
+    Set<Pair> contacts() {
+      Set<Pair> pairs = new LinkedHashSet<>();
+      day.contacts().forEach(c -> pairs.add(new Pair(print(c.earlier()), print(c.later()))));
+      return pairs;
+    }
+
+    void nothingNew(Ran changed, String what) {
+      Set<Pair> fresh = new LinkedHashSet<>(changed.contacts());
+      fresh.removeAll(contacts());
+      assertThat(fresh).as(what).allMatch(this::driedByTheWay);
+    }
+
+    /**
+     * True if a film dried while the cloth waited for something that isn't written as a wait: a
+     * paste, a screen, or somebody who mixed, washed or queued. With a longer wait elsewhere that
+     * may be done by then, and nobody waits here.
+     */
+    private boolean driedByTheWay(Pair pair) {
+      return between(prints.get(pair.earlier), prints.get(pair.later))
+          .anyMatch(
+              t ->
+                  t.kind() == Task.Kind.WAIT
+                      ? !WRITTEN.contains(t.what()) && !t.what().startsWith("dry ")
+                      : OTHER_WORK.contains(t.kind()) && !t.people().contains(AnyRun.WASHER));
+    }
+
+    private Stream<Task> between(Impression earlier, Impression later) {
+      return day.tasks().stream()
+          .filter(t -> t.start().compareTo(later.laid()) < 0)
+          .filter(t -> t.end().compareTo(earlier.lifted()) > 0);
+    }
+  }
+}
