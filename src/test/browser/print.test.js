@@ -101,7 +101,7 @@ test("two thousand placements make a report of bounded size and whole sheets", {
     assert.ok(size < 1_000_000, `${size} bytes`);
     await on("many.html", { folder: written }, async (page) => {
       assert.deepEqual(page.faults, []);
-      const placed = await page.locator(".figures div", { hasText: "Placements" }).textContent();
+      const placed = await page.locator(".figures div", { hasText: "Copies" }).textContent();
       assert.ok(Number(placed.replace(/\D/g, "")) >= 2000, placed);
       await page.getByRole("button", { name: "Bare cloth" }).click();
       assert.equal(await page.locator("#cloth .prints > :not(.later)").count(), 0);
