@@ -47,8 +47,8 @@ record Alkali(
 
   static final Alkali NONE = new Alkali(false, Kind.SODA, NO, NO, 0, 0, NO, 0, 0);
 
-  /** Grams of baking soda that come of a gram of soda ash and acid: 84.007 of 105.988. */
-  private static final double MILD_OF_SODA = 84.007 / Carbonate.ANHYDROUS;
+  /** Grams of baking soda that come of a gram of soda ash and acid. */
+  private static final double MILD_OF_SODA = Carbonate.BICARBONATE / Carbonate.ANHYDROUS;
 
   /**
    * What a bath leaves in the cloth.

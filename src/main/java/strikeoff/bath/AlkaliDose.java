@@ -69,7 +69,7 @@ public record AlkaliDose(
                               fix.how().text(),
                               fix.how() == Step.Fixing.STEAM,
                               new Recipe(paste, work.policy()).alkali() == HeldAlkali.SODA,
-                              cellulose(work),
+                              work.policy().anyCellulose(work.plan().cloth().fibres().keySet()),
                               pure(paste, work.policy()),
                               dose,
                               perKilogramMeant(paste, work.policy()),
@@ -119,11 +119,6 @@ public record AlkaliDose(
   /** The same as edits, where the recipe's alkali is weighed as it counts. */
   public List<List<Edit>> edits() {
     return pure ? here.map(ForRecipe::edits).orElseGet(List::of) : List.of();
-  }
-
-  private static boolean cellulose(Work work) {
-    return work.plan().cloth().fibres().keySet().stream()
-        .anyMatch(f -> work.policy().fibre(f).cellulose());
   }
 
   public boolean perDyeKnown() {

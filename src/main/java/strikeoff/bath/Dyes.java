@@ -11,7 +11,6 @@ import strikeoff.paste.SodaLife;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
 import strikeoff.units.Mass;
@@ -99,11 +98,11 @@ final class Dyes {
   }
 
   private List<List<Edit>> intoBath(Step.Fix fix, Mass soda, Optional<Mass> salt) {
-    PlanPath bath = fix.path().key("bath");
-    List<Edit> edits = new ArrayList<>();
-    edits.add(new Edit.Write(bath.key("soda ash"), soda.text()));
+    BathEdits bath = new BathEdits(fix, work.policy());
+    List<Edit> edits = new ArrayList<>(bath.soda(soda).stream().toList());
     salt.filter(s -> Liquor.of(fix.bath(), work.policy()).saltGrams().high() == 0)
-        .ifPresent(s -> edits.add(new Edit.Write(bath.key("salt"), s.text())));
+        .flatMap(bath::salt)
+        .ifPresent(edits::add);
     return List.of(edits);
   }
 

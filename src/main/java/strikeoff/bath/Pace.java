@@ -1,5 +1,7 @@
 package strikeoff.bath;
 
+import java.util.HashMap;
+import java.util.Map;
 import strikeoff.chemistry.Arrhenius;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
@@ -14,7 +16,19 @@ import strikeoff.units.Temperature;
  * Sources state it for one temperature, for pale and for deep shades; Arrhenius' law carries it to
  * another.
  */
-record Pace(Policy policy) {
+final class Pace {
+
+  private final Policy policy;
+
+  /** The pH of a bath is solved for again and again otherwise: for each paste, group and remedy. */
+  private final Map<Bath, Range> paces = new HashMap<>();
+
+  /** An alkali, and the strength of soda that the stated times hold for, g/L. */
+  private record Bath(Alkali alkali, double timed) {}
+
+  Pace(Policy policy) {
+    this.policy = policy;
+  }
 
   /**
    * What one step gives a dye.
@@ -34,7 +48,8 @@ record Pace(Policy policy) {
 
   /** A bath thinner than the one that the times hold for is slower, as its hydroxide. */
   private Range slowed(Range minutes, Step.Fix fix, Alkali alkali) {
-    Range pace = alkali.pace(timed(fix));
+    Range pace =
+        paces.computeIfAbsent(new Bath(alkali, timed(fix)), b -> b.alkali().pace(b.timed()));
     return new Range(
         minutes.low() / pace.high(), minutes.best() / pace.best(), minutes.high() / pace.low());
   }

@@ -33,7 +33,8 @@ final class ToSteam {
         edits.addAll(alkali(paste, "baking soda", work.policy()));
       }
     }
-    if (fix.how() == Step.Fixing.BATCH && !isDriedBefore(work, fix)) {
+    // A batch takes prints up damp, and steam doesn't.
+    if (fix.how() == Step.Fixing.BATCH && work.dryingBefore(fix).isEmpty()) {
       edits.add(new Edit.Insert(fix.path(), "dry: until fix-safe"));
     }
     edits.add(new Edit.Write(fix.path().key("fix"), Step.Fixing.STEAM.text()));
@@ -44,11 +45,6 @@ final class ToSteam {
     List<Edit> withTemperature = new ArrayList<>(edits);
     withTemperature.add(new Edit.Remove(fix.path().key("temperature")));
     return List.of(withTemperature, edits);
-  }
-
-  /** A batch takes prints up damp, and steam doesn't. */
-  private static boolean isDriedBefore(Work work, Step.Fix fix) {
-    return fix.number() > 1 && work.plan().run().get(fix.number() - 2) instanceof Step.Dry;
   }
 
   /** Alkali for a paste that has none: weighed into its recipe, or as the word that it is there. */

@@ -125,11 +125,7 @@ final class Work {
   /** Fibres of the cloth that take dye and that strong alkali harms. */
   List<String> proteinFibres() {
     return plan.cloth().fibres().keySet().stream()
-        .filter(
-            name -> {
-              var fibre = policy.fibre(name);
-              return !fibre.cellulose() && fibre.takesDye().fraction() > 0;
-            })
+        .filter(name -> policy.fibre(name).protein())
         .toList();
   }
 
@@ -156,8 +152,7 @@ final class Work {
 
   /** True for cloth of fibres that take dye and that strong alkali harms, and no cellulose. */
   boolean proteinAlone() {
-    return !proteinFibres().isEmpty()
-        && plan.cloth().fibres().keySet().stream().noneMatch(f -> policy.fibre(f).cellulose());
+    return !proteinFibres().isEmpty() && !policy.anyCellulose(plan.cloth().fibres().keySet());
   }
 
   /** A soak before a batch or before steam only brings the alkali; the dye has its time there. */
@@ -237,6 +232,13 @@ final class Work {
                 s instanceof Step.Rinse
                     || s instanceof Step.Wash
                     || s instanceof Step.Fix fix && fix.wets());
+  }
+
+  /** The wait right before a step, in which prints dry. */
+  Optional<Step.Dry> dryingBefore(Step step) {
+    return step.number() > 1 && plan.run().get(step.number() - 2) instanceof Step.Dry wait
+        ? Optional.of(wait)
+        : Optional.empty();
   }
 
   /** Number of the last alkaline soak of the phase up to a step; 0 if there is none. */

@@ -54,13 +54,9 @@ public record Wrapped(int prints, int dry, Span waited, Span damp, List<List<Edi
                     .count(),
             start.get().since(first),
             new Span(Math.floor(damp.minutes())),
-            waitBefore(work, fix)));
-  }
-
-  private static List<List<Edit>> waitBefore(Work work, Step.Fix fix) {
-    return fix.number() > 1 && work.plan().run().get(fix.number() - 2) instanceof Step.Dry wait
-        ? List.of(List.of(new Edit.Remove(wait.path())))
-        : List.of();
+            work.dryingBefore(fix).stream()
+                .map(wait -> List.<Edit>of(new Edit.Remove(wait.path())))
+                .toList()));
   }
 
   /** True if any of them has dried through. */

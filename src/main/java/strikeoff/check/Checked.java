@@ -12,6 +12,7 @@ import strikeoff.findings.Severity;
 import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Problem;
+import strikeoff.plan.ShortOfMemory;
 import strikeoff.plan.SourceMap;
 
 /**
@@ -136,32 +137,17 @@ public sealed interface Checked {
    */
   record Failed(String file, String what, String trace) implements Checked {
 
-    private static final int DEEPEST_CAUSE = 50;
-
     /** What an exception says that nobody expected. */
     public static Failed of(String file, Throwable thrown) {
       StringWriter trace = new StringWriter();
       thrown.printStackTrace(new PrintWriter(trace));
       String what =
-          isShortOfMemory(thrown)
+          ShortOfMemory.caused(thrown)
               ? "it needs more memory than there is"
               : thrown instanceof GivenUp
                   ? "it was given up"
                   : "a fault of the tool: " + thrown.toString().lines().findFirst().orElse("");
       return new Failed(file, what, trace.toString());
-    }
-
-    /** True if it came of too little memory, whatever has been wrapped around that. */
-    public static boolean isShortOfMemory(Throwable thrown) {
-      Throwable at = thrown;
-      for (int deep = 0; at != null && deep < DEEPEST_CAUSE; deep++) {
-        // A class that could not be set up for want of memory is missing from then on.
-        if (at instanceof OutOfMemoryError || at instanceof NoClassDefFoundError) {
-          return true;
-        }
-        at = at.getCause();
-      }
-      return false;
     }
 
     @Override

@@ -26,6 +26,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Problem;
+import strikeoff.plan.ShortOfMemory;
 import strikeoff.plan.SourceMap;
 import strikeoff.plan.yaml.PlanReader;
 import strikeoff.plan.yaml.PlanReading;
@@ -196,7 +197,7 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effor
           ? judged(name, read.plan(), read.map())
           : new Checked.Unreadable(name, read.map().lines(), unknown);
     } catch (RuntimeException | StackOverflowError e) {
-      if (Checked.Failed.isShortOfMemory(e)) {
+      if (ShortOfMemory.caused(e)) {
         throw e;
       }
       return Checked.Failed.of(name, e);
@@ -240,31 +241,26 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effor
         allowed.add(a);
       }
     }
-    List<Reported> uncounted = new ArrayList<>(first.reported());
-    List<Reported> reported = new ArrayList<>(studio.counted(first.reported()));
+    List<Reported> reported = new ArrayList<>(first.reported());
     List<FailedRule> failedRules = new ArrayList<>(first.failedRules());
-    List<Finding> findings =
-        Findings.of(reported, allowed, source, bounds, rule -> studio.bars(rule).isEmpty());
+    List<Finding> findings = findings(reported, allowed, source);
     Findings.idle(allowed, findings)
         .forEach(a -> idle.add(new IdleAcceptance(a.rule(), a.at(), a.path())));
     if (!idle.isEmpty()) {
       // What is accepted in vain shows only when everything else is known.
       Judgement second = rules.judge(idle);
-      uncounted.addAll(second.reported());
-      reported.addAll(studio.counted(second.reported()));
+      reported.addAll(second.reported());
       failedRules.addAll(second.failedRules());
-      findings =
-          Findings.of(reported, allowed, source, bounds, rule -> studio.bars(rule).isEmpty());
+      findings = findings(reported, allowed, source);
     }
     failedRules.removeIf(f -> studio.isOff(f.rule()));
     return new Checked.Judged(
-        name,
-        plan,
-        source,
-        facts,
-        findings,
-        failedRules,
-        studio.files(),
-        studio.changes(uncounted));
+        name, plan, source, facts, findings, failedRules, studio.files(), studio.changes(reported));
+  }
+
+  private List<Finding> findings(
+      List<Reported> reported, List<Acceptance> allowed, SourceMap source) {
+    return Findings.of(
+        studio.counted(reported), allowed, source, bounds, rule -> studio.bars(rule).isEmpty());
   }
 }

@@ -19,6 +19,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import strikeoff.check.Checked;
 import strikeoff.cli.PlanFiles.PlanFile;
+import strikeoff.plan.ShortOfMemory;
 
 /**
  * Checks many plans at once and hands them on in their order. Only a few are in work or wait to be
@@ -212,9 +213,7 @@ final class Batch {
                   name, "it took more than " + seconds + " s and was given up", "")));
     } catch (ExecutionException e) {
       work.why = e.getCause();
-      return Checked.Failed.isShortOfMemory(work.why)
-          ? Optional.empty()
-          : Optional.of(failed(work, failed));
+      return ShortOfMemory.caused(work.why) ? Optional.empty() : Optional.of(failed(work, failed));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return Optional.of(

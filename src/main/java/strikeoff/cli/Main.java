@@ -30,7 +30,7 @@ public final class Main {
     try {
       code = run(args);
       System.exit(code);
-    } catch (OutOfMemoryError e) {
+    } catch (OutOfMemoryError | NoClassDefFoundError e) {
       tell(err, tooLittle);
     } catch (RuntimeException | Error e) {
       tell(err, ("strikeoff: the tool failed: " + e + "\n").getBytes(StandardCharsets.UTF_8));

@@ -11,8 +11,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.plan.ShortOfMemory;
 import strikeoff.units.Spelling;
 
 /** The program's commands. */
@@ -93,7 +93,7 @@ final class Strikeoff implements Runnable {
         return Exit.USAGE.code();
       }
       return line.execute(args);
-    } catch (OutOfMemoryError e) {
+    } catch (OutOfMemoryError | NoClassDefFoundError e) {
       return fault(here, e);
     } finally {
       here.out().flush();
@@ -165,7 +165,7 @@ final class Strikeoff implements Runnable {
   private static int fault(Surroundings here, Throwable e) {
     Complaint.say(
         here,
-        Checked.Failed.isShortOfMemory(e)
+        ShortOfMemory.caused(e)
             ? "there is too little memory for this; the JDK's option -Xmx gives more, as -Xmx512m"
             : "the tool failed: " + e);
     if (System.getProperty("strikeoff.trace") != null) {

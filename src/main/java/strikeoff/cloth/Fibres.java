@@ -69,7 +69,7 @@ public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
       if (share < 1) {
         resisting.add(fibre.getKey());
       }
-      if (share > 0 && !policy.fibre(fibre.getKey()).cellulose()) {
+      if (policy.fibre(fibre.getKey()).protein()) {
         protein.add(fibre.getKey());
       }
     }

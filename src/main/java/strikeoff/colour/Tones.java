@@ -21,15 +21,7 @@ final class Tones {
    *     only what is told from black by nobody
    */
   static OptionalInt deeper(Colour colour, Predicate<Reflectance> does) {
-    Reflectance own = Reflectance.of(colour);
-    Reflectance last = null;
-    for (int step = 0; step <= STEPS; step++) {
-      Reflectance tone = BLACK.hiddenBy(own, square(step));
-      if (!does.test(tone)) {
-        break;
-      }
-      last = tone;
-    }
+    Reflectance last = last(BLACK, Reflectance.of(colour), does);
     int most = last == null ? 0 : (int) Math.floor(Lab.of(last).lightness());
     return most < 1 ? OptionalInt.empty() : OptionalInt.of(most);
   }
@@ -40,17 +32,23 @@ final class Tones {
    *     does not
    */
   static OptionalInt paler(Reflectance own, Predicate<Reflectance> does) {
+    Reflectance last = last(Reflectance.WHITE, own, does);
+    return last == null
+        ? OptionalInt.empty()
+        : OptionalInt.of((int) Math.min(100, Math.ceil(Lab.of(last).lightness() - 1e-6)));
+  }
+
+  /** The tone furthest from an end up to which all do; null if the end itself does not. */
+  private static Reflectance last(Reflectance end, Reflectance own, Predicate<Reflectance> does) {
     Reflectance last = null;
     for (int step = 0; step <= STEPS; step++) {
-      Reflectance tone = Reflectance.WHITE.hiddenBy(own, square(step));
+      Reflectance tone = end.hiddenBy(own, square(step));
       if (!does.test(tone)) {
         break;
       }
       last = tone;
     }
-    return last == null
-        ? OptionalInt.empty()
-        : OptionalInt.of((int) Math.min(100, Math.ceil(Lab.of(last).lightness() - 1e-6)));
+    return last;
   }
 
   private static final Reflectance BLACK = new Reflectance(0, 0, 0);

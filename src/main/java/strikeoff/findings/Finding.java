@@ -62,24 +62,22 @@ public record Finding(
 
   /** The same with what was found to mend it. */
   public Finding with(List<Mend> mends) {
-    return new Finding(
-        rule, message, remedy, edits, mends, place, related, marks, evidence, accepted, acceptLine);
+    return with(remedy, mends);
   }
 
   /** The same with something to be done before its remedy, an instruction without a full stop. */
   Finding after(String first) {
+    return with(first + ". " + remedy, mends);
+  }
+
+  private Finding with(String remedy, List<Mend> mends) {
     return new Finding(
-        rule,
-        message,
-        first + ". " + remedy,
-        edits,
-        mends,
-        place,
-        related,
-        marks,
-        evidence,
-        accepted,
-        acceptLine);
+        rule, message, remedy, edits, mends, place, related, marks, evidence, accepted, acceptLine);
+  }
+
+  /** True if a figure that it rests on is doubted by another one. */
+  public boolean restsOn(Finding doubt) {
+    return rule.restsOn(doubt.rule);
   }
 
   /** Worst first, then down the file, then by rule and words: one documented order. */

@@ -56,17 +56,26 @@ public final class Findings {
         findings.add(placed(one, acceptances, source, acceptable));
       }
     }
-    findings.replaceAll(finding -> inDoubt(finding, findings));
+    List<Finding> doubts = doubts(findings);
+    findings.replaceAll(finding -> inDoubt(finding, doubts));
     // The last word decides between findings of one place and message, never the order of firing.
     findings.sort(Finding.ORDER.thenComparing(Finding::remedy).thenComparing(Findings::path));
     return List.copyOf(findings);
   }
 
+  /** Those that doubt figures which others rest on and that nobody accepted, worst first. */
+  public static List<Finding> doubts(List<Finding> findings) {
+    return findings.stream()
+        .filter(f -> f.accepted().isEmpty() && !f.rule().doubts().isEmpty())
+        .sorted(Finding.ORDER)
+        .toList();
+  }
+
   /** Says of a remedy with figures that rest on one which is doubted that this comes first. */
-  private static Finding inDoubt(Finding finding, List<Finding> all) {
-    return all.stream()
-        .filter(f -> f.accepted().isEmpty() && finding.rule().restsOn(f.rule()))
-        .min(Finding.ORDER)
+  private static Finding inDoubt(Finding finding, List<Finding> doubts) {
+    return doubts.stream()
+        .filter(finding::restsOn)
+        .findFirst()
         .map(doubt -> finding.after("Settle " + doubt.rule().id() + " first: this rests on it"))
         .orElse(finding);
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.document.Edit;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -113,19 +114,9 @@ public record SeamAllowanceReach(
                     + cross);
   }
 
-  /** Where a series starts that is moved out of it. */
-  public Optional<String> start() {
-    return move.flatMap(SeamMove::start);
-  }
-
-  /** Where a border begins that is moved out of it. */
-  public Optional<String> from() {
-    return move.flatMap(SeamMove::from);
-  }
-
-  /** Where it ends then. */
-  public Optional<String> to() {
-    return move.flatMap(SeamMove::to);
+  /** The move as edits. */
+  public List<List<Edit>> moves() {
+    return move.map(m -> m.edits(path)).orElseGet(List::of);
   }
 
   /** How far a placement's images reach into the allowance; 0 if one crosses the seam itself. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
@@ -99,19 +100,9 @@ public record SeamCrossing(
     return move.map(m -> ", or move " + arrangement + " " + m.text()).orElse("");
   }
 
-  /** Where a series starts that is moved off. */
-  public Optional<String> start() {
-    return move.flatMap(SeamMove::start);
-  }
-
-  /** Where a border begins that is moved off. */
-  public Optional<String> from() {
-    return move.flatMap(SeamMove::from);
-  }
-
-  /** Where it ends then. */
-  public Optional<String> to() {
-    return move.flatMap(SeamMove::to);
+  /** The move as edits. */
+  public List<List<Edit>> moves() {
+    return move.map(m -> m.edits(path)).orElseGet(List::of);
   }
 
   /** The placements as people call them, and that they lie. */

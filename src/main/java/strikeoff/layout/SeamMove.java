@@ -1,16 +1,22 @@
 package strikeoff.layout;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import strikeoff.document.Edit;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.GivenUp;
+import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.units.Length;
@@ -22,12 +28,10 @@ import strikeoff.units.Length;
  *
  * @param by how far, in whole millimetres
  * @param toEnd true if it moves to the end of the cloth, false if to its start
- * @param start where a series then starts; empty for other arrangements
- * @param from where a border then begins; empty for other arrangements
- * @param to where it then ends
+ * @param keys what to write into the arrangement for it, in order: of a series its {@code start},
+ *     of a border its {@code from} and {@code to}; empty for other arrangements
  */
-public record SeamMove(
-    Length by, boolean toEnd, Optional<String> start, Optional<String> from, Optional<String> to) {
+public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
 
   /** Nobody moves a row further than this, in mm, to get it off a seam. */
   private static final int FURTHEST = 500;
@@ -35,14 +39,31 @@ public record SeamMove(
   /** Rows with more prints for all seams together are not tried. */
   private static final int MOST = 1_000;
 
+  public SeamMove {
+    keys = Collections.unmodifiableMap(new LinkedHashMap<>(keys));
+  }
+
   /** As an instruction goes on: {@code by 3 cm towards the end (`start: 38 cm`)}. */
   public String text() {
-    String key =
-        start
-            .map(s -> " (`start: " + s + "`)")
-            .or(() -> from.map(f -> " (`from: " + f + ", to: " + to.orElseThrow() + "`)"))
-            .orElse("");
-    return "by " + by.text() + " towards the " + (toEnd ? "end" : "start") + key;
+    String written =
+        keys.entrySet().stream()
+            .map(key -> key.getKey() + ": " + key.getValue())
+            .collect(Collectors.joining(", "));
+    return "by "
+        + by.text()
+        + (toEnd ? " towards the end" : " towards the start")
+        + (keys.isEmpty() ? "" : " (`" + written + "`)");
+  }
+
+  /**
+   * The same as edits, one way or none.
+   *
+   * @param path of the arrangement
+   */
+  List<List<Edit>> edits(PlanPath path) {
+    List<Edit> edits = new ArrayList<>();
+    keys.forEach((key, value) -> edits.add(new Edit.Write(path.key(key), value)));
+    return edits.isEmpty() ? List.of() : List.of(edits);
   }
 
   /** The least move that keeps frames off unpadded ridges as well; if none does, images alone. */
@@ -106,22 +127,15 @@ public record SeamMove(
   }
 
   private static SeamMove of(Arrangement arrangement, int shift) {
-    Length by = new Length(Math.abs(shift));
-    boolean toEnd = shift > 0;
     Length on = new Length(shift);
+    Map<String, String> keys = new LinkedHashMap<>();
     if (arrangement instanceof Arrangement.Series series) {
-      String start = series.start().plus(on).writtenText();
-      return new SeamMove(by, toEnd, Optional.of(start), Optional.empty(), Optional.empty());
+      keys.put("start", series.start().plus(on).writtenText());
+    } else if (arrangement instanceof Arrangement.Border border) {
+      keys.put("from", border.from().plus(on).writtenText());
+      keys.put("to", border.to().plus(on).writtenText());
     }
-    if (arrangement instanceof Arrangement.Border border) {
-      return new SeamMove(
-          by,
-          toEnd,
-          Optional.empty(),
-          Optional.of(border.from().plus(on).writtenText()),
-          Optional.of(border.to().plus(on).writtenText()));
-    }
-    return new SeamMove(by, toEnd, Optional.empty(), Optional.empty(), Optional.empty());
+    return new SeamMove(new Length(Math.abs(shift)), shift > 0, keys);
   }
 
   private static boolean isClear(

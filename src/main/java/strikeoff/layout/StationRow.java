@@ -6,6 +6,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.units.Length;
+import strikeoff.units.Phrase;
 
 /**
  * How many stations the table holds: ⌊(table + gap) / (station + gap)⌋.
@@ -75,8 +76,8 @@ public record StationRow(
     String shorter = "make each " + stationThatFits.roundedDown() + " long at most";
     boolean canBeShorter = stationThatFits.mm() >= 10 && !stationThatFits.below(stationNeeded.mm());
     if (holds == 0) {
-      String table = "se a table of " + tableNeeded.roundedUp();
-      return canBeShorter ? shorter.replaceFirst("m", "M") + ", or u" + table : "U" + table;
+      String table = "use a table of " + tableNeeded.roundedUp();
+      return Phrase.capital(canBeShorter ? shorter + ", or " + table : table);
     }
     return "Write `count: " + holds + "`" + (canBeShorter ? ", or " + shorter : "");
   }

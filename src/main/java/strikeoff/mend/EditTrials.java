@@ -13,6 +13,7 @@ import strikeoff.document.Edit;
 import strikeoff.document.Replacement;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Findings;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Severity;
 import strikeoff.plan.GivenUp;
@@ -77,10 +78,11 @@ public final class EditTrials {
 
   private Checked.Judged tried(Checked.Judged judged, Checked.Judged before) {
     Optional<Manuscript> text = Manuscript.of(text(judged));
+    List<Finding> doubts = Findings.doubts(judged.findings());
     List<Finding> findings = new ArrayList<>();
     for (Finding finding : judged.findings()) {
       List<Mend> mends = new ArrayList<>();
-      boolean wanted = finding.accepted().isEmpty() && !restsOnDoubt(judged, finding);
+      boolean wanted = finding.accepted().isEmpty() && doubts.stream().noneMatch(finding::restsOn);
       for (List<Edit> edits : wanted ? finding.edits() : noEdits()) {
         if (left > 0 && !GivenUp.isAsked()) {
           left--;
@@ -100,13 +102,6 @@ public final class EditTrials {
   /** A plan's text as it was read, but for its line ends. */
   private static String text(Checked.Judged judged) {
     return String.join("\n", judged.source().lines());
-  }
-
-  /** True if a figure that it rests on is doubted, and nobody has settled it. */
-  static boolean restsOnDoubt(Checked.Judged judged, Finding finding) {
-    return judged.findings().stream()
-        .filter(f -> f.accepted().isEmpty())
-        .anyMatch(f -> finding.rule().restsOn(f.rule()));
   }
 
   /** How many lines change. */

@@ -12,6 +12,7 @@ import strikeoff.check.Checker;
 import strikeoff.document.Edit;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Findings;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Severity;
 import strikeoff.plan.GivenUp;
@@ -102,12 +103,13 @@ public final class Mender {
   private Optional<Made> best(Checked.Judged judged, String text) {
     Optional<Manuscript> manuscript = Manuscript.of(text);
     Checked.Judged before = EditTrials.counted(judged, checker, trier);
+    List<Finding> doubts = Findings.doubts(judged.findings());
     for (Severity severity : asked.risks() ? List.of(Severity.STOP, Severity.RISK) : STOPS) {
       List<Made> all = new ArrayList<>();
       for (Finding finding : judged.findings()) {
         if (finding.severity() == severity
             && finding.accepted().isEmpty()
-            && !EditTrials.restsOnDoubt(judged, finding)) {
+            && doubts.stream().noneMatch(finding::restsOn)) {
           for (List<Edit> edits : finding.edits()) {
             GivenUp.ifAsked();
             if (edits.stream().allMatch(this::isLet)) {

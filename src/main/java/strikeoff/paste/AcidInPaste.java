@@ -34,11 +34,11 @@ public record AcidInPaste(
    * Of the first acid of the recipe; empty for paint, without acid, and on cloth of wool or silk.
    */
   static Optional<AcidInPaste> of(Paste paste, Cloth cloth, Policy policy) {
-    boolean cellulose = cloth.fibres().keySet().stream().anyMatch(f -> policy.fibre(f).cellulose());
     return paste.recipe().stream()
         .filter(part -> policy.substance(part.substance()).role() == Substance.Role.ACID)
         .findFirst()
-        .filter(part -> paste.medium() == Medium.DYE && cellulose)
+        .filter(part -> paste.medium() == Medium.DYE)
+        .filter(part -> policy.anyCellulose(cloth.fibres().keySet()))
         .map(part -> of(paste, part, policy));
   }
 

@@ -2,6 +2,7 @@ package strikeoff.paste;
 
 import java.util.List;
 import java.util.Optional;
+import strikeoff.chemistry.Carbonate;
 import strikeoff.document.Edit;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
@@ -38,8 +39,9 @@ public record PasteDose(
     PlanPath path)
     implements Evidence {
 
-  /** 84.007 over half of 105.988 g/mol: each takes up one acid group. */
-  private static final double BAKING_SODA_FOR_SODA = 1.5852;
+  /** A mole of soda ash takes up two acid groups, one of baking soda a single one. */
+  private static final double BAKING_SODA_FOR_SODA =
+      2 * Carbonate.BICARBONATE / Carbonate.ANHYDROUS;
 
   /** Empty for paint, and for a paste without a recipe. */
   public static Optional<PasteDose> of(Paste paste, Cloth cloth, Policy policy) {

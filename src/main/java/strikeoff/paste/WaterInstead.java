@@ -3,9 +3,9 @@ package strikeoff.paste;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import strikeoff.document.Edit;
 import strikeoff.plan.Ingredient;
-import strikeoff.plan.PlanPath;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
 import strikeoff.units.Volume;
@@ -17,7 +17,7 @@ final class WaterInstead {
 
   /** One way, or none for a recipe without water. */
   static List<List<Edit>> of(Recipe recipe, Substance.Role role) {
-    Optional<Ingredient> water = part(recipe, Substance.Role.WATER);
+    Optional<Ingredient> water = parts(recipe, Substance.Role.WATER).findFirst();
     if (water.isEmpty()) {
       return List.of();
     }
@@ -28,20 +28,12 @@ final class WaterInstead {
             : new Mass(((Mass) water.get().amount()).grams() + grams).text();
     List<Edit> edits = new ArrayList<>();
     edits.add(new Edit.Write(water.get().path(), more));
-    parts(recipe, role).forEach(path -> edits.add(new Edit.Remove(path)));
+    parts(recipe, role).forEach(part -> edits.add(new Edit.Remove(part.path())));
     return List.of(edits);
   }
 
-  private static Optional<Ingredient> part(Recipe recipe, Substance.Role role) {
+  private static Stream<Ingredient> parts(Recipe recipe, Substance.Role role) {
     return recipe.paste().recipe().stream()
-        .filter(p -> recipe.policy().substance(p.substance()).role() == role)
-        .findFirst();
-  }
-
-  private static List<PlanPath> parts(Recipe recipe, Substance.Role role) {
-    return recipe.paste().recipe().stream()
-        .filter(p -> recipe.policy().substance(p.substance()).role() == role)
-        .map(Ingredient::path)
-        .toList();
+        .filter(p -> recipe.policy().substance(p.substance()).role() == role);
   }
 }

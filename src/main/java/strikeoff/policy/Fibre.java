@@ -45,6 +45,11 @@ public record Fibre(
     aliases = List.copyOf(aliases);
   }
 
+  /** True if it takes dye and strong alkali harms it, as wool and silk. */
+  public boolean protein() {
+    return !cellulose && takesDye.fraction() > 0;
+  }
+
   /** How hot a careful washer washes it. */
   public Temperature advisedWash() {
     return usualWash.orElse(warmestWash);

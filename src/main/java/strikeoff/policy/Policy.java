@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import strikeoff.units.Share;
 
 /**
@@ -62,6 +63,11 @@ public record Policy(
             .map(Share::fraction)
             .orElseGet(() -> limit("fixing/fibre-counts").amount());
     return share.fraction() >= least;
+  }
+
+  /** True if one of some fibres is cellulose. */
+  public boolean anyCellulose(Set<String> fibres) {
+    return fibres.stream().anyMatch(name -> fibre(name).cellulose());
   }
 
   /** The substance of exactly that name. */

@@ -9,6 +9,7 @@ import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.runtime.KieSession;
+import strikeoff.plan.ShortOfMemory;
 import strikeoff.rulebook.Reporter.Report;
 import strikeoff.rulebook.Reporter.TooManyReports;
 import strikeoff.rulebook.own.RuleThread;
@@ -61,7 +62,7 @@ final class WatchedRun {
       } else if (thrown != null && Rulebook.rootOf(thrown) instanceof TooManyReports) {
         endless = true;
         failure = Rulebook.rootOf(thrown).getMessage() + "; it isn't run again";
-      } else if (thrown != null && Rulebook.rootOf(thrown) instanceof OutOfMemoryError) {
+      } else if (thrown != null && ShortOfMemory.caused(thrown)) {
         // It would take the memory of every plan that follows, and of those beside it.
         endless = true;
         failure = "it needs more memory than there is; it isn't run again";

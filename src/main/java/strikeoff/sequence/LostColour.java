@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Phrase;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
@@ -79,7 +80,7 @@ public record LostColour(
 
   /** What to do about one that is printed over others. */
   public String off() {
-    String off = "eep it off " + String.join(" and ", others);
-    return instead.isEmpty() ? "K" + off : "Choose " + instead + ", or k" + off;
+    String off = "keep it off " + String.join(" and ", others);
+    return Phrase.capital(instead.isEmpty() ? off : "choose " + instead + ", or " + off);
   }
 }

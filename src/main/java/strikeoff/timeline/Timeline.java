@@ -12,6 +12,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Until;
+import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 
@@ -105,9 +106,7 @@ public record Timeline(
     DayTooLong.Trial trial =
         (d, steps, late, days) -> trials.endsInTime(d, steps, late, days, impressions);
     boolean tender =
-        plan.cloth().fibres().keySet().stream()
-            .map(policy::fibre)
-            .anyMatch(f -> !f.cellulose() && f.takesDye().fraction() > 0);
+        plan.cloth().fibres().keySet().stream().map(policy::fibre).anyMatch(Fibre::protein);
     DayTooLong.all(day.tasks(), plan, tender, trial).stream()
         .filter(d -> d.step() < told)
         .forEach(evidence::add);
