@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { after, test } from "node:test";
 import { createRequire } from "node:module";
 import { readFileSync } from "node:fs";
-import { close, names, on, skip } from "./browser.js";
+import { close, on, shapes, skip } from "./browser.js";
 
 after(close);
 
@@ -26,7 +26,7 @@ async function ready(page) {
   await page.evaluate(engine);
 }
 
-for (const name of names) {
+for (const name of shapes) {
   // The dark scheme changes nothing but colours.
   test(`${name} has no violation in light and in dark`, { skip }, async () => {
     await on(name, { bypassCSP: true, colorScheme: "light" }, async (page) => {

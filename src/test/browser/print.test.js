@@ -12,7 +12,18 @@ after(async () => {
   clear();
 });
 
+/** The drawings that are higher than a page: the room within the margins of A4 and Letter, in CSS pixels. */
+async function tooHigh(page) {
+  await page.setViewportSize({ width: 688, height: 900 });
+  await page.emulateMedia({ media: "print" });
+  return page.evaluate(() =>
+    [...document.querySelectorAll("svg.cloth, svg.run")]
+      .map((e) => ({ kind: e.classList[0], height: e.getBoundingClientRect().height }))
+      .filter(({ kind, height }) => height > (kind === "run" ? 640 : 930)));
+}
+
 async function printsWhole(page, name, format) {
+  assert.deepEqual(await tooHigh(page), [], "drawings fit their pages");
   const { pages, things } = await printed(page, name, format);
   const cut = things.filter(({ first, last }) => first !== last);
   assert.deepEqual(cut, [], "no thing is cut");
@@ -44,20 +55,6 @@ for (const [i, name] of names.entries()) {
     });
   }
 }
-
-test("drawings fit their pages", { skip }, async () => {
-  for (const name of names) {
-    // The room within the margins of A4 and Letter, upright and across, in CSS pixels.
-    await on(name, { viewport: { width: 688, height: 900 } }, async (page) => {
-      await page.emulateMedia({ media: "print" });
-      const high = await page.evaluate(() =>
-        [...document.querySelectorAll("svg.cloth, svg.run")]
-          .map((e) => ({ kind: e.classList[0], height: e.getBoundingClientRect().height }))
-          .filter(({ kind, height }) => height > (kind === "run" ? 640 : 930)));
-      assert.deepEqual(high, [], name);
-    });
-  }
-});
 
 /** Two thousand shells in three colours on one long table. */
 function manyShells() {
