@@ -27,8 +27,8 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /**
- * The manual pages say what the commands say; {@code mvn -Pmanual process-test-classes} writes them
- * anew.
+ * The manual pages say what the commands say; {@code mvn -q -f src/pom.xml -pl manual -am
+ * process-classes} writes them anew.
  */
 class ManualTest {
 
