@@ -40,13 +40,19 @@ final class Trials {
 
   /** The least wait in whole minutes that clears a cause, on an ordinary day or in slow drying. */
   Outcome waitFor(Cause cause, List<Pair> pairs, boolean surely, int impressions) {
-    Remedy remedy = Remedy.in(plan, cause.how(), cause.step(), minutes(plan, cause, pairs, surely));
+    Remedy computed =
+        Remedy.in(plan, cause.how(), cause.step(), minutes(plan, cause, pairs, surely));
+    // Where several waits lie between two prints, what other films ask for may part them as well.
+    List<Pair> waitedOnce = pairs.stream().filter(p -> p.waitsBetween() == 1).toList();
+    long least = minutes(plan, cause, waitedOnce, surely);
+    Remedy remedy = least > 0 ? Remedy.in(plan, cause.how(), cause.step(), least) : computed;
     if (remedy.minutes() > Remedy.MOST_WORTH_SAYING) {
       return new Outcome(remedy, Optional.empty(), "", false);
     }
     for (int round = 0; round < Effort.LONGER_WAITS; round++) {
       if (budget < impressions) {
-        return new Outcome(remedy, Optional.empty(), "", true);
+        Remedy longer = computed.minutes() > remedy.minutes() ? computed : remedy;
+        return new Outcome(longer, Optional.empty(), "", true);
       }
       Timeline.Day day = trial(remedy);
       double left = worst(Causes.of(day).getOrDefault(cause, List.of()), surely);

@@ -13,10 +13,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import strikeoff.layout.Tube;
+import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 
@@ -95,6 +97,20 @@ class WaitProperties {
             .isFalse();
       }
     }
+  }
+
+  /** The film of the second set, which two waits follow, dries while the first set waits. */
+  @Example
+  void whatIsAskedForIsNoMoreWhereTheMotifsTakeTwoSets() {
+    whatIsAskedForIsTheLeastThatClearsItsPlace(
+        new SmallDay(
+            new SmallDay.Shape(Medium.PAINT, 5, 40, 2, false, 0, true),
+            new SmallDay.Crew(1, Step.Order.OVER_ALL, true),
+            2,
+            0,
+            0,
+            0,
+            0));
   }
 
   /**
