@@ -71,9 +71,9 @@ public record FixTime(
     return shares.stream().mapToDouble(FixedShare::median).min().orElse(0);
   }
 
-  /** The same in words, as in {@code as likely as not less than 10 %}. */
+  /** The same in words, as in {@code as likely as not it is less than 10 %}. */
   public String likely() {
-    return "as likely as not less than " + Numbers.fixed(100 * median(), 0) + " %";
+    return "as likely as not it is less than " + Numbers.fixed(100 * median(), 0) + " %";
   }
 
   /** How far the colour is off that is most off, as a CIELAB difference. */
@@ -137,11 +137,13 @@ public record FixTime(
   }
 
   private static String looks(Map.Entry<String, List<FixedShare>> same) {
-    return " gets fixed: "
-        + same.getValue().stream()
+    String paler =
+        same.getValue().stream()
             .limit(LISTED)
+            .filter(s -> !s.full().hex().equals(s.now().hex()))
             .map(s -> s.full().hex() + " comes out as " + s.now().hex())
             .collect(Collectors.joining(", "));
+    return " gets fixed" + (paler.isEmpty() ? "" : ": " + paler);
   }
 
   private static String names(List<FixedShare> shares) {

@@ -70,6 +70,11 @@ public record HeatSetting(
     return serves() ? List.of(at(gentle, neededGently)) : List.of();
   }
 
+  /** True if it heats one spot after another; an oven heats all that it holds. */
+  public boolean inSpots() {
+    return with != Step.Heat.OVEN;
+  }
+
   /** What to do where it is too cool for the paint. */
   public String heating() {
     return serves()

@@ -31,7 +31,9 @@ public record HeatTime(
   /** What sets them, as an instruction without a full stop: as hot as they ask, and as long. */
   public String mending() {
     boolean cool = heat.temperature().compareTo(heat.coolest()) < 0;
-    return cool ? heat.heating() : "Leave it " + more.text() + " longer at every spot";
+    return cool
+        ? heat.heating()
+        : "Leave it " + more.text() + " longer" + (heat.inSpots() ? " at every spot" : "");
   }
 
   /** The same as edits. */

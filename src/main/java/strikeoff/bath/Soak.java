@@ -25,7 +25,8 @@ import strikeoff.units.Volume;
  * @param sodaGrams soda ash, or what gives the same alkali
  * @param bicarbonateGrams baking soda
  * @param waterLitres water poured in
- * @param sodaGramsPerLitre soda ash for each litre of water
+ * @param sodaGramsPerLitre soda ash for each litre of water; like salt to a tenth of a gram, as it
+ *     is told
  * @param temperature of the bath
  * @param pH of it before cloth goes in; empty outside what the model was checked for
  * @param ionicStrength mol/kg; empty likewise
@@ -96,6 +97,21 @@ public record Soak(
   /** Salt in all that keeps dye on the print. */
   public Mass saltThen() {
     return new Mass(saltGramsPerLitre.best() * waterLitres.best() + saltToAdd.grams());
+  }
+
+  /** Soda as it is told, to a tenth of a gram: what is told as the limit is not beyond it. */
+  public Range sodaAsTold() {
+    return sodaGramsPerLitre.told(1);
+  }
+
+  /** The same of salt. */
+  public Range saltAsTold() {
+    return saltGramsPerLitre.told(1);
+  }
+
+  /** The same of common salt. */
+  public Range commonSaltAsTold() {
+    return commonSaltGramsPerLitre.told(1);
   }
 
   public Soak {

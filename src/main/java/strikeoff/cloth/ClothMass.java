@@ -42,7 +42,7 @@ public record ClothMass(
     ArealMass lightest = new ArealMass(policy.limit("cloth/lightest").amount());
     ArealMass heaviest = new ArealMass(policy.limit("cloth/heaviest").amount());
     return new ClothMass(
-        mass,
+        mass.told(),
         lightest,
         heaviest,
         Stream.of(

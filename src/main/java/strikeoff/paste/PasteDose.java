@@ -15,7 +15,8 @@ import strikeoff.policy.Substance;
 import strikeoff.units.Range;
 
 /**
- * What a kilogram of a dye paste holds by its recipe. Spoons and cups make ranges.
+ * What a kilogram of a dye paste holds by its recipe, to a tenth of a gram. Spoons and cups make
+ * ranges.
  *
  * @param dyeGrams dye powder in a kilogram
  * @param ureaGrams the same of urea
@@ -99,9 +100,10 @@ public record PasteDose(
   /** More of a part makes the whole heavier too, so its own range is not counted twice. */
   private static Range perKilogram(Range part, Range whole) {
     return new Range(
-        kilo(part.low(), whole.high() - part.high()),
-        kilo(part.best(), whole.best() - part.best()),
-        kilo(part.high(), whole.low() - part.low()));
+            kilo(part.low(), whole.high() - part.high()),
+            kilo(part.best(), whole.best() - part.best()),
+            kilo(part.high(), whole.low() - part.low()))
+        .told(1);
   }
 
   private static double kilo(double part, double rest) {

@@ -6,6 +6,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
 import strikeoff.units.Mass;
+import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
@@ -89,31 +90,31 @@ public record PasteUse(
   /** What the need is made of, by the best estimate, so that a large one can be believed. */
   public String parts() {
     double wasted = needGrams.best() - onClothGrams.best() - leftGrams.best() - scrapedBack.grams();
-    return "By the best estimate "
+    return "Of it "
         + new Mass(onClothGrams.best()).text()
-        + " of it lie on the cloth ("
+        + " lie on the cloth ("
         + printed.text()
         + ", "
         + (pulls == 1 ? "1 pull" : pulls + " pulls")
         + ", deposit "
         + basis()
-        + "), "
+        + "). "
         + new Mass(leftGrams.best()).text()
         + " go down the sink where "
         + (washes == 1 ? "a screen is" : "screens are")
         + " washed out "
         + washed()
-        + " (what fills the mesh, clings to the blade, and is left of the bead along it), "
+        + " (what fills the mesh, clings to the blade, and is left of the bead along it). "
         + scrapedBack.text()
-        + " lie before the blade at its last pulls, which can't print without, and are scraped back,"
-        + " and "
+        + " lie before the blade at its last pulls, which can't print without them, and are scraped"
+        + " back. "
         + new Mass(wasted).text()
         + " stick to pots and knives";
   }
 
   /** How often its screens are washed out, in words. */
   public String washed() {
-    return washes == 1 ? "once" : washes == 2 ? "twice" : washes + " times";
+    return Phrase.times(washes);
   }
 
   /** How the deposit is known. */

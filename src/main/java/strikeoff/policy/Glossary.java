@@ -37,7 +37,9 @@ public final class Glossary {
     String word = written.strip().toLowerCase(Locale.ROOT);
     return all().keySet().stream()
         .filter(
-            known -> known.equals(word) || known.replace('-', ' ').equals(word.replace('-', ' ')))
+            known ->
+                known.equalsIgnoreCase(word)
+                    || known.replace('-', ' ').equals(word.replace('-', ' ')))
         .findFirst();
   }
 

@@ -6,17 +6,22 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import strikeoff.care.Care;
 import strikeoff.care.Hazard;
 import strikeoff.findings.Sources;
 import strikeoff.plan.Protection;
 import strikeoff.report.page.Caution;
+import strikeoff.units.Phrase;
 
 /** The cautions that a plan calls for, each hazard once however many steps have it. */
 final class Cautions {
 
   private static final int MOST_PLACES = 30;
+
+  /** More are told without their numbers. */
+  private static final int MOST_STEPS = 6;
 
   private Cautions() {}
 
@@ -50,6 +55,29 @@ final class Cautions {
                 + (where.size() - MOST_PLACES)
                 + " more",
         Sources.shown(hazard.body()));
+  }
+
+  /**
+   * What to mind on a sheet, each hazard once with its steps; what holds for the whole plan on
+   * each.
+   */
+  static String minded(Care care, Set<Integer> steps) {
+    Map<Hazard, Set<Integer>> byHazard = new EnumMap<>(Hazard.class);
+    for (strikeoff.care.Caution caution : care.cautions()) {
+      if (caution.step() == 0 || steps.contains(caution.step())) {
+        byHazard.computeIfAbsent(caution.hazard(), h -> new TreeSet<>()).add(caution.step());
+      }
+    }
+    return byHazard.entrySet().stream()
+        .map(e -> e.getKey().brief() + at(e.getValue()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String at(Set<Integer> steps) {
+    List<String> numbers = steps.stream().filter(s -> s > 0).map(String::valueOf).toList();
+    return numbers.isEmpty() || numbers.size() > MOST_STEPS
+        ? ""
+        : (numbers.size() == 1 ? " (step " : " (steps ") + Phrase.list(numbers) + ")";
   }
 
   /** What is worn for the given steps, each thing once. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import strikeoff.care.Care;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.findings.Finding;
@@ -35,8 +36,7 @@ final class DaySheets {
         (day, blocks) -> {
           Set<Integer> steps =
               blocks.stream().map(w -> w.first().step()).collect(Collectors.toSet());
-          String worn = Cautions.worn(judged.facts().care(), steps);
-          sheets.addAll(day(judged, day, jobs.get(day), worn, warning));
+          sheets.addAll(day(judged, day, jobs.get(day), steps, warning));
         });
     return sheets;
   }
@@ -67,11 +67,13 @@ final class DaySheets {
       Checked.Judged judged,
       int day,
       List<DaySheet.Job> jobs,
-      String worn,
+      Set<Integer> steps,
       DaySheet.Warning warning) {
     PrintPlan plan = judged.plan();
+    Care care = judged.facts().care();
     WhereCloth cloth = new WhereCloth(judged);
-    List<List<DaySheet.Job>> pages = SheetPages.of(jobs, !warning.words().isEmpty());
+    List<List<DaySheet.Job>> pages =
+        SheetPages.of(jobs, !warning.words().isEmpty(), Cautions.minded(care, steps));
     List<DaySheet> sheets = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       sheets.add(
@@ -83,10 +85,15 @@ final class DaySheets {
                   + " · "
                   + Words.shortened(String.join(", ", plan.crew().names()), LONGEST_TITLE),
               begins(pages.get(i)).map(cloth::at).orElse(""),
-              worn,
+              Cautions.worn(care, steps),
+              Cautions.minded(care, steps(pages.get(i))),
               pages.get(i)));
     }
     return sheets;
+  }
+
+  private static Set<Integer> steps(List<DaySheet.Job> jobs) {
+    return jobs.stream().map(DaySheet.Job::step).collect(Collectors.toSet());
   }
 
   private static Optional<Moment> begins(List<DaySheet.Job> jobs) {

@@ -26,7 +26,10 @@ final class PageWords {
           "deposit",
           "strike-off",
           "liquor ratio",
-          "selvedge");
+          "selvedge",
+          "L*",
+          "CIEDE2000",
+          "w/v");
 
   private PageWords() {}
 

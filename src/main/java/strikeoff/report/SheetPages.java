@@ -47,9 +47,11 @@ final class SheetPages {
 
   /**
    * @param warned true if each page is headed by a warning
+   * @param minded what is to be minded that day, of which each page tells what concerns it
    */
-  static List<List<Job>> of(List<Job> jobs, boolean warned) {
-    return new SheetPages(PAGE - CLOTH - (warned ? WARNING : 0)).pages(jobs);
+  static List<List<Job>> of(List<Job> jobs, boolean warned, String minded) {
+    double cautions = minded.isEmpty() ? 0 : SMALL * (1 + rows(minded, SMALL_LETTERS));
+    return new SheetPages(PAGE - CLOTH - (warned ? WARNING : 0) - cautions).pages(jobs);
   }
 
   private List<List<Job>> pages(List<Job> jobs) {

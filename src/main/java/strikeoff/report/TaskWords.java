@@ -88,7 +88,7 @@ final class TaskWords {
           + heat.temperature().text()
           + " for "
           + heat.lasts().text()
-          + " at each spot"
+          + (heat.with() == Step.Heat.OVEN ? "" : " at each spot")
           + (heat.sides() > 1 ? " of both sides" : "");
     }
     if (step instanceof Step.Sew sew) {

@@ -77,7 +77,7 @@ public record Deposit(Range gramsPerSquareMetre, boolean measured, Pulls pulls) 
   }
 
   private static double usualTransfer(Cloth cloth, Policy policy) {
-    double mass = cloth.mass().gramsPerSquareMetre();
+    double mass = cloth.mass().told().gramsPerSquareMetre();
     if (mass < amount(policy, "light-cloth")) {
       return amount(policy, "transfer-light-cloth");
     }

@@ -36,7 +36,7 @@ public record MeshForPaste(
     Paste first = pastes.get(0);
     return new MeshForPaste(
         screen.name(),
-        screen.mesh(),
+        screen.mesh().told(),
         first.medium(),
         DetailOnMesh.finestHolds(policy),
         pastes.stream().map(Paste::name).distinct().toList(),

@@ -45,7 +45,7 @@ public record MeshRead(
                     : Numbers.plain(perCm, 0) + "/in, which is " + new MeshCount(other).text());
     return new MeshRead(
         screen.name(),
-        screen.mesh(),
+        screen.mesh().told(),
         Math.rint(perCm * CM_IN_INCH),
         new MeshCount(coarsest),
         new MeshCount(finest),

@@ -149,9 +149,13 @@ final class Coverage {
       List<String> words = new ArrayList<>();
       colours.forEach(
           (own, names) -> {
-            String which = own.equals(numbers) ? "all " + own.size() : Numbering.brief(own);
+            String which =
+                own.equals(numbers) ? "all " + own.size() + " " : Numbering.brief(own) + " ";
             boolean whole = names.size() == pastes.size();
-            words.add(which + " in " + (whole ? "all colours" : String.join(" and ", names)));
+            words.add(
+                (numbers.size() == 1 ? "" : which)
+                    + "in "
+                    + (whole ? "all colours" : String.join(" and ", names)));
           });
       return String.join("; ", words);
     }

@@ -67,8 +67,9 @@ final class Films {
   boolean wetOnWet(Footprint footprint) {
     return footprint.paste().medium() == Medium.DYE
         && cloth.fibres().keySet().stream().allMatch(fibre -> policy.fibre(fibre).cellulose())
-        && cloth.mass().base() >= policy.limit("drying/wet-on-wet-cloth").amount()
+        && cloth.mass().told().base() >= policy.limit("drying/wet-on-wet-cloth").amount()
         && footprint.separation().pulls() <= policy.limit("drying/wet-on-wet-pulls").amount()
-        && footprint.screen().mesh().base() >= policy.limit("drying/wet-on-wet-mesh").amount();
+        && footprint.screen().mesh().told().base()
+            >= policy.limit("drying/wet-on-wet-mesh").amount();
   }
 }

@@ -53,6 +53,16 @@ public record IdleScreen(
     return medium == Medium.PAINT;
   }
 
+  /** The longest stand, as a part of a sentence. */
+  public String worst() {
+    return (screens.size() == 1 ? "" : screen + " the longest, ")
+        + longest.text()
+        + ", from "
+        + from.text()
+        + " to "
+        + until.text();
+  }
+
   /** The steps to write, each with its place. */
   public String toWrite() {
     return String.join("; ", washSteps.stream().map(WashStep::text).toList());

@@ -23,10 +23,10 @@ public record TooEarly(Span quick, Span ordinary, Span slow) {
       return "in time on an ordinary day, " + said(slow) + " too early if it dries slowly";
     }
     if (few(slow)) {
-      return "at about the same moment as it is safe";
+      return "about when it is safe";
     }
     if (few(ordinary)) {
-      return "at about the same moment as it is safe on an ordinary day, "
+      return "about when it is safe on an ordinary day, "
           + said(slow)
           + " too early if it dries slowly";
     }

@@ -7,6 +7,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.Uncertain;
 import strikeoff.units.Area;
 import strikeoff.units.Chance;
+import strikeoff.units.Phrase;
 
 /**
  * Frames laid on wet film for one cause: a wait that is too short in one place of the run. Colours
@@ -89,8 +90,8 @@ public record WetContact(
     return beneath ? "which it is printed over," : "of a neighbour";
   }
 
-  /** {@code 5 times}, or {@code once}. */
+  /** {@code 5 times}, {@code twice} or {@code once}. */
   public String times() {
-    return pairs == 1 ? "once" : pairs + " times";
+    return Phrase.times(pairs);
   }
 }

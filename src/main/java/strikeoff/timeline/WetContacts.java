@@ -17,6 +17,7 @@ import strikeoff.timeline.Causes.Cause;
 import strikeoff.timeline.Causes.Pair;
 import strikeoff.timeline.Trials.Outcome;
 import strikeoff.units.Area;
+import strikeoff.units.Phrase;
 
 /** Tells each cause of contacts once, by its worst pair, with what clears it. */
 final class WetContacts {
@@ -133,7 +134,7 @@ final class WetContacts {
       }
     }
     List<String> said = new ArrayList<>();
-    others.forEach((colours, n) -> said.add(colours + (n == 1 ? " once" : " " + n + " times")));
+    others.forEach((colours, n) -> said.add(colours + " " + Phrase.times(n)));
     return said.isEmpty() ? "" : " Too early as well: " + String.join("; ", said) + ".";
   }
 
@@ -168,7 +169,8 @@ final class WetContacts {
     if (!ordinary.cleared() || !ordinary.late().isEmpty() && trials.felt(cause).isEmpty()) {
       return "a longer wait in another place, or an `- end of day` between; none here clears it within the room's hours";
     }
-    String felt = trials.felt(cause).map(f -> f + " and feel each film, or ").orElse("");
+    String felt =
+        trials.felt(cause).map(f -> f + " and feel each film with a gloved finger, or ").orElse("");
     if (!surely.cleared()) {
       return felt + said(ordinary) + ", which does on an ordinary day only";
     }

@@ -10,6 +10,11 @@ public record ArealMass(double gramsPerSquareMetre) implements Quantity, Compara
     Numbers.requireFinite(gramsPerSquareMetre, "ArealMass");
   }
 
+  /** As it is told, to the gram: one that is told as the limit is not beyond it. */
+  public ArealMass told() {
+    return new ArealMass(Math.rint(gramsPerSquareMetre));
+  }
+
   @Override
   public double base() {
     return gramsPerSquareMetre;

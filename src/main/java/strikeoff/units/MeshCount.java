@@ -10,6 +10,11 @@ public record MeshCount(double perCm) implements Quantity, Comparable<MeshCount>
     Numbers.requireFinite(perCm, "MeshCount");
   }
 
+  /** As it is told, in whole threads: one that is told as the limit is not beyond it. */
+  public MeshCount told() {
+    return new MeshCount(Math.rint(perCm));
+  }
+
   @Override
   public double base() {
     return perCm;

@@ -19,6 +19,11 @@ public final class Phrase {
         : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
+  /** How often: {@code once}, {@code twice}, {@code 5 times}. */
+  public static String times(int count) {
+    return count == 1 ? "once" : count == 2 ? "twice" : count + " times";
+  }
+
   /** As a sentence begins. */
   public static String capital(String words) {
     int first = first(words);

@@ -49,6 +49,18 @@ public record Range(double low, double best, double high) {
     return new Range(best - below, best, best + above);
   }
 
+  /**
+   * As it is told, to so many decimals: a figure that is told as the limit is not beyond it,
+   * however its amounts were written.
+   */
+  public Range told(int decimals) {
+    double units = Math.pow(10, decimals);
+    return new Range(
+        Math.rint(low * units) / units,
+        Math.rint(best * units) / units,
+        Math.rint(high * units) / units);
+  }
+
   /** Scales all three; the factor must not be negative. */
   public Range times(double factor) {
     if (factor < 0) {

@@ -227,4 +227,14 @@ class CareTest {
   private static Exposure exposure(List<Exposure> all, Hazard hazard) {
     return all.stream().filter(e -> e.hazard() == hazard).findFirst().orElseThrow();
   }
+
+  /** A sheet has a line for it, a page a paragraph. */
+  @Test
+  void everyHazardIsNamedInShortAndAtLength() {
+    for (Hazard hazard : Hazard.values()) {
+      assertThat(hazard.brief()).hasSizeBetween(20, 70).doesNotContain(";").contains(":");
+      assertThat(hazard.text()).endsWith(".");
+      assertThat(hazard.body()).isNotBlank();
+    }
+  }
 }

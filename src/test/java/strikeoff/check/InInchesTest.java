@@ -6,13 +6,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Whoever writes a plan in inches to three decimals finds what she would find in centimetres: 1 in
- * = 25.4 mm (international yard and pound agreement, 1959).
+ * Whoever writes a plan in inches to three decimals, or in inches, ounces, quarts and °F, finds
+ * what she would find in metric units.
  */
 class InInchesTest {
 
@@ -42,9 +43,13 @@ class InInchesTest {
   private static DynamicTest same(String name, Checker checker, String plan) {
     return DynamicTest.dynamicTest(
         name,
-        () ->
-            assertThat(Inches.told(checker, Inches.of(plan)))
-                .isEqualTo(Inches.told(checker, plan)));
+        () -> {
+          TreeSet<String> metric = Inches.told(checker, plan);
+          assertThat(Inches.told(checker, Inches.of(plan))).isEqualTo(metric);
+          assertThat(Inches.told(checker, Inches.ofAll(plan)))
+              .as("in ounces, quarts and °F, too")
+              .isEqualTo(metric);
+        });
   }
 
   private static String text(Path file) {

@@ -36,6 +36,8 @@ class GlossaryTest {
   void takesAWordHoweverItIsWritten() {
     assertThat(Glossary.word("Frame safe")).contains("frame-safe");
     assertThat(Glossary.word("half drop")).contains("half-drop");
+    assertThat(Glossary.word("l*")).contains("L*");
+    assertThat(Glossary.word("ciede2000")).contains("CIEDE2000");
     assertThat(Glossary.word("drying/frame-on-wet-film")).isEmpty();
   }
 

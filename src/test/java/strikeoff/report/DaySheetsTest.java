@@ -274,4 +274,45 @@ class DaySheetsTest {
         .map(line -> line.what() + ": " + line.who())
         .toList();
   }
+
+  /** Each in its place: the iron on the second day's sheet, the long frame where it is laid. */
+  @Test
+  void aSheetNamesWhatToMindInItsStepsAndNothingElse() {
+    String run =
+        """
+        - mix: all
+        - print: end
+        - end of day
+        - print: stars
+        - dry: until fix-safe
+        - {heat-set: iron, for: 5 min}
+        """;
+    List<DaySheet> days = starSheets("[Wren, Tam]", "40 x 95 cm", run);
+    assertThat(days).hasSize(2);
+    assertThat(days.get(0).mind())
+        .isEqualTo(
+            "a long frame: two carry it (step 2); "
+                + "screens and pots: scrape them out before any water (step 2)");
+    assertThat(days.get(1).mind())
+        .contains("a hot iron or press: air the room, never leave it alone (step 6)")
+        .contains("(step 4)")
+        .doesNotContain("long frame", "dye", "oven");
+  }
+
+  /** An oven heats all that it holds, an iron one spot after another. */
+  @Test
+  void anOvenHasNoSpots() {
+    String run = "- mix: all\n- print: stars\n- {heat-set: %s, for: 5 min}";
+    assertThat(heatSet(run.formatted("oven"))).isEqualTo("at 150 °C for 5 min");
+    assertThat(heatSet(run.formatted("iron"))).isEqualTo("at 150 °C for 5 min at each spot");
+  }
+
+  private static String heatSet(String run) {
+    return starSheets("1", "40 x 40 cm", run).stream()
+        .flatMap(sheet -> sheet.jobs().stream())
+        .filter(job -> job.what().startsWith("Heat-set"))
+        .map(job -> job.lines().get(0).with())
+        .findFirst()
+        .orElseThrow();
+  }
 }

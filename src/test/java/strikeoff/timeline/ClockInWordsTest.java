@@ -197,4 +197,98 @@ class ClockInWordsTest {
     assertThat(of(TinyDay.of("1", run), Task.Kind.WASH_SCREEN))
         .containsExactly("wash out a 09:16:40-09:26:40", "wash out b 09:36:40-09:46:40");
   }
+
+  /** Each frame of 44 cm lies on the films of its neighbours, 20 cm off, which are ink or blue. */
+  @Test
+  void aWaitBetweenColoursHoldsForANeighboursFilmToo() {
+    String run = "- {print: loose, order: by station, dry between colours: 10 min}";
+    assertThat(prints(TinyDay.of("1", run)))
+        .containsExactly(
+            "loose 2, a 09:15",
+            "loose 2, b 09:25:50",
+            "loose 3, a 09:36:40",
+            "loose 3, b 09:47:30",
+            "loose 1, a 09:58:20",
+            "loose 1, b 10:09:10");
+  }
+
+  /** The nearer of side, 2, lies 10 cm from edge: its frame reaches 12 cm past its image. */
+  @Test
+  void aWaitBetweenColoursHoldsForAnotherPlacementOfTheStepToo() {
+    String run = "- {print: [edge, side], dry between colours: 10 min}";
+    assertThat(prints(TinyDay.of("1", run)))
+        .containsExactly(
+            "edge 1, a 09:15",
+            "edge 1, b 09:25:50",
+            "side 2, a 09:36:40",
+            "side 1, a 09:37:30",
+            "side 2, b 09:48:20",
+            "side 1, b 09:49:10");
+  }
+
+  /** Ink is off at 9:16:40. */
+  @Test
+  void theWaitBeforeMovingCountsFromTheLastLift() {
+    String run = "- print: near\n- {print: pair, only: 2, before moving: 2 h}";
+    assertThat(of(TinyDay.of("1", run), Task.Kind.MOVE))
+        .containsExactly("move on to 288 cm 11:16:40-11:26:40");
+  }
+
+  /** From 9:16:40, when the second is off, for both of them. */
+  @Test
+  void theAirMovesOnceForTheSameFilms() {
+    String run = "- {print: two, dry between colours: {for: 10 min, air: fan}}";
+    assertThat(prints(TinyDay.of("1", run)))
+        .containsExactly(
+            "two 1, a 09:15", "two 2, a 09:15:50", "two 1, b 09:26:40", "two 2, b 09:27:30");
+  }
+
+  /** The dye is left first, at 9:15:50, and would dry last. */
+  @Test
+  void screensOfPaintAreWashedBeforeThoseOfDye() {
+    assertThat(of(TinyDay.of("1", "- print: [leaves, near]"), Task.Kind.WASH_SCREEN))
+        .containsExactly(
+            "wash out a 09:17:30-09:27:30",
+            "wash out b 09:27:30-09:37:30",
+            "wash out d 09:37:30-09:47:30");
+  }
+
+  /** Both are needed again for far, which is printed by 9:18:20. */
+  @Test
+  void whatIsNeededAgainWithItsPasteIsNotWashed() {
+    assertThat(of(TinyDay.of("1", "- print: near\n- print: far"), Task.Kind.WASH_SCREEN))
+        .containsExactly("wash out a 09:18:20-09:28:20", "wash out b 09:28:20-09:38:20");
+  }
+
+  @Test
+  void whatIsNeededAgainWithAnotherPasteIsWashed() {
+    Timeline day = TinyDay.of("1", "- {print: near, colours: a}\n- print: dots");
+    assertThat(of(day, Task.Kind.WASH_SCREEN)).first().isEqualTo("wash out a 09:15:50-09:25:50");
+    assertThat(prints(day)).containsExactly("near 1, a 09:15", "dots 1, a 09:55:50");
+  }
+
+  /** Tam washes for the step, unless she is mixing until 9:50, when the wait is over. */
+  @Test
+  void inAWaitWhoeverWashesForTheStepWashesElseTheFirstWhoseHandsAreFree() {
+    String print = "- {print: near, dry between colours: 15 min, washes: Tam}";
+    assertThat(TinyDay.hands(TinyDay.of("[Wren, Tam]", print), Task.Kind.WASH_SCREEN))
+        .containsExactly("wash out a: Tam", "wash out b: Tam");
+    String mixing = "- {mix: gold, by: Tam, takes: 50 min}\n";
+    assertThat(TinyDay.hands(TinyDay.of("[Wren, Tam]", mixing + print), Task.Kind.WASH_SCREEN))
+        .containsExactly("wash out a: Wren", "wash out b: Tam");
+  }
+
+  /** Washing begins at 9:16:40 and comes to b at 9:46:40, long after paint has dried in a mesh. */
+  @Test
+  void severalScreensAreLaidInWaterFirst() {
+    Timeline day = TinyDay.of("1", "- print: near\n- {wash screen: [a, b], takes: 1 h}");
+    assertThat(of(day, Task.Kind.WASH_SCREEN)).last().asString().contains("09:46:40");
+    assertThat(day.evidence()).noneMatch(IdleScreen.class::isInstance);
+    Timeline apart =
+        TinyDay.of(
+            "1",
+            "- print: near\n- {wash screen: a, takes: 30 min}\n- {mix: gold, takes: 1 min}\n"
+                + "- {wash screen: b, takes: 30 min}");
+    assertThat(apart.evidence()).anyMatch(IdleScreen.class::isInstance);
+  }
 }

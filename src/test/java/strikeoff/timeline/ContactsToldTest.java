@@ -22,7 +22,7 @@ import strikeoff.timeline.Causes.Pair;
 class ContactsToldTest {
 
   private static final String FELT =
-      "`dry between colours: until frame-safe` in step 1 and feel each film, or ";
+      "`dry between colours: until frame-safe` in step 1 and feel each film with a gloved finger, or ";
 
   /** Frames reach 10 cm beyond the images, so at a pitch of 35 cm they cover 5 cm of neighbours. */
   private static PrintDay herons(int count, double pitch, int between, String... colours) {
@@ -90,7 +90,7 @@ class ContactsToldTest {
     WetContact above = all.get(1);
     assertThat(above.sameMotif()).isTrue();
     assertThat(above.early().ordinary().seconds()).isEqualTo(170);
-    assertThat(above.times()).isEqualTo("2 times");
+    assertThat(above.times()).isEqualTo("twice");
     assertThat(above.area().squareCm()).isEqualTo(2 * 30 * 40);
     assertThat(above.further()).isEqualTo(" That clears 2 further contacts too.");
     // 6 min and 220 s; the edge counts where it takes longer
@@ -232,7 +232,7 @@ class ContactsToldTest {
     // the figure for an ordinary day clears it on half of all days, and no minute less does
     Matcher told =
         Pattern.compile(
-                "`dry between colours: until frame-safe` in step 1 and feel each film, or .*"
+                "`dry between colours: until frame-safe` in step 1 and feel each film with a gloved finger, or .*"
                     + "; on an ordinary day (\\d+) min will do")
             .matcher(wet.cure());
     assertThat(told.matches()).as(wet.cure()).isTrue();

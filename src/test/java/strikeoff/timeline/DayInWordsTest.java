@@ -7,6 +7,8 @@ import static strikeoff.timeline.TinyDay.prints;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.timeline.Task.Kind;
 
 /**
@@ -174,5 +176,54 @@ class DayInWordsTest {
         // until b is washed, 1:26:40
         .satisfies(d -> assertThat(d.over().seconds()).isEqualTo((8 * 60 + 26) * 60 + 40));
     assertThat(PrintDay.figures(day).sessions()).extracting(Session::day).containsExactly(1, 2);
+  }
+
+  @Test
+  void whoPrintsWashesTheScreensOfTheStep() {
+    Timeline day = TinyDay.of("[Wren, Tam]", "- {print: near, by: Tam}");
+    assertThat(hands(day, Kind.WASH_SCREEN)).containsExactly("wash out a: Tam", "wash out b: Tam");
+    assertThat(hands(day, Kind.LOAD)).containsExactly("lay the cloth on the table: Wren");
+  }
+
+  /** Two banners are printed from 9:15 to 9:16:40. */
+  @Test
+  void twoPeopleAreAtALargeFrameForAllOfThePrint() {
+    Timeline day = TinyDay.of("[Wren, Tam]", "- print: banners\n- {mix: gold, by: Tam}");
+    assertThat(of(day, Kind.MIX)).containsExactly("mix gold 09:16:40-09:26:40");
+  }
+
+  @Test
+  void severalPlacementsArePrintedAsTheStepNamesThem() {
+    assertThat(prints(TinyDay.of("1", "- {print: [far, near], colours: a}")))
+        .containsExactly("far 1, a 09:15", "near 1, a 09:15:50");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'rinse: 20 °C, for: 30 min', 09:30-09:45",
+    "'wash: 60 °C, for: 30 min', 09:30-09:45",
+    "'heat-set: oven, for: 30 min', 09:30-09:45",
+    "'fix: soak, for: 30 min, bath: {soda ash: 200 g, water: 5 L}', 09:30-09:45",
+    "'sew: centre', 09:30-09:45",
+  })
+  void clothThatIsWorkedOffTheTableFirstIsLaidOnceAfterIt(String step, String laid) {
+    assertThat(of(TinyDay.of("1", "- {" + step + "}\n- print: near"), Kind.LOAD))
+        .containsExactly("lay the cloth on the table " + laid);
+  }
+
+  /** From 9:15:50, or from 9:25:50 on where Ada washes the screen at the one sink before. */
+  @ParameterizedTest
+  @CsvSource({
+    "'fix: steam', 09:45:50-09:55:50",
+    "'heat-set: oven', 09:45:50-09:55:50",
+    "'rinse: 20 °C', 09:55:50-10:05:50",
+    "'wash: 60 °C', 09:55:50-10:05:50",
+  })
+  void steamingRinsingWashingAndHeatSettingAreHandsOn(String step, String mixed) {
+    String run =
+        "- {print: near, colours: a, washes: Ada}\n- {"
+            + step
+            + ", for: 30 min, by: Tam}\n- {mix: gold, by: Tam}";
+    assertThat(of(TinyDay.of(THREE, run), Kind.MIX)).containsExactly("mix gold " + mixed);
   }
 }

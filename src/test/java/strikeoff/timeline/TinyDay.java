@@ -9,7 +9,7 @@ import strikeoff.policy.Policy;
 /**
  * A tiny plan to work by hand what plans/README.md says of the clock. Loading takes 15 min, an
  * impression 50 s: its frame touches the cloth after 20 s. A move, a washing and a mixing take 10
- * min, and a screen dries in 30 min. Blue and ink are mixed before, gold and sand are not.
+ * min, and a screen dries in 30 min. Blue, ink and rust are mixed before, gold and sand are not.
  */
 final class TinyDay {
 
@@ -24,12 +24,14 @@ final class TinyDay {
         a: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
         b: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
         s: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
+        d: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
         wide: {frame: 44 x 95 cm, image: 20 x 20 cm, mesh: 43/cm}
       pastes:
         blue: {medium: paint, colour: blue, mixed before: 1 h, frame-safe: 10 min}
         ink: {medium: paint, colour: black, mixed before: 1 h}
         gold: {medium: paint, colour: gold}
         sand: {medium: paint, colour: tan}
+        rust: {medium: dye, group: DCT, colour: sienna, mixed before: 1 h}
       designs:
         heron:
           size: 20 x 20 cm
@@ -39,6 +41,7 @@ final class TinyDay {
         dot: {size: 20 x 20 cm, separations: [{screen: a, paste: ink, covers: 40 %%}]}
         star: {size: 20 x 20 cm, separations: [{screen: b, paste: gold, covers: 40 %%}]}
         shell: {size: 20 x 20 cm, separations: [{screen: s, paste: sand, covers: 40 %%}]}
+        leaf: {size: 20 x 20 cm, separations: [{screen: d, paste: rust, covers: 40 %%}]}
         banner: {size: 20 x 20 cm, separations: [{screen: wide, paste: blue, covers: 40 %%}]}
       placements:
         near: {design: heron, at: "20 cm, 20 cm"}
@@ -48,6 +51,7 @@ final class TinyDay {
         two: {design: heron, at: ["20 cm, 20 cm", "80 cm, 20 cm"]}
         loose: {design: heron, at: ["60 cm, 60 cm", "20 cm, 60 cm", "40 cm, 60 cm"]}
         side: {design: heron, at: ["95 cm, 78 cm", "95 cm, 50 cm"]}
+        leaves: {design: leaf, at: "20 cm, 60 cm"}
         dots: {design: dot, at: "80 cm, 60 cm"}
         stars: {design: star, at: "20 cm, 60 cm"}
         shells: {design: shell, at: "60 cm, 60 cm"}

@@ -12,7 +12,8 @@ import strikeoff.timeline.Moment;
  * @param people the plan and who works
  * @param cloth where the cloth lies when the sheet begins, or that it was taken up; empty if it was
  *     never laid before
- * @param wear what to wear or to have at hand; may be empty
+ * @param wear what to wear or to have at hand that day; may be empty
+ * @param mind what can hurt in the sheet's steps; may be empty
  */
 public record DaySheet(
     String title,
@@ -21,6 +22,7 @@ public record DaySheet(
     String people,
     String cloth,
     String wear,
+    String mind,
     List<Job> jobs) {
 
   public DaySheet {
@@ -52,6 +54,14 @@ public record DaySheet(
 
     public Job {
       lines = List.copyOf(lines);
+    }
+
+    /** The plan's step, or 0 for what comes before the first one. */
+    public int step() {
+      int point = number.indexOf('.');
+      return number.isEmpty()
+          ? 0
+          : Integer.parseInt(point < 0 ? number : number.substring(0, point));
     }
 
     public Job numbered(String number) {
