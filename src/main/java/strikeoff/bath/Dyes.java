@@ -198,7 +198,7 @@ final class Dyes {
         loose.size(),
         fixing(last),
         work.waterAfter(last.step())
-            .map(w -> ", and step " + w.number() + ", " + w.title() + ", takes it out")
+            .map(w -> ", and step " + w.number() + ", " + w.title() + ", takes the dye out")
             .orElse(""),
         work.plan().run().stream()
             .filter(s -> s instanceof Step.HeatSet && s.number() > last.step())

@@ -150,7 +150,7 @@ final class Coverage {
       colours.forEach(
           (own, names) -> {
             String which =
-                own.equals(numbers) ? "all " + own.size() + " " : Numbering.brief(own) + " ";
+                own.equals(numbers) ? "(all " + own.size() + ") " : Numbering.brief(own) + " ";
             boolean whole = names.size() == pastes.size();
             words.add(
                 (numbers.size() == 1 ? "" : which)

@@ -7,7 +7,7 @@ import strikeoff.plan.PlanPath;
 /**
  * Placements of one arrangement that the run leaves out, or colours of them.
  *
- * @param what is missing, in words: {@code 5, 6 in all colours}, {@code all 6 in ink}
+ * @param what is missing, in words: {@code 5, 6 in all colours}, {@code (all 6) in ink}
  * @param missing how many prints are missing
  * @param all how many prints the arrangement has
  * @param path of the last step that prints some of it, else of the arrangement

@@ -51,7 +51,7 @@ public record MostlyWaiting(
             use.waiting(),
             use.handsOn(),
             new Share(waiting / (waiting + use.handsOn().minutes())),
-            causes.stream().map(c -> c.getKey() + " " + c.getValue().text()).toList(),
+            causes.stream().map(c -> c.getKey() + " (" + c.getValue().text() + ")").toList(),
             figures.shortenFirst(),
             causes.get(0).getKey().startsWith("dry "),
             PlanPath.ROOT.key("run")));

@@ -87,7 +87,7 @@ public record WetContact(
 
   /** Whose the film is that is none of its own motif. */
   public String whose() {
-    return beneath ? "which it is printed over," : "of a neighbour";
+    return beneath ? "of a motif under it," : "of a neighbour";
   }
 
   /** {@code 5 times}, {@code twice} or {@code once}. */

@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import strikeoff.checks.Worked;
 
 class CoverageTest {
 
@@ -37,7 +38,7 @@ class CoverageTest {
   void aColourLeftOutIsNamed() {
     NotPrinted fact =
         leaves().run().print("veins").printColours("leaves", 1).fact(NotPrinted.class);
-    assertThat(fact.what()).isEqualTo("all 4 in ink");
+    assertThat(fact.what()).isEqualTo("(all 4) in ink");
   }
 
   @Test
@@ -90,9 +91,28 @@ class CoverageTest {
     PrintDay apart = leaves().run().print("veins").print("leaves").printColours("leaves", 1);
     PrintedTwice fact = apart.fact(PrintedTwice.class);
     assertThat(fact.related()).extracting("path.text").containsExactly("run[1]");
-    assertThat(fact.what()).isEqualTo("all 4 in green");
+    assertThat(fact.what()).isEqualTo("(all 4) in green");
     assertThat(fact.again()).isEqualTo(4);
     PrintDay once = leaves().run().print("veins").printColours("leaves", 1, 1, 2);
     assertThat(once.fact(PrintedTwice.class).related()).isEmpty();
+  }
+
+  /** "The run leaves out one in all colours": there is nothing to count. */
+  @Test
+  void ofASingleCopyNoNumberIsTold() {
+    String plan =
+        """
+        pastes:
+          green: {medium: paint, colour: green}
+        designs:
+          reeds: {size: 30 x 22 cm, separations: [{screen: reeds, paste: green, covers: 40 %}]}
+        placements:
+          one: {design: reeds, at: "10 cm, 30 cm"}
+          other: {design: reeds, at: "100 cm, 30 cm"}
+        run: [mix: all, print: other]
+        """;
+    assertThat(Worked.reeds(plan).all(NotPrinted.class))
+        .extracting(NotPrinted::what)
+        .containsExactly("in all colours");
   }
 }

@@ -99,7 +99,7 @@ class HoursTest {
             .findFirst()
             .orElseThrow();
     // The last wait is 60 min, in 10 of which Wren washes the screen.
-    assertThat(told.causes()).containsExactly("dry 60 min 50 min", "dry 20 min 20 min");
+    assertThat(told.causes()).containsExactly("dry 60 min (50 min)", "dry 20 min (20 min)");
     assertThat(told.waiting().minutes()).isEqualTo(70);
     // 15 min to lay the cloth, 50 s to print, 10 min to wash
     assertThat(told.handsOn().seconds()).isCloseTo(25 * 60 + 50, offset(1e-6));
