@@ -15,6 +15,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 import strikeoff.units.Range;
 
@@ -112,13 +113,14 @@ public record AlkaliDose(
   }
 
   /** What to weigh in, in words. */
-  public String weighIn() {
-    return here.map(ForRecipe::text).orElse("enough") + (soda ? " of soda ash" : " of baking soda");
+  public String weighIn(Measures units) {
+    return here.map(h -> h.text(units)).orElse("enough")
+        + (soda ? " of soda ash" : " of baking soda");
   }
 
   /** The same as edits, where the recipe's alkali is weighed as it counts. */
-  public List<List<Edit>> edits() {
-    return pure ? here.map(ForRecipe::edits).orElseGet(List::of) : List.of();
+  public List<List<Edit>> edits(Measures units) {
+    return pure ? here.map(h -> h.edits(units)).orElseGet(List::of) : List.of();
   }
 
   public boolean perDyeKnown() {

@@ -10,13 +10,16 @@ import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Volume;
 
 /**
  * Writes what a bath is to hold in all: over the soda or the salt that it names, by whatever name,
  * or beside the others if it has none. Which of two sodas to change is for the printer to say.
+ *
+ * @param units to write it in
  */
-public record BathEdits(Step.Fix fix, Policy policy) {
+public record BathEdits(Step.Fix fix, Policy policy, Measures units) {
 
   /**
    * @param anhydrous as soda ash without its water
@@ -27,15 +30,24 @@ public record BathEdits(Step.Fix fix, Policy policy) {
         sodas.size() == 1
             ? policy.substance(sodas.get(0).substance()).alkaliFactor().orElse(1.0)
             : 1;
-    return write(sodas, "soda ash", new Mass(anhydrous.grams() / factor).text());
+    return write(sodas, "soda ash", new Mass(anhydrous.grams() / factor).enough(units));
   }
 
   public Optional<Edit> salt(Mass all) {
-    return write(parts(s -> s.role() == Substance.Role.SALT), "salt", all.text());
+    return salt(all.enough(units));
+  }
+
+  /** No more than so much salt. */
+  public Optional<Edit> saltAtMost(Mass all) {
+    return salt(all.most(units));
+  }
+
+  private Optional<Edit> salt(String all) {
+    return write(parts(s -> s.role() == Substance.Role.SALT), "salt", all);
   }
 
   public Optional<Edit> water(Volume all) {
-    return write(parts(s -> s.role() == Substance.Role.WATER), "water", all.text());
+    return write(parts(s -> s.role() == Substance.Role.WATER), "water", all.enough(units));
   }
 
   List<Edit> withoutBakingSoda() {

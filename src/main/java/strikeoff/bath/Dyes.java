@@ -14,6 +14,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -98,7 +99,7 @@ final class Dyes {
   }
 
   private List<List<Edit>> intoBath(Step.Fix fix, Mass soda, Optional<Mass> salt) {
-    BathEdits bath = new BathEdits(fix, work.policy());
+    BathEdits bath = new BathEdits(fix, work.policy(), work.units());
     List<Edit> edits = new ArrayList<>(bath.soda(soda).stream().toList());
     salt.filter(s -> Liquor.of(fix.bath(), work.policy()).saltGrams().high() == 0)
         .flatMap(bath::salt)
@@ -111,7 +112,7 @@ final class Dyes {
     String alkali = fix.how() == Step.Fixing.STEAM ? "baking soda" : "soda ash";
     return List.of(
         bare.stream()
-            .flatMap(paste -> ToSteam.alkali(paste, alkali, work.policy()).stream())
+            .flatMap(paste -> ToSteam.alkali(paste, alkali, work.policy(), work.units()).stream())
             .toList());
   }
 
@@ -180,9 +181,9 @@ final class Dyes {
     return new WashedUnfixed(
         Work.names(Work.pastes(prints)),
         prints.size(),
-        water.title(),
+        water.title(work.units()),
         water.number(),
-        late.title(),
+        late.title(work.units()),
         late.number(),
         Work.placements(prints),
         List.of(
@@ -198,7 +199,7 @@ final class Dyes {
         loose.size(),
         fixing(last),
         work.waterAfter(last.step())
-            .map(w -> ", and step " + w.number() + ", " + w.title() + ", takes the dye out")
+            .map(w -> ", and step " + w.number() + ", " + w.title(work.units()) + ", takes the dye out")
             .orElse(""),
         work.plan().run().stream()
             .filter(s -> s instanceof Step.HeatSet && s.number() > last.step())
@@ -272,10 +273,11 @@ final class Dyes {
   private String advised(Temperature stands) {
     Temperature hot = new Temperature(work.policy().limit("fixing/hot-wash").amount());
     double machine = work.policy().limit("fixing/hottest-machine").amount();
+    Measures units = work.units();
     return stands.celsius() >= machine
-        ? hot.text() + " or hotter"
+        ? hot.enough(units) + " or hotter"
         : stands.compareTo(hot) > 0
-            ? hot.text() + " to " + stands.text()
-            : stands.compareTo(hot) < 0 ? stands.text() : hot.text();
+            ? hot.enough(units) + " to " + stands.most(units)
+            : stands.compareTo(hot) < 0 ? stands.most(units) : hot.enough(units);
   }
 }

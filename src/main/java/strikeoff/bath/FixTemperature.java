@@ -5,6 +5,7 @@ import java.util.List;
 import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -43,24 +44,29 @@ public record FixTemperature(
   }
 
   /** What to do where it is too cold, as an instruction without a full stop. */
-  public String warming() {
+  public String warming(Measures units) {
     return !batched
-        ? "Warm the bath to " + enough().text() + ", cover it and stand it in warm water"
+        ? "Warm the bath to " + enough().enough(units) + ", cover it and stand it in warm water"
         : "Keep it at "
-            + enough().text()
+            + enough().enough(units)
             + " or warmer: in an airing cupboard, or under a blanket with a hot-water bottle";
   }
 
   /** What spares the dye where it is too hot, likewise. */
-  public String cooling() {
+  public String cooling(Measures units) {
     return isTooWarmForCloth()
-        ? Phrase.capital(steam()) + ": " + clothStands()
-        : "Let it cool to between " + warmth.coolest().text() + " and " + warmest().text();
+        ? Phrase.capital(steam()) + ": " + clothStands(units)
+        : "Let it cool to between "
+            + warmth.coolest().enough(units)
+            + " and "
+            + warmest().most(units);
   }
 
   /** Edits for {@link #cooling}. */
-  public List<List<Edit>> coolingEdits() {
-    return isTooWarmForCloth() ? toSteam : List.of(List.of(new Edit.Write(path, warmest().text())));
+  public List<List<Edit>> coolingEdits(Measures units) {
+    return isTooWarmForCloth()
+        ? toSteam
+        : List.of(List.of(new Edit.Write(path, warmest().most(units))));
   }
 
   private boolean isTooWarmForCloth() {
@@ -75,26 +81,26 @@ public record FixTemperature(
     return "steam the print for " + steamed.text() + ", with baking soda in the paste";
   }
 
-  private String clothStands() {
-    return fibre + " stands water of " + stands.text() + " at the most";
+  private String clothStands(Measures units) {
+    return fibre + " stands water of " + stands.most(units) + " at the most";
   }
 
   /** The same where no batch is kept so warm, or where it is far too cold. */
-  public String warmingOrSteam() {
+  public String warmingOrSteam(Measures units) {
     String steam = steam();
     if (isTooWarmForCloth()) {
-      return Phrase.capital(steam) + ": " + clothStands();
+      return Phrase.capital(steam) + ": " + clothStands(units);
     }
     return tooWarmToKeep
-        ? Phrase.capital(steam) + ": nobody keeps a batch at " + warmth.coolest().text()
-        : warming() + "; or " + steam;
+        ? Phrase.capital(steam) + ": nobody keeps a batch at " + warmth.coolest().enough(units)
+        : warming(units) + "; or " + steam;
   }
 
   /** Edits for {@link #warmingOrSteam}. */
-  public List<List<Edit>> edits() {
+  public List<List<Edit>> edits(Measures units) {
     List<List<Edit>> edits = new ArrayList<>();
     if (!tooWarmToKeep && !isTooWarmForCloth()) {
-      edits.add(List.of(new Edit.Write(path, warmth.coolest().text())));
+      edits.add(List.of(new Edit.Write(path, warmth.coolest().enough(units))));
     }
     edits.addAll(toSteam);
     return edits;

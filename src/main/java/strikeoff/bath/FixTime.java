@@ -10,6 +10,7 @@ import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Concentration;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 import strikeoff.units.Phrase;
 import strikeoff.units.Span;
@@ -92,12 +93,12 @@ public record FixTime(
   }
 
   /** What keeps the dye from binding, as a sentence without a full stop. */
-  public String lack() {
+  public String lack(Measures units) {
     if (thin.isPresent()) {
       return "The bath holds "
-          + thin.get().soda().text()
+          + thin.get().soda().text(units)
           + " of soda ash, where "
-          + thin.get().least().text()
+          + thin.get().least().text(units)
           + " is the least";
     }
     return "The "
@@ -105,7 +106,7 @@ public record FixTime(
         + " lasts "
         + warmth.lasts().text()
         + " at "
-        + warmth.temperature().text()
+        + warmth.temperature().text(units)
         + ", and "
         + warmth.neededGroup()
         + " needs "

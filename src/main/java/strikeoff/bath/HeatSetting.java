@@ -5,6 +5,7 @@ import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -59,15 +60,19 @@ public record HeatSetting(
   }
 
   /** What to do where it is too hot for the cloth, as an instruction without a full stop. */
-  public String cooling() {
+  public String cooling(Measures units) {
     return serves()
-        ? "Set it to " + gentle.text() + " at most, for " + neededGently.byTheWatch() + " at least"
-        : nothingServes();
+        ? "Set it to "
+            + gentle.most(units)
+            + " at most, for "
+            + neededGently.byTheWatch()
+            + " at least"
+        : nothingServes(units);
   }
 
   /** The same as edits; none where no heat serves. */
-  public List<List<Edit>> coolingEdits() {
-    return serves() ? List.of(at(gentle, neededGently)) : List.of();
+  public List<List<Edit>> coolingEdits(Measures units) {
+    return serves() ? List.of(at(gentle.most(units), neededGently)) : List.of();
   }
 
   /** True if it heats one spot after another; an oven heats all that it holds. */
@@ -76,40 +81,40 @@ public record HeatSetting(
   }
 
   /** What to do where it is too cool for the paint. */
-  public String heating() {
+  public String heating(Measures units) {
     return serves()
-        ? "Set it to " + coolest.text() + " at the film for " + neededThere.byTheWatch()
-        : nothingServes();
+        ? "Set it to " + coolest.enough(units) + " at the film for " + neededThere.byTheWatch()
+        : nothingServes(units);
   }
 
   /** The same as edits; none where no heat serves. */
-  public List<List<Edit>> heatingEdits() {
-    return serves() ? List.of(at(coolest, neededThere)) : List.of();
+  public List<List<Edit>> heatingEdits(Measures units) {
+    return serves() ? List.of(at(coolest.enough(units), neededThere)) : List.of();
   }
 
   /** Another temperature, and the time for it where there is too little. */
-  private List<Edit> at(Temperature there, Span needed) {
-    Edit warmth = new Edit.Write(path, there.text());
+  private List<Edit> at(String there, Span needed) {
+    Edit warmth = new Edit.Write(path, there);
     return lasts.compareTo(needed) >= 0
         ? List.of(warmth)
         : List.of(warmth, new Edit.Write(timePath, needed.byTheWatch()));
   }
 
-  private String nothingServes() {
+  private String nothingServes(Measures units) {
     return "No heat both sets "
         + asks
         + " and spares the cloth: "
         + fibre
         + " takes harm above "
-        + harmsAbove.text()
+        + harmsAbove.most(units)
         + ", and "
         + asks
         + " asks for "
-        + coolest.text()
+        + coolest.enough(units)
         + ", "
         + basis
         + ". Take a paint whose label asks for "
-        + harmsAbove.text()
+        + harmsAbove.most(units)
         + " or less, or another cloth";
   }
 }

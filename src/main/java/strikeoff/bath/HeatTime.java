@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Measures;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
 
@@ -29,18 +30,18 @@ public record HeatTime(
     implements Evidence {
 
   /** What sets them, as an instruction without a full stop: as hot as they ask, and as long. */
-  public String mending() {
+  public String mending(Measures units) {
     boolean cool = heat.temperature().compareTo(heat.coolest()) < 0;
     return cool
-        ? heat.heating()
+        ? heat.heating(units)
         : "Leave it " + more.text() + " longer" + (heat.inSpots() ? " at every spot" : "");
   }
 
   /** The same as edits. */
-  public List<List<Edit>> edits() {
+  public List<List<Edit>> edits(Measures units) {
     boolean cool = heat.temperature().compareTo(heat.coolest()) < 0;
     return cool
-        ? heat.heatingEdits()
+        ? heat.heatingEdits(units)
         : List.of(List.of(new Edit.Write(path, needed.halfMinutesUp().text())));
   }
 

@@ -146,11 +146,11 @@ final class Heats {
       return "Take a paint that sets cooler, and heat-set it once it is dry through: "
           + weakest.name()
           + " takes harm above "
-          + weakest.heatHarms().text()
+          + weakest.heatHarms().most(work.units())
           + ", and "
           + coolest.paint()
           + " asks for "
-          + coolest.value().text();
+          + coolest.value().enough(work.units());
     }
     double usual = work.policy().limit("fixing/usual-heat-set").amount();
     Temperature at =
@@ -160,7 +160,7 @@ final class Heats {
     return "Add a heat-set once it is dry through: "
         + binder.shortest(at, Step.Heat.OVEN).value().text()
         + " at "
-        + at.text()
+        + at.text(work.units())
         + " at the film";
   }
 }

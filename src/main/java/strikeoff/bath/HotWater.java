@@ -65,7 +65,7 @@ public record HotWater(
             && weakest.feltsFrom().map(f -> temperature.celsius() >= f.celsius()).orElse(false);
     return new HotWater(
         step.number(),
-        step.title(),
+        step.title(work.units()),
         temperature,
         weakest.name(),
         weakest.warmestWash(),

@@ -7,6 +7,7 @@ import strikeoff.paste.SodaLife;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -44,15 +45,15 @@ public record MissingAlkali(
   }
 
   /** Where to put the alkali, in words: the soak first where a paste would die of it. */
-  public String mending() {
+  public String mending(Measures units) {
     if (instead.isPresent()) {
       return instead.get();
     }
     if (sodaForBath.isPresent()) {
       return "Put "
-          + sodaForBath.get().text()
+          + sodaForBath.get().enough(units)
           + " of soda ash"
-          + saltForBath.map(salt -> " and " + salt.text() + " of salt").orElse("")
+          + saltForBath.map(salt -> " and " + salt.enough(units) + " of salt").orElse("")
           + " into the bath";
     }
     if (shortLived.isEmpty()) {

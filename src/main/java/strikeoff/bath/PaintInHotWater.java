@@ -56,7 +56,7 @@ public record PaintInHotWater(
       all.add(
           new PaintInHotWater(
               bath.number(),
-              bath.title(),
+              bath.title(work.units()),
               warm,
               Work.names(Work.pastes(prints)),
               Work.placements(prints),

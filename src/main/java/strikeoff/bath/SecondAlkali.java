@@ -10,6 +10,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 import strikeoff.units.Volume;
 
@@ -45,7 +46,7 @@ public record SecondAlkali(
               new SecondAlkali(
                   fix.number(),
                   Work.names(own),
-                  brings(liquor),
+                  brings(liquor, work.units()),
                   mending(work, fix),
                   fix.path().key("bath")));
         }
@@ -65,13 +66,13 @@ public record SecondAlkali(
         + ", or mix the paste without alkali";
   }
 
-  private static String brings(Liquor liquor) {
+  private static String brings(Liquor liquor, Measures units) {
     if (liquor.silicateLitres().high() > 0) {
-      return new Volume(liquor.silicateLitres().best()).text() + " of sodium silicate";
+      return new Volume(liquor.silicateLitres().best()).text(units) + " of sodium silicate";
     }
     Range soda = liquor.sodaGramsPerLitre();
     return soda.high() > 0
-        ? new Concentration(soda.best()).text() + " of soda ash"
-        : new Mass(liquor.bicarbonateGrams().best()).text() + " of baking soda";
+        ? new Concentration(soda.best()).text(units) + " of soda ash"
+        : new Mass(liquor.bicarbonateGrams().best()).text(units) + " of baking soda";
   }
 }

@@ -136,8 +136,8 @@ final class Shares {
     Mass then = new Mass(Liquor.of(soak.bath(), work.policy()).sodaGrams().best() + more.grams());
     Cure add =
         new Cure(
-            "add " + more.text() + " of soda ash",
-            new BathEdits(soak, work.policy()).soda(then).stream().toList());
+            "add " + more.enough(work.units()) + " of soda ash",
+            new BathEdits(soak, work.policy(), work.units()).soda(then).stream().toList());
     if (enoughButForSoda) {
       return List.of(add);
     }
@@ -179,9 +179,9 @@ final class Shares {
       Span there = roundly(stated.forShade(deep(slow.paste())).minutes() * slowed);
       cures.add(
           new Cure(
-              "keep it at " + stated.at().text() + " for " + there.text(),
+              "keep it at " + stated.at().enough(work.units()) + " for " + there.text(),
               List.of(
-                  new Edit.Write(fix.path().key("temperature"), stated.at().text()),
+                  new Edit.Write(fix.path().key("temperature"), stated.at().enough(work.units())),
                   new Edit.Write(fix.path().key("for"), there.toTheMinute()))));
     }
     cures.removeIf(cure -> spoilsProtein(fix, new Span(0)));

@@ -10,6 +10,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Ratio;
@@ -142,12 +143,12 @@ public record Soak(
   }
 
   /** A bath that the cloth can move in and that is neither weak nor strong, in words. */
-  public String refilled() {
+  public String refilled(Measures units) {
     List<String> parts = new ArrayList<>();
-    parts.add(waterToCover.text() + " of water");
-    parts.add(sodaForThat.text() + " of soda ash");
+    parts.add(waterToCover.enough(units) + " of water");
+    parts.add(sodaForThat.enough(units) + " of soda ash");
     if (saltForThat.grams() > 0) {
-      parts.add(saltForThat.text() + " of salt");
+      parts.add(saltForThat.enough(units) + " of salt");
     }
     return Phrase.list(parts);
   }
@@ -181,7 +182,7 @@ public record Soak(
 
   /** No more salt than dissolves, as an edit. */
   public List<List<Edit>> lessSalt() {
-    return BathEdits.together(writing.salt(saltThatDissolves));
+    return BathEdits.together(writing.saltAtMost(saltThatDissolves));
   }
 
   /** Soda ash in place of baking soda, as edits. */
@@ -192,10 +193,10 @@ public record Soak(
   }
 
   /** What goes into the bath to use all its soda, in words. */
-  public String weakened() {
-    return waterToWeaken.text()
+  public String weakened(Measures units) {
+    return waterToWeaken.enough(units)
         + " of water"
-        + (saltForWeaker.grams() > 0 ? " and " + saltForWeaker.text() + " of salt" : "");
+        + (saltForWeaker.grams() > 0 ? " and " + saltForWeaker.enough(units) + " of salt" : "");
   }
 
   /** True if soda stays on the bottom even by the lowest estimate of its mass. */
@@ -214,10 +215,10 @@ public record Soak(
   }
 
   /** The pH as a sentence, whether or not it is known. */
-  public String pHText() {
+  public String pHText(Measures units) {
     return pH.isPresent()
-        ? "Its pH is about " + acidity() + "."
-        : "Its pH is not known at " + temperature.text() + " and that strength.";
+        ? "Its pH is about " + acidity(units) + "."
+        : "Its pH is not known at " + temperature.text(units) + " and that strength.";
   }
 
   /** The highest credible pH; not a number where the model does not hold. */
@@ -226,16 +227,16 @@ public record Soak(
   }
 
   /** The pH to show, with its range. */
-  public String acidity() {
+  public String acidity(Measures units) {
     if (silicate) {
       return "not estimated with silicate";
     }
     return pH.map(r -> Ratio.toTenth(r.low()) + " to " + Ratio.toTenth(r.high()))
         .orElse(
             "not estimated outside "
-                + new Temperature(SodaSolution.COLDEST)
+                + new Temperature(SodaSolution.COLDEST).text(units)
                 + " to "
-                + new Temperature(SodaSolution.HOTTEST)
+                + new Temperature(SodaSolution.HOTTEST).text(units)
                 + " and "
                 + new Ratio(SodaSolution.STRONGEST)
                 + " mol/kg");

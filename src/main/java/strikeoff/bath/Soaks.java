@@ -91,7 +91,7 @@ final class Soaks {
         liquor.silicateLitres().high() > 0,
         !work.before(fix, Medium.DYE).isEmpty(),
         Ratio.toTenth(Lab.of(work.plan().cloth().ground()).lightness()),
-        new BathEdits(fix, work.policy()),
+        new BathEdits(fix, work.policy(), work.units()),
         fix.path().key("bath"));
   }
 

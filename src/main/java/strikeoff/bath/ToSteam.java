@@ -10,6 +10,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /** Edits that turn a soak or a batch into steam, with baking soda in every paste that has none. */
@@ -30,7 +31,7 @@ final class ToSteam {
     List<Edit> edits = new ArrayList<>();
     for (Paste paste : dyes) {
       if (!new Recipe(paste, work.policy()).holdsAlkali()) {
-        edits.addAll(alkali(paste, "baking soda", work.policy()));
+        edits.addAll(alkali(paste, "baking soda", work.policy(), work.units()));
       }
     }
     // A batch takes prints up damp, and steam doesn't.
@@ -48,7 +49,7 @@ final class ToSteam {
   }
 
   /** Alkali for a paste that has none: weighed into its recipe, or as the word that it is there. */
-  static List<Edit> alkali(Paste paste, String substance, Policy policy) {
+  static List<Edit> alkali(Paste paste, String substance, Policy policy, Measures units) {
     Recipe recipe = new Recipe(paste, policy);
     return ForRecipe.of(
             recipe,
@@ -56,8 +57,7 @@ final class ToSteam {
             substance,
             policy.limit("fixing/alkali-recipe-least").amount(),
             policy.limit("fixing/alkali-recipe-most").amount())
-        .filter(weighed -> !weighed.edits().isEmpty())
-        .map(weighed -> weighed.edits().get(0))
+        .flatMap(weighed -> weighed.edits(units).stream().findFirst())
         .orElseGet(() -> List.of(new Edit.Write(paste.path().key("alkali"), "in paste")));
   }
 

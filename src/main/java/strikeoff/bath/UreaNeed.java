@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import strikeoff.document.Edit;
-import strikeoff.paste.ForRecipe;
 import strikeoff.paste.PasteDose;
 import strikeoff.paste.Recipe;
 import strikeoff.paste.UsualUrea;
@@ -102,7 +101,9 @@ public record UreaNeed(
             .mapToDouble(dose -> dose.ureaGrams().best())
             .max()
             .orElse(0);
-    return most > 0 ? "only " + new Mass(most).text() + " of urea in a kilogram" : "no urea";
+    return most > 0
+        ? "only " + new Mass(most).text(work.units()) + " of urea in a kilogram"
+        : "no urea";
   }
 
   private static String take(List<Paste> pastes, Work work) {
@@ -114,12 +115,14 @@ public record UreaNeed(
           .ifPresent(
               urea ->
                   here.add(
-                      urea.text()
+                      urea.text(work.units())
                           + (here.isEmpty() ? " of urea" : "")
                           + " into the recipe of "
                           + paste.name()));
     }
-    return here.stream().limit(LISTED).collect(Collectors.joining(", ")) + ": " + usual.text();
+    return here.stream().limit(LISTED).collect(Collectors.joining(", "))
+        + ": "
+        + usual.text(work.units());
   }
 
   /** One alternative: all recipes together. */
@@ -129,9 +132,8 @@ public record UreaNeed(
     for (Paste paste : pastes) {
       usual
           .in(new Recipe(paste, work.policy()))
-          .map(ForRecipe::edits)
-          .filter(e -> !e.isEmpty())
-          .ifPresent(e -> all.addAll(e.get(0)));
+          .flatMap(urea -> urea.edits(work.units()).stream().findFirst())
+          .ifPresent(all::addAll);
     }
     return all.isEmpty() ? List.of() : List.of(all);
   }

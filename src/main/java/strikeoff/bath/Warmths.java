@@ -95,9 +95,9 @@ final class Warmths {
                 g ->
                     g.name()
                         + " asks for "
-                        + coolest(fix, g, alkali).text()
+                        + coolest(fix, g, alkali).text(work.units())
                         + " to "
-                        + warmest(fix, g).text())
+                        + warmest(fix, g).text(work.units()))
             .toList());
   }
 

@@ -23,6 +23,7 @@ import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -50,6 +51,11 @@ final class Work {
 
   PrintPlan plan() {
     return plan;
+  }
+
+  /** The units that the plan is answered in. */
+  Measures units() {
+    return plan.measures();
   }
 
   Timeline timeline() {

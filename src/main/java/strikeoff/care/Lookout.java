@@ -61,7 +61,7 @@ final class Lookout {
           "the air of the room",
           plan.room().path(),
           List.of(),
-          plan.room().air().text());
+          plan.room().air().text(plan.measures()));
     }
     plan.run().forEach(this::look);
     return List.copyOf(cautions);
@@ -70,7 +70,7 @@ final class Lookout {
   private void look(Step step) {
     for (Draught air : step.draughts().values()) {
       if (moved(air)) {
-        add(Hazard.ELECTRICITY, step, air.text());
+        add(Hazard.ELECTRICITY, step, air.text(plan.measures()));
       }
     }
     if (step instanceof Step.Mix mix) {
@@ -90,7 +90,7 @@ final class Lookout {
       add(
           heat.with() == Step.Heat.OVEN ? Hazard.OVEN : Hazard.HOT_IRON,
           heat,
-          heat.with().text() + " at " + heat.temperature().text());
+          heat.with().text() + " at " + heat.temperature().text(plan.measures()));
     }
   }
 
@@ -98,12 +98,12 @@ final class Lookout {
     List<Paste> pastes = mix.pastes().stream().map(plan.pastes()::get).toList();
     List<String> powder = pastes.stream().filter(this::weighsDye).map(Paste::name).toList();
     if (!powder.isEmpty()) {
-      add(Hazard.DYE_POWDER, mix.number(), mix.title(), mix.path(), powder, "");
+      add(Hazard.DYE_POWDER, mix.number(), mix.title(plan.measures()), mix.path(), powder, "");
       add(Hazard.VESSELS, mix, "");
     }
     List<String> sodas = pastes.stream().flatMap(this::sodas).distinct().toList();
     if (!sodas.isEmpty()) {
-      add(Hazard.ALKALI, mix.number(), mix.title(), mix.path(), sodas, "");
+      add(Hazard.ALKALI, mix.number(), mix.title(plan.measures()), mix.path(), sodas, "");
     }
   }
 
@@ -132,7 +132,7 @@ final class Lookout {
       Screen screen = plan.screens().get(name);
       double side = Math.max(screen.frameLength().mm(), screen.frameWidth().mm());
       if (side > alone) {
-        heavy.add(name + ", " + new Length(side).text());
+        heavy.add(name + ", " + new Length(side).text(plan.measures()));
       }
     }
     if (!heavy.isEmpty()) {
@@ -144,10 +144,16 @@ final class Lookout {
     if (fix.how() == Step.Fixing.SOAK) {
       soaking(fix);
     } else if (fix.brushed()) {
-      add(Hazard.ALKALI, fix.number(), fix.title(), fix.path().key("bath"), alkalis(fix), "");
+      add(
+          Hazard.ALKALI,
+          fix.number(),
+          fix.title(plan.measures()),
+          fix.path().key("bath"),
+          alkalis(fix),
+          "");
       brushedOn.addAll(alkalis(fix));
     } else if (fix.how() == Step.Fixing.STEAM) {
-      add(Hazard.STEAM, fix, "steam at " + fix.temperature().text());
+      add(Hazard.STEAM, fix, "steam at " + fix.temperature().text(plan.measures()));
       List<String> urea = printed.stream().filter(this::holdsUrea).map(Paste::name).toList();
       if (!urea.isEmpty()) {
         add(Hazard.AMMONIA, fix, "urea in " + String.join(", ", urea));
@@ -168,10 +174,16 @@ final class Lookout {
     Soak soak = soda.get();
     String amount =
         soak.sodaGrams().high() > 0
-            ? new Mass(soak.sodaGrams().best()).text() + " of soda ash"
+            ? new Mass(soak.sodaGrams().best()).text(plan.measures()) + " of soda ash"
             : "";
-    add(Hazard.ALKALI, fix.number(), fix.title(), soak.path(), alkalis(fix), amount);
-    add(Hazard.DRAIN, fix.number(), fix.title(), soak.path(), List.of(), drained(soak));
+    add(Hazard.ALKALI, fix.number(), fix.title(plan.measures()), soak.path(), alkalis(fix), amount);
+    add(
+        Hazard.DRAIN,
+        fix.number(),
+        fix.title(plan.measures()),
+        soak.path(),
+        List.of(),
+        drained(soak));
     hot(fix, fix.temperature());
     washedOff();
   }
@@ -201,7 +213,7 @@ final class Lookout {
 
   private void hot(Step step, Temperature temperature) {
     if (temperature.celsius() > policy.limit("care/scalds-above").amount()) {
-      add(Hazard.HOT_WATER, step, "water at " + temperature.text());
+      add(Hazard.HOT_WATER, step, "water at " + temperature.text(plan.measures()));
     }
   }
 
@@ -243,10 +255,10 @@ final class Lookout {
     return substance.role() == Substance.Role.ALKALI && substance.alkaliFactor().isPresent();
   }
 
-  private static String drained(Soak soak) {
+  private String drained(Soak soak) {
     return soak.pH().isPresent()
-        ? "pH " + soak.acidity() + " at " + soak.temperature().text()
-        : "pH not known at " + soak.temperature().text();
+        ? "pH " + soak.acidity(plan.measures()) + " at " + soak.temperature().text(plan.measures())
+        : "pH not known at " + soak.temperature().text(plan.measures());
   }
 
   private static boolean moved(Draught air) {
@@ -254,7 +266,7 @@ final class Lookout {
   }
 
   private void add(Hazard hazard, Step step, String figures) {
-    add(hazard, step.number(), step.title(), step.path(), List.of(), figures);
+    add(hazard, step.number(), step.title(plan.measures()), step.path(), List.of(), figures);
   }
 
   private void add(

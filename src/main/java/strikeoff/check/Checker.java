@@ -39,6 +39,7 @@ import strikeoff.studio.StudioReader;
 import strikeoff.studio.StudioReading;
 import strikeoff.timeline.Effort;
 import strikeoff.units.Spelling;
+import strikeoff.units.UnitChoice;
 import strikeoff.yaml.Problems;
 
 /**
@@ -50,8 +51,10 @@ import strikeoff.yaml.Problems;
  * @param rules what judges
  * @param bounds how much of a plan is taken in, and of its findings told
  * @param effort how much work the clock takes on
+ * @param units in whose units plans are answered
  */
-public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effort) {
+public record Checker(
+    Studio studio, Rulebook rules, Bounds bounds, Effort effort, UnitChoice units) {
 
   /** They are the same for every checker, and cannot change. */
   private static final FutureTask<Rulebook> RULES = new FutureTask<>(Checker::linked);
@@ -59,9 +62,14 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effor
   /** Findings of one rule that are held apart where plans are compared. */
   private static final int MOST_COUNTED = 2_000;
 
-  /** With the usual effort. */
+  /** With the usual effort, and each plan answered in its own units. */
   public Checker(Studio studio, Rulebook rules, Bounds bounds) {
-    this(studio, rules, bounds, Effort.USUAL);
+    this(studio, rules, bounds, Effort.USUAL, UnitChoice.PLAN);
+  }
+
+  /** The same that answers in whose units a user wants. */
+  public Checker in(UnitChoice choice) {
+    return new Checker(studio, rules, bounds, effort, choice);
   }
 
   /** Without a studio's policy. */
@@ -129,7 +137,7 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effor
             policy(),
             rules.ids());
     if (reading instanceof StudioReading.Read read) {
-      return new Checker(Studio.of(policy(), List.of(read.file())), rules, bounds, effort);
+      return new Checker(Studio.of(policy(), List.of(read.file())), rules, bounds, effort, units);
     }
     throw new IllegalStateException("an example's policy can't be read: " + reading);
   }
@@ -140,7 +148,7 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effor
    */
   public Checker withoutTrials() {
     Bounds more = bounds.with(Map.of("findings", Math.max(bounds.findings(), MOST_COUNTED)));
-    return new Checker(studio, rules, more, effort.withoutTrials());
+    return new Checker(studio, rules, more, effort.withoutTrials(), units);
   }
 
   /** The limits and defaults in force. */
@@ -187,7 +195,7 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effor
 
   private Checked check(String name, byte[] bytes) {
     try {
-      PlanReading reading = PlanReader.read(name, bytes, policy(), studio.stock(), bounds);
+      PlanReading reading = PlanReader.read(name, bytes, policy(), studio.stock(), bounds, units);
       if (reading instanceof PlanReading.Unreadable unreadable) {
         return new Checked.Unreadable(name, unreadable.lines(), unreadable.problems());
       }
@@ -230,7 +238,8 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effor
             facts.forRules(),
             rules.own().rules().isEmpty()
                 ? List.of()
-                : Described.of(plan, facts.layout(), facts.timeline()));
+                : Described.of(plan, facts.layout(), facts.timeline()),
+            plan.measures());
     List<Acceptance> allowed = new ArrayList<>();
     List<Evidence> idle = new ArrayList<>();
     for (Acceptance a : plan.acceptances()) {
@@ -248,7 +257,7 @@ public record Checker(Studio studio, Rulebook rules, Bounds bounds, Effort effor
         .forEach(a -> idle.add(new IdleAcceptance(a.rule(), a.at(), a.path())));
     if (!idle.isEmpty()) {
       // What is accepted in vain shows only when everything else is known.
-      Judgement second = rules.judge(idle);
+      Judgement second = rules.judge(idle, plan.measures());
       reported.addAll(second.reported());
       failedRules.addAll(second.failedRules());
       findings = findings(reported, allowed, source);

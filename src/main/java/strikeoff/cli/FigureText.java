@@ -20,9 +20,9 @@ record FigureText(int width) {
     rows.add(
         row(
             "cloth",
-            plan.cloth().length().text()
+            plan.cloth().length().text(plan.measures())
                 + " by "
-                + plan.cloth().width().text()
+                + plan.cloth().width().text(plan.measures())
                 + (plan.cloth().closed() ? ", closed into a tube" : "")));
     rows.add(row("copies", Integer.toString(checked.facts().layout().placements().size())));
     rows.add(row("impressions", Integer.toString(timeline.impressions().size())));

@@ -7,7 +7,11 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.ArealMass;
+import strikeoff.units.Mass;
+import strikeoff.units.MeasureKind;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
+import strikeoff.units.UnitSystem;
 
 /**
  * The cloth's mass as it was read, and what else may have been meant by it.
@@ -30,12 +34,15 @@ public record ClothMass(
   /** One ounce for a square yard, from the exact yard and ounce. */
   private static final double GRAMS_PER_SQUARE_METRE_IN_OUNCE = 33.90574747488;
 
+  private static final double SQUARE_INCH_IN_SQUARE_DM = 0.064516;
+
   public ClothMass {
     meant = List.copyOf(meant);
   }
 
   public static ClothMass of(PrintPlan plan, Policy policy) {
     ArealMass mass = plan.cloth().mass();
+    Measures units = plan.measures();
     double number = mass.gramsPerSquareMetre();
     double ounces = number / GRAMS_PER_SQUARE_METRE_IN_OUNCE;
     double asOunces = number * GRAMS_PER_SQUARE_METRE_IN_OUNCE;
@@ -46,14 +53,14 @@ public record ClothMass(
         lightest,
         heaviest,
         Stream.of(
-                new Reading(number * 10, new ArealMass(number * 10).text()),
-                new Reading(number / 10, new ArealMass(number / 10).text()),
-                new Reading(ounces, new ArealMass(ounces).text()),
+                new Reading(number * 10, new ArealMass(number * 10).text(units)),
+                new Reading(number / 10, new ArealMass(number / 10).text(units)),
+                new Reading(ounces, new ArealMass(ounces).text(units)),
                 new Reading(
                     asOunces,
                     Numbers.plain(number, 1)
                         + " oz/yd², which is "
-                        + new ArealMass(asOunces).text()))
+                        + new ArealMass(asOunces).text(units)))
             .filter(reading -> reading.isBetween(lightest, heaviest))
             .map(Reading::text)
             .toList(),
@@ -69,12 +76,23 @@ public record ClothMass(
   }
 
   /** What to ask oneself, as an instruction without a full stop. */
-  public String asking() {
+  public String asking(Measures units) {
+    boolean inches = units.of(MeasureKind.LENGTH) != UnitSystem.METRIC;
     return (meant.isEmpty() ? "" : "Is it " + String.join(", or ", meant) + "? ")
-        + "Weigh a square of 10 by 10 cm, which at "
-        + mass.text()
+        + "Weigh a square of "
+        + (inches ? "4 by 4 in" : "10 by 10 cm")
+        + ", which at "
+        + mass.text(units)
         + " would weigh "
-        + Numbers.plain(square, 2)
-        + " g, and write `mass` by what it does weigh";
+        + square(units, inches)
+        + ", and write `mass` by what it does weigh";
+  }
+
+  /** A hundredth of a gram counts. */
+  private String square(Measures units, boolean inches) {
+    Mass weighs = new Mass(inches ? square * 4 * 4 * SQUARE_INCH_IN_SQUARE_DM : square);
+    return units.of(MeasureKind.MASS) == UnitSystem.METRIC
+        ? Numbers.plain(weighs.grams(), 2) + " g"
+        : weighs.text(units);
   }
 }

@@ -48,7 +48,9 @@ public final class Described {
     all.add(described.place());
     all.add(described.equipment());
     for (Step step : plan.run()) {
-      all.add(new StepTaken(step.number(), StepKinds.of(step), step.title(), step.path()));
+      all.add(
+          new StepTaken(
+              step.number(), StepKinds.of(step), step.title(plan.measures()), step.path()));
       step.draughts()
           .forEach(
               (path, air) ->

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import strikeoff.document.Edit;
 import strikeoff.document.Scalars;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Measures;
 
 /**
  * Turns a rule's {@code @mend} and the facts it reported into edits of the plan. Alternatives stand
@@ -55,7 +56,7 @@ public final class Edits {
    * @throws IllegalArgumentException if the template is none, or names nothing in the facts: a
    *     fault of the tool
    */
-  public static List<List<Edit>> of(String template, List<?> facts) {
+  public static List<List<Edit>> of(String template, List<?> facts, Measures units) {
     List<List<Edit>> all = new ArrayList<>();
     if (template.isEmpty()) {
       return all;
@@ -63,13 +64,13 @@ public final class Edits {
     for (String alternative : template.split(" \\| ")) {
       Matcher own = PLACEHOLDER.matcher(alternative);
       if (own.matches()) {
-        all.addAll(workedOut(Words.value(own.group(1), facts), alternative));
+        all.addAll(workedOut(Words.value(own.group(1), facts, units), alternative));
         continue;
       }
       try {
         List<Edit> edits = new ArrayList<>();
         for (String edit : alternative.split("; ")) {
-          edits.add(edit(edit, facts));
+          edits.add(edit(edit, facts, units));
         }
         all.add(edits);
       } catch (Left e) {
@@ -91,36 +92,39 @@ public final class Edits {
     return all;
   }
 
-  private static Edit edit(String text, List<?> facts) throws Left {
+  private static Edit edit(String text, List<?> facts, Measures units) throws Left {
     Matcher move = MOVE.matcher(text);
     if (move.matches()) {
-      return new Edit.Move(path(move.group(1), facts), path(move.group(2), facts));
+      return new Edit.Move(path(move.group(1), facts, units), path(move.group(2), facts, units));
     }
     Matcher remove = REMOVE.matcher(text);
     if (remove.matches()) {
-      return new Edit.Remove(path(remove.group(1), facts));
+      return new Edit.Remove(path(remove.group(1), facts, units));
     }
     Matcher insert = INSERT.matcher(text);
     if (insert.matches()) {
-      return new Edit.Insert(path(insert.group(1), facts), filled(insert.group(2), facts));
+      return new Edit.Insert(
+          path(insert.group(1), facts, units), filled(insert.group(2), facts, units));
     }
     Matcher append = APPEND.matcher(text);
     if (append.matches()) {
-      return new Edit.Append(path(append.group(1), facts), filled(append.group(2), facts));
+      return new Edit.Append(
+          path(append.group(1), facts, units), filled(append.group(2), facts, units));
     }
     Matcher write = WRITE.matcher(text);
     if (write.matches()) {
-      return new Edit.Write(path(write.group(1), facts), filled(write.group(2), facts));
+      return new Edit.Write(
+          path(write.group(1), facts, units), filled(write.group(2), facts, units));
     }
     throw new IllegalArgumentException("no edit: " + text);
   }
 
   /** A place of the plan: {@code {path}}, {@code {path}.pause}, {@code table.cloth at}. */
-  private static PlanPath path(String template, List<?> facts) throws Left {
+  private static PlanPath path(String template, List<?> facts, Measures units) throws Left {
     Matcher place = PLACEHOLDER.matcher(template);
     StringBuilder text = new StringBuilder();
     while (place.find()) {
-      Object value = there(Words.value(place.group(1), facts));
+      Object value = there(Words.value(place.group(1), facts, units));
       place.appendReplacement(text, Matcher.quoteReplacement(path(value)));
     }
     String path = place.appendTail(text).toString();
@@ -138,15 +142,15 @@ public final class Edits {
         : value instanceof Integer step ? "run[" + (step - 1) + "]" : value.toString();
   }
 
-  private static String filled(String template, List<?> facts) throws Left {
+  private static String filled(String template, List<?> facts, Measures units) throws Left {
     Matcher place = PLACEHOLDER.matcher(template);
     StringBuilder text = new StringBuilder();
     while (place.find()) {
       String name = place.group(1);
       String word =
           Words.isLimit(name)
-              ? Words.fill(place.group(), facts)
-              : value(there(Words.value(name, facts)), name);
+              ? Words.fill(place.group(), facts, units)
+              : value(there(Words.value(name, facts, units)), name, units);
       place.appendReplacement(text, Matcher.quoteReplacement(word));
     }
     return place.appendTail(text).toString();
@@ -159,13 +163,15 @@ public final class Edits {
     return value;
   }
 
-  private static String value(Object value, String name) {
+  private static String value(Object value, String name, Measures units) {
     if (value instanceof String text) {
       return Scalars.text(text);
     }
     if (value instanceof Collection<?> many) {
-      return many.stream().map(one -> value(one, name)).collect(Collectors.joining(", ", "[", "]"));
+      return many.stream()
+          .map(one -> value(one, name, units))
+          .collect(Collectors.joining(", ", "[", "]"));
     }
-    return Spoken.text(value, Values.lastName(name));
+    return Spoken.text(value, Values.lastName(name), units);
   }
 }

@@ -15,6 +15,7 @@ import strikeoff.units.ArealMass;
 import strikeoff.units.Concentration;
 import strikeoff.units.Length;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 import strikeoff.units.Quantity;
 import strikeoff.units.Range;
@@ -41,7 +42,7 @@ final class Spoken {
 
   private Spoken() {}
 
-  static String text(Object value, String name) {
+  static String text(Object value, String name, Measures units) {
     if (value == null) {
       throw new IllegalArgumentException("{" + name + "} has no value");
     }
@@ -49,19 +50,19 @@ final class Spoken {
       return text;
     }
     if (value instanceof Quantity quantity) {
-      return quantity.text();
+      return quantity.text(units);
     }
     if (value instanceof Moment moment) {
       return moment.text();
     }
     if (value instanceof Range range) {
-      return range(range, name);
+      return range(range, name, units);
     }
     if (value instanceof Collection<?> many) {
-      return list(many, name);
+      return list(many, name, units);
     }
     if (value instanceof Optional<?> perhaps) {
-      return perhaps.map(v -> text(v, name)).orElse("not stated");
+      return perhaps.map(v -> text(v, name, units)).orElse("not stated");
     }
     if (value instanceof OptionalInt perhaps) {
       return perhaps.isPresent() ? Integer.toString(perhaps.getAsInt()) : "not stated";
@@ -81,7 +82,7 @@ final class Spoken {
     if (value instanceof PlanPath path) {
       return path.spoken();
     }
-    return named(value, name);
+    return named(value, name, units);
   }
 
   /** Tells whether words about it stand in the singular. */
@@ -96,10 +97,10 @@ final class Spoken {
   }
 
   /** Something of the trade: its own text, title or name. */
-  private static String named(Object value, String name) {
+  private static String named(Object value, String name, Measures units) {
     for (String saying : List.of("text", "title", "name")) {
       if (Values.has(value.getClass(), saying)
-          && Values.follow(value, saying) instanceof String text) {
+          && Values.follow(value, saying, units) instanceof String text) {
         return value instanceof Enum<?> && saying.equals("name")
             ? text.toLowerCase(Locale.ROOT).replace('_', ' ')
             : text;
@@ -116,7 +117,7 @@ final class Spoken {
     return new Ratio(value).text();
   }
 
-  private static String range(Range range, String name) {
+  private static String range(Range range, String name, Measures units) {
     String lower = name.toLowerCase(Locale.ROOT);
     DoubleFunction<Quantity> unit =
         RANGE_UNITS.entrySet().stream()
@@ -124,17 +125,17 @@ final class Spoken {
             .map(Map.Entry::getValue)
             .findFirst()
             .orElse(Ratio::new);
-    String best = unit.apply(range.best()).text();
-    String low = unit.apply(range.low()).text();
-    String high = unit.apply(range.high()).text();
+    String best = unit.apply(range.best()).text(units);
+    String low = unit.apply(range.low()).text(units);
+    String high = unit.apply(range.high()).text(units);
     // A range that is narrower than its figures are told is none.
     return low.equals(best) && high.equals(best) ? best : best + " (" + low + " to " + high + ")";
   }
 
-  private static String list(Collection<?> many, String name) {
+  private static String list(Collection<?> many, String name, Measures units) {
     List<String> words = new ArrayList<>();
     for (Object one : many) {
-      words.add(text(one, name));
+      words.add(text(one, name, units));
     }
     return Phrase.list(words);
   }

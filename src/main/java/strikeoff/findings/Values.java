@@ -6,8 +6,12 @@ import java.lang.reflect.Modifier;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import strikeoff.units.Measures;
 
-/** Reads the values of facts by name: record components and methods without parameters. */
+/**
+ * Reads the values of facts by name: record components, methods without parameters, and methods
+ * that are only given the units to tell figures in.
+ */
 final class Values {
 
   private static final Set<String> OF_EVERY_RECORD = Set.of("hashCode", "toString");
@@ -18,16 +22,13 @@ final class Values {
         protected Map<String, Method> computeValue(Class<?> type) {
           Map<String, Method> byName = new TreeMap<>();
           for (Method method : type.getMethods()) {
-            if (method.getParameterCount() == 0
+            if (isValue(method)
                 && !Modifier.isStatic(method.getModifiers())
                 && method.getReturnType() != void.class
                 && method.getDeclaringClass() != Object.class
                 && !OF_EVERY_RECORD.contains(method.getName())) {
               // Of a method and its bridge, the one with the narrower type tells more.
-              byName.merge(
-                  method.getName(),
-                  method,
-                  (a, b) -> a.getReturnType().isAssignableFrom(b.getReturnType()) ? b : a);
+              byName.merge(method.getName(), method, (a, b) -> tellsMore(b, a) ? b : a);
             }
           }
           return byName;
@@ -35,6 +36,18 @@ final class Values {
       };
 
   private Values() {}
+
+  private static boolean isValue(Method method) {
+    return method.getParameterCount() == 0
+        || method.getParameterCount() == 1 && method.getParameterTypes()[0] == Measures.class;
+  }
+
+  /** What is told in the plan's units goes before what is always told in the same ones. */
+  private static boolean tellsMore(Method one, Method other) {
+    return one.getParameterCount() != other.getParameterCount()
+        ? one.getParameterCount() > other.getParameterCount()
+        : other.getReturnType().isAssignableFrom(one.getReturnType());
+  }
 
   static boolean has(Class<?> type, String name) {
     return METHODS.get(type).containsKey(name);
@@ -58,14 +71,14 @@ final class Values {
    *
    * @throws IllegalArgumentException if it leads nowhere or a method on the way fails
    */
-  static Object follow(Object from, String dotted) {
+  static Object follow(Object from, String dotted, Measures units) {
     Object at = from;
     for (String name : dotted.split("\\.", -1)) {
       Method method = at == null ? null : METHODS.get(at.getClass()).get(name);
       if (method == null) {
         throw new IllegalArgumentException("{" + dotted + "}: nothing is called " + name);
       }
-      at = call(method, at, dotted);
+      at = call(method, at, dotted, units);
     }
     return at;
   }
@@ -79,9 +92,9 @@ final class Values {
     return dotted.substring(dotted.lastIndexOf('.') + 1);
   }
 
-  private static Object call(Method method, Object on, String dotted) {
+  private static Object call(Method method, Object on, String dotted, Measures units) {
     try {
-      return method.invoke(on);
+      return method.getParameterCount() == 0 ? method.invoke(on) : method.invoke(on, units);
     } catch (InvocationTargetException e) {
       throw new IllegalArgumentException("{" + dotted + "} failed: " + e.getCause(), e);
     } catch (IllegalAccessException e) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.policy.Limit;
+import strikeoff.units.Measures;
 
 /**
  * Turns a rule's template and the facts it reported into words: the one place that does.
@@ -34,11 +35,12 @@ public final class Words {
    * @throws IllegalArgumentException if a placeholder names nothing in the facts: a fault of the
    *     tool
    */
-  public static String fill(String template, List<?> facts) {
+  public static String fill(String template, List<?> facts, Measures units) {
     Matcher places = PLACEHOLDER.matcher(template);
     StringBuilder filled = new StringBuilder();
     while (places.find()) {
-      places.appendReplacement(filled, Matcher.quoteReplacement(word(places.group(1), facts)));
+      places.appendReplacement(
+          filled, Matcher.quoteReplacement(word(places.group(1), facts, units)));
     }
     return places.appendTail(filled).toString();
   }
@@ -70,11 +72,11 @@ public final class Words {
         .orElse(false);
   }
 
-  private static String word(String placeholder, List<?> facts) {
+  private static String word(String placeholder, List<?> facts, Measures units) {
     Matcher agreement = AGREEMENT.matcher(placeholder);
     if (agreement.matches()) {
       String name = agreement.group(1);
-      return agreement.group(Spoken.isOne(value(name, facts), name) ? 2 : 3);
+      return agreement.group(Spoken.isOne(value(name, facts, units), name) ? 2 : 3);
     }
     Matcher limit = LIMIT.matcher(placeholder);
     if (limit.matches()) {
@@ -85,18 +87,18 @@ public final class Words {
         }
       }
       if (limits.size() > nth(limit)) {
-        return limits.get(nth(limit)).value().text();
+        return limits.get(nth(limit)).value().text(units);
       }
       throw new IllegalArgumentException("{" + placeholder + "}: the rule gave no such limit");
     }
-    return Spoken.text(value(placeholder, facts), Values.lastName(placeholder));
+    return Spoken.text(value(placeholder, facts, units), Values.lastName(placeholder), units);
   }
 
   static boolean isLimit(String placeholder) {
     return LIMIT.matcher(placeholder).matches();
   }
 
-  static Object value(String placeholder, List<?> facts) {
+  static Object value(String placeholder, List<?> facts, Measures units) {
     String first = Values.firstName(placeholder);
     Optional<?> holder =
         facts.stream()
@@ -105,7 +107,7 @@ public final class Words {
     if (holder.isEmpty()) {
       throw new IllegalArgumentException("{" + placeholder + "}: no fact given has it");
     }
-    return Values.follow(holder.get(), placeholder);
+    return Values.follow(holder.get(), placeholder, units);
   }
 
   private static int nth(Matcher limit) {

@@ -10,6 +10,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * A series against the boards of the table: a board belongs under each copy.
@@ -119,17 +120,17 @@ public record BoardsAtPitch(
   }
 
   /** What puts a board under each copy, as an instruction without a full stop. */
-  public String mending() {
+  public String mending(Measures units) {
     if (!fixed) {
       return (boardNeeded.mm() > 0
-              ? "Use boards of " + boardNeeded.fineText() + " or less, or set "
+              ? "Use boards of " + boardNeeded.fineText(units) + " or less, or set "
               : "Set ")
           + arrangement
           + " at a pitch of at least "
-          + boardLength.writtenText()
+          + boardLength.writtenText(units)
           + fewer();
     }
-    String set = "Set " + arrangement + " at a pitch of " + boardStep.writtenText() + fewer();
+    String set = "Set " + arrangement + " at a pitch of " + boardStep.writtenText(units) + fewer();
     return pitch.below(boardLength.mm())
         ? set
         : set + ", or use loose boards, which are set at the motifs' pitch (leave `fixed` out)";

@@ -7,6 +7,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Where a cloth that is not wider than the table lies across it, and whether all frames then lie on
@@ -22,7 +23,7 @@ import strikeoff.units.Length;
  * @param from smallest such distance that keeps the frames of all arrangements on the table
  * @param to largest such distance; below {@code from} if no one place keeps all of them on it
  * @param proposed a place for the near edge that does, as near to the present one as goes with
- *     whole millimetres; of no meaning if there is none
+ *     whole steps; of no meaning if there is none
  * @param tableWidth width of the table
  * @param widthNeeded table width that has a place for all
  * @param needsFar the arrangement that needs the cloth furthest from the near edge
@@ -83,7 +84,7 @@ public record ClothLay(
             new Length(at),
             new Length(from),
             new Length(to),
-            new Length(proposed(from, to, at)),
+            new Length(proposed(from, to, at, Length.measuredTo(plan.measures()).mm())),
             table,
             table.plus(new Length(Math.max(0, from - to))),
             far.arrangement(),
@@ -96,9 +97,10 @@ public record ClothLay(
     return Math.max(-frame.reachesFrom().mm() - at, frame.reachesTo().mm() + at - table.mm());
   }
 
-  private static double proposed(double from, double to, double at) {
+  private static double proposed(double from, double to, double at, double step) {
     double nearest = Math.max(from, Math.min(to, at));
-    double rounded = nearest == from ? Math.ceil(nearest) : Math.floor(nearest);
+    double steps = nearest / step;
+    double rounded = (nearest == from ? Math.ceil(steps) : Math.floor(steps)) * step;
     return rounded >= from && rounded <= to ? rounded : nearest;
   }
 
@@ -108,18 +110,18 @@ public record ClothLay(
   }
 
   /** Whose frames reach over the table's edge and how far, in words. */
-  public String reach() {
+  public String reach(Measures units) {
     return String.join(", ", arrangements)
         + " reach over the table's edge"
         + (arrangements.size() == 1 ? "" : ", those of " + worst)
         + " by "
-        + over.text();
+        + over.text(units);
   }
 
   /** How the cloth lies, in words. */
-  public String lies() {
+  public String lies(Measures units) {
     return stated
-        ? "the cloth's near edge " + at.text() + " from the table's"
+        ? "the cloth's near edge " + at.text(units) + " from the table's"
         : "the cloth in the middle of the table";
   }
 
@@ -129,12 +131,12 @@ public record ClothLay(
   }
 
   /** The place for its near edge on this table, exact enough to be written into the plan. */
-  public String place() {
-    return proposed.writtenText();
+  public String place(Measures units) {
+    return proposed.writtenText(units);
   }
 
   /** The place for its near edge on a table of the width needed, as exact. */
-  public String needed() {
-    return from.writtenText();
+  public String needed(Measures units) {
+    return from.writtenText(units);
   }
 }

@@ -10,6 +10,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Share;
 
 /**
@@ -154,9 +155,9 @@ public record Crowding(
   }
 
   /** What to change, as an instruction without a full stop. */
-  public String parting() {
+  public String parting(Measures units) {
     String key = path.text().endsWith(".repeat") ? "repeat" : "pitch";
-    String set = "Write `" + key + ": " + needed.written() + "`";
+    String set = "Write `" + key + ": " + needed.written(units) + "`";
     return holds == ALL
         ? set
         : set + " and print " + holds + " at most, which is what the cloth holds then";

@@ -11,6 +11,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Images of one arrangement that reach into the strip along an edge of the cloth that holds no
@@ -40,7 +41,7 @@ public record EdgeReach(
     Length selvedge,
     Length allowance,
     Length room,
-    Optional<String> fitting,
+    Optional<Fitting> fitting,
     boolean runsOn,
     List<String> marks,
     PlanPath path)
@@ -51,30 +52,34 @@ public record EdgeReach(
   }
 
   /** What to change, as an instruction without a full stop. */
-  public String mending() {
+  public String mending(Measures units) {
     if (room.mm() >= into.mm() - Length.TOLERANCE) {
-      return "Move " + arrangement + " by " + into.roundedUp() + ", away from the " + edge;
+      return "Move " + arrangement + " by " + into.roundedUp(units) + ", away from the " + edge;
     }
     boolean along = along(edge);
-    return fitting.orElseGet(
-            () ->
-                "Make "
-                    + arrangement
-                    + " "
-                    + new Length(into.mm() - Math.max(0, room.mm())).roundedUp()
-                    + (along
-                        ? " shorter along the cloth, or print fewer"
-                        : " narrower across the cloth"))
+    return fitting
+            .map(f -> f.text(units))
+            .orElseGet(
+                () ->
+                    "Make "
+                        + arrangement
+                        + " "
+                        + new Length(into.mm() - Math.max(0, room.mm())).roundedUp(units)
+                        + (along
+                            ? " shorter along the cloth, or print fewer"
+                            : " narrower across the cloth"))
         + (room.mm() >= 1
-            ? ", and move it by " + room.roundedDown() + ", away from the " + edge
+            ? ", and move it by " + room.roundedDown(units) + ", away from the " + edge
             : ": there is no room to move it away from the " + edge);
   }
 
   /** The strip that it reaches into, in words. */
-  public String strip() {
+  public String strip(Measures units) {
     return "the allowance of "
-        + allowance
-        + (intoSelvedge.mm() > 0 ? " and the selvedge of " + selvedge + " behind it" : "");
+        + allowance.text(units)
+        + (intoSelvedge.mm() > 0
+            ? " and the selvedge of " + selvedge.text(units) + " behind it"
+            : "");
   }
 
   private static boolean along(String edge) {
@@ -183,7 +188,7 @@ public record EdgeReach(
   /**
    * How many of a series fit, and the pitch at which all do, if that is no shorter than a motif.
    */
-  private static Optional<String> fitting(Arrangement.Series series, double over, Placement one) {
+  private static Optional<Fitting> fitting(Arrangement.Series series, double over, Placement one) {
     int fewer = (int) Math.ceil((over - Length.TOLERANCE) / series.pitch().mm());
     int left = series.count() - fewer;
     if (over <= Length.TOLERANCE || left < 1) {
@@ -192,13 +197,30 @@ public record EdgeReach(
     double pitch = series.pitch().mm() - over / Math.max(1, series.count() - 1);
     double motif = one.outline().getEnvelopeInternal().getWidth();
     return Optional.of(
-        "Print "
-            + left
-            + " of "
-            + series.name()
-            + " in place of "
-            + series.count()
-            + (pitch >= motif ? ", or set their pitch to " + new Length(pitch).roundedDown() : ""));
+        new Fitting(
+            series.name(),
+            left,
+            series.count(),
+            pitch >= motif ? Optional.of(new Length(pitch)) : Optional.empty()));
+  }
+
+  /**
+   * How a series fits.
+   *
+   * @param left copies that fit at its pitch
+   * @param pitch at which all of them do; empty if copies so close would overlap
+   */
+  record Fitting(String series, int left, int count, Optional<Length> pitch) {
+
+    String text(Measures units) {
+      return "Print "
+          + left
+          + " of "
+          + series
+          + " in place of "
+          + count
+          + pitch.map(p -> ", or set their pitch to " + p.roundedDown(units)).orElse("");
+    }
   }
 
   private static Length above(double mm) {

@@ -7,6 +7,7 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * How many repeats of a fill find room.
@@ -20,8 +21,8 @@ import strikeoff.units.Length;
  * @param clear margin that the plan keeps
  * @param enoughWith the widest margin that leaves room for as many as expected; the plan's own if
  *     none is missing, below zero if only overlaps would do
- * @param closerPitch the widest pitch, in the same proportions, of which the rectangle holds as
- *     many as expected; the plan's own if it holds them, empty if repeats so close would overlap
+ * @param closer the widest pitch, in the same proportions, of which the rectangle holds as many as
+ *     expected; the plan's own if it holds them, empty if repeats so close would overlap
  */
 public record FillFit(
     String arrangement,
@@ -34,7 +35,7 @@ public record FillFit(
     Length clear,
     Length enoughWith,
     List<String> around,
-    Optional<String> closerPitch,
+    Optional<Pitch> closer,
     PlanPath path)
     implements Evidence {
 
@@ -71,25 +72,34 @@ public record FillFit(
         fill.count().isPresent() ? fill.path().key("count") : fill.path());
   }
 
+  /** The pitch at which the rectangle holds as many as expected, to be written. */
+  public Optional<String> closerPitch(Measures units) {
+    return closer.map(p -> p.written(units));
+  }
+
   /** What room there is for as many as expected, as a sentence. */
-  public String enoughText() {
+  public String enoughText(Measures units) {
     return enoughWith.mm() < 0
         ? "The others would lie on " + String.join(" or ", around) + "."
-        : "For " + expected + ", come closer: write `clear: " + enoughWith.roundedDown() + "`.";
+        : "For "
+            + expected
+            + ", come closer: write `clear: "
+            + enoughWith.roundedDown(units)
+            + "`.";
   }
 
   /** What makes room where nothing fits, as an instruction without a full stop. */
-  public String roomText() {
+  public String roomText(Measures units) {
     return candidates == 0
         ? "Enlarge the rectangle until it holds one repeat"
-        : "Enlarge the rectangle, or keep less than " + clear.text() + " clear";
+        : "Enlarge the rectangle, or keep less than " + clear.text(units) + " clear";
   }
 
   /** What to count on, as an instruction without a full stop. */
-  public String countingText() {
+  public String countingText(Measures units) {
     String fewer = fitted == 0 ? "Leave " + arrangement + " out" : "Write `count: " + fitted + "`";
     return fewer
-        + closerPitch
+        + closerPitch(units)
             .map(
                 pitch ->
                     ", or write `pitch: " + pitch + "`, with which its rectangle holds " + expected)
@@ -97,13 +107,13 @@ public record FillFit(
   }
 
   /** Why nothing fits, in words; of no meaning if something does. */
-  public String noRoomText() {
+  public String noRoomText(Measures units) {
     return candidates == 0
         ? "its rectangle is too small for one repeat"
         : "every one of the "
             + candidates
             + " repeats of its rectangle comes closer than "
-            + clear.text()
+            + clear.text(units)
             + " to "
             + String.join(" or ", around);
   }

@@ -83,7 +83,7 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double round, double 
    * hundredth of the plan's pitch; the plan's own if it holds them, none if repeats so close
    * overlap.
    */
-  Optional<String> pitchFor(int wanted) {
+  Optional<Pitch> pitchFor(int wanted) {
     for (int percent = 100; percent > 0; percent--) {
       FillLattice closer = new FillLattice(fill, bounds, round, percent / 100.0);
       if (closer.count() >= wanted) {
@@ -92,15 +92,11 @@ record FillLattice(Arrangement.Fill fill, Envelope bounds, double round, double 
                 && closer.pitchY() >= bounds.getHeight() - Length.TOLERANCE;
         // A pitch that goes round must also close: another fault, with closing pitches of its own.
         return percent == 100 || parts && round == 0
-            ? Optional.of(written(closer.pitchX()) + " x " + written(closer.pitchY()))
+            ? Optional.of(Pitch.lattice(closer.pitchX(), closer.pitchY()))
             : Optional.empty();
       }
     }
     return Optional.empty();
-  }
-
-  private static String written(double mm) {
-    return new Length(mm).writtenText();
   }
 
   /** Lower left corners of what is seen, along the length first; call only if countable. */

@@ -6,6 +6,7 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * A fill that goes all round a closed cloth: its columns have to close like a series, and a
@@ -56,12 +57,12 @@ public record FillRound(
    * The pitches that close, each with its number of columns, as an instruction without a full stop;
    * a half-drop's numbers are even, and no pitch is shorter than the design.
    */
-  public String closings() {
+  public String closings(Measures units) {
     boolean pairs = halfDrop;
     int fewer = pairs ? columns - columns % 2 : columns;
     int more = fewer + (pairs ? 2 : 1);
     List<String> said =
-        IntStream.of(fewer, more).filter(this::parts).mapToObj(this::closing).toList();
+        IntStream.of(fewer, more).filter(this::parts).mapToObj(n -> closing(n, units)).toList();
     return said.isEmpty()
         ? "Make the cloth longer, or the design shorter: no pitch closes"
         : "Set the pitch along the length to " + String.join(" or ", said);
@@ -71,8 +72,8 @@ public record FillRound(
     return count > 0 && circumference.mm() / count >= designLength.mm() - Length.TOLERANCE;
   }
 
-  private String closing(int count) {
-    return new Length(circumference.mm() / count).fineText()
+  private String closing(int count, Measures units) {
+    return new Length(circumference.mm() / count).fineText(units)
         + " for "
         + (count == 1 ? "1 column" : count + " columns");
   }

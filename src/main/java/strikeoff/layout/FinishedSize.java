@@ -11,6 +11,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Pair;
 
 /**
@@ -48,7 +49,7 @@ public record FinishedSize(
   private static FinishedSize of(PrintPlan plan, Cloth cloth, Pair asked) {
     Length leftLength = cloth.length().minus(cutOffLength(cloth)).times(keepsLength(cloth));
     Length leftWidth = cloth.width().minus(cutOffWidth(cloth)).times(keepsWidth(cloth));
-    Pair cut = toCut(cloth, asked);
+    Pair cut = toCut(cloth, asked, plan.measures());
     Length length = longer(cut.along(), cloth.length());
     return new FinishedSize(
         asked.along(),
@@ -62,18 +63,18 @@ public record FinishedSize(
                 0,
                 Math.max(
                     asked.along().mm() - leftLength.mm(), asked.across().mm() - leftWidth.mm()))),
-        taken(cloth),
+        taken(cloth, plan.measures()),
         length,
         longer(cut.across(), cloth.width()),
         length.mm() > cloth.length().mm() ? round(plan, length) : "",
         cloth.path().key("finished"));
   }
 
-  /** What must be cut so that a size is left of it, up to whole millimetres. */
-  static Pair toCut(Cloth cloth, Pair size) {
+  /** What must be cut so that a size is left of it, up to whole steps. */
+  static Pair toCut(Cloth cloth, Pair size, Measures units) {
     return new Pair(
-        whole(size.along().times(1 / keepsLength(cloth)).plus(cutOffLength(cloth))),
-        whole(size.across().times(1 / keepsWidth(cloth)).plus(cutOffWidth(cloth))));
+        whole(size.along().times(1 / keepsLength(cloth)).plus(cutOffLength(cloth)), units),
+        whole(size.across().times(1 / keepsWidth(cloth)).plus(cutOffWidth(cloth)), units));
   }
 
   static Length cutOffLength(Cloth cloth) {
@@ -92,19 +93,24 @@ public record FinishedSize(
     return 1 - cloth.shrinkWidth().fraction();
   }
 
-  private static Length whole(Length length) {
-    return new Length(Math.ceil(length.mm() - 1e-6));
+  private static Length whole(Length length, Measures units) {
+    double step = Length.measuredTo(units).mm();
+    return new Length(Math.ceil((length.mm() - 1e-6) / step) * step);
   }
 
   private static Length longer(Length one, Length other) {
     return one.compareTo(other) > 0 ? one : other;
   }
 
-  private static String taken(Cloth cloth) {
+  private static String taken(Cloth cloth, Measures units) {
     List<String> takers = new ArrayList<>();
     if (cutOffLength(cloth).mm() > 0 || cutOffWidth(cloth).mm() > 0) {
       takers.add(
-          "the allowances take " + cutOffLength(cloth) + " by " + cutOffWidth(cloth) + " of it");
+          "the allowances take "
+              + cutOffLength(cloth).text(units)
+              + " by "
+              + cutOffWidth(cloth).text(units)
+              + " of it");
     }
     if (keepsLength(cloth) < 1 || keepsWidth(cloth) < 1) {
       takers.add(
@@ -125,7 +131,9 @@ public record FinishedSize(
     double longer = newLength.mm() / plan.cloth().length().mm();
     List<String> said = new ArrayList<>();
     pitches(plan)
-        .forEach((name, pitch) -> said.add(pitch.times(longer).fineText() + " for " + name));
+        .forEach(
+            (name, pitch) ->
+                said.add(pitch.times(longer).fineText(plan.measures()) + " for " + name));
     return said.isEmpty() ? "" : ", with a pitch of " + String.join(", ", said);
   }
 

@@ -8,6 +8,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * How often frames are laid for one arrangement, and the same with longer frames that hold several
@@ -92,8 +93,8 @@ public record Lays(
   }
 
   /** What stations it would take, in words; nothing if the table has none. */
-  public String stationText() {
-    return stationThen.mm() > 0 ? ", and stations of " + stationThen.roundedUp() : "";
+  public String stationText(Measures units) {
+    return stationThen.mm() > 0 ? ", and stations of " + stationThen.roundedUp(units) : "";
   }
 
   /**

@@ -1,6 +1,7 @@
 package strikeoff.layout;
 
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * What two panels are mirrored in.
@@ -23,8 +24,8 @@ public record MirrorLine(boolean across, SetBy setBy, String name) {
   }
 
   /** The line where it lies, in words. */
-  String text(Length axis) {
-    String at = (across ? "at " : "") + axis.text() + (across ? "" : " from the near edge");
+  String text(Length axis, Measures units) {
+    String at = (across ? "at " : "") + axis.text(units) + (across ? "" : " from the near edge");
     return switch (setBy) {
       case SEAM -> "the seam " + name + ", " + at;
       case OTHER_PANELS -> "the line of " + name + ", " + at;

@@ -7,6 +7,7 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
 import strikeoff.units.Angle;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /** What to write for the mirrored one of two panels so that each copy mirrors its partner. */
 final class MirrorMend {
@@ -16,14 +17,16 @@ final class MirrorMend {
 
   private final Panel panel;
   private final List<Coordinate> moves;
+  private final Measures units;
 
-  private MirrorMend(Panel panel, List<Coordinate> moves) {
+  private MirrorMend(Panel panel, List<Coordinate> moves, Measures units) {
     this.panel = panel;
     this.moves = moves;
+    this.units = units;
   }
 
   /** In words, with what is to be written between backticks. */
-  static String of(PanelFit fit, boolean rightMirrored) {
+  static String of(PanelFit fit, boolean rightMirrored, Measures units) {
     Panel panel = rightMirrored ? fit.right() : fit.left();
     int copies = fit.partners().length;
     Coordinate[] moves = new Coordinate[copies];
@@ -32,12 +35,12 @@ final class MirrorMend {
       moves[rightMirrored ? i : fit.partners()[i]] =
           panel.lineAcross() ? move : new Coordinate(move.y, move.x);
     }
-    return new MirrorMend(panel, List.of(moves)).text(fit.axis());
+    return new MirrorMend(panel, List.of(moves), units).text(fit.axis());
   }
 
   private String text(double axis) {
     Arrangement arrangement = panel.arrangement();
-    Entries entries = new Entries();
+    Entries entries = new Entries(units);
     if (arrangement instanceof Arrangement.Series series && inARow()) {
       entries.add("start", series.start(), first().x);
       entries.add("pitch", series.pitch(), step().x);
@@ -114,32 +117,37 @@ final class MirrorMend {
     Design design = panel.design();
     Angle turn = panel.arrangement().turn();
     double extent = (across ? design.lengthTurned(turn) : design.widthTurned(turn)).mm();
-    String sum = new Length(2 * axis - extent).writtenText();
+    String sum = new Length(2 * axis - extent).writtenText(units);
     return across
         ? "places `at:` whose x is " + sum + " less that of the partner, and whose y is the same"
         : "places `at:` whose y is " + sum + " less that of the partner, and whose x is the same";
   }
 
-  private static String pair(double x, double y) {
-    return '"' + new Length(x).writtenText() + ", " + new Length(y).writtenText() + '"';
+  private String pair(double x, double y) {
+    return '"' + new Length(x).writtenText(units) + ", " + new Length(y).writtenText(units) + '"';
   }
 
   /** What changes of an arrangement, as it is written into a plan. */
   private static final class Entries {
 
+    private final Measures units;
     private final List<String> written = new ArrayList<>();
+
+    Entries(Measures units) {
+      this.units = units;
+    }
 
     /**
      * Notes a value if it changes.
      *
-     * @return the value as it is written, mm: to a hundredth of a millimetre
+     * @return the value as it is written, mm: to the last of its figures
      */
     double add(String key, Length now, double change) {
       if (Math.abs(change) < Length.TOLERANCE) {
         return now.mm();
       }
-      Length then = new Length(Math.rint((now.mm() + change) * 100) / 100);
-      written.add(key + ": " + then.writtenText());
+      Length then = new Length(now.mm() + change).written(units);
+      written.add(key + ": " + then.writtenText(units));
       return then.mm();
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Two arrangements that answer each other across a line, one as drawn and one mirrored, as on the
@@ -44,15 +45,17 @@ public record MirroredPanels(
   }
 
   /** The line in words: {@code the seam centre, at 2 m}. */
-  public String lineText() {
-    return line.text(axis);
+  public String lineText(Measures units) {
+    return line.text(axis, units);
   }
 
   /** How far the two lie from each other where they come nearest to the line, in words. */
-  public String apartText() {
+  public String apartText(Measures units) {
     return apart.mm() > 0
-        ? apart.text() + " apart"
-        : apart.mm() < 0 ? new Length(-apart.mm()).text() + " over each other" : "edge to edge";
+        ? apart.text(units) + " apart"
+        : apart.mm() < 0
+            ? new Length(-apart.mm()).text(units) + " over each other"
+            : "edge to edge";
   }
 
   @Override

@@ -11,6 +11,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * The gap between neighbours of a series or border against the frame's overhang beyond its image.
@@ -106,10 +107,10 @@ public record NeighbourGap(
   }
 
   /** How copies lie to each other, in words. */
-  public String apartText() {
+  public String apartText(Measures units) {
     return gap.mm() < 0
-        ? "run " + gap.times(-1).text() + " into each other"
-        : "lie " + gap.text() + " apart";
+        ? "run " + gap.times(-1).text(units) + " into each other"
+        : "lie " + gap.text(units) + " apart";
   }
 
   /** What to print first, in words. */

@@ -127,7 +127,7 @@ final class PanelPairs {
     return told(fit, line);
   }
 
-  private static MirroredPanels told(PanelFit fit, MirrorLine line) {
+  private MirroredPanels told(PanelFit fit, MirrorLine line) {
     boolean rightMirrored = fit.right().arrangement().mirrored();
     Panel mirrored = rightMirrored ? fit.right() : fit.left();
     Panel drawn = rightMirrored ? fit.left() : fit.right();
@@ -147,7 +147,7 @@ final class PanelPairs {
         (rightMirrored ? left : right).name(),
         (rightMirrored ? right : left).name(),
         new Length(Math.abs(fit.apart()) < Length.TOLERANCE ? 0 : fit.apart()),
-        MirrorMend.of(fit, rightMirrored),
+        MirrorMend.of(fit, rightMirrored, plan.measures()),
         mirrored.arrangement().path(),
         List.of(new Related("as drawn", drawn.arrangement().path())));
   }

@@ -2,6 +2,7 @@ package strikeoff.layout;
 
 import java.util.Optional;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * From one copy to the next.
@@ -20,12 +21,12 @@ public record Pitch(Length along, Optional<Length> across) {
   }
 
   /** As it is said, and exact enough to be written into a plan. */
-  public String text() {
-    return along.writtenText() + across.map(a -> " by " + a.writtenText()).orElse("");
+  public String text(Measures units) {
+    return along.writtenText(units) + across.map(a -> " by " + a.writtenText(units)).orElse("");
   }
 
   /** As a plan has it. */
-  public String written() {
-    return along.writtenText() + across.map(a -> " x " + a.writtenText()).orElse("");
+  public String written(Measures units) {
+    return along.writtenText(units) + across.map(a -> " x " + a.writtenText(units)).orElse("");
   }
 }

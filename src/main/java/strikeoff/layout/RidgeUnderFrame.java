@@ -12,6 +12,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Frames of one arrangement that are laid on the ridge of a sewn seam that is not padded, although
@@ -116,8 +117,8 @@ public record RidgeUnderFrame(
   }
 
   /** What a printer can do besides, to end a sentence; may be empty. */
-  public String orMove() {
-    return move.map(m -> ", or move it " + m.text()).orElse("");
+  public String orMove(Measures units) {
+    return move.map(m -> ", or move it " + m.text(units)).orElse("");
   }
 
   /** The move as edits. */

@@ -5,6 +5,7 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * A border that runs further than once round a closed cloth, so that its end lies on its beginning.
@@ -37,7 +38,7 @@ public record RoundTwice(
   }
 
   /** Where it is to end, exact enough to be written into the plan. */
-  public String endText() {
-    return end.writtenText();
+  public String endText(Measures units) {
+    return end.writtenText(units);
   }
 }

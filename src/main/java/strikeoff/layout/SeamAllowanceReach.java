@@ -13,6 +13,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Images of one arrangement that end within a seam's allowance without crossing the seam: they lie
@@ -98,14 +99,14 @@ public record SeamAllowanceReach(
   }
 
   /** What keeps images out of the allowance, in words. */
-  public String mending() {
+  public String mending(Measures units) {
     String cross = sewnLater ? "" : ", or let the image cross it";
     return closesRound
         ? "A border that closes round the tube can't move: write "
             + arrangement
             + " as a `series` with the same pitch that starts so that one image crosses the seam, and sew"
             + " and line the seam before (`sewn: yes, padded: yes`)"
-        : move.map(m -> "Move " + arrangement + " " + m.text() + cross)
+        : move.map(m -> "Move " + arrangement + " " + m.text(units) + cross)
             .orElse(
                 "Print fewer of "
                     + arrangement

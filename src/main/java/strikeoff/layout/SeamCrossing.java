@@ -11,6 +11,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Placements of one arrangement whose images run across a seam.
@@ -96,8 +97,8 @@ public record SeamCrossing(
   }
 
   /** What a printer can do instead of padding the ridge, to end a sentence; may be empty. */
-  public String orMove() {
-    return move.map(m -> ", or move " + arrangement + " " + m.text()).orElse("");
+  public String orMove(Measures units) {
+    return move.map(m -> ", or move " + arrangement + " " + m.text(units)).orElse("");
   }
 
   /** The move as edits. */

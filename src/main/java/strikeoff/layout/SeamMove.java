@@ -20,6 +20,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * The least move along the cloth after which nothing of an arrangement, and of what is set from it,
@@ -44,13 +45,13 @@ public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
   }
 
   /** As an instruction goes on: {@code by 3 cm towards the end (`start: 38 cm`)}. */
-  public String text() {
+  public String text(Measures units) {
     String written =
         keys.entrySet().stream()
             .map(key -> key.getKey() + ": " + key.getValue())
             .collect(Collectors.joining(", "));
     return "by "
-        + by.text()
+        + by.text(units)
         + (toEnd ? " towards the end" : " towards the start")
         + (keys.isEmpty() ? "" : " (`" + written + "`)");
   }
@@ -105,13 +106,14 @@ public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
       all.expandToInclude(print.frame().getEnvelopeInternal());
     }
     double table = Math.max(plan.table().length().mm(), reach(own, others, 0));
-    for (int by = 1; by <= FURTHEST; by++) {
+    double step = Length.measuredTo(plan.measures()).mm();
+    for (int steps = 1; steps * step <= FURTHEST; steps++) {
       GivenUp.ifAsked();
-      for (int shift : new int[] {by, -by}) {
+      for (double shift : new double[] {steps * step, -steps * step}) {
         if (prints.stream().allMatch(p -> isClear(plan, layout.tube(), p, shift, frames))
             && reach(own, others, shift) <= table
             && placements.stream().noneMatch(p -> meets(plan, layout, p, still, shift))) {
-          return Optional.of(of(arrangement, shift));
+          return Optional.of(of(arrangement, shift, plan.measures()));
         }
       }
     }
@@ -119,27 +121,27 @@ public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
   }
 
   /** How much of the table all frames take: if that is too much, the cloth has to be moved. */
-  private static double reach(Envelope own, Envelope others, int shift) {
+  private static double reach(Envelope own, Envelope others, double shift) {
     Envelope reach = new Envelope(own);
     reach.translate(shift, 0);
     reach.expandToInclude(others);
     return reach.getWidth();
   }
 
-  private static SeamMove of(Arrangement arrangement, int shift) {
+  private static SeamMove of(Arrangement arrangement, double shift, Measures units) {
     Length on = new Length(shift);
     Map<String, String> keys = new LinkedHashMap<>();
     if (arrangement instanceof Arrangement.Series series) {
-      keys.put("start", series.start().plus(on).writtenText());
+      keys.put("start", series.start().plus(on).writtenText(units));
     } else if (arrangement instanceof Arrangement.Border border) {
-      keys.put("from", border.from().plus(on).writtenText());
-      keys.put("to", border.to().plus(on).writtenText());
+      keys.put("from", border.from().plus(on).writtenText(units));
+      keys.put("to", border.to().plus(on).writtenText(units));
     }
     return new SeamMove(new Length(Math.abs(shift)), shift > 0, keys);
   }
 
   private static boolean isClear(
-      PrintPlan plan, Tube tube, Footprint print, int shift, boolean frames) {
+      PrintPlan plan, Tube tube, Footprint print, double shift, boolean frames) {
     Envelope image = print.image().getEnvelopeInternal();
     Envelope frame = print.frame().getEnvelopeInternal();
     for (Seam seam : plan.seams().values()) {
@@ -158,7 +160,11 @@ public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
 
   /** Whether it then lies on something that stays where it is, and not on purpose. */
   private static boolean meets(
-      PrintPlan plan, Layout layout, Placement placement, ClothIndex<Placement> still, int shift) {
+      PrintPlan plan,
+      Layout layout,
+      Placement placement,
+      ClothIndex<Placement> still,
+      double shift) {
     Geometry there =
         AffineTransformation.translationInstance(shift, 0).transform(placement.outline());
     for (Placement other : still.near(there, 0)) {

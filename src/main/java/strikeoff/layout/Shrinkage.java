@@ -67,7 +67,7 @@ public record Shrinkage(
         new Pair(
             cloth.length().minus(FinishedSize.cutOffLength(cloth)),
             cloth.width().minus(FinishedSize.cutOffWidth(cloth)));
-    Pair cut = FinishedSize.toCut(cloth, size);
+    Pair cut = FinishedSize.toCut(cloth, size, plan.measures());
     return List.of(
         new Shrinkage(
             cloth.length(),
@@ -78,7 +78,9 @@ public record Shrinkage(
             cloth.width().times(keepsWidth),
             cut.along(),
             cut.across(),
-            size.along().writtenText() + " x " + size.across().writtenText(),
+            size.along().writtenText(plan.measures())
+                + " x "
+                + size.across().writtenText(plan.measures()),
             FinishedSize.round(plan, cut.along()),
             pitches(plan, keepsLength),
             cloth.closed(),
@@ -96,9 +98,9 @@ public record Shrinkage(
                     "the pitch of "
                         + name
                         + " shrinks from "
-                        + pitch.text()
+                        + pitch.text(plan.measures())
                         + " to "
-                        + pitch.times(keeps).text());
+                        + pitch.times(keeps).text(plan.measures()));
               }
             });
     return said.isEmpty() ? "" : "; " + String.join(", ", said);

@@ -6,6 +6,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 
 /**
@@ -72,11 +73,11 @@ public record StationRow(
   }
 
   /** What to change, as an instruction without a full stop. */
-  public String mending() {
-    String shorter = "make each " + stationThatFits.roundedDown() + " long at most";
+  public String mending(Measures units) {
+    String shorter = "make each " + stationThatFits.roundedDown(units) + " long at most";
     boolean canBeShorter = stationThatFits.mm() >= 10 && !stationThatFits.below(stationNeeded.mm());
     if (holds == 0) {
-      String table = "use a table of " + tableNeeded.roundedUp();
+      String table = "use a table of " + tableNeeded.roundedUp(units);
       return Phrase.capital(canBeShorter ? shorter + ", or " + table : table);
     }
     return "Write `count: " + holds + "`" + (canBeShorter ? ", or " + shorter : "");

@@ -4,6 +4,7 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * A series that goes round a closed cloth: it closes if circumference = count · pitch, so that the
@@ -66,22 +67,24 @@ public record TubeClosing(
   }
 
   /** The gaps across the seam and elsewhere, as a sentence. */
-  public String gapsText() {
+  public String gapsText(Measures units) {
     return "Across the seam "
         + (seamGap.mm() < 0
-            ? "the last copy would lie " + seamGap.times(-1).text() + " over the first"
-            : "the gap would be " + seamGap.text())
+            ? "the last copy would lie " + seamGap.times(-1).text(units) + " over the first"
+            : "the gap would be " + seamGap.text(units))
         + "; the other copies "
-        + (gap.mm() < 0 ? "overlap by " + gap.times(-1).text() : "lie " + gap.text() + " apart")
+        + (gap.mm() < 0
+            ? "overlap by " + gap.times(-1).text(units)
+            : "lie " + gap.text(units) + " apart")
         + ".";
   }
 
   /** What to change, as an instruction without a full stop; no pitch is shorter than the design. */
-  public String closing() {
+  public String closing(Measures units) {
     boolean parts = closingPitch.mm() >= pitch.mm() - gap.mm() - Length.TOLERANCE;
     return parts
-        ? "Set the pitch to " + closingPitch.fineText()
-        : "Print " + fullCount + " at a pitch of " + fullPitch.fineText();
+        ? "Set the pitch to " + closingPitch.fineText(units)
+        : "Print " + fullCount + " at a pitch of " + fullPitch.fineText(units);
   }
 
   /** Length that the series takes with all its gaps. */

@@ -12,6 +12,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 
 /**
  * Acid that is weighed into a paste of reactive dye for cellulose.
@@ -33,23 +34,23 @@ public record AcidInPaste(
   /**
    * Of the first acid of the recipe; empty for paint, without acid, and on cloth of wool or silk.
    */
-  static Optional<AcidInPaste> of(Paste paste, Cloth cloth, Policy policy) {
+  static Optional<AcidInPaste> of(Paste paste, Cloth cloth, Policy policy, Measures units) {
     return paste.recipe().stream()
         .filter(part -> policy.substance(part.substance()).role() == Substance.Role.ACID)
         .findFirst()
         .filter(part -> paste.medium() == Medium.DYE)
         .filter(part -> policy.anyCellulose(cloth.fibres().keySet()))
-        .map(part -> of(paste, part, policy));
+        .map(part -> of(paste, part, policy, units));
   }
 
-  private static AcidInPaste of(Paste paste, Ingredient part, Policy policy) {
+  private static AcidInPaste of(Paste paste, Ingredient part, Policy policy, Measures units) {
     Recipe recipe = new Recipe(paste, policy);
     return new AcidInPaste(
         paste.name(),
         part.substance(),
         new Mass(recipe.grams(Substance.Role.ACID).best()),
         new Mass(recipe.usedUpByAcid().best()),
-        WaterInstead.of(recipe, Substance.Role.ACID),
+        WaterInstead.of(recipe, Substance.Role.ACID, units),
         part.path());
   }
 }

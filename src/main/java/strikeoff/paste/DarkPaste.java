@@ -9,6 +9,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
+import strikeoff.units.Measures;
 import strikeoff.units.Ratio;
 
 /**
@@ -43,12 +44,12 @@ public record DarkPaste(
   }
 
   /** What to weigh in, in words. */
-  public String weighIn() {
-    return here.map(ForRecipe::text).orElse("more");
+  public String weighIn(Measures units) {
+    return here.map(h -> h.text(units)).orElse("more");
   }
 
   /** What writes the least of it into the recipe. */
-  public List<List<Edit>> edits() {
-    return here.map(ForRecipe::edits).orElseGet(List::of);
+  public List<List<Edit>> edits(Measures units) {
+    return here.map(h -> h.edits(units)).orElseGet(List::of);
   }
 }

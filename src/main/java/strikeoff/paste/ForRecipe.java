@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import strikeoff.document.Edit;
 import strikeoff.plan.Ingredient;
+import strikeoff.plan.PlanPath;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 
 /**
@@ -15,13 +17,9 @@ import strikeoff.units.Range;
  *
  * @param least grams of the part with which a kilogram holds the least
  * @param most the same for the most
- * @param edits what writes the least into the recipe; none if several parts share the work
+ * @param at where it is written into the recipe; empty if several parts share the work
  */
-public record ForRecipe(Mass least, Mass most, List<List<Edit>> edits) {
-
-  public ForRecipe {
-    edits = List.copyOf(edits);
-  }
+public record ForRecipe(Mass least, Mass most, Optional<PlanPath> at) {
 
   /**
    * @param part which substances of the recipe count
@@ -48,20 +46,22 @@ public record ForRecipe(Mass least, Mass most, List<List<Edit>> edits) {
             from,
             to,
             switch (parts.size()) {
-              case 0 ->
-                  List.of(
-                      List.of(
-                          new Edit.Write(
-                              recipe.paste().path().key("recipe").key(added), from.roundedUp())));
-              case 1 -> List.of(List.of(new Edit.Write(parts.get(0).path(), from.roundedUp())));
-              default -> List.of();
+              case 0 -> Optional.of(recipe.paste().path().key("recipe").key(added));
+              case 1 -> Optional.of(parts.get(0).path());
+              default -> Optional.empty();
             }));
   }
 
+  /** What writes the least into the recipe; none if several parts share the work. */
+  public List<List<Edit>> edits(Measures units) {
+    return at.map(path -> List.<Edit>of(new Edit.Write(path, least.roundedUp(units)))).stream()
+        .toList();
+  }
+
   /** As it is weighed, inside the band: {@code 9.1 to 19 g}. */
-  public String text() {
-    String up = least.roundedUp();
-    String down = most.roundedDown();
+  public String text(Measures units) {
+    String up = least.roundedUp(units);
+    String down = most.roundedDown(units);
     boolean narrow = up.equals(down) || most.grams() < least.grams() + said(least);
     return narrow ? up : bare(up, down) + " to " + down;
   }

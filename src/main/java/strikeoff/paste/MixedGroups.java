@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.policy.ReactiveGroup;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -43,7 +44,7 @@ public record MixedGroups(String paste, List<Lived> groups, HeldAlkali alkali, P
   }
 
   /** What a bath has to offer, in words. */
-  public String windows() {
+  public String windows(Measures units) {
     Temperature coolest =
         groups.stream().map(g -> g.group().coolest()).max(Temperature::compareTo).orElseThrow();
     Temperature warmest =
@@ -54,9 +55,9 @@ public record MixedGroups(String paste, List<Lived> groups, HeldAlkali alkali, P
                 g ->
                     g.group().name()
                         + " asks for "
-                        + g.group().coolest().text()
+                        + g.group().coolest().text(units)
                         + " to "
-                        + g.group().warmest().text())
+                        + g.group().warmest().text(units))
             .collect(Collectors.joining(", "));
     int met = coolest.compareTo(warmest);
     return "In a bath "
@@ -65,7 +66,7 @@ public record MixedGroups(String paste, List<Lived> groups, HeldAlkali alkali, P
         + (met > 0
             ? "no temperature serves all of them"
             : met == 0
-                ? "only " + coolest.text() + " serves all of them"
-                : coolest.text() + " to " + warmest.text() + " serve all of them");
+                ? "only " + coolest.text(units) + " serves all of them"
+                : coolest.text(units) + " to " + warmest.text(units) + " serve all of them");
   }
 }

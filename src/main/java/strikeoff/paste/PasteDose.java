@@ -12,6 +12,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 
 /**
@@ -25,7 +26,7 @@ import strikeoff.units.Range;
  * @param alkaliPerDye g of alkali for each g of dye powder; zero without dye
  * @param urea what this recipe takes of urea on this cloth; empty if it holds nothing else
  * @param dye the same of dye powder, from a pale to a strong print
- * @param usualUrea what recipes put into a kilogram for this cloth, in words
+ * @param usualUrea what recipes put into a kilogram for this cloth
  * @param path of the recipe
  */
 public record PasteDose(
@@ -36,7 +37,7 @@ public record PasteDose(
     Range alkaliPerDye,
     Optional<ForRecipe> urea,
     Optional<ForRecipe> dye,
-    String usualUrea,
+    UsualUrea usualUrea,
     PlanPath path)
     implements Evidence {
 
@@ -72,7 +73,7 @@ public record PasteDose(
                 "dye",
                 policy.limit("paste/least-dye").amount(),
                 policy.limit("paste/strong-dye").amount()),
-            UsualUrea.of(cloth, policy).text(),
+            UsualUrea.of(cloth, policy),
             paste.path().key("recipe")));
   }
 
@@ -111,22 +112,22 @@ public record PasteDose(
   }
 
   /** Urea for this recipe, in words. */
-  public String ureaHere() {
-    return urea.map(u -> u.text() + " of urea: ").orElse("") + usualUrea;
+  public String ureaHere(Measures units) {
+    return urea.map(u -> u.text(units) + " of urea: ").orElse("") + usualUrea.text(units);
   }
 
-  public List<List<Edit>> ureaEdits() {
-    return urea.map(ForRecipe::edits).orElseGet(List::of);
+  public List<List<Edit>> ureaEdits(Measures units) {
+    return urea.map(u -> u.edits(units)).orElseGet(List::of);
   }
 
   /** Dye powder for a pale print with this recipe. */
-  public String paleDye() {
-    return dye.map(d -> d.least().roundedUp()).orElse("some");
+  public String paleDye(Measures units) {
+    return dye.map(d -> d.least().roundedUp(units)).orElse("some");
   }
 
   /** Dye powder for a strong print with this recipe. */
-  public String strongDye() {
-    return dye.map(d -> d.most().roundedDown()).orElse("more");
+  public String strongDye(Measures units) {
+    return dye.map(d -> d.most().roundedDown(units)).orElse("more");
   }
 
   public boolean hasDye() {

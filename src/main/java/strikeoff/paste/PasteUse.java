@@ -6,6 +6,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
@@ -88,27 +89,27 @@ public record PasteUse(
   }
 
   /** What the need is made of, by the best estimate, so that a large one can be believed. */
-  public String parts() {
+  public String parts(Measures units) {
     double wasted = needGrams.best() - onClothGrams.best() - leftGrams.best() - scrapedBack.grams();
     return "Of it "
-        + new Mass(onClothGrams.best()).text()
+        + new Mass(onClothGrams.best()).text(units)
         + " lie on the cloth ("
-        + printed.text()
+        + printed.text(units)
         + ", "
         + (pulls == 1 ? "1 pull" : pulls + " pulls")
         + ", deposit "
         + basis()
         + "). "
-        + new Mass(leftGrams.best()).text()
+        + new Mass(leftGrams.best()).text(units)
         + " go down the sink where "
         + (washes == 1 ? "a screen is" : "screens are")
         + " washed out "
         + washed()
         + " (what fills the mesh, clings to the blade, and is left of the bead along it). "
-        + scrapedBack.text()
+        + scrapedBack.text(units)
         + " lie before the blade at its last pulls, which can't print without them, and are scraped"
         + " back. "
-        + new Mass(wasted).text()
+        + new Mass(wasted).text(units)
         + " stick to pots and knives";
   }
 
@@ -128,11 +129,13 @@ public record PasteUse(
   }
 
   /** How much to mix, as an instruction without a full stop. */
-  public String mixingEnough() {
+  public String mixingEnough(Measures units) {
     if (batches > 1) {
-      return "Mix " + mixEach().roundedUp() + " each time";
+      return "Mix " + mixEach().roundedUp(units) + " each time";
     }
-    return "Mix " + toMix.roundedUp() + (more.grams() > 0 ? ", " + more.roundedUp() + " more" : "");
+    return "Mix "
+        + toMix.roundedUp(units)
+        + (more.grams() > 0 ? ", " + more.roundedUp(units) + " more" : "");
   }
 
   /** Where the pot is empty, in words. */

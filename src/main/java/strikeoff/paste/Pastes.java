@@ -63,8 +63,8 @@ public record Pastes(
     Thickeners thickeners = new Thickeners(plan.cloth(), policy);
     ThickenerMeshes meshes = new ThickenerMeshes(plan, policy);
     for (Paste paste : plan.pastes().values()) {
-      SaltInPaste.of(paste, policy).ifPresent(evidence::add);
-      AcidInPaste.of(paste, plan.cloth(), policy).ifPresent(evidence::add);
+      SaltInPaste.of(paste, policy, plan.measures()).ifPresent(evidence::add);
+      AcidInPaste.of(paste, plan.cloth(), policy, plan.measures()).ifPresent(evidence::add);
       for (Evidence fact : thickeners.of(paste)) {
         evidence.add(fact);
         if (fact instanceof ThickenerStrength strength) {

@@ -3,6 +3,7 @@ package strikeoff.paste;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
 
@@ -21,9 +22,9 @@ public record RecipeSum(
     implements Evidence {
 
   /** What to change, in words. */
-  public String difference() {
+  public String difference(Measures units) {
     return missing.grams() >= 0
-        ? missing.text() + " too little"
-        : missing.times(-1).text() + " too much";
+        ? missing.text(units) + " too little"
+        : missing.times(-1).text(units) + " too much";
   }
 }

@@ -10,6 +10,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 
 /**
@@ -30,7 +31,7 @@ public record SaltInPaste(
   }
 
   /** Of the first salt of the recipe; empty for paint, and for a paste without salt. */
-  static Optional<SaltInPaste> of(Paste paste, Policy policy) {
+  static Optional<SaltInPaste> of(Paste paste, Policy policy, Measures units) {
     Recipe recipe = new Recipe(paste, policy);
     Range salt = recipe.grams(Substance.Role.SALT);
     Range whole = recipe.sumGrams().orElse(salt);
@@ -45,7 +46,7 @@ public record SaltInPaste(
                     part.substance(),
                     new Mass(salt.best()),
                     salt.times(1000 / whole.best()),
-                    WaterInstead.of(recipe, Substance.Role.SALT),
+                    WaterInstead.of(recipe, Substance.Role.SALT, units),
                     part.path()));
   }
 }

@@ -3,6 +3,7 @@ package strikeoff.paste;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 import strikeoff.units.Range;
 
@@ -34,10 +35,12 @@ public record ThickenerStrength(
     implements Evidence {
 
   /** The thickener of a batch as it was weighed, also where that is less than a gram. */
-  public String weighed() {
-    return thickenerGrams.best() < 1
-        ? Numbers.plain(thickenerGrams.best(), 2) + " g"
-        : new Mass(thickenerGrams.best()).text();
+  public String weighed(Measures units) {
+    Mass weighed = new Mass(thickenerGrams.best());
+    boolean metric = weighed.text(units).equals(weighed.text());
+    return metric && weighed.grams() < 1
+        ? Numbers.plain(weighed.grams(), 2) + " g"
+        : weighed.text(units);
   }
 
   /**

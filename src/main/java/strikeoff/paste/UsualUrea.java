@@ -6,6 +6,7 @@ import strikeoff.plan.Cloth;
 import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 
 /**
@@ -34,7 +35,7 @@ public record UsualUrea(double least, double most, Fibre fibre) {
   }
 
   /** In words, as in {@code 100 to 200 g in a kilogram of paste, as viscose asks}. */
-  public String text() {
+  public String text(Measures units) {
     return Numbers.plain(least, 0)
         + " to "
         + Numbers.plain(most, 0)

@@ -1,6 +1,7 @@
 package strikeoff.plan;
 
 import strikeoff.units.AirSpeed;
+import strikeoff.units.Measures;
 
 /**
  * Air moved over the cloth while it dries.
@@ -14,8 +15,8 @@ public record Draught(By by, AirSpeed speed) {
   public static final Draught STILL = new Draught(By.STILL, new AirSpeed(0));
 
   /** As one writes it into a plan. */
-  public String text() {
-    return by == By.STATED ? speed.text() : by.text();
+  public String text(Measures units) {
+    return by == By.STATED ? speed.text(units) : by.text();
   }
 
   /** What moves the air. */

@@ -3,6 +3,7 @@ package strikeoff.plan;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.units.Measures;
 
 /**
  * A whole print plan, as the printer wrote it, with defaults filled in. Maps keep the order of the
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param protection what is worn or used against dust, alkali and heat, as written
  * @param acceptances findings that the printer accepts, with a reason
  * @param assumptions every value that the plan left open, with what was taken instead
+ * @param measures in whose units its figures are told
  */
 public record PrintPlan(
     String title,
@@ -38,7 +40,8 @@ public record PrintPlan(
     List<Step> run,
     List<Protection> protection,
     List<Acceptance> acceptances,
-    List<Assumption> assumptions) {
+    List<Assumption> assumptions,
+    Measures measures) {
 
   public PrintPlan {
     seams = Ordered.copy(seams);
@@ -86,6 +89,7 @@ public record PrintPlan(
         otherRun,
         protection,
         acceptances,
-        assumptions);
+        assumptions,
+        measures);
   }
 }

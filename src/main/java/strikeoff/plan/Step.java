@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -16,7 +17,7 @@ public sealed interface Step {
   int number();
 
   /** A few words that name it, for findings and day sheets. */
-  String title();
+  String title(Measures units);
 
   PlanPath path();
 
@@ -48,7 +49,7 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
+    public String title(Measures units) {
       return "mix " + String.join(", ", pastes);
     }
   }
@@ -198,7 +199,7 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
+    public String title(Measures units) {
       return "print " + String.join(", ", arrangements);
     }
   }
@@ -223,7 +224,7 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
+    public String title(Measures units) {
       return "dry " + until.text();
     }
   }
@@ -243,7 +244,7 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
+    public String title(Measures units) {
       return "wash screen " + String.join(", ", screens);
     }
   }
@@ -258,8 +259,8 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
-      return "move on to " + to.text();
+    public String title(Measures units) {
+      return "move on to " + to.text(units);
     }
   }
 
@@ -273,7 +274,7 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
+    public String title(Measures units) {
       return "sew " + seam;
     }
   }
@@ -316,7 +317,7 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
+    public String title(Measures units) {
       return "fix by " + how.text();
     }
   }
@@ -331,8 +332,8 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
-      return "rinse at " + temperature.text();
+    public String title(Measures units) {
+      return "rinse at " + temperature.text(units);
     }
   }
 
@@ -346,8 +347,8 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
-      return "wash at " + temperature.text();
+    public String title(Measures units) {
+      return "wash at " + temperature.text(units);
     }
   }
 
@@ -384,7 +385,7 @@ public sealed interface Step {
     }
 
     @Override
-    public String title() {
+    public String title(Measures units) {
       return "heat-set with " + with.text();
     }
   }
@@ -393,7 +394,7 @@ public sealed interface Step {
   record EndOfDay(int number, PlanPath path) implements Step {
 
     @Override
-    public String title() {
+    public String title(Measures units) {
       return "end of day";
     }
   }

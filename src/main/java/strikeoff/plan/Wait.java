@@ -1,6 +1,7 @@
 package strikeoff.plan;
 
 import java.util.Optional;
+import strikeoff.units.Measures;
 
 /**
  * A wait in which films dry.
@@ -24,8 +25,8 @@ public record Wait(Until until, Optional<Draught> air) {
   }
 
   /** As one writes it after a key; a plain value if the room's own air does. */
-  public String text() {
-    return air.map(draught -> "{" + key() + ", air: " + draught.text() + "}")
+  public String text(Measures units) {
+    return air.map(draught -> "{" + key() + ", air: " + draught.text(units) + "}")
         .orElseGet(until::text);
   }
 

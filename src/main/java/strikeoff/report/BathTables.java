@@ -22,6 +22,7 @@ import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 import strikeoff.units.Span;
 import strikeoff.units.Volume;
@@ -53,43 +54,50 @@ final class BathTables {
         : List.of(new TableSection("fixing", "Fixing", "", cards, true));
   }
 
+  private static Measures units(Checked.Judged judged) {
+    return judged.plan().measures();
+  }
+
   private static Table soak(Checked.Judged judged, Soak soak) {
+    Measures units = units(judged);
     List<List<Cell>> rows = new ArrayList<>();
     if (soak.sodaGrams().high() > 0) {
       rows.add(
           row(
               "Soda ash",
-              Estimates.best(soak.sodaGrams(), Mass::new),
-              Estimates.spread(soak.sodaGrams(), Mass::new)));
+              Estimates.best(soak.sodaGrams(), Mass::new, units),
+              Estimates.spread(soak.sodaGrams(), Mass::new, units)));
     }
     if (soak.bakingSoda()) {
-      rows.add(row("Baking soda", Estimates.best(soak.bicarbonateGrams(), Mass::new), ""));
+      rows.add(row("Baking soda", Estimates.best(soak.bicarbonateGrams(), Mass::new, units), ""));
     }
     rows.add(
         row(
             "Water",
-            Estimates.best(soak.waterLitres(), Volume::new),
-            Estimates.spread(soak.waterLitres(), Volume::new)));
+            Estimates.best(soak.waterLitres(), Volume::new, units),
+            Estimates.spread(soak.waterLitres(), Volume::new, units)));
     rows.add(
         row(
             "Strength",
-            Estimates.best(soak.sodaGramsPerLitre(), Concentration::new),
-            Estimates.spread(soak.sodaGramsPerLitre(), Concentration::new)));
-    rows.add(row("pH", soak.acidity(), "before the cloth goes in"));
+            Estimates.best(soak.sodaGramsPerLitre(), Concentration::new, units),
+            Estimates.spread(soak.sodaGramsPerLitre(), Concentration::new, units)));
+    rows.add(row("pH", soak.acidity(units), "before the cloth goes in"));
     rows.add(
         row(
             "Liquor ratio",
             Numbers.fixed(soak.liquorRatio().value(), 1) + " : 1",
-            "for " + soak.cloth().text() + " of dry cloth"));
+            "for " + soak.cloth().text(units) + " of dry cloth"));
     if (soak.saltGramsPerLitre().high() > 0) {
-      rows.add(row("Salt", Estimates.best(soak.saltGramsPerLitre(), Concentration::new), ""));
+      rows.add(
+          row("Salt", Estimates.best(soak.saltGramsPerLitre(), Concentration::new, units), ""));
     }
-    warmth(judged, soak.step()).ifPresent(warmth -> addWarmth(rows, warmth));
+    warmth(judged, soak.step()).ifPresent(warmth -> addWarmth(rows, warmth, units));
     fixed(judged, soak.step()).ifPresent(time -> addShares(rows, time));
     return table(judged, soak.step(), rows);
   }
 
   private static Table batch(Checked.Judged judged, Warmth warmth) {
+    Measures units = units(judged);
     List<List<Cell>> rows = new ArrayList<>();
     judged.facts().fixing().evidence().stream()
         .filter(fact -> fact instanceof Brushing b && b.step() == warmth.step())
@@ -99,16 +107,17 @@ final class BathTables {
                 rows.add(
                     row(
                         "Sodium silicate",
-                        b.liquid().text(),
-                        "brushed on both faces; the whole cloth takes " + b.forCloth().text())));
-    addWarmth(rows, warmth);
+                        b.liquid().text(units),
+                        "brushed on both faces; the whole cloth takes "
+                            + b.forCloth().text(units))));
+    addWarmth(rows, warmth, units);
     fixed(judged, warmth.step()).ifPresent(time -> addShares(rows, time));
     return table(judged, warmth.step(), rows);
   }
 
   private static Table steam(Checked.Judged judged, Steaming steam) {
     List<List<Cell>> rows = new ArrayList<>();
-    rows.add(row("Temperature", steam.temperature().text(), "of the steam"));
+    rows.add(row("Temperature", steam.temperature().text(units(judged)), "of the steam"));
     rows.add(
         row(
             "Time",
@@ -146,12 +155,15 @@ final class BathTables {
         .findFirst();
   }
 
-  private static void addWarmth(List<List<Cell>> rows, Warmth warmth) {
+  private static void addWarmth(List<List<Cell>> rows, Warmth warmth, Measures units) {
     rows.add(
         row(
             "Temperature",
-            warmth.temperature().text(),
-            "the dyes ask for " + warmth.coolest().text() + " to " + warmth.warmest().text()));
+            warmth.temperature().text(units),
+            "the dyes ask for "
+                + warmth.coolest().text(units)
+                + " to "
+                + warmth.warmest().text(units)));
     rows.add(
         row(
             "Time",
@@ -161,8 +173,8 @@ final class BathTables {
                 : warmth.hotBy() > 0
                     ? "hotter than the dyes ask for: no time can be given"
                     : "needed at this temperature: about "
-                        + Estimates.best(warmth.neededMinutes(), Span::new)
-                        + Optional.of(Estimates.spread(warmth.neededMinutes(), Span::new))
+                        + Estimates.best(warmth.neededMinutes(), Span::new, units)
+                        + Optional.of(Estimates.spread(warmth.neededMinutes(), Span::new, units))
                             .filter(s -> !s.isEmpty())
                             .map(s -> ", " + s)
                             .orElse("")));
@@ -174,7 +186,7 @@ final class BathTables {
         heat.step(),
         List.of(
             row("With", heat.with().text(), ""),
-            row("Temperature", heat.temperature().text(), "at the film"),
+            row("Temperature", heat.temperature().text(units(judged)), "at the film"),
             row("Time", heat.lasts().text(), ironed(judged, heat)),
             row("Paints", String.join(", ", heat.paints()), "")));
   }
@@ -191,7 +203,7 @@ final class BathTables {
                 "at each of "
                     + iron.spots()
                     + " spots of "
-                    + iron.sole().text()
+                    + iron.sole().text(units(judged))
                     + (iron.sides() > 1 ? ", on both sides" : "")
                     + ": "
                     + iron.total().text()
@@ -208,7 +220,7 @@ final class BathTables {
   }
 
   private static Table table(Checked.Judged judged, int step, List<List<Cell>> rows) {
-    String title = judged.plan().run().get(step - 1).title();
+    String title = judged.plan().run().get(step - 1).title(units(judged));
     return new Table(
         "Step " + step + ", " + title, List.of(words("What"), words("How much")), rows, "");
   }

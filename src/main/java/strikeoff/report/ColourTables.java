@@ -17,6 +17,7 @@ import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 import strikeoff.units.Phrase;
 
@@ -30,7 +31,7 @@ final class ColourTables {
     List<Table> tables = new ArrayList<>();
     tables.add(pastes(swatches));
     if (!swatches.overprints().isEmpty()) {
-      tables.add(overprints(swatches));
+      tables.add(overprints(swatches, judged.plan().measures()));
     }
     if (swatches.motifs().stream().anyMatch(m -> m.mean().isPresent())) {
       tables.add(afar(swatches));
@@ -81,7 +82,7 @@ final class ColourTables {
     return swatch.medium() == Medium.PAINT ? "hides a part" : "transparent";
   }
 
-  private static Table overprints(Swatches swatches) {
+  private static Table overprints(Swatches swatches, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Overprint overprint : swatches.overprints()) {
       rows.add(
@@ -90,7 +91,7 @@ final class ColourTables {
                   overprint.upperPaste() + " over " + overprint.lowerPaste(), overprint.design()),
               looks(overprint.look()),
               looks(overprint.washed()),
-              Cell.of(overprint.most().text(), "at least " + overprint.least().text())));
+              Cell.of(overprint.most().text(units), "at least " + overprint.least().text(units))));
     }
     return new Table(
         "Overprints",

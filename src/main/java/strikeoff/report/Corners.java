@@ -12,7 +12,8 @@ import strikeoff.layout.Placement;
 import strikeoff.report.page.DaySheet.Spot;
 import strikeoff.report.page.DaySheet.Where;
 import strikeoff.timeline.Impression;
-import strikeoff.units.Numbers;
+import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Where placements lie, as two tapes show it: one from the start of the cloth, one from its near
@@ -22,11 +23,13 @@ import strikeoff.units.Numbers;
 final class Corners {
 
   private final double around;
+  private final Measures units;
   private final boolean askew;
   private final Map<Placement, List<Impression>> byPlacement = new LinkedHashMap<>();
 
-  private Corners(List<Impression> impressions, double around) {
+  private Corners(List<Impression> impressions, double around, Measures units) {
     this.around = around;
+    this.units = units;
     for (Impression impression : impressions) {
       byPlacement
           .computeIfAbsent(impression.footprint().placement(), key -> new ArrayList<>())
@@ -39,28 +42,37 @@ final class Corners {
    * @param impressions of one arrangement
    * @param around of a closed cloth in millimetres: measures start anew there; infinite for an open
    *     one
+   * @param units to tell measures in
    */
-  static Where of(List<Impression> impressions, double around) {
-    return new Corners(impressions, around).where();
+  static Where of(List<Impression> impressions, double around, Measures units) {
+    return new Corners(impressions, around, units).where();
   }
 
   private Where where() {
     Set<String> across = new LinkedHashSet<>();
-    byPlacement.keySet().forEach(p -> across.add(cm(point(p).y)));
+    byPlacement.keySet().forEach(p -> across.add(told(point(p).y)));
     boolean row = across.size() == 1;
     List<Spot> spots = new ArrayList<>();
     for (Placement placement : byPlacement.keySet()) {
       Coordinate point = point(placement);
-      String along = cm(point.x % around);
+      String along = told(point.x % around);
       spots.add(
           new Spot(
-              Integer.toString(placement.number()), row ? along : along + " / " + cm(point.y)));
+              Integer.toString(placement.number()), row ? along : along + " / " + told(point.y)));
     }
     String what = askew ? "Middle" : "Corner";
+    String unit = Length.columnUnit(units);
     String words =
         row
-            ? what + " " + across.iterator().next() + " cm from the near edge; from the start, cm:"
-            : what + ", cm from the start / from the near edge:";
+            ? what
+                + " "
+                + across.iterator().next()
+                + " "
+                + unit
+                + " from the near edge; from the start, "
+                + unit
+                + ":"
+            : what + ", " + unit + " from the start / from the near edge:";
     return new Where(words, spots, turned() + frame());
   }
 
@@ -89,8 +101,8 @@ final class Corners {
         : "";
   }
 
-  private static String apart(double mm, String nearer, String farther) {
-    return cm(Math.abs(mm)) + " cm " + (mm >= 0 ? nearer : farther);
+  private String apart(double mm, String nearer, String farther) {
+    return told(Math.abs(mm)) + " " + Length.columnUnit(units) + " " + (mm >= 0 ? nearer : farther);
   }
 
   private Placement first() {
@@ -102,7 +114,7 @@ final class Corners {
     return askew ? box.centre() : new Coordinate(box.getMinX(), box.getMinY());
   }
 
-  private static String cm(double mm) {
-    return Numbers.plain(mm / 10, 1);
+  private String told(double mm) {
+    return new Length(mm).inColumn(units);
   }
 }

@@ -156,7 +156,10 @@ final class DayJobs {
     return new DaySheet.Job(
         number(set.get(0)),
         "Print " + name(arrangement(set.get(0))) + " " + counted(all),
-        Corners.of(all, plan.cloth().closed() ? plan.cloth().length().mm() : Double.MAX_VALUE),
+        Corners.of(
+            all,
+            plan.cloth().closed() ? plan.cloth().length().mm() : Double.MAX_VALUE,
+            plan.measures()),
         lines,
         told || moves.isEmpty() ? "" : Phrase.capital(moves) + ".");
   }

@@ -1,6 +1,7 @@
 package strikeoff.report;
 
 import java.util.function.DoubleFunction;
+import strikeoff.units.Measures;
 import strikeoff.units.Quantity;
 import strikeoff.units.Range;
 
@@ -10,14 +11,14 @@ final class Estimates {
   private Estimates() {}
 
   /** The best value. */
-  static String best(Range range, DoubleFunction<Quantity> unit) {
-    return unit.apply(range.best()).text();
+  static String best(Range range, DoubleFunction<Quantity> unit, Measures units) {
+    return unit.apply(range.best()).text(units);
   }
 
   /** From the lowest to the highest credible value; empty if there is just one. */
-  static String spread(Range range, DoubleFunction<Quantity> unit) {
-    String low = unit.apply(range.low()).text();
-    String high = unit.apply(range.high()).text();
+  static String spread(Range range, DoubleFunction<Quantity> unit, Measures units) {
+    String low = unit.apply(range.low()).text(units);
+    String high = unit.apply(range.high()).text(units);
     return low.equals(high) ? "" : low + " to " + high;
   }
 }

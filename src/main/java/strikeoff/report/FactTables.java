@@ -22,7 +22,9 @@ import strikeoff.report.page.TableSection;
 import strikeoff.screens.MeshForPaste;
 import strikeoff.screens.MeshWeave;
 import strikeoff.units.ArealMass;
+import strikeoff.units.ArealVolume;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 
 /** Derived figures as tables, in the order they are wanted at the table. */
@@ -104,6 +106,7 @@ final class FactTables {
   /** What each mesh lets through. */
   private static Table meshes(Checked.Judged judged) {
     List<Evidence> facts = judged.facts().evidence();
+    Measures units = judged.plan().measures();
     List<List<Cell>> rows = new ArrayList<>();
     for (Evidence fact : facts) {
       if (fact instanceof MeshWeave mesh) {
@@ -115,14 +118,17 @@ final class FactTables {
                 .toList();
         rows.add(
             List.of(
-                Cell.of(mesh.screen(), mesh.count().text() + ", " + micrometres(mesh.thread())),
-                Cell.of(micrometres(mesh.opening())),
+                Cell.of(
+                    mesh.screen(), mesh.count().text(units) + ", " + mesh.thread().thinText(units)),
+                Cell.of(mesh.opening().thinText(units)),
                 Cell.of(mesh.openArea().text()),
                 Cell.of(
-                    whole(mesh.volume().best()) + " cm³/m²",
-                    whole(mesh.volume().low()) + " to " + whole(mesh.volume().high())),
-                uses.isEmpty() ? Cell.of("–") : deposit(uses.get(0)),
-                Cell.of(Numbers.fixed(mesh.finest().mm(), 2) + " mm")));
+                    volume(mesh.volume().best(), units) + " " + ArealVolume.unit(units),
+                    volume(mesh.volume().low(), units)
+                        + " to "
+                        + volume(mesh.volume().high(), units)),
+                uses.isEmpty() ? Cell.of("–") : deposit(uses.get(0), units),
+                Cell.of(finest(mesh.finest(), units))));
       }
     }
     return new Table(
@@ -138,32 +144,35 @@ final class FactTables {
         "");
   }
 
-  private static Cell deposit(MeshForPaste use) {
+  private static Cell deposit(MeshForPaste use, Measures units) {
     return Cell.of(
-        Estimates.best(use.deposit().gramsPerSquareMetre(), ArealMass::new),
+        Estimates.best(use.deposit().gramsPerSquareMetre(), ArealMass::new, units),
         use.deposit().measured()
             ? "weighed"
-            : Estimates.spread(use.deposit().gramsPerSquareMetre(), ArealMass::new));
+            : Estimates.spread(use.deposit().gramsPerSquareMetre(), ArealMass::new, units));
   }
 
-  private static String micrometres(Length length) {
-    return whole(length.mm() * 1000) + " µm";
+  /** With two decimals in any row, where it is told in metric units. */
+  private static String finest(Length detail, Measures units) {
+    boolean metric = detail.text(units).equals(detail.text());
+    return metric ? Numbers.fixed(detail.mm(), 2) + " mm" : detail.text(units);
   }
 
-  private static String whole(double value) {
-    return Long.toString(Math.round(value));
+  private static String volume(double cubicCmPerSquareMetre, Measures units) {
+    return new ArealVolume(cubicCmPerSquareMetre).number(units);
   }
 
   private static Table screens(PrintPlan plan) {
+    Measures units = plan.measures();
     List<List<Cell>> rows = new ArrayList<>();
     for (Screen screen : plan.screens().values()) {
       rows.add(
           List.of(
               Cell.of(screen.name()),
-              Cell.of(screen.frameLength().text() + " × " + screen.frameWidth().text()),
-              Cell.of(screen.imageLength().text() + " × " + screen.imageWidth().text()),
-              Cell.of(screen.mesh().text()),
-              Cell.of(screen.squeegee().map(s -> s.text()).orElse("not stated"))));
+              Cell.of(screen.frameLength().text(units) + " × " + screen.frameWidth().text(units)),
+              Cell.of(screen.imageLength().text(units) + " × " + screen.imageWidth().text(units)),
+              Cell.of(screen.mesh().text(units)),
+              Cell.of(screen.squeegee().map(s -> s.text(units)).orElse("not stated"))));
     }
     return new Table(
         "Frames, images and meshes",

@@ -18,8 +18,12 @@ import strikeoff.report.page.Cell;
 import strikeoff.report.page.Table;
 import strikeoff.report.page.TableSection;
 import strikeoff.units.Mass;
+import strikeoff.units.MeasureKind;
+import strikeoff.units.Measures;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
+import strikeoff.units.UnitSystem;
+import strikeoff.units.Volume;
 
 /** What each paste needs, how long it lasts, and what it is mixed from. */
 final class PasteTables {
@@ -45,28 +49,35 @@ final class PasteTables {
               "cards",
               "Mixing cards",
               "The plan's recipes, for the amounts that it mixes.",
-              pastes.cards().stream().map(card -> card(card, pastes)).toList(),
+              pastes.cards().stream()
+                  .map(card -> card(card, pastes, judged.plan().measures()))
+                  .toList(),
               true));
     }
     return sections;
   }
 
   private static Table amounts(Checked.Judged judged) {
+    Measures units = judged.plan().measures();
     List<List<Cell>> rows = new ArrayList<>();
     for (PasteUse use : judged.facts().pastes().uses()) {
       Paste paste = judged.plan().pastes().get(use.paste());
       rows.add(
           List.of(
               Cell.of(Patches.of(paste.colour()), use.paste(), medium(paste)),
-              Cell.of(Integer.toString(use.impressions()), use.printed().text()),
+              Cell.of(Integer.toString(use.impressions()), use.printed().text(units)),
               Cell.of(
-                  Estimates.best(use.needGrams(), Mass::new),
-                  Estimates.spread(use.needGrams(), Mass::new)),
+                  Estimates.best(use.needGrams(), Mass::new, units),
+                  Estimates.spread(use.needGrams(), Mass::new, units)),
               use.mixedGrams()
-                  .map(m -> Cell.of(Estimates.best(m, Mass::new), Estimates.spread(m, Mass::new)))
+                  .map(
+                      m ->
+                          Cell.of(
+                              Estimates.best(m, Mass::new, units),
+                              Estimates.spread(m, Mass::new, units)))
                   .orElse(Cell.of("not stated")),
-              Cell.of(balance(use)),
-              Cell.of(use.toMix().text(), use.basis())));
+              Cell.of(balance(use, units)),
+              Cell.of(use.toMix().enough(units), use.basis())));
     }
     return new Table(
         "Amounts",
@@ -89,17 +100,17 @@ final class PasteTables {
         : paste.medium().text() + ", " + String.join(" and ", paste.groups());
   }
 
-  private static String balance(PasteUse use) {
+  private static String balance(PasteUse use, Measures units) {
     if (!use.amountKnown()) {
       return "open";
     }
     if (use.shortLeast().grams() > 0) {
-      return "runs out: " + use.more().text() + " more";
+      return "runs out: " + use.more().enough(units) + " more";
     }
     if (use.shortMost().grams() > 0) {
-      return "may run out: " + use.more().text() + " more";
+      return "may run out: " + use.more().enough(units) + " more";
     }
-    return use.over().grams() > 0 ? use.over().text() + " over" : "suffices";
+    return use.over().grams() > 0 ? use.over().text(units) + " over" : "suffices";
   }
 
   private static Table ages(List<PasteAge> ages) {
@@ -112,8 +123,8 @@ final class PasteTables {
               Cell.of(age.lastUse().text(), age.lastPlacement()),
               Cell.of(age.age().text()),
               Cell.of(
-                  Estimates.best(age.lifeMinutes(), Span::new),
-                  Estimates.spread(age.lifeMinutes(), Span::new))));
+                  Estimates.best(age.lifeMinutes(), Span::new, Measures.METRIC),
+                  Estimates.spread(age.lifeMinutes(), Span::new, Measures.METRIC))));
     }
     return new Table(
         "Age and life",
@@ -127,30 +138,42 @@ final class PasteTables {
         "");
   }
 
-  private static Table card(MixingCard card, Pastes pastes) {
+  private static Table card(MixingCard card, Pastes pastes, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     for (MixingCard.Line line : card.lines()) {
-      Optional<String> millilitres =
-          line.millilitres().map(ml -> Long.toString(Math.round(ml.best())) + " ml");
       rows.add(
           List.of(
               Cell.of(line.substance()),
-              Cell.of(Estimates.best(line.grams(), Mass::new)),
-              Cell.of(millilitres.orElse("–"), line.spoons().orElse(""))));
+              Cell.of(Estimates.best(line.grams(), Mass::new, units)),
+              measured(line, units)));
     }
     return new Table(
-        card.paste() + ", " + card.amount().text(),
+        card.paste() + ", " + card.amount().text(units),
         List.of(words("Part"), number("Weigh"), number("or measure")),
         rows,
-        needed(card) + thickener(card, pastes));
+        needed(card, units) + thickener(card, pastes));
   }
 
-  private static String needed(MixingCard card) {
+  /** In millilitres and in US spoons; who measures in spoons or ounces needs no millilitres. */
+  private static Cell measured(MixingCard.Line line, Measures units) {
+    UnitSystem system = units.of(MeasureKind.VOLUME);
+    if (system == UnitSystem.METRIC) {
+      return Cell.of(
+          line.millilitres().map(ml -> Long.toString(Math.round(ml.best())) + " ml").orElse("–"),
+          line.spoons().orElse(""));
+    }
+    return Cell.of(
+        (system == UnitSystem.US ? line.spoons() : Optional.<String>empty())
+            .or(() -> line.millilitres().map(ml -> new Volume(ml.best() / 1000).text(units)))
+            .orElse("–"));
+  }
+
+  private static String needed(MixingCard card, Measures units) {
     return (card.batches() == 1 ? "" : card.batches() + " batches of it are mixed. ")
         + "The run needs about "
-        + Estimates.best(card.needGrams(), Mass::new)
+        + Estimates.best(card.needGrams(), Mass::new, units)
         + "; "
-        + card.enough().text()
+        + card.enough().enough(units)
         + " is enough by the careful estimate.";
   }
 
@@ -162,7 +185,7 @@ final class PasteTables {
         .map(
             strength ->
                 " Thickener "
-                    + Estimates.best(strength.share(), Share::new)
+                    + Estimates.best(strength.share(), Share::new, Measures.METRIC)
                     + " w/v. Spoons and cups are level US ones; weigh where you can.")
         .findFirst()
         .orElse("");

@@ -19,6 +19,7 @@ import strikeoff.timeline.Resource;
 import strikeoff.timeline.RunFigures;
 import strikeoff.timeline.Session;
 import strikeoff.timeline.SetOnTable;
+import strikeoff.units.Measures;
 
 /** Where the time of the run goes, and what decides when it ends. */
 final class RunTables {
@@ -46,7 +47,7 @@ final class RunTables {
             .map(ClearedRun.class::cast)
             .toList();
     if (!cleared.isEmpty()) {
-      tables.add(cleared(cleared));
+      tables.add(cleared(cleared, judged.plan().measures()));
     }
     tables.add(chain(figures));
     if (!figures.waitingByCause().isEmpty()) {
@@ -64,7 +65,7 @@ final class RunTables {
             false));
   }
 
-  private static Table cleared(List<ClearedRun> runs) {
+  private static Table cleared(List<ClearedRun> runs, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(List.of(Cell.of("As written"), Cell.of(runs.get(0).asWritten().text()), Cell.of("")));
     for (ClearedRun run : runs) {
@@ -80,7 +81,7 @@ final class RunTables {
                   run.surely()
                       ? "Nothing too wet, even in slow drying"
                       : "Nothing too wet by the likely drying time",
-                  String.join("; ", run.written())),
+                  String.join("; ", run.written(units))),
               Cell.of(run.finish().text(), left),
               Cell.of(run.longer().text())));
     }
@@ -157,10 +158,13 @@ final class RunTables {
                 Cell.of(
                     "Step " + set.step() + ", set " + set.set(),
                     Runs.placements(set.placements(), judged.facts().layout())),
-                Cell.of(set.from().text() + " to " + set.to().text()),
-                Cell.of(set.taken().text()),
-                Cell.of(set.left().text()),
-                Cell.of(set.widest().text())));
+                Cell.of(
+                    set.from().text(judged.plan().measures())
+                        + " to "
+                        + set.to().text(judged.plan().measures())),
+                Cell.of(set.taken().text(judged.plan().measures())),
+                Cell.of(set.left().text(judged.plan().measures())),
+                Cell.of(set.widest().text(judged.plan().measures()))));
       }
     }
     return new Table(
@@ -188,7 +192,9 @@ final class RunTables {
                           ? "as planned"
                           : choice.motifs() == 1 ? "the smallest frame with room for paste" : ""),
                   Cell.of(Integer.toString(choice.motifs())),
-                  Cell.of(choice.length().text(), choice.byHand() ? "" : "takes two people to lay"),
+                  Cell.of(
+                      choice.length().text(judged.plan().measures()),
+                      choice.byHand() ? "" : "takes two people to lay"),
                   Cell.of(Integer.toString(choice.lays())),
                   Cell.of(Integer.toString(choice.abreast()))));
         }

@@ -79,13 +79,13 @@ final class TaskWords {
       String bath = parts(fix.bath().stream().map(TaskWords::part).toList());
       return (bath.isEmpty() ? "" : bath + ", ")
           + "at "
-          + fix.temperature().text()
+          + fix.temperature().text(judged.plan().measures())
           + " for "
           + fix.lasts().text();
     }
     if (step instanceof Step.HeatSet heat) {
       return "at "
-          + heat.temperature().text()
+          + heat.temperature().text(judged.plan().measures())
           + " for "
           + heat.lasts().text()
           + (heat.with() == Step.Heat.OVEN ? "" : " at each spot")
@@ -93,7 +93,9 @@ final class TaskWords {
     }
     if (step instanceof Step.Sew sew) {
       Seam seam = judged.plan().seams().get(sew.seam());
-      return seam == null ? "" : "the seam " + seam.at().text() + " from the start; press it";
+      return seam == null
+          ? ""
+          : "the seam " + seam.at().text(judged.plan().measures()) + " from the start; press it";
     }
     return "";
   }
@@ -111,7 +113,7 @@ final class TaskWords {
     Optional<String> amount =
         paste
             .amount()
-            .map(mass -> mass.text())
+            .map(mass -> mass.text(judged.plan().measures()))
             .or(() -> recipe.isEmpty() ? needed(paste.name()) : Optional.empty());
     return amount.map(a -> recipe.isEmpty() ? a : a + ": " + recipe).orElse(recipe);
   }
@@ -121,7 +123,7 @@ final class TaskWords {
         .filter(use -> use.paste().equals(paste))
         .findFirst()
         .map(PasteUse::toMix)
-        .map(mass -> "at least " + mass.text());
+        .map(mass -> "at least " + mass.enough(judged.plan().measures()));
   }
 
   private static String part(Ingredient part) {

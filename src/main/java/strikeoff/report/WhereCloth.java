@@ -60,7 +60,7 @@ final class WhereCloth {
 
   private String step(Task task) {
     return plan.step(task.step())
-        .map(step -> "step " + task.step() + ", " + step.title())
+        .map(step -> "step " + task.step() + ", " + step.title(plan.measures()))
         .orElseThrow();
   }
 
@@ -74,10 +74,12 @@ final class WhereCloth {
     Length near = plan.table().nearEdgeOf(plan.cloth());
     String across =
         near.above(0)
-            ? ", its near edge " + near.text() + " from the table's"
+            ? ", its near edge " + near.text(plan.measures()) + " from the table's"
             : near.below(0)
-                ? ", its near edge hanging " + near.times(-1).text() + " over the table's"
+                ? ", its near edge hanging "
+                    + near.times(-1).text(plan.measures())
+                    + " over the table's"
                 : ", its near edge along the table's";
-    return lies.text() + across;
+    return lies.text(plan.measures()) + across;
   }
 }

@@ -26,6 +26,7 @@ import strikeoff.rulebook.own.OwnRules;
 import strikeoff.rulebook.own.RuleMistake;
 import strikeoff.rulebook.own.RuleMistakes;
 import strikeoff.rulebook.own.Sayable;
+import strikeoff.units.Measures;
 
 /**
  * The rules, ready to judge facts. May be shared between threads: each judgement has its own
@@ -117,8 +118,17 @@ public final class Rulebook {
     linking.prepare();
   }
 
-  /** Lets every rule judge the facts. A rule that fails takes no finding from the others. */
+  /** Lets every rule judge the facts, and tells figures in metric units. */
   public Judgement judge(List<?> facts) {
+    return judge(facts, Measures.METRIC);
+  }
+
+  /**
+   * Lets every rule judge the facts. A rule that fails takes no finding from the others.
+   *
+   * @param units to tell figures in
+   */
+  public Judgement judge(List<?> facts, Measures units) {
     Set<String> there = new HashSet<>();
     facts.forEach(fact -> there.add(fact.getClass().getName()));
     try {
@@ -126,27 +136,34 @@ public final class Rulebook {
       for (LinkedRules linked : linking.answered(there)) {
         reports.addAll(linked.fire(facts));
       }
-      return worded(reports, List.of(), facts);
+      return worded(reports, List.of(), facts, units);
     } catch (GivenUp e) {
       throw e;
     } catch (RuntimeException | StackOverflowError | TooManyReports e) {
-      return oneByOne(facts, there);
+      return oneByOne(facts, there, units);
     }
+  }
+
+  /** The same with a studio's own rules, and figures in metric units. */
+  public Judgement judge(List<?> facts, List<?> forOwn) {
+    return judge(facts, forOwn, Measures.METRIC);
   }
 
   /**
    * Lets every rule judge the facts, and a studio's own rules more of them. An own rule that fails,
    * or never ends, takes no finding from the others.
+   *
+   * @param units to tell figures in
    */
-  public Judgement judge(List<?> facts, List<?> forOwn) {
-    Judgement builtIn = judge(facts);
+  public Judgement judge(List<?> facts, List<?> forOwn, Measures units) {
+    Judgement builtIn = judge(facts, units);
     if (own.isEmpty()) {
       return builtIn;
     }
     List<Object> all = new ArrayList<>(facts);
     all.addAll(forOwn);
     OwnBook.Outcome outcome = own.get().judge(all);
-    Judgement further = worded(outcome.reports(), outcome.failedRules(), all);
+    Judgement further = worded(outcome.reports(), outcome.failedRules(), all, units);
     List<Reported> reported = new ArrayList<>(builtIn.reported());
     reported.addAll(further.reported());
     List<FailedRule> failedRules = new ArrayList<>(builtIn.failedRules());
@@ -158,7 +175,7 @@ public final class Rulebook {
    * One failing rule ends a session, so here each rule has a session of its own. Slow, but only a
    * broken rule leads here.
    */
-  private Judgement oneByOne(List<?> facts, Set<String> there) {
+  private Judgement oneByOne(List<?> facts, Set<String> there, Measures units) {
     List<Report> reports = new ArrayList<>();
     List<FailedRule> failedRules = new ArrayList<>();
     for (KnownRule rule : known.values()) {
@@ -172,10 +189,11 @@ public final class Rulebook {
         }
       }
     }
-    return worded(reports, failedRules, facts);
+    return worded(reports, failedRules, facts, units);
   }
 
-  private Judgement worded(List<Report> reports, List<FailedRule> earlier, List<?> all) {
+  private Judgement worded(
+      List<Report> reports, List<FailedRule> earlier, List<?> all, Measures units) {
     List<Reported> reported = new ArrayList<>();
     List<FailedRule> failedRules = new ArrayList<>(earlier);
     for (Report report : reports) {
@@ -194,11 +212,16 @@ public final class Rulebook {
         if (own.isPresent() && own.get().infos().containsKey(rule.id())) {
           Sayable.asked(List.of(rule.message(), rule.remedy()), facts);
         }
-        String message = Words.fill(rule.message(), facts);
-        String remedy = Words.fill(rule.remedy(), facts);
+        String message = Words.fill(rule.message(), facts, units);
+        String remedy = Words.fill(rule.remedy(), facts, units);
         reported.add(
             new Reported(
-                rule, message, remedy, Edits.of(rule.mend(), facts), report.judged(), evidence));
+                rule,
+                message,
+                remedy,
+                Edits.of(rule.mend(), facts, units),
+                report.judged(),
+                evidence));
       } catch (RuntimeException e) {
         failedRules.add(new FailedRule(rule.id(), String.valueOf(e.getMessage())));
       }

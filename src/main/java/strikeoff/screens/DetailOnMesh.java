@@ -8,8 +8,8 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
-import strikeoff.units.Numbers;
 
 /**
  * The finest detail of a separation against the openings of its mesh.
@@ -81,21 +81,24 @@ public record DetailOnMesh(
   }
 
   /** What to change, as an instruction without a full stop. */
-  public String mending() {
+  public String mending(Measures units) {
     return better
         .map(
             mesh ->
-                "Use a mesh of " + said(mesh) + ", or draw nothing finer than " + holds.roundedUp())
+                "Use a mesh of "
+                    + said(mesh, units)
+                    + ", or draw nothing finer than "
+                    + holds.roundedUp(units))
         .orElseGet(
             () ->
                 "Paste for cloth goes through no mesh that holds it: draw nothing finer than "
-                    + finestHolds
+                    + finestHolds.enough(units)
                     + ", and use a mesh of "
-                    + said(finest));
+                    + said(finest, units));
   }
 
-  private static String said(Mesh mesh) {
-    return mesh.count() + " with threads of " + Numbers.plain(mesh.thread().mm() * 1000, 0) + " µm";
+  private static String said(Mesh mesh, Measures units) {
+    return mesh.count().text(units) + " with threads of " + mesh.thread().thinText(units);
   }
 
   @Override

@@ -5,8 +5,11 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
+import strikeoff.units.MeasureKind;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Numbers;
+import strikeoff.units.UnitSystem;
 
 /**
  * A mesh count as it was read, and what the same number would be by the other unit: centimetres and
@@ -30,7 +33,7 @@ public record MeshRead(
 
   private static final double CM_IN_INCH = 2.54;
 
-  static MeshRead of(Screen screen, Policy policy) {
+  static MeshRead of(Screen screen, Policy policy, Measures units) {
     double perCm = screen.mesh().perCm();
     double coarsest = policy.limit("screens/coarsest-mesh").amount();
     double finest = policy.limit("screens/finest-woven").amount();
@@ -39,10 +42,7 @@ public record MeshRead(
     Optional<String> meant =
         other < coarsest || other > finest
             ? Optional.empty()
-            : Optional.of(
-                coarse
-                    ? new MeshCount(other).text()
-                    : Numbers.plain(perCm, 0) + "/in, which is " + new MeshCount(other).text());
+            : Optional.of(meant(perCm, coarse, new MeshCount(other), units));
     return new MeshRead(
         screen.name(),
         screen.mesh().told(),
@@ -53,9 +53,32 @@ public record MeshRead(
         screen.path().key("mesh"));
   }
 
+  /** The number as it stands, by the unit that it was not written in. */
+  private static String meant(double perCm, boolean perInch, MeshCount other, Measures units) {
+    boolean metric = isMetric(units);
+    String told = other.text(units);
+    if (perInch == metric) {
+      return told;
+    }
+    return perInch
+        ? Numbers.plain(other.perCm(), 0) + "/cm, which is " + told
+        : Numbers.plain(perCm, 0) + "/in, which is " + told;
+  }
+
+  private static boolean isMetric(Measures units) {
+    return units.of(MeasureKind.MESH_COUNT) == UnitSystem.METRIC;
+  }
+
+  /** The count for each inch or centimetre, whichever it is not told in. */
+  public String otherwise(Measures units) {
+    return isMetric(units) ? Numbers.plain(perInch, 2) + "/in" : count.text();
+  }
+
   /** What to ask oneself, as an instruction without a full stop. */
-  public String asking() {
+  public String asking(Measures units) {
     return meant.map(text -> "Is it " + text + "? ").orElse("")
-        + "Read the label, or count the threads over a centimetre, and write `mesh` with its unit";
+        + "Read the label, or count the threads over "
+        + (isMetric(units) ? "a centimetre" : "an inch")
+        + ", and write `mesh` with its unit";
   }
 }

@@ -12,6 +12,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * A blade of one length and the screens whose image it covers, though with its ends close to it or
@@ -66,12 +67,12 @@ public record ScantBlade(
   }
 
   /** The blades to use, as in {@code 24 cm} or {@code 24 cm for reeds, 31 cm for heron}. */
-  public String blades() {
+  public String blades(Measures units) {
     Map<String, List<String>> byBlade =
         fits.stream()
             .collect(
                 Collectors.groupingBy(
-                    SqueegeeFit::blade,
+                    fit -> fit.blade(units),
                     LinkedHashMap::new,
                     Collectors.mapping(SqueegeeFit::screen, Collectors.toList())));
     return byBlade.size() == 1

@@ -9,6 +9,7 @@ import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
+import strikeoff.units.Measures;
 
 /**
  * A screen that separations ask for different images: its one stencil holds only one of them.
@@ -48,11 +49,12 @@ public record StencilImages(
       }
     }
     List<StencilImages> facts = new ArrayList<>();
-    byScreen.forEach((screen, uses) -> of(screen, uses).ifPresent(facts::add));
+    byScreen.forEach((screen, uses) -> of(screen, uses, plan.measures()).ifPresent(facts::add));
     return facts;
   }
 
-  private static Optional<StencilImages> of(String screen, Map<List<Long>, Use> uses) {
+  private static Optional<StencilImages> of(
+      String screen, Map<List<Long>, Use> uses, Measures units) {
     if (uses.size() < 2) {
       return Optional.empty();
     }
@@ -67,7 +69,7 @@ public record StencilImages(
         new StencilImages(
             screen,
             each.size(),
-            each.stream().map(Use::text).toList(),
+            each.stream().map(use -> use.text(units)).toList(),
             related,
             each.get(1).separation().path()));
   }
@@ -82,17 +84,17 @@ public record StencilImages(
 
   private record Use(String design, Design.Separation separation) {
 
-    String text() {
+    String text(Measures units) {
       return "separation "
           + separation.number()
           + " of "
           + design
           + " ("
-          + separation.length()
+          + separation.length().text(units)
           + " by "
-          + separation.width()
+          + separation.width().text(units)
           + ", "
-          + separation.printed()
+          + separation.printed().text(units)
           + " of it printed)";
     }
   }

@@ -13,9 +13,10 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
+import strikeoff.units.ArealVolume;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
-import strikeoff.units.Numbers;
 import strikeoff.units.Range;
 
 /**
@@ -98,7 +99,11 @@ public record ThreadLeftOut(
   }
 
   /** The least and the most that they hold, as it is said. */
-  public String holds() {
-    return Numbers.plain(volume.low(), 0) + " to " + Numbers.plain(volume.high(), 0) + " cm³/m²";
+  public String holds(Measures units) {
+    return new ArealVolume(volume.low()).number(units)
+        + " to "
+        + new ArealVolume(volume.high()).number(units)
+        + " "
+        + ArealVolume.unit(units);
   }
 }

@@ -13,17 +13,20 @@ import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Measures;
 
 /** The run as it is worked: steps by number, and what was printed in each. */
 final class Course {
 
   private final List<Step> steps;
+  private final Measures units;
   private final List<Impression> impressions;
   private final Map<Integer, Moment> ends = new LinkedHashMap<>();
   private final Map<Integer, List<Impression>> byStep;
 
   Course(PrintPlan plan, Timeline timeline) {
     steps = plan.run();
+    units = plan.measures();
     impressions = timeline.impressions();
     for (Task task : timeline.tasks()) {
       ends.merge(task.step(), task.end(), Moment::later);
@@ -59,7 +62,7 @@ final class Course {
 
   /** As findings say it: {@code step 4 (print herons)}. */
   String name(int step) {
-    return "step " + step + " (" + steps.get(step - 1).title() + ")";
+    return "step " + step + " (" + steps.get(step - 1).title(units) + ")";
   }
 
   /** The first step after one number, up to before another one, that is of a kind. */

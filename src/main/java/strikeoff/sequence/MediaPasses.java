@@ -32,7 +32,7 @@ final class MediaPasses {
 
   MediaPasses(PrintPlan plan, Course course, Layout layout, Policy policy) {
     this.plan = plan;
-    dryAfterBath = policy.limit("media/dry-after-bath").value().text();
+    dryAfterBath = policy.limit("media/dry-after-bath").value().text(plan.measures());
     mostPairs = policy.limit("media/most-pairs").amount();
     this.course = course;
     this.layout = layout;

@@ -172,7 +172,7 @@ final class SeamOrder {
                     + across
                     + (p.dryBetweenColours().equals(Wait.NONE)
                         ? ""
-                        : ", dry between colours: " + p.dryBetweenColours().text())
+                        : ", dry between colours: " + p.dryBetweenColours().text(plan.measures()))
                     + "}");
   }
 

@@ -45,7 +45,7 @@ final class Blocked {
     facts.add(
         new CannotStart(
             step.number(),
-            step.title(),
+            step.title(plan.measures()),
             "paste " + paste + later.map(s -> ", mixed in step " + s.number()).orElse(""),
             later.isPresent()
                 ? "move the mix step before step " + step.number()
@@ -64,13 +64,13 @@ final class Blocked {
     facts.add(
         new CannotStart(
             step.number(),
-            step.title(),
+            step.title(plan.measures()),
             "films to get "
                 + state.text()
                 + ", which they never do in air of "
                 + plan.room().humidity().text()
                 + " humidity at "
-                + plan.room().temperature().text(),
+                + plan.room().temperature().text(plan.measures()),
             "dry the air of the room by heating or a dehumidifier",
             Why.NEVER_DRY,
             step.path(),
@@ -83,7 +83,7 @@ final class Blocked {
     facts.add(
         new CannotStart(
             step.number(),
-            step.title(),
+            step.title(plan.measures()),
             "more than " + tasks + " pieces of work before it",
             "split the run into several plans",
             Why.TOO_LONG,
@@ -99,7 +99,7 @@ final class Blocked {
     facts.add(
         new CannotStart(
             step.number(),
-            step.title(),
+            step.title(plan.measures()),
             "screen "
                 + screen
                 + ", which holds "

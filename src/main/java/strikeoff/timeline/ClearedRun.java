@@ -3,6 +3,7 @@ package strikeoff.timeline;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -40,7 +41,7 @@ public record ClearedRun(
   }
 
   /** The waits as one writes them. */
-  public List<String> written() {
-    return waits.stream().map(Remedy::text).toList();
+  public List<String> written(Measures units) {
+    return waits.stream().map(wait -> wait.text(units)).toList();
   }
 }

@@ -10,6 +10,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.timeline.Causes.Cause;
 import strikeoff.timeline.Causes.Pair;
+import strikeoff.units.Measures;
 
 /**
  * Puts waits in where they are missing, the earliest place first, and simulates again, until
@@ -108,7 +109,7 @@ final class Clearing {
         earliest = pairs.get(0).contact().later().laid();
       }
     }
-    for (TakenUpWet taken : TakingUp.all(day, remedy -> Optional.empty())) {
+    for (TakenUpWet taken : TakingUp.all(day, plan.measures(), remedy -> Optional.empty())) {
       if ((surely || taken.likely())
           && taken.at().compareTo(earliest) < 0
           && helps(taken.remedy(surely))) {
@@ -132,7 +133,7 @@ final class Clearing {
             .filter(p -> surely || p.likely())
             .count();
     long taken =
-        TakingUp.all(day, remedy -> Optional.empty()).stream()
+        TakingUp.all(day, Measures.METRIC, remedy -> Optional.empty()).stream()
             .filter(t -> surely || t.likely())
             .count();
     return (int) (pairs + taken);

@@ -5,6 +5,7 @@ import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Where the cloth lies on the table for a while.
@@ -24,11 +25,11 @@ public record ClothLies(Length at, Moment work, Moment from, List<Envelope> boar
   }
 
   /** What to bring to the table's start, in words. */
-  public String text() {
+  public String text(Measures units) {
     return at.below(0)
-        ? "the cloth's start " + at.times(-1).text() + " in from the table's start"
+        ? "the cloth's start " + at.times(-1).text(units) + " in from the table's start"
         : at.above(0)
-            ? "the cloth's mark of " + at.text() + " at the table's start"
+            ? "the cloth's mark of " + at.text(units) + " at the table's start"
             : "the cloth's start at the table's start";
   }
 }

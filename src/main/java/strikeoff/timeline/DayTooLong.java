@@ -281,7 +281,7 @@ public record DayTooLong(
   }
 
   private static String title(Task task, PrintPlan plan) {
-    return plan.step(task.step()).map(Step::title).orElse(task.what());
+    return plan.step(task.step()).map(step -> step.title(plan.measures())).orElse(task.what());
   }
 
   /** What to change, as an instruction without a full stop. */

@@ -97,7 +97,7 @@ public record LongStep(
     double parts = Math.max(from.since(begins).minutes(), end.since(until).minutes());
     return new LongStep(
         step.number(),
-        step.title(),
+        step.title(plan.measures()),
         end.since(begins),
         new Span(longest),
         new Span(takes(tasks) - longest),

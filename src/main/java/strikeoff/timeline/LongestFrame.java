@@ -51,7 +51,7 @@ public record LongestFrame(
         all.add(
             new LongestFrame(
                 step.number(),
-                step.title(),
+                step.title(plan.measures()),
                 longest.name(),
                 new Length(side(longest)),
                 plan.crew().names().size(),

@@ -8,6 +8,7 @@ import strikeoff.plan.Handling;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Sets.PrintSet;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /** Which stretch of cloth lies on the table, and when it was moved or taken up. */
@@ -20,17 +21,20 @@ final class OnTable {
   private final Boards boards;
   private final Ahead ahead;
   private final double begin;
+  private final Measures units;
   private final List<Taken> taken = new ArrayList<>();
   private final List<ClothLies> places = new ArrayList<>();
   private Optional<Lay> lay = Optional.empty();
   private Optional<Task> loaded = Optional.empty();
 
-  OnTable(Workshop shop, Handling takes, Boards boards, Ahead ahead, Layout layout) {
+  OnTable(
+      Workshop shop, Handling takes, Boards boards, Ahead ahead, Layout layout, Measures units) {
     this.shop = shop;
     this.takes = takes;
     this.boards = boards;
     this.ahead = ahead;
     this.begin = layout.begin();
+    this.units = units;
   }
 
   /** Where it lay, in order. */
@@ -54,8 +58,8 @@ final class OnTable {
     long idleFrom = shop.clothFree();
     Task task =
         person.isPresent()
-            ? shop.onCloth(step, kind, step.title(), lasts, person.get())
-            : shop.clothAlone(step, kind, step.title(), Workshop.seconds(lasts));
+            ? shop.onCloth(step, kind, step.title(units), lasts, person.get())
+            : shop.clothAlone(step, kind, step.title(units), Workshop.seconds(lasts));
     taken.add(new Taken(step, kind, task.start().seconds(), idleFrom, films));
     lay = Optional.empty();
     loaded = Optional.empty();
@@ -102,10 +106,10 @@ final class OnTable {
   }
 
   /** A frame over the first motif may need table before the cloth's start; no cloth lies there. */
-  private static String moveTo(double from) {
+  private String moveTo(double from) {
     return from < 0
-        ? "move back, the start " + new Length(-from).text() + " in from the table's"
-        : "move on to " + new Length(from).text();
+        ? "move back, the start " + new Length(-from).text(units) + " in from the table's"
+        : "move on to " + new Length(from).text(units);
   }
 
   /**

@@ -11,6 +11,7 @@ import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -88,8 +89,9 @@ public record Remedy(
   }
 
   /** The same as edits of the plan: the minutes first, then waiting until the films are felt. */
-  public List<List<Edit>> edits() {
-    return canBeFelt() ? List.of(edits(waitText()), edits(felt())) : List.of(edits(waitText()));
+  public List<List<Edit>> edits(Measures units) {
+    List<Edit> waiting = edits(waitText(units));
+    return canBeFelt() ? List.of(waiting, edits(felt(units))) : List.of(waiting);
   }
 
   private List<Edit> edits(String wait) {
@@ -111,19 +113,19 @@ public record Remedy(
   }
 
   /** What to write, and where. */
-  public String text() {
+  public String text(Measures units) {
     if (how != How.EVERY_OTHER) {
-      return placed(waitText());
+      return placed(waitText(units));
     }
     String by = alone.map(name -> "`by: " + WashStep.written(name) + "`").orElse("");
     return minutes > 0
-        ? by + (by.isEmpty() ? "" : ", ") + "`every other: yes` and " + placed(waitText())
+        ? by + (by.isEmpty() ? "" : ", ") + "`every other: yes` and " + placed(waitText(units))
         : by + (by.isEmpty() ? "" : " and ") + "`every other: yes` in step " + step;
   }
 
   /** The same until the films are felt to be safe; empty where only minutes can stand. */
-  Optional<String> untilFelt() {
-    return canBeFelt() ? Optional.of(placed(felt())) : Optional.empty();
+  Optional<String> untilFelt(Measures units) {
+    return canBeFelt() ? Optional.of(placed(felt(units))) : Optional.empty();
   }
 
   private boolean canBeFelt() {
@@ -138,8 +140,8 @@ public record Remedy(
   }
 
   /** The wait as a plan would have it. */
-  private String waitText() {
-    return air.map(a -> "{for: " + time() + ", air: " + a.text() + "}").orElse(time());
+  private String waitText(Measures units) {
+    return air.map(a -> "{for: " + time() + ", air: " + a.text(units) + "}").orElse(time());
   }
 
   /** How long it is, as people say it. */
@@ -147,8 +149,8 @@ public record Remedy(
     return new Span(minutes).toTheMinute();
   }
 
-  private String felt() {
-    return new Wait(new Until.State(state), air).text();
+  private String felt(Measures units) {
+    return new Wait(new Until.State(state), air).text(units);
   }
 
   Remedy longer(long more) {

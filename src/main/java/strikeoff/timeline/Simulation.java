@@ -59,7 +59,9 @@ final class Simulation {
     this.blocked = new Blocked(plan);
     this.sets = known.sets();
     this.needed = neededFrom(plan.run(), sets);
-    this.table = new OnTable(shop, takes, sets.boards(), new Ahead(plan, sets), known.layout());
+    this.table =
+        new OnTable(
+            shop, takes, sets.boards(), new Ahead(plan, sets), known.layout(), plan.measures());
     this.waiting = new Waiting(shop, cloth, blocked);
     Helpers helpers = new Helpers(plan, policy.limit("table/longest-hand-frame").amount());
     Impressing impressing = new Impressing(plan, shop, cloth, blocked, helpers);
@@ -205,7 +207,7 @@ final class Simulation {
     } else if (step instanceof Step.Print print) {
       printing.print(print);
     } else if (step instanceof Step.Dry dry) {
-      waiting.until(step, dry.waits(), dry.by(), dry.title());
+      waiting.until(step, dry.waits(), dry.by(), dry.title(plan.measures()));
     } else if (step instanceof Step.WashScreen wash) {
       shop.screens().wash(wash);
     } else if (step instanceof Step.Move move) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Uncertain;
 import strikeoff.units.Chance;
+import strikeoff.units.Measures;
 
 /**
  * The cloth moves on, or leaves the table, while films on it are not safe for that.
@@ -56,8 +57,8 @@ public record TakenUpWet(
   }
 
   /** What to write, and where, with the finish it leads to. */
-  public String write() {
-    return remedy.text()
+  public String write(Measures units) {
+    return remedy.text(units)
         + finish.map(f -> " (the run then ends " + f.text() + ")").orElse("")
         + (ordinary.minutes() < remedy.minutes()
             ? "; on an ordinary day " + ordinary.time() + " will do"

@@ -17,6 +17,7 @@ import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
 import strikeoff.timeline.OnTable.Taken;
 import strikeoff.units.Chance;
+import strikeoff.units.Measures;
 
 /** Finds where the cloth is taken up too wet, each step told once by its worst occasion. */
 final class TakingUp {
@@ -31,9 +32,11 @@ final class TakingUp {
   private TakingUp() {}
 
   /**
+   * @param units to tell figures in
    * @param finish when the run ends with a remedy, if that can be told
    */
-  static List<TakenUpWet> all(Timeline.Day day, Function<Remedy, Optional<Moment>> finish) {
+  static List<TakenUpWet> all(
+      Timeline.Day day, Measures units, Function<Remedy, Optional<Moment>> finish) {
     Map<Integer, Occasion> worst = new LinkedHashMap<>();
     Map<Integer, Integer> occasions = new LinkedHashMap<>();
     List<Impression> wet = new ArrayList<>();
@@ -56,7 +59,7 @@ final class TakingUp {
       wet.removeIf(i -> ends(taken, i));
     }
     List<TakenUpWet> all = new ArrayList<>();
-    worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), finish)));
+    worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), units, finish)));
     return all;
   }
 
@@ -152,7 +155,7 @@ final class TakingUp {
   }
 
   private static TakenUpWet tell(
-      Occasion occasion, int times, Function<Remedy, Optional<Moment>> finish) {
+      Occasion occasion, int times, Measures units, Function<Remedy, Optional<Moment>> finish) {
     Taken taken = occasion.taken();
     Impression slowest = occasion.slowest();
     Reached safe = occasion.safe();
@@ -165,7 +168,7 @@ final class TakingUp {
         taken.kind(),
         done(taken.kind()),
         taken.step().number(),
-        taken.step().title(),
+        taken.step().title(units),
         occasion.chance(),
         occasion.wet().size(),
         times,
@@ -179,7 +182,7 @@ final class TakingUp {
         ordinary,
         remedy,
         finish.apply(remedy),
-        remedy.untilFelt().orElseThrow(),
+        remedy.untilFelt(units).orElseThrow(),
         taken.step().path(),
         List.of(new Related("the film", slowest.path())),
         marks(occasion.wet()));

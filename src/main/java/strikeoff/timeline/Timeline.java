@@ -84,7 +84,8 @@ public record Timeline(
     Trials trials = new Trials(plan, known);
     int impressions = day.impressions().size();
     evidence.addAll(new WetContacts(day, trials).all());
-    evidence.addAll(TakingUp.all(day, remedy -> trials.finish(remedy, impressions)));
+    evidence.addAll(
+        TakingUp.all(day, plan.measures(), remedy -> trials.finish(remedy, impressions)));
     evidence.addAll(IdleHand.all(day, plan, trials));
     evidence.addAll(Clearing.of(day, plan, known));
     double dye = policy.limit("drying/in-mesh-of-dye").amount();

@@ -10,6 +10,7 @@ import strikeoff.plan.Until;
 import strikeoff.timeline.Causes.Cause;
 import strikeoff.timeline.Causes.Pair;
 import strikeoff.timeline.Remedy.How;
+import strikeoff.units.Measures;
 
 /**
  * Tries what a printer could write, by simulating the run with it. A budget of impressions bounds
@@ -27,6 +28,11 @@ final class Trials {
     this.plan = plan;
     this.known = known;
     this.budget = known.effort().trials();
+  }
+
+  /** The units that the plan is answered in. */
+  Measures units() {
+    return plan.measures();
   }
 
   /**
@@ -94,7 +100,7 @@ final class Trials {
 
   /** The wait in that place that needs no figures, since the printer feels the films. */
   Optional<String> felt(Cause cause) {
-    return Remedy.in(plan, cause.how(), cause.step(), 0).untilFelt();
+    return Remedy.in(plan, cause.how(), cause.step(), 0).untilFelt(plan.measures());
   }
 
   /** When the run ends with a remedy; empty if there is no budget left to try it. */

@@ -7,6 +7,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.Uncertain;
 import strikeoff.units.Area;
 import strikeoff.units.Chance;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 
 /**
@@ -81,8 +82,8 @@ public record WetContact(
   }
 
   /** The ways as edits of the plan. */
-  public List<List<Edit>> edits() {
-    return ways.stream().map(Remedy::edits).flatMap(List::stream).toList();
+  public List<List<Edit>> edits(Measures units) {
+    return ways.stream().map(way -> way.edits(units)).flatMap(List::stream).toList();
   }
 
   /** Whose the film is that is none of its own motif. */

@@ -72,7 +72,7 @@ final class WetContacts {
     Outcome wait = surely.cleared() ? surely : ordinary;
     String pause = cure(cause, ordinary, surely);
     Optional<Outcome> everyOther = trials.everyOther(cause, true, impressions);
-    String passes = everyOther.map(WetContacts::said).orElse("");
+    String passes = everyOther.map(this::said).orElse("");
     boolean passesFirst = everyOther.isPresent() && better(everyOther.get(), wait);
     Reached safe = contact.safe();
     return new WetContact(
@@ -181,8 +181,8 @@ final class WetContacts {
             : "");
   }
 
-  private static String said(Outcome outcome) {
-    return outcome.remedy().text()
+  private String said(Outcome outcome) {
+    return outcome.remedy().text(trials.units())
         + outcome
             .finish()
             .map(f -> " (the run then ends " + f.text() + outcome.late() + ")")

@@ -21,6 +21,14 @@ public record AirSpeed(double metresPerSecond) implements Quantity, Comparable<A
   }
 
   @Override
+  public String text(Measures units) {
+    return units
+        .scale(MeasureKind.AIR_SPEED)
+        .map(s -> s.text(metresPerSecond))
+        .orElseGet(this::text);
+  }
+
+  @Override
   public int compareTo(AirSpeed other) {
     return Double.compare(metresPerSecond, other.metresPerSecond);
   }

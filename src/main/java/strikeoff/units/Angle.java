@@ -45,6 +45,12 @@ public record Angle(double degrees) implements Quantity, Comparable<Angle> {
     return Numbers.plain(degrees, 0) + "°";
   }
 
+  /** The same in all units. */
+  @Override
+  public String text(Measures units) {
+    return text();
+  }
+
   @Override
   public int compareTo(Angle other) {
     return Double.compare(degrees, other.degrees);

@@ -27,6 +27,11 @@ public record Area(double squareCm) implements Quantity, Comparable<Area> {
   }
 
   @Override
+  public String text(Measures units) {
+    return units.scale(MeasureKind.AREA).map(s -> s.text(squareCm)).orElseGet(this::text);
+  }
+
+  @Override
   public int compareTo(Area other) {
     return Double.compare(squareCm, other.squareCm);
   }

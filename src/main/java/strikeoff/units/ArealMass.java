@@ -26,6 +26,14 @@ public record ArealMass(double gramsPerSquareMetre) implements Quantity, Compara
   }
 
   @Override
+  public String text(Measures units) {
+    return units
+        .scale(MeasureKind.AREAL_MASS)
+        .map(s -> s.text(gramsPerSquareMetre))
+        .orElseGet(this::text);
+  }
+
+  @Override
   public int compareTo(ArealMass other) {
     return Double.compare(gramsPerSquareMetre, other.gramsPerSquareMetre);
   }

@@ -21,6 +21,14 @@ public record Concentration(double gramsPerLitre) implements Quantity, Comparabl
   }
 
   @Override
+  public String text(Measures units) {
+    return units
+        .scale(MeasureKind.CONCENTRATION)
+        .map(s -> s.text(gramsPerLitre))
+        .orElseGet(this::text);
+  }
+
+  @Override
   public int compareTo(Concentration other) {
     return Double.compare(gramsPerLitre, other.gramsPerLitre);
   }

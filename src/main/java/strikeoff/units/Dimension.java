@@ -2,6 +2,7 @@ package strikeoff.units;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /**
@@ -90,6 +91,22 @@ enum Dimension {
   /** Whether people add up parts in several units: {@code 1 h 30 min}. */
   boolean adds() {
     return this == LENGTH || this == MASS || this == VOLUME || this == SPAN;
+  }
+
+  /** What units are chosen for, of a value in the base unit; empty if there is no choice. */
+  Optional<MeasureKind> kind(double base) {
+    return switch (this) {
+      case LENGTH -> Optional.of(MeasureKind.ofLength(base));
+      case AREA -> Optional.of(MeasureKind.AREA);
+      case MASS -> Optional.of(MeasureKind.MASS);
+      case VOLUME -> Optional.of(MeasureKind.VOLUME);
+      case TEMPERATURE -> Optional.of(MeasureKind.TEMPERATURE);
+      case AREAL_MASS -> Optional.of(MeasureKind.AREAL_MASS);
+      case CONCENTRATION -> Optional.of(MeasureKind.CONCENTRATION);
+      case MESH_COUNT -> Optional.of(MeasureKind.MESH_COUNT);
+      case AIR_SPEED -> Optional.of(MeasureKind.AIR_SPEED);
+      case SPAN, SHARE, ANGLE, RATIO -> Optional.empty();
+    };
   }
 
   Quantity make(double base) {

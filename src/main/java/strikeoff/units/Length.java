@@ -1,5 +1,7 @@
 package strikeoff.units;
 
+import java.util.Optional;
+
 /** A length in millimetres, so that whole centimetres and inches stay exact. */
 public record Length(double mm) implements Quantity, Comparable<Length> {
 
@@ -77,22 +79,92 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
             : Numbers.plain(mm, Math.abs(mm) < 1 ? 2 : 1) + " mm";
   }
 
+  @Override
+  public String text(Measures units) {
+    return scale(units).map(s -> s.text(mm)).orElseGet(this::text);
+  }
+
   /**
-   * To a hundredth of a millimetre, never more than it is: for a pitch, whose rounding adds up from
-   * copy to copy, and which must still fit as often as it did.
+   * To a hundredth of a millimetre or a thousandth of an inch, never more than it is: for a pitch,
+   * whose rounding adds up from copy to copy, and which must still fit as often as it did.
    */
-  public String fineText() {
-    return Numbers.plain(Math.floor(mm * 100 + 1e-6) / 1000, 3) + " cm";
+  public String fineText(Measures units) {
+    return scale(units)
+        .map(s -> s.isPlain(mm) ? s.text(mm) : Numbers.plain(thousandths(mm), 3) + " in")
+        .orElseGet(() -> Numbers.plain(Math.floor(mm * 100 + 1e-6) / 1000, 3) + " cm");
+  }
+
+  private static double thousandths(double mm) {
+    return Math.floor(mm / 25.4 * 1000 + 1e-6) / 1000;
   }
 
   /** As it is said, but never less than it is: for what must be at least so long. */
-  public String roundedUp() {
-    return new Length(Math.ceil(mm / said() - 1e-6) * said()).text();
+  public String roundedUp(Measures units) {
+    return up(units).text(units);
   }
 
   /** As it is said, but never more than it is: for what must be at most so long. */
-  public String roundedDown() {
-    return new Length(Math.floor(mm / said() + 1e-6) * said()).text();
+  public String roundedDown(Measures units) {
+    return down(units).text(units);
+  }
+
+  /**
+   * The number alone, for columns whose head gives the unit: in cm, or in inches.
+   *
+   * @see #columnUnit
+   */
+  public String inColumn(Measures units) {
+    return units.metric(MeasureKind.LENGTH) ? Numbers.plain(mm / 10, 1) : Scale.inches(mm);
+  }
+
+  /** The unit of {@link #inColumn}. */
+  public static String columnUnit(Measures units) {
+    return units.metric(MeasureKind.LENGTH) ? "cm" : "in";
+  }
+
+  /** As threads are told: {@code 64 µm}, where thicknesses are told in metric units. */
+  public String thinText(Measures units) {
+    return scale(units).isPresent() ? text(units) : Numbers.plain(mm * 1000, 0) + " µm";
+  }
+
+  /** How finely cloth, frames and boards are measured out: to a millimetre, or an eighth inch. */
+  public static Length measuredTo(Measures units) {
+    return new Length(units.metric(MeasureKind.LENGTH) ? 1 : 25.4 / 8);
+  }
+
+  /** The nearest that {@link #writtenText} tells. */
+  public Length written(Measures units) {
+    double finest = scale(units).isPresent() ? 0.0254 : 0.01;
+    return new Length(Math.rint(mm / finest) * finest);
+  }
+
+  /**
+   * Told as what is enough, where it is worked out in steps of metric units already: never less
+   * than it is in other ones.
+   */
+  public String enough(Measures units) {
+    return scale(units).isPresent() ? roundedUp(units) : text();
+  }
+
+  /** The same as what is the most. */
+  public String most(Measures units) {
+    return scale(units).isPresent() ? roundedDown(units) : text();
+  }
+
+  /** What {@link #roundedUp} says. */
+  public Length up(Measures units) {
+    return new Length(
+        scale(units)
+            .map(s -> s.rounded(mm, Scale.To.UP))
+            .orElseGet(() -> Math.ceil(mm / said() - 1e-6) * said()));
+  }
+
+  /** What {@link #roundedDown} says. */
+  public Length down(Measures units) {
+    return new Length(
+        scale(units)
+            .map(s -> s.rounded(mm, Scale.To.DOWN))
+            .orElseGet(() -> Math.floor(mm / said() + 1e-6) * said()));
   }
 
   /** The last figure of the text, in millimetres. */
@@ -101,10 +173,16 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
   }
 
   /**
-   * As short as goes without losing a hundredth of a millimetre: for what is copied into a plan.
+   * As short as goes without losing a hundredth of a millimetre or a thousandth of an inch: for
+   * what is copied into a plan.
    */
-  public String writtenText() {
-    return Math.abs(mm - Math.rint(mm)) < 1e-6 ? text() : fineText();
+  public String writtenText(Measures units) {
+    boolean whole = scale(units).isEmpty() && Math.abs(mm - Math.rint(mm)) < 1e-6;
+    return whole ? text() : fineText(units);
+  }
+
+  private Optional<Scale> scale(Measures units) {
+    return units.scale(MeasureKind.ofLength(mm));
   }
 
   @Override

@@ -34,14 +34,50 @@ public record Mass(double grams) implements Quantity, Comparable<Mass> {
         : Numbers.plain(grams, Math.abs(grams) < 10 ? 1 : 0) + " g";
   }
 
+  @Override
+  public String text(Measures units) {
+    return units.scale(MeasureKind.MASS).map(s -> s.text(grams)).orElseGet(this::text);
+  }
+
   /** As it is said, but never less than it is. */
-  public String roundedUp() {
-    return new Mass(Math.ceil(grams / said() - 1e-6) * said()).text();
+  public String roundedUp(Measures units) {
+    return up(units).text(units);
   }
 
   /** As it is said, but never more than it is. */
-  public String roundedDown() {
-    return new Mass(Math.floor(grams / said() + 1e-6) * said()).text();
+  public String roundedDown(Measures units) {
+    return down(units).text(units);
+  }
+
+  /**
+   * Told as what is enough, where it is worked out in steps of metric units already: never less
+   * than it is in other ones.
+   */
+  public String enough(Measures units) {
+    return units.scale(MeasureKind.MASS).isPresent() ? roundedUp(units) : text();
+  }
+
+  /** The same as what is the most. */
+  public String most(Measures units) {
+    return units.scale(MeasureKind.MASS).isPresent() ? roundedDown(units) : text();
+  }
+
+  /** What {@link #roundedUp} says. */
+  public Mass up(Measures units) {
+    return new Mass(
+        units
+            .scale(MeasureKind.MASS)
+            .map(s -> s.rounded(grams, Scale.To.UP))
+            .orElseGet(() -> Math.ceil(grams / said() - 1e-6) * said()));
+  }
+
+  /** What {@link #roundedDown} says. */
+  public Mass down(Measures units) {
+    return new Mass(
+        units
+            .scale(MeasureKind.MASS)
+            .map(s -> s.rounded(grams, Scale.To.DOWN))
+            .orElseGet(() -> Math.floor(grams / said() + 1e-6) * said()));
   }
 
   /** The last figure of the text, in grams. */

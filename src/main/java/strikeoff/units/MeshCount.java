@@ -26,6 +26,11 @@ public record MeshCount(double perCm) implements Quantity, Comparable<MeshCount>
   }
 
   @Override
+  public String text(Measures units) {
+    return units.scale(MeasureKind.MESH_COUNT).map(s -> s.text(perCm)).orElseGet(this::text);
+  }
+
+  @Override
   public int compareTo(MeshCount other) {
     return Double.compare(perCm, other.perCm);
   }

@@ -1,5 +1,7 @@
 package strikeoff.units;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Pattern;
 
 /**
@@ -43,6 +45,12 @@ public record Pair(Length along, Length across) {
       return Parsed.refused(r.message());
     }
     Parsed<Length> across = length(second, signed);
+    if (along instanceof Parsed.Value<Length> one && across instanceof Parsed.Value<Length> other) {
+      List<WrittenIn> both = new ArrayList<>(one.written());
+      both.addAll(other.written());
+      return new Parsed.Value<>(
+          new Pair(one.value(), other.value()), one.note().or(other::note), both);
+    }
     return across.map(w -> new Pair(along.toOptional().orElseThrow(), w));
   }
 

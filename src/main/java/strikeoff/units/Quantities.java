@@ -1,5 +1,6 @@
 package strikeoff.units;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -211,11 +212,16 @@ public final class Quantities {
       last = unit;
       rest = tail.substring(next).strip();
     }
-    return inBounds(total, written, dimension, signed, note);
+    return inBounds(total, written, dimension, signed, note, last);
   }
 
   private static Parsed<Quantity> inBounds(
-      Fraction total, String written, Dimension dimension, boolean signed, Optional<String> note) {
+      Fraction total,
+      String written,
+      Dimension dimension,
+      boolean signed,
+      Optional<String> note,
+      Unit unit) {
     double base = total.value();
     if (!signed && base < 0) {
       return Parsed.refused(
@@ -232,7 +238,14 @@ public final class Quantities {
               + " was expected");
     }
     // Turns −0 into 0, so that equal values look alike.
-    return new Parsed.Value<>(dimension.make(base + 0.0), note);
+    return new Parsed.Value<>(dimension.make(base + 0.0), note, writtenIn(unit, base));
+  }
+
+  /** Nothing is nothing in any unit, and tells of no habit. */
+  private static List<WrittenIn> writtenIn(Unit unit, double base) {
+    return unit == null || base == 0 && unit.dimension() != Dimension.TEMPERATURE
+        ? List.of()
+        : unit.dimension().kind(base).map(k -> new WrittenIn(k, unit.system())).stream().toList();
   }
 
   private static Parsed<Unit> unit(String name, String written, Dimension dimension, String text) {

@@ -22,6 +22,12 @@ public sealed interface Quantity
   /** The number in the base unit of the dimension; rules compare limits by it. */
   double base();
 
-  /** As a printer would write it, for example {@code 37.5 cm} or {@code 1 h 20 min}. */
+  /**
+   * In metric units, for example {@code 37.5 cm} or {@code 1 h 20 min}: for figures that are no
+   * plan's, as a policy's limits are.
+   */
   String text();
+
+  /** As a printer who works in these units would write it: {@code 14 3/4 in}. */
+  String text(Measures units);
 }

@@ -25,6 +25,12 @@ public record Ratio(double value) implements Quantity, Comparable<Ratio> {
     return Numbers.plain(value, 2);
   }
 
+  /** The same in all units. */
+  @Override
+  public String text(Measures units) {
+    return text();
+  }
+
   @Override
   public int compareTo(Ratio other) {
     return Double.compare(value, other.value);

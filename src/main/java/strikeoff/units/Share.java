@@ -24,6 +24,12 @@ public record Share(double fraction) implements Quantity, Comparable<Share> {
     return Numbers.plain(fraction * 100, 1) + " %";
   }
 
+  /** The same in all units. */
+  @Override
+  public String text(Measures units) {
+    return text();
+  }
+
   @Override
   public int compareTo(Share other) {
     return Double.compare(fraction, other.fraction);

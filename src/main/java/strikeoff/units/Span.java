@@ -86,6 +86,12 @@ public record Span(double minutes) implements Quantity, Comparable<Span> {
     return Numbers.span(minutes);
   }
 
+  /** The same in all units. */
+  @Override
+  public String text(Measures units) {
+    return text();
+  }
+
   @Override
   public int compareTo(Span other) {
     return Double.compare(minutes, other.minutes);

@@ -21,6 +21,31 @@ public record Temperature(double celsius) implements Quantity, Comparable<Temper
   }
 
   @Override
+  public String text(Measures units) {
+    return units.scale(MeasureKind.TEMPERATURE).map(s -> s.text(celsius)).orElseGet(this::text);
+  }
+
+  /**
+   * Told as what is enough: never less than it is, in steps that a dial or a thermometer is read
+   * in, 5 °F. Degrees Celsius stay as they are said.
+   */
+  public String enough(Measures units) {
+    return rounded(units, Scale.To.UP).text(units);
+  }
+
+  /** The same as what is the most. */
+  public String most(Measures units) {
+    return rounded(units, Scale.To.DOWN).text(units);
+  }
+
+  private Temperature rounded(Measures units, Scale.To to) {
+    return units
+        .scale(MeasureKind.TEMPERATURE)
+        .map(s -> new Temperature(s.rounded(celsius, to)))
+        .orElse(this);
+  }
+
+  @Override
   public int compareTo(Temperature other) {
     return Double.compare(celsius, other.celsius);
   }

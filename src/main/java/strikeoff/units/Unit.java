@@ -1,6 +1,7 @@
 package strikeoff.units;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A unit as people write it, with its exact size.
@@ -13,6 +14,10 @@ import java.util.Optional;
 record Unit(
     Dimension dimension, String symbol, Fraction size, Fraction zero, Optional<String> note) {
 
+  private static final Pattern CUSTOMARY =
+      Pattern.compile(
+          "(US )?(gal|qt|pt|cup|fl oz|tbsp|tsp)|in²?|ft|yd²?|oz|lb|oz/.*|/in|ft/min|°F");
+
   static Unit of(Dimension dimension, String symbol, String times) {
     return of(dimension, symbol, times, "1");
   }
@@ -24,6 +29,14 @@ record Unit(
         Fraction.decimal(times).dividedBy(Fraction.decimal(over)),
         Fraction.ZERO,
         Optional.empty());
+  }
+
+  /** Whose unit it is, going by its symbol. */
+  UnitSystem system() {
+    if (symbol.contains("imp ")) {
+      return UnitSystem.IMPERIAL;
+    }
+    return CUSTOMARY.matcher(symbol).matches() ? UnitSystem.US : UnitSystem.METRIC;
   }
 
   Unit noted(String words) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
+import strikeoff.units.Measures;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
 
@@ -322,5 +323,10 @@ public final class Fields {
   private void ask(String key) {
     asked.add(key);
     reading.asked(key);
+  }
+
+  /** The units that the document is written in, as far as it was decoded. */
+  public Measures measures() {
+    return reading.measures();
   }
 }

@@ -5,6 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import strikeoff.plan.PlanPath;
+import strikeoff.plan.Position;
+import strikeoff.units.Measures;
+import strikeoff.units.MeasuresTally;
+import strikeoff.units.WrittenIn;
 
 /** What comes up while one document is decoded. */
 public final class Reading {
@@ -12,6 +16,7 @@ public final class Reading {
   private final Problems problems = new Problems();
   private final List<Note> notes = new ArrayList<>();
   private final Set<String> keys = new LinkedHashSet<>();
+  private final MeasuresTally tally = new MeasuresTally();
   private final boolean partial;
 
   public Reading() {
@@ -51,6 +56,17 @@ public final class Reading {
   public void note(Item item, String words) {
     String written = item.node() instanceof Node.Scalar s ? s.text() : item.node().kind();
     notes.add(new Note(item.path(), written, words));
+  }
+
+  /** Counts the units that a value is written in. */
+  void written(Item item, List<WrittenIn> units) {
+    Position at = item.node().at();
+    units.forEach(u -> tally.add(u, ((long) at.line() << Integer.SIZE) + at.column()));
+  }
+
+  /** The units that the document is written in, as far as it was decoded. */
+  public Measures measures() {
+    return tally.measures();
   }
 
   public List<Note> notes() {

@@ -353,6 +353,7 @@ public final class Values {
         Parsed<T> parsed = parse.apply(s.text());
         if (parsed instanceof Parsed.Value<T> v) {
           v.note().ifPresent(n -> reading.note(item, n));
+          reading.written(item, v.written());
           return Optional.of(v.value());
         }
         Optional<T> unquoted = printedQuotes(s.text()).flatMap(t -> parse.apply(t).toOptional());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
+import strikeoff.units.Measures;
 
 /** What alkali does in a paste: to silk, and to the paste's own life. Worked out by hand. */
 class AlkaliOnPasteTest {
@@ -27,10 +28,10 @@ class AlkaliOnPasteTest {
     assertThat(slow.shortLived()).hasSize(1);
     assertThat(slow.shortLived().get(0).needed().minutes()).isBetween(60.0, 100.0);
     assertThat(slow.shortLived().get(0).lifeMinutes().best()).isCloseTo(60, within(1e-6));
-    assertThat(slow.mending()).startsWith("Soak the cloth in soda before");
+    assertThat(slow.mending(Measures.METRIC)).startsWith("Soak the cloth in soda before");
     MissingAlkali quick = run("cotton", "", "1 min").the(MissingAlkali.class);
     assertThat(quick.shortLived()).isEmpty();
-    assertThat(quick.mending()).startsWith("Put the alkali into the paste");
+    assertThat(quick.mending(Measures.METRIC)).startsWith("Put the alkali into the paste");
   }
 
   private static Worked run(String fibre, String part, String wait) {

@@ -10,6 +10,7 @@ import strikeoff.document.Edit;
 import strikeoff.paste.MixedGroups;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Task;
+import strikeoff.units.Measures;
 
 /** What fixing needs beyond time and warmth, and what is offered where something lacks. By hand. */
 class FixingRemediesTest {
@@ -98,13 +99,15 @@ class FixingRemediesTest {
   void noHeatServesAcrylic() {
     HeatSetting acrylic = heated("acrylic", 150);
     assertThat(acrylic.serves()).isFalse();
-    assertThat(acrylic.cooling()).startsWith("No heat both sets green and spares the cloth");
-    assertThat(acrylic.coolingEdits()).isEmpty();
-    assertThat(acrylic.heatingEdits()).isEmpty();
+    assertThat(acrylic.cooling(Measures.METRIC))
+        .startsWith("No heat both sets green and spares the cloth");
+    assertThat(acrylic.coolingEdits(Measures.METRIC)).isEmpty();
+    assertThat(acrylic.heatingEdits(Measures.METRIC)).isEmpty();
     HeatSetting silk = heated("silk", 150);
     assertThat(silk.serves()).isTrue();
     // 4 min at 150 °C are 4 · 2^(10/25) = 5.3 at 140
-    assertThat(silk.cooling()).isEqualTo("Set it to 140 °C at most, for 5 min 30 s at least");
+    assertThat(silk.cooling(Measures.METRIC))
+        .isEqualTo("Set it to 140 °C at most, for 5 min 30 s at least");
   }
 
   @Test
@@ -158,7 +161,7 @@ class FixingRemediesTest {
     Worked worked = reeds(UREA.replace("DCT", "MCT"), batch(""));
     FixTemperature cold = worked.the(FixTemperature.class);
     assertThat(cold.tooWarmToKeep()).isTrue();
-    assertThat(cold.edits().get(0))
+    assertThat(cold.edits(Measures.METRIC).get(0))
         .filteredOn(Edit.Write.class::isInstance)
         .map(e -> ((Edit.Write) e).value())
         .containsExactly(Step.Fixing.STEAM.text(), "24 min");
@@ -167,7 +170,7 @@ class FixingRemediesTest {
   @Test
   void aPotOfTwoGroupsIsTold() {
     MixedGroups mixed = reeds(UREA.replace("DCT", "[DCT, MCT]"), batch("")).the(MixedGroups.class);
-    assertThat(mixed.windows()).endsWith("no temperature serves all of them");
+    assertThat(mixed.windows(Measures.METRIC)).endsWith("no temperature serves all of them");
     assertThat(reeds(UREA, batch("")).all(MixedGroups.class)).isEmpty();
   }
 

@@ -13,6 +13,7 @@ import strikeoff.plan.Basis;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.UntriedAir;
+import strikeoff.units.Measures;
 
 /** Outside its range a model says so and extrapolates nothing; inside, a report names it. */
 class LimitsOfModelsTest {
@@ -68,7 +69,7 @@ class LimitsOfModelsTest {
   void aBathNearTheBoilHasNoEstimatedPH() {
     Soak soak = printed(ROOM, DYE.replace("DCT", "MCT"), bath(85)).the(Soak.class);
     assertThat(soak.pH()).isEmpty();
-    assertThat(soak.acidity()).startsWith("not estimated outside");
+    assertThat(soak.acidity(Measures.METRIC)).startsWith("not estimated outside");
   }
 
   @Test

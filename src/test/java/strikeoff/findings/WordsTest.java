@@ -16,6 +16,7 @@ import strikeoff.policy.Limit;
 import strikeoff.timeline.Moment;
 import strikeoff.units.Concentration;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 
@@ -97,7 +98,9 @@ class WordsTest {
         "limit2|60 g/L",
       })
   void saysEachValueByItsType(String placeholder, String words) {
-    assertThat(Words.fill("<{" + placeholder + "}>", List.of(SAMPLE, WEAKEST, STRONGEST)))
+    assertThat(
+            Words.fill(
+                "<{" + placeholder + "}>", List.of(SAMPLE, WEAKEST, STRONGEST), Measures.METRIC))
         .isEqualTo("<" + words + ">");
     assertThat(Words.canFill(placeholder, List.of(Sample.class, Limit.class, Limit.class)))
         .isTrue();
@@ -107,7 +110,7 @@ class WordsTest {
   @CsvSource({"nothing", "later.colour", "limit3", "''", "wait()", "getClass", "hashCode"})
   void whatNamesNothingIsAFaultOfTheTool(String placeholder) {
     List<Object> facts = List.of(SAMPLE, WEAKEST, STRONGEST);
-    assertThatThrownBy(() -> Words.fill("a {" + placeholder + "}", facts))
+    assertThatThrownBy(() -> Words.fill("a {" + placeholder + "}", facts, Measures.METRIC))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("{" + placeholder + "}");
     assertThat(Words.canFill(placeholder, List.of(Sample.class, Limit.class, Limit.class)))
@@ -116,7 +119,7 @@ class WordsTest {
 
   @Test
   void aValueThatFailsIsAFaultOfTheTool() {
-    assertThatThrownBy(() -> Words.fill("{failing}", List.of(SAMPLE)))
+    assertThatThrownBy(() -> Words.fill("{failing}", List.of(SAMPLE), Measures.METRIC))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("no such thing");
   }
@@ -125,14 +128,15 @@ class WordsTest {
   void theFirstFactThatHasAValueGivesIt() {
     Inner shell = new Inner("shells 1", 1);
     Inner reed = new Inner("reeds 2", 2);
-    assertThat(Words.fill("{name}, {cloth}", List.of(shell, SAMPLE, reed)))
+    assertThat(Words.fill("{name}, {cloth}", List.of(shell, SAMPLE, reed), Measures.METRIC))
         .isEqualTo("shells 1, linen");
   }
 
   @Test
   void textOfThePlanIsNeverTakenForATemplate() {
     Inner odd = new Inner("{number} $1 \\", 7);
-    assertThat(Words.fill("of {name}: {number}", List.of(odd))).isEqualTo("of {number} $1 \\: 7");
+    assertThat(Words.fill("of {name}: {number}", List.of(odd), Measures.METRIC))
+        .isEqualTo("of {number} $1 \\: 7");
   }
 
   @Test
@@ -140,7 +144,7 @@ class WordsTest {
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("tr-TR-u-nu-thai"));
-      assertThat(Words.fill("{medium} {gap} {ratio} {count}", List.of(SAMPLE)))
+      assertThat(Words.fill("{medium} {gap} {ratio} {count}", List.of(SAMPLE), Measures.METRIC))
           .isEqualTo("paint 37.5 cm 2 9");
     } finally {
       Locale.setDefault(before);
@@ -152,14 +156,15 @@ class WordsTest {
   void wordsAgreeWithAList(int many, String said) {
     Listed listed = new Listed(List.of("heron", "reed").subList(0, many), many, PlanPath.ROOT);
     String template = "screen{screens:|s} {screens:is|are}";
-    assertThat(Words.fill(template, List.of(listed))).isEqualTo(said);
-    assertThat(Words.fill("screen{count:|s} {count:is|are}", List.of(listed))).isEqualTo(said);
+    assertThat(Words.fill(template, List.of(listed), Measures.METRIC)).isEqualTo(said);
+    assertThat(Words.fill("screen{count:|s} {count:is|are}", List.of(listed), Measures.METRIC))
+        .isEqualTo(said);
     assertThat(Words.placeholders(template)).allMatch(p -> Words.canFill(p, List.of(Listed.class)));
   }
 
   @Test
   void nothingAgreesWithAText() {
-    assertThatThrownBy(() -> Words.fill("{cloth:is|are}", List.of(SAMPLE)))
+    assertThatThrownBy(() -> Words.fill("{cloth:is|are}", List.of(SAMPLE), Measures.METRIC))
         .hasMessageContaining("{cloth}");
   }
 
@@ -169,7 +174,8 @@ class WordsTest {
     assertThat(
             Words.fill(
                 "{partShare}",
-                List.of(new Narrow(new Range(0.05799, 0.058, 0.05801), PlanPath.ROOT))))
+                List.of(new Narrow(new Range(0.05799, 0.058, 0.05801), PlanPath.ROOT)),
+                Measures.METRIC))
         .isEqualTo("5.8 %");
   }
 

@@ -2,6 +2,7 @@ package strikeoff.fuzz;
 
 import strikeoff.plan.yaml.PlanReader;
 import strikeoff.plan.yaml.PlanReading;
+import strikeoff.units.UnitChoice;
 
 /** Any bytes in a plan's place: read, or refused with every mistake at its place. */
 public final class PlanText {
@@ -16,7 +17,8 @@ public final class PlanText {
             input,
             Expectations.checker().policy(),
             Expectations.checker().studio().stock(),
-            Expectations.BOUNDS);
+            Expectations.BOUNDS,
+            UnitChoice.PLAN);
     if (reading instanceof PlanReading.Unreadable unreadable) {
       Expectations.told(unreadable.problems(), input);
     }

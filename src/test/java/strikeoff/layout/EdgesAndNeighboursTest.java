@@ -13,6 +13,7 @@ import strikeoff.plan.Arrangement.Lattice;
 import strikeoff.plan.PlanPath;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /** What lies close to an edge or to a neighbour. Every expected value is worked out by hand. */
 class EdgesAndNeighboursTest {
@@ -296,7 +297,7 @@ class EdgesAndNeighboursTest {
       Crowding crowding =
           one(sheet.border("hem", "leaf", Edge.NEAR, 5, 65, 15, 6).layout(), Crowding.class);
       assertThat(crowding.area().squareCm()).isCloseTo(100, within(EXACT));
-      assertThat(crowding.needed().text()).isEqualTo("20 cm");
+      assertThat(crowding.needed().text(Measures.METRIC)).isEqualTo("20 cm");
       assertThat(crowding.path()).isEqualTo(new PlanPath("placements.hem.repeat"));
     }
 
@@ -386,7 +387,7 @@ class EdgesAndNeighboursTest {
       // with 2 cm free at both ends
       assertThat(lays.stationThen().cm()).isCloseTo(89, within(EXACT));
       assertThat(lays.setsText()).isEqualTo(" in 3 sets");
-      assertThat(lays.stationText()).isEqualTo(", and stations of 89 cm");
+      assertThat(lays.stationText(Measures.METRIC)).isEqualTo(", and stations of 89 cm");
     }
 
     @Test
@@ -399,7 +400,7 @@ class EdgesAndNeighboursTest {
       assertThat(lays.saved()).isEqualTo(3);
       assertThat(lays.sets()).isEqualTo(1);
       assertThat(lays.setsText()).isEmpty();
-      assertThat(lays.stationText()).isEmpty();
+      assertThat(lays.stationText(Measures.METRIC)).isEmpty();
     }
 
     @Test

@@ -15,6 +15,7 @@ import strikeoff.plan.Arrangement.Lattice;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Angle;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * A design of 10 by 8 cm every 20 by 13 cm in 115 by 66 cm, by hand: 105 cm are free along, so 6
@@ -103,10 +104,12 @@ class FillLatticeTest {
   @Test
   void aCloserPitchIsTheWidestThatHoldsEnough() {
     FillLattice lattice = lattice(Lattice.GRID, 115, 66, 0);
-    assertThat(lattice.pitchFor(30)).contains("20 cm x 13 cm");
+    assertThat(lattice.pitchFor(30).map(p -> p.written(Measures.METRIC))).contains("20 cm x 13 cm");
     // A sixth row needs 5 pitches in 58 cm, so 11.6 cm or 89 %: 11.57 and 17.8 cm.
-    assertThat(lattice.pitchFor(31)).contains("17.8 cm x 11.57 cm");
-    assertThat(lattice.pitchFor(36)).contains("17.8 cm x 11.57 cm");
+    assertThat(lattice.pitchFor(31).map(p -> p.written(Measures.METRIC)))
+        .contains("17.8 cm x 11.57 cm");
+    assertThat(lattice.pitchFor(36).map(p -> p.written(Measures.METRIC)))
+        .contains("17.8 cm x 11.57 cm");
     assertThat(lattice.pitchFor(1_000_000_000)).isEmpty();
   }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.plan.Arrangement.Edge;
+import strikeoff.units.Measures;
 
 /**
  * Frames on table, stations and neighbours, worked by hand in centimetres. A frame is 20 longer and
@@ -141,7 +142,7 @@ class FramesTest {
                     "every 4th one",
                     "every 5th one")
                 .get(nth - 1));
-    assertThat(told.apartText())
+    assertThat(told.apartText(Measures.METRIC))
         .isEqualTo(
             gap < 0
                 ? "run " + Math.round(-gap) + " cm into each other"

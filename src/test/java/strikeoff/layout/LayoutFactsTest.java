@@ -8,6 +8,7 @@ import static strikeoff.layout.LayoutEvidence.one;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.units.Measures;
 
 /** Every expected value is worked out by hand in the comment beside it. */
 class LayoutFactsTest {
@@ -103,7 +104,7 @@ class LayoutFactsTest {
     // that as many still fit
     assertThat(round.misfit().mm()).isZero();
     assertThat(round.oddHalfDrop()).isTrue();
-    assertThat(round.closings())
+    assertThat(round.closings(Measures.METRIC))
         .isEqualTo(
             "Set the pitch along the length to 26.785 cm for 14 columns or 23.437 cm for 16 columns");
   }
@@ -129,7 +130,7 @@ class LayoutFactsTest {
     assertThat(near.into().cm()).isCloseTo(3, within(EXACT));
     assertThat(facts(layout, EdgeReach.class)).hasSize(2);
     // 30 cm are free at the start, so 10 can be moved
-    assertThat(end.mending()).isEqualTo("Move leaves by 10 cm, away from the end");
+    assertThat(end.mending(Measures.METRIC)).isEqualTo("Move leaves by 10 cm, away from the end");
   }
 
   /** Nobody is told to move a row by 7 cm where there are 3. */
@@ -143,7 +144,7 @@ class LayoutFactsTest {
             .layout();
     // 8 + 174 + 20 = 202: 7 into the strip at the end, and 3 free before the one at the start
     EdgeReach end = facts(layout, EdgeReach.class).get(0);
-    assertThat(end.mending())
+    assertThat(end.mending(Measures.METRIC))
         .isEqualTo(
             "Print 5 of leaves in place of 6, or set their pitch to 34 cm, and move it by 3 cm, away"
                 + " from the end");
@@ -214,7 +215,7 @@ class LayoutFactsTest {
             Crowding.class);
     // 5 · 20 = 100 cm² of 400
     assertThat(crowding.area().squareCm()).isCloseTo(100, within(EXACT));
-    assertThat(crowding.needed().text()).isEqualTo("20 cm");
+    assertThat(crowding.needed().text(Measures.METRIC)).isEqualTo("20 cm");
     assertThat(
             facts(
                 Sheet.open(300, 100)
@@ -276,7 +277,7 @@ class LayoutFactsTest {
     assertThat(shifted.over().cm()).isCloseTo(2, within(EXACT));
     assertThat(shifted.from().cm()).isCloseTo(7, within(EXACT));
     assertThat(shifted.to().cm()).isCloseTo(37, within(EXACT));
-    assertThat(shifted.place()).isEqualTo("7 cm");
+    assertThat(shifted.place(Measures.METRIC)).isEqualTo("7 cm");
     // laid as proposed, nothing reaches over
     assertThat(lay(onTable(70, 3).clothAt(7)).over().mm()).isZero();
     assertThat(lay(onTable(70, 3).clothAt(6)).over().cm()).isCloseTo(1, within(EXACT));
@@ -380,7 +381,8 @@ class LayoutFactsTest {
                 .layout(),
             SeamAllowanceReach.class);
     assertThat(reach.into().cm()).isCloseTo(1.5, within(EXACT));
-    assertThat(reach.mending()).contains("can't move", "`series`", "crosses the seam");
+    assertThat(reach.mending(Measures.METRIC))
+        .contains("can't move", "`series`", "crosses the seam");
   }
 
   @Test
@@ -395,7 +397,8 @@ class LayoutFactsTest {
                 .layout(),
             SeamAllowanceReach.class);
     assertThat(reach.into().cm()).isCloseTo(0.5, within(EXACT));
-    assertThat(reach.mending()).startsWith("Move row by 5 mm towards the start (`start: 18.5 cm`)");
+    assertThat(reach.mending(Measures.METRIC))
+        .startsWith("Move row by 5 mm towards the start (`start: 18.5 cm`)");
     assertThat(reach.placements()).isEqualTo("row 3");
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.units.Measures;
 
 /**
  * What to write so that a mirrored panel answers its partner, worked by hand in centimetres. Herons
@@ -173,7 +174,7 @@ class MirrorMendTest {
             .series("left", "heron", 3, 30, 10, 20)
             .mirrored()
             .series("right", "heron", 3, 30, start, 20))
-        .apartText();
+        .apartText(Measures.METRIC);
   }
 
   @Test
@@ -188,7 +189,7 @@ class MirrorMendTest {
                 .mirrored()
                 .series("right", "heron", 2, 30, 132, 20));
     assertThat(told.axis().cm()).isEqualTo(100);
-    assertThat(told.lineText()).startsWith("the seam side");
+    assertThat(told.lineText(Measures.METRIC)).startsWith("the seam side");
     // 200 − 20 − 50 = 130
     assertThat(told.mend()).isEqualTo("`start: 1.3 m`");
   }

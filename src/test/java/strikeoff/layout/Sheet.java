@@ -24,6 +24,7 @@ import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
 
@@ -300,7 +301,8 @@ final class Sheet {
         List.of(),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Measures.METRIC);
   }
 
   Layout layout() {

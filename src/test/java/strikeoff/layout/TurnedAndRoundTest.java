@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.units.Measures;
 
 /** Turned and mirrored motifs, and what goes round a tube; each value worked out by hand. */
 class TurnedAndRoundTest {
@@ -36,7 +37,7 @@ class TurnedAndRoundTest {
     Crowding crowding = one(sheet, Crowding.class);
     // 20 · √2 = 28.284: the corners cross by 3.284, a square of that diagonal: 3.284² / 2 = 5.393
     assertThat(crowding.area().squareCm()).isCloseTo(5.3932, within(1e-4));
-    assertThat(crowding.needed().text()).isEqualTo("28.3 cm");
+    assertThat(crowding.needed().text(Measures.METRIC)).isEqualTo("28.3 cm");
   }
 
   @Test
@@ -63,7 +64,7 @@ class TurnedAndRoundTest {
                         .series("row", "leaf", 4, 23, 20, 20),
                     Crowding.class)
                 .needed()
-                .text())
+                .text(Measures.METRIC))
         .isEqualTo("23.1 cm");
   }
 
@@ -163,7 +164,7 @@ class TurnedAndRoundTest {
     RoundTwice twice = one(sheet, RoundTwice.class);
     // ⌊340 / 30⌋ = 11 repeats of 30 are 330, 30 more than 300
     assertThat(twice.over().cm()).isCloseTo(30, within(EXACT));
-    assertThat(twice.endText()).isEqualTo("3.1 m");
+    assertThat(twice.endText(Measures.METRIC)).isEqualTo("3.1 m");
   }
 
   /** A pitch or repeat that is written as it is told holds as often as it was told to. */
@@ -171,11 +172,11 @@ class TurnedAndRoundTest {
   void whatIsToldToAHundredthFitsAsOften() {
     BorderRepeats told = border(32);
     // 420 / 13 = 32.3077, told as 32.307; 13 · 32.307 leaves 0.009, too little to see
-    assertThat(told.longer().fineText()).isEqualTo("32.307 cm");
+    assertThat(told.longer().fineText(Measures.METRIC)).isEqualTo("32.307 cm");
     assertThat(border(32.307).whole()).isEqualTo(13);
     assertThat(border(32.307).rest().cm()).isZero();
     // 300 / 11 = 27.2727: eleven columns
-    assertThat(one(round(Lattice.GRID, 28, 300), FillRound.class).closings())
+    assertThat(one(round(Lattice.GRID, 28, 300), FillRound.class).closings(Measures.METRIC))
         .isEqualTo(
             "Set the pitch along the length to 30 cm for 10 columns or 27.272 cm for 11 columns");
     assertThat(one(round(Lattice.GRID, 27.272, 300), FillRound.class).columns()).isEqualTo(11);

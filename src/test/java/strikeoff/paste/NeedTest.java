@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.screens.Mesh;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Range;
 
@@ -66,7 +67,7 @@ class NeedTest {
     // 95.2 g, weighed in steps of 5 g: 100 g, which is 33 more than 67
     assertThat(use.toMix().grams()).isEqualTo(100);
     assertThat(use.more().grams()).isEqualTo(33);
-    assertThat(use.mixingEnough()).isEqualTo("Mix 100 g, 33 g more");
+    assertThat(use.mixingEnough(Measures.METRIC)).isEqualTo("Mix 100 g, 33 g more");
     assertThat(use.runsOut()).contains("reeds 3");
   }
 

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.timeline.Moment;
+import strikeoff.units.Measures;
 
 /**
  * What is told of pastes. {@link NeedTest} works the need out by hand: three reeds of 264 cm² in
@@ -45,7 +46,7 @@ class PasteFactsTest {
     PasteUse use = use("medium: dye, group: DCT, colour: green, deposit: 30 g/m², amount: 9 g");
     assertThat(use.leftGrams().best())
         .isCloseTo(use.needGrams().best() / 1.1 - use.onClothGrams().best() - 36, within(1e-9));
-    Matcher grams = Pattern.compile("([\\d.]+) g ").matcher(use.parts());
+    Matcher grams = Pattern.compile("([\\d.]+) g ").matcher(use.parts(Measures.METRIC));
     List<Double> told = new ArrayList<>();
     while (grams.find()) {
       told.add(Double.valueOf(grams.group(1)));
@@ -56,7 +57,8 @@ class PasteFactsTest {
     assertThat(told.get(2)).isCloseTo(36, within(0.6));
     assertThat(told.stream().mapToDouble(Double::doubleValue).sum())
         .isCloseTo(use.needGrams().best(), within(0.6));
-    assertThat(use.parts()).contains("where a screen is washed out once (what fills");
+    assertThat(use.parts(Measures.METRIC))
+        .contains("where a screen is washed out once (what fills");
   }
 
   @Test
@@ -181,7 +183,7 @@ class PasteFactsTest {
             .the(RecipeSum.class);
     assertThat(sum.missing().grams()).isCloseTo(-50, within(1e-9));
     assertThat(sum.offShare().fraction()).isCloseTo(1, within(1e-9));
-    assertThat(sum.difference()).isEqualTo("50 g too much");
+    assertThat(sum.difference(Measures.METRIC)).isEqualTo("50 g too much");
   }
 
   /** An hour with alkali in it: the third print comes two hours after the others. */

@@ -12,6 +12,7 @@ import strikeoff.checks.Check;
 import strikeoff.checks.CheckRow;
 import strikeoff.checks.CheckRow.Status;
 import strikeoff.checks.Worked;
+import strikeoff.units.Measures;
 
 /** Recipes: their sums, their thickener, their mixing cards. */
 public class RecipeTest {
@@ -93,7 +94,7 @@ public class RecipeTest {
     RecipeSum sum = summed("amount: 200 g, recipe: {dye: 3 g, urea: 10 g, water: 87 g}");
     assertThat(sum.missing().grams()).isCloseTo(100, within(1e-9));
     assertThat(sum.offShare().fraction()).isCloseTo(0.5, within(1e-9));
-    assertThat(sum.difference()).isEqualTo("100 g too little");
+    assertThat(sum.difference(Measures.METRIC)).isEqualTo("100 g too little");
   }
 
   /** A cup of urea is 163 to 199 g: the amount lies inside what the recipe may weigh. */

@@ -12,6 +12,7 @@ import strikeoff.findings.Severity;
 import strikeoff.report.page.DaySheet;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Task;
+import strikeoff.units.Measures;
 
 class DaySheetsTest {
 
@@ -80,7 +81,7 @@ class DaySheetsTest {
         printed++;
         String arrangement = job.what().split(" ")[1];
         int step = Integer.parseInt(job.number().replaceFirst("[.].*", ""));
-        assertThat(demo.plan().run().get(step - 1).title()).contains(arrangement);
+        assertThat(demo.plan().run().get(step - 1).title(Measures.METRIC)).contains(arrangement);
       }
     }
     assertThat(printed).isGreaterThan(5);

@@ -57,6 +57,7 @@ import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
@@ -272,7 +273,8 @@ final class Estuary {
                 path("handling.lay"),
                 texts.apply("time to lay a frame"),
                 texts.apply("30 s"),
-                texts.apply("common practice, no source"))));
+                texts.apply("common practice, no source"))),
+        Measures.METRIC);
   }
 
   /** Prints by colour in sets of three, a day for herons and shells, a day for the reeds. */

@@ -30,6 +30,7 @@ import strikeoff.timeline.Moment;
 import strikeoff.units.Area;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
@@ -155,7 +156,8 @@ final class EstuaryFacts {
                     new Span(60),
                     Optional.empty(),
                     NOWHERE),
-                PolicyReader.builtIn()),
+                PolicyReader.builtIn(),
+                Measures.METRIC),
             NOWHERE);
     Warmth warmth =
         new Warmth(

@@ -22,6 +22,7 @@ import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
 
@@ -104,7 +105,7 @@ class ScreenFactsTest {
     DetailOnMesh detail = detail(0.25);
     assertThat(detail.openings()).isCloseTo(1.639, within(0.001));
     assertThat(detail.holds().mm()).isCloseTo(0.30512, within(1e-5));
-    assertThat(detail.mending())
+    assertThat(detail.mending(Measures.METRIC))
         .isEqualTo("Use a mesh of 54/cm with threads of 64 µm, or draw nothing finer than 0.31 mm");
   }
 
@@ -115,7 +116,7 @@ class ScreenFactsTest {
     DetailOnMesh detail = detail(0.05);
     assertThat(detail.finestHolds().mm()).isCloseTo(0.13, within(1e-9));
     assertThat(detail.better()).isEmpty();
-    assertThat(detail.mending()).contains("0.13 mm", "91/cm with threads of 48 µm");
+    assertThat(detail.mending(Measures.METRIC)).contains("0.13 mm", "91/cm with threads of 48 µm");
   }
 
   @Test

@@ -20,6 +20,7 @@ import strikeoff.timeline.Moment;
 import strikeoff.timeline.Reached;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -206,7 +207,7 @@ public final class PrintDay {
     return new Task(
         step.number(),
         kind,
-        step.title(),
+        step.title(Measures.METRIC),
         start,
         end,
         Optional.of("Wren"),

@@ -26,6 +26,7 @@ import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
 
@@ -222,7 +223,8 @@ public final class Sketch {
         run,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Measures.METRIC);
   }
 
   public Swatches swatches() {

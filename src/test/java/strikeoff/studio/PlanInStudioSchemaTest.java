@@ -22,6 +22,7 @@ import strikeoff.plan.yaml.PlanSchema;
 import strikeoff.plan.yaml.Stock;
 import strikeoff.policy.Policy;
 import strikeoff.report.json.SchemaCheck;
+import strikeoff.units.UnitChoice;
 
 /** Plans that name what the studio has are held alike by reader and schema. */
 class PlanInStudioSchemaTest {
@@ -72,7 +73,12 @@ class PlanInStudioSchemaTest {
   private static List<String> byReader(Stock stock, String plan) {
     PlanReading reading =
         PlanReader.read(
-            "plan.yaml", plan.getBytes(StandardCharsets.UTF_8), POLICY, stock, Bounds.USUAL);
+            "plan.yaml",
+            plan.getBytes(StandardCharsets.UTF_8),
+            POLICY,
+            stock,
+            Bounds.USUAL,
+            UnitChoice.PLAN);
     return reading instanceof PlanReading.Unreadable u
         ? u.problems().stream().map(Problem::message).toList()
         : List.of();

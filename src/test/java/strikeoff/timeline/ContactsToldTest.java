@@ -14,6 +14,7 @@ import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.timeline.Causes.Cause;
 import strikeoff.timeline.Causes.Pair;
+import strikeoff.units.Measures;
 
 /**
  * How frames on wet films are told: one finding for each place where a wait is missing. An
@@ -94,7 +95,8 @@ class ContactsToldTest {
     assertThat(above.area().squareCm()).isEqualTo(2 * 30 * 40);
     assertThat(above.further()).isEqualTo(" That clears 2 further contacts too.");
     // 6 min and 220 s; the edge counts where it takes longer
-    assertThat(above.remedy().text()).isEqualTo("`dry between colours: 10 min` in step 1");
+    assertThat(above.remedy().text(Measures.METRIC))
+        .isEqualTo("`dry between colours: 10 min` in step 1");
   }
 
   @Test
@@ -172,7 +174,8 @@ class ContactsToldTest {
     assertThat(causes.values().iterator().next()).extracting(Pair::waitsBetween).containsExactly(1);
     WetContact told = the(SmallDay.timeline(plan));
     // Heron 1 is off at 50 s and safe at 650; heron 2 is down at 70: 580 s
-    assertThat(told.remedy().text()).isEqualTo("`dry between passes: 10 min` in step 1");
+    assertThat(told.remedy().text(Measures.METRIC))
+        .isEqualTo("`dry between passes: 10 min` in step 1");
     assertThat(told.otherWay()).as("it is every other one already").isEmpty();
   }
 
@@ -184,7 +187,8 @@ class ContactsToldTest {
     // Off at 50 s, safe at 3650, down again at 70: 3580 s and nothing that is there already
     assertThat(told.laterStep()).isEqualTo(2);
     assertThat(told.earlierStep()).isEqualTo(1);
-    assertThat(told.remedy().text()).isEqualTo("a step `- dry: 60 min` before step 2");
+    assertThat(told.remedy().text(Measures.METRIC))
+        .isEqualTo("a step `- dry: 60 min` before step 2");
     assertThat(told.laterMotif() + " on " + told.earlierMotif()).isEqualTo("over 1 on herons 1");
   }
 

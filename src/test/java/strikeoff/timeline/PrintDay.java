@@ -35,6 +35,7 @@ import strikeoff.units.AirSpeed;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
@@ -439,7 +440,8 @@ final class PrintDay {
         run,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Measures.METRIC);
   }
 
   Timeline timeline() {

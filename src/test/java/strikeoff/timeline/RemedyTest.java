@@ -16,6 +16,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.units.Measures;
 
 /** What findings ask for, written into the plan, clears them. */
 class RemedyTest {
@@ -128,7 +129,7 @@ class RemedyTest {
               .filter(c -> c.laterStep() == contact.laterStep())
               .filter(c -> c.remedy().how() == contact.remedy().how())
               .count();
-      assertThat(still).as(contact.remedy().text()).isPositive();
+      assertThat(still).as(contact.remedy().text(Measures.METRIC)).isPositive();
     }
   }
 
@@ -223,7 +224,7 @@ class RemedyTest {
               assertThat(wet.early().ordinary().minutes()).isEqualTo(40);
               // load to 9:15; three sets of 100 s with two waits of 60 min and moves of 10 min
               // between them to 11:40; the screen is washed and dries by 12:20
-              assertThat(wet.write())
+              assertThat(wet.write(Measures.METRIC))
                   .isEqualTo("`before moving: 60 min` in step 1 (the run then ends day 1, 12:20)");
             });
   }

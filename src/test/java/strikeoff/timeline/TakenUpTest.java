@@ -12,6 +12,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.policy.Policy;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -53,7 +54,7 @@ class TakenUpTest {
     assertThat(told.marks()).containsExactly("herons 1");
     assertThat(told.orUntil()).isEqualTo("a step `- dry: until lift-safe` before step 2");
     // A drying step begins while the screen is washed: 60 min, and 30 min of sewing to 10:45:50.
-    assertThat(told.write())
+    assertThat(told.write(Measures.METRIC))
         .isEqualTo("a step `- dry: 60 min` before step 2 (the run then ends day 1, 10:45)");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
     assertThat(all(SmallDay.timeline(told.remedy().longer(-1).applied(day.plan())))).hasSize(1);
@@ -102,7 +103,7 @@ class TakenUpTest {
     // both times the last film is 40 min short; the first occasion stands for both
     assertThat(told.early().ordinary().minutes()).isEqualTo(40);
     assertThat(told.at().text()).isEqualTo("day 1, 09:36");
-    assertThat(told.remedy().text()).isEqualTo("`before moving: 60 min` in step 1");
+    assertThat(told.remedy().text(Measures.METRIC)).isEqualTo("`before moving: 60 min` in step 1");
     assertThat(told.orUntil()).isEqualTo("`before moving: until lift-safe` in step 1");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
   }
@@ -128,7 +129,7 @@ class TakenUpTest {
     TakenUpWet told = the(day.timeline());
     assertThat(told.at().text()).isEqualTo("day 1, 09:21");
     assertThat(told.early().ordinary().minutes()).isEqualTo(55);
-    assertThat(told.remedy().text()).isEqualTo("`before moving: 60 min` in step 1");
+    assertThat(told.remedy().text(Measures.METRIC)).isEqualTo("`before moving: 60 min` in step 1");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
     assertThat(all(SmallDay.timeline(told.remedy().longer(-1).applied(day.plan())))).hasSize(1);
   }
@@ -185,7 +186,7 @@ class TakenUpTest {
     assertThat(runs).extracting(ClearedRun::surely).containsExactly(false, true);
     // 580 s are 10 min whole. Ink is then off at 9:15 + 50 s + 10 min + 50 s = 9:26:40, safe 60 min
     // later; both screens are washed by then.
-    assertThat(runs.get(0).written())
+    assertThat(runs.get(0).written(Measures.METRIC))
         .containsExactly(
             "`dry between colours: 10 min` in step 1", "a step `- dry: 60 min` before step 2");
     // as written: 9:16:40, washed to 9:36:40, sewn to 10:06:40, the second screen dry then too
@@ -234,7 +235,7 @@ class TakenUpTest {
           plan = (each == wait ? each.longer(-1) : each).applied(plan);
         }
         assertThat(runs(unsure(plan)))
-            .as("a minute less of %s", wait.text())
+            .as("a minute less of %s", wait.text(Measures.METRIC))
             .anyMatch(left -> left.surely() == run.surely());
       }
     }
@@ -255,7 +256,7 @@ class TakenUpTest {
     assertThat(wet.paint()).isTrue();
     assertThat(wet.early().quick()).isLessThan(wet.early().ordinary());
     assertThat(wet.early().ordinary()).isLessThan(wet.early().slow());
-    assertThat(wet.write())
+    assertThat(wet.write(Measures.METRIC))
         .endsWith("; on an ordinary day " + wet.ordinary().minutes() + " min will do");
     assertThat(all(unsure(wet.remedy().applied(plan)))).isEmpty();
     assertThat(all(unsure(wet.remedy().longer(-1).applied(plan)))).hasSize(1);

@@ -15,6 +15,7 @@ import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
 import strikeoff.units.AirSpeed;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /** Two people and more at one table, worked by hand. */
@@ -274,7 +275,8 @@ class TogetherTest {
                   .isEqualTo("shells 1 on herons 1");
               assertThat(c.early().ordinary().seconds()).isEqualTo(460);
               // 2 min and 7.67
-              assertThat(c.remedy().text()).isEqualTo("`dry between colours: 10 min` in step 1");
+              assertThat(c.remedy().text(Measures.METRIC))
+                  .isEqualTo("`dry between colours: 10 min` in step 1");
             });
   }
 

@@ -35,14 +35,14 @@ class TextTest {
   @Test
   void aPitchIsNeverRoundedUp() {
     // 20.5499 cm eleven times must not become 226.05 cm on a table of 226.04 cm.
-    assertThat(new Length(205.4999).fineText()).isEqualTo("20.549 cm");
-    assertThat(new Length(205.5).fineText()).isEqualTo("20.55 cm");
+    assertThat(new Length(205.4999).fineText(Measures.METRIC)).isEqualTo("20.549 cm");
+    assertThat(new Length(205.5).fineText(Measures.METRIC)).isEqualTo("20.55 cm");
     // A hundred times 0.29 is a hair below 29 in doubles, which must not cost a hundredth.
-    assertThat(new Length(0.29).fineText()).isEqualTo("0.029 cm");
-    assertThat(new Length(205).writtenText()).isEqualTo("20.5 cm");
-    assertThat(new Length(205.25).writtenText()).isEqualTo("20.525 cm");
-    assertThat(new Length(2100).writtenText()).isEqualTo("2.1 m");
-    assertThat(new Length(205.25 + 0.75 + 1e-9).writtenText()).isEqualTo("20.6 cm");
+    assertThat(new Length(0.29).fineText(Measures.METRIC)).isEqualTo("0.029 cm");
+    assertThat(new Length(205).writtenText(Measures.METRIC)).isEqualTo("20.5 cm");
+    assertThat(new Length(205.25).writtenText(Measures.METRIC)).isEqualTo("20.525 cm");
+    assertThat(new Length(2100).writtenText(Measures.METRIC)).isEqualTo("2.1 m");
+    assertThat(new Length(205.25 + 0.75 + 1e-9).writtenText(Measures.METRIC)).isEqualTo("20.6 cm");
   }
 
   @ParameterizedTest

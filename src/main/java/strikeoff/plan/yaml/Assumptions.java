@@ -2,11 +2,14 @@ package strikeoff.plan.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import strikeoff.plan.Assumption;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Position;
 import strikeoff.policy.Default;
 import strikeoff.policy.Policy;
+import strikeoff.units.Measures;
+import strikeoff.units.Quantities;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
@@ -19,7 +22,11 @@ final class Assumptions {
   private static final Position NOWHERE = new Position(1, 1);
 
   private final Policy policy;
-  private final List<Assumption> list = new ArrayList<>();
+  private final List<Open> list = new ArrayList<>();
+
+  /** An assumption before it is known in whose units it is told. */
+  private record Open(
+      PlanPath path, String words, Function<Measures, String> shown, String source) {}
 
   Assumptions(Policy policy) {
     this.policy = policy;
@@ -45,23 +52,25 @@ final class Assumptions {
       String key,
       Expected<T> expected,
       T derived,
-      String shown,
+      Function<Measures, String> shown,
       String words,
       String why) {
     if (f.has(key)) {
       return f.required(key, expected);
     }
-    derived(f.path().key(key), words, shown, why);
+    list.add(new Open(f.path().key(key), words, shown, why));
     return derived;
   }
 
   /** Something that the studio's stock gave. */
   void taken(Assumption assumption) {
-    list.add(assumption);
+    list.add(
+        new Open(
+            assumption.path(), assumption.name(), u -> assumption.value(), assumption.source()));
   }
 
   void derived(PlanPath path, String words, String shown, String why) {
-    list.add(new Assumption(path, words, shown, why));
+    list.add(new Open(path, words, u -> shown, why));
   }
 
   /** A default's value, without a record of it. */
@@ -74,7 +83,18 @@ final class Assumptions {
   }
 
   void assume(PlanPath path, String words, Default standard) {
-    list.add(new Assumption(path, words, standard.value(), standard.source()));
+    list.add(new Open(path, words, u -> shown(standard.value(), u), standard.source()));
+  }
+
+  /**
+   * A default as the policy writes it, or in other units if figures of its kind are told in them.
+   */
+  private static String shown(String value, Measures units) {
+    return Quantities.parseAny(value)
+        .toOptional()
+        .filter(q -> !q.text(units).equals(q.text()))
+        .map(q -> q.text(units))
+        .orElse(value);
   }
 
   Default standard(String name) {
@@ -86,8 +106,11 @@ final class Assumptions {
   }
 
   /** The assumptions, with those that units of several meanings gave rise to. */
-  List<Assumption> all(Reading reading) {
-    List<Assumption> all = new ArrayList<>(list);
+  List<Assumption> all(Reading reading, Measures units) {
+    List<Assumption> all = new ArrayList<>();
+    for (Open one : list) {
+      all.add(new Assumption(one.path(), one.words(), one.shown().apply(units), one.source()));
+    }
     for (Reading.Note n : reading.notes()) {
       all.add(new Assumption(n.path(), "what is meant by " + n.written(), n.words(), "the plan"));
     }

@@ -96,11 +96,15 @@ final class ClothPart {
       return;
     }
     if (c.startAllowance().plus(c.endAllowance()).mm() >= c.length().mm()) {
-      f.wrong("the allowances at start and end leave nothing of the length " + c.length());
+      f.wrong(
+          "the allowances at start and end leave nothing of the length "
+              + c.length().text(f.measures()));
     }
     double across = c.nearAllowance().plus(c.farAllowance()).mm() + 2 * c.selvedge().mm();
     if (across >= c.width().mm()) {
-      f.wrong("the allowances and selvedges leave nothing of the width " + c.width());
+      f.wrong(
+          "the allowances and selvedges leave nothing of the width "
+              + c.width().text(f.measures()));
     }
   }
 
@@ -202,7 +206,7 @@ final class ClothPart {
       }
     }
     Share blend = new Share(sum);
-    return assumptions.orDerived(sides, side, share, blend, blend.text(), words, BLEND);
+    return assumptions.orDerived(sides, side, share, blend, blend::text, words, BLEND);
   }
 
   private String standard(String side, boolean washed, String fibre) {
@@ -235,7 +239,10 @@ final class ClothPart {
     if (lengthKnown && f.sound("at") && seam.at().mm() > cloth.length().mm()) {
       f.wrong(
           "at",
-          seam.at() + " lies past the end of the cloth, which is " + cloth.length() + " long");
+          seam.at().text(f.measures())
+              + " lies past the end of the cloth, which is "
+              + cloth.length().text(f.measures())
+              + " long");
     }
     return seam;
   }

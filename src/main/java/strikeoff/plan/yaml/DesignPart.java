@@ -96,9 +96,9 @@ final class DesignPart {
       f.wrong(
           f.has("size") ? "size" : "at",
           "this separation reaches past its design, which measures "
-              + design.along()
+              + design.along().text(f.measures())
               + " x "
-              + design.across());
+              + design.across().text(f.measures()));
     }
     return separation;
   }
@@ -129,7 +129,10 @@ final class DesignPart {
           && area.isPresent()
           && area.get().squareCm() > whole + 0.01) {
         f.wrong(
-            "area", area.get() + " is more than the whole rectangle of " + new Area(whole).text());
+            "area",
+            area.get().text(f.measures())
+                + " is more than the whole rectangle of "
+                + new Area(whole).text(f.measures()));
       }
       return area.orElse(new Area(whole));
     }

@@ -46,6 +46,6 @@ final class FreeCloth {
   }
 
   private Length take(Fields f, String key, Length free, String words) {
-    return assumptions.orDerived(f, key, PLACE, free, free.text(), words, WHY);
+    return assumptions.orDerived(f, key, PLACE, free, free::text, words, WHY);
   }
 }

@@ -162,7 +162,7 @@ final class PastePart {
         new Paste.Thickener(
             stood,
             assumptions.orDerived(
-                f, "age", time, stood, stood.text(), "age of the thickener", "as long as it stood"),
+                f, "age", time, stood, stood::text, "age of the thickener", "as long as it stood"),
             kept(f, "thickener.kept", "where the thickener is kept"),
             f.path());
     f.done();

@@ -161,7 +161,7 @@ final class PlacementPart {
             "repeat",
             length,
             one,
-            one.text(),
+            one::text,
             "repeat of the border",
             "the length of the design as it lies");
   }

@@ -8,14 +8,22 @@ import strikeoff.plan.Bounds;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
+import strikeoff.plan.Equipment;
+import strikeoff.plan.Handling;
+import strikeoff.plan.Hours;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Problem;
+import strikeoff.plan.Protection;
+import strikeoff.plan.Room;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Seam;
 import strikeoff.plan.SourceMap;
 import strikeoff.plan.Step;
+import strikeoff.plan.Table;
 import strikeoff.policy.Policy;
+import strikeoff.units.Measures;
+import strikeoff.units.UnitChoice;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
@@ -35,11 +43,13 @@ public final class PlanReader {
 
   private final Policy policy;
   private final Bounds bounds;
+  private final UnitChoice units;
   private final Reading reading;
 
-  private PlanReader(Policy policy, Bounds bounds, Reading reading) {
+  private PlanReader(Policy policy, Bounds bounds, UnitChoice units, Reading reading) {
     this.policy = policy;
     this.bounds = bounds;
+    this.units = units;
     this.reading = reading;
   }
 
@@ -54,16 +64,17 @@ public final class PlanReader {
    * @param policy where defaults and tables come from
    */
   public static PlanReading read(String file, byte[] bytes, Policy policy) {
-    return read(file, bytes, policy, Stock.NONE, Bounds.USUAL);
+    return read(file, bytes, policy, Stock.NONE, Bounds.USUAL, UnitChoice.PLAN);
   }
 
   /**
    * @param stock what the plan may name without describing it
    * @param bounds how much of it is taken in
+   * @param units in whose units it is answered
    */
   public static PlanReading read(
-      String file, byte[] bytes, Policy policy, Stock stock, Bounds bounds) {
-    return read(file, YamlReader.read(bytes, bounds), policy, stock, bounds, new Reading());
+      String file, byte[] bytes, Policy policy, Stock stock, Bounds bounds, UnitChoice units) {
+    return read(file, YamlReader.read(bytes, bounds), policy, stock, bounds, units, new Reading());
   }
 
   /** Reads a plan from text. */
@@ -72,19 +83,25 @@ public final class PlanReader {
   }
 
   static PlanReading read(String file, YamlReading yaml, Policy policy, Reading reading) {
-    return read(file, yaml, policy, Stock.NONE, Bounds.USUAL, reading);
+    return read(file, yaml, policy, Stock.NONE, Bounds.USUAL, UnitChoice.PLAN, reading);
   }
 
   private static PlanReading read(
-      String file, YamlReading yaml, Policy policy, Stock stock, Bounds bounds, Reading reading) {
+      String file,
+      YamlReading yaml,
+      Policy policy,
+      Stock stock,
+      Bounds bounds,
+      UnitChoice units,
+      Reading reading) {
     if (yaml instanceof YamlReading.Faulty f) {
-      return new PlanReading.Unreadable(file, mistakes(f, policy, stock, bounds), f.lines());
+      return new PlanReading.Unreadable(file, mistakes(f, policy, stock, bounds, units), f.lines());
     }
     Node root = ((YamlReading.Document) yaml).root();
     Places places = Places.of(root);
     Stocked stocked = Stocked.of(root, stock);
     stocked.places().forEach((path, use) -> places.put(path, use.at(), use.end()));
-    PrintPlan plan = new PlanReader(policy, bounds, reading).plan(stocked, stock, places);
+    PrintPlan plan = new PlanReader(policy, bounds, units, reading).plan(stocked, stock, places);
     return reading.problems().none()
         ? new PlanReading.Readable(
             plan, new SourceMap(file, yaml.lines(), places.starts(), places.ends()))
@@ -93,13 +110,14 @@ public final class PlanReader {
 
   /** Also those of what the text says once its slips are taken as they were meant. */
   private static List<Problem> mistakes(
-      YamlReading.Faulty faulty, Policy policy, Stock stock, Bounds bounds) {
+      YamlReading.Faulty faulty, Policy policy, Stock stock, Bounds bounds, UnitChoice units) {
     if (faulty.root().isEmpty()) {
       return faulty.problems();
     }
     Reading reading = Reading.of(faulty);
     Node root = faulty.root().get();
-    new PlanReader(policy, bounds, reading).plan(Stocked.of(root, stock), stock, Places.of(root));
+    new PlanReader(policy, bounds, units, reading)
+        .plan(Stocked.of(root, stock), stock, Places.of(root));
     return reading.problems().sorted();
   }
 
@@ -125,26 +143,35 @@ public final class PlanReader {
     Map<String, Arrangement> placements = new PlacementPart(draft, cloth, designs).placements(f);
     List<Step> run = new StepPart(draft, crew, seams, pastes, designs, placements).run(f);
     List<Acceptance> acceptances = new AcceptPart(reading, places.starts().keySet()).acceptances(f);
+    Table table = room.table(f);
+    Room air = room.room(f);
+    Hours hours = room.hours(f);
+    Handling handling = room.handling(f);
+    Equipment equipment = room.equipment(f);
+    List<Protection> worn = room.worn(f);
+    // All of it is read by now, so that its units are known.
+    Measures measures = units.over(reading.measures());
     PrintPlan plan =
         new PrintPlan(
             title,
             notes,
             cloth,
             seams,
-            room.table(f),
-            room.room(f),
+            table,
+            air,
             crew,
-            room.hours(f),
-            room.handling(f),
-            room.equipment(f),
+            hours,
+            handling,
+            equipment,
             screens,
             pastes,
             designs,
             placements,
             run,
-            room.worn(f),
+            worn,
             acceptances,
-            assumptions.all(reading));
+            assumptions.all(reading, measures),
+            measures);
     f.done();
     return plan;
   }

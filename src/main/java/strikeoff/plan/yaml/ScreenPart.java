@@ -63,19 +63,19 @@ final class ScreenPart {
     if (f.sound("frame", "rail") && 2 * s.rail().mm() >= least) {
       f.wrong(
           f.has("rail") ? "rail" : "frame",
-          "rails of " + s.rail() + " leave no inside of the frame");
+          "rails of " + s.rail().text(f.measures()) + " leave no inside of the frame");
     }
     double pitch = 10 / s.mesh().perCm();
     if (f.sound("mesh", "thread") && s.thread().mm() >= pitch) {
       f.wrong(
           f.has("thread") ? "thread" : "mesh",
           "a thread of "
-              + Math.round(s.thread().mm() * 1000)
-              + " µm leaves no opening at "
-              + s.mesh()
+              + s.thread().thinText(f.measures())
+              + " leaves no opening at "
+              + s.mesh().text(f.measures())
               + ", where threads are "
-              + Math.round(pitch * 1000)
-              + " µm apart");
+              + new Length(pitch).thinText(f.measures())
+              + " apart");
     }
   }
 

@@ -74,7 +74,11 @@ final class WetStepPart {
   /** What is colder than ice was not meant. */
   private static Temperature thawed(Fields f, String key, Temperature temperature) {
     if (f.sound(key) && temperature.celsius() < FREEZING) {
-      f.wrong(key, temperature.text() + " is colder than ice: water freezes at 0 °C");
+      f.wrong(
+          key,
+          temperature.text(f.measures())
+              + " is colder than ice: water freezes at "
+              + new Temperature(0).text(f.measures()));
     }
     return temperature;
   }
@@ -84,8 +88,9 @@ final class WetStepPart {
     if (f.sound(key) && temperature.celsius() > BOILING) {
       f.wrong(
           key,
-          temperature.text()
-              + " is hotter than water gets: it boils at 100 °C"
+          temperature.text(f.measures())
+              + " is hotter than water gets: it boils at "
+              + new Temperature(100).text(f.measures())
               + (temperature.celsius() <= 212 ? "; were degrees Fahrenheit meant (°F)?" : ""));
     }
     return thawed(f, key, temperature);

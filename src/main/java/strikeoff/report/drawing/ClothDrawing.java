@@ -10,6 +10,10 @@ import strikeoff.colour.MotifLook;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Length;
+import strikeoff.units.MeasureKind;
+import strikeoff.units.Measures;
+import strikeoff.units.UnitSystem;
 
 /**
  * The cloth to scale, in millimetres. It is drawn once; windows onto it show all of it where there
@@ -100,18 +104,24 @@ public record ClothDrawing(Content drawn, List<Content> wide, List<Content> narr
     plan.arrangements().keySet().forEach(name -> counts.put(name, 0));
     String cloth =
         "The cloth, "
-            + plan.cloth().length().text()
+            + plan.cloth().length().text(plan.measures())
             + " by "
-            + plan.cloth().width().text()
+            + plan.cloth().width().text(plan.measures())
             + ", with "
             + String.join(", ", counts.keySet());
     return count == 1
         ? cloth
         : cloth
             + "; from "
-            + Svg.number(Math.max(0, from / 1000))
-            + " m to "
-            + Svg.number(Math.min(plan.cloth().length().m(), to / 1000))
-            + " m";
+            + place(plan, Math.max(0, from))
+            + " to "
+            + place(plan, Math.min(plan.cloth().length().mm(), to));
+  }
+
+  private static String place(PrintPlan plan, double mm) {
+    Measures units = plan.measures();
+    return units.of(MeasureKind.LENGTH) == UnitSystem.METRIC
+        ? Svg.number(mm / 1000) + " m"
+        : new Length(mm).text(units);
   }
 }

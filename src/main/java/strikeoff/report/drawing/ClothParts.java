@@ -20,11 +20,16 @@ import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.MeasureKind;
+import strikeoff.units.UnitSystem;
 
 /** The layers of the cloth drawing, in cloth millimetres with y turned so that near lies below. */
 final class ClothParts {
 
   private static final double TICK = 500;
+
+  /** Eighteen inches: half a yard. */
+  private static final double TICK_IN_INCHES = 457.2;
 
   private final PrintPlan plan;
   private final Layout layout;
@@ -226,20 +231,23 @@ final class ClothParts {
 
   private Svg rulers() {
     Svg layer = Svg.group("ruler");
-    double step = TICK;
+    boolean metric = plan.measures().of(MeasureKind.LENGTH) == UnitSystem.METRIC;
+    double step = metric ? TICK : TICK_IN_INCHES;
+    double unit = metric ? 1000 : 25.4;
+    String symbol = metric ? " m" : " in";
     while (length / step > 60) {
       step *= 2;
     }
     for (double x = 0; x <= length + 1e-6; x += step) {
       layer.add(Svg.line(x, width, x, width + letter * 0.4));
       layer.add(
-          Svg.text(x, width + letter * 1.5, Svg.number(x / 1000) + (x == 0 ? " m" : ""))
+          Svg.text(x, width + letter * 1.5, Svg.number(x / unit) + (x == 0 ? symbol : ""))
               .with("text-anchor", "middle"));
     }
     for (double y = 0; y <= width + 1e-6; y += step) {
       layer.add(Svg.line(-letter * 0.4, width - y, 0, width - y));
       layer.add(
-          Svg.text(-letter * 0.6, width - y + letter * 0.35, Svg.number(y / 1000))
+          Svg.text(-letter * 0.6, width - y + letter * 0.35, Svg.number(y / unit))
               .with("text-anchor", "end"));
     }
     return layer;

@@ -8,6 +8,7 @@ import strikeoff.plan.Design;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.units.Measures;
 
 /**
  * Names the places of one plan so that the name stays when lines move: a step of the run goes by
@@ -47,7 +48,8 @@ final class Keys {
         || step instanceof Step.Print
         || step instanceof Step.Sew
         || step instanceof Step.WashScreen) {
-      return step.title();
+      // Those of these steps have no figures.
+      return step.title(Measures.METRIC);
     }
     if (step instanceof Step.Dry) {
       return "dry";

@@ -25,6 +25,7 @@ import strikeoff.policy.Default;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Angle;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -222,9 +223,11 @@ class LanguageTest {
     assertThat(print.dryBetweenColours().until()).isEqualTo(new Until.Time(new Span(20)));
     assertThat(print.dryBetweenColours().air())
         .hasValueSatisfying(air -> assertThat(air.by()).isEqualTo(Draught.By.FAN));
-    assertThat(print.dryBetweenColours().text()).isEqualTo("{for: 20 min, air: fan}");
+    assertThat(print.dryBetweenColours().text(Measures.METRIC))
+        .isEqualTo("{for: 20 min, air: fan}");
     assertThat(print.beforeMoving().until()).isEqualTo(new Until.State(Until.Dryness.LIFT_SAFE));
-    assertThat(print.beforeMoving().text()).isEqualTo("{until: lift-safe, air: 0.8 m/s}");
+    assertThat(print.beforeMoving().text(Measures.METRIC))
+        .isEqualTo("{until: lift-safe, air: 0.8 m/s}");
     assertThat(plan(text).assumptions())
         .anySatisfy(a -> assertThat(a.path().text()).isEqualTo("run[1].dry between colours.air"));
   }

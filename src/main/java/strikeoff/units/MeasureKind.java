@@ -1,0 +1,30 @@
+package strikeoff.units;
+
+/**
+ * What people choose units for. Lengths are of three kinds, since who works in inches may well give
+ * a trap in millimetres and a thread in micrometres.
+ */
+public enum MeasureKind {
+  LENGTH,
+  /** A length of less than an eighth of an inch: a trap, a line. */
+  SMALL_LENGTH,
+  /** A length of less than a hundredth of an inch: a thread, a film. */
+  THICKNESS,
+  AREA,
+  MASS,
+  VOLUME,
+  TEMPERATURE,
+  AREAL_MASS,
+  CONCENTRATION,
+  MESH_COUNT,
+  AIR_SPEED;
+
+  private static final double SMALL_BELOW = 25.4 / 8;
+  private static final double THIN_BELOW = 0.254;
+
+  /** That of a length in mm. */
+  static MeasureKind ofLength(double mm) {
+    double much = Math.abs(mm);
+    return much >= SMALL_BELOW ? LENGTH : much >= THIN_BELOW ? SMALL_LENGTH : THICKNESS;
+  }
+}
