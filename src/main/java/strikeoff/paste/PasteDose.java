@@ -26,7 +26,7 @@ import strikeoff.units.Range;
  * @param alkaliPerDye g of alkali for each g of dye powder; zero without dye
  * @param urea what this recipe takes of urea on this cloth; empty if it holds nothing else
  * @param dye the same of dye powder, from a pale to a strong print
- * @param usualUrea what recipes put into a kilogram for this cloth
+ * @param usual what recipes put into a kilogram for this cloth
  * @param path of the recipe
  */
 public record PasteDose(
@@ -37,7 +37,7 @@ public record PasteDose(
     Range alkaliPerDye,
     Optional<ForRecipe> urea,
     Optional<ForRecipe> dye,
-    UsualUrea usualUrea,
+    UsualUrea usual,
     PlanPath path)
     implements Evidence {
 
@@ -113,7 +113,12 @@ public record PasteDose(
 
   /** Urea for this recipe, in words. */
   public String ureaHere(Measures units) {
-    return urea.map(u -> u.text(units) + " of urea: ").orElse("") + usualUrea.text(units);
+    return urea.map(u -> u.text(units) + " of urea: ").orElse("") + usualUrea(units);
+  }
+
+  /** What recipes put into a kilogram for this cloth, in words. */
+  public String usualUrea(Measures units) {
+    return usual.text(units);
   }
 
   public List<List<Edit>> ureaEdits(Measures units) {

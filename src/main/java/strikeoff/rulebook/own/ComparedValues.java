@@ -19,6 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.plan.Evidence;
 import strikeoff.timeline.Moment;
+import strikeoff.units.Measures;
 import strikeoff.units.Parsed;
 import strikeoff.units.Quantity;
 import strikeoff.units.Range;
@@ -89,12 +90,17 @@ final class ComparedValues {
   static Map<String, Value> values(Class<?> type) {
     Map<String, Value> values = new TreeMap<>();
     for (Method method : asked(type)) {
-      value(type, method).ifPresent(v -> values.put(v.words(), v));
+      if (method.getParameterCount() == 0) {
+        value(type, method).ifPresent(v -> values.put(v.words(), v));
+      }
     }
     return values;
   }
 
-  /** Names of the values of a type that a message can say: those, and points of time. */
+  /**
+   * Names of the values of a type that a message can say: those, points of time, and texts with
+   * figures.
+   */
   static Set<String> sayable(Class<?> type) {
     Set<String> names = new TreeSet<>();
     for (Method method : asked(type)) {
@@ -105,14 +111,28 @@ final class ComparedValues {
     return names;
   }
 
+  /** The words of those that are texts with figures, which can't be compared. */
+  static List<String> told(Class<?> type) {
+    return asked(type).stream()
+        .filter(method -> isTold(method) && value(type, method).isPresent())
+        .map(method -> words(method.getName()))
+        .sorted()
+        .toList();
+  }
+
   private static List<Method> asked(Class<?> type) {
     return Arrays.stream(type.getMethods())
-        .filter(method -> method.getParameterCount() == 0)
+        .filter(method -> method.getParameterCount() == 0 || isTold(method))
         .filter(method -> !Modifier.isStatic(method.getModifiers()))
         .filter(method -> method.getDeclaringClass() != Object.class)
         .filter(method -> method.getDeclaringClass() != Record.class)
         .filter(method -> !UNSAYABLE.contains(method.getName()))
         .toList();
+  }
+
+  /** True for a text that is made when it is known in whose units. */
+  private static boolean isTold(Method method) {
+    return Arrays.equals(method.getParameterTypes(), new Class<?>[] {Measures.class});
   }
 
   private static Optional<Value> value(Class<?> fact, Method method) {

@@ -117,7 +117,7 @@ class VocabularyTest {
   /** Each in a rule of its own, as somebody copies it out of the page. */
   @Test
   void everySentenceOfThePageIsRead() throws IOException {
-    Pattern listed = Pattern.compile("- \\*\\*(.*)\\*\\*|  - (?!values: )(.*)");
+    Pattern listed = Pattern.compile("- \\*\\*(.*)\\*\\*|  - (?!values: |in braces alone: )(.*)");
     StringBuilder rules = new StringBuilder();
     String first = "";
     int number = 0;
@@ -174,8 +174,9 @@ class VocabularyTest {
             Besides, every value of a thing can be asked for: `whose VALUE is AMOUNT`, with `is not`, `is more than`,
             `is less than`, `is at least`, `is at most`, and for lists `whose VALUES include NAME` or
             `do not include`. The values are listed under each thing, and are also what stands in braces when a rule
-            says what it found, written in one word: `frame length` as `{frameLength}`. A sentence that begins with
-            "there is a" may also be said with "there is no".
+            says what it found, written in one word: `frame length` as `{frameLength}`. Texts that tell figures in the
+            plan's units can stand in braces alone. A sentence that begins with "there is a" may also be said with
+            "there is no".
             """);
     for (String subject : Vocabulary.SUBJECTS) {
       Stream<String> lines = Vocabulary.text(subject).lines();
@@ -192,6 +193,10 @@ class VocabularyTest {
         }
         List<String> values = new ArrayList<>(ComparedValues.values(type).keySet());
         page.append("  - values: ").append(String.join(", ", values)).append('\n');
+        List<String> told = ComparedValues.told(type);
+        if (!told.isEmpty()) {
+          page.append("  - in braces alone: ").append(String.join(", ", told)).append('\n');
+        }
       }
     }
     page.append("\n## Words that are known\n\n");
