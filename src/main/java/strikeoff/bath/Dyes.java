@@ -199,7 +199,13 @@ final class Dyes {
         loose.size(),
         fixing(last),
         work.waterAfter(last.step())
-            .map(w -> ", and step " + w.number() + ", " + w.title(work.units()) + ", takes the dye out")
+            .map(
+                w ->
+                    ", and step "
+                        + w.number()
+                        + ", "
+                        + w.title(work.units())
+                        + ", takes the dye out")
             .orElse(""),
         work.plan().run().stream()
             .filter(s -> s instanceof Step.HeatSet && s.number() > last.step())
