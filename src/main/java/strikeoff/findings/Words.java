@@ -3,10 +3,12 @@ package strikeoff.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.policy.Limit;
 import strikeoff.units.Measures;
+import strikeoff.units.Quantity;
 
 /**
  * Turns a rule's template and the facts it reported into words: the one place that does.
@@ -36,13 +38,46 @@ public final class Words {
    *     tool
    */
   public static String fill(String template, List<?> facts, Measures units) {
+    return fill(template, placeholder -> word(placeholder, facts, units));
+  }
+
+  private static String fill(String template, UnaryOperator<String> words) {
     Matcher places = PLACEHOLDER.matcher(template);
     StringBuilder filled = new StringBuilder();
     while (places.find()) {
-      places.appendReplacement(
-          filled, Matcher.quoteReplacement(word(places.group(1), facts, units)));
+      places.appendReplacement(filled, Matcher.quoteReplacement(words.apply(places.group(1))));
     }
     return places.appendTail(filled).toString();
+  }
+
+  /**
+   * Fills a template that tells a finding. A value that reads like the limit it missed says by its
+   * side: {@code just over 21 days}, where 21 days are the most.
+   *
+   * @param facts the judged one first
+   * @throws IllegalArgumentException as {@link #fill}
+   */
+  public static String tell(String template, List<?> facts, Measures units) {
+    return placeholders(template).stream().noneMatch(Words::isLimit)
+        ? fill(template, facts, units)
+        : fill(template, placeholder -> beside(placeholder, facts, units));
+  }
+
+  private static String beside(String placeholder, List<?> facts, Measures units) {
+    String word = word(placeholder, facts, units);
+    if (AGREEMENT.matcher(placeholder).matches()
+        || isLimit(placeholder)
+        || !(value(placeholder, facts, units) instanceof Quantity told)) {
+      return word;
+    }
+    for (Object fact : facts) {
+      if (fact instanceof Limit limit
+          && limit.value().text(units).equals(word)
+          && Math.abs(told.base() - limit.amount()) > 1e-9 * Math.abs(limit.amount())) {
+        return (told.base() > limit.amount() ? "just over " : "just under ") + word;
+      }
+    }
+    return word;
   }
 
   /** The placeholders of a template, in their order, without brackets. */

@@ -44,13 +44,22 @@ public sealed interface Step {
       int number, List<String> pastes, Optional<Span> takes, Optional<String> by, PlanPath path)
       implements Step {
 
+    /** More names than that are no title any more. */
+    private static final int MOST_NAMED = 12;
+
     public Mix {
       pastes = List.copyOf(pastes);
     }
 
     @Override
     public String title(Measures units) {
-      return "mix " + String.join(", ", pastes);
+      return pastes.size() <= MOST_NAMED
+          ? "mix " + String.join(", ", pastes)
+          : "mix "
+              + String.join(", ", pastes.subList(0, MOST_NAMED))
+              + " and "
+              + (pastes.size() - MOST_NAMED)
+              + " more";
     }
   }
 

@@ -212,7 +212,7 @@ public final class Rulebook {
         if (own.isPresent() && own.get().infos().containsKey(rule.id())) {
           Sayable.asked(List.of(rule.message(), rule.remedy()), facts);
         }
-        String message = Words.fill(rule.message(), facts, units);
+        String message = Words.tell(rule.message(), facts, units);
         String remedy = Words.fill(rule.remedy(), facts, units);
         reported.add(
             new Reported(

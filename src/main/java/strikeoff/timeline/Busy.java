@@ -14,8 +14,8 @@ import strikeoff.units.Span;
  *
  * @param busy time in use; a screen is in use while it prints, is washed or dries, the cloth while
  *     something is done to it, a station while its placement is printed
- * @param share of the time from the start of each session to its end; above 1 for a screen that
- *     dries on when everybody has gone
+ * @param share of the time from the start of each session to its end, as far as it is busy then: a
+ *     screen dries on, and a cloth lies batched, when everybody has gone
  */
 public record Busy(Resource resource, Span busy, Share share) {
 
@@ -24,15 +24,15 @@ public record Busy(Resource resource, Span busy, Share share) {
    * are used, by number and in the order of use.
    */
   static List<Busy> all(Timeline.Day day, List<Session> sessions, PrintPlan plan) {
-    Map<Resource.Kind, Map<Resource, Double>> kinds = new TreeMap<>();
+    Map<Resource.Kind, Map<Resource, Spent>> kinds = new TreeMap<>();
     for (Resource.Kind kind : Resource.Kind.values()) {
       kinds.put(kind, new LinkedHashMap<>());
     }
-    plan.crew().names().forEach(name -> add(kinds, Resource.person(name), 0));
-    add(kinds, Resource.CLOTH, 0);
-    stations(day, plan).forEach((station, takes) -> add(kinds, station, takes));
+    plan.crew().names().forEach(name -> add(kinds, Resource.person(name), Spent.always(0)));
+    add(kinds, Resource.CLOTH, Spent.always(0));
+    stations(day, plan).forEach((station, takes) -> add(kinds, station, Spent.always(takes)));
     for (Task task : day.tasks()) {
-      double takes = task.end().since(task.start()).minutes();
+      Spent takes = Spent.of(task, sessions);
       if (task.kind() != Task.Kind.QUEUE) {
         task.people().forEach(p -> add(kinds, Resource.person(p), takes));
         task.screen().ifPresent(s -> add(kinds, Resource.screen(s), takes));
@@ -42,24 +42,53 @@ public record Busy(Resource resource, Span busy, Share share) {
         add(kinds, Resource.CLOTH, takes);
       }
     }
-    day.run().beside().forEach((piece, takes) -> add(kinds, piece, takes.minutes()));
+    day.run().beside().forEach((piece, takes) -> add(kinds, piece, Spent.always(takes.minutes())));
     double open = 0;
     for (Session session : sessions) {
       open += session.ends().since(session.starts()).minutes();
     }
     List<Busy> all = new ArrayList<>();
-    for (Map<Resource, Double> kind : kinds.values()) {
-      for (Map.Entry<Resource, Double> entry : kind.entrySet()) {
-        double share = open > 0 ? entry.getValue() / open : 0;
-        all.add(new Busy(entry.getKey(), new Span(entry.getValue()), new Share(share)));
+    for (Map<Resource, Spent> kind : kinds.values()) {
+      for (Map.Entry<Resource, Spent> entry : kind.entrySet()) {
+        Spent spent = entry.getValue();
+        double share = open > 0 ? spent.atTheTable() / open : 0;
+        all.add(new Busy(entry.getKey(), new Span(spent.minutes()), new Share(share)));
       }
     }
     return all;
   }
 
+  /**
+   * Time in use.
+   *
+   * @param minutes in all
+   * @param atTheTable minutes of it within sessions
+   */
+  private record Spent(double minutes, double atTheTable) {
+
+    /** Work, which is only done within sessions. */
+    static Spent always(double minutes) {
+      return new Spent(minutes, minutes);
+    }
+
+    static Spent of(Task task, List<Session> sessions) {
+      double within = 0;
+      for (Session session : sessions) {
+        Moment from = task.start().later(session.starts());
+        Moment to = task.end().compareTo(session.ends()) < 0 ? task.end() : session.ends();
+        within += Math.max(0, to.since(from).minutes());
+      }
+      return new Spent(task.end().since(task.start()).minutes(), within);
+    }
+
+    Spent plus(Spent other) {
+      return new Spent(minutes + other.minutes, atTheTable + other.atTheTable);
+    }
+  }
+
   private static void add(
-      Map<Resource.Kind, Map<Resource, Double>> kinds, Resource resource, double minutes) {
-    kinds.get(resource.kind()).merge(resource, minutes, Double::sum);
+      Map<Resource.Kind, Map<Resource, Spent>> kinds, Resource resource, Spent spent) {
+    kinds.get(resource.kind()).merge(resource, spent, Spent::plus);
   }
 
   /** From fetching the frame to taking it off, by station. */

@@ -32,6 +32,9 @@ final class Composer {
   private String lastAnchor;
   private int values;
 
+  /** The line where the outermost open bracket stands; 0 outside of brackets. */
+  private int bracket;
+
   Composer(YAMLParser parser, Mended text, Problems problems, Bounds bounds) {
     this.parser = parser;
     this.text = text;
@@ -76,11 +79,13 @@ final class Composer {
     }
     adornments();
     JsonToken token = parser.currentToken();
-    if (token == JsonToken.START_OBJECT) {
-      return mapping(at, depth);
-    }
-    if (token == JsonToken.START_ARRAY) {
-      return sequence(at, depth);
+    if (token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY) {
+      int outer = bracket;
+      bracket = outer == 0 && opensBracket(at) ? at.line() : outer;
+      Optional<Node> inside =
+          token == JsonToken.START_OBJECT ? mapping(at, depth) : sequence(at, depth);
+      bracket = outer;
+      return inside;
     }
     if (parser.isCurrentAlias()) {
       refuse("“*” refers to an anchor, which plans do not have; write the value out or quote it");
@@ -94,7 +99,8 @@ final class Composer {
       return Optional.of(new Node.Nothing(false, true, at));
     }
     Position end = end(at);
-    slip = slip.or(() -> QuoteSlips.swallowed(at, end, this.text));
+    int block = bracket > 0 ? bracket : at.line();
+    slip = slip.or(() -> QuoteSlips.swallowed(at, end, block, this.text));
     return slip.isPresent()
         ? Optional.empty()
         : Optional.of(new Node.Scalar(text.strip(), at, end));
@@ -147,6 +153,10 @@ final class Composer {
 
   private boolean isFlow(Position at) {
     return lines.get(at.line() - 1).startsWith("{", at.column() - 1);
+  }
+
+  private boolean opensBracket(Position at) {
+    return isFlow(at) || lines.get(at.line() - 1).startsWith("[", at.column() - 1);
   }
 
   private boolean isKey(String key, Position at) {

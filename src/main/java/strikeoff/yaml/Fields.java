@@ -44,6 +44,19 @@ public final class Fields {
    * @param what the mapping describes, as {@code a screen}
    */
   public static Fields of(Item item, String what, Reading reading) {
+    return of(item, what, false, reading);
+  }
+
+  /**
+   * Reads a section that holds several things, each a mapping under its name.
+   *
+   * @param what as {@code the screens}
+   */
+  public static Fields named(Item item, String what, Reading reading) {
+    return of(item, what, true, reading);
+  }
+
+  private static Fields of(Item item, String what, boolean byName, Reading reading) {
     if (item.node() instanceof Node.Mapping m) {
       for (Node.Entry again : m.again()) {
         Node.Entry first = m.entries().get(again.key());
@@ -67,7 +80,7 @@ public final class Fields {
         reading.problems().add(item.key(), item.path(), words);
       }
     } else if (item.node() instanceof Node.Sequence list) {
-      return listed(item, list, what, reading);
+      return listed(item, list, what, byName, reading);
     } else {
       reading.wrong(item, words);
     }
@@ -78,10 +91,12 @@ public final class Fields {
    * A list in place of a mapping says the same with dashes, so it is read on as if they were not
    * there.
    */
-  private static Fields listed(Item item, Node.Sequence list, String what, Reading reading) {
+  private static Fields listed(
+      Item item, Node.Sequence list, String what, boolean byName, Reading reading) {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
     boolean named = false;
     boolean clear = !list.items().isEmpty();
+    boolean nameless = false;
     for (Node each : list.items()) {
       if (!(each instanceof Node.Mapping m)) {
         clear = false;
@@ -97,6 +112,10 @@ public final class Fields {
                 s.text(), new Node.Mapping(rest, m.again(), m.whole(), m.at(), m.end()), name.at());
         clear &= entries.putIfAbsent(s.text(), entry) == null;
       } else {
+        // Under the section itself stand names, each with keys of its own.
+        boolean names =
+            m.entries().values().stream().allMatch(e -> e.value() instanceof Node.Mapping);
+        nameless |= byName && !names;
         for (Node.Entry entry : m.entries().values()) {
           clear &= entries.putIfAbsent(entry.key(), entry) == null;
         }
@@ -105,13 +124,18 @@ public final class Fields {
     String write =
         named
             ? "; write each under its name, as in " + entries.keySet().iterator().next() + ": {…}"
-            : !clear
-                ? ""
-                : list.items().get(0).at().column() == list.at().column() + 1
-                    ? "; write keys in braces: {…}"
-                    : "; write the keys without “- ” before them";
+            : nameless
+                ? "; leave the “- ” out and give each a name, as in NAME: {…}"
+                : !clear
+                    ? ""
+                    : list.items().get(0).at().column() == list.at().column() + 1
+                        ? "; write keys in braces: {…}"
+                        : "; write the keys without “- ” before them";
     reading.wrong(item, withKeys(what) + " expected, and " + list.kind() + " stands here" + write);
-    return clear
+    if (nameless) {
+      reading.nameless();
+    }
+    return clear && !nameless
         ? new Fields(item, entries, false, reading)
         : new Fields(item, Map.of(), true, reading);
   }
@@ -212,6 +236,11 @@ public final class Fields {
   /** The fields of a mapping under a key, if it is there. */
   public Optional<Fields> under(String key, String what) {
     return item(key).map(i -> Fields.of(i, what, reading));
+  }
+
+  /** The same for a section of several things by name. */
+  public Optional<Fields> namedUnder(String key, String what) {
+    return item(key).map(i -> Fields.named(i, what, reading));
   }
 
   /** The fields under a key; those of an empty mapping if it is left out. */

@@ -139,6 +139,10 @@ final class IndentSlips {
     if (colon < 0) {
       return Optional.empty();
     }
+    Optional<Slip> dashes = dashes(above, text);
+    if (dashes.isPresent()) {
+      return dashes;
+    }
     String key = Script.quoted(before.substring(column, colon));
     boolean section = Lines.end(line) == Lines.colon(line) + 1;
     int over = Lines.above(text.lines(), above);
@@ -181,6 +185,62 @@ final class IndentSlips {
                 + lines(more)
                 + "; indent it by "
                 + spaces(column)));
+  }
+
+  /**
+   * Several lines of one indentation that have values and, in lines below, keys as well: the items
+   * of a list without their dashes.
+   */
+  private static Optional<Slip> dashes(int item, Mended text) {
+    int indent = Lines.indent(text.line(item));
+    int first = item;
+    int last = item;
+    while (inside(Lines.above(text.lines(), first), indent, text)) {
+      first = Lines.above(text.lines(), first);
+    }
+    while (inside(Lines.below(text.lines(), last), indent, text)) {
+      last = Lines.below(text.lines(), last);
+    }
+    int items = 0;
+    int withKeys = 0;
+    for (int n = first; n <= last; n++) {
+      String line = text.line(n);
+      if (!Lines.isEmpty(line) && Lines.indent(line) == indent) {
+        int below = Lines.below(text.lines(), n);
+        boolean deeper = below > 0 && below <= last && Lines.indent(text.line(below)) > indent;
+        items++;
+        withKeys += deeper && Lines.colon(line) >= 0 && hasValue(line) ? 1 : 0;
+      }
+    }
+    if (indent < 2 || withKeys < 2 || Lines.indent(text.line(first)) != indent) {
+      return Optional.empty();
+    }
+    Position written = text.original(new Position(first, indent + 1));
+    for (int n = first; n <= last; n++) {
+      int here = Lines.indent(text.line(n));
+      if (here == indent && !Lines.isEmpty(text.line(n))) {
+        text.replace(n, 0, indent, " ".repeat(indent - 2) + "- ");
+      } else if (!Lines.isEmpty(text.line(n))) {
+        text.indent(n, Math.max(indent, here - 2));
+      }
+    }
+    return Optional.of(
+        new Slip(
+            written,
+            "“- ” is missing at the beginning of this line, as of the next "
+                + (items - 1)
+                + " that begin a step or a part of their own"));
+  }
+
+  private static boolean hasValue(String line) {
+    return Lines.end(line) > Lines.colon(line) + 1;
+  }
+
+  /** True of a line that goes in as far or further and begins with no dash. */
+  private static boolean inside(int number, int indent, Mended text) {
+    return number > 0
+        && Lines.indent(text.line(number)) >= indent
+        && !text.line(number).startsWith("- ", Lines.indent(text.line(number)));
   }
 
   private static String spaces(int count) {

@@ -17,6 +17,7 @@ final class Joined {
   private static final Pattern BEFORE_BRACE = Pattern.compile("([^{\\[]*[^{\\[\\s])\\s+[{\\[]");
   private static final Pattern NUMBER = Pattern.compile("[-+−]?\\d+");
   private static final Pattern MORE = Pattern.compile(",\\s*[^,:{}\\[\\]\"']+(?=[,}])");
+  private static final Pattern MORE_DECIMALS = Pattern.compile(",\\d+[^,{}\\[\\]\"']*(?<=\\S)");
   private static final Pattern REST = Pattern.compile("\\d+\\s*[^\\d\\s,].*");
 
   private Joined() {}
@@ -87,13 +88,21 @@ final class Joined {
       return Optional.empty();
     }
     Position written = text.original(number.at());
-    text.replace(at.line(), comma, comma + 1, ".");
+    String line = text.line(at.line());
+    int from = number.at().column() - 1;
+    int to = comma + 1 + rest.length();
+    // A size has two of them.
+    Matcher more = MORE_DECIMALS.matcher(line).region(to, line.length());
+    to = Character.isDigit(line.charAt(to - 1)) && more.lookingAt() ? more.end() : to;
+    String value = line.substring(from, to);
+    String fresh = value.replace(',', '.');
+    text.replace(at.line(), from, to, fresh);
     return Optional.of(
         new Slip(
             written,
-            Script.quoted(number.text() + "," + rest)
+            Script.quoted(value)
                 + " has a comma; write decimals with a point and thousands without a mark, such as "
-                + Script.quoted(number.text() + "." + rest)));
+                + Script.quoted(fresh)));
   }
 
   /** Several values with commas, where in braces a comma ends the value. */

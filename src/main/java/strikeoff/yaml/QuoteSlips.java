@@ -14,6 +14,9 @@ final class QuoteSlips {
 
   private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}|#[0-9a-fA-F]{3}");
 
+  /** A key of more lines, or a sentence within brackets, was hardly meant as one. */
+  private static final int MOST_LINES = 8;
+
   private QuoteSlips() {}
 
   static Optional<Slip> find(Fault fault, Mended text) {
@@ -26,6 +29,12 @@ final class QuoteSlips {
     }
     if (problem.contains("document separator")) {
       return close(fault.from(), text);
+    }
+    if (problem.contains("mapping values are not allowed") || problem.contains("but got :")) {
+      return longKey(fault.at(), text);
+    }
+    if (problem.contains("could not find expected ':'")) {
+      return longKeyFrom(fault.from(), text);
     }
     return problem.contains("'<scalar>'") || problem.contains("<scalar>")
         ? early(fault.at(), text)
@@ -55,17 +64,67 @@ final class QuoteSlips {
     return to;
   }
 
-  /** A value in quotes that runs on over lines with keys of their own was not meant to. */
-  static Optional<Slip> swallowed(Position at, Position end, Mended text) {
-    if (end.line() == at.line()) {
-      return Optional.empty();
-    }
-    String first = text.line(at.line());
-    int indent = Lines.indent(first);
+  /**
+   * A value in quotes that runs on over lines with keys of their own was not meant to.
+   *
+   * @param block the line at whose indentation such keys would stand: the value's own or, within
+   *     brackets, the one where the outermost opens
+   */
+  static Optional<Slip> swallowed(Position at, Position end, int block, Mended text) {
+    int indent = Lines.indent(text.line(block));
     for (int n = at.line() + 1; n <= end.line(); n++) {
       String line = text.line(n);
-      if (!line.isBlank() && Lines.indent(line) <= indent && Lines.colon(line) >= 0) {
+      String inside = n == end.line() ? line.substring(0, end.column() - 1) : line;
+      if (!inside.isBlank() && Lines.indent(inside) <= indent && Lines.colon(inside) >= 0) {
         return close(at, text);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The same by where it opens. */
+  private static Optional<Slip> longKeyFrom(Position from, Mended text) {
+    String first = text.line(from.line());
+    char mark = from.column() <= first.length() ? first.charAt(from.column() - 1) : 0;
+    if (mark != '"' && mark != '\'' || first.indexOf(mark, from.column()) >= 0) {
+      return Optional.empty();
+    }
+    for (int n = from.line() + 1; n <= from.line() + MOST_LINES; n++) {
+      int closes = text.line(n).indexOf(mark);
+      if (closes >= 0) {
+        return text.line(n).startsWith(":", closes + 1)
+            ? longKey(new Position(n, closes + 2), text)
+            : Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The colon behind a key in quotes that was opened on a line further up. */
+  private static Optional<Slip> longKey(Position at, Mended text) {
+    String last = text.line(at.line());
+    int closes = at.column() - 2;
+    if (closes < 0 || "\"'".indexOf(last.charAt(closes)) < 0) {
+      return Optional.empty();
+    }
+    char mark = last.charAt(closes);
+    StringBuilder inside = new StringBuilder(last.substring(0, closes).strip());
+    if (inside.indexOf(String.valueOf(mark)) >= 0) {
+      return Optional.empty();
+    }
+    for (int n = at.line() - 1; n >= Math.max(1, at.line() - MOST_LINES); n--) {
+      String line = text.line(n);
+      int opens = line.lastIndexOf(mark);
+      inside.insert(0, line.substring(opens + 1).strip() + " ");
+      if (opens >= 0) {
+        Position written = text.original(new Position(n, opens + 1));
+        text.replace(n, opens, line.length(), quoted(inside.toString().strip()) + ":");
+        for (int between = n + 1; between < at.line(); between++) {
+          text.blank(between);
+        }
+        text.replace(at.line(), 0, at.column(), " ".repeat(at.column()));
+        return Optional.of(
+            new Slip(written, "this key in quotes goes on in another line; write it in one"));
       }
     }
     return Optional.empty();
@@ -90,6 +149,9 @@ final class QuoteSlips {
       return Optional.empty();
     }
     Position written = text.original(from);
+    if (closeBelow(from, text)) {
+      return Optional.of(new Slip(written, UNCLOSED));
+    }
     Matcher colour = COLOUR.matcher(line);
     int to =
         colour.find(open + 1) && colour.start() == open + 1
@@ -97,6 +159,27 @@ final class QuoteSlips {
             : valueEnd(line, open + 1);
     text.replace(from.line(), open, to, quoted(line.substring(open + 1, to)));
     return Optional.of(new Slip(written, UNCLOSED));
+  }
+
+  /** A text that goes on over lines within a bracket ends where that does, if it holds no keys. */
+  static boolean closeBelow(Position from, Mended text) {
+    String line = text.line(from.line());
+    int open = from.column() - 1;
+    boolean within = !Lines.bare(line.substring(0, open)).replaceAll("[^{\\[]", "").isEmpty();
+    for (int n = from.line() + 1; within && n <= from.line() + MOST_LINES; n++) {
+      String below = text.line(n);
+      int end = Lines.end(below);
+      if (below.isBlank()
+          || Lines.colon(below) >= 0
+          || below.startsWith("- ", Lines.indent(below))) {
+        return false;
+      }
+      if ("}]".indexOf(below.charAt(end - 1)) >= 0) {
+        text.insert(n, end - 1, line.substring(open, open + 1));
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A value goes on behind its closing mark, which was meant as an apostrophe or a quotation. */

@@ -18,6 +18,7 @@ public final class Reading {
   private final Set<String> keys = new LinkedHashSet<>();
   private final MeasuresTally tally = new MeasuresTally();
   private final boolean partial;
+  private boolean nameless;
 
   public Reading() {
     this(false);
@@ -37,6 +38,16 @@ public final class Reading {
   /** True if parts of the document were left out, so that what is missing may stand there. */
   public boolean partial() {
     return partial;
+  }
+
+  /** Says that a section was left out since nothing in it has a name. */
+  void nameless() {
+    nameless = true;
+  }
+
+  /** True if a name that nothing bears may be that of something that was left out. */
+  boolean mayBeNamed() {
+    return partial || nameless;
   }
 
   public Problems problems() {

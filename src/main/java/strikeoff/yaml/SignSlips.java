@@ -120,6 +120,12 @@ final class SignSlips {
       text.replace(at.line(), from, percent.end(), share);
       return Optional.of(new Slip(written, "the sign stands behind the number: write " + share));
     }
+    if (">|".contains(sign) && line.substring(from + 1).matches("[-+0-9]*\\s*")) {
+      text.replace(at.line(), from, line.length(), "\"");
+      QuoteSlips.closeBelow(at, text);
+      return Optional.of(
+          new Slip(written, "in brackets no “" + sign + "” begins a text; put the text in quotes"));
+    }
     int to = QuoteSlips.valueEnd(line, from);
     if (to <= from) {
       return Optional.empty();

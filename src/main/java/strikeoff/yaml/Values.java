@@ -111,7 +111,7 @@ public final class Values {
       @Override
       public Optional<String> read(Item item, Reading reading) {
         // It may stand in a part that could not be read.
-        if (reading.partial()
+        if (reading.mayBeNamed()
             && item.node() instanceof Node.Scalar s
             && !known.contains(s.text())) {
           reading.problems().doubtful();

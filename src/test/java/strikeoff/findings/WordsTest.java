@@ -169,6 +169,24 @@ class WordsTest {
   }
 
   /** A range of which nobody sees the ends is told as one figure. */
+  /** "21 days old, and it lasts 21 days" tells nobody what is wrong. */
+  @Test
+  void aValueThatReadsLikeTheLimitItMissedSaysByItsSide() {
+    String told = "It is {shortfall} old; it lasts {limit}, {count} times.";
+    assertThat(Words.tell(told, List.of(SAMPLE, limit(79.6))))
+        .isEqualTo("It is just over 80 min old; it lasts 80 min, 9 times.");
+    assertThat(Words.tell(told, List.of(SAMPLE, limit(80.4))))
+        .startsWith("It is just under 80 min");
+    assertThat(Words.tell(told, List.of(SAMPLE, limit(80)))).startsWith("It is 80 min old");
+    assertThat(Words.tell(told, List.of(SAMPLE, limit(70)))).startsWith("It is 80 min old");
+    assertThat(Words.tell("It is {shortfall} old.", List.of(SAMPLE, limit(79.6))))
+        .isEqualTo("It is 80 min old.");
+  }
+
+  private static Limit limit(double minutes) {
+    return new Limit("paste/life", new Span(minutes), "why", "from memory");
+  }
+
   @Test
   void aRangeNarrowerThanItsFiguresIsOneFigure() {
     assertThat(

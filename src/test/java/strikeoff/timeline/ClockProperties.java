@@ -146,6 +146,9 @@ class ClockProperties {
     assertThat(day.use().waiting().minutes()).isNotNegative();
     for (Busy busy : figures.busy()) {
       assertThat(busy.busy().minutes()).isNotNegative();
+      if (busy.resource().kind() != Resource.Kind.SINK) {
+        assertThat(busy.share().fraction()).as("%s", busy).isBetween(0.0, 1 + 1e-9);
+      }
     }
   }
 }

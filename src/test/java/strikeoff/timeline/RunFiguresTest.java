@@ -99,6 +99,18 @@ class RunFiguresTest {
         .isCloseTo(25 * 60 + 2 * 2 * 50, offset(1e-6));
   }
 
+  /**
+   * By hand: laid, printed and batched by 9:16:40, both screens washed until 9:36:40; on the next
+   * day rinsed from 9:16:40 for 20 min. Of both days something is done to the cloth all the time.
+   */
+  @Test
+  void aClothThatLiesBatchedOvernightIsBusyForNoMoreThanTheDaysAtTheTable() {
+    Timeline day = TinyDay.of("1", "- print: near\n- {fix: batch, for: 24 h}\n- rinse: 20 °C");
+    Busy cloth = busy(PrintDay.figures(day), Resource.CLOTH);
+    assertThat(cloth.busy().seconds()).isCloseTo(24 * 3600 + 36 * 60 + 40, offset(1e-6));
+    assertThat(cloth.share().fraction()).isCloseTo(1, offset(1e-9));
+  }
+
   @Test
   void theNightIsInTheChainButNothingToShorten() {
     RunFigures figures =

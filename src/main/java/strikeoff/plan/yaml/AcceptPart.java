@@ -40,7 +40,8 @@ final class AcceptPart {
     if (!root.has("accept")) {
       return List.of();
     }
-    return root.required("accept", Lists.of("a rule with a reason", this::acceptance));
+    return root.required(
+        "accept", Lists.of("a rule with a reason", this::acceptance, "rule", "because"));
   }
 
   private Acceptance acceptance(Item item) {

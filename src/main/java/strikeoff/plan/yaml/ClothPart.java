@@ -219,7 +219,7 @@ final class ClothPart {
   }
 
   Map<String, Seam> seams(Fields root, Cloth cloth, boolean lengthKnown) {
-    return root.under("seams", "the seams")
+    return root.namedUnder("seams", "the seams")
         .map(f -> f.each(i -> seam(i, cloth, lengthKnown)))
         .orElse(Map.of());
   }

@@ -30,7 +30,9 @@ final class DesignPart {
   }
 
   Map<String, Design> designs(Fields root) {
-    return root.under("designs", "the designs").map(f -> f.each(this::design)).orElse(Map.of());
+    return root.namedUnder("designs", "the designs")
+        .map(f -> f.each(this::design))
+        .orElse(Map.of());
   }
 
   private Design design(Item item) {
@@ -38,7 +40,9 @@ final class DesignPart {
     Pair size = f.required("size", Values.size());
     boolean sized = f.sound("size");
     List<Design.Separation> separations =
-        f.required("separations", Lists.of("a separation", i -> separation(i, size, sized)));
+        f.required(
+            "separations",
+            Lists.of("a separation", i -> separation(i, size, sized), "screen", "paste"));
     f.done();
     return new Design(item.name(), size.along(), size.across(), numbered(separations), f.path());
   }

@@ -3,7 +3,9 @@ package strikeoff.plan.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
@@ -14,16 +16,13 @@ final class Lists {
 
   private Lists() {}
 
-  /** At least one; each is decoded by {@code each}, which reports its own mistakes. */
-  static <T> Expected<List<T>> of(String what, Function<Item, T> each) {
-    return of(what, each, true);
-  }
-
   /**
-   * @param single true if a mapping without a dash can only be one of them, so that its own
+   * At least one; each is decoded by {@code each}, which reports its own mistakes.
+   *
+   * @param signs keys by which a mapping without a dash is known as one of them, so that its own
    *     mistakes can be told as well
    */
-  static <T> Expected<List<T>> of(String what, Function<Item, T> each, boolean single) {
+  static <T> Expected<List<T>> of(String what, Function<Item, T> each, String... signs) {
     return new Expected<>() {
       @Override
       public String words() {
@@ -38,7 +37,8 @@ final class Lists {
       @Override
       public Optional<List<T>> read(Item item, Reading reading) {
         if (!(item.node() instanceof Node.Sequence list) || list.items().isEmpty()) {
-          boolean one = item.node() instanceof Node.Mapping;
+          Set<String> keys =
+              item.node() instanceof Node.Mapping m ? m.entries().keySet() : Set.of();
           String found = item.node() instanceof Node.Sequence ? "an empty one" : item.node().kind();
           reading.wrong(
               item,
@@ -46,8 +46,10 @@ final class Lists {
                   + " was expected, and "
                   + found
                   + " stands here"
-                  + (one ? "; begin each with “- ”" : ""));
-          return one && single ? Optional.of(List.of(each.apply(item))) : Optional.empty();
+                  + (item.node() instanceof Node.Mapping ? "; begin each with “- ”" : ""));
+          return Stream.of(signs).anyMatch(keys::contains)
+              ? Optional.of(List.of(each.apply(item)))
+              : Optional.empty();
         }
         List<T> values = new ArrayList<>();
         for (int i = 0; i < list.items().size(); i++) {

@@ -45,7 +45,7 @@ final class PastePart {
   }
 
   Map<String, Paste> pastes(Fields root) {
-    return root.under("pastes", "the pastes").map(f -> f.each(this::paste)).orElse(Map.of());
+    return root.namedUnder("pastes", "the pastes").map(f -> f.each(this::paste)).orElse(Map.of());
   }
 
   private Paste paste(Item item) {

@@ -51,7 +51,7 @@ final class PlacementPart {
   }
 
   Map<String, Arrangement> placements(Fields root) {
-    Optional<Fields> f = root.under("placements", "the placements");
+    Optional<Fields> f = root.namedUnder("placements", "the placements");
     if (f.isEmpty()) {
       return Map.of();
     }

@@ -129,7 +129,7 @@ public final class PlanReader {
     Fields f = Fields.of(Item.root(root), "a plan", reading);
 
     String title = f.required("plan", Values.text("the plan's title", LONGEST_TITLE));
-    String notes = f.optional("notes", Values.text("notes", LONGEST_NOTES)).orElse("");
+    String notes = f.optional("notes", Values.text("a text", LONGEST_NOTES)).orElse("");
     ClothPart clothPart = new ClothPart(draft);
     int before = reading.problems().count();
     Cloth cloth = clothPart.cloth(f);

@@ -32,7 +32,9 @@ final class ScreenPart {
   }
 
   Map<String, Screen> screens(Fields root) {
-    return root.under("screens", "the screens").map(f -> f.each(this::screen)).orElse(Map.of());
+    return root.namedUnder("screens", "the screens")
+        .map(f -> f.each(this::screen))
+        .orElse(Map.of());
   }
 
   private Screen screen(Item item) {

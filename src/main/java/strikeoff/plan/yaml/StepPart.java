@@ -78,8 +78,7 @@ final class StepPart {
           "the run has " + s.items().size() + " steps; more than " + most + " cannot be checked");
       return List.of();
     }
-    List<Step> run =
-        root.required("run", Lists.of("a step such as print: herons", this::step, false));
+    List<Step> run = root.required("run", Lists.of("a step such as print: herons", this::step));
     return mixing.of(run, mixAll);
   }
 
@@ -113,6 +112,10 @@ final class StepPart {
   }
 
   private static String oneWord(String text) {
+    Optional<String> verb = VERBS.stream().filter(v -> text.startsWith(v + " ")).findFirst();
+    if (verb.isPresent()) {
+      return "a colon is missing after “" + verb.get() + "”";
+    }
     return VERBS.contains(text)
         ? "“" + text + "” needs a value, such as print: herons"
         : "a step such as print: herons, or end of day, was expected"

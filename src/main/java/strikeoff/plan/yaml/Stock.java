@@ -78,7 +78,7 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
     Map<String, Held> named = new LinkedHashMap<>();
     root.item(section)
         .filter(i -> i.node() instanceof Node.Mapping)
-        .map(i -> Fields.of(i, "the " + section, root.reading()))
+        .map(i -> Fields.named(i, "the " + section, root.reading()))
         .ifPresent(f -> named.putAll(f.each(i -> held(i, file))));
     return named;
   }
