@@ -227,6 +227,7 @@ final class MendCommand implements Command {
     }
     PosixFileAttributeView rights = Files.getFileAttributeView(file, PosixFileAttributeView.class);
     var before = rights == null ? null : rights.readAttributes().permissions();
+    WholeFile.clearHalves(file);
     WholeFile.write(file, bytes);
     if (before != null) {
       Files.setPosixFilePermissions(file, before);

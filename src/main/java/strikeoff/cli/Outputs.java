@@ -124,8 +124,7 @@ final class Outputs<R> {
       }
       Path folder = path.getParent();
       Files.createDirectories(folder);
-      String name = FileNames.last(path);
-      WholeFile.clear(folder, name::equals);
+      WholeFile.clearHalves(path);
       WholeFile.write(path, written.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       failed.accept(file, e);

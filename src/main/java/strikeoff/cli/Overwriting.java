@@ -1,5 +1,6 @@
 package strikeoff.cli;
 
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.Channels;
@@ -19,6 +20,7 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import strikeoff.report.PageMark;
 import strikeoff.report.json.JsonMark;
+import strikeoff.report.junit.JunitMark;
 
 /**
  * Keeps what a run writes apart from what it reads, from what people wrote themselves, and from one
@@ -59,16 +61,6 @@ final class Overwriting {
               + "NOT CHECKED"
               + PAINT
               + "    [^\\n]+: [^\\n]+\\n)+");
-
-  /** Whether an earlier result of each format may begin so; JSON and text are asked for more. */
-  private static final Map<String, Predicate<String>> EARLIER =
-      Map.of(
-          "sarif", found("\"driver\"\\s*:\\s*\\{\\s*\"name\"\\s*:\\s*\"strikeoff\""),
-          "junit",
-              found(
-                  "\\A<\\?xml[^>]*>\\s*<testsuites>\\s*(?:</testsuites>"
-                      + "|<testsuite [^>]*>\\s*<properties>\\s*<property name=\"plan\")"),
-          "html", PageMark.COMPARE::stands);
 
   /** Bytes of a file that are looked at, from its beginning or up to its end. */
   private static final int LOOKED_AT = 8192;
@@ -149,15 +141,17 @@ final class Overwriting {
 
   private static boolean isEarlier(String format, Path file, String begins) {
     return switch (format) {
-      case "json" -> isJson(file);
+      case "json" -> is(file, JsonMark::stands);
+      case "sarif" -> is(file, JsonMark::standsSarif);
+      case "junit" -> is(file, JunitMark::stands);
       case Output.TEXT -> isText(begins, end(file));
-      default -> EARLIER.get(format).test(begins);
+      default -> PageMark.COMPARE.stands(begins);
     };
   }
 
-  private static boolean isJson(Path file) {
-    try (InputStream in = Files.newInputStream(file)) {
-      return JsonMark.stands(in);
+  private static boolean is(Path file, Predicate<InputStream> mark) {
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+      return mark.test(in);
     } catch (IOException e) {
       return false;
     }

@@ -10,8 +10,10 @@ import java.nio.file.PathMatcher;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -33,10 +35,17 @@ final class PlanFiles {
   private final Surroundings here;
   private final int most;
   private final String inputName;
-  private final List<PlanFile> found = new ArrayList<>();
+
+  /** By where links lead, so that each is checked once. */
+  private final Map<Path, PlanFile> found = new LinkedHashMap<>();
+
   private final List<String> wrong = new ArrayList<>();
   private final List<String> closed = new ArrayList<>();
-  private final Set<Path> files = new HashSet<>();
+  private boolean tooMany;
+
+  /** Folders that links lead to, which are searched last: most have a name of their own. */
+  private final List<Runnable> linked = new ArrayList<>();
+
   private Set<Path> folders = new HashSet<>();
 
   /** The folder that is searched with all below it. */
@@ -98,7 +107,7 @@ final class PlanFiles {
       search.add(argument);
     }
     return new Found(
-        List.copyOf(search.found), List.copyOf(search.wrong), List.copyOf(search.closed));
+        List.copyOf(search.found.values()), List.copyOf(search.wrong), List.copyOf(search.closed));
   }
 
   private void add(String argument) {
@@ -109,9 +118,7 @@ final class PlanFiles {
     }
     if (argument.equals(STANDARD_INPUT)) {
       PlanFile input = new PlanFile(Path.of(STANDARD_INPUT), inputName);
-      if (!found.contains(input)) {
-        found.add(input);
-      }
+      found.putIfAbsent(input.path(), input);
       return;
     }
     if (FileNames.isLost(argument)) {
@@ -128,9 +135,11 @@ final class PlanFiles {
       if (Files.isDirectory(path)) {
         int before = met + closed.size();
         top = path;
-        search(path, strip(argument), Sought.IN_A_FOLDER, 0);
+        searchAll(path, strip(argument), Sought.IN_A_FOLDER);
         if (met + closed.size() == before) {
-          wrong.add(argument + ": no .yaml or .yml file in this folder");
+          // A shell finds a folder that is called like a plan among the plans of a class.
+          (isPlan(strip(argument)) ? closed : wrong)
+              .add(argument + ": no .yaml or .yml file in this folder");
         }
       } else if (OddFile.whatNamed(path).isPresent()) {
         closed.add(argument + ": " + OddFile.whatNamed(path).get());
@@ -166,7 +175,7 @@ final class PlanFiles {
       Predicate<String> here = matching(folder, pattern.replace("**/", ""));
       if (Files.isDirectory(folder)) {
         top = folder;
-        search(folder, base, new Sought(deep.or(here), name -> false, reaching(pattern)), 0);
+        searchAll(folder, base, new Sought(deep.or(here), name -> false, reaching(pattern)));
       }
     } catch (PatternSyntaxException e) {
       wrong.add(pattern + ": not a pattern: " + e.getDescription());
@@ -206,6 +215,15 @@ final class PlanFiles {
         new Sought(PlanFiles::isPlan, PlanFiles::mayBeFolder, name -> true);
   }
 
+  /** Takes what is wanted in a folder that was named and below it. */
+  private void searchAll(Path folder, String name, Sought sought) {
+    linked.clear();
+    search(folder, name, sought, 0);
+    for (int i = 0; i < linked.size(); i++) {
+      linked.get(i).run();
+    }
+  }
+
   /** Takes what is wanted below a folder. What is wanted and can't be read is told. */
   private void search(Path folder, String name, Sought sought, int depth) {
     List<Path> entries = new ArrayList<>();
@@ -234,7 +252,11 @@ final class PlanFiles {
       }
       if (Files.isDirectory(entry)) {
         if (!OddFile.leadsOut(entry, top)) {
-          search(entry, full, sought, depth + 1);
+          if (Files.isSymbolicLink(entry)) {
+            linked.add(() -> search(entry, full, sought, depth + 1));
+          } else {
+            search(entry, full, sought, depth + 1);
+          }
         } else if (sought.folders().test(full)) {
           closed.add(full + ": " + OddFile.LEADS_OUT);
         }
@@ -272,17 +294,24 @@ final class PlanFiles {
     } catch (IOException e) {
       real = path.toAbsolutePath().normalize();
     }
-    if (files.contains(real)) {
-      return;
-    }
-    if (found.size() == most) {
-      if (files.add(Path.of(""))) {
-        wrong.add("more than " + most + " plans; --max-plans takes more at once");
+    PlanFile file = new PlanFile(path, name, given);
+    PlanFile before = found.get(real);
+    if (before != null) {
+      // Nobody's plan is told under the name of somebody else's link to it alone.
+      if (isLinked(before, real) && !isLinked(file, real)) {
+        found.remove(real);
+        found.put(real, file);
       }
-      return;
+    } else if (found.size() < most) {
+      found.put(real, file);
+    } else if (!tooMany) {
+      tooMany = true;
+      wrong.add("more than " + most + " plans; --max-plans takes more at once");
     }
-    files.add(real);
-    found.add(new PlanFile(path, name, given));
+  }
+
+  private static boolean isLinked(PlanFile file, Path real) {
+    return !file.path().toAbsolutePath().normalize().equals(real);
   }
 
   private static String strip(String folder) {

@@ -94,7 +94,7 @@ final class StartCommand implements Command {
         "3:what was wished can't be read as a plan",
         "4:the file could not be written");
     Options.note(
-        spec, "The plan is checked before it is written, and what the check finds is told.");
+        spec, "The plan is checked before it is written, and the stops and risks it has are told.");
   }
 
   @Override

@@ -49,6 +49,7 @@ final class WholeFile {
     if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new FileAlreadyExistsException(FileNames.text(file));
     }
+    clearHalves(file);
     write(file, bytes, Files::move);
   }
 
@@ -94,6 +95,11 @@ final class WholeFile {
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
+  }
+
+  /** Takes away what killed runs left half written of a file. */
+  static void clearHalves(Path file) {
+    clear(file.toAbsolutePath().getParent(), FileNames.last(file)::equals);
   }
 
   /**

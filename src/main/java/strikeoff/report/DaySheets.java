@@ -32,6 +32,7 @@ final class DaySheets {
     List<DaySheet> sheets = new ArrayList<>();
     DaySheet.Warning warning = warning(judged);
     Map<Integer, List<DaySheet.Job>> jobs = StepNumbers.of(judged, byDay);
+    RestingSteps.addTo(jobs, judged);
     byDay.forEach(
         (day, blocks) -> {
           Set<Integer> steps =

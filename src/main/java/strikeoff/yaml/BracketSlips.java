@@ -90,6 +90,9 @@ final class BracketSlips {
     if (word == 0) {
       return Optional.empty();
     }
+    if (line.charAt(here) == '[' && line.charAt(here - 1) != ' ') {
+      return place(at, text);
+    }
     Optional<Slip> sentence = sentence(at, word, text);
     if (sentence.isPresent()) {
       return sentence;
@@ -103,6 +106,25 @@ final class BracketSlips {
     int gap = line.charAt(word - 1) == ' ' ? word - 1 : word;
     text.insert(at.line(), gap, ",");
     return Optional.of(new Slip(written, "a comma is missing before “" + name + "”"));
+  }
+
+  /** A place such as {@code run[2].bath}, whose bracket opens a list here. */
+  private static Optional<Slip> place(Position at, Mended text) {
+    String line = text.line(at.line());
+    int from = at.column() - 1;
+    while (from > 0 && " {[,".indexOf(line.charAt(from - 1)) < 0) {
+      from--;
+    }
+    int to = at.column() - 1;
+    while (to < line.length() && ",}".indexOf(line.charAt(to)) < 0) {
+      to++;
+    }
+    Position written = text.original(new Position(at.line(), from + 1));
+    String value = line.substring(from, to).strip();
+    text.replace(at.line(), from, to, QuoteSlips.quoted(value));
+    return Optional.of(
+        new Slip(
+            written, "in braces “[” begins a list; put the value in quotes: \"" + value + "\""));
   }
 
   /** Several words without a number before the colon are a sentence that holds one. */

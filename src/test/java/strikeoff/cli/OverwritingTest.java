@@ -66,10 +66,38 @@ class OverwritingTest {
     Files.writeString(
         folder.resolve("more.txt"),
         "PRINTABLE      p.yaml: 1 risk\n\n1 plan: 1 printable\n\nmine\n");
+    likeOurs();
     Files.createSymbolicLink(folder.resolve("gone.json"), folder.resolve("nowhere"));
     Files.createSymbolicLink(folder.resolve("link.json"), folder.resolve("plans/border.yaml"));
     Files.createSymbolicLink(folder.resolve("twin.json"), folder.resolve("old.json"));
     Files.createLink(folder.resolve("hard"), folder.resolve("plain"));
+  }
+
+  /** Results of other programs that look like ours where they begin. */
+  private void likeOurs() throws IOException {
+    String properties = "<properties><property name=\"plan\" value=\"x\"/></properties>";
+    Files.writeString(
+        folder.resolve("marked.xml"), THEIRS.replace("tests=\"1\">", "tests=\"1\">" + properties));
+    run("check plain -q -f sarif=own.sarif -f junit=own.xml");
+    String junit = Files.readString(folder.resolve("own.xml"));
+    String sarif = Files.readString(folder.resolve("own.sarif"));
+    // Put together from several tools' results.
+    Files.writeString(
+        folder.resolve("outer.xml"),
+        junit.replace("</testsuites>", "<testsuite name=\"a\"/></testsuites>"));
+    Files.writeString(
+        folder.resolve("other.xml"), junit.replaceFirst("value=\"Printable", "value=\"Passed: "));
+    Files.writeString(
+        folder.resolve("merged.sarif"),
+        sarif.replaceFirst(
+            "\\]\\s*\\}\\s*$",
+            ", {\"tool\": {\"driver\": {\"name\": \"other\"}}, \"results\": []}]}"));
+    Files.writeString(
+        folder.resolve("named.sarif"),
+        "{\"version\": \"2.1.0\", \"runs\": [{\"tool\": {\"driver\": {\"name\": \"strikeoff\"}}}]}");
+    Files.writeString(
+        folder.resolve("noted.sarif"),
+        sarif.replaceFirst("\"columnKind\"", "\"properties\": {\"mine\": 1}, \"columnKind\""));
   }
 
   @ParameterizedTest
@@ -101,6 +129,12 @@ class OverwritingTest {
           compare plain plain -f html=gone.json | gone.json: it is a link that leads nowhere
           check plain -f sarif=todo             | a file that holds no sarif of an earlier run
           check plain -f junit=their.xml        | a file that holds no junit of an earlier run
+          check plain -f junit=marked.xml       | a file that holds no junit of an earlier run
+          check plain -f junit=outer.xml        | a file that holds no junit of an earlier run
+          check plain -f junit=other.xml        | a file that holds no junit of an earlier run
+          check plain -f sarif=named.sarif      | a file that holds no sarif of an earlier run
+          check plain -f sarif=merged.sarif     | a file that holds no sarif of an earlier run
+          check plain -f sarif=noted.sarif      | a file that holds no sarif of an earlier run
           compare plain plain -f html=page.html | a file that holds no html of an earlier run
           compare plain plain -f html=batch.html | a file that holds no html of an earlier run
           check plain -f json=new -f sarif=new  | two results can't go to one file
@@ -139,8 +173,13 @@ class OverwritingTest {
     for (String other : List.of("", "-q ", "-v --color=always ")) {
       assertThat(run("check plain " + other + "-f text=e -f junit=f --part 1/1").err()).isEmpty();
     }
+    for (String of : List.of("bad.yaml", "plans --reports r", "plans")) {
+      Files.writeString(folder.resolve("bad.yaml"), "plan: x\nclothh: {}\n");
+      assertThat(run("check " + of + " -q -f sarif=s -f junit=j").err()).isEmpty();
+    }
     for (String part : List.of("2/2", "1/2", "2/2")) {
-      assertThat(run("check plain -f text=g -f junit=h -f json=i --part " + part).err()).isEmpty();
+      assertThat(run("check plain -f text=g -f junit=h -f json=i -f sarif=k --part " + part).err())
+          .isEmpty();
     }
     assertThat(folder.resolve("g")).hasContent("0 plans");
     Files.writeString(folder.resolve("bad.yaml"), "plan: x\nclothh: {}\n");

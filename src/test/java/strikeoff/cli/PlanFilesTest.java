@@ -57,6 +57,29 @@ class PlanFilesTest {
         .containsExactly("curtains.yaml", "class/a.yaml", "class/b.yml", "class/term two/Z.YAML");
   }
 
+  /** Else a link that comes first by its name would hide whose plan it leads to. */
+  @Test
+  void aPlanIsToldByItsOwnNameAndNotByThatOfALinkToIt() throws IOException {
+    Files.createSymbolicLink(folder.resolve("class/Link.yaml"), Path.of("b.yml"));
+    Files.createSymbolicLink(folder.resolve("aaa"), Path.of("class"));
+    assertThat(names("class"))
+        .containsExactly("class/a.yaml", "class/b.yml", "class/term two/Z.YAML");
+    assertThat(names("class/Link.yaml")).containsExactly("class/Link.yaml");
+    assertThat(names("."))
+        .startsWith("class/a.yaml", "class/b.yml")
+        .noneMatch(n -> n.contains("aaa"));
+  }
+
+  @Test
+  void aFolderThatIsCalledLikeAPlanAndHoldsNoneLeavesTheOthersChecked() throws IOException {
+    Files.createDirectory(folder.resolve("none.yaml"));
+    Found found = found("curtains.yaml", "none.yaml");
+    assertThat(found.plans()).hasSize(1);
+    assertThat(found.wrong()).isEmpty();
+    assertThat(found.closed()).containsExactly("none.yaml: no .yaml or .yml file in this folder");
+    assertThat(found("empty").wrong()).hasSize(1);
+  }
+
   @Test
   void aNamedFileNeedsNoEndingAndMayBeHidden() {
     assertThat(names("class/notes.txt", "class/.draft.yaml"))

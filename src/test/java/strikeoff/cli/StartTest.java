@@ -151,6 +151,23 @@ class StartTest {
   }
 
   @Test
+  void whatAKilledRunLeftHalfWrittenGoes() throws IOException {
+    Path half = folder.resolve(".new.yaml.999999999.part");
+    Path other = folder.resolve(".other.yaml.999999999.part");
+    Files.writeString(half, "plan: A fi");
+    Files.writeString(other, "plan: A fi");
+    assertThat(start("-o", "new.yaml").exit()).isZero();
+    assertThat(half).doesNotExist();
+    assertThat(other).exists();
+    Files.writeString(half, "plan: A fi");
+    Files.writeString(
+        folder.resolve("new.yaml"), Files.readString(Path.of("plans/mistakes/short-blue.yaml")));
+    assertThat(Scenario.run(folder, Map.of(), List.of("mend", "new.yaml", "--write")).exit())
+        .isZero();
+    assertThat(half).doesNotExist();
+  }
+
+  @Test
   void whatCannotBeWishedIsWrongUsage() {
     assertThat(start("--medium", "ink").exit()).isEqualTo(2);
     assertThat(start("--motif", "20 cm").err()).contains("--motif: a size such as");

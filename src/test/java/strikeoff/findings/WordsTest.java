@@ -173,13 +173,15 @@ class WordsTest {
   @Test
   void aValueThatReadsLikeTheLimitItMissedSaysByItsSide() {
     String told = "It is {shortfall} old; it lasts {limit}, {count} times.";
-    assertThat(Words.tell(told, List.of(SAMPLE, limit(79.6))))
+    assertThat(Words.tell(told, List.of(SAMPLE, limit(79.6)), Measures.METRIC))
         .isEqualTo("It is just over 80 min old; it lasts 80 min, 9 times.");
-    assertThat(Words.tell(told, List.of(SAMPLE, limit(80.4))))
+    assertThat(Words.tell(told, List.of(SAMPLE, limit(80.4)), Measures.METRIC))
         .startsWith("It is just under 80 min");
-    assertThat(Words.tell(told, List.of(SAMPLE, limit(80)))).startsWith("It is 80 min old");
-    assertThat(Words.tell(told, List.of(SAMPLE, limit(70)))).startsWith("It is 80 min old");
-    assertThat(Words.tell("It is {shortfall} old.", List.of(SAMPLE, limit(79.6))))
+    assertThat(Words.tell(told, List.of(SAMPLE, limit(80)), Measures.METRIC))
+        .startsWith("It is 80 min old");
+    assertThat(Words.tell(told, List.of(SAMPLE, limit(70)), Measures.METRIC))
+        .startsWith("It is 80 min old");
+    assertThat(Words.tell("It is {shortfall} old.", List.of(SAMPLE, limit(79.6)), Measures.METRIC))
         .isEqualTo("It is 80 min old.");
   }
 

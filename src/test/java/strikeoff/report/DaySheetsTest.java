@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
@@ -86,6 +87,54 @@ class DaySheetsTest {
     }
     assertThat(printed).isGreaterThan(5);
     assertThat(jobs).extracting(DaySheet.Job::number).anyMatch(number -> number.endsWith(".2"));
+    // None is left out, and each stands where it is done.
+    List<Integer> steps =
+        jobs.stream()
+            .skip(1)
+            .map(j -> Integer.parseInt(j.number().replaceFirst("[.].*", "")))
+            .distinct()
+            .toList();
+    assertThat(steps)
+        .containsExactlyElementsOf(
+            IntStream.rangeClosed(1, demo.plan().run().size()).boxed().toList());
+  }
+
+  /** A wait that is over by then, a second washing of the same screens and the end of a day. */
+  @Test
+  void aStepThatTakesNoTimeStandsOnTheSheetOfItsDay() {
+    String plan =
+        """
+        plan: Steps that take no time
+        cloth: {length: 2 m, width: 60 cm, washed: yes}
+        screens: {reeds: {frame: 46 x 40 cm, image: 28 x 22 cm, mesh: 43/cm}}
+        pastes: {sand: {medium: paint, colour: tan, amount: 300 g, mixed before: 1 h}}
+        designs:
+          reeds: {size: 28 x 22 cm, separations: [{screen: reeds, paste: sand, covers: 40 %}]}
+        placements: {border: {design: reeds, series: 5, pitch: 30 cm, start: 10 cm, across: 20 cm}}
+        run:
+          - print: border
+          - wash screen: all
+          - wash screen: all
+          - dry: until fix-safe
+          - dry: 10 min
+          - end of day
+          - dry: until fix-safe
+          - heat-set: press
+        """;
+    Checked.Judged judged = (Checked.Judged) Checker.builtIn().check("rests.yaml", plan);
+    List<String> told =
+        DaySheets.of(judged).stream()
+            .flatMap(s -> s.jobs().stream().map(j -> s.title().substring(0, 5) + " " + j.number()))
+            .toList();
+    assertThat(told)
+        .containsExactly(
+            "Day 1 ", "Day 1 1", "Day 1 2", "Day 1 3", "Day 1 4", "Day 1 5", "Day 1 6", "Day 2 7",
+            "Day 2 8");
+    List<DaySheet.Job> jobs =
+        DaySheets.of(judged).stream().flatMap(s -> s.jobs().stream()).toList();
+    assertThat(jobs.get(3).after()).isEqualTo("Nothing is left to do.");
+    assertThat(jobs.get(6).what()).isEqualTo("End of day");
+    assertThat(jobs.get(7).after()).isEqualTo("No wait: by then this is over.");
   }
 
   /** A sheet hangs alone on the wall. */

@@ -38,7 +38,7 @@ record Case(String name, Ending ending, String message, String type, String text
     }
   }
 
-  private static final String READING = "reading";
+  static final String READING = "reading";
 
   static List<Case> of(Outcome plan, List<String> families) {
     List<Case> cases = new ArrayList<>();

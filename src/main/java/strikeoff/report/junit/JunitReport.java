@@ -20,7 +20,7 @@ import strikeoff.report.outcome.Results;
  */
 public final class JunitReport {
 
-  private static final String TIME = "0";
+  static final String TIME = "0";
 
   private JunitReport() {}
 
