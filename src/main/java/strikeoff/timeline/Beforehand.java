@@ -17,4 +17,9 @@ record Beforehand(Layout layout, Policy policy, Effort effort, Films films, Prin
     return new Beforehand(
         layout, policy, effort, Films.of(plan, policy), new PrintRun(plan, layout));
   }
+
+  /** The same for a plan that differs in its run at most. */
+  Beforehand in(PrintPlan other) {
+    return new Beforehand(layout, policy, effort, films, sets.of(other));
+  }
 }

@@ -21,17 +21,52 @@ final class Boards {
   private final Optional<Table.Stations> stations;
   private final Predicate<Motif> stands;
 
+  /** The least length so far that the table was too short for, mm. */
+  private double tooLong = Double.POSITIVE_INFINITY;
+
   /**
    * @param stands what needs a board of its own
    */
   Boards(Table table, Predicate<Motif> stands) {
-    this.table = table.length().mm();
-    this.stations = table.stations();
+    this(table.length().mm(), table.stations(), stands);
+  }
+
+  private Boards(double table, Optional<Table.Stations> stations, Predicate<Motif> stands) {
+    this.table = table;
+    this.stations = stations;
     this.stands = stands;
+  }
+
+  /** The same boards on a table of another length, mm. */
+  Boards on(double length) {
+    return new Boards(length, stations, stands);
   }
 
   double table() {
     return table;
+  }
+
+  /** True if the table is as long as that, mm. */
+  boolean holds(double length) {
+    boolean holds = length <= table + Length.TOLERANCE;
+    tooLong = holds ? tooLong : Math.min(tooLong, length);
+    return holds;
+  }
+
+  /** The least length so far that the table was too short for, mm; infinite if there is none. */
+  double tooLong() {
+    return tooLong;
+  }
+
+  /** What a motif takes of the cloth, with its loose board along it. */
+  Envelope needs(Motif motif) {
+    Envelope needs = new Envelope(motif.frames());
+    if (needsOne(motif) && !fixed()) {
+      Envelope board = under(motif);
+      needs.expandToInclude(board.getMinX(), needs.getMinY());
+      needs.expandToInclude(board.getMaxX(), needs.getMinY());
+    }
+    return needs;
   }
 
   boolean fixed() {

@@ -26,7 +26,8 @@ final class Choices {
    *
    * @param stays who isn't left out, since how the run goes without her is known
    */
-  static Simulation.Run soonest(PrintPlan plan, Beforehand known, Optional<String> stays) {
+  static Simulation.Run soonest(PrintPlan plan, Beforehand all, Optional<String> stays) {
+    Beforehand known = all.in(plan);
     Simulation.Run written = Simulation.once(plan, known, plan.equipment().sinks());
     long each = written.simulated();
     Choices choices = new Choices(known, known.effort().ways() / each);

@@ -43,7 +43,6 @@ final class Filling {
   }
 
   Room add(Motif motif) {
-    Envelope needs = new Envelope(motif.frames());
     Envelope board = null;
     boolean shares = false;
     if (boards.needsOne(motif)) {
@@ -60,8 +59,6 @@ final class Filling {
         board = boards.fixedAt(start).get(number.getAsInt());
       } else {
         board = boards.under(motif);
-        needs.expandToInclude(board.getMinX(), needs.getMinY());
-        needs.expandToInclude(board.getMaxX(), needs.getMinY());
       }
       Envelope wanted = board;
       if (!shares && set.stream().anyMatch(other -> meet(wanted, other))) {
@@ -69,7 +66,7 @@ final class Filling {
       }
     }
     Envelope together = new Envelope(covered);
-    together.expandToInclude(needs);
+    together.expandToInclude(boards.needs(motif));
     if (!fits(together)) {
       return Room.FULL;
     }
@@ -85,9 +82,9 @@ final class Filling {
 
   private boolean fits(Envelope together) {
     return Double.isNaN(start)
-        ? together.getWidth() <= boards.table() + Length.TOLERANCE
+        ? boards.holds(together.getWidth())
         : together.getMinX() >= start - Length.TOLERANCE
-            && together.getMaxX() <= start + boards.table() + Length.TOLERANCE;
+            && boards.holds(together.getMaxX() - start);
   }
 
   private static boolean meet(Envelope one, Envelope other) {

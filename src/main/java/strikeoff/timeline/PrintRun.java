@@ -23,14 +23,35 @@ final class PrintRun {
   private final PrintPlan plan;
   private final Layout layout;
   private final Boards boards;
-  private final Map<Asked, List<Pass>> passes = new HashMap<>();
+  private final Map<Asked, List<Pass>> passes;
+
+  /** How many people a plan names for each step by its number, whoever then stays out of it. */
+  private final Map<Integer, Integer> people = new HashMap<>();
 
   PrintRun(PrintPlan plan, Layout layout) {
+    this(
+        plan,
+        layout,
+        new Boards(
+            plan.table(), m -> plan.arrangements().get(m.placement().arrangement()).takesBoard()),
+        new HashMap<>());
+  }
+
+  private PrintRun(PrintPlan plan, Layout layout, Boards boards, Map<Asked, List<Pass>> passes) {
     this.plan = plan;
     this.layout = layout;
-    this.boards =
-        new Boards(
-            plan.table(), m -> plan.arrangements().get(m.placement().arrangement()).takesBoard());
+    this.boards = boards;
+    this.passes = passes;
+    for (Step step : plan.run()) {
+      if (step instanceof Step.Print print) {
+        people.put(print.number(), 1 + print.also().size());
+      }
+    }
+  }
+
+  /** The same for a plan that differs in its run at most. */
+  PrintRun of(PrintPlan other) {
+    return new PrintRun(other, layout, boards, passes);
   }
 
   Boards boards() {
@@ -39,29 +60,47 @@ final class PrintRun {
 
   /** What of a step decides which passes it has. */
   private record Asked(
-      List<String> arrangements, List<Integer> only, List<Integer> separations, Step.Order order) {}
+      List<String> arrangements,
+      List<Integer> only,
+      List<Integer> separations,
+      Step.Order order,
+      boolean everyOther,
+      int people) {}
 
   /** What a step prints in a go, one after the other. */
   List<Pass> passes(Step.Print step) {
     return passes.computeIfAbsent(
-        new Asked(step.arrangements(), step.only(), step.separations(), step.order()),
+        new Asked(
+            step.arrangements(),
+            step.only(),
+            step.separations(),
+            step.order(),
+            step.everyOther(),
+            people.get(step.number())),
         asked -> Passes.of(step, this));
   }
 
   /** The sets of one arrangement in a step; empty if nothing of it is printed there. */
   List<PrintSet> sets(Step.Print step, String arrangement) {
-    return split(motifs(step, arrangement));
+    return split(step, motifs(step, arrangement));
   }
 
   /** The sets of all arrangements of a step taken together. */
   List<PrintSet> setsTogether(Step.Print step) {
     List<Motif> all = new ArrayList<>();
     step.arrangements().forEach(arrangement -> all.addAll(motifs(step, arrangement)));
-    return split(all);
+    return split(step, all);
   }
 
-  private List<PrintSet> split(List<Motif> motifs) {
-    return Sets.split(motifs, boards);
+  private List<PrintSet> split(Step.Print step, List<Motif> motifs) {
+    int several = people.get(step.number());
+    boolean evenly =
+        several > 1
+            && !step.everyOther()
+            && (step.order() == Step.Order.BY_COLOUR || step.order() == Step.Order.BY_STATION);
+    return evenly
+        ? EvenSets.of(motifs, boards, step.order() == Step.Order.BY_STATION ? several : 1)
+        : Sets.split(motifs, boards);
   }
 
   private List<Motif> motifs(Step.Print step, String arrangement) {

@@ -72,11 +72,14 @@ final class Sets {
       List<Motif> set = new ArrayList<>();
       List<Motif> later = new ArrayList<>();
       boolean full = false;
-      for (Motif motif : left) {
-        Filling.Room room = full ? Filling.Room.FULL : filling.add(motif);
+      int at = 0;
+      while (at < left.size() && !full) {
+        Filling.Room room = filling.add(left.get(at));
         full = room == Filling.Room.FULL;
-        (room == Filling.Room.TAKEN ? set : later).add(motif);
+        (room == Filling.Room.TAKEN ? set : later).add(left.get(at));
+        at++;
       }
+      later.addAll(left.subList(at, left.size()));
       if (set.isEmpty()) {
         Motif alone = later.remove(0);
         sets.add(

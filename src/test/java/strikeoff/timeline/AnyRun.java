@@ -38,6 +38,10 @@ record AnyRun(
     int moreSinks;
     int morePlaces;
     int longerTable;
+
+    /** Loose ones of 50 cm; 0 for a top without boards. */
+    int boards;
+
     double humidity = 0.5;
 
     /** Of each kind of work, in the order of {@link Handling}. */
@@ -89,6 +93,9 @@ record AnyRun(
             .crew(PEOPLE.toArray(String[]::new))
             .equipment(1 + change.moreSinks, 1, 1, 2 + change.morePlaces)
             .handling(change.handling());
+    if (change.boards > 0) {
+      day.stations(change.boards);
+    }
     List<String> separations = new ArrayList<>();
     for (int i = 0; i < colours; i++) {
       day.unmixedPaste("p" + i);
@@ -126,7 +133,16 @@ record AnyRun(
 
   /** One step; what its numbers mean depends on its kind. */
   record Part(
-      int kind, int who, int other, Step.Order order, int minutes, int pause, boolean state) {}
+      int kind, int who, int other, Step.Order order, int minutes, int pause, boolean state) {
+
+    boolean prints() {
+      return kind <= 3;
+    }
+
+    boolean everyOther() {
+      return kind == 3;
+    }
+  }
 
   private Step step(Part part, int n, int more, boolean joined) {
     PlanPath path = new PlanPath("run[" + (n - 1) + "]");
@@ -172,7 +188,7 @@ record AnyRun(
         List.of(),
         List.of(),
         part.order,
-        part.kind == 3,
+        part.everyOther(),
         new Span(part.pause),
         Wait.of(
             part.state

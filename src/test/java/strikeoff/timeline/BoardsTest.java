@@ -42,6 +42,49 @@ class BoardsTest {
         .isEqualTo("1 2 3 4");
   }
 
+  /** Of three and one all but one of them would stand idle at the last. */
+  @ParameterizedTest
+  @CsvSource({
+    "3, 4, by colour, 1 2|3 4",
+    "3, 4, by station, 1 2|3 4",
+    "4, 6, by colour, 1 2 3|4 5 6",
+    // three times two people at two stations; three and three would be four times
+    "4, 6, by station, 1 2 3 4|5 6",
+    "5, 6, by station, 1 2 3 4|5 6",
+    "4, 6, set by set, 1 2 3 4|5 6",
+  })
+  void severalPeopleShareTheCopiesOutEvenly(int boards, int copies, String order, String sets) {
+    String plan =
+        plan("{count: " + boards + ", length: 50 cm, width: 60 cm}", row(copies, 60))
+            .replace("run:", "crew: [Wren, Tam]\nrun:")
+            .replace("print: leaves", "print: leaves\n    by: [Wren, Tam]\n    order: " + order);
+    assertThat(sets(plan)).isEqualTo(sets);
+    assertThat(moves(plan)).hasSize(1);
+  }
+
+  /**
+   * The cloth is moved as seldom as can be, though people who go by station may be done later: of
+   * six copies two and two and two are three rounds for two people, three and three are four.
+   */
+  @Test
+  void aLongerTableThatSavesAMoveMayTakeARoundMoreByStation() {
+    String two =
+        plan("", row(6, 60))
+            .replace("length: 4 m", "length: 1.1 m")
+            .replace("run:", "crew: [Wren, Tam]\nrun:")
+            .replace(
+                "print: leaves",
+                "print: leaves\n    by: [Wren, Tam]\n    order: by station\n"
+                    + "    dry between colours: 40 min")
+            .replace("covers: 40 %}]", "covers: 40 %}, {screen: vein, paste: green, covers: 9 %}]")
+            .replace(
+                "pastes:", "  vein: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}\npastes:");
+    String three = two.replace("length: 1.1 m", "length: 1.7 m");
+    assertThat(sets(two)).isEqualTo("1 2 1 2|3 4 3 4|5 6 5 6");
+    assertThat(moves(three)).hasSizeLessThan(moves(two).size());
+    assertThat(day(three).finish()).isGreaterThan(day(two).finish());
+  }
+
   @ParameterizedTest
   @CsvSource({
     // a board every 60 cm, and so are the leaves
