@@ -39,9 +39,7 @@ final class ClothPart {
   }
 
   Cloth cloth(Fields root) {
-    Fields f = root.underOrAbsent("cloth", "the cloth");
-    f.calls("colour", "ground");
-    f.calls("color", "ground");
+    Fields f = Everyday.called("cloth", root.underOrAbsent("cloth", "the cloth"));
     if (!root.has("cloth")) {
       root.wrong("cloth", "“cloth” is missing: the cloth with its length and width belongs here");
       f = Fields.absent(f.path(), new strikeoff.plan.Position(1, 1), new Reading());

@@ -36,7 +36,7 @@ final class DesignPart {
   }
 
   private Design design(Item item) {
-    Fields f = Fields.of(item, "a design", draft.reading());
+    Fields f = Everyday.called("design", Fields.of(item, "a design", draft.reading()));
     Pair size = f.required("size", Values.size());
     boolean sized = f.sound("size");
     List<Design.Separation> separations =
@@ -70,7 +70,7 @@ final class DesignPart {
   }
 
   private Design.Separation separation(Item item, Pair design, boolean sized) {
-    Fields f = Fields.of(item, "a separation", draft.reading());
+    Fields f = Everyday.called("separation", Fields.of(item, "a separation", draft.reading()));
     Pair at = f.optional("at", Points.place()).orElse(CORNER);
     Pair size = f.optional("size", Values.size()).orElse(rest(design, at));
     Expected<Length> length = Values.aboveZero(Length.class);

@@ -49,7 +49,7 @@ final class PastePart {
   }
 
   private Paste paste(Item item) {
-    Fields f = Fields.of(item, "a paste", draft.reading());
+    Fields f = Everyday.called("paste", Fields.of(item, "a paste", draft.reading()));
     Medium medium = f.required("medium", Values.word("dye or paint", MEDIA));
     boolean dye = medium == Medium.DYE;
     List<Ingredient> recipe =

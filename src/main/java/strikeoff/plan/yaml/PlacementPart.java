@@ -69,7 +69,7 @@ final class PlacementPart {
   }
 
   private Arrangement placement(Item item) {
-    Fields f = Fields.of(item, "a placement", draft.reading());
+    Fields f = Everyday.called("placement", Fields.of(item, "a placement", draft.reading()));
     String name = item.name();
     String design =
         f.required("design", Values.nameIn("a design's name", "design", draft.names().designs()));
@@ -80,7 +80,7 @@ final class PlacementPart {
     if (over.contains(name)) {
       f.wrong("over", "a placement can't be printed over itself");
     }
-    List<String> ways = f.names().stream().filter(WAYS::contains).toList();
+    List<String> ways = WAYS.stream().filter(f::has).toList();
     Common c = new Common(name, design, turn, mirrored, over, f);
     Arrangement arrangement = way(ways.isEmpty() ? "" : ways.get(0), c);
     if (ways.size() > 1) {

@@ -63,7 +63,7 @@ final class RoomPart {
   }
 
   Table table(Fields root) {
-    Fields f = root.underOrAbsent("table", "the table");
+    Fields f = Everyday.called("table", root.underOrAbsent("table", "the table"));
     Expected<Length> length = Values.aboveZero(Length.class);
     Table table =
         new Table(
@@ -95,7 +95,7 @@ final class RoomPart {
   }
 
   Room room(Fields root) {
-    Fields f = root.underOrAbsent("room", "the room");
+    Fields f = Everyday.called("room", root.underOrAbsent("room", "the room"));
     Room room =
         new Room(
             assumptions.or(

@@ -38,7 +38,7 @@ final class ScreenPart {
   }
 
   private Screen screen(Item item) {
-    Fields f = Fields.of(item, "a screen", draft.reading());
+    Fields f = Everyday.called("screen", Fields.of(item, "a screen", draft.reading()));
     Expected<Length> length = Values.aboveZero(Length.class);
     Pair frame = f.required("frame", Values.size());
     Pair image = f.required("image", Values.size());

@@ -102,6 +102,14 @@ final class StepPart {
       f.wrong("a step says what is done with one of " + String.join(", ", VERBS) + near);
       return new Step.EndOfDay(number, item.path());
     }
+    if (f.item(verbs.get(0)).get().node() instanceof Node.Mapping) {
+      f.wrong(
+          verbs.get(0),
+          "what is done stands right after “"
+              + verbs.get(0)
+              + ":”, and its other keys on lines of their own below it, without braces");
+      return new Step.EndOfDay(number, item.path());
+    }
     Step step = decode(verbs.get(0), f);
     if (verbs.size() > 1) {
       verbs.forEach(f::has);

@@ -141,6 +141,7 @@ final class WetStepPart {
   }
 
   Step heatSet(int number, Fields f) {
+    Everyday.called("heat", f);
     Step.Heat with = f.required("heat-set", Values.word("iron, press or oven", DEVICES));
     return new Step.HeatSet(
         number,
