@@ -66,7 +66,8 @@ public record ClothLay(
     for (FrameOnTable frame : fits) {
       far = frame.reachesFrom().compareTo(far.reachesFrom()) < 0 ? frame : far;
       near = frame.reachesTo().compareTo(near.reachesTo()) > 0 ? frame : near;
-      worst = over(frame, at, table) > over(worst, at, table) ? frame : worst;
+      // Of two alike the plan's first, however its lengths are written.
+      worst = over(frame, at, table) > over(worst, at, table) + Length.TOLERANCE ? frame : worst;
       if (over(frame, at, table) > Length.TOLERANCE) {
         over.add(frame.arrangement());
       }
