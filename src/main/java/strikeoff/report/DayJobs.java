@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.plan.PrintPlan;
@@ -23,6 +24,10 @@ import strikeoff.units.Phrase;
  * colours are its lines.
  */
 final class DayJobs {
+
+  /** A wait that nobody does anything in, at the end of a line. */
+  private static final Pattern PLAIN_WAIT =
+      Pattern.compile("(^|, )wait to (day \\d+, )?\\d\\d:\\d\\d$");
 
   private static final Set<Task.Kind> ALIKE = EnumSet.of(Task.Kind.MIX, Task.Kind.WASH_SCREEN);
 
@@ -240,7 +245,9 @@ final class DayJobs {
             + WorkWords.clock(work.end(), day)
             + (with.isEmpty() ? "" : " " + with)
             + (who.isEmpty() ? "" : ", held by " + who);
-    String next = before.next().isEmpty() ? wait : before.next() + ", " + wait;
+    // Of two waits on end only the later one's end tells anybody anything.
+    String said = PLAIN_WAIT.matcher(before.next()).replaceFirst("");
+    String next = said.isEmpty() ? wait : said + ", " + wait;
     return new DaySheet.Line(before.begins(), before.what(), before.with(), before.who(), next);
   }
 

@@ -365,4 +365,49 @@ class DaySheetsTest {
         .findFirst()
         .orElseThrow();
   }
+
+  /**
+   * By hand, 50 s a print: gold 1 from 9:15, ink 1 from 9:20:50, 5 min later; gold 3 from 9:21:40
+   * and ink 3 from 9:27:30. That is off at 9:28:20, and star 2 would lie on it: 5 min for the
+   * colour, 30 min for the pass.
+   */
+  @Test
+  void ofTwoWaitsOnEndOnlyTheLaterIsTold() {
+    String plan =
+        """
+        plan: Three stars side by side
+        cloth: {length: 2 m, width: 60 cm, washed: yes}
+        table: {length: 2.4 m, width: 1.2 m}
+        screens:
+          star: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
+          key: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
+        pastes:
+          gold: {medium: paint, colour: "#d9a92f", mixed before: 1 h}
+          ink: {medium: paint, colour: black, mixed before: 1 h}
+        designs:
+          star:
+            size: 20 x 20 cm
+            separations:
+              - {screen: star, paste: gold, covers: 40 %}
+              - {screen: key, paste: ink, covers: 10 %}
+        placements:
+          stars: {design: star, series: 3, pitch: 24 cm, start: 20 cm, across: 20 cm}
+        run:
+          - print: stars
+            order: by station
+            every other: yes
+            dry between colours: 5 min
+            dry between passes: 30 min
+        """;
+    List<String> waits =
+        DaySheets.of((Checked.Judged) Checker.builtIn().check("stars.yaml", plan)).stream()
+            .flatMap(sheet -> sheet.jobs().stream())
+            .filter(job -> job.what().startsWith("Print"))
+            .flatMap(job -> job.lines().stream())
+            .map(line -> line.next().replaceFirst("^.*?(?=wait to |$)", ""))
+            .toList();
+    assertThat(waits)
+        .containsExactly(
+            "wait to 09:20", "", "wait to 09:27", "wait to 09:58", "wait to 10:04", "");
+  }
 }

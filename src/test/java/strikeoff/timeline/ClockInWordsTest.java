@@ -291,4 +291,18 @@ class ClockInWordsTest {
                 + "- {wash screen: b, takes: 30 min}");
     assertThat(apart.evidence()).anyMatch(IdleScreen.class::isInstance);
   }
+
+  /** The copies lie in the order 2, 3, 1 along the cloth: first 2 and 1, then 3. */
+  @Test
+  void aColourMakesBothPassesBeforeTheNextAndByStationAPassHasAllItsColours() {
+    String every = "- {print: loose, every other: yes";
+    assertThat(prints(TinyDay.of("1", every + "}")))
+        .extracting(print -> print.replaceFirst(" 09.*", ""))
+        .containsExactly(
+            "loose 2, a", "loose 1, a", "loose 3, a", "loose 2, b", "loose 1, b", "loose 3, b");
+    assertThat(prints(TinyDay.of("1", every + ", order: by station}")))
+        .extracting(print -> print.replaceFirst(" 09.*", ""))
+        .containsExactly(
+            "loose 2, a", "loose 2, b", "loose 1, a", "loose 1, b", "loose 3, a", "loose 3, b");
+  }
 }
