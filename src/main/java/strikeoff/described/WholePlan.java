@@ -20,7 +20,7 @@ public record WholePlan(
     int days,
     int lays,
     Moment finish,
-    Span handsOn,
+    Span work,
     Span waiting,
     boolean notes,
     PlanPath path)

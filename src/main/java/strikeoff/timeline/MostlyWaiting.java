@@ -18,7 +18,7 @@ import strikeoff.units.Span;
  */
 public record MostlyWaiting(
     Span waiting,
-    Span handsOn,
+    Span work,
     Share share,
     List<String> causes,
     String shortenFirst,

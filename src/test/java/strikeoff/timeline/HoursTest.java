@@ -102,7 +102,7 @@ class HoursTest {
     assertThat(told.causes()).containsExactly("dry 60 min (50 min)", "dry 20 min (20 min)");
     assertThat(told.waiting().minutes()).isEqualTo(70);
     // 15 min to lay the cloth, 50 s to print, 10 min to wash
-    assertThat(told.handsOn().seconds()).isCloseTo(25 * 60 + 50, offset(1e-6));
+    assertThat(told.work().seconds()).isCloseTo(25 * 60 + 50, offset(1e-6));
     assertThat(told.share().fraction()).isCloseTo(4200 / (4200 + 1550.0), offset(1e-9));
     assertThat(told.shortenFirst()).isEqualTo("dry 60 min in step 3, 60 min");
     assertThat(
