@@ -64,9 +64,10 @@ final class Everyday {
           keys(
               "design: motif, pattern",
               "pitch: spacing",
-              "series: count, number, copies",
               "mirrored: mirror, flip, flipped",
               "turn: rotate, rotation, rotated"),
+          "placement of no kind",
+          keys("series: count, number, copies"),
           "table",
           keys("stations: boards"),
           "room",

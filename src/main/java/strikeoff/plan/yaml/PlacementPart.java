@@ -70,6 +70,10 @@ final class PlacementPart {
 
   private Arrangement placement(Item item) {
     Fields f = Everyday.called("placement", Fields.of(item, "a placement", draft.reading()));
+    if (f.names().stream().noneMatch(WAYS::contains)) {
+      // A fill has a count of its own.
+      Everyday.called("placement of no kind", f);
+    }
     String name = item.name();
     String design =
         f.required("design", Values.nameIn("a design's name", "design", draft.names().designs()));
