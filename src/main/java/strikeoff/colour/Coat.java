@@ -5,7 +5,8 @@ package strikeoff.colour;
  *
  * <p>This is an estimate for looking at, not a colour match: three broad bands stand for the
  * spectrum, the named colour is taken for the paste's look on white cloth, and both layers for full
- * cover.
+ * cover. So what white shows through the gaps of an opaque film is in its named colour already, and
+ * a dark one has fewer gaps than its grade would allow.
  *
  * @param onWhite its look on white cloth
  * @param hiding share of what lies under it that it hides
@@ -43,8 +44,25 @@ record Coat(Reflectance onWhite, double hiding, boolean tints, double strength) 
    * single constant), so the order of two that hide nothing changes nothing.
    */
   Reflectance over(Reflectance under) {
-    Reflectance beside = tints ? tinted(under) : under;
-    return hiding == 0 ? beside : beside.hiddenBy(onWhite, Math.min(1, hiding * strength));
+    if (!tints && hiding > 0) {
+      return beside(under);
+    }
+    Reflectance tinted = tints ? tinted(under) : under;
+    return hiding == 0 ? tinted : tinted.hiddenBy(onWhite, Math.min(1, hiding * strength));
+  }
+
+  /** Film and gaps make up the look on white, whatever the film itself is. */
+  private Reflectance beside(Reflectance under) {
+    double darkest = Math.min(onWhite.red(), Math.min(onWhite.green(), onWhite.blue()));
+    double gaps = Math.min(1 - hiding, darkest);
+    Reflectance film =
+        gaps < 1
+            ? new Reflectance(
+                (onWhite.red() - gaps) / (1 - gaps),
+                (onWhite.green() - gaps) / (1 - gaps),
+                (onWhite.blue() - gaps) / (1 - gaps))
+            : onWhite;
+    return under.hiddenBy(film, Math.min(1, (1 - gaps) * strength));
   }
 
   private Reflectance tinted(Reflectance under) {

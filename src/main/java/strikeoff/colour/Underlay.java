@@ -19,7 +19,8 @@ import strikeoff.policy.Policy;
  * What a paste lies on, and how far it stands out from that. On its own motif it lies on every
  * separation listed before it that it may share area with: the stencil decides where. On another
  * motif it lies if that one's image holds it wholly and is printed first, as what it is anchored to
- * is. A transparent paste is helped by covering ones only, such as a white printed and dried first.
+ * is. A paste that hides nothing is helped by covering ones only, such as a white printed and dried
+ * first.
  */
 final class Underlay {
 
@@ -75,8 +76,9 @@ final class Underlay {
 
   private double difference(Paste under, Paste paste) {
     Lab below = Lab.of(palette.onGround(palette.wet(under)));
-    if (paste.transparent()
-        && (under.transparent() || palette.isTooLight(paste, Lab.of(paste.colour()), below))) {
+    boolean hidesNothing = paste.transparent() && !paste.translucent();
+    if (hidesNothing && under.transparent()
+        || palette.isTooLight(paste, Lab.of(paste.colour()), below)) {
       return 0;
     }
     return Lab.of(palette.onGround(palette.wet(under), palette.wet(paste))).difference(below);

@@ -30,6 +30,7 @@ final class LayoutFacts {
     }
     facts.addAll(EdgeReach.of(plan, layout));
     facts.addAll(Overlaps.of(plan, layout));
+    facts.addAll(OverNothing.of(plan, layout));
     facts.addAll(ClearanceBreach.of(plan, layout));
     facts.addAll(MirroredStencil.of(plan));
     facts.addAll(PanelPairs.of(plan, layout, policy));

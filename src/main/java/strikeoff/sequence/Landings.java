@@ -36,6 +36,7 @@ final class Landings {
   private final Map<String, LostPrints> lost = new LinkedHashMap<>();
   private final boolean dulled;
   private final Map<String, Boolean> canBeLost = new HashMap<>();
+  private final Map<String, Unseen> unseen = new LinkedHashMap<>();
   private final ClothIndex<Footprint> index;
   private long left;
 
@@ -80,12 +81,81 @@ final class Landings {
       GivenUp.ifAsked();
       List<Footprint> motif = layout.footprintsOf(placement.id());
       for (Footprint one : motif) {
-        if (canBeLost(one.paste()) && isPrinted(one)) {
+        if (!isPrinted(one)) {
+          continue;
+        }
+        if (meetings.isLostOnGround(one.paste())) {
+          unseen
+              .computeIfAbsent(one.paste().name(), name -> new Unseen())
+              .add(one, beneath(one, motif));
+        } else if (canBeLost(one.paste())) {
           onMotif(one, motif);
           onOthers(one);
         }
       }
     }
+    unseen.values().forEach(this::onPrintsAlone);
+  }
+
+  /** Prints of a paste that nobody sees on the bare ground, and what they lie on instead. */
+  private static final class Unseen {
+
+    private final Map<Footprint, List<Footprint>> prints = new LinkedHashMap<>();
+    private boolean bare;
+
+    void add(Footprint one, List<Footprint> beneath) {
+      prints.put(one, beneath);
+      bare |= beneath.isEmpty();
+    }
+  }
+
+  /**
+   * What is printed on others everywhere was never meant for the ground, and all of it is lost
+   * where they let nobody see it either. If it lies on the bare ground anywhere, that is told.
+   */
+  private void onPrintsAlone(Unseen paste) {
+    if (paste.bare) {
+      return;
+    }
+    paste.prints.forEach(
+        (one, beneath) -> {
+          if (beneath.stream().allMatch(other -> isGoneOver(one, other))) {
+            add(one, false, beneath, 1);
+          }
+        });
+  }
+
+  /** A second look tells what is dull, and only that. */
+  private boolean isGoneOver(Footprint one, Footprint other) {
+    Meeting meeting = meetings.over(one.paste(), other.paste());
+    return dulled ? meeting.isDulled() && !meeting.isLost() : meeting.isLost();
+  }
+
+  /**
+   * What was printed before on its own motif, where the stencils can have it lie on that, and on
+   * placements that hold all of it. What nobody tells from the ground is as the ground.
+   */
+  private List<Footprint> beneath(Footprint one, List<Footprint> motif) {
+    List<Footprint> beneath = new ArrayList<>();
+    for (Footprint other : left > 0 ? motif : List.<Footprint>of()) {
+      left--;
+      if (other != one
+          && isPrinted(other)
+          && isOver(one, other)
+          && Shares.common(one.separation(), other.separation()) > 0
+          && !meetings.isLostOnGround(other.paste())) {
+        beneath.add(other);
+      }
+    }
+    for (Footprint other : upperFirst(one)) {
+      if (other.placement().id() != one.placement().id()
+          && isOver(one, other)
+          && share(one, other) >= WHOLE
+          && !meetings.isLostOnGround(other.paste())) {
+        beneath.add(other);
+      }
+    }
+    return beneath;
   }
 
   /** Whether a colour is gone there, or in the second look perhaps only dull. */
@@ -99,11 +169,9 @@ final class Landings {
   }
 
   private boolean isLostAnywhere(Paste paste) {
-    return !meetings.isLostOnGround(paste)
-        && plan.pastes().values().stream()
-            .anyMatch(
-                other ->
-                    isGone(meetings.over(paste, other)) || isGone(meetings.under(paste, other)));
+    return plan.pastes().values().stream()
+        .anyMatch(
+            other -> isGone(meetings.over(paste, other)) || isGone(meetings.under(paste, other)));
   }
 
   private void onMotif(Footprint one, List<Footprint> motif) {

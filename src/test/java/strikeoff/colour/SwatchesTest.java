@@ -199,9 +199,9 @@ class SwatchesTest {
 
   @Test
   void aCoveringDyeHidesLessOnceItIsWashed() {
-    // At wash-off two fifths leave (order/softening): 95 % hiding becomes 57 %. Black over
-    // white then reflects 43 % of the light, which sRGB's curve (IEC 61966-2-1) writes as
-    // 255 · (1.055 · 0.43^(1/2.4) − 0.055) = 175.
+    // Black on white is black, so its film has no gaps. At wash-off two fifths leave
+    // (order/softening). Black over white then reflects 40 % of the light, which sRGB's curve
+    // (IEC 61966-2-1) writes as 255 · (1.055 · 0.4^(1/2.4) − 0.055) = 170.
     Swatch black =
         new Sketch()
             .coveringDye("black", 0x000000)
@@ -209,7 +209,7 @@ class SwatchesTest {
             .at("shells", "shell", 0)
             .swatches()
             .of("black");
-    assertThat(black.washed().hex()).isEqualTo("#afafaf");
+    assertThat(black.washed().hex()).isEqualTo("#aaaaaa");
   }
 
   @Test

@@ -16,6 +16,7 @@
 [condition][layout.SeamAllowanceReach]a print reaches into a seam's allowance=SeamAllowanceReach()
 [condition][layout.EdgeReach]a print reaches past an edge=EdgeReach()
 [condition][layout.EdgeReach]- by more than {length}=beyond.base() > {length}
+[condition][layout.OverNothing]a placement goes over what it does not meet=OverNothing()
 [condition][layout.Overlap]two arrangements overlap=Overlap()
 [condition][layout.Overlap]- by more than {area}=area.base() > {area}
 [condition][layout.Crowding]a design is larger than its pitch=Crowding()
