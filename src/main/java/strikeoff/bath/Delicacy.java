@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import strikeoff.plan.Cloth;
+import strikeoff.plan.Step;
 import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.units.Temperature;
@@ -11,8 +12,33 @@ import strikeoff.units.Temperature;
 /** Which fibre of a cloth stands least; a few threads of another one don't count. */
 record Delicacy(Cloth cloth, Policy policy) {
 
-  Fibre inDryHeat() {
-    return least(Fibre::heatSpoils);
+  /** The one that is harmed first in a dry heat. */
+  Fibre harmedBy(Step.Heat with) {
+    return least(fibre -> harmsAbove(fibre, with));
+  }
+
+  /** The one that is spoilt first in a dry heat; in a blend it may be another one. */
+  Fibre spoiltBy(Step.Heat with) {
+    return least(fibre -> spoilsAbove(fibre, with));
+  }
+
+  Temperature harmsAbove(Fibre fibre, Step.Heat with) {
+    return stands(fibre, fibre.heatHarms(), with);
+  }
+
+  Temperature spoilsAbove(Fibre fibre, Step.Heat with) {
+    return stands(fibre, fibre.heatSpoils(), with);
+  }
+
+  /**
+   * An iron's dial tells the sole, which is hotter than film and cloth under it; but what softens
+   * does so where it touches the sole.
+   */
+  private Temperature stands(Fibre fibre, Temperature film, Step.Heat with) {
+    double sole = policy.limit("fixing/iron-above-film").amount();
+    return with == Step.Heat.IRON && !fibre.softens()
+        ? new Temperature(film.celsius() + sole)
+        : film;
   }
 
   Fibre inWater() {

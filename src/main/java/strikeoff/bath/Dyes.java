@@ -15,6 +15,7 @@ import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
+import strikeoff.units.Numbers;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -78,6 +79,7 @@ final class Dyes {
                 soda,
                 salt,
                 work.proteinFibres().isEmpty() ? Optional.empty() : Optional.of(work.steam()),
+                weighedIn(fix),
                 edits(fix, bare, soda, salt),
                 fix.path()));
   }
@@ -107,13 +109,27 @@ final class Dyes {
     return List.of(edits);
   }
 
-  /** Soda for a batch, and for steam baking soda, which doesn't brown the cloth. */
+  /** Nothing where the recipe of one of them isn't known: then nobody knows how much it takes. */
   private List<List<Edit>> intoPastes(Step.Fix fix, List<Paste> bare) {
-    String alkali = fix.how() == Step.Fixing.STEAM ? "baking soda" : "soda ash";
-    return List.of(
-        bare.stream()
-            .flatMap(paste -> ToSteam.alkali(paste, alkali, work.policy(), work.units()).stream())
-            .toList());
+    List<List<Edit>> each =
+        bare.stream().map(p -> ToSteam.alkali(p, intoPaste(fix), work.policy(), work.units())).toList();
+    return each.stream().anyMatch(List::isEmpty)
+        ? List.of()
+        : List.of(each.stream().flatMap(List::stream).toList());
+  }
+
+  /** Soda for a batch, and for steam baking soda, which doesn't brown the cloth. */
+  private static String intoPaste(Step.Fix fix) {
+    return fix.how() == Step.Fixing.STEAM ? "baking soda" : "soda ash";
+  }
+
+  /** As much as recipes hold, to be weighed in. */
+  private String weighedIn(Step.Fix fix) {
+    return Numbers.plain(work.policy().limit("fixing/alkali-recipe-least").amount(), 0)
+        + " to "
+        + Numbers.plain(work.policy().limit("fixing/alkali-recipe-most").amount(), 0)
+        + " g of "
+        + intoPaste(fix);
   }
 
   /** Water or salt water takes the alkali out of a print that brought its own. */

@@ -90,6 +90,7 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
     evidence.addAll(SodaInPaste.all(work));
     LongInSoda.of(work).ifPresent(evidence::add);
     evidence.addAll(AlkaliDose.all(work));
+    evidence.addAll(UnweighedAlkali.all(work));
     evidence.addAll(UreaNeed.all(work));
     evidence.addAll(DriedBeforeBatch.all(work));
     evidence.addAll(HotWater.all(work));

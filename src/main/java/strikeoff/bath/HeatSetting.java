@@ -18,10 +18,11 @@ import strikeoff.units.Temperature;
  * @param asks the paint that asks for it
  * @param basis on what that rests, in words: a paint's label, or the policy
  * @param neededThere the shortest time at the coolest temperature
- * @param fibre the fibre of the cloth that stands least
+ * @param fibre the fibre of the cloth that is harmed first
  * @param harmsAbove hotter than that it is harmed
+ * @param spoilt the fibre that is spoilt first; in a blend it may be another one
  * @param spoilsAbove hotter than that it is spoilt
- * @param gentle the hottest that does it no harm, as a dial is set
+ * @param gentle the hottest that does no harm, as a dial is set
  * @param neededGently the shortest time at that
  * @param timePath of the time
  * @param path of the temperature
@@ -38,6 +39,7 @@ public record HeatSetting(
     Span neededThere,
     String fibre,
     Temperature harmsAbove,
+    String spoilt,
     Temperature spoilsAbove,
     Temperature gentle,
     Span neededGently,

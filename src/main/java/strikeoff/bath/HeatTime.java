@@ -29,8 +29,14 @@ public record HeatTime(
     PlanPath path)
     implements Evidence {
 
-  /** What sets them, as an instruction without a full stop: as hot as they ask, and as long. */
+  /**
+   * What sets them, as an instruction without a full stop: as hot as they ask and the cloth stands,
+   * and as long.
+   */
   public String mending(Measures units) {
+    if (heat.harms()) {
+      return heat.cooling(units);
+    }
     boolean cool = heat.temperature().compareTo(heat.coolest()) < 0;
     return cool
         ? heat.heating(units)
@@ -39,6 +45,9 @@ public record HeatTime(
 
   /** The same as edits. */
   public List<List<Edit>> edits(Measures units) {
+    if (heat.harms()) {
+      return heat.coolingEdits(units);
+    }
     boolean cool = heat.temperature().compareTo(heat.coolest()) < 0;
     return cool
         ? heat.heatingEdits(units)

@@ -44,8 +44,10 @@ final class Heats {
     }
     Binder binder = new Binder(paints, work.policy());
     Binder.Ask<Temperature> coolest = binder.coolest();
-    Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).inDryHeat();
-    Temperature harms = stands(weakest.heatHarms(), step);
+    Delicacy delicacy = new Delicacy(work.plan().cloth(), work.policy());
+    Fibre harmed = delicacy.harmedBy(step.with());
+    Fibre spoilt = delicacy.spoiltBy(step.with());
+    Temperature harms = delicacy.harmsAbove(harmed, step.with());
     Temperature gentle = onDial(harms, coolest.value());
     HeatSetting heat =
         new HeatSetting(
@@ -58,9 +60,10 @@ final class Heats {
             coolest.paint(),
             coolest.basis(),
             binder.shortest(coolest.value(), step.with()).value().halfMinutesUp(),
-            weakest.name(),
+            harmed.name(),
             harms,
-            stands(weakest.heatSpoils(), step),
+            spoilt.name(),
+            delicacy.spoilsAbove(spoilt, step.with()),
             gentle,
             binder.shortest(gentle, step.with()).value().halfMinutesUp(),
             step.path().key("for"),
@@ -84,12 +87,6 @@ final class Heats {
   private static Temperature onDial(Temperature most, Temperature least) {
     double five = Math.floor(most.celsius() / 5) * 5;
     return five >= least.celsius() ? new Temperature(five) : most;
-  }
-
-  /** An iron's dial tells the sole, which is hotter than film and cloth under it. */
-  private Temperature stands(Temperature film, Step.HeatSet step) {
-    double sole = work.policy().limit("fixing/iron-above-film").amount();
-    return step.with() == Step.Heat.IRON ? new Temperature(film.celsius() + sole) : film;
   }
 
   /** What an iron or a press has to go over, spot by spot: all paint since the last heat-set. */
@@ -141,7 +138,7 @@ final class Heats {
   private String setting(List<Paste> paints) {
     Binder binder = new Binder(paints, work.policy());
     Binder.Ask<Temperature> coolest = binder.coolest();
-    Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).inDryHeat();
+    Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).harmedBy(Step.Heat.OVEN);
     if (coolest.value().compareTo(weakest.heatHarms()) > 0) {
       return "Take a paint that sets cooler, and heat-set it once it is dry through: "
           + weakest.name()

@@ -21,7 +21,9 @@ import strikeoff.units.Span;
  *     if no dye lies on the cloth yet
  * @param instead how the print is steamed instead, as an instruction without a full stop, on cloth
  *     that soda harms; else empty
- * @param edits what writes alkali, and salt for a bath, into the plan; none on such cloth
+ * @param weighedIn what a kilogram of paste takes of alkali, in words
+ * @param edits what writes alkali, and salt for a bath, into the plan; none on such cloth, nor for
+ *     a paste of which no recipe tells what is in it
  * @param path of the fix step
  */
 public record MissingAlkali(
@@ -33,6 +35,7 @@ public record MissingAlkali(
     Optional<Mass> sodaForBath,
     Optional<Mass> saltForBath,
     Optional<String> instead,
+    String weighedIn,
     List<List<Edit>> edits,
     PlanPath path)
     implements Evidence {
@@ -57,7 +60,9 @@ public record MissingAlkali(
           + " into the bath";
     }
     if (shortLived.isEmpty()) {
-      return "Put the alkali into the paste, or soak the cloth in soda before";
+      return "Put the alkali into the paste, "
+          + weighedIn
+          + " in a kilogram, and write it into the recipe; or soak the cloth in soda before";
     }
     SodaLife first = shortLived.get(0);
     return "Soak the cloth in soda before and dry it; in the paste the alkali would leave "

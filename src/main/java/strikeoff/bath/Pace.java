@@ -106,14 +106,20 @@ final class Pace {
     return group.batch();
   }
 
+  /**
+   * A shade has its own time and its own range about it. Between pale and deep there is no line, so
+   * a stated time may be off by as much as lies between the two, as a factor; but nothing takes
+   * less than what sources give a pale shade.
+   */
   private Range carried(Stated stated, boolean deep, double celsius) {
     double from = stated.at().celsius();
     double pale = stated.pale().minutes();
-    double dark = stated.deep().minutes();
+    double usual = stated.forShade(deep).minutes();
+    double off = stated.deep().minutes() / pale;
     return new Range(
-        Arrhenius.minutes(pale, energies(), from, celsius).low(),
-        Arrhenius.minutes(stated.forShade(deep).minutes(), energies(), from, celsius).best(),
-        Arrhenius.minutes(dark, energies(), from, celsius).high());
+        Arrhenius.minutes(Math.max(pale, usual / off), energies(), from, celsius).low(),
+        Arrhenius.minutes(usual, energies(), from, celsius).best(),
+        Arrhenius.minutes(usual * off, energies(), from, celsius).high());
   }
 
   private Range energies() {

@@ -196,7 +196,10 @@ final class Shares {
         "steam it for "
             + ToSteam.lasts(work, dyes(fix)).text()
             + ", with baking soda in the paste in place of all other alkali";
-    return ToSteam.edits(work, fix).stream().map(edits -> new Cure(words, edits)).toList();
+    List<List<Edit>> edits = ToSteam.edits(work, fix);
+    return edits.isEmpty()
+        ? List.of(new Cure(words, List.of()))
+        : edits.stream().map(written -> new Cure(words, written)).toList();
   }
 
   private boolean isStoodByCloth(Temperature water) {

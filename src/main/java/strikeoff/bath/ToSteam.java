@@ -21,7 +21,8 @@ final class ToSteam {
   /**
    * With the step's temperature taken out, and, for a step that gives none, without that.
    *
-   * @return nothing for a step that is steam already
+   * @return nothing for a step that is steam already, nor where no recipe tells how much alkali a
+   *     paste would take
    */
   static List<List<Edit>> edits(Work work, Step.Fix fix) {
     List<Paste> dyes = Work.pastes(work.before(fix, Medium.DYE));
@@ -31,7 +32,11 @@ final class ToSteam {
     List<Edit> edits = new ArrayList<>();
     for (Paste paste : dyes) {
       if (!new Recipe(paste, work.policy()).holdsAlkali()) {
-        edits.addAll(alkali(paste, "baking soda", work.policy(), work.units()));
+        List<Edit> weighedIn = alkali(paste, "baking soda", work.policy(), work.units());
+        if (weighedIn.isEmpty()) {
+          return List.of();
+        }
+        edits.addAll(weighedIn);
       }
     }
     // A batch takes prints up damp, and steam doesn't.
@@ -48,7 +53,10 @@ final class ToSteam {
     return List.of(withTemperature, edits);
   }
 
-  /** Alkali for a paste that has none: weighed into its recipe, or as the word that it is there. */
+  /**
+   * Alkali for a paste that has none, weighed into its recipe; nothing where no recipe tells how
+   * much: a word that it is there fixes no dye.
+   */
   static List<Edit> alkali(Paste paste, String substance, Policy policy, Measures units) {
     Recipe recipe = new Recipe(paste, policy);
     return ForRecipe.of(
@@ -58,7 +66,7 @@ final class ToSteam {
             policy.limit("fixing/alkali-recipe-least").amount(),
             policy.limit("fixing/alkali-recipe-most").amount())
         .flatMap(weighed -> weighed.edits(units).stream().findFirst())
-        .orElseGet(() -> List.of(new Edit.Write(paste.path().key("alkali"), "in paste")));
+        .orElseGet(List::of);
   }
 
   /** What a pot steamer may take for the slowest group. */

@@ -7,6 +7,7 @@ import strikeoff.plan.Basis;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.timeline.Timeline;
@@ -34,20 +35,20 @@ public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
   }
 
   public static Fibres of(PrintPlan plan, Timeline timeline, Policy policy) {
-    List<String> dyes =
-        timeline.impressions().stream()
-            .map(i -> i.footprint().paste())
-            .filter(p -> p.medium() == Medium.DYE)
-            .map(p -> p.name())
-            .distinct()
-            .toList();
+    List<String> dyes = printed(timeline, Medium.DYE);
     if (dyes.isEmpty()) {
-      return new Fibres(Optional.empty(), List.of());
+      List<String> paints = printed(timeline, Medium.PAINT);
+      return new Fibres(
+          Optional.empty(),
+          plan.cloth().loomState() && !paints.isEmpty()
+              ? List.of(new PaintOnSize(paints, plan.cloth().path().key("loom-state")))
+              : List.of());
     }
     FibreTake take = take(plan.cloth(), dyes, policy);
     List<Evidence> evidence = new ArrayList<>();
     evidence.add(take);
-    if (!plan.cloth().washed()) {
+    boolean scoured = plan.cloth().washed() || plan.washedFirst() && !plan.cloth().loomState();
+    if (!scoured) {
       evidence.add(
           new UnscouredCloth(
               dyes,
@@ -55,6 +56,15 @@ public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
               plan.cloth().path().key(plan.cloth().loomState() ? "loom-state" : "washed")));
     }
     return new Fibres(Optional.of(take), evidence);
+  }
+
+  private static List<String> printed(Timeline timeline, Medium medium) {
+    return timeline.impressions().stream()
+        .map(i -> i.footprint().paste())
+        .filter(p -> p.medium() == medium)
+        .map(Paste::name)
+        .distinct()
+        .toList();
   }
 
   private static FibreTake take(Cloth cloth, List<String> dyes, Policy policy) {

@@ -60,7 +60,8 @@ public record Shrinkage(
     double keepsLength = 1 - cloth.shrinkLength().fraction();
     double keepsWidth = 1 - cloth.shrinkWidth().fraction();
     boolean shrinks = keepsLength < 1 || keepsWidth < 1;
-    if (cloth.washed() || !shrinks || !(keepsLength > 0) || !(keepsWidth > 0)) {
+    boolean washed = cloth.washed() || plan.washedFirst();
+    if (washed || !shrinks || !(keepsLength > 0) || !(keepsWidth > 0)) {
       return List.of();
     }
     Pair size =

@@ -92,4 +92,19 @@ public record PrintPlan(
         assumptions,
         measures);
   }
+
+  /**
+   * Whether a step washes the cloth before anything is printed on it: then it has shrunk by then.
+   */
+  public boolean washedFirst() {
+    for (Step step : run) {
+      if (step instanceof Step.Print) {
+        return false;
+      }
+      if (step instanceof Step.Wash) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

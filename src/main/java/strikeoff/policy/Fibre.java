@@ -19,6 +19,7 @@ import strikeoff.units.Temperature;
  * @param feltsFrom water of that heat felts it once it is moved; empty for fibres that don't felt
  * @param heatHarms dry heat of some minutes harms it above that
  * @param heatSpoils dry heat of some minutes spoils it above that
+ * @param softens true if heat softens it, so that it sticks to what is too hot; others scorch
  * @param ureaFactor how many times the urea of cotton a paste for it holds
  * @param countsFrom share of a blend from which on it sets a limit; empty where that is the same as
  *     for others
@@ -37,6 +38,7 @@ public record Fibre(
     Optional<Temperature> feltsFrom,
     Temperature heatHarms,
     Temperature heatSpoils,
+    boolean softens,
     Ratio ureaFactor,
     Optional<Share> countsFrom,
     String source) {

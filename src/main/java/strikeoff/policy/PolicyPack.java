@@ -56,6 +56,7 @@ public final class PolicyPack {
       write(fibre.feltsFrom(), out);
       write(fibre.heatHarms(), out);
       write(fibre.heatSpoils(), out);
+      out.writeBoolean(fibre.softens());
       write(fibre.ureaFactor(), out);
       write(fibre.countsFrom(), out);
       out.writeUTF(fibre.source());
@@ -97,6 +98,7 @@ public final class PolicyPack {
               optional(in).map(Temperature.class::cast),
               (Temperature) quantity(in),
               (Temperature) quantity(in),
+              in.readBoolean(),
               (Ratio) quantity(in),
               optional(in).map(Share.class::cast),
               in.readUTF()));

@@ -186,7 +186,10 @@ final class BathTables {
         heat.step(),
         List.of(
             row("With", heat.with().text(), ""),
-            row("Temperature", heat.temperature().text(units(judged)), "at the film"),
+            row(
+                "Temperature",
+                heat.temperature().text(units(judged)),
+                heat.with() == Step.Heat.IRON ? "of the sole" : "at the film"),
             row("Time", heat.lasts().text(), ironed(judged, heat)),
             row("Paints", String.join(", ", heat.paints()), "")));
   }

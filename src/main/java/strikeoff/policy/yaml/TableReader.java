@@ -109,6 +109,7 @@ final class TableReader {
             f.optional("felts from", heat),
             stands.required("without harm", heat),
             stands.required("at all", heat),
+            stands.optional("softens", Values.yesNo()).orElse(false),
             f.optional("urea factor", Values.aboveZero(Ratio.class)).orElse(new Ratio(1)),
             f.optional("counts from", Values.shareOfWhole()),
             source(f));

@@ -27,6 +27,7 @@
 [condition][cloth.ClothMass]- less than {number} g/m²=mass.gramsPerSquareMetre < {number}
 [condition][cloth.ClothMass]- more than {number} g/m²=mass.gramsPerSquareMetre > {number}
 [condition][cloth.UnscouredCloth]dye is printed on unscoured cloth=UnscouredCloth()
+[condition][cloth.PaintOnSize]paint is printed on loom-state cloth=PaintOnSize()
 [condition][cloth.FibreTake]a fibre takes up dye=FibreTake()
 [condition][cloth.FibreTake]- less than {share} of it=takes.base() < {share}
 [condition][bath.IronTime]paint is ironed for a time=IronTime()
@@ -40,5 +41,6 @@
 [condition][bath.UreaNeed]a paste without urea is fixed=UreaNeed()
 [condition][bath.DriedBeforeBatch]a print dries before its batch=DriedBeforeBatch()
 [condition][bath.AlkaliDose]a paste brings its own alkali=AlkaliDose()
+[condition][bath.UnweighedAlkali]a paste brings alkali that nobody weighed=UnweighedAlkali()
 [condition][bath.WashedUnfixed]dye is washed out before it is fixed=WashedUnfixed()
 [condition][bath.AlkaliWashedOut]a bath takes the alkali out of a print=AlkaliWashedOut()

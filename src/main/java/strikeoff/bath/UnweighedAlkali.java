@@ -1,0 +1,60 @@
+package strikeoff.bath;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.paste.Recipe;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
+
+/**
+ * Dye pastes that are said to bring their own alkali, and of which no recipe tells how much, where
+ * a batch or steam finds no other.
+ *
+ * @param how batch or steam
+ * @param pastes in the order of their first print
+ * @param path of the first one's alkali
+ */
+public record UnweighedAlkali(
+    int step, String how, List<String> pastes, List<Related> related, PlanPath path)
+    implements Evidence {
+
+  public UnweighedAlkali {
+    pastes = List.copyOf(pastes);
+    related = List.copyOf(related);
+  }
+
+  static List<UnweighedAlkali> all(Work work) {
+    List<UnweighedAlkali> all = new ArrayList<>();
+    for (Step step : work.plan().run()) {
+      if (step instanceof Step.Fix fix
+          && !fix.wets()
+          && work.isTheLast(fix)
+          && !work.soakedBefore(fix)) {
+        List<Paste> unweighed =
+            Work.pastes(work.before(fix, Medium.DYE)).stream()
+                .filter(paste -> paste.recipe().isEmpty())
+                .filter(paste -> new Recipe(paste, work.policy()).holdsAlkali())
+                .toList();
+        if (!unweighed.isEmpty()) {
+          all.add(of(fix, unweighed));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static UnweighedAlkali of(Step.Fix fix, List<Paste> pastes) {
+    List<Related> related = new ArrayList<>();
+    related.add(new Related("fixed here", fix.path()));
+    pastes.stream().skip(1).forEach(p -> related.add(new Related(p.name(), path(p))));
+    return new UnweighedAlkali(
+        fix.number(), fix.how().text(), Work.names(pastes), related, path(pastes.get(0)));
+  }
+
+  private static PlanPath path(Paste paste) {
+    return paste.path().key("alkali");
+  }
+}
