@@ -112,7 +112,9 @@ final class Dyes {
   /** Nothing where the recipe of one of them isn't known: then nobody knows how much it takes. */
   private List<List<Edit>> intoPastes(Step.Fix fix, List<Paste> bare) {
     List<List<Edit>> each =
-        bare.stream().map(p -> ToSteam.alkali(p, intoPaste(fix), work.policy(), work.units())).toList();
+        bare.stream()
+            .map(p -> ToSteam.alkali(p, intoPaste(fix), work.policy(), work.units()))
+            .toList();
     return each.stream().anyMatch(List::isEmpty)
         ? List.of()
         : List.of(each.stream().flatMap(List::stream).toList());

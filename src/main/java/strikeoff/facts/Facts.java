@@ -8,6 +8,7 @@ import strikeoff.cloth.ClothMass;
 import strikeoff.cloth.Fibres;
 import strikeoff.colour.Swatches;
 import strikeoff.layout.Layout;
+import strikeoff.paste.Lives;
 import strikeoff.paste.Pastes;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
@@ -49,7 +50,7 @@ public record Facts(
   public static Facts derive(PrintPlan plan, Policy policy, Effort effort) {
     Layout layout = Layout.of(plan, policy);
     Swatches swatches = Swatches.of(plan, layout, policy);
-    Timeline timeline = Timeline.of(plan, layout, policy, effort);
+    Timeline timeline = Timeline.of(plan, layout, policy, effort, new Lives(plan, policy)::least);
     Pastes pastes = Pastes.of(plan, timeline, policy);
     Fixing fixing = Fixing.of(plan, timeline, pastes.ages(), policy);
     Fibres fibres = Fibres.of(plan, timeline, policy);

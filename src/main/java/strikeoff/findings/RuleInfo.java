@@ -17,8 +17,8 @@ import strikeoff.units.Chance;
  * @param message template of what was found, with {@code {names}} of the evidence's values
  * @param remedy template of what to do, likewise
  * @param mend template of the edits that mend it, as {@link Edits} reads it; empty if none do
- * @param harms true if what it finds is harm to the cloth, which no edit that mends something else
- *     may bring
+ * @param harms what is harmed by what it finds, which no edit that mends something else may bring:
+ *     the cloth, a paste, a screen; empty if nothing is
  * @param doubts families of rules whose findings rest on the figure that it doubts: none of them is
  *     mended before that figure is settled
  * @param source published source, {@code common practice, no source} or {@code from memory}
@@ -33,7 +33,7 @@ public record RuleInfo(
     String message,
     String remedy,
     String mend,
-    boolean harms,
+    String harms,
     List<String> doubts,
     String source,
     List<String> limits) {
@@ -49,7 +49,7 @@ public record RuleInfo(
       String source,
       List<String> limits) {
     this(
-        id, severity, List.of(), summary, because, message, remedy, "", false, List.of(), source,
+        id, severity, List.of(), summary, because, message, remedy, "", "", List.of(), source,
         limits);
   }
 

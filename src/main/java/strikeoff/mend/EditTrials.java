@@ -111,7 +111,7 @@ public final class EditTrials {
 
   /**
    * Empty if the edits have no place in the text, leave the finding, bring a new stop or bring new
-   * harm to the cloth.
+   * harm to cloth, paste or screen.
    */
   static Optional<Mend> mend(
       Checker checker, Checked.Judged before, Finding finding, Manuscript text, List<Edit> edits) {
@@ -150,10 +150,13 @@ public final class EditTrials {
         .allMatch(e -> e.getValue() <= stops.getOrDefault(e.getKey(), 0L));
   }
 
-  /** Not even a risk: a print that is better fixed on spoilt cloth is no better. */
+  /**
+   * Not even a risk: a print that is better fixed on spoilt cloth is no better, nor is one that was
+   * waited for with a paste that dies meanwhile.
+   */
   private static boolean harms(Checked.Judged before, Checked.Judged after) {
     return after.findings().stream()
-        .filter(f -> f.rule().harms() && f.severity() != Severity.ADVICE)
+        .filter(f -> !f.rule().harms().isEmpty() && f.severity() != Severity.ADVICE)
         .map(f -> f.rule().id())
         .distinct()
         .anyMatch(rule -> count(after, rule) > count(before, rule));

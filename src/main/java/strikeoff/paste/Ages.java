@@ -4,14 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import strikeoff.chemistry.Arrhenius;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Storage;
 import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.timeline.Impression;
+import strikeoff.timeline.Mixings;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Timeline;
 import strikeoff.units.Range;
@@ -25,21 +24,24 @@ final class Ages {
   private final Timeline timeline;
   private final Policy policy;
   private final Mixings mixings;
+  private final Lives lives;
 
   Ages(PrintPlan plan, Timeline timeline, Policy policy, Mixings mixings) {
     this.plan = plan;
     this.timeline = timeline;
     this.policy = policy;
     this.mixings = mixings;
+    this.lives = new Lives(plan, policy);
   }
 
   List<PasteAge> all() {
     List<PasteAge> ages = new ArrayList<>();
     for (Paste paste : plan.pastes().values()) {
-      if (!isKnown(paste)) {
+      if (!lives.isKnown(paste)) {
         continue;
       }
-      shortestLived(paste, new Recipe(paste, policy).alkali())
+      lives
+          .shortest(paste, new Recipe(paste, policy).alkali())
           .flatMap(g -> age(paste, g))
           .ifPresent(ages::add);
     }
@@ -51,7 +53,7 @@ final class Ages {
     List<Paste> pastes =
         timeline.impressions().stream()
             .map(i -> i.footprint().paste())
-            .filter(p -> !p.groups().isEmpty() && !isKnown(p))
+            .filter(p -> !p.groups().isEmpty() && !lives.isKnown(p))
             .distinct()
             .toList();
     return pastes.isEmpty()
@@ -80,18 +82,10 @@ final class Ages {
         paste.name(),
         paste.groups().stream()
             .map(policy::group)
-            .map(g -> new MixedGroups.Lived(g, new Span(life(paste, g, alkali).best())))
+            .map(g -> new MixedGroups.Lived(g, new Span(lives.of(paste, g, alkali).best())))
             .toList(),
         alkali,
         paste.path());
-  }
-
-  /** Kept cold, a life is as stated; in the room Arrhenius' law carries it over so far only. */
-  private boolean isKnown(Paste paste) {
-    double away =
-        plan.room().temperature().celsius() - policy.limit("paste/room-temperature").amount();
-    return paste.storage() == Storage.COLD
-        || Math.abs(away) <= policy.limit("paste/carried-over").amount();
   }
 
   /** One use of the paste and how old it is then. */
@@ -105,29 +99,24 @@ final class Ages {
   /** How many minutes a paste lives with the alkali it holds; empty without any, or not known. */
   Optional<Range> withItsAlkali(Paste paste) {
     HeldAlkali alkali = new Recipe(paste, policy).alkali();
-    return alkali == HeldAlkali.NONE || !isKnown(paste)
+    return alkali == HeldAlkali.NONE || !lives.isKnown(paste)
         ? Optional.empty()
-        : shortestLived(paste, alkali).map(group -> life(paste, group, alkali));
+        : lives.shortest(paste, alkali).map(group -> lives.of(paste, group, alkali));
   }
 
   /** How long the paste would live with soda in it, and how long it has to in this run. */
   Optional<SodaLife> withSoda(Paste paste) {
     Optional<Span> needed = uses(paste).stream().map(Use::age).max(Comparator.naturalOrder());
-    return isKnown(paste)
-        ? shortestLived(paste, HeldAlkali.SODA)
+    return lives.isKnown(paste)
+        ? lives
+            .shortest(paste, HeldAlkali.SODA)
             .flatMap(
                 group ->
                     needed.map(
                         span ->
-                            new SodaLife(paste.name(), life(paste, group, HeldAlkali.SODA), span)))
+                            new SodaLife(
+                                paste.name(), lives.of(paste, group, HeldAlkali.SODA), span)))
         : Optional.empty();
-  }
-
-  /** A pot with dyes of several groups lives as long as the first of them to die. */
-  private Optional<ReactiveGroup> shortestLived(Paste paste, HeldAlkali alkali) {
-    return paste.groups().stream()
-        .map(policy::group)
-        .min(Comparator.comparingDouble(g -> statedMinutes(paste.storage(), g, alkali)));
   }
 
   private Optional<PasteAge> age(Paste paste, ReactiveGroup group) {
@@ -151,7 +140,7 @@ final class Ages {
 
   private PasteAge age(Paste paste, ReactiveGroup group, List<Use> uses, Use oldest) {
     HeldAlkali alkali = new Recipe(paste, policy).alkali();
-    Range life = life(paste, group, alkali);
+    Range life = lives.of(paste, group, alkali);
     double minutes = oldest.age().minutes();
     return new PasteAge(
         paste.name(),
@@ -202,36 +191,5 @@ final class Ages {
       }
     }
     return batches;
-  }
-
-  private Range life(Paste paste, ReactiveGroup group, HeldAlkali alkali) {
-    double stated = statedMinutes(paste.storage(), group, alkali);
-    if (paste.storage() == Storage.COLD) {
-      return Range.exactly(stated);
-    }
-    Range energies =
-        new Range(
-            policy.limit("paste/activation-energy-least").amount(),
-            policy.limit("paste/activation-energy-usual").amount(),
-            policy.limit("paste/activation-energy-most").amount());
-    return Arrhenius.minutes(
-        stated,
-        energies,
-        policy.limit("paste/room-temperature").amount(),
-        plan.room().temperature().celsius());
-  }
-
-  /** Baking soda alone is milder than soda, but no paste outlives the one without any alkali. */
-  private double statedMinutes(Storage storage, ReactiveGroup group, HeldAlkali alkali) {
-    boolean cold = storage == Storage.COLD;
-    Span without = cold ? group.lifeWithoutAlkaliCold() : group.lifeWithoutAlkali();
-    Span with = cold ? group.lifeWithAlkaliCold() : group.lifeWithAlkali();
-    return switch (alkali) {
-      case NONE -> without.minutes();
-      case SODA -> with.minutes();
-      case BICARBONATE ->
-          Math.min(
-              without.minutes(), with.minutes() * policy.limit("paste/bicarbonate-times").amount());
-    };
   }
 }

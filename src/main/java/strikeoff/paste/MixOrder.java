@@ -9,6 +9,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
+import strikeoff.timeline.Mixings;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Timeline;
 

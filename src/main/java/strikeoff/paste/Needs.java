@@ -13,6 +13,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.screens.Deposit;
 import strikeoff.timeline.Impression;
+import strikeoff.timeline.Mixings;
 import strikeoff.timeline.Timeline;
 import strikeoff.units.Area;
 import strikeoff.units.Mass;

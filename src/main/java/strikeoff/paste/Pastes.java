@@ -7,6 +7,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.timeline.Mixings;
 import strikeoff.timeline.Timeline;
 
 /**

@@ -4,6 +4,7 @@ import java.util.Optional;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.timeline.Mixings;
 import strikeoff.timeline.Timeline;
 import strikeoff.units.Range;
 import strikeoff.units.Span;

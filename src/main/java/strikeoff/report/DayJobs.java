@@ -42,6 +42,7 @@ final class DayJobs {
   private final int day;
   private final List<DaySheet.Job> jobs = new ArrayList<>();
   private final List<Work> dries = new ArrayList<>();
+  private final List<Task> washings = new ArrayList<>();
 
   private DayJobs(Checked.Judged judged, int day) {
     this.judged = judged;
@@ -55,6 +56,8 @@ final class DayJobs {
     for (Work work : blocks) {
       if (work.kind() == Task.Kind.DRY_SCREEN) {
         made.dries.add(work);
+      } else if (work.kind() == Task.Kind.WASH_SCREEN) {
+        made.washings.addAll(work.tasks());
       }
     }
     List<List<Work>> groups = made.grouped(blocks);
@@ -212,9 +215,29 @@ final class DayJobs {
             + name(WorkWords.screen(work))
             + ", "
             + WorkWords.pulls(work)
-            + words.pause(work),
+            + words.pause(work)
+            + washedIn(work),
         whoPrints(work),
         frames(work.impressions()));
+  }
+
+  /** Screens that are washed out between the prints of a line, whose times stand further down. */
+  private String washedIn(Work prints) {
+    List<Task> tasks = prints.tasks();
+    Moment first = tasks.get(0).end();
+    Moment last = tasks.get(tasks.size() - 1).start();
+    List<String> screens =
+        washings.stream()
+            .filter(w -> w.start().compareTo(first) >= 0 && w.start().compareTo(last) < 0)
+            .map(w -> name(w.screen().orElseThrow()))
+            .distinct()
+            .toList();
+    return screens.isEmpty() || words.pause(prints).isEmpty()
+        ? ""
+        : ", in which "
+            + Phrase.list(screens)
+            + (screens.size() == 1 ? " is" : " are")
+            + " washed out";
   }
 
   /** The first is dry while the last is still wet: each with its number. */

@@ -170,7 +170,7 @@ public final class RulePack {
         List.of(info.summary(), info.because(), info.message(), info.remedy(), info.mend())) {
       out.writeUTF(text);
     }
-    out.writeBoolean(info.harms());
+    out.writeUTF(info.harms());
     write(out, info.doubts());
     out.writeUTF(info.source());
     write(out, info.limits());
@@ -215,7 +215,7 @@ public final class RulePack {
             in.readUTF(),
             in.readUTF(),
             in.readUTF(),
-            in.readBoolean(),
+            in.readUTF(),
             texts(in),
             in.readUTF(),
             texts(in));

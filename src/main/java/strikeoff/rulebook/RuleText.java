@@ -58,7 +58,7 @@ public final class RuleText {
         text(rule, "message"),
         text(rule, "remedy"),
         perhaps(rule, "mend").orElse(""),
-        perhaps(rule, "harms").filter("the cloth"::equals).isPresent(),
+        perhaps(rule, "harms").orElse(""),
         perhaps(rule, "doubts").map(families -> List.of(families.split(", "))).orElse(List.of()),
         text(rule, "source"),
         limits.apply(id));

@@ -69,10 +69,14 @@ final class AfterTreatment {
     Impression earliest = course.impressions(step).get(0);
     boolean ironed = course.first(bath, step, Step.HeatSet.class::isInstance).isPresent();
     if (first && !ironed && course.end(bath).isPresent()) {
+      int before =
+          course.first(bath, step, Step.Mix.class::isInstance).map(Step::number).orElse(step);
       facts.add(
           new PrintAfterBath(
               course.name(step),
               course.name(bath),
+              course.name(before),
+              course.path(before),
               course.impressions(step).stream()
                   .anyMatch(i -> i.footprint().paste().medium() == Medium.PAINT),
               earliest.laid().since(course.end(bath).get()),

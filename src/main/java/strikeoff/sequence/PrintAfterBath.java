@@ -11,6 +11,9 @@ import strikeoff.units.Span;
  *
  * @param step the print step
  * @param bath the last wet step before it
+ * @param before the step to wait before: the print, or the first mixing between, since paste ages
+ *     while the cloth dries
+ * @param beforePath its path
  * @param dried time from the end of that bath to the first frame
  * @param wetFor for how long the cloth surely stays wet in the room's air, spun after a wash or
  *     wrung by hand after a soak
@@ -20,6 +23,8 @@ import strikeoff.units.Span;
 public record PrintAfterBath(
     String step,
     String bath,
+    String before,
+    PlanPath beforePath,
     boolean paint,
     Span dried,
     Span wetFor,

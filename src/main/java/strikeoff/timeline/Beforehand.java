@@ -1,8 +1,12 @@
 package strikeoff.timeline;
 
+import java.util.Optional;
+import java.util.function.Function;
 import strikeoff.layout.Layout;
+import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.units.Span;
 
 /**
  * What is the same however often a plan's run is simulated: plans that differ in their steps alone
@@ -10,16 +14,33 @@ import strikeoff.policy.Policy;
  *
  * @param films how what is printed dries
  * @param sets what each step prints
+ * @param lives how long a paste may stand between mixing and print, by the shortest estimate; empty
+ *     where it may stand for as long as one likes
  */
-record Beforehand(Layout layout, Policy policy, Effort effort, Films films, PrintRun sets) {
+record Beforehand(
+    Layout layout,
+    Policy policy,
+    Effort effort,
+    Films films,
+    PrintRun sets,
+    Function<Paste, Optional<Span>> lives) {
 
   static Beforehand of(PrintPlan plan, Layout layout, Policy policy, Effort effort) {
+    return of(plan, layout, policy, effort, paste -> Optional.empty());
+  }
+
+  static Beforehand of(
+      PrintPlan plan,
+      Layout layout,
+      Policy policy,
+      Effort effort,
+      Function<Paste, Optional<Span>> lives) {
     return new Beforehand(
-        layout, policy, effort, Films.of(plan, policy), new PrintRun(plan, layout));
+        layout, policy, effort, Films.of(plan, policy), new PrintRun(plan, layout), lives);
   }
 
   /** The same for a plan that differs in its run at most. */
   Beforehand in(PrintPlan other) {
-    return new Beforehand(layout, policy, effort, films, sets.of(other));
+    return new Beforehand(layout, policy, effort, films, sets.of(other), lives);
   }
 }

@@ -109,7 +109,7 @@ final class Clearing {
         earliest = pairs.get(0).contact().later().laid();
       }
     }
-    for (TakenUpWet taken : TakingUp.all(day, plan.measures(), remedy -> Optional.empty())) {
+    for (TakenUpWet taken : TakingUp.all(day, plan.measures(), remedy -> Trials.Tried.NOT)) {
       if ((surely || taken.likely())
           && taken.at().compareTo(earliest) < 0
           && helps(taken.remedy(surely))) {
@@ -133,7 +133,7 @@ final class Clearing {
             .filter(p -> surely || p.likely())
             .count();
     long taken =
-        TakingUp.all(day, Measures.METRIC, remedy -> Optional.empty()).stream()
+        TakingUp.all(day, Measures.METRIC, remedy -> Trials.Tried.NOT).stream()
             .filter(t -> surely || t.likely())
             .count();
     return (int) (pairs + taken);

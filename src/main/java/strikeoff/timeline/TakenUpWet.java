@@ -25,6 +25,8 @@ import strikeoff.units.Measures;
  * @param ordinary the least wait in whole minutes that clears it on an ordinary day
  * @param remedy the least wait that clears slow drying too; that of an ordinary day where none does
  * @param finish when the run then ends; empty if that was not tried
+ * @param alsoAsks what that wait asks for besides, since something stands too long for it; begins
+ *     with a semicolon, or empty
  * @param orUntil the wait that needs no figures, and where
  */
 public record TakenUpWet(
@@ -45,6 +47,7 @@ public record TakenUpWet(
     Remedy ordinary,
     Remedy remedy,
     Optional<Moment> finish,
+    String alsoAsks,
     String orUntil,
     PlanPath path,
     List<Related> related,
@@ -62,7 +65,8 @@ public record TakenUpWet(
         + finish.map(f -> " (the run then ends " + f.text() + ")").orElse("")
         + (ordinary.minutes() < remedy.minutes()
             ? "; on an ordinary day " + ordinary.time() + " will do"
-            : "");
+            : "")
+        + alsoAsks;
   }
 
   Remedy remedy(boolean slowToo) {

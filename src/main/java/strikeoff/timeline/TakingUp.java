@@ -33,10 +33,10 @@ final class TakingUp {
 
   /**
    * @param units to tell figures in
-   * @param finish when the run ends with a remedy, if that can be told
+   * @param trial what comes of a remedy, if that can be told
    */
   static List<TakenUpWet> all(
-      Timeline.Day day, Measures units, Function<Remedy, Optional<Moment>> finish) {
+      Timeline.Day day, Measures units, Function<Remedy, Trials.Tried> trial) {
     Map<Integer, Occasion> worst = new LinkedHashMap<>();
     Map<Integer, Integer> occasions = new LinkedHashMap<>();
     List<Impression> wet = new ArrayList<>();
@@ -59,7 +59,7 @@ final class TakingUp {
       wet.removeIf(i -> ends(taken, i));
     }
     List<TakenUpWet> all = new ArrayList<>();
-    worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), units, finish)));
+    worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), units, trial)));
     return all;
   }
 
@@ -155,7 +155,7 @@ final class TakingUp {
   }
 
   private static TakenUpWet tell(
-      Occasion occasion, int times, Measures units, Function<Remedy, Optional<Moment>> finish) {
+      Occasion occasion, int times, Measures units, Function<Remedy, Trials.Tried> trial) {
     Taken taken = occasion.taken();
     Impression slowest = occasion.slowest();
     Reached safe = occasion.safe();
@@ -164,6 +164,7 @@ final class TakingUp {
     Remedy ordinary =
         remedy(occasion, safe.best().compareTo(now) > 0 || !ever ? safe.best() : safe.latest());
     Remedy remedy = ever ? remedy(occasion, safe.latest()) : ordinary;
+    Trials.Tried tried = trial.apply(remedy);
     return new TakenUpWet(
         taken.kind(),
         done(taken.kind()),
@@ -181,7 +182,8 @@ final class TakingUp {
         safe.latest(),
         ordinary,
         remedy,
-        finish.apply(remedy),
+        tried.finish(),
+        tried.outlasted().alsoAsks(),
         remedy.untilFelt(units).orElseThrow(),
         taken.step().path(),
         List.of(new Related("the film", slowest.path())),

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Until;
 import strikeoff.policy.Fibre;
@@ -57,6 +59,21 @@ public record Timeline(
     return of(plan, Beforehand.of(plan, layout, policy, effort));
   }
 
+  /**
+   * The same for a day on which pastes die.
+   *
+   * @param lives how long a paste may stand between mixing and print, by the shortest estimate;
+   *     empty where it may stand for as long as one likes
+   */
+  public static Timeline of(
+      PrintPlan plan,
+      Layout layout,
+      Policy policy,
+      Effort effort,
+      Function<Paste, Optional<Span>> lives) {
+    return of(plan, Beforehand.of(plan, layout, policy, effort, lives));
+  }
+
   static Timeline of(PrintPlan plan, Beforehand known) {
     Day day = Day.of(plan, known);
     return new Timeline(
@@ -81,11 +98,11 @@ public record Timeline(
     }
     evidence.addAll(MissingEquipment.all(day.run().missing(), plan));
     evidence.addAll(UntriedAir.all(day, plan, policy));
-    Trials trials = new Trials(plan, known);
+    Trials trials = new Trials(plan, known, day);
     int impressions = day.impressions().size();
     evidence.addAll(new WetContacts(day, trials).all());
     evidence.addAll(
-        TakingUp.all(day, plan.measures(), remedy -> trials.finish(remedy, impressions)));
+        TakingUp.all(day, plan.measures(), remedy -> trials.tried(remedy, impressions)));
     evidence.addAll(IdleHand.all(day, plan, trials));
     evidence.addAll(Clearing.of(day, plan, known));
     double dye = policy.limit("drying/in-mesh-of-dye").amount();

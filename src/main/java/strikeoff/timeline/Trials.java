@@ -22,11 +22,16 @@ final class Trials {
 
   private final PrintPlan plan;
   private final Beforehand known;
+  private final Outlasted already;
   private long budget;
 
-  Trials(PrintPlan plan, Beforehand known) {
+  /**
+   * @param day the run as it is written
+   */
+  Trials(PrintPlan plan, Beforehand known, Timeline.Day day) {
     this.plan = plan;
     this.known = known;
+    this.already = Outlasted.in(day, plan, known);
     this.budget = known.effort().trials();
   }
 
@@ -40,9 +45,33 @@ final class Trials {
    *
    * @param finish when the run then ends; empty if it was not tried
    * @param late which day then ends after the room closes, in words; empty if none does
+   * @param outlasted what would stand too long for it
    * @param cleared whether the cause is gone; true if it was not tried
    */
-  record Outcome(Remedy remedy, Optional<Moment> finish, String late, boolean cleared) {}
+  record Outcome(
+      Remedy remedy, Optional<Moment> finish, String late, Outlasted outlasted, boolean cleared) {
+
+    /** Nobody knows more of it. */
+    static Outcome untried(Remedy remedy, boolean cleared) {
+      return new Outcome(remedy, Optional.empty(), "", Outlasted.NOTHING, cleared);
+    }
+
+    /** Whether it can be written as it stands. */
+    boolean serves() {
+      return cleared && outlasted.isNothing();
+    }
+  }
+
+  /**
+   * A run with a remedy.
+   *
+   * @param finish when it ends
+   * @param outlasted what would stand too long for it
+   */
+  record Tried(Optional<Moment> finish, Outlasted outlasted) {
+
+    static final Tried NOT = new Tried(Optional.empty(), Outlasted.NOTHING);
+  }
 
   /** The least wait in whole minutes that clears a cause, on an ordinary day or in slow drying. */
   Outcome waitFor(Cause cause, List<Pair> pairs, boolean surely, int impressions) {
@@ -53,21 +82,21 @@ final class Trials {
     long least = minutes(plan, cause, waitedOnce, surely);
     Remedy remedy = least > 0 ? Remedy.in(plan, cause.how(), cause.step(), least) : computed;
     if (remedy.minutes() > Remedy.MOST_WORTH_SAYING) {
-      return new Outcome(remedy, Optional.empty(), "", false);
+      return Outcome.untried(remedy, false);
     }
     for (int round = 0; round < Effort.LONGER_WAITS; round++) {
       if (budget < impressions) {
         Remedy longer = computed.minutes() > remedy.minutes() ? computed : remedy;
-        return new Outcome(longer, Optional.empty(), "", true);
+        return Outcome.untried(longer, true);
       }
       Timeline.Day day = trial(remedy);
       double left = worst(Causes.of(day).getOrDefault(cause, List.of()), surely);
       if (left <= 0) {
-        return new Outcome(remedy, Optional.of(day.finish()), late(remedy, day), true);
+        return cleared(remedy, day, impressions);
       }
       remedy = remedy.longer((long) Math.ceil(left / 60));
     }
-    return new Outcome(remedy, Optional.empty(), "", false);
+    return Outcome.untried(remedy, false);
   }
 
   /**
@@ -91,7 +120,7 @@ final class Trials {
       }
       double left = worst(causes.getOrDefault(between, List.of()), surely);
       if (left <= 0) {
-        return Optional.of(new Outcome(remedy, Optional.of(day.finish()), late(remedy, day), true));
+        return Optional.of(cleared(remedy, day, impressions));
       }
       remedy = remedy.longer((long) Math.ceil(left / 60));
     }
@@ -103,9 +132,48 @@ final class Trials {
     return Remedy.in(plan, cause.how(), cause.step(), 0).untilFelt(plan.measures());
   }
 
-  /** When the run ends with a remedy; empty if there is no budget left to try it. */
-  Optional<Moment> finish(Remedy remedy, int impressions) {
-    return budget < impressions ? Optional.empty() : Optional.of(trial(remedy).finish());
+  /**
+   * A wait in which paste would dry in screens is made as long as it takes to wash them out and to
+   * dry them, since then the clock has that done.
+   */
+  private Outcome cleared(Remedy remedy, Timeline.Day day, int impressions) {
+    Outcome outcome = outcome(remedy, day);
+    int screens = outcome.outlasted().screens().size();
+    for (int washed : screens > 1 ? List.of(1, screens) : screens > 0 ? List.of(1) : NO_SCREENS) {
+      long minutes =
+          (long)
+              Math.ceil(
+                  washed * plan.handling().washScreen().minutes()
+                      + plan.handling().dryScreen().minutes());
+      if (minutes > remedy.minutes() && budget >= impressions) {
+        Remedy longer = remedy.longer(minutes - remedy.minutes());
+        Outcome better = outcome(longer, trial(longer));
+        if (better.outlasted().screens().isEmpty()) {
+          return better;
+        }
+      }
+    }
+    return outcome;
+  }
+
+  private static final List<Integer> NO_SCREENS = List.of();
+
+  private Outcome outcome(Remedy remedy, Timeline.Day day) {
+    return new Outcome(
+        remedy, Optional.of(day.finish()), late(remedy, day), outlasted(remedy, day), true);
+  }
+
+  private Outlasted outlasted(Remedy remedy, Timeline.Day day) {
+    return Outlasted.in(day, remedy.applied(plan), known).without(already);
+  }
+
+  /** What comes of a remedy; nothing if there is no budget left to try it. */
+  Tried tried(Remedy remedy, int impressions) {
+    if (budget < impressions) {
+      return Tried.NOT;
+    }
+    Timeline.Day day = trial(remedy);
+    return new Tried(Optional.of(day.finish()), outlasted(remedy, day));
   }
 
   /**
@@ -126,8 +194,8 @@ final class Trials {
 
   /**
    * Whether to end the day before each of some steps ends it in time, the steps that are late now
-   * as well, and leaves fewer days too long than now: else it only moves the work past another
-   * closing time.
+   * as well, leaves fewer days too long than now and lets nothing stand too long that did not: else
+   * it only moves the work past another closing time, or a paste dies overnight.
    */
   boolean endsInTime(
       int session, List<Integer> steps, List<Integer> late, int daysTooLong, int impressions) {
@@ -143,9 +211,10 @@ final class Trials {
       return !first;
     }
     PrintPlan changed = plan.with(run);
-    List<Task> tasks = run(changed, Optional.empty()).tasksByStart();
-    List<DayTooLong> left = DayTooLong.all(tasks, changed, false, UNTRIED);
-    return left.size() < daysTooLong
+    Timeline.Day night = Timeline.Day.of(run(changed, Optional.empty()), changed, known);
+    List<DayTooLong> left = DayTooLong.all(night.tasks(), changed, false, UNTRIED);
+    return Outlasted.in(night, changed, known).without(already).isNothing()
+        && left.size() < daysTooLong
         && left.stream().noneMatch(d -> d.day() == session || late.stream().anyMatch(d::is));
   }
 

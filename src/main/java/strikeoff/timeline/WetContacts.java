@@ -69,10 +69,10 @@ final class WetContacts {
     int impressions = day.impressions().size();
     Outcome surely = trials.waitFor(cause, pairs, true, impressions);
     Outcome ordinary = worst.likely() ? trials.waitFor(cause, pairs, false, impressions) : surely;
-    Outcome wait = surely.cleared() ? surely : ordinary;
+    Outcome wait = surely.cleared() && (surely.serves() || !ordinary.serves()) ? surely : ordinary;
     String pause = cure(cause, ordinary, surely);
     Optional<Outcome> everyOther = trials.everyOther(cause, true, impressions);
-    String passes = everyOther.map(this::said).orElse("");
+    String passes = everyOther.map(this::saidOfPasses).orElse("");
     boolean passesFirst = everyOther.isPresent() && better(everyOther.get(), wait);
     Reached safe = contact.safe();
     return new WetContact(
@@ -159,6 +159,9 @@ final class WetContacts {
     if (wait.cleared() && passes.late().isEmpty() != wait.late().isEmpty()) {
       return passes.late().isEmpty();
     }
+    if (passes.serves() != wait.serves()) {
+      return passes.serves();
+    }
     return !wait.cleared()
         || passes.finish().isPresent()
             && wait.finish().isPresent()
@@ -171,14 +174,22 @@ final class WetContacts {
     }
     String felt =
         trials.felt(cause).map(f -> f + " and feel each film with a gloved finger, or ").orElse("");
-    if (!surely.cleared()) {
-      return felt + said(ordinary) + ", which does on an ordinary day only";
+    if (!surely.cleared() || !surely.serves() && ordinary.serves()) {
+      return felt
+          + said(ordinary)
+          + ", which does on an ordinary day only"
+          + surely.outlasted().alsoAsks().replaceFirst("^; but", "; for a longer wait");
     }
     return felt
         + said(surely)
         + (ordinary.remedy().minutes() < surely.remedy().minutes()
             ? "; on an ordinary day " + ordinary.remedy().time() + " will do"
-            : "");
+            : "")
+        + surely.outlasted().alsoAsks();
+  }
+
+  private String saidOfPasses(Outcome outcome) {
+    return said(outcome) + outcome.outlasted().alsoAsks();
   }
 
   private String said(Outcome outcome) {

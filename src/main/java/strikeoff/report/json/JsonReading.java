@@ -141,7 +141,7 @@ public final class JsonReading {
         tree.at("message").text(),
         tree.at("remedy").text(),
         tree.at("mend").text(),
-        tree.perhaps("harms", Tree::text).isPresent(),
+        tree.perhaps("harms", Tree::text).orElse(""),
         tree.perhaps("doubts", d -> d.list(Tree::text)).orElse(List.of()),
         tree.at("source").text(),
         tree.at("limits").list(Tree::text));

@@ -106,8 +106,8 @@ public final class JsonReport {
         .put("message", rule.message())
         .put("remedy", rule.remedy())
         .put("mend", rule.mend());
-    if (rule.harms()) {
-      json.put("harms", "the cloth");
+    if (!rule.harms().isEmpty()) {
+      json.put("harms", rule.harms());
     }
     if (!rule.doubts().isEmpty()) {
       json.put("doubts", rule.doubts());

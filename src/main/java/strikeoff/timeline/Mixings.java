@@ -1,4 +1,4 @@
-package strikeoff.paste;
+package strikeoff.timeline;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -10,20 +10,26 @@ import java.util.Optional;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
+import strikeoff.units.Span;
 
 /** When each paste is mixed. */
-final class Mixings {
+public final class Mixings {
 
   private final Moment start;
   private final Map<String, List<Mixing>> byPaste = new HashMap<>();
 
-  Mixings(PrintPlan plan, Timeline timeline) {
-    this.start = timeline.start();
+  public Mixings(PrintPlan plan, Timeline timeline) {
+    this(plan, timeline.tasks(), timeline.start());
+  }
+
+  /**
+   * @param all what is done in the run, in any order within a step but that of its pastes
+   * @param start when the run starts
+   */
+  Mixings(PrintPlan plan, List<Task> all, Moment start) {
+    this.start = start;
     Map<Integer, List<Task>> tasks = new HashMap<>();
-    for (Task task : timeline.tasks()) {
+    for (Task task : all) {
       if (task.kind() == Task.Kind.MIX) {
         tasks.computeIfAbsent(task.step(), step -> new ArrayList<>()).add(task);
       }
@@ -43,15 +49,15 @@ final class Mixings {
   }
 
   /** One mixing of one paste. */
-  record Mixing(Step.Mix step, Moment ready) {}
+  public record Mixing(Step.Mix step, Moment ready) {}
 
   /** The mix steps of a paste, in order. */
-  List<Mixing> of(String paste) {
+  public List<Mixing> of(String paste) {
     return Collections.unmodifiableList(byPaste.getOrDefault(paste, List.of()));
   }
 
   /** How many batches the run has: mix steps, or one that was mixed before. */
-  int batches(Paste paste) {
+  public int batches(Paste paste) {
     int mixed = of(paste.name()).size();
     return mixed == 0 && paste.mixedBefore().isPresent() ? 1 : mixed;
   }
@@ -65,7 +71,7 @@ final class Mixings {
   }
 
   /** When the paste used at a moment became ready: its latest mixing before, or before day 1. */
-  Optional<Moment> readyBefore(Paste paste, Moment use) {
+  public Optional<Moment> readyBefore(Paste paste, Moment use) {
     return of(paste.name()).stream()
         .map(Mixing::ready)
         .filter(ready -> ready.compareTo(use) <= 0)
@@ -73,7 +79,7 @@ final class Mixings {
         .or(() -> paste.mixedBefore().map(this::beforeDayOne));
   }
 
-  private Moment beforeDayOne(strikeoff.units.Span before) {
+  private Moment beforeDayOne(Span before) {
     return new Moment(start.seconds() - Math.round(before.seconds()));
   }
 }
