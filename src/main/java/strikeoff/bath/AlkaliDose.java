@@ -17,6 +17,7 @@ import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
+import strikeoff.units.PerKilogram;
 import strikeoff.units.Range;
 
 /**
@@ -128,10 +129,15 @@ public record AlkaliDose(
   }
 
   /** Both figures, as in {@code 20 g of alkali in a kilogram, 0.5 g for each gram of dye}. */
-  public String spoken() {
-    return grams(dose.alkaliGrams(), 1)
-        + " g of alkali in a kilogram"
-        + (perDyeKnown() ? ", " + grams(dose.alkaliPerDye(), 2) + " g for each gram of dye" : "");
+  public String spoken(Measures units) {
+    return (PerKilogram.isMetric(units)
+            ? grams(dose.alkaliGrams(), 1) + " g"
+            : PerKilogram.text(dose.alkaliGrams(), units))
+        + " of alkali in "
+        + PerKilogram.whole(units)
+        + (perDyeKnown()
+            ? ", " + grams(dose.alkaliPerDye(), 2) + " " + PerKilogram.forEach(units) + " of dye"
+            : "");
   }
 
   /** A range whose ends show the same figure is none to a reader. */

@@ -43,12 +43,17 @@ public record FixTemperature(
     return batched ? warmth.bears() : warmth.coolest();
   }
 
+  /** The same in words. */
+  public String enough(Measures units) {
+    return enough().enough(units);
+  }
+
   /** What to do where it is too cold, as an instruction without a full stop. */
   public String warming(Measures units) {
     return !batched
-        ? "Warm the bath to " + enough().enough(units) + ", cover it and stand it in warm water"
+        ? "Warm the bath to " + enough(units) + ", cover it and stand it in warm water"
         : "Keep it at "
-            + enough().enough(units)
+            + enough(units)
             + " or warmer: in an airing cupboard, or under a blanket with a hot-water bottle";
   }
 

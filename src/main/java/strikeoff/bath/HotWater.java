@@ -6,6 +6,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.policy.Fibre;
+import strikeoff.units.Measures;
 import strikeoff.units.Temperature;
 
 /**
@@ -32,6 +33,11 @@ public record HotWater(
     boolean felts,
     PlanPath path)
     implements Evidence {
+
+  /** The same as the most, in words. */
+  public String stands(Measures units) {
+    return stands.most(units);
+  }
 
   static List<Evidence> all(Work work) {
     List<Evidence> facts = new ArrayList<>();

@@ -3,6 +3,7 @@ package strikeoff.bath;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -29,5 +30,19 @@ public record Steaming(
 
   public Steaming {
     dyes = List.copyOf(dyes);
+  }
+
+  /** What a pot reaches where water boils at 100 °C, in words. */
+  public String pot(Measures units) {
+    return new Temperature(100).text(units);
+  }
+
+  /** What works' steamers have, likewise. */
+  public String works(Measures units) {
+    String most = new Temperature(103).text(units);
+    String least = new Temperature(102).text(units);
+    return least.substring(0, least.lastIndexOf(' '))
+        + " to "
+        + most.substring(0, most.lastIndexOf(' '));
   }
 }

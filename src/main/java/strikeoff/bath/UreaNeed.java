@@ -13,7 +13,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
-import strikeoff.units.Mass;
+import strikeoff.units.PerKilogram;
 
 /**
  * Dye pastes whose recipe holds no urea to speak of, and which are steamed or batched.
@@ -102,7 +102,10 @@ public record UreaNeed(
             .max()
             .orElse(0);
     return most > 0
-        ? "only " + new Mass(most).text(work.units()) + " of urea in a kilogram"
+        ? "only "
+            + PerKilogram.text(most, work.units())
+            + " of urea in "
+            + PerKilogram.whole(work.units())
         : "no urea";
   }
 

@@ -1,6 +1,7 @@
 package strikeoff.bath;
 
 import java.util.List;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -57,12 +58,14 @@ public record Warmth(
     return coolest.celsius() <= warmest.celsius();
   }
 
-  public Temperature degreesCold() {
-    return new Temperature(coldBy);
+  /** How much colder than it bears, in words. */
+  public String degreesCold(Measures units) {
+    return Temperature.difference(coldBy, units);
   }
 
-  public Temperature degreesHot() {
-    return new Temperature(hotBy);
+  /** How much hotter than it stands, in words. */
+  public String degreesHot(Measures units) {
+    return Temperature.difference(hotBy, units);
   }
 
   /** How long the slowest paste needs, in words. */

@@ -264,7 +264,14 @@ public record Checker(
     }
     failedRules.removeIf(f -> studio.isOff(f.rule()));
     return new Checked.Judged(
-        name, plan, source, facts, findings, failedRules, studio.files(), studio.changes(reported));
+        name,
+        plan,
+        source,
+        facts,
+        findings,
+        failedRules,
+        studio.files(),
+        studio.changes(reported, plan.measures()));
   }
 
   private List<Finding> findings(

@@ -106,7 +106,7 @@ final class CheckCommand implements Command {
         .addOption(failOn)
         .addOption(quiet)
         .addOption(verbose);
-    studioOptions.addTo(spec);
+    studioOptions.addWithUnitsTo(spec);
     usual.addTo(spec);
     spec.addOption(maxFindings).addOption(maxPlans).addOption(maxSeconds).addOption(bounds);
     Options.exits(

@@ -61,7 +61,7 @@ final class CompareCommand implements Command {
         .addOption(verbose)
         .addOption(failOn)
         .addOption(maxSeconds);
-    studioOptions.addTo(spec);
+    studioOptions.addWithUnitsTo(spec);
     usual.addTo(spec);
     Options.exits(
         spec,

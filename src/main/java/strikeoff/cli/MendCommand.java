@@ -82,7 +82,7 @@ final class MendCommand implements Command {
         .addOption(order)
         .addOption(layout)
         .addOption(maxSeconds);
-    studioOptions.addTo(spec);
+    studioOptions.addWithUnitsTo(spec);
     usual.addTo(spec);
     Options.exits(
         spec,

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import strikeoff.units.UnitChoice;
 
 /** Options that say by which policy and rules plans are judged. */
 final class StudioOptions {
@@ -39,6 +40,26 @@ final class StudioOptions {
           .converters(new Seconds())
           .defaultValue("10")
           .build();
+
+  private final OptionSpec units =
+      Options.oneOf(
+          UnitChoice.class,
+          "--units",
+          "WHOSE",
+          "plan",
+          "In whose units to tell lengths, masses, volumes and temperatures: plan, metric, us or"
+              + " imperial (${DEFAULT-VALUE}). With plan each kind is told as most of the plan's own"
+              + " are written. JSON's numbers are in metric units always.");
+
+  /** Also for a command that tells figures of a plan. */
+  void addWithUnitsTo(CommandSpec spec) {
+    addTo(spec);
+    spec.addOption(units);
+  }
+
+  UnitChoice units() {
+    return units.getValue() == null ? UnitChoice.PLAN : units.getValue();
+  }
 
   void addTo(CommandSpec spec) {
     spec.addOption(policy).addOption(rules).addOption(cache).addOption(seconds);

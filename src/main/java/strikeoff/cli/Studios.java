@@ -265,7 +265,8 @@ final class Studios {
                           + p.message()));
     }
     return new Checker(
-        files.isEmpty() ? Studio.plain(builtIn) : Studio.of(builtIn, files), book, bounds);
+            files.isEmpty() ? Studio.plain(builtIn) : Studio.of(builtIn, files), book, bounds)
+        .in(options.units());
   }
 
   private void wrong(PolicyFile file, String what) {

@@ -70,7 +70,7 @@ final class WatchCommand implements Command {
         .addOption(rounds)
         .addOption(maxPlans)
         .addOption(maxSeconds);
-    studioOptions.addTo(spec);
+    studioOptions.addWithUnitsTo(spec);
     usual.addTo(spec);
     Options.exits(
         spec,

@@ -2,12 +2,15 @@ package strikeoff.findings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.policy.Limit;
 import strikeoff.units.Measures;
+import strikeoff.units.PerKilogram;
 import strikeoff.units.Quantity;
 
 /**
@@ -19,6 +22,10 @@ import strikeoff.units.Quantity;
  *
  * <p>{@code {pastes:is|are}} stands for the first word if there is one of them and for the second
  * one if there are more or none: a list, or a number.
+ *
+ * <p>{@code {limit.inKilogram} in {a kilogram}} tells of grams in a kilogram, or of ounces in a
+ * pound; with {@code {limit.ofKilogram}} the number stands alone. {@code {g for each gram}} follows
+ * a ratio of masses.
  */
 public final class Words {
 
@@ -26,7 +33,12 @@ public final class Words {
 
   private static final Pattern AGREEMENT = Pattern.compile("([^:]+):([^|]*)\\|([^|]*)");
 
-  private static final Pattern LIMIT = Pattern.compile("limit([2-9]?)");
+  private static final Pattern LIMIT =
+      Pattern.compile("limit([2-9]?)(\\.inKilogram|\\.ofKilogram)?");
+
+  /** Words that go with figures of what a kilogram of paste holds, by the units of masses. */
+  private static final Map<String, Function<Measures, String>> FIXED =
+      Map.of("a kilogram", PerKilogram::whole, "g for each gram", PerKilogram::forEach);
 
   private Words() {}
 
@@ -91,6 +103,9 @@ public final class Words {
    * @param types of the facts in the order they are reported
    */
   public static boolean canFill(String placeholder, List<Class<?>> types) {
+    if (FIXED.containsKey(placeholder)) {
+      return true;
+    }
     Matcher agreement = AGREEMENT.matcher(placeholder);
     if (agreement.matches()) {
       return canFill(agreement.group(1), types);
@@ -108,6 +123,9 @@ public final class Words {
   }
 
   private static String word(String placeholder, List<?> facts, Measures units) {
+    if (FIXED.containsKey(placeholder)) {
+      return FIXED.get(placeholder).apply(units);
+    }
     Matcher agreement = AGREEMENT.matcher(placeholder);
     if (agreement.matches()) {
       String name = agreement.group(1);
@@ -122,11 +140,23 @@ public final class Words {
         }
       }
       if (limits.size() > nth(limit)) {
-        return limits.get(nth(limit)).value().text(units);
+        return told(limits.get(nth(limit)).value(), limit.group(2), units);
       }
       throw new IllegalArgumentException("{" + placeholder + "}: the rule gave no such limit");
     }
     return Spoken.text(value(placeholder, facts, units), Values.lastName(placeholder), units);
+  }
+
+  /**
+   * @param held null for a limit as it is; for grams in a kilogram, whether with its unit or not
+   */
+  private static String told(Quantity limit, String held, Measures units) {
+    if (held == null) {
+      return limit.text(units);
+    }
+    return held.equals(".inKilogram")
+        ? PerKilogram.text(limit.base(), units)
+        : PerKilogram.number(limit.base(), units);
   }
 
   static boolean isLimit(String placeholder) {

@@ -13,6 +13,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Measures;
+import strikeoff.units.PerKilogram;
 import strikeoff.units.Range;
 
 /**
@@ -123,6 +124,16 @@ public record PasteDose(
 
   public List<List<Edit>> ureaEdits(Measures units) {
     return urea.map(u -> u.edits(units)).orElseGet(List::of);
+  }
+
+  /** The dye in a kilogram or a pound of it, in words. */
+  public String dyeHeld(Measures units) {
+    return PerKilogram.text(dyeGrams, units);
+  }
+
+  /** The urea in it, likewise. */
+  public String ureaHeld(Measures units) {
+    return PerKilogram.text(ureaGrams, units);
   }
 
   /** Dye powder for a pale print with this recipe. */

@@ -7,7 +7,7 @@ import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Measures;
-import strikeoff.units.Numbers;
+import strikeoff.units.PerKilogram;
 
 /**
  * The urea that recipes put into a kilogram of dye paste for a cloth: by the fibre of it that asks
@@ -36,10 +36,12 @@ public record UsualUrea(double least, double most, Fibre fibre) {
 
   /** In words, as in {@code 100 to 200 g in a kilogram of paste, as viscose asks}. */
   public String text(Measures units) {
-    return Numbers.plain(least, 0)
+    return PerKilogram.number(least, units)
         + " to "
-        + Numbers.plain(most, 0)
-        + " g in a kilogram of paste"
+        + PerKilogram.text(most, units)
+        + " in "
+        + PerKilogram.whole(units)
+        + " of paste"
         + (fibre.ureaFactor().value() > 1 ? ", as " + fibre.name() + " asks" : "");
   }
 }

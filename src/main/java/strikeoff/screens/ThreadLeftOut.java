@@ -98,6 +98,30 @@ public record ThreadLeftOut(
     return Math.rint(length.mm() * MICROMETRES);
   }
 
+  /** The thread that was taken, to be written. */
+  public String taken(Measures units) {
+    return thin(takenMicrometres, units);
+  }
+
+  /** The threads that such a count is sold with, in words. */
+  public String threads(Measures units) {
+    return between(thinnestMicrometres, thickestMicrometres, units);
+  }
+
+  /** The openings that they leave, in words. */
+  public String openings(Measures units) {
+    return between(openingLeast, openingMost, units);
+  }
+
+  private static String between(double least, double most, Measures units) {
+    String first = thin(least, units);
+    return first.substring(0, first.lastIndexOf(' ')) + " to " + thin(most, units);
+  }
+
+  private static String thin(double micrometres, Measures units) {
+    return new Length(micrometres / MICROMETRES).thinText(units);
+  }
+
   /** The least and the most that they hold, as it is said. */
   public String holds(Measures units) {
     return new ArealVolume(volume.low()).number(units)

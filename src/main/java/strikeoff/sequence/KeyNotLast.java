@@ -5,6 +5,7 @@ import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 
 /**
@@ -66,13 +67,13 @@ public record KeyNotLast(
   }
 
   /** The overlap in words; nothing where the plan doesn't say. */
-  public String overlapText() {
-    return overlap.map(Length::text).orElse("");
+  public String overlapText(Measures units) {
+    return overlap.map(width -> width.text(units)).orElse("");
   }
 
   /** The finest line in words, likewise. */
-  public String finestText() {
-    return finest.map(Length::text).orElse("");
+  public String finestText(Measures units) {
+    return finest.map(width -> width.text(units)).orElse("");
   }
 
   /** As {@code sand, then ink}. */

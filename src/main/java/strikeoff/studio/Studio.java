@@ -18,6 +18,7 @@ import strikeoff.plan.yaml.Stock;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
+import strikeoff.units.Measures;
 
 /**
  * What is in force for a plan: the policy files above it, the nearest having the last word.
@@ -33,7 +34,7 @@ public record Studio(
     List<Setting<Accepting>> accepting,
     Stock stock,
     List<String> files,
-    List<PolicyChange> limits) {
+    List<ChangedLimit> limits) {
 
   public Studio {
     limits = List.copyOf(limits);
@@ -55,7 +56,7 @@ public record Studio(
    */
   public static Studio of(Policy builtIn, List<StudioFile> files) {
     Map<String, Limit> limits = new LinkedHashMap<>(builtIn.limits());
-    Map<String, PolicyChange> changed = new TreeMap<>();
+    Map<String, ChangedLimit> changed = new TreeMap<>();
     Map<String, Default> defaults = new LinkedHashMap<>(builtIn.defaults());
     Map<String, Setting<Severity>> severities = new LinkedHashMap<>();
     Map<String, Setting<String>> off = new LinkedHashMap<>();
@@ -64,7 +65,10 @@ public record Studio(
     List<String> names = new ArrayList<>();
     for (StudioFile file : files) {
       limits.putAll(file.limits());
-      file.limits().forEach((name, l) -> changed.put(name, change(file, builtIn.limit(name), l)));
+      file.limits()
+          .forEach(
+              (name, l) ->
+                  changed.put(name, new ChangedLimit(file.name(), builtIn.limit(name), l)));
       defaults.putAll(file.defaults());
       severities.putAll(file.severities());
       off.putAll(file.off());
@@ -81,26 +85,35 @@ public record Studio(
     }
     Policy policy =
         new Policy(limits, defaults, builtIn.groups(), builtIn.fibres(), builtIn.substances());
-    changed.values().removeIf(change -> change.from().equals(change.to()));
+    changed.values().removeIf(ChangedLimit::isNone);
     return new Studio(
         policy, severities, off, accepting, stock, names, List.copyOf(changed.values()));
   }
 
-  private static PolicyChange change(StudioFile file, Limit before, Limit after) {
-    return new PolicyChange(
-        file.name(),
-        before.name(),
-        before.value().text(),
-        after.value().text(),
-        OptionalInt.empty());
+  /** A limit that a file sets. */
+  record ChangedLimit(String file, Limit before, Limit after) {
+
+    boolean isNone() {
+      return before.value().text().equals(after.value().text());
+    }
+
+    PolicyChange told(Measures units) {
+      return new PolicyChange(
+          file,
+          before.name(),
+          before.value().text(units),
+          after.value().text(units),
+          OptionalInt.empty());
+    }
   }
 
   /**
    * What the policy makes of what rules found, by rule, then the limits behind it.
    *
    * @param found with the severities that come with the program, rules that are off included
+   * @param units to tell limits in
    */
-  public List<PolicyChange> changes(List<Reported> found) {
+  public List<PolicyChange> changes(List<Reported> found, Measures units) {
     Map<String, RuleInfo> rules = new TreeMap<>();
     Map<String, Set<Object>> findings = new HashMap<>();
     for (Reported one : found) {
@@ -123,7 +136,7 @@ public record Studio(
               isOff ? PolicyChange.OFF : counted(rule).severity().text(),
               OptionalInt.of(findings.get(rule.id()).size())));
     }
-    changes.addAll(limits);
+    limits.forEach(limit -> changes.add(limit.told(units)));
     return changes;
   }
 

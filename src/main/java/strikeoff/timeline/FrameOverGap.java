@@ -10,6 +10,8 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
+import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * Frames of one arrangement that are laid over a gap between two boards, or past their end. What
@@ -77,9 +79,11 @@ public record FrameOverGap(
   }
 
   /** What keeps the frames on boards, as an instruction without a full stop. */
-  public String mending() {
+  public String mending(Measures units) {
     return fixed
-        ? "Push the boards together (`gap: 0 cm`), or leave `fixed` out: loose boards are pushed"
+        ? "Push the boards together (`gap: 0 "
+            + Length.columnUnit(units)
+            + "`), or leave `fixed` out: loose boards are pushed"
             + " together under what takes no board of its own"
         : "Print " + arrangement + " in a step of its own: the boards are then pushed together";
   }

@@ -124,7 +124,10 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
 
   /** As threads are told: {@code 64 µm}, where thicknesses are told in metric units. */
   public String thinText(Measures units) {
-    return scale(units).isPresent() ? text(units) : Numbers.plain(mm * 1000, 0) + " µm";
+    return units
+        .scale(MeasureKind.THICKNESS)
+        .map(s -> s.text(mm))
+        .orElseGet(() -> Numbers.plain(mm * 1000, 0) + " µm");
   }
 
   /** How finely cloth, frames and boards are measured out: to a millimetre, or an eighth inch. */
@@ -182,7 +185,7 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
   }
 
   private Optional<Scale> scale(Measures units) {
-    return units.scale(MeasureKind.ofLength(mm));
+    return units.scale(MeasureKind.toldFor(mm));
   }
 
   @Override

@@ -22,7 +22,12 @@ public enum MeasureKind {
   private static final double SMALL_BELOW = 25.4 / 8;
   private static final double THIN_BELOW = 0.254;
 
-  /** That of a length in mm. */
+  /** That which a length in mm is told like: only what is called a thickness is told as one. */
+  static MeasureKind toldFor(double mm) {
+    return mm == 0 || Math.abs(mm) >= SMALL_BELOW ? LENGTH : SMALL_LENGTH;
+  }
+
+  /** That which a length in mm was written as. */
   static MeasureKind ofLength(double mm) {
     double much = Math.abs(mm);
     return much >= SMALL_BELOW ? LENGTH : much >= THIN_BELOW ? SMALL_LENGTH : THICKNESS;

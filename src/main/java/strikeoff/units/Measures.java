@@ -16,10 +16,10 @@ public record Measures(Map<MeasureKind, UnitSystem> systems) {
   /** All in metric units, as figures for other programs are. */
   public static final Measures METRIC = allIn(UnitSystem.METRIC);
 
-  /** All in US units. */
+  /** All in US units, but for threads, which labels give in micrometres there as well. */
   public static final Measures US = allIn(UnitSystem.US);
 
-  /** All in imperial units. */
+  /** All in imperial units, but for threads likewise. */
   public static final Measures IMPERIAL = allIn(UnitSystem.IMPERIAL);
 
   /**
@@ -37,7 +37,7 @@ public record Measures(Map<MeasureKind, UnitSystem> systems) {
   private static Measures allIn(UnitSystem system) {
     EnumMap<MeasureKind, UnitSystem> all = new EnumMap<>(MeasureKind.class);
     for (MeasureKind kind : MeasureKind.values()) {
-      all.put(kind, system);
+      all.put(kind, kind == MeasureKind.THICKNESS ? UnitSystem.METRIC : system);
     }
     return new Measures(all);
   }
@@ -58,8 +58,9 @@ public record Measures(Map<MeasureKind, UnitSystem> systems) {
   }
 
   /**
-   * The same with another system for what is not written: a thickness is told like a small length,
-   * a concentration like a mass, and all else like a length; without lengths, in metric units.
+   * The same with another system for what is not written: a concentration is told like a mass, and
+   * all else like a length; without lengths, in metric units. Threads are sold by the micrometre
+   * everywhere (common practice, no source), so they are told so unless they are written in inches.
    */
   static Measures filledUp(Map<MeasureKind, UnitSystem> written) {
     UnitSystem lengths = written.getOrDefault(MeasureKind.LENGTH, UnitSystem.METRIC);
@@ -67,7 +68,7 @@ public record Measures(Map<MeasureKind, UnitSystem> systems) {
     for (MeasureKind kind : MeasureKind.values()) {
       UnitSystem like =
           switch (kind) {
-            case THICKNESS -> written.getOrDefault(MeasureKind.SMALL_LENGTH, lengths);
+            case THICKNESS -> UnitSystem.METRIC;
             case CONCENTRATION -> written.getOrDefault(MeasureKind.MASS, lengths);
             default -> lengths;
           };

@@ -48,7 +48,9 @@ final class Scale {
           new Rung("", INCH, 0).fractions(64).decimals(2).step(1 / 16.0).closeUp());
 
   private static final Scale SMALL_LENGTH =
-      new Scale(new Rung("in", INCH, 0).fractions(64).decimals(3).step(0.001));
+      new Scale(
+          new Rung("in", INCH, INCH / 100).fractions(64).decimals(3).step(0.001),
+          new Rung("in", INCH, 0).decimals(4).step(0.0001));
 
   private static final Scale THICKNESS =
       new Scale(new Rung("in", INCH, 0).decimals(4).step(0.0001));

@@ -38,6 +38,13 @@ public record Temperature(double celsius) implements Quantity, Comparable<Temper
     return rounded(units, Scale.To.DOWN).text(units);
   }
 
+  /** So many degrees more or less, {@code 5 °C} or {@code 9 °F}: no temperature itself. */
+  public static String difference(double celsius, Measures units) {
+    return units.metric(MeasureKind.TEMPERATURE)
+        ? new Temperature(celsius).text()
+        : Numbers.plain(celsius * 9 / 5, 0) + " °F";
+  }
+
   private Temperature rounded(Measures units, Scale.To to) {
     return units
         .scale(MeasureKind.TEMPERATURE)

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.timeline.TakenUpWet;
-import strikeoff.units.Temperature;
+import strikeoff.units.Measures;
 
 /**
  * Two pastes printed and fixed in turn: each step sees what lies on the cloth then, and no more.
@@ -36,8 +36,8 @@ class FixedInPhasesTest {
     assertThat(warmth.warmestGroup()).isEqualTo("dichlorotriazine");
     assertThat(warmth.windowsMeet()).isFalse();
     assertThat(warmth.windows()).hasSize(2);
-    assertThat(warmth.degreesCold()).isEqualTo(new Temperature(45));
-    assertThat(warmth.degreesHot()).isEqualTo(new Temperature(-5));
+    assertThat(warmth.degreesCold(Measures.METRIC)).isEqualTo("45 °C");
+    assertThat(warmth.degreesHot(Measures.METRIC)).isEqualTo("-5 °C");
     assertThat(warmth.neededGroup()).isEqualTo("monochlorotriazine");
     assertThat(warmth.timeKnown()).isFalse();
     assertThat(worked.the(Soak.class).dyes()).containsExactly("green", "blue");
@@ -56,7 +56,7 @@ class FixedInPhasesTest {
     assertThat(time.fixed()).isCloseTo(0.661, within(0.005));
     assertThat(time.mending()).startsWith("Keep it at 32 °C for 30 min");
     assertThat(warmth.timeKnown()).isTrue();
-    assertThat(warmth.degreesCold()).isEqualTo(new Temperature(1));
+    assertThat(warmth.degreesCold(Measures.METRIC)).isEqualTo("1 °C");
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import strikeoff.report.outcome.Figures;
 import strikeoff.timeline.Moment;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /** Compares the figures of two versions and keeps what differs. */
@@ -19,11 +20,13 @@ final class FigureChanges {
 
   private final Optional<Figures> before;
   private final Optional<Figures> after;
+  private final Measures units;
   private final List<Change> changes = new ArrayList<>();
 
   private FigureChanges(Optional<Figures> before, Optional<Figures> after) {
     this.before = before;
     this.after = after;
+    this.units = after.or(() -> before).map(Figures::measures).orElse(Measures.METRIC);
   }
 
   static List<Change> of(Optional<Figures> before, Optional<Figures> after) {
@@ -82,15 +85,15 @@ final class FigureChanges {
   }
 
   private void grams(String name, Function<Figures, Optional<Double>> of) {
-    compare(name, of, FigureChanges::mass, FigureChanges::mass);
+    compare(name, of, this::mass, this::mass);
   }
 
   private static String span(double seconds) {
     return Span.ofSeconds(seconds).text();
   }
 
-  private static String mass(double grams) {
-    return Double.isFinite(grams) ? new Mass(grams).text() : "without bound";
+  private String mass(double grams) {
+    return Double.isFinite(grams) ? new Mass(grams).text(units) : "without bound";
   }
 
   private void compare(

@@ -31,6 +31,7 @@ import strikeoff.report.outcome.Results;
 import strikeoff.report.outcome.Spot;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Resource;
+import strikeoff.units.Measures;
 
 /** Reads back what {@link JsonReport} wrote. */
 public final class JsonReading {
@@ -238,7 +239,8 @@ public final class JsonReading {
         tree.at("waitingSeconds").seconds(),
         tree.perhaps("busy", b -> b.list(JsonReading::busy)).orElse(List.of()),
         lays,
-        tree.at("pastes").list(JsonReading::paste));
+        tree.at("pastes").list(JsonReading::paste),
+        Measures.METRIC);
   }
 
   private static Figures.InUse busy(Tree tree) {

@@ -12,6 +12,7 @@ import strikeoff.timeline.Busy;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.RunFigures;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 
 /**
@@ -25,6 +26,7 @@ import strikeoff.units.Range;
  * @param busy how busy everybody and everything is; empty if the plan has no run
  * @param lays how often each screen is laid, by its name
  * @param pastes in the order of the plan's needs
+ * @param measures in whose units they are told; JSON, whose numbers are metric, leaves it out
  */
 public record Figures(
     int placements,
@@ -34,7 +36,8 @@ public record Figures(
     long waitingSeconds,
     List<InUse> busy,
     Map<String, Integer> lays,
-    List<Paste> pastes) {
+    List<Paste> pastes,
+    Measures measures) {
 
   public Figures {
     lays = Collections.unmodifiableMap(new LinkedHashMap<>(lays));
@@ -96,7 +99,8 @@ public record Figures(
         Math.round(run.waiting().seconds()),
         busy(run),
         run.laysByScreen(),
-        pastes);
+        pastes,
+        judged.plan().measures());
   }
 
   private static List<InUse> busy(Timeline run) {
