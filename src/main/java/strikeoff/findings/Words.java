@@ -78,6 +78,7 @@ public final class Words {
   private static String beside(String placeholder, List<?> facts, Measures units) {
     String word = word(placeholder, facts, units);
     if (AGREEMENT.matcher(placeholder).matches()
+        || FIXED.containsKey(placeholder)
         || isLimit(placeholder)
         || !(value(placeholder, facts, units) instanceof Quantity told)) {
       return word;
