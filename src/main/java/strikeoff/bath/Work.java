@@ -37,6 +37,9 @@ final class Work {
   private final List<PasteAge> ages;
   private final Policy policy;
 
+  /** By the number of the step; steps are numbered from 1 in the order of the run. */
+  private final int[] phases;
+
   /** By the number of the step: every fact about fixing asks. */
   private final Map<Integer, Alkali> alkali = new HashMap<>();
 
@@ -47,6 +50,11 @@ final class Work {
     this.timeline = timeline;
     this.ages = List.copyOf(ages);
     this.policy = policy;
+    this.phases = new int[plan.run().size() + 2];
+    for (Step step : plan.run()) {
+      boolean ends = step instanceof Step.Rinse || step instanceof Step.Wash;
+      phases[step.number() + 1] = phases[step.number()] + (ends ? 1 : 0);
+    }
   }
 
   PrintPlan plan() {
@@ -72,12 +80,7 @@ final class Work {
 
   /** Number of rinses and washes before the step. */
   int phase(int step) {
-    int phase = 0;
-    for (Step s : plan.run()) {
-      boolean ends = s instanceof Step.Rinse || s instanceof Step.Wash;
-      phase += ends && s.number() < step ? 1 : 0;
-    }
-    return phase;
+    return phases[step];
   }
 
   /** Impressions of a medium that lie on the cloth, of the step's phase, when the step starts. */

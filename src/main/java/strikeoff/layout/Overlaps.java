@@ -1,5 +1,7 @@
 package strikeoff.layout;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -18,12 +20,18 @@ final class Overlaps {
   /** The tool's own bound: where everything lies on everything, that much is told and no more. */
   private static final int MOST_LOOKED_AT = 1_000_000;
 
+  /**
+   * Pairs of arrangements that are told apart. Nobody reads as many, and of thousands that lie on
+   * each other there would be millions.
+   */
+  private static final int MOST_FOUND = 5_000;
+
   private static final int MOST_MARKS = 100;
 
   private final PrintPlan plan;
   private final Layout layout;
   private final Map<String, Integer> order = new HashMap<>();
-  private final Map<String, Set<String>> anchors = new HashMap<>();
+  private final Map<String, Integer> depths = new HashMap<>();
 
   private Overlaps(PrintPlan plan, Layout layout) {
     this.plan = plan;
@@ -40,13 +48,17 @@ final class Overlaps {
     layout.placements().forEach(p -> index.add(p.outline(), p));
     Map<Long, Found> found = new TreeMap<>();
     int lookedAt = 0;
+    boolean more = false;
+    Set<String> notAll = new HashSet<>();
     for (Placement later : layout.placements()) {
       GivenUp.ifAsked();
+      if (more) {
+        notAll.add(later.arrangement());
+        continue;
+      }
       List<Placement> near = index.near(later.outline(), 0);
       lookedAt += near.size();
-      if (lookedAt > MOST_LOOKED_AT) {
-        break;
-      }
+      more = lookedAt > MOST_LOOKED_AT || found.size() > MOST_FOUND;
       for (Placement earlier : near) {
         // Only what stands earlier in the list, so that each pair is met once.
         if (earlier.id() < later.id() && strangers(earlier, later)) {
@@ -58,8 +70,7 @@ final class Overlaps {
         }
       }
     }
-    boolean more = lookedAt > MOST_LOOKED_AT;
-    return found.values().stream().map(one -> one.overlap(plan, more)).toList();
+    return found.values().stream().map(one -> one.overlap(plan, notAll)).toList();
   }
 
   private int order(Placement placement) {
@@ -77,25 +88,38 @@ final class Overlaps {
     }
     return !over(one, other)
         && !over(other, one)
-        && !anchorsOf(one.arrangement()).contains(other.arrangement())
-        && !anchorsOf(other.arrangement()).contains(one.arrangement());
+        && !hangsOn(one.arrangement(), other.arrangement())
+        && !hangsOn(other.arrangement(), one.arrangement());
   }
 
   private boolean over(Placement upper, Placement lower) {
     return plan.arrangements().get(upper.arrangement()).over().contains(lower.arrangement());
   }
 
-  private Set<String> anchorsOf(String name) {
-    return anchors.computeIfAbsent(
-        name,
-        start -> {
-          Set<String> chain = new HashSet<>();
-          Arrangement at = plan.arrangements().get(start);
-          while (at instanceof Arrangement.Anchored anchored && chain.add(anchored.anchor())) {
-            at = plan.arrangements().get(anchored.anchor());
-          }
-          return chain;
-        });
+  /** Whether one is set from another, or from what is set from it. */
+  private boolean hangsOn(String name, String other) {
+    String at = name;
+    for (int up = depth(name) - depth(other); up > 0; up--) {
+      at = ((Arrangement.Anchored) plan.arrangements().get(at)).anchor();
+    }
+    return !name.equals(other) && at.equals(other);
+  }
+
+  /** How many others it is set from, one from the other. */
+  private int depth(String name) {
+    Deque<String> above = new ArrayDeque<>();
+    String at = name;
+    while (!depths.containsKey(at)) {
+      above.push(at);
+      depths.put(at, 0);
+      at = plan.arrangements().get(at) instanceof Arrangement.Anchored a ? a.anchor() : at;
+    }
+    while (!above.isEmpty()) {
+      String below = above.pop();
+      depths.put(below, below.equals(at) ? 0 : depths.get(at) + 1);
+      at = below;
+    }
+    return depths.get(name);
   }
 
   /** The overlaps of two arrangements. */
@@ -120,12 +144,12 @@ final class Overlaps {
       }
     }
 
-    Overlap overlap(PrintPlan plan, boolean more) {
+    Overlap overlap(PrintPlan plan, Set<String> notAll) {
       return Overlap.of(
           plan.arrangements().get(second.arrangement()),
           plan.arrangements().get(first.arrangement()),
           pairs,
-          more,
+          notAll.contains(first.arrangement()) || notAll.contains(second.arrangement()),
           first,
           second,
           largest,

@@ -15,6 +15,7 @@ final class Ahead {
   private final List<Step> run;
   private final PrintRun sets;
   private final Map<Integer, List<PrintSet>> known = new HashMap<>();
+  private final Map<Integer, Map<List<Integer>, Integer>> places = new HashMap<>();
 
   Ahead(PrintPlan plan, PrintRun sets) {
     this.run = plan.run();
@@ -24,10 +25,8 @@ final class Ahead {
   /** From a set of a step on. */
   List<PrintSet> from(Step.Print step, PrintSet set) {
     List<PrintSet> own = of(step);
-    int at = 0;
-    while (at < own.size() && !same(own.get(at), set)) {
-      at++;
-    }
+    int at =
+        places.computeIfAbsent(step.number(), n -> places(own)).getOrDefault(key(set), own.size());
     List<PrintSet> next = new ArrayList<>(List.of(set));
     next.addAll(
         own.subList(Math.min(at + 1, own.size()), Math.min(at + Effort.SETS_AHEAD, own.size())));
@@ -65,8 +64,16 @@ final class Ahead {
         step.number(), n -> sets.passes(step).stream().map(Pass::set).toList());
   }
 
-  private static boolean same(PrintSet one, PrintSet other) {
-    return one.number() == other.number()
-        && one.motifs().get(0).placement().id() == other.motifs().get(0).placement().id();
+  /** Where each set first stands, so that a step of many is not gone through for each. */
+  private static Map<List<Integer>, Integer> places(List<PrintSet> own) {
+    Map<List<Integer>, Integer> places = new HashMap<>();
+    for (int i = 0; i < own.size(); i++) {
+      places.putIfAbsent(key(own.get(i)), i);
+    }
+    return places;
+  }
+
+  private static List<Integer> key(PrintSet set) {
+    return List.of(set.number(), set.motifs().get(0).placement().id());
   }
 }

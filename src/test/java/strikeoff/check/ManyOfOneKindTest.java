@@ -92,4 +92,33 @@ class ManyOfOneKindTest {
                 .replace("    separations:\n", "    separations:\n" + separations));
     assertThat(checked.verdict()).isIn(Verdict.NOT_PRINTABLE, Verdict.NOT_CHECKED);
   }
+
+  /** Four hundred are eighty thousand pairs, of which some thousands are told apart. */
+  @Test
+  void placementsThatAllLieOnEachOther() {
+    String placements =
+        many(400, i -> "  p" + i + ": {design: reeds, at: [\"" + (10 + i % 20) + " cm, 40 cm\"]}");
+    Checked.Judged judged =
+        (Checked.Judged) soon(border.replace("placements:\n", "placements:\n" + placements));
+    assertThat(judged.failedRules()).isEmpty();
+    assertThat(judged.findings())
+        .filteredOn(f -> f.rule().id().equals("layout/placements-overlap"))
+        .hasSizeGreaterThan(100);
+  }
+
+  @Test
+  void placementsThatHangOnOneAnother() {
+    String chain =
+        "  p0: {design: reeds, at: [\"10 cm, 40 cm\"]}\n"
+            + many(
+                4_000,
+                i ->
+                    "  p"
+                        + (i + 1)
+                        + ": {design: reeds, anchor: p"
+                        + i
+                        + ", offset: \"1 mm, 0 cm\"}");
+    Checked checked = soon(border.replace("placements:\n", "placements:\n" + chain));
+    assertThat(((Checked.Judged) checked).failedRules()).isEmpty();
+  }
 }

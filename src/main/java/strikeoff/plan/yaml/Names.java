@@ -1,19 +1,31 @@
 package strikeoff.plan.yaml;
 
-import java.util.List;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strikeoff.units.Spelling;
 import strikeoff.yaml.Node;
 
 /**
- * The names that a plan defines in its sections, taken from the tree before anything is decoded.
+ * The names that a plan defines in its sections, in order, taken from the tree before anything is
+ * decoded. Sets, since each place that uses one is looked up.
  */
 record Names(
-    List<String> seams,
-    List<String> screens,
-    List<String> pastes,
-    List<String> designs,
-    List<String> placements) {
+    Set<String> seams,
+    Set<String> screens,
+    Set<String> pastes,
+    Set<String> designs,
+    Set<String> placements) {
+
+  Names {
+    seams = Collections.unmodifiableSet(new LinkedHashSet<>(seams));
+    screens = Collections.unmodifiableSet(new LinkedHashSet<>(screens));
+    pastes = Collections.unmodifiableSet(new LinkedHashSet<>(pastes));
+    designs = Collections.unmodifiableSet(new LinkedHashSet<>(designs));
+    placements = Collections.unmodifiableSet(new LinkedHashSet<>(placements));
+  }
 
   static Names of(Node root) {
     return new Names(
@@ -34,9 +46,9 @@ record Names(
         placements);
   }
 
-  private static List<String> keys(Node root, String section) {
+  private static Set<String> keys(Node root, String section) {
     if (!(root instanceof Node.Mapping m)) {
-      return List.of();
+      return Set.of();
     }
     Node.Entry entry =
         m.entries().values().stream()
@@ -49,11 +61,13 @@ record Names(
                         .findFirst())
             .orElse(null);
     if (entry != null && entry.value() instanceof Node.Sequence list) {
-      return list.items().stream().flatMap(Names::listed).toList();
+      return list.items().stream()
+          .flatMap(Names::listed)
+          .collect(Collectors.toCollection(LinkedHashSet::new));
     }
     return entry != null && entry.value() instanceof Node.Mapping inner
-        ? List.copyOf(inner.entries().keySet())
-        : List.of();
+        ? inner.entries().keySet()
+        : Set.of();
   }
 
   /** A list is no section, which is told once; its names are taken as they were meant. */

@@ -2,11 +2,12 @@ package strikeoff.plan.yaml;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
@@ -144,9 +145,10 @@ final class PrintStepPart {
   }
 
   private List<String> arrangements(Fields f) {
-    List<String> named = List.copyOf(draft.names().placements());
-    List<String> known =
-        named.isEmpty() ? named : Stream.concat(named.stream(), Stream.of("all")).toList();
+    Set<String> known = new LinkedHashSet<>(draft.names().placements());
+    if (!known.isEmpty()) {
+      known.add("all");
+    }
     List<String> names =
         f.required(
             "print", Values.oneOrMore(Values.nameIn("a placement's name", "placement", known)));

@@ -186,7 +186,7 @@ final class StepPart {
   }
 
   private Step washScreen(Fields f) {
-    List<String> screens = draft.names().screens();
+    List<String> screens = List.copyOf(draft.names().screens());
     Expected<String> name =
         Values.nameIn(
             "all, or a screen's name",

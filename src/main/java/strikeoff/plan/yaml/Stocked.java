@@ -192,9 +192,9 @@ record Stocked(Node root, List<Assumption> taken, Map<PlanPath, Node> places) {
   }
 
   /** Names that may be used although the plan doesn't describe them. */
-  static List<String> with(List<String> own, Map<String, Stock.Held> stock) {
+  static Set<String> with(Set<String> own, Map<String, Stock.Held> stock) {
     Set<String> all = new LinkedHashSet<>(own);
     all.addAll(stock.keySet());
-    return List.copyOf(all);
+    return all;
   }
 }

@@ -1,6 +1,7 @@
 package strikeoff.plan.yaml;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,6 +20,9 @@ final class Surroundings {
   private final Map<String, Arrangement> placements;
   private final Assumptions assumptions;
 
+  /** Whether it hangs on a fill, by name, so that a long chain is gone through once. */
+  private final Map<String, Boolean> hanging = new HashMap<>();
+
   Surroundings(Map<String, Arrangement> placements, Assumptions assumptions) {
     this.placements = placements;
     this.assumptions = assumptions;
@@ -36,12 +40,16 @@ final class Surroundings {
   }
 
   private boolean hangsOnFill(String name) {
-    Set<String> seen = new LinkedHashSet<>();
+    Set<String> chain = new LinkedHashSet<>();
     String here = name;
-    while (seen.add(here) && placements.get(here) instanceof Anchored a) {
+    while (!hanging.containsKey(here)
+        && chain.add(here)
+        && placements.get(here) instanceof Anchored a) {
       here = a.anchor();
     }
-    return placements.get(here) instanceof Fill;
+    boolean hangs = hanging.getOrDefault(here, placements.get(here) instanceof Fill);
+    chain.forEach(one -> hanging.put(one, hangs));
+    return hangs;
   }
 
   /** A fill doesn't go around what it is printed over, nor around what is printed over it. */
