@@ -89,6 +89,11 @@ public sealed interface Checked {
       return (int) of(Severity.STOP).filter(f -> !f.blocks()).count();
     }
 
+    /** How many findings would be stops if a policy didn't count them as less or leave them out. */
+    public int passed() {
+      return PolicyChange.passed(changes);
+    }
+
     /** The findings of one severity, accepted ones included. */
     public Stream<Finding> of(Severity severity) {
       return findings.stream().filter(f -> f.severity() == severity);

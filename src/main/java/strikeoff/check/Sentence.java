@@ -27,11 +27,12 @@ final class Sentence {
       counts = counts + ", and " + failed;
     }
     String verdict = verdict(plan.verdict(), accepted);
+    String passed = passed(plan.passed());
     if (printable && accepted > 0 && parts.isEmpty()) {
-      return Phrase.capital(verdict) + ".";
+      return Phrase.capital(verdict) + passed + ".";
     }
     String sign = printable && accepted > 0 ? "; " : ": ";
-    return Phrase.capital(verdict) + sign + counts + ".";
+    return Phrase.capital(verdict) + sign + counts + passed + ".";
   }
 
   /** A printable plan says first of all what it was let through with. */
@@ -39,6 +40,11 @@ final class Sentence {
     return verdict == Verdict.PRINTABLE && acceptedStops > 0
         ? verdict.text() + ", " + counted(acceptedStops, "stop", "stops") + " accepted"
         : verdict.text();
+  }
+
+  /** Whoever reads the verdict alone must not take it for the program's own. */
+  private static String passed(int stops) {
+    return stops == 0 ? "" : "; a policy lets " + counted(stops, "stop", "stops") + " pass";
   }
 
   private static void add(List<String> parts, long count, String one, String many) {

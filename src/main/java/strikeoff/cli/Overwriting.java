@@ -54,7 +54,7 @@ final class Overwriting {
       Pattern.compile(
           "(?:"
               + VERDICT
-              + " *[^\\n]+: (?:nothing found|a mistake at line [0-9]+"
+              + " *[^\\n]+: (?:nothing found[^\\n]*|a mistake at line [0-9]+"
               + "|[0-9]+ (?:stop|accepted stop|risk|piece|mistake)[^\\n]*)\\n"
               + "|"
               + PAINT

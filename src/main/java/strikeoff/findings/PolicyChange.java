@@ -1,5 +1,6 @@
 package strikeoff.findings;
 
+import java.util.List;
 import java.util.OptionalInt;
 
 /**
@@ -17,6 +18,14 @@ public record PolicyChange(
 
   /** What a rule counts as that doesn't judge. */
   public static final String OFF = "off";
+
+  /** How many findings of a plan are no stops for these changes alone. */
+  public static int passed(List<PolicyChange> changes) {
+    return changes.stream()
+        .filter(c -> c.from().equals(Severity.STOP.text()) && !c.to().equals(c.from()))
+        .mapToInt(c -> c.findings().orElse(0))
+        .sum();
+  }
 
   /** In one sentence, without its full stop. */
   public String text() {

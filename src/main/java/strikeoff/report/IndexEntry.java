@@ -8,6 +8,7 @@ import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.findings.Finding;
+import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.plan.Problem;
@@ -27,6 +28,7 @@ import strikeoff.timeline.Timeline;
  * @param finishes when the run ends; empty if it has none
  * @param finishSeconds the same on the run's clock; -1 if it has none
  * @param accepted what its plan accepts, by rule and reason
+ * @param passed findings that only a policy keeps from being stops
  * @param trouble why it couldn't be judged: the first mistake and its line; empty if it was
  */
 public record IndexEntry(
@@ -38,6 +40,7 @@ public record IndexEntry(
     String finishes,
     long finishSeconds,
     List<Accepted> accepted,
+    int passed,
     String trouble) {
 
   private static final int LONGEST_TROUBLE = 200;
@@ -61,6 +64,7 @@ public record IndexEntry(
           "",
           -1,
           List.of(),
+          0,
           trouble(checked));
     }
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
@@ -81,6 +85,7 @@ public record IndexEntry(
         runs ? run.finish().text() : "",
         runs ? run.finish().seconds() : -1,
         accepted.list(),
+        judged.passed(),
         "");
   }
 
@@ -132,6 +137,7 @@ public record IndexEntry(
         finish.map(Moment::text).orElse(""),
         finish.map(Moment::seconds).orElse(-1L),
         accepted.list(),
+        PolicyChange.passed(plan.changes()),
         plan.figures().isPresent()
             ? ""
             : plan.mistakes().isEmpty()

@@ -86,7 +86,7 @@ final class IndexPages {
         entry.title(),
         entry.link(),
         PlanPages.cssClass(entry.verdict()),
-        Phrase.capital(entry.verdict().text(entry.accepted(Severity.STOP))),
+        verdict(entry),
         order(entry.verdict()),
         count(entry, Severity.STOP),
         count(entry, Severity.RISK),
@@ -101,6 +101,16 @@ final class IndexPages {
         Math.max(0, entry.accepted().size() - WORST),
         entry.folder().isEmpty() ? "." : entry.folder(),
         entry.trouble());
+  }
+
+  private static String verdict(IndexEntry entry) {
+    String words = Phrase.capital(entry.verdict().text(entry.accepted(Severity.STOP)));
+    return entry.passed() == 0
+        ? words
+        : words
+            + "; a policy lets "
+            + (entry.passed() == 1 ? "1 stop" : entry.passed() + " stops")
+            + " pass";
   }
 
   private static IndexPage.Count count(IndexEntry entry, Severity severity) {

@@ -64,6 +64,28 @@ class WhosePolicyTest {
         .doesNotContain("Policy:");
   }
 
+  /** A gate may show verdicts alone. */
+  @Test
+  void alsoTheVerdictAloneSaysThatAPolicyLetStopsPass() throws IOException {
+    run("check", "class", "-q", "--reports", "pages", "-f", "text=t", "-f", "junit=j");
+    assertThat(run("check", "class", "-q", "-f", "text=t").err()).isEmpty();
+    assertThat(Files.readString(desk.resolve("t")).lines().toList())
+        .hasSize(3)
+        .satisfiesExactly(
+            mute ->
+                assertThat(mute).startsWith("PRINTABLE").endsWith("; a policy lets 1 stop pass"),
+            plain -> assertThat(plain).startsWith("NOT PRINTABLE").doesNotContain("policy"),
+            soft ->
+                assertThat(soft).startsWith("PRINTABLE").endsWith("; a policy lets 1 stop pass"));
+    assertThat(Files.readString(desk.resolve("j"))).contains("a policy lets 1 stop pass.\"/>");
+    Document index = Jsoup.parse(Files.readString(desk.resolve("pages/index.html")));
+    assertThat(index.select("td[data-head=Verdict]").eachText())
+        .containsExactly(
+            "Printable; a policy lets 1 stop pass",
+            "Not printable",
+            "Printable; a policy lets 1 stop pass");
+  }
+
   @Test
   void pageAndJsonSayTheSame() throws IOException {
     run("check", "class", "--reports", "pages", "--format", "json=all.json");

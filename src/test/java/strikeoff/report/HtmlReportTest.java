@@ -161,6 +161,7 @@ class HtmlReportTest {
                 "",
                 -1,
                 List.of(),
+                0,
                 "Line 2: unknown key"));
     Document page = Jsoup.parse(HtmlReport.index("class", entries));
     assertThat(page.select("#plans tbody tr")).hasSize(3);

@@ -46,6 +46,7 @@ final class Pictures {
             "",
             -1,
             List.of(),
+            0,
             "Line 2: unknown key"));
     Policy policy = PolicyReader.builtIn();
     for (int i = 1; i < arguments.length; i++) {
