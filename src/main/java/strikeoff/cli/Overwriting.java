@@ -131,12 +131,21 @@ final class Overwriting {
       return Optional.of("a plan, a policy or rules stand here already; name another file");
     }
     String begins = beginning(file);
-    return begins.isBlank() || isEarlier(format, file, begins)
+    return begins.isBlank() && isAll(file) || isEarlier(format, file, begins)
         ? Optional.empty()
         : Optional.of(
             "a file that holds no "
                 + format
                 + " of an earlier run stands here already; name another, or delete it");
+  }
+
+  /** True if a file's beginning is the whole of it; one that can't be read holds who knows what. */
+  private static boolean isAll(Path file) {
+    try {
+      return Files.isReadable(file) && Files.size(file) <= LOOKED_AT;
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private static boolean isEarlier(String format, Path file, String begins) {
@@ -170,7 +179,7 @@ final class Overwriting {
     return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 
-  /** How a file begins; empty if it can't be read, which will be told when it is written. */
+  /** How a file begins; empty if it can't be read. */
   static String beginning(Path file) {
     try (InputStream in = Files.newInputStream(file)) {
       return new String(in.readNBytes(LOOKED_AT), StandardCharsets.UTF_8);

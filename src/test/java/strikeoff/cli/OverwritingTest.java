@@ -66,6 +66,7 @@ class OverwritingTest {
     Files.writeString(
         folder.resolve("more.txt"),
         "PRINTABLE      p.yaml: 1 risk\n\n1 plan: 1 printable\n\nmine\n");
+    Files.writeString(folder.resolve("blanks"), " ".repeat(9000) + "mine\n");
     likeOurs();
     Files.createSymbolicLink(folder.resolve("gone.json"), folder.resolve("nowhere"));
     Files.createSymbolicLink(folder.resolve("link.json"), folder.resolve("plans/border.yaml"));
@@ -132,6 +133,8 @@ class OverwritingTest {
           check plain -f junit=marked.xml       | a file that holds no junit of an earlier run
           check plain -f junit=outer.xml        | a file that holds no junit of an earlier run
           check plain -f junit=other.xml        | a file that holds no junit of an earlier run
+          check plain -f junit=blanks           | a file that holds no junit of an earlier run
+          check plain -f text=blanks            | a file that holds no text of an earlier run
           check plain -f sarif=named.sarif      | a file that holds no sarif of an earlier run
           check plain -f sarif=merged.sarif     | a file that holds no sarif of an earlier run
           check plain -f sarif=noted.sarif      | a file that holds no sarif of an earlier run
