@@ -272,7 +272,8 @@ final class MendCommand implements Command {
                               + ", line "
                               + f.place().position().line()
                               + ": "
-                              + f.remedy(),
+                              + f.remedy()
+                              + unasked(result, f),
                           here.width())));
     } else if (result.checked().verdict() != Verdict.PRINTABLE) {
       PlanText told = new PlanText(new Ink(false), here.width(), Detail.USUAL, 50);
@@ -280,6 +281,17 @@ final class MendCommand implements Command {
       lines.addAll(told.of(result.checked()));
     }
     lines.forEach(line -> here.err().print(line + "\n"));
+  }
+
+  private static String unasked(Result result, Finding finding) {
+    Mender.Unasked unasked = result.mended().orElseThrow().unasked().get(finding);
+    return unasked == null
+        ? ""
+        : switch (unasked) {
+          case ORDER -> " Mended with --order.";
+          case LAYOUT -> " Mended with --layout.";
+          case BOTH -> " Mended with --order --layout.";
+        };
   }
 
   private boolean left(Finding finding) {

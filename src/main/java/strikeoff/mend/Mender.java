@@ -2,8 +2,10 @@ package strikeoff.mend;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -64,12 +66,22 @@ public final class Mender {
    * @param text the plan's text with all edits
    * @param made edits in the order in which they were made
    * @param checked what is left of it
+   * @param unasked for findings that are left what would have to be let be changed to mend them
    */
-  public record Mended(String text, List<Made> made, Checked checked) {
+  public record Mended(
+      String text, List<Made> made, Checked checked, Map<Finding, Unasked> unasked) {
 
     public Mended {
       made = List.copyOf(made);
+      unasked = Map.copyOf(unasked);
     }
+  }
+
+  /** What nobody let be changed, though it mends a finding. */
+  public enum Unasked {
+    ORDER,
+    LAYOUT,
+    BOTH
   }
 
   /**
@@ -96,29 +108,50 @@ public final class Mender {
       now = Manuscript.of(now).flatMap(m -> m.with(best.get().mend().edits())).orElseThrow();
       checked = checker.check(name, now);
     }
-    return new Mended(now, made, checked);
+    return new Mended(
+        now, made, checked, checked instanceof Checked.Judged j ? unasked(j, now) : Map.of());
+  }
+
+  private Map<Finding, Unasked> unasked(Checked.Judged left, String text) {
+    Map<Finding, Unasked> unasked = new HashMap<>();
+    Checked.Judged before = null;
+    for (Unasked more : Unasked.values()) {
+      Mender letMore =
+          new Mender(
+              checker,
+              new Asked(
+                  asked.risks(),
+                  asked.order() || more != Unasked.LAYOUT,
+                  asked.layout() || more != Unasked.ORDER));
+      for (Finding finding : left.findings()) {
+        boolean mendable =
+            !unasked.containsKey(finding)
+                && severities().contains(finding.severity())
+                && finding.edits().stream().anyMatch(e -> letMore.lets(e) && !lets(e));
+        if (mendable) {
+          before = before == null ? EditTrials.counted(left, checker, trier) : before;
+          if (!letMore.mends(left, before, finding, Manuscript.of(text)).isEmpty()) {
+            unasked.put(finding, more);
+          }
+        }
+      }
+    }
+    return unasked;
+  }
+
+  private List<Severity> severities() {
+    return asked.risks() ? List.of(Severity.STOP, Severity.RISK) : List.of(Severity.STOP);
   }
 
   /** The least edit that mends a stop; one that mends a risk only where no stop is left. */
   private Optional<Made> best(Checked.Judged judged, String text) {
     Optional<Manuscript> manuscript = Manuscript.of(text);
     Checked.Judged before = EditTrials.counted(judged, checker, trier);
-    List<Finding> doubts = Findings.doubts(judged.findings());
-    for (Severity severity : asked.risks() ? List.of(Severity.STOP, Severity.RISK) : STOPS) {
+    for (Severity severity : severities()) {
       List<Made> all = new ArrayList<>();
       for (Finding finding : judged.findings()) {
-        if (finding.severity() == severity
-            && finding.accepted().isEmpty()
-            && doubts.stream().noneMatch(finding::restsOn)) {
-          for (List<Edit> edits : finding.edits()) {
-            GivenUp.ifAsked();
-            if (edits.stream().allMatch(this::isLet)) {
-              manuscript
-                  .flatMap(m -> EditTrials.mend(trier, before, finding, m, edits))
-                  .filter(mend -> severity == Severity.STOP || mend.risks().isEmpty())
-                  .ifPresent(mend -> all.add(new Made(finding, mend)));
-            }
-          }
+        if (finding.severity() == severity) {
+          all.addAll(mends(judged, before, finding, manuscript));
         }
       }
       Optional<Made> least = all.stream().min(Comparator.comparing(m -> EditTrials.size(m.mend())));
@@ -129,7 +162,31 @@ public final class Mender {
     return Optional.empty();
   }
 
-  private static final List<Severity> STOPS = List.of(Severity.STOP);
+  /** Each edit that is let and mends a finding. */
+  private List<Made> mends(
+      Checked.Judged judged,
+      Checked.Judged before,
+      Finding finding,
+      Optional<Manuscript> manuscript) {
+    List<Made> mends = new ArrayList<>();
+    boolean sure = Findings.doubts(judged.findings()).stream().noneMatch(finding::restsOn);
+    if (finding.accepted().isEmpty() && sure) {
+      for (List<Edit> edits : finding.edits()) {
+        GivenUp.ifAsked();
+        if (lets(edits)) {
+          manuscript
+              .flatMap(m -> EditTrials.mend(trier, before, finding, m, edits))
+              .filter(mend -> finding.severity() == Severity.STOP || mend.risks().isEmpty())
+              .ifPresent(mend -> mends.add(new Made(finding, mend)));
+        }
+      }
+    }
+    return mends;
+  }
+
+  private boolean lets(List<Edit> edits) {
+    return edits.stream().allMatch(this::isLet);
+  }
 
   private boolean isLet(Edit edit) {
     String section = section(edit.at());

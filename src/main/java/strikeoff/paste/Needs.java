@@ -19,6 +19,7 @@ import strikeoff.units.Area;
 import strikeoff.units.Mass;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
+import strikeoff.units.Volume;
 
 /** Adds up what each colour needs over the simulated impressions. */
 final class Needs {
@@ -86,6 +87,7 @@ final class Needs {
         new Mass(mixed.isPresent() ? need.best() - has.best() : 0),
         new Mass(mixed.isPresent() ? need.high() - has.low() : 0),
         new Mass(toMix),
+        filled(paste, has, need),
         new Mass(mixed.isPresent() && has.low() < need.high() ? toMix - has.low() : 0),
         new Mass(over),
         new Share(need.high() > 0 ? over / need.high() : 0),
@@ -93,6 +95,14 @@ final class Needs {
         runsOut,
         impressions.stream().map(i -> i.footprint().placement().name()).distinct().toList(),
         path(paste));
+  }
+
+  /** As much of what is measured out now as makes its least enough for the most careful need. */
+  private static Optional<Volume> filled(Paste paste, Range has, Range need) {
+    return paste
+        .amount()
+        .filter(Volume.class::isInstance)
+        .map(amount -> new Volume(((Volume) amount).litres() * need.high() / has.low()));
   }
 
   private static PlanPath path(Paste paste) {

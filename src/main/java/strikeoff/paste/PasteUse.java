@@ -11,6 +11,7 @@ import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
+import strikeoff.units.Volume;
 
 /**
  * What one colour needs over the whole run, against what is mixed of it.
@@ -34,6 +35,8 @@ import strikeoff.units.Span;
  * @param shortBest missing by the best estimate
  * @param shortMost missing by the most careful estimate: above zero if it may run out
  * @param toMix a round amount that is enough by the most careful estimate
+ * @param filled the volume of each mixing that is enough by the most careful estimate, as closely
+ *     as it is filled by eye; empty where the plan states no volume
  * @param more what is missing to that amount; zero if nothing
  * @param over left over by the most careful estimate; zero if nothing
  * @param overShare that as a share of the need
@@ -60,6 +63,7 @@ public record PasteUse(
     Mass shortBest,
     Mass shortMost,
     Mass toMix,
+    Optional<Volume> filled,
     Mass more,
     Mass over,
     Share overShare,
@@ -91,9 +95,9 @@ public record PasteUse(
   /** What the need is made of, by the best estimate, so that a large one can be believed. */
   public String parts(Measures units) {
     double wasted = needGrams.best() - onClothGrams.best() - leftGrams.best() - scrapedBack.grams();
-    return "Of it "
+    return "Of what it needs "
         + new Mass(onClothGrams.best()).text(units)
-        + " lie on the cloth ("
+        + " lies on the cloth ("
         + printed.text(units)
         + ", "
         + (pulls == 1 ? "1 pull" : pulls + " pulls")
@@ -101,16 +105,16 @@ public record PasteUse(
         + basis()
         + "). "
         + new Mass(leftGrams.best()).text(units)
-        + " go down the sink where "
+        + " goes down the sink where "
         + (washes == 1 ? "a screen is" : "screens are")
         + " washed out "
         + washed()
         + " (what fills the mesh, clings to the blade, and is left of the bead along it). "
         + scrapedBack.text(units)
-        + " lie before the blade at its last pulls, which can't print without them, and are scraped"
+        + " lies before the blade at its last pulls, which can't print without it, and is scraped"
         + " back. "
         + new Mass(wasted).text(units)
-        + " stick to pots and knives";
+        + " sticks to pots and knives";
   }
 
   /** How often its screens are washed out, in words. */
@@ -123,15 +127,25 @@ public record PasteUse(
     return measured ? "weighed on a strike-off" : "estimated from the mesh";
   }
 
-  /** A round amount for each mixing that is enough by the most careful estimate. */
+  /**
+   * A round amount for each mixing that is enough by the most careful estimate: of a paste that the
+   * plan measures by volume, a volume.
+   */
+  public String enoughEach(Measures units) {
+    return filled
+        .map(volume -> volume.roundedUp(units))
+        .orElseGet(() -> mixEach().roundedUp(units));
+  }
+
+  /** The same in any case as a mass. */
   public Mass mixEach() {
     return new Mass(toMix.grams() / Math.max(1, batches));
   }
 
   /** How much to mix, as an instruction without a full stop. */
   public String mixingEnough(Measures units) {
-    if (batches > 1) {
-      return "Mix " + mixEach().roundedUp(units) + " each time";
+    if (batches > 1 || filled.isPresent()) {
+      return "Mix " + enoughEach(units) + (batches > 1 ? " each time" : "");
     }
     return "Mix "
         + toMix.roundedUp(units)

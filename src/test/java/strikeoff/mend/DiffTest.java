@@ -3,6 +3,7 @@ package strikeoff.mend;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Checked;
 
@@ -11,7 +12,7 @@ class DiffTest {
 
   private static List<String> of(String before, String after) {
     Checked left = new Checked.Failed("plan.yaml", "nothing was checked", "");
-    return Diff.of("plan.yaml", before, new Mender.Mended(after, List.of(), left));
+    return Diff.of("plan.yaml", before, new Mender.Mended(after, List.of(), left, Map.of()));
   }
 
   @Test

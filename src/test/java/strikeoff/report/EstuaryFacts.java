@@ -68,6 +68,7 @@ final class EstuaryFacts {
               new Mass(-10),
               new Mass(20),
               new Mass(250),
+              Optional.empty(),
               new Mass(50),
               new Mass(0),
               new Share(0),
