@@ -15,6 +15,7 @@ final class Joined {
   private static final Pattern TIGHT = Pattern.compile("([^:]+):(?=\\S)");
   private static final Pattern TIGHT_BRACKET = Pattern.compile("([^:{\\[\"']+):(?=[{\\[\"'])");
   private static final Pattern BEFORE_BRACE = Pattern.compile("([^{\\[]*[^{\\[\\s])\\s+[{\\[]");
+  private static final Pattern EQUALS = Pattern.compile(" *=+ *(?=\\S)");
   private static final Pattern NUMBER = Pattern.compile("[-+−]?\\d+");
   private static final Pattern MORE = Pattern.compile(",\\s*[^,:{}\\[\\]\"']+(?=[,}])");
   private static final Pattern MORE_DECIMALS = Pattern.compile(",\\d+[^,{}\\[\\]\"']*(?<=\\S)");
@@ -159,6 +160,13 @@ final class Joined {
     int number = entry.at().line();
     int at = entry.at().column() - 1 + length;
     Position written = text.original(new Position(number, at + 1));
+    Matcher equals = EQUALS.matcher(entry.key()).region(length, entry.key().length());
+    if (equals.lookingAt()) {
+      text.replace(number, at, at + equals.end() - length, ": ");
+      return Optional.of(
+          new Slip(
+              written, "write “" + shown(entry.key().substring(0, length)) + ": ”, with a colon"));
+    }
     text.insert(number, at, ":");
     return Optional.of(
         new Slip(
