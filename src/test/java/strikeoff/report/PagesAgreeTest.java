@@ -14,6 +14,8 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import strikeoff.care.Caution;
+import strikeoff.care.Hazard;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.timeline.RunFigures;
@@ -66,8 +68,24 @@ class PagesAgreeTest {
             ends -> assertThat(ends).contains("work ends " + lastWork),
             ends -> assertThat(ends).contains("work ends " + day + ", " + lastWork));
 
+    cautionsAgree(judged, page);
     assertThat(rows(page, "Table left").stream().map(r -> r.child(0).text()).distinct())
         .hasSize(Integer.parseInt(fact(page, "Sets")));
+  }
+
+  /** Each caution stands on the page and on the sheets of its steps, and no other does. */
+  private static void cautionsAgree(Checked.Judged judged, Document page) {
+    List<Caution> cautions = judged.facts().care().cautions();
+    String care = page.select(".cautions").text();
+    String sheets = page.select(".sheet .mind").text();
+    for (Hazard hazard : Hazard.values()) {
+      boolean there = cautions.stream().anyMatch(c -> c.hazard() == hazard);
+      assertThat(care.contains(hazard.text())).as("%s on the page", hazard).isEqualTo(there);
+      assertThat(sheets.contains(hazard.brief())).as("%s on a sheet", hazard).isEqualTo(there);
+    }
+    page.select(".sheet").stream()
+        .forEach(
+            sheet -> assertThat(sheet.text()).contains("The safety data sheets of dyes, paints"));
   }
 
   private static String fact(Document page, String name) {
