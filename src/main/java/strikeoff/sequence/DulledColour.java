@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Phrase;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
@@ -19,6 +20,7 @@ import strikeoff.units.Share;
  * @param look estimate of both together
  * @param missed CIEDE2000 between {@code look} and the colour as named
  * @param share of what it prints that lies on them, where that is most
+ * @param seenBeside whether it is seen on the bare ground, where none of them lies
  * @param places the placements concerned, in short
  * @param path of the paste's colour
  */
@@ -33,6 +35,7 @@ public record DulledColour(
     Colour look,
     Ratio missed,
     Share share,
+    boolean seenBeside,
     String places,
     List<String> marks,
     List<Related> related,
@@ -43,5 +46,15 @@ public record DulledColour(
     others = List.copyOf(others);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** How much of it lies on them, before {@code of it}. */
+  public String howMuch() {
+    return LostColour.howMuch(share);
+  }
+
+  /** A further way, after a comma; nothing where it is seen on them alone. */
+  public String orOff() {
+    return seenBeside ? ", or keep it off " + Phrase.list(others) : "";
   }
 }

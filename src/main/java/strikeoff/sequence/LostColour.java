@@ -25,6 +25,7 @@ import strikeoff.units.Share;
  * @param share of what it prints that is lost, where that is most. On its own motif what must be
  *     lost for want of room, since stencils of one motif are cut for each other; of an outline, its
  *     share by the fills it lies on. On other placements what is lost if the two fall independently
+ * @param seenBeside whether it is seen on the bare ground, where none of them lies
  * @param instead what would be seen in its place, in words; empty if nothing would
  * @param afterwards whether it would be seen if it was printed after the others, which it can be
  * @param meant whether it lies under them because the plan says that they go over it
@@ -45,6 +46,7 @@ public record LostColour(
     Ratio difference,
     Ratio missed,
     Share share,
+    boolean seenBeside,
     String instead,
     boolean afterwards,
     boolean meant,
@@ -80,7 +82,16 @@ public record LostColour(
 
   /** What to do about one that is printed over others. */
   public String off() {
-    String off = "keep it off " + String.join(" and ", others);
+    String off = seenBeside ? "keep it off " + String.join(" and ", others) : "leave it out";
     return Phrase.capital(instead.isEmpty() ? off : "choose " + instead + ", or " + off);
+  }
+
+  /** How much of it is lost, before {@code of it}. */
+  public String howMuch() {
+    return howMuch(share);
+  }
+
+  static String howMuch(Share share) {
+    return share.fraction() < 1 ? "about " + share.text() : "all";
   }
 }

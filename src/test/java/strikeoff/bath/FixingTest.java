@@ -251,6 +251,10 @@ public class FixingTest {
             .the(FixTime.class)
             .warmth();
     assertThat(ink.neededMinutes().best()).isCloseTo(45, within(1e-9));
+    // A deep shade has its own range: from that of a pale one up to as much above 45 as 30 lies
+    // below.
+    assertThat(ink.neededMinutes().low()).isCloseTo(30, within(1e-9));
+    assertThat(ink.neededMinutes().high()).isCloseTo(67.5, within(1e-9));
   }
 
   /** Ten degrees cooler, 32 → 22 °C: Arrhenius with 81 kJ/mol; at most a batch's hours. */

@@ -197,6 +197,21 @@ class SwatchesTest {
         .isGreaterThan(sketch.swatches().of("ink").lightness());
   }
 
+  /** A paste is named by its look on white cloth, whatever hides there what. */
+  @Test
+  void aCoveringPasteLooksOnWhiteAsItIsNamed() {
+    for (String hex : List.of("#000000", "#1f2f50", "#30343a", "#b5653a", "#f2e6c0", "#ffffff")) {
+      Swatch paint =
+          new Sketch()
+              .paint("paint", Integer.parseInt(hex.substring(1), 16))
+              .design("shell", "paint")
+              .at("shells", "shell", 0)
+              .swatches()
+              .of("paint");
+      assertThat(paint.onGround().hex()).isEqualTo(hex);
+    }
+  }
+
   @Test
   void aCoveringDyeHidesLessOnceItIsWashed() {
     // Black on white is black, so its film has no gaps. At wash-off two fifths leave

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Checked;
@@ -135,6 +136,40 @@ class DaySheetsTest {
     assertThat(jobs.get(3).after()).isEqualTo("Nothing is left to do.");
     assertThat(jobs.get(6).what()).isEqualTo("End of day");
     assertThat(jobs.get(7).after()).isEqualTo("No wait: by then this is over.");
+  }
+
+  /**
+   * The waits after each print are long enough for a washing, and the line of the print says so.
+   */
+  @Test
+  void aPrintSaysWhichScreenIsWashedInItsPauses() {
+    String plan =
+        """
+        plan: pauses
+        cloth: {length: 2.4 m, width: 60 cm, washed: yes}
+        protection: [heat gloves]
+        screens: {leaf: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}}
+        pastes: {green: {medium: paint, colour: green, amount: 300 g}}
+        designs: {leaf: {size: 20 x 20 cm, separations: [{screen: leaf, paste: green, covers: 40 %}]}}
+        placements: {leaves: {design: leaf, series: 3, pitch: 60 cm, start: 30 cm, across: 20 cm}}
+        run:
+          - mix: all
+          - print: leaves
+            pause: PAUSE
+        """;
+    assertThat(prints(plan.replace("PAUSE", "45 min")))
+        .contains("wait 45 min after each, in which leaf is washed out");
+    assertThat(prints(plan.replace("PAUSE", "5 min"))).doesNotContain("washed out");
+  }
+
+  private static String prints(String plan) {
+    Checked.Judged judged = (Checked.Judged) Checker.builtIn().check("pauses.yaml", plan);
+    return DaySheets.of(judged).stream()
+        .flatMap(sheet -> sheet.jobs().stream())
+        .flatMap(job -> job.lines().stream())
+        .map(DaySheet.Line::with)
+        .filter(with -> with.contains("screen leaf"))
+        .collect(Collectors.joining("; "));
   }
 
   /** A sheet hangs alone on the wall. */
