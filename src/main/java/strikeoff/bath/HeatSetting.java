@@ -22,7 +22,7 @@ import strikeoff.units.Temperature;
  * @param harmsAbove hotter than that it is harmed
  * @param spoilt the fibre that is spoilt first; in a blend it may be another one
  * @param spoilsAbove hotter than that it is spoilt
- * @param gentle the hottest that does no harm, as a dial is set
+ * @param gentle what the label asks for, or else the hottest that does no harm, as a dial is set
  * @param neededGently the shortest time at that
  * @param timePath of the time
  * @param path of the temperature
@@ -66,7 +66,7 @@ public record HeatSetting(
     return serves()
         ? "Set it to "
             + gentle.most(units)
-            + " at most, for "
+            + (gentle.equals(coolest) ? ", as " + asks + " asks, for " : " at most, for ")
             + neededGently.byTheWatch()
             + " at least"
         : nothingServes(units);

@@ -48,7 +48,8 @@ final class Heats {
     Fibre harmed = delicacy.harmedBy(step.with());
     Fibre spoilt = delicacy.spoiltBy(step.with());
     Temperature harms = delicacy.harmsAbove(harmed, step.with());
-    Temperature gentle = onDial(harms, coolest.value());
+    boolean labelled = coolest.label() && coolest.value().compareTo(harms) <= 0;
+    Temperature gentle = labelled ? coolest.value() : onDial(harms, coolest.value());
     HeatSetting heat =
         new HeatSetting(
             step.number(),
