@@ -15,7 +15,7 @@ import strikeoff.plan.Step;
 import strikeoff.timeline.Impression;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
-import strikeoff.units.Numbers;
+import strikeoff.units.PerKilogram;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -127,11 +127,14 @@ final class Dyes {
 
   /** As much as recipes hold, to be weighed in. */
   private String weighedIn(Step.Fix fix) {
-    return Numbers.plain(work.policy().limit("fixing/alkali-recipe-least").amount(), 0)
+    Measures units = work.units();
+    return PerKilogram.number(work.policy().limit("fixing/alkali-recipe-least").amount(), units)
         + " to "
-        + Numbers.plain(work.policy().limit("fixing/alkali-recipe-most").amount(), 0)
-        + " g of "
-        + intoPaste(fix);
+        + PerKilogram.text(work.policy().limit("fixing/alkali-recipe-most").amount(), units)
+        + " of "
+        + intoPaste(fix)
+        + " in "
+        + PerKilogram.whole(units);
   }
 
   /** Water or salt water takes the alkali out of a print that brought its own. */

@@ -62,7 +62,7 @@ public record MissingAlkali(
     if (shortLived.isEmpty()) {
       return "Put the alkali into the paste, "
           + weighedIn
-          + " in a kilogram, and write it into the recipe; or soak the cloth in soda before";
+          + ", and write it into the recipe; or soak the cloth in soda before";
     }
     SodaLife first = shortLived.get(0);
     return "Soak the cloth in soda before and dry it; in the paste the alkali would leave "

@@ -12,6 +12,7 @@ import picocli.CommandLine.ParameterException;
 import strikeoff.check.Checked;
 import strikeoff.check.FileTrouble;
 import strikeoff.start.Wishes;
+import strikeoff.units.Measures;
 import strikeoff.units.Pair;
 import strikeoff.units.Parsed;
 
@@ -148,7 +149,8 @@ final class StartCommand implements Command {
     if (size instanceof Parsed.Refused<Pair> refused) {
       throw wrong("--motif: " + refused.message());
     }
-    Pair pair = size.toOptional().orElseThrow();
+    Parsed.Value<Pair> given = (Parsed.Value<Pair>) size;
+    Pair pair = given.value();
     if (pair.along().mm() < 1 || pair.across().mm() < 1) {
       throw wrong("--motif: a motif measures at least 1 mm each way");
     }
@@ -160,7 +162,8 @@ final class StartCommand implements Command {
         trimmed,
         pair.along(),
         pair.across(),
-        count);
+        count,
+        Measures.of(given.written()));
   }
 
   private Optional<String> write(String file, String text) {

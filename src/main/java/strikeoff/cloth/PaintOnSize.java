@@ -3,6 +3,7 @@ package strikeoff.cloth;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.Measures;
 
 /**
  * Paint on loom-state cloth: its film lies on size and wax, which leave in the wash.
@@ -14,5 +15,10 @@ public record PaintOnSize(List<String> paints, PlanPath path) implements Evidenc
 
   public PaintOnSize {
     paints = List.copyOf(paints);
+  }
+
+  /** Soda and detergent for some cloth, in words. */
+  public String scour(Measures units) {
+    return Scour.text(units);
   }
 }

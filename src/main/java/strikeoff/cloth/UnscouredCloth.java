@@ -3,10 +3,7 @@ package strikeoff.cloth;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
-import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
-import strikeoff.units.UnitSystem;
-import strikeoff.units.Volume;
 
 /**
  * Dye on cloth that was not washed: its finish and its wax still lie on the fibre.
@@ -24,10 +21,6 @@ public record UnscouredCloth(List<String> dyes, boolean loomState, PlanPath path
 
   /** Soda and detergent for some cloth, in words. */
   public String scour(Measures units) {
-    return (units.of(MeasureKind.MASS) == UnitSystem.METRIC ? "20 g" : "0.7 oz")
-        + " and "
-        + new Volume(0.01).text(units)
-        + " for "
-        + (units.of(MeasureKind.MASS) == UnitSystem.METRIC ? "450 g" : "a pound");
+    return Scour.text(units);
   }
 }

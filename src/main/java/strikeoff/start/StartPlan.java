@@ -4,6 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.units.Length;
+import strikeoff.units.Mass;
+import strikeoff.units.MeasureKind;
+import strikeoff.units.Measures;
+import strikeoff.units.Numbers;
+import strikeoff.units.Temperature;
+import strikeoff.units.UnitSystem;
 
 /**
  * Writes a small plan with comments. Sizes follow from the motif: a frame that holds it, a pitch at
@@ -12,19 +18,33 @@ import strikeoff.units.Length;
  */
 public final class StartPlan {
 
-  /** Between the motif and the edge of the stencil's image, on each side. */
-  private static final double BLEED_MM = 10;
+  private static final double INCH = 25.4;
+  private static final double LITRES_IN_QUART = 0.946352946;
 
-  /** Rail, squeegee's travel and paste well beyond the image, on both sides together. */
-  private static final double AROUND_IMAGE_MM = 170;
+  /**
+   * Round measures in mm, in centimetres or in inches.
+   *
+   * @param bleed between the motif and the edge of the stencil's image, on each side
+   * @param aroundImage rail, squeegee's travel and paste well beyond the image, on both sides
+   *     together
+   * @param between one frame and the next
+   * @param margin from the motifs to the cloth's edge
+   */
+  private record Measured(
+      double bleed,
+      double aroundImage,
+      double between,
+      double margin,
+      double allowance,
+      double tableLength,
+      double tableWidth,
+      double aroundCloth) {}
 
-  /** From one frame to the next. */
-  private static final double BETWEEN_MM = 20;
+  private static final Measured METRIC = new Measured(10, 170, 20, 80, 20, 2400, 1200, 200);
 
-  private static final String RECIPE =
-      "{dye: 15 g, urea: 50 g, alginate: 12 g, baking soda: 10 g, water: 420 g}";
+  private static final Measured IN_INCHES =
+      new Measured(INCH / 2, 7 * INCH, INCH, 3 * INCH, INCH, 96 * INCH, 48 * INCH, 8 * INCH);
 
-  private static final double MARGIN_MM = 80;
   private static final double GRAMS_PER_MM2 = 200e-6;
   private static final double LITRES_PER_GRAM = 0.04;
   private static final double SODA_GRAMS_PER_LITRE = 40;
@@ -35,11 +55,19 @@ public final class StartPlan {
 
   private final Wishes wishes;
   private final Fixing fixing;
+  private final Measures units;
+  private final Measured round;
   private final List<String> lines = new ArrayList<>();
 
   private StartPlan(Wishes wishes, Fixing fixing) {
     this.wishes = wishes;
     this.fixing = fixing;
+    this.units = wishes.units();
+    this.round = isMetric() ? METRIC : IN_INCHES;
+  }
+
+  private boolean isMetric() {
+    return units.of(MeasureKind.LENGTH) == UnitSystem.METRIC;
   }
 
   /** The plan's text, as YAML; ends with a line end. */
@@ -57,16 +85,22 @@ public final class StartPlan {
     add("plan: " + quoted(wishes.title()));
     add("cloth:");
     add("  fibre: " + quoted(wishes.fibre()));
-    add("  mass: 200 g/m²");
-    add("  length: " + cm(clothLength()));
-    add("  width: " + cm(clothWidth()));
+    add("  mass: " + (isMetric() ? "200 g/m²" : "6 oz/yd²"));
+    add("  length: " + text(clothLength()));
+    add("  width: " + text(clothWidth()));
     add("  washed: yes             # before printing, so that it shrinks no more");
-    add("  allowances: {start: 2 cm, end: 2 cm}");
+    String allowance = text(round.allowance());
+    add("  allowances: {start: " + allowance + ", end: " + allowance + "}");
     add(
-        "table: {length: 2.4 m, width: "
-            + cm(Math.max(1200, clothWidth() + 200))
+        "table: {length: "
+            + text(round.tableLength())
+            + ", width: "
+            + text(Math.max(round.tableWidth(), clothWidth() + round.aroundCloth()))
             + ", railed: yes}");
-    add("room: {temperature: 20 °C, humidity: 50 %, air: still}");
+    add(
+        "room: {temperature: "
+            + (isMetric() ? "20 °C" : "70 °F")
+            + ", humidity: 50 %, air: still}");
     add("hours: 09:00-17:00");
     add(
         wishes.dye()
@@ -80,7 +114,7 @@ public final class StartPlan {
     add("screens:");
     for (int i = 1; i <= wishes.colours().size(); i++) {
       String image = pair(imageAlong(), imageAcross());
-      String frame = pair(imageAlong() + AROUND_IMAGE_MM, imageAcross() + AROUND_IMAGE_MM);
+      String frame = pair(imageAlong() + round.aroundImage(), imageAcross() + round.aroundImage());
       add(
           "  screen "
               + i
@@ -88,13 +122,15 @@ public final class StartPlan {
               + frame
               + ", image: "
               + image
-              + ", mesh: 43/cm, thread: 80 µm}");
+              + ", mesh: "
+              + (isMetric() ? "43/cm" : "110/in")
+              + ", thread: 80 µm}");
     }
     add("pastes:                   # amounts are worked out; the report says how much to mix");
     for (int i = 1; i <= wishes.colours().size(); i++) {
       String colour = quoted(wishes.colours().get(i - 1));
       String medium = wishes.dye() ? "medium: dye, group: dichlorotriazine" : "medium: paint";
-      String alkali = fixing == Fixing.STEAM ? ", recipe: " + RECIPE : "";
+      String alkali = fixing == Fixing.STEAM ? ", recipe: " + recipe() : "";
       add("  colour " + i + ": {" + medium + ", colour: " + colour + alkali + "}");
     }
   }
@@ -112,11 +148,11 @@ public final class StartPlan {
         "  row: {design: motif, series: "
             + wishes.count()
             + ", pitch: "
-            + cm(pitch())
+            + text(pitch())
             + ", start: "
-            + cm(MARGIN_MM)
+            + text(round.margin())
             + ", across: "
-            + cm(MARGIN_MM)
+            + text(round.margin())
             + "}");
   }
 
@@ -135,49 +171,59 @@ public final class StartPlan {
         add("  - fix: steam            # baking soda in the paste makes the dye join the fibre");
         add("    for: 10 min");
       }
-      case HOT_IRON -> iron("150 °C", "5 min");
-      case COOL_IRON -> iron("140 °C", "6 min");
+      case HOT_IRON -> iron(150, "5 min");
+      case COOL_IRON -> iron(140, "6 min");
     }
     if (wishes.dye()) {
-      add("  - rinse: 20 °C");
-      add("  - wash: " + (fixing == Fixing.GENTLE_SOAK_AND_WASH ? "40 °C" : "60 °C"));
+      add("  - rinse: " + (isMetric() ? "20 °C" : "70 °F"));
+      double wash = fixing == Fixing.GENTLE_SOAK_AND_WASH ? 40 : 60;
+      add("  - wash: " + new Temperature(wash).text(units));
     }
   }
 
-  private void iron(String temperature, String time) {
+  private void iron(double celsius, String time) {
     add("  - heat-set: iron        # as the paint's label says");
-    add("    temperature: " + temperature);
+    add("    temperature: " + new Temperature(celsius).enough(units));
     add("    for: " + time);
   }
 
   private void soak(double gramsPerLitre) {
-    long litres = (long) Math.ceil(Math.max(5, clothGrams() * LITRES_PER_GRAM));
-    long soda = Math.round(litres * gramsPerLitre);
+    double wanted = Math.max(5, clothGrams() * LITRES_PER_GRAM);
+    double unit = isMetric() ? 1 : LITRES_IN_QUART;
+    long water = (long) Math.ceil(wanted / unit);
     add("  - fix: soak             # soda makes the dye join the fibre");
-    long salt = Math.round(litres * SALT_GRAMS_PER_LITRE);
-    add("    bath: {soda ash: " + soda + " g, salt: " + salt + " g, water: " + litres + " L}");
-    add("    temperature: 30 °C");
+    add(
+        "    bath: {soda ash: "
+            + weighed(water * unit * gramsPerLitre)
+            + ", salt: "
+            + weighed(water * unit * SALT_GRAMS_PER_LITRE)
+            + ", water: "
+            + water
+            + " "
+            + quart()
+            + "}");
+    add("    temperature: " + (isMetric() ? "30 °C" : "90 °F"));
     add("    for: 60 min");
   }
 
   private double imageAlong() {
-    return wishes.along().mm() + 2 * BLEED_MM;
+    return wishes.along().mm() + 2 * round.bleed();
   }
 
   private double imageAcross() {
-    return wishes.across().mm() + 2 * BLEED_MM;
+    return wishes.across().mm() + 2 * round.bleed();
   }
 
   private double pitch() {
-    return imageAlong() + AROUND_IMAGE_MM + BETWEEN_MM;
+    return imageAlong() + round.aroundImage() + round.between();
   }
 
   private double clothLength() {
-    return 2 * MARGIN_MM + (wishes.count() - 1) * pitch() + wishes.along().mm();
+    return 2 * round.margin() + (wishes.count() - 1) * pitch() + wishes.along().mm();
   }
 
   private double clothWidth() {
-    return 2 * MARGIN_MM + wishes.across().mm();
+    return 2 * round.margin() + wishes.across().mm();
   }
 
   private double clothGrams() {
@@ -188,16 +234,45 @@ public final class StartPlan {
     lines.add(line);
   }
 
-  private static String cm(double mm) {
-    return new Length(mm).text();
+  private String text(double mm) {
+    return isMetric() ? new Length(mm).text() : number(mm) + " in";
   }
 
-  private static String pair(double along, double across) {
-    return number(along) + " x " + number(across) + " cm";
+  private String pair(double along, double across) {
+    return number(along) + " x " + number(across) + (isMetric() ? " cm" : " in");
   }
 
-  private static String number(double mm) {
-    return BigDecimal.valueOf(Math.round(mm * 10), 2).stripTrailingZeros().toPlainString();
+  /** Of centimetres or inches, all of them that were wished. */
+  private String number(double mm) {
+    if (isMetric()) {
+      return BigDecimal.valueOf(Math.round(mm * 10), 2).stripTrailingZeros().toPlainString();
+    }
+    double parts = mm / INCH * 64;
+    return Math.abs(parts - Math.rint(parts)) < 1e-6
+        ? new Length(mm).inColumn(units)
+        : Numbers.plain(mm / INCH, 3);
+  }
+
+  private String recipe() {
+    return "{dye: "
+        + weighed(15)
+        + ", urea: "
+        + weighed(50)
+        + ", alginate: "
+        + weighed(12)
+        + ", baking soda: "
+        + weighed(10)
+        + ", water: "
+        + weighed(420)
+        + "}";
+  }
+
+  private String weighed(double grams) {
+    return isMetric() ? Math.round(grams) + " g" : new Mass(grams).text(units);
+  }
+
+  private String quart() {
+    return isMetric() ? "L" : "US quarts";
   }
 
   /** Quotes hold whatever a title may be. */

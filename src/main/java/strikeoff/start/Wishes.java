@@ -2,6 +2,7 @@ package strikeoff.start;
 
 import java.util.List;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * What a printer says before there is a plan.
@@ -13,6 +14,7 @@ import strikeoff.units.Length;
  * @param along the motif's size along the cloth
  * @param across the same across it
  * @param count how many motifs, from 1
+ * @param units that the motif's size was given in, for all measures of the plan
  */
 public record Wishes(
     String title,
@@ -21,11 +23,12 @@ public record Wishes(
     List<String> colours,
     Length along,
     Length across,
-    int count) {
+    int count,
+    Measures units) {
 
   /** The same with the colours in another order of printing. */
   public Wishes inOrder(List<String> others) {
-    return new Wishes(title, dye, fibre, others, along, across, count);
+    return new Wishes(title, dye, fibre, others, along, across, count, units);
   }
 
   public Wishes {

@@ -1,5 +1,6 @@
 package strikeoff.units;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -32,6 +33,16 @@ public record Measures(Map<MeasureKind, UnitSystem> systems) {
       throw new IllegalArgumentException("not for every kind: " + copy);
     }
     systems = Collections.unmodifiableMap(copy);
+  }
+
+  /** Those in which some quantities are written, most of them deciding. */
+  public static Measures of(Collection<WrittenIn> written) {
+    MeasuresTally tally = new MeasuresTally();
+    int at = 0;
+    for (WrittenIn one : written) {
+      tally.add(one, at++);
+    }
+    return tally.measures();
   }
 
   private static Measures allIn(UnitSystem system) {
