@@ -150,7 +150,7 @@ class MeasuresTest {
               scale -> {
                 double up = any(scale.text(scale.rounded(base, To.UP))).base();
                 double down = any(scale.text(scale.rounded(base, To.DOWN))).base();
-                double tolerance = 1e-4 * scale.step(base);
+                double tolerance = 1e-3 * scale.step(base);
                 assertThat(up)
                     .as("%s up", scale.text(base))
                     .isGreaterThanOrEqualTo(base - tolerance);
