@@ -61,6 +61,41 @@ class HandedInFilesIT {
     assertThat(plans.resolve("bad.yaml")).hasSameBinaryContentAs(MISTAKE);
   }
 
+  /** It begins as ours do, and was put together from several tools' results. */
+  @Test
+  void noResultIsWrittenOverOneOfAnothersMaking() throws Exception {
+    Program.Told told =
+        Program.in(Program.Way.LAUNCHER, plans)
+            .bash(
+                """
+                strikeoff check bad.yaml -q -f junit=ours.xml -f sarif=ours.sarif
+                sed 's|</testsuites>|<testsuite name="other"/>&|' ours.xml > theirs.xml
+                sed '$s|}|,"properties":{}}|' ours.sarif > theirs.sarif
+                cp theirs.xml kept.xml; cp theirs.sarif kept.sarif
+                for other in junit=theirs.xml sarif=theirs.sarif; do
+                  strikeoff check bad.yaml -q -f $other; echo $?
+                done
+                cmp theirs.xml kept.xml && cmp theirs.sarif kept.sarif
+                strikeoff check bad.yaml -q -f junit=ours.xml -f sarif=ours.sarif
+                """);
+    assertThat(told.out().lines().filter(line -> line.matches("\\d"))).containsExactly("2", "2");
+    assertThat(told.errWords())
+        .contains("theirs.xml: a file that holds no junit of an earlier run stands here already")
+        .contains("theirs.sarif: a file that holds no sarif of an earlier run stands here already");
+    assertThat(told.exit()).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aPolicyThatWasHandedInShowsInTheVerdictAlone(Program.Way way) throws Exception {
+    Files.writeString(
+        plans.resolve("studio.yaml"), "studio: Mine\noff:\n  paste/short: A pot stands ready.\n");
+    Program.Told told = Program.in(way, folder).run("check", "plans", "-q");
+    assertThat(told.out())
+        .startsWith("PRINTABLE      plans/bad.yaml: ")
+        .endsWith("; a policy lets 1 stop pass\n");
+  }
+
   @Test
   void textIsWrittenIntoItsFileAlsoAlone() throws Exception {
     Program strikeoff = Program.in(Program.Way.LAUNCHER, plans);
