@@ -39,6 +39,10 @@ record Beforehand(
         layout, policy, effort, Films.of(plan, policy), new PrintRun(plan, layout), lives);
   }
 
+  Beforehand with(PrintRun others) {
+    return new Beforehand(layout, policy, effort, films, others, lives);
+  }
+
   /** The same for a plan that differs in its run at most. */
   Beforehand in(PrintPlan other) {
     return new Beforehand(layout, policy, effort, films, sets.of(other), lives);

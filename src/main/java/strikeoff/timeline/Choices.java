@@ -6,8 +6,9 @@ import strikeoff.plan.PrintPlan;
 
 /**
  * What the people in the room may choose though the plan names more: who had better stay out of a
- * print step, and whether a second sink is left alone. The soonest run is taken, so that nobody and
- * nothing that is added ever makes a run later, as far as {@link Effort#ways} goes.
+ * print step, whether the sets are those that fewer people would make, and whether a second sink is
+ * left alone. The soonest run is taken, so that nobody and nothing that is added ever makes a run
+ * later, as far as {@link Effort#ways} goes.
  */
 final class Choices {
 
@@ -44,6 +45,10 @@ final class Choices {
       choices.runs++;
       Simulation.Run other = Simulation.once(people, known, plan.equipment().sinks());
       best = best.orSooner(choices.atFewerSinks(other, people));
+    }
+    for (PrintRun sets : known.sets().asFewerWould(choices.most - choices.runs)) {
+      choices.runs++;
+      best = best.orSooner(Simulation.once(plan, known.with(sets), plan.equipment().sinks()));
     }
     return best.after(each * choices.runs);
   }

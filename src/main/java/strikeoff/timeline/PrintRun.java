@@ -2,6 +2,7 @@ package strikeoff.timeline;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,7 @@ final class PrintRun {
   private final Map<Asked, List<Pass>> passes;
 
   /** How many people a plan names for each step by its number, whoever then stays out of it. */
-  private final Map<Integer, Integer> people = new HashMap<>();
+  private final Map<Integer, Integer> people;
 
   PrintRun(PrintPlan plan, Layout layout) {
     this(
@@ -38,15 +39,56 @@ final class PrintRun {
   }
 
   private PrintRun(PrintPlan plan, Layout layout, Boards boards, Map<Asked, List<Pass>> passes) {
+    this(plan, layout, boards, passes, named(plan));
+  }
+
+  private PrintRun(
+      PrintPlan plan,
+      Layout layout,
+      Boards boards,
+      Map<Asked, List<Pass>> passes,
+      Map<Integer, Integer> people) {
     this.plan = plan;
     this.layout = layout;
     this.boards = boards;
     this.passes = passes;
+    this.people = people;
+  }
+
+  private static Map<Integer, Integer> named(PrintPlan plan) {
+    Map<Integer, Integer> people = new HashMap<>();
     for (Step step : plan.run()) {
       if (step instanceof Step.Print print) {
         people.put(print.number(), 1 + print.also().size());
       }
     }
+    return people;
+  }
+
+  /**
+   * The same with sets as fewer people would make them, in every combination that differs: they may
+   * serve more people as well.
+   *
+   * @param most how many at most
+   */
+  List<PrintRun> asFewerWould(long most) {
+    List<PrintRun> ways = new ArrayList<>(List.of(this));
+    for (Step step : plan.run()) {
+      if (step instanceof Step.Print print) {
+        for (PrintRun way : List.copyOf(ways)) {
+          Set<List<Pass>> known = new HashSet<>(Set.of(way.passes(print)));
+          for (int fewer = people.get(print.number()) - 1; fewer > 0; fewer--) {
+            Map<Integer, Integer> others = new HashMap<>(way.people);
+            others.put(print.number(), fewer);
+            PrintRun other = new PrintRun(plan, layout, boards, passes, others);
+            if (ways.size() <= most && known.add(other.passes(print))) {
+              ways.add(other);
+            }
+          }
+        }
+      }
+    }
+    return ways.subList(1, ways.size());
   }
 
   /** The same for a plan that differs in its run at most. */

@@ -141,6 +141,50 @@ class BoardsTest {
     assertThat(day(plan).clothLies()).extracting(lies -> lies.at().text()).containsExactly("18 cm");
   }
 
+  /** Two and two leave no time to wash a screen in the wait that three leave; three and one do. */
+  @Test
+  void setsAreThoseOfFewerPeopleWhereTheRunEndsSoonerSo() {
+    String plan =
+        """
+        plan: Four herons on three boards
+        cloth: {length: 310 cm, width: 140 cm, washed: yes, mass: 300 g/m²}
+        table: {length: 240 cm, width: 180 cm, stations: {count: 3, length: 48 cm, width: 60 cm, gap: 5 cm}}
+        room: {temperature: 20 °C, humidity: 70 %}
+        crew: [Wren, Tam, Ada]
+        screens:
+          a: {frame: 40 x 50 cm, image: 20 x 30 cm, mesh: 61/cm, thread: 64 µm, squeegee: 24 cm}
+          b: {frame: 40 x 50 cm, image: 20 x 30 cm, mesh: 61/cm, thread: 64 µm, squeegee: 24 cm}
+          d: {frame: 24 x 24 cm, image: 8 x 8 cm, mesh: 43/cm, thread: 80 µm, squeegee: 12 cm}
+        pastes:
+          blue: {medium: paint, colour: "#5f7d94", amount: 300 g}
+          ink: {medium: paint, colour: "#2b3440", amount: 200 g}
+        designs:
+          heron:
+            size: 20 x 30 cm
+            separations:
+              - {screen: a, paste: blue, covers: 40 %, trap: 1 mm}
+              - {screen: b, paste: ink, covers: 10 %, key: yes}
+          dot: {size: 8 x 8 cm, separations: [{screen: d, paste: ink, covers: 60 %}]}
+        placements:
+          herons: {design: heron, series: 4, pitch: 60 cm, start: 30 cm, across: 50 cm, turn: 90°}
+          extra: {design: dot, at: ["60 cm, 110 cm", "130 cm, 110 cm"]}
+        run:
+          - mix: all
+          - print: herons
+            by: Wren
+            dry between colours: 30 min
+            before moving: until lift-safe
+          - print: extra
+            before moving: 20 min
+          - dry: until fix-safe
+        """;
+    Moment alone = day(plan).finish();
+    assertThat(day(plan.replace("by: Wren", "by: [Wren, Tam]")).finish())
+        .isLessThanOrEqualTo(alone);
+    assertThat(day(plan.replace("by: Wren", "by: [Wren, Tam, Ada]")).finish())
+        .isLessThanOrEqualTo(alone);
+  }
+
   private static String row(int copies, int pitch) {
     return "  leaves: {design: leaf, series: "
         + copies
