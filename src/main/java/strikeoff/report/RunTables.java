@@ -6,6 +6,8 @@ import static strikeoff.report.page.Table.Column.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import strikeoff.check.Checked;
 import strikeoff.layout.FrameChoices;
 import strikeoff.plan.Evidence;
@@ -82,7 +84,11 @@ final class RunTables {
                       ? "Nothing too wet, even in slow drying"
                       : "Nothing too wet by the likely drying time",
                   String.join("; ", run.written(units))),
-              Cell.of(run.finish().text(), left),
+              Cell.of(
+                  run.finish().text(),
+                  Stream.of(left, run.outlasted())
+                      .filter(said -> !said.isEmpty())
+                      .collect(Collectors.joining("; "))),
               Cell.of(run.longer().text())));
     }
     return new Table(

@@ -18,6 +18,7 @@ import strikeoff.units.Span;
  * @param sessions the days at the table with the waits
  * @param cleared how many contacts and early takings-up of the run as written are gone
  * @param left how many are left, since no wait clears them or the trials ran out
+ * @param outlasted what stands too long for these waits, in words; empty if nothing does
  */
 public record ClearedRun(
     boolean surely,
@@ -27,6 +28,7 @@ public record ClearedRun(
     List<Session> sessions,
     int cleared,
     int left,
+    String outlasted,
     PlanPath path)
     implements Evidence {
 

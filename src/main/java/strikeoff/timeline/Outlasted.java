@@ -56,6 +56,21 @@ record Outlasted(Set<String> pastes, Set<String> screens) {
     return pastes.isEmpty() && screens.isEmpty();
   }
 
+  /** The same in words, without what to do; empty if nothing does. */
+  String told() {
+    List<String> told = new ArrayList<>();
+    if (!pastes.isEmpty()) {
+      told.add(
+          Phrase.list(List.copyOf(pastes))
+              + (pastes.size() == 1 ? " doesn't live" : " don't live")
+              + " that long");
+    }
+    if (!screens.isEmpty()) {
+      told.add("paste would dry in " + Phrase.list(List.copyOf(screens)));
+    }
+    return String.join("; ", told);
+  }
+
   /**
    * What a wait that is needed all the same asks for besides; begins with a semicolon, or empty.
    */
