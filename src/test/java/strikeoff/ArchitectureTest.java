@@ -28,6 +28,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import strikeoff.units.Quantity;
 
 /** Holds the package table of DEVELOPERS.md to the code, and what each package may not do. */
 class ArchitectureTest {
@@ -120,6 +121,39 @@ class ArchitectureTest {
         .resideInAnyPackage(library)
         .check(CLASSES);
   }
+
+  /** What tells of a plan has to say in whose units, so that no figure comes back in others. */
+  @Test
+  void figuresOfAPlanAreToldInItsUnits() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(
+            "strikeoff.units..",
+            "strikeoff.policy..",
+            "strikeoff.studio..",
+            "strikeoff.yaml..",
+            "strikeoff.plan.yaml..",
+            "strikeoff.start..",
+            "strikeoff.rulebook.own..")
+        .and()
+        .doNotHaveFullyQualifiedName("strikeoff.cli.ExplainText")
+        .and()
+        .doNotHaveFullyQualifiedName("strikeoff.cli.PolicyText")
+        .and()
+        .doNotHaveFullyQualifiedName("strikeoff.report.RulesPages")
+        .should()
+        .callMethodWhere(
+            describe(
+                "tells a quantity in metric units",
+                call ->
+                    call.getTargetOwner().isAssignableTo(Quantity.class)
+                        && !UNITLESS.contains(call.getTargetOwner().getSimpleName())
+                        && call.getName().equals("text")
+                        && call.getTarget().getRawParameterTypes().isEmpty()))
+        .check(CLASSES);
+  }
+
+  private static final Set<String> UNITLESS = Set.of("Span", "Share", "Angle", "Ratio");
 
   @Test
   void onlyTheCommandLinePrintsAndOnlyMainExits() {

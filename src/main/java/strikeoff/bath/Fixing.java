@@ -9,6 +9,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Measures;
 import strikeoff.units.Ratio;
 
 /**
@@ -70,7 +71,7 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
   }
 
   private static String text(Policy policy, String limit) {
-    return policy.limit("fixing/" + limit).value().text();
+    return policy.limit("fixing/" + limit).value().text(Measures.METRIC);
   }
 
   public Fixing {

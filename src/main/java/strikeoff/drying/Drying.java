@@ -13,6 +13,7 @@ import strikeoff.plan.Room;
 import strikeoff.policy.Policy;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Chance;
+import strikeoff.units.Measures;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
 
@@ -84,11 +85,11 @@ public final class Drying {
             + ", and one that is exceeded on "
             + new Chance(1 - slow(policy)).text()
             + ".",
-        tried.coldest().text()
+        tried.coldest().text(Measures.METRIC)
             + " to "
-            + tried.hottest().text()
+            + tried.hottest().text(Measures.METRIC)
             + " and up to "
-            + tried.fastest().text()
+            + tried.fastest().text(Measures.METRIC)
             + ", cloth that lies flat and open on a padded table. Outside, times are those of the"
             + " nearest air inside, and a finding says so. The heat of a hair-dryer and of the sun"
             + " is not counted, nor that wet prints make a small room damp.",

@@ -9,6 +9,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.timeline.Mixings;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Measures;
 
 /**
  * Everything about the pastes of a run.
@@ -41,7 +42,7 @@ public record Pastes(
   }
 
   private static String text(Policy policy, String limit) {
-    return policy.limit("paste/" + limit).value().text();
+    return policy.limit("paste/" + limit).value().text(Measures.METRIC);
   }
 
   public Pastes {

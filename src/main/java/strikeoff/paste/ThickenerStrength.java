@@ -5,6 +5,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
+import strikeoff.units.PerKilogram;
 import strikeoff.units.Range;
 
 /**
@@ -37,8 +38,7 @@ public record ThickenerStrength(
   /** The thickener of a batch as it was weighed, also where that is less than a gram. */
   public String weighed(Measures units) {
     Mass weighed = new Mass(thickenerGrams.best());
-    boolean metric = weighed.text(units).equals(weighed.text());
-    return metric && weighed.grams() < 1
+    return PerKilogram.isMetric(units) && weighed.grams() < 1
         ? Numbers.plain(weighed.grams(), 2) + " g"
         : weighed.text(units);
   }

@@ -24,8 +24,10 @@ import strikeoff.screens.MeshWeave;
 import strikeoff.units.ArealMass;
 import strikeoff.units.ArealVolume;
 import strikeoff.units.Length;
+import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
+import strikeoff.units.UnitSystem;
 
 /** Derived figures as tables, in the order they are wanted at the table. */
 final class FactTables {
@@ -154,7 +156,7 @@ final class FactTables {
 
   /** With two decimals in any row, where it is told in metric units. */
   private static String finest(Length detail, Measures units) {
-    boolean metric = detail.text(units).equals(detail.text());
+    boolean metric = units.of(MeasureKind.SMALL_LENGTH) == UnitSystem.METRIC;
     return metric ? Numbers.fixed(detail.mm(), 2) + " mm" : detail.text(units);
   }
 

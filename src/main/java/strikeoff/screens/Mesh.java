@@ -4,6 +4,7 @@ import strikeoff.plan.Basis;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Range;
 import strikeoff.units.Ratio;
@@ -43,7 +44,7 @@ public record Mesh(MeshCount count, Length thread) {
   }
 
   private static String text(Policy policy, String limit) {
-    return policy.limit("screens/" + limit).value().text();
+    return policy.limit("screens/" + limit).value().text(Measures.METRIC);
   }
 
   /**

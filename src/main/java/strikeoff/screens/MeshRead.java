@@ -71,7 +71,7 @@ public record MeshRead(
 
   /** The count for each inch or centimetre, whichever it is not told in. */
   public String otherwise(Measures units) {
-    return isMetric(units) ? Numbers.plain(perInch, 2) + "/in" : count.text();
+    return isMetric(units) ? Numbers.plain(perInch, 2) + "/in" : count.text(Measures.METRIC);
   }
 
   /** What to ask oneself, as an instruction without a full stop. */

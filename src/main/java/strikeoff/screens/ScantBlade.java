@@ -45,7 +45,7 @@ public record ScantBlade(
       Optional<SqueegeeFit> fit = SqueegeeFit.of(screen, policy);
       boolean roomy = !FrameMargin.of(screen, policy).side().below(advised);
       if (roomy && fit.map(f -> !f.overlap().below(0) && f.overlap().below(ends)).orElse(false)) {
-        String blade = fit.get().squeegee().text() + fit.get().overlap().below(off);
+        String blade = fit.get().squeegee().text(Measures.METRIC) + fit.get().overlap().below(off);
         byBlade.computeIfAbsent(blade, n -> new ArrayList<>()).add(fit.get());
       }
     }
