@@ -149,11 +149,27 @@ final class Trials {
         Remedy longer = remedy.longer(minutes - remedy.minutes());
         Outcome better = outcome(longer, trial(longer));
         if (better.outlasted().screens().isEmpty()) {
-          return better;
+          return least(remedy, better, impressions);
         }
       }
     }
     return outcome;
+  }
+
+  /** The least wait between one in which paste dries in a screen and one in which it does not. */
+  private Outcome least(Remedy tooShort, Outcome enough, int impressions) {
+    Outcome least = enough;
+    Remedy below = tooShort;
+    while (least.remedy().minutes() - below.minutes() > 1 && budget >= impressions) {
+      Remedy middle = below.longer((least.remedy().minutes() - below.minutes()) / 2);
+      Outcome tried = outcome(middle, trial(middle));
+      if (tried.outlasted().screens().isEmpty()) {
+        least = tried;
+      } else {
+        below = middle;
+      }
+    }
+    return least;
   }
 
   private static final List<Integer> NO_SCREENS = List.of();
