@@ -34,9 +34,10 @@ final class ColourOrder {
     Impression light = null;
     double most = 0;
     List<Impression> prints = order.prints();
+    double[] lightness = prints.stream().mapToDouble(MotifOrder::lightness).toArray();
     for (int i = 0; i < prints.size(); i++) {
       for (int j = i + 1; j < prints.size(); j++) {
-        double step = MotifOrder.lightness(prints.get(j)) - MotifOrder.lightness(prints.get(i));
+        double step = lightness[j] - lightness[i];
         if (step > most && mustBeLightFirst(prints.get(i), prints.get(j))) {
           dark = prints.get(i);
           light = prints.get(j);

@@ -12,12 +12,10 @@ import strikeoff.plan.PrintPlan;
  */
 final class Choices {
 
-  private final Beforehand known;
   private final long most;
   private long runs;
 
-  private Choices(Beforehand known, long most) {
-    this.known = known;
+  private Choices(long most) {
     this.most = most;
     this.runs = 1;
   }
@@ -31,7 +29,7 @@ final class Choices {
     Beforehand known = all.in(plan);
     Simulation.Run written = Simulation.once(plan, known, plan.equipment().sinks());
     long each = written.simulated();
-    Choices choices = new Choices(known, known.effort().ways() / each);
+    Choices choices = new Choices(known.effort().ways() / each);
     Helpers helpers = new Helpers(plan, known.policy().limit("table/longest-hand-frame").amount());
     List<PrintPlan> fewer =
         JoiningIn.withFewer(
@@ -40,24 +38,28 @@ final class Choices {
             step -> helpers.anyNeedsTwo(known.sets().designs(step)),
             stays,
             choices.most);
-    Simulation.Run best = choices.atFewerSinks(written, plan);
+    Simulation.Run best = choices.atFewerSinks(written, plan, known);
     for (PrintPlan people : fewer) {
       choices.runs++;
-      Simulation.Run other = Simulation.once(people, known, plan.equipment().sinks());
-      best = best.orSooner(choices.atFewerSinks(other, people));
+      // Its sets too are those of a plan that names nobody else.
+      Beforehand theirs = known.in(people);
+      Simulation.Run other = Simulation.once(people, theirs, plan.equipment().sinks());
+      best = best.orSooner(choices.atFewerSinks(other, people, theirs));
     }
     for (PrintRun sets : known.sets().asFewerWould(choices.most - choices.runs)) {
       choices.runs++;
-      best = best.orSooner(Simulation.once(plan, known.with(sets), plan.equipment().sinks()));
+      Beforehand theirs = known.with(sets);
+      Simulation.Run other = Simulation.once(plan, theirs, plan.equipment().sinks());
+      best = best.orSooner(choices.atFewerSinks(other, plan, theirs));
     }
     return best.after(each * choices.runs);
   }
 
-  private Simulation.Run atFewerSinks(Simulation.Run run, PrintPlan plan) {
+  private Simulation.Run atFewerSinks(Simulation.Run run, PrintPlan plan, Beforehand theirs) {
     Simulation.Run best = run;
     for (int sinks = run.sinks() - 1; sinks > 0 && runs < most; sinks--) {
       runs++;
-      best = best.orSooner(Simulation.once(plan, known, sinks));
+      best = best.orSooner(Simulation.once(plan, theirs, sinks));
     }
     return best;
   }
