@@ -17,6 +17,7 @@ import strikeoff.units.Temperature;
  * @param coolest temperature at which all of them set
  * @param asks the paint that asks for it
  * @param basis on what that rests, in words: a paint's label, or the policy
+ * @param labelled whether it is the label
  * @param neededThere the shortest time at the coolest temperature
  * @param fibre the fibre of the cloth that is harmed first
  * @param harmsAbove hotter than that it is harmed
@@ -36,6 +37,7 @@ public record HeatSetting(
     Temperature coolest,
     String asks,
     String basis,
+    boolean labelled,
     Span neededThere,
     String fibre,
     Temperature harmsAbove,
@@ -66,7 +68,9 @@ public record HeatSetting(
     return serves()
         ? "Set it to "
             + gentle.most(units)
-            + (gentle.equals(coolest) ? ", as " + asks + " asks, for " : " at most, for ")
+            + (labelled && gentle.equals(coolest)
+                ? ", as " + asks + " asks, for "
+                : " at most, for ")
             + neededGently.byTheWatch()
             + " at least"
         : nothingServes(units);

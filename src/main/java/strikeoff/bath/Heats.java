@@ -60,6 +60,7 @@ final class Heats {
             coolest.value(),
             coolest.paint(),
             coolest.basis(),
+            coolest.label(),
             binder.shortest(coolest.value(), step.with()).value().halfMinutesUp(),
             harmed.name(),
             harms,

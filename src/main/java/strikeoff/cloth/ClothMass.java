@@ -55,17 +55,20 @@ public record ClothMass(
         Stream.of(
                 new Reading(number * 10, new ArealMass(number * 10).text(units)),
                 new Reading(number / 10, new ArealMass(number / 10).text(units)),
-                new Reading(ounces, new ArealMass(ounces).text(units)),
-                new Reading(
-                    asOunces,
-                    Numbers.plain(number, 1)
-                        + " oz/yd², which is "
-                        + new ArealMass(asOunces).text(units)))
+                new Reading(ounces, otherwise(ounces, " g/m²", ounces, units)),
+                new Reading(asOunces, otherwise(number, " oz/yd²", asOunces, units)))
             .filter(reading -> reading.isBetween(lightest, heaviest))
             .map(Reading::text)
             .toList(),
         number / 100,
         plan.cloth().path().key("mass"));
+  }
+
+  /** A figure in the unit that may be meant, and in the plan's where that is another one. */
+  private static String otherwise(double figure, String unit, double grams, Measures units) {
+    String meant = Numbers.plain(figure, 1) + unit;
+    String told = new ArealMass(grams).text(units);
+    return told.equals(meant) ? meant : meant + ", which is " + told;
   }
 
   private record Reading(double grams, String text) {

@@ -15,15 +15,16 @@ class MeshQuestionsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "43/in, 43/cm",
-    "36/in, 36/cm",
+    "43/in, '43/cm, which is 109/in'",
+    "36/in, '36/cm, which is 91/in'",
     "156/cm, '156/in, which is 61/cm'",
     "230/cm, '230/in, which is 91/cm'",
     "2/in, ",
     "900/cm, ",
   })
   void theSameNumberByTheOtherUnitIsOffered(String mesh, String meant) {
-    // By hand: 156 / 2.54 = 61.4, 230 / 2.54 = 90.6; 2/cm and 354/cm are no meshes either.
+    // By hand: 43 · 2.54 = 109.2, 36 · 2.54 = 91.4, 156 / 2.54 = 61.4, 230 / 2.54 = 90.6; 2/cm and
+    // 354/cm are no meshes either.
     assertThat(
             facts("one: {frame: 50 x 44 cm, image: 31 x 24 cm, mesh: " + mesh + ", thread: 2 µm}"))
         .filteredOn(MeshRead.class::isInstance)
