@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import strikeoff.checks.Seed;
 import strikeoff.checks.Worked;
 import strikeoff.policy.Default;
 import strikeoff.units.Length;
@@ -17,7 +18,7 @@ import strikeoff.units.Range;
 /** Laws of meshes, whatever the figures. */
 class MeshProperties {
 
-  @Property
+  @Property(seed = Seed.LAWS)
   void ofTheSameThreadAFinerMeshNeverDepositsMore(
       @ForAll @DoubleRange(min = 5, max = 200) double count,
       @ForAll @DoubleRange(min = 0.01, max = 100) double finer,
