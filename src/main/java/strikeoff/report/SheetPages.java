@@ -93,7 +93,8 @@ final class SheetPages {
     List<Line> lines = new ArrayList<>();
     for (Line line : job.lines()) {
       lines.add(line);
-      if (height(part(job, parts, rest, lines)) > room && lines.size() > 1) {
+      boolean severable = lines.size() > 1 || !rest.spots().isEmpty();
+      if (severable && height(part(job, parts, rest, lines)) > room) {
         Line over = lines.remove(lines.size() - 1);
         parts.add(part(job, parts, rest, lines));
         rest = Where.NOWHERE;
