@@ -275,12 +275,27 @@ final class MendCommand implements Command {
                               + f.remedy()
                               + unasked(result, f),
                           here.width())));
+      risksLeft(judged).ifPresent(lines::add);
     } else if (result.checked().verdict() != Verdict.PRINTABLE) {
       PlanText told = new PlanText(new Ink(false), here.width(), Detail.USUAL, 50);
       lines.clear();
       lines.addAll(told.of(result.checked()));
     }
     lines.forEach(line -> here.err().print(line + "\n"));
+  }
+
+  private Optional<String> risksLeft(Checked.Judged judged) {
+    long mendable =
+        judged
+            .of(Severity.RISK)
+            .filter(f -> f.accepted().isEmpty() && !f.edits().isEmpty())
+            .count();
+    return risks.<Boolean>getValue() || mendable == 0
+        ? Optional.empty()
+        : Optional.of(
+            mendable == 1
+                ? "  a risk is left that --risks may mend"
+                : "  " + mendable + " risks are left that --risks may mend");
   }
 
   private static String unasked(Result result, Finding finding) {

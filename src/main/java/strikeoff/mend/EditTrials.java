@@ -35,7 +35,7 @@ public final class EditTrials {
   private static final int MOST_WORK = 15_000;
 
   /** What brings no new risk; then what changes fewest lines. */
-  private static final Comparator<Mend> BEST_FIRST =
+  static final Comparator<Mend> BEST_FIRST =
       Comparator.comparing((Mend mend) -> mend.risks().size()).thenComparing(EditTrials::size);
 
   private final Checker checker;

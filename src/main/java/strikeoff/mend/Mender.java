@@ -21,9 +21,9 @@ import strikeoff.plan.GivenUp;
 import strikeoff.plan.PlanPath;
 
 /**
- * Mends a plan step by step: of all edits that were tried and mend something, the least one is
- * made, the plan is checked anew, and so on. Each step leaves fewer stops than before, or as few
- * and fewer risks, so it comes to an end.
+ * Mends a plan step by step: of all edits that were tried and mend something, the least one is made
+ * that brings no new risk, the plan is checked anew, and so on. Each step leaves fewer stops than
+ * before, or as few and fewer risks, so it comes to an end.
  */
 public final class Mender {
 
@@ -151,10 +151,15 @@ public final class Mender {
       List<Made> all = new ArrayList<>();
       for (Finding finding : judged.findings()) {
         if (finding.severity() == severity) {
-          all.addAll(mends(judged, before, finding, manuscript));
+          List<Made> mends = mends(judged, before, finding, manuscript);
+          if (mends.stream().anyMatch(Mender::isFree)
+              || !freely(judged, before, finding, manuscript)) {
+            all.addAll(mends);
+          }
         }
       }
-      Optional<Made> least = all.stream().min(Comparator.comparing(m -> EditTrials.size(m.mend())));
+      Optional<Made> least =
+          all.stream().min(Comparator.comparing(Made::mend, EditTrials.BEST_FIRST));
       if (least.isPresent()) {
         return least;
       }
@@ -182,6 +187,21 @@ public final class Mender {
       }
     }
     return mends;
+  }
+
+  private static boolean isFree(Made made) {
+    return made.mend().risks().isEmpty();
+  }
+
+  /** Whether it is mended without a new risk by what nobody let be changed. */
+  private boolean freely(
+      Checked.Judged judged,
+      Checked.Judged before,
+      Finding finding,
+      Optional<Manuscript> manuscript) {
+    Mender bold = new Mender(checker, new Asked(asked.risks(), true, true));
+    return finding.edits().stream().anyMatch(edits -> bold.lets(edits) && !lets(edits))
+        && bold.mends(judged, before, finding, manuscript).stream().anyMatch(Mender::isFree);
   }
 
   private boolean lets(List<Edit> edits) {
