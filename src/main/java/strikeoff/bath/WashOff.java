@@ -50,6 +50,8 @@ public record WashOff(
 
   /** What is left out, in words. */
   public String leftOut() {
-    return rinsed ? "wash with detergent" : washed ? "cool rinse" : "rinse and no wash";
+    return rinsed
+        ? "wash with detergent"
+        : washed ? "cool rinse before the wash" : "rinse and no wash";
   }
 }
