@@ -406,7 +406,7 @@ public class FixingTest {
     WashOff off = worked.the(WashOff.class);
     assertThat(off.rinsed()).isFalse();
     assertThat(off.washed()).isTrue();
-    assertThat(off.leftOut()).isEqualTo("cool rinse");
+    assertThat(off.leftOut()).isEqualTo("cool rinse before the wash");
   }
 
   @Test
