@@ -13,6 +13,7 @@ import strikeoff.paste.HeldAlkali;
 import strikeoff.paste.Recipe;
 import strikeoff.plan.Design;
 import strikeoff.plan.Draught;
+import strikeoff.plan.Ingredient;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
@@ -238,14 +239,14 @@ final class Lookout {
       return Stream.of();
     }
     List<String> named =
-        paste.recipe().stream().map(p -> p.substance()).filter(this::isSoda).toList();
+        paste.recipe().stream().filter(p -> isSoda(p.substance())).map(Ingredient::named).toList();
     return named.isEmpty() ? Stream.of("alkali") : named.stream();
   }
 
   private List<String> alkalis(Step.Fix fix) {
     return fix.bath().stream()
-        .map(p -> p.substance())
-        .filter(name -> isSoda(name) || policy.substance(name).silicate())
+        .filter(p -> isSoda(p.substance()) || policy.substance(p.substance()).silicate())
+        .map(Ingredient::named)
         .distinct()
         .toList();
   }

@@ -47,7 +47,7 @@ public record AcidInPaste(
     Recipe recipe = new Recipe(paste, policy);
     return new AcidInPaste(
         paste.name(),
-        part.substance(),
+        part.named(),
         new Mass(recipe.grams(Substance.Role.ACID).best()),
         new Mass(recipe.usedUpByAcid().best()),
         WaterInstead.of(recipe, Substance.Role.ACID, units),

@@ -85,6 +85,7 @@ final class Ages {
             .map(g -> new MixedGroups.Lived(g, new Span(lives.of(paste, g, alkali).best())))
             .toList(),
         alkali,
+        new Recipe(paste, policy).alkaliNamed(),
         paste.path());
   }
 
@@ -146,6 +147,7 @@ final class Ages {
         paste.name(),
         group,
         alkali,
+        new Recipe(paste, policy).alkaliNamed(),
         paste.storage(),
         oldest.ready(),
         oldest.impression().laid(),

@@ -19,4 +19,9 @@ public enum HeldAlkali {
   public String text() {
     return text;
   }
+
+  /** The same with the name that the plan has for baking soda. */
+  String text(String named) {
+    return this == BICARBONATE ? "with " + named + " in it" : text;
+  }
 }

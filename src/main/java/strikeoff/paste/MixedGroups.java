@@ -15,9 +15,11 @@ import strikeoff.units.Temperature;
  *
  * @param groups each with how long its dye lives in that pot, as a best estimate
  * @param alkali what the pot holds of it
+ * @param alkaliNamed the same in the plan's own words; empty if it names none
  * @param path of the paste
  */
-public record MixedGroups(String paste, List<Lived> groups, HeldAlkali alkali, PlanPath path)
+public record MixedGroups(
+    String paste, List<Lived> groups, HeldAlkali alkali, String alkaliNamed, PlanPath path)
     implements Evidence {
 
   /** A group, and the life of its dye. */
@@ -36,7 +38,7 @@ public record MixedGroups(String paste, List<Lived> groups, HeldAlkali alkali, P
     return switch (alkali) {
           case NONE -> "Without alkali";
           case SODA -> "With soda";
-          case BICARBONATE -> "With baking soda";
+          case BICARBONATE -> "With " + alkaliNamed;
         }
         + " in the pot, "
         + Phrase.list(

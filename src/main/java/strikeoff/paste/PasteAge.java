@@ -17,6 +17,7 @@ import strikeoff.units.Span;
  * @param paste its name
  * @param group its reactive group
  * @param alkali what it holds of it
+ * @param alkaliNamed the same in the plan's own words; empty if it names none
  * @param kept where it is kept
  * @param mixedAt when it was ready; before day 1 if it was mixed earlier
  * @param lastUse the impression at which it is oldest
@@ -37,6 +38,7 @@ public record PasteAge(
     String paste,
     ReactiveGroup group,
     HeldAlkali alkali,
+    String alkaliNamed,
     Storage kept,
     Moment mixedAt,
     Moment lastUse,
@@ -51,6 +53,11 @@ public record PasteAge(
     List<Related> related,
     PlanPath path)
     implements Evidence {
+
+  /** What it holds, in words. */
+  public String holds() {
+    return alkali.text(alkaliNamed);
+  }
 
   /** More batches than that are told by their number alone. */
   private static final int LISTED = 4;

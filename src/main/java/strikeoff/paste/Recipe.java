@@ -8,6 +8,7 @@ import strikeoff.plan.Paste;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
+import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Volume;
 
@@ -77,6 +78,15 @@ public record Recipe(Paste paste, Policy policy) {
   /** True if the paste holds its alkali, by word or by recipe. */
   public boolean holdsAlkali() {
     return alkali() != HeldAlkali.NONE;
+  }
+
+  /** The alkalis in the plan's own words; empty if it names none. */
+  public String alkaliNamed() {
+    return Phrase.list(
+        paste.recipe().stream()
+            .filter(part -> policy.substance(part.substance()).role() == Substance.Role.ALKALI)
+            .map(Ingredient::named)
+            .toList());
   }
 
   /** What the recipe names; without one, the word that there is alkali means soda. */

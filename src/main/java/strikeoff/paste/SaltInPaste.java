@@ -60,7 +60,7 @@ public record SaltInPaste(
             part ->
                 new SaltInPaste(
                     paste.name(),
-                    part.substance(),
+                    part.named(),
                     new Mass(salt.best()),
                     salt.times(1000 / whole.best()),
                     WaterInstead.of(recipe, Substance.Role.SALT, units),

@@ -9,4 +9,11 @@ import strikeoff.units.Quantity;
  * @param amount a {@link strikeoff.units.Mass} or a {@link strikeoff.units.Volume}, as written
  * @param written the amount as the plan writes it
  */
-public record Ingredient(String substance, Quantity amount, String written, PlanPath path) {}
+public record Ingredient(String substance, Quantity amount, String written, PlanPath path) {
+
+  /** The substance in the plan's own word for it. */
+  public String named() {
+    String text = path.text();
+    return text.substring(text.lastIndexOf('.') + 1);
+  }
+}

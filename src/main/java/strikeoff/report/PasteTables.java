@@ -118,7 +118,7 @@ final class PasteTables {
     for (PasteAge age : ages) {
       rows.add(
           List.of(
-              Cell.of(age.paste(), age.alkali().text() + ", kept " + age.kept().text()),
+              Cell.of(age.paste(), age.holds() + ", kept " + age.kept().text()),
               Cell.of(age.mixedAt().text()),
               Cell.of(age.lastUse().text(), age.lastPlacement()),
               Cell.of(age.age().text()),

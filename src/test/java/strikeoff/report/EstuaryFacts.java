@@ -81,6 +81,7 @@ final class EstuaryFacts {
               paste.name(),
               PolicyReader.builtIn().group("dichlorotriazine"),
               HeldAlkali.NONE,
+              "",
               paste.storage(),
               Moment.of(1, 580),
               Moment.of(2, 620),
