@@ -102,9 +102,15 @@ final class ColonSlips {
     }
     int below = Lines.below(text.lines(), number);
     boolean leads = below > 0 && Lines.indent(text.line(below)) > from;
-    int key = from + (leads ? content.length() : keyLength(content));
+    String phrase = text.phrase(content);
+    int length = phrase.isEmpty() ? keyLength(content) : phrase.length();
+    boolean alone = text.isPhrase(content);
+    int key = from + (leads || alone ? content.length() : length);
     Position written = text.original(new Position(number, key + 1));
     text.insert(number, key, ":");
+    if (alone && !leads && from > Lines.indent(line)) {
+      return Optional.of(new Slip(written, ""));
+    }
     return Optional.of(
         new Slip(written, "a colon is missing after “" + shown(line.substring(from, key)) + "”"));
   }

@@ -16,10 +16,29 @@ final class Mended {
   private record Edit(int from, int removed, int added) {}
 
   private final List<String> lines;
+  private final List<String> phrases;
   private final Map<Integer, List<Edit>> edits = new LinkedHashMap<>();
 
-  Mended(List<String> lines) {
+  /**
+   * @param phrases that begin an item of a list, as its key, and that whoever reads the tree misses
+   *     a value of
+   */
+  Mended(List<String> lines, List<String> phrases) {
     this.lines = new ArrayList<>(lines);
+    this.phrases = List.copyOf(phrases);
+  }
+
+  /** True of a phrase that needs no telling here. */
+  boolean isPhrase(String text) {
+    return phrases.contains(text);
+  }
+
+  /** The phrase of several words that a line begins with; empty if none. */
+  String phrase(String content) {
+    return phrases.stream()
+        .filter(p -> p.indexOf(' ') > 0 && content.startsWith(p + " "))
+        .findFirst()
+        .orElse("");
   }
 
   /** The lines as they are now. */

@@ -15,6 +15,7 @@ final class Slips {
    * A slip in somebody's words.
    *
    * @param at in the written text
+   * @param message empty if whoever reads the text tells it
    */
   record Slip(Position at, String message) {}
 

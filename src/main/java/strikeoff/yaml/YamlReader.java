@@ -41,21 +41,36 @@ public final class YamlReader {
 
   /** Reads a file's bytes, which must be UTF-8. Never throws on any input. */
   public static YamlReading read(byte[] bytes, Bounds bounds) {
+    return read(bytes, bounds, List.of());
+  }
+
+  /**
+   * The same of a text whose reader misses the value of some keys by itself.
+   *
+   * @param phrases keys that begin an item of a list: one without its colon, above other keys, is
+   *     read as it was meant and not told, since its reader tells it
+   */
+  public static YamlReading read(byte[] bytes, Bounds bounds, List<String> phrases) {
     if (bytes.length > bounds.bytes()) {
       return tooLong(bounds);
     }
     Problems problems = new Problems();
     Optional<String> text = new TextDecoder(problems).decode(bytes);
     return text.isPresent()
-        ? read(text.get(), problems, bounds)
+        ? read(text.get(), problems, bounds, phrases)
         : new YamlReading.Faulty(problems.sorted(), List.of(), Optional.empty(), true);
   }
 
   /** Reads a text within the usual bounds. Never throws on any input. */
   public static YamlReading read(String text) {
+    return read(text, List.of());
+  }
+
+  /** The same with the phrases of {@link #read(byte[], Bounds, List)}. */
+  public static YamlReading read(String text, List<String> phrases) {
     return text.length() > Bounds.USUAL.bytes()
         ? tooLong(Bounds.USUAL)
-        : read(TextDecoder.withoutMark(text), new Problems(), Bounds.USUAL);
+        : read(TextDecoder.withoutMark(text), new Problems(), Bounds.USUAL, phrases);
   }
 
   /** Reads a file's bytes within the usual bounds. Never throws on any input. */
@@ -72,9 +87,10 @@ public final class YamlReader {
     return new YamlReading.Faulty(problems.sorted(), List.of(), Optional.empty(), true);
   }
 
-  private static YamlReading read(String text, Problems problems, Bounds bounds) {
+  private static YamlReading read(
+      String text, Problems problems, Bounds bounds, List<String> phrases) {
     List<String> lines = TextDecoder.lines(text);
-    Mended mended = new Mended(lines);
+    Mended mended = new Mended(lines, phrases);
     if (!new TextDecoder(problems).clean(mended)) {
       return new YamlReading.Faulty(problems.sorted(), lines, Optional.empty(), true);
     }
@@ -95,6 +111,9 @@ public final class YamlReader {
             : new YamlReading.Faulty(problems.sorted(), lines, root, partial);
       }
       Optional<Slips.Slip> slip = outcome.slip().or(() -> Slips.mend(fault.get(), mended));
+      if (slip.isPresent() && slip.get().message().isEmpty()) {
+        continue;
+      }
       if (slip.isPresent()) {
         problems.add(slip.get().at(), PlanPath.ROOT, slip.get().message());
       } else {

@@ -74,12 +74,19 @@ public final class PlanReader {
    */
   public static PlanReading read(
       String file, byte[] bytes, Policy policy, Stock stock, Bounds bounds, UnitChoice units) {
-    return read(file, YamlReader.read(bytes, bounds), policy, stock, bounds, units, new Reading());
+    return read(
+        file,
+        YamlReader.read(bytes, bounds, StepPart.VERBS),
+        policy,
+        stock,
+        bounds,
+        units,
+        new Reading());
   }
 
   /** Reads a plan from text. */
   public static PlanReading read(String file, String text, Policy policy) {
-    return read(file, YamlReader.read(text), policy, new Reading());
+    return read(file, YamlReader.read(text, StepPart.VERBS), policy, new Reading());
   }
 
   static PlanReading read(String file, YamlReading yaml, Policy policy, Reading reading) {

@@ -25,7 +25,9 @@ import strikeoff.yaml.Values;
 final class StepPart {
 
   private static final String END = "end of day";
-  private static final List<String> VERBS =
+
+  /** What a step begins with. */
+  static final List<String> VERBS =
       List.of(
           "mix",
           "print",
@@ -38,6 +40,19 @@ final class StepPart {
           "wash",
           "heat-set",
           END);
+
+  private static final Map<String, String> EXAMPLES =
+      Map.of(
+          "mix", "mix: all",
+          "print", "print: herons",
+          "dry", "dry: until lift-safe",
+          "wash screen", "wash screen: all",
+          "move on", "move on: 1 m",
+          "sew", "sew: centre",
+          "fix", "fix: steam",
+          "rinse", "rinse: 20 °C",
+          "wash", "wash: 60 °C",
+          "heat-set", "heat-set: iron");
 
   private final Draft draft;
   private final Crew crew;
@@ -110,6 +125,13 @@ final class StepPart {
               + ":”, and its other keys on lines of their own below it, without braces");
       return new Step.EndOfDay(number, item.path());
     }
+    Optional<String> beside = f.names().stream().filter(k -> !k.equals(END)).findFirst();
+    if (verbs.equals(List.of(END)) && beside.isPresent()) {
+      f.wrongKey(
+          beside.get(),
+          "“end of day” stands alone, as - end of day; leave out what stands below it");
+      return new Step.EndOfDay(number, item.path());
+    }
     Step step = decode(verbs.get(0), f);
     if (verbs.size() > 1) {
       verbs.forEach(f::has);
@@ -125,7 +147,7 @@ final class StepPart {
       return "a colon is missing after “" + verb.get() + "”";
     }
     return VERBS.contains(text)
-        ? "“" + text + "” needs a value, such as print: herons"
+        ? "“" + text + "” needs a value, such as " + EXAMPLES.get(text)
         : "a step such as print: herons, or end of day, was expected"
             + Everyday.step(text)
                 .map(step -> "; did you mean “" + step + "”?")
