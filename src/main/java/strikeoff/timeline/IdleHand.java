@@ -21,11 +21,18 @@ import strikeoff.units.Span;
  * @param person who
  * @param write what to write, and where, so that she helps
  * @param finish when the run then ends
+ * @param sooner whether that is sooner than without her
  * @param saves how many fewer hours people then spend at the table, from each day's first work to
  *     its last
  */
-public record IdleHand(String person, String write, Moment finish, Span saves, PlanPath path)
+public record IdleHand(
+    String person, String write, Moment finish, boolean sooner, Span saves, PlanPath path)
     implements Evidence {
+
+  /** When the run then ends, where that changes, beginning with a colon; empty where it doesn't. */
+  public String then() {
+    return sooner ? ": the run then ends on " + finish.text() : "";
+  }
 
   /**
    * For the first of the crew who does nothing the change that saves most, tried by simulating the
@@ -67,6 +74,7 @@ public record IdleHand(String person, String write, Moment finish, Span saves, P
                       person,
                       change.write(),
                       finish,
+                      finish.compareTo(day.finish()) < 0,
                       new Span(saves / 60.0),
                       change.step().path()));
         }
