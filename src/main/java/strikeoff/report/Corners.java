@@ -52,16 +52,22 @@ final class Corners {
     Set<String> across = new LinkedHashSet<>();
     byPlacement.keySet().forEach(p -> across.add(told(point(p).y)));
     boolean row = across.size() == 1;
+    String unit = Length.columnUnit(units);
+    // A slash or a bare number beside fractions of an inch would read as another fraction.
+    boolean fractions = unit.equals("in");
+    String one = fractions ? " in" : "";
+    String slash = fractions ? " in along, " : " / ";
+    String both = fractions ? " in across" : "";
     List<Spot> spots = new ArrayList<>();
     for (Placement placement : byPlacement.keySet()) {
       Coordinate point = point(placement);
       String along = told(point.x % around);
       spots.add(
           new Spot(
-              Integer.toString(placement.number()), row ? along : along + " / " + told(point.y)));
+              Integer.toString(placement.number()),
+              row ? along + one : along + slash + told(point.y) + both));
     }
     String what = askew ? "Middle" : "Corner";
-    String unit = Length.columnUnit(units);
     String words =
         row
             ? what
@@ -69,10 +75,11 @@ final class Corners {
                 + across.iterator().next()
                 + " "
                 + unit
-                + " from the near edge; from the start, "
-                + unit
-                + ":"
-            : what + ", " + unit + " from the start / from the near edge:";
+                + " from the near edge; from the start"
+                + (fractions ? ":" : ", " + unit + ":")
+            : fractions
+                ? what + ", along from the start and across from the near edge:"
+                : what + ", " + unit + " from the start / from the near edge:";
     return new Where(words, spots, turned() + frame());
   }
 

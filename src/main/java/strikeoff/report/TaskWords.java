@@ -31,7 +31,9 @@ final class TaskWords {
       return Words.shortened(title, LONGEST);
     }
     return backwards(work)
-        ? title.replace("Move back, the start", "Move the cloth back, its start")
+        ? title
+            .replace("Move back, the start", "Move the cloth back, its start")
+            .replace("Move back to", "Move the cloth back to")
         : title.replace("Move on", "Move the cloth on");
   }
 
@@ -54,7 +56,9 @@ final class TaskWords {
   /** What the printer needs to know besides when; empty if nothing. */
   String how(Work work) {
     if (work.kind() == Task.Kind.MOVE) {
-      return backwards(work) ? "" : "that mark comes to the table's start";
+      return backwards(work) || work.first().what().endsWith(" to its start")
+          ? ""
+          : "that mark comes to the table's start";
     }
     if (work.kind() == Task.Kind.LOAD) {
       return cloth.laidBy(work.start()).map(cloth::lies).orElse("");
@@ -127,7 +131,7 @@ final class TaskWords {
   }
 
   private static String part(Ingredient part) {
-    return Words.shortened(part.written(), 20) + " " + part.substance();
+    return Words.shortened(part.written(), 20) + " " + part.named();
   }
 
   private static String parts(List<String> parts) {

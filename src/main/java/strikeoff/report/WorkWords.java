@@ -22,10 +22,18 @@ final class WorkWords {
   static String title(Work work) {
     if (!work.prints()) {
       Set<String> words = new LinkedHashSet<>();
-      work.tasks().forEach(t -> words.add(t.what()));
+      work.tasks().forEach(t -> words.add(told(work, t)));
       return Phrase.capital(waiting(work) + String.join(", ", words));
     }
     return Phrase.capital(paste(work)) + " on " + placements(work.impressions());
+  }
+
+  /** As in {@code wait until rust is mixed}. */
+  private static String told(Work work, Task task) {
+    String what = task.what();
+    return work.kind() == Task.Kind.WAIT && what.startsWith("paste ") && what.endsWith(" is mixed")
+        ? what.substring("paste ".length())
+        : what;
   }
 
   /** What a wait's cause needs before it to read as a wait. */
@@ -36,7 +44,7 @@ final class WorkWords {
     }
     return what.startsWith("before ")
         ? "wait "
-        : what.startsWith("paste ") || what.startsWith("screen ") ? "wait: " : "";
+        : what.startsWith("paste ") || what.startsWith("screen ") ? "wait until " : "";
   }
 
   static String paste(Work work) {

@@ -107,6 +107,10 @@ final class OnTable {
 
   /** A frame over the first motif may need table before the cloth's start; no cloth lies there. */
   private String moveTo(double from) {
+    if (Math.abs(from) <= Length.TOLERANCE) {
+      boolean on = places.get(places.size() - 1).at().mm() < from;
+      return (on ? "move on" : "move back") + " to its start";
+    }
     return from < 0
         ? "move back, the start " + new Length(-from).text(units) + " in from the table's"
         : "move on to " + new Length(from).text(units);
