@@ -20,7 +20,7 @@ record FigureText(int width) {
     rows.add(
         row(
             "cloth",
-            plan.cloth().length().text(plan.measures())
+            plan.cloth().length().clothText(plan.measures())
                 + " by "
                 + plan.cloth().width().text(plan.measures())
                 + (plan.cloth().closed() ? ", closed into a tube" : "")));

@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
+import strikeoff.units.Measures;
 
 /**
  * The narrowest trap that a design's plan states.
@@ -31,6 +32,11 @@ public record TrapWidth(
   /** What is missing to the tolerance; negative if the trap is wider. */
   public Length widen() {
     return tolerance.minus(trap);
+  }
+
+  /** What is missing to the tolerance as that is told, so that the trap and it add up. */
+  public String missing(Measures units) {
+    return tolerance.up(units).minus(trap).roundedUp(units);
   }
 
   public String table() {

@@ -184,6 +184,11 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
     return whole ? text() : fineText(units);
   }
 
+  /** As the length of a piece of cloth, in yards where the plan writes any. */
+  public String clothText(Measures units) {
+    return units.scale(MeasureKind.CLOTH_LENGTH).map(s -> s.text(mm)).orElseGet(() -> text(units));
+  }
+
   private Optional<Scale> scale(Measures units) {
     return units.scale(MeasureKind.toldFor(mm));
   }

@@ -6,6 +6,8 @@ package strikeoff.units;
  */
 public enum MeasureKind {
   LENGTH,
+  /** The length of a piece of cloth, told in yards where it is written so. */
+  CLOTH_LENGTH,
   /** A length of less than an eighth of an inch: a trap, a line. */
   SMALL_LENGTH,
   /** A length of less than a hundredth of an inch: a thread, a film. */
@@ -22,9 +24,12 @@ public enum MeasureKind {
   private static final double SMALL_BELOW = 25.4 / 8;
   private static final double THIN_BELOW = 0.254;
 
+  /** What two decimals of a millimetre tell as nothing. */
+  private static final double NOTHING = 0.005;
+
   /** That which a length in mm is told like: only what is called a thickness is told as one. */
   static MeasureKind toldFor(double mm) {
-    return mm == 0 || Math.abs(mm) >= SMALL_BELOW ? LENGTH : SMALL_LENGTH;
+    return Math.abs(mm) < NOTHING || Math.abs(mm) >= SMALL_BELOW ? LENGTH : SMALL_LENGTH;
   }
 
   /** That which a length in mm was written as. */

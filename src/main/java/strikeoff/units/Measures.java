@@ -79,7 +79,7 @@ public record Measures(Map<MeasureKind, UnitSystem> systems) {
     for (MeasureKind kind : MeasureKind.values()) {
       UnitSystem like =
           switch (kind) {
-            case THICKNESS -> UnitSystem.METRIC;
+            case THICKNESS, CLOTH_LENGTH -> UnitSystem.METRIC;
             case CONCENTRATION -> written.getOrDefault(MeasureKind.MASS, lengths);
             default -> lengths;
           };

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Reads quantities as people write them: {@code 19 in}, {@code 1 1/2 cups}, {@code 1 h 30 min},
@@ -245,7 +246,11 @@ public final class Quantities {
   private static List<WrittenIn> writtenIn(Unit unit, double base) {
     return unit == null || base == 0 && unit.dimension() != Dimension.TEMPERATURE
         ? List.of()
-        : unit.dimension().kind(base).map(k -> new WrittenIn(k, unit.system())).stream().toList();
+        : Stream.concat(
+                unit.dimension().kind(base).stream(),
+                unit.isYard() ? Stream.of(MeasureKind.CLOTH_LENGTH) : Stream.of())
+            .map(kind -> new WrittenIn(kind, unit.system()))
+            .toList();
   }
 
   private static Parsed<Unit> unit(String name, String written, Dimension dimension, String text) {

@@ -36,9 +36,14 @@ final class Scale {
   private static final double IMPERIAL_PINT = 20 * IMPERIAL_OUNCE;
   private static final double IMPERIAL_GALLON = 8 * IMPERIAL_PINT;
 
-  private static final Scale LENGTH =
+  private static final Scale CLOTH_LENGTH =
       new Scale(
           new Rung("yd", 36 * INCH, 72 * INCH).fractions(8).onlyWhole(1 / 8.0),
+          new Rung("in", INCH, 12 * INCH).fractions(64).decimals(2).step(1 / 8.0),
+          new Rung("in", INCH, 0).fractions(64).decimals(2).step(1 / 16.0));
+
+  private static final Scale LENGTH =
+      new Scale(
           new Rung("in", INCH, 12 * INCH).fractions(64).decimals(2).step(1 / 8.0),
           new Rung("in", INCH, 0).fractions(64).decimals(2).step(1 / 16.0));
 
@@ -49,6 +54,12 @@ final class Scale {
 
   private static final Scale SMALL_LENGTH =
       new Scale(
+          new Rung("in", INCH, INCH / 32)
+              .fractions(64)
+              .decimals(3)
+              .step(1 / 64.0)
+              .safeStep(1 / 32.0),
+          new Rung("in", INCH, INCH / 64).fractions(64).decimals(3).step(0.001).safeStep(1 / 64.0),
           new Rung("in", INCH, INCH / 100).fractions(64).decimals(3).step(0.001),
           new Rung("in", INCH, 0).decimals(4).step(0.0001));
 
@@ -117,6 +128,7 @@ final class Scale {
   private static final Map<MeasureKind, Scale> BOTH =
       Map.of(
           MeasureKind.LENGTH, LENGTH,
+          MeasureKind.CLOTH_LENGTH, CLOTH_LENGTH,
           MeasureKind.SMALL_LENGTH, SMALL_LENGTH,
           MeasureKind.THICKNESS, THICKNESS,
           MeasureKind.AREA, AREA,

@@ -39,6 +39,10 @@ record Unit(
     return CUSTOMARY.matcher(symbol).matches() ? UnitSystem.US : UnitSystem.METRIC;
   }
 
+  boolean isYard() {
+    return symbol.equals("yd");
+  }
+
   Unit noted(String words) {
     return new Unit(dimension, symbol, size, zero, Optional.of(words));
   }

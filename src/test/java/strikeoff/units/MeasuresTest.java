@@ -28,8 +28,8 @@ class MeasuresTest {
     "2.54 cm, 1 in",
     "17.78 cm, 7 in",
     "18.5 cm, 7 5/16 in",
-    "0.8 mm, 0.031 in",
-    "2.286 m, 2 1/2 yd",
+    "0.8 mm, 1/32 in",
+    "2.286 m, 90 in",
     "2.29 m, 90 1/8 in",
     "28.349523125 g, 1 oz",
     "100 g, 3.5 oz",
@@ -90,7 +90,7 @@ class MeasuresTest {
     "1/32 in",
     "7.35 in",
     "0.02 in",
-    "2 1/2 yd",
+    "133 in",
     "2 1/3 cups",
     "2.25 oz",
     "1 1/2 lb",
@@ -105,8 +105,35 @@ class MeasuresTest {
     assertThat(any(written).text(Measures.US)).isEqualTo(written);
   }
 
+  /** What is measured along the cloth is measured in inches; cloth is bought by the yard. */
+  @Test
+  void yardsAreForTheLengthOfClothThatIsWrittenSo() {
+    Length cloth = (Length) any("4 yd");
+    Measures byTheYard =
+        Measures.of(
+            List.of(
+                new WrittenIn(MeasureKind.LENGTH, UnitSystem.US),
+                new WrittenIn(MeasureKind.CLOTH_LENGTH, UnitSystem.US)));
+    Measures byTheInch = Measures.of(List.of(new WrittenIn(MeasureKind.LENGTH, UnitSystem.US)));
+    assertThat(cloth.clothText(byTheYard)).isEqualTo("4 yd");
+    assertThat(cloth.text(byTheYard)).isEqualTo("144 in");
+    assertThat(cloth.clothText(byTheInch)).isEqualTo("144 in");
+    assertThat(cloth.clothText(Measures.METRIC)).isEqualTo(cloth.text());
+  }
+
+  /** A printer draws a trap by a rule with thirty-seconds, never narrower than it must be. */
+  @Test
+  void smallLengthsAreToldByTheRuleOnTheSafeSide() {
+    assertThat(new Length(2).roundedUp(Measures.US)).isEqualTo("3/32 in");
+    assertThat(new Length(1).roundedUp(Measures.US)).isEqualTo("1/16 in");
+    assertThat(new Length(2).roundedDown(Measures.US)).isEqualTo("1/16 in");
+    assertThat(new Length(0.4125).roundedUp(Measures.US)).isEqualTo("1/32 in");
+    assertThat(new Length(2).text(Measures.US)).isEqualTo("5/64 in");
+  }
+
   @Test
   void nothingIsNothingInTheUnitOfLengths() {
+    assertThat(new Length(-1e-9).text(Measures.US)).isEqualTo("0 in");
     assertThat(new Length(0).text(Measures.US)).isEqualTo("0 in");
   }
 
@@ -224,6 +251,7 @@ class MeasuresTest {
   private static final Map<MeasureKind, Double> LARGEST =
       Map.ofEntries(
           Map.entry(MeasureKind.LENGTH, 2e4),
+          Map.entry(MeasureKind.CLOTH_LENGTH, 2e4),
           Map.entry(MeasureKind.SMALL_LENGTH, 3.0),
           Map.entry(MeasureKind.THICKNESS, 0.25),
           Map.entry(MeasureKind.AREA, 1e5),

@@ -104,7 +104,7 @@ public record ClothDrawing(Content drawn, List<Content> wide, List<Content> narr
     plan.arrangements().keySet().forEach(name -> counts.put(name, 0));
     String cloth =
         "The cloth, "
-            + plan.cloth().length().text(plan.measures())
+            + plan.cloth().length().clothText(plan.measures())
             + " by "
             + plan.cloth().width().text(plan.measures())
             + ", with "
