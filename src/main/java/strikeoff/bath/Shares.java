@@ -10,6 +10,7 @@ import strikeoff.colour.Lab;
 import strikeoff.colour.Paler;
 import strikeoff.document.Edit;
 import strikeoff.paste.PasteAge;
+import strikeoff.paste.Recipe;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
@@ -69,7 +70,9 @@ final class Shares {
         alone && last.lasts().minutes() < wetting,
         slow.group().soak().pale(),
         work.alkalineSoak(last),
-        weak && enoughButForSoda ? Optional.of(thin(last)) : Optional.empty(),
+        weak && enoughButForSoda && !holdTheirOwn(last)
+            ? Optional.of(thin(last))
+            : Optional.empty(),
         spoken(cures),
         cures.stream().map(Cure::edits).filter(edits -> !edits.isEmpty()).toList(),
         last.path().key("for"));
@@ -118,6 +121,14 @@ final class Shares {
         && alkali.soda().high() < work.policy().limit("fixing/weakest-bath").amount();
   }
 
+  /**
+   * Pastes that hold their alkali already: more of it in a bath is what fixing/alkali-twice tells.
+   */
+  private boolean holdTheirOwn(Step.Fix last) {
+    return !dyes(last).isEmpty()
+        && dyes(last).stream().allMatch(p -> new Recipe(p, work.policy()).holdsAlkali());
+  }
+
   private FixTime.Thin thin(Step.Fix last) {
     return new FixTime.Thin(
         new Concentration(work.alkali(last).soda().best()),
@@ -128,6 +139,9 @@ final class Shares {
   private record Cure(String words, List<Edit> edits) {}
 
   private List<Cure> cures(Step.Fix fix, Needed slow, boolean weak, boolean enoughButForSoda) {
+    if (weak && holdTheirOwn(fix)) {
+      return steamed(fix);
+    }
     if (!weak) {
       return inTime(fix, slow, 1 - done(fix, slow.paste(), slow.group(), false).best());
     }
