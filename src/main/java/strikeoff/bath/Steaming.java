@@ -3,9 +3,11 @@ package strikeoff.bath;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
+import strikeoff.units.UnitSystem;
 
 /**
  * Dye that is fixed in steam; how much of it gets fixed is told by {@link FixTime}.
@@ -35,6 +37,13 @@ public record Steaming(
   /** What a pot reaches where water boils at 100 °C, in words. */
   public String pot(Measures units) {
     return new Temperature(100).text(units);
+  }
+
+  /** What else may have been meant, beginning with a blank; empty where °F is written already. */
+  public String meant(Measures units) {
+    return units.of(MeasureKind.TEMPERATURE) == UnitSystem.METRIC
+        ? " Were degrees Fahrenheit meant? Then write °F."
+        : "";
   }
 
   /** What works' steamers have, likewise. */

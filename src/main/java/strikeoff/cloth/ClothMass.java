@@ -68,7 +68,7 @@ public record ClothMass(
   private static String otherwise(double figure, String unit, double grams, Measures units) {
     String meant = Numbers.plain(figure, 1) + unit;
     String told = new ArealMass(grams).text(units);
-    return told.equals(meant) ? meant : meant + ", which is " + told;
+    return told.endsWith(unit) ? told : meant + ", which is " + told;
   }
 
   private record Reading(double grams, String text) {

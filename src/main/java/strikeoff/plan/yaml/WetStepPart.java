@@ -9,8 +9,10 @@ import strikeoff.plan.Ingredient;
 import strikeoff.plan.Step;
 import strikeoff.plan.Step.Fixing;
 import strikeoff.policy.Substance;
+import strikeoff.units.MeasureKind;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
+import strikeoff.units.UnitSystem;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Values;
@@ -91,7 +93,10 @@ final class WetStepPart {
           temperature.text(f.measures())
               + " is hotter than water gets: it boils at "
               + new Temperature(100).text(f.measures())
-              + (temperature.celsius() <= 212 ? "; were degrees Fahrenheit meant (°F)?" : ""));
+              + (temperature.celsius() <= 212
+                      && f.measures().of(MeasureKind.TEMPERATURE) == UnitSystem.METRIC
+                  ? "; were degrees Fahrenheit meant (°F)?"
+                  : ""));
     }
     return thawed(f, key, temperature);
   }
