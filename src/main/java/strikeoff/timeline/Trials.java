@@ -228,7 +228,11 @@ final class Trials {
     }
     PrintPlan changed = plan.with(run);
     Timeline.Day night = Timeline.Day.of(run(changed, Optional.empty()), changed, known);
-    List<DayTooLong> left = DayTooLong.all(night.tasks(), changed, false, UNTRIED);
+    double few = known.policy().limit("time/few-minutes-over").amount();
+    List<DayTooLong> left =
+        DayTooLong.all(night.tasks(), changed, false, UNTRIED).stream()
+            .filter(d -> d.over().minutes() > few)
+            .toList();
     return Outlasted.in(night, changed, known).without(already).isNothing()
         && left.size() < daysTooLong
         && left.stream().noneMatch(d -> d.day() == session || late.stream().anyMatch(d::is));
