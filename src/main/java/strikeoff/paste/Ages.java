@@ -63,6 +63,7 @@ final class Ages {
                 pastes.stream().map(Paste::name).toList(),
                 plan.room().temperature(),
                 new Temperature(policy.limit("paste/room-temperature").amount()),
+                policy.limit("paste/carried-over").amount(),
                 plan.room().path()));
   }
 

@@ -46,6 +46,28 @@ class ThinSodaTest {
     assertThat(soaked("150 g").fixed()).isGreaterThan(0.95);
   }
 
+  /** Alkali in the paste and in the bath is one too much already: fixing/alkali-twice. */
+  @Test
+  void nobodyIsToldToAddSodaForPastesThatHoldTheirOwn() {
+    FixTime own =
+        Worked.reeds(
+                "medium: dye, group: DCT, colour: green, amount: 200 g, alkali: in paste",
+                """
+                - mix: all
+                - print: reeds
+                - dry: until fix-safe
+                - fix: soak
+                  bath: {soda ash: 1.5 g, salt: 600 g, water: 4 L}
+                  temperature: 35 °C
+                  for: 45 min
+                - rinse: 15 °C
+                """)
+            .the(FixTime.class);
+    assertThat(own.mending()).startsWith("Steam it").doesNotContain("soda ash");
+    assertThat(own.thin()).isEmpty();
+    assertThat(soaked("1.5 g").mending()).contains("of soda ash");
+  }
+
   @Test
   void moreSodaNeverFixesLess() {
     double before = 0;

@@ -129,6 +129,22 @@ class UnitsOfThePlanTest {
     }
   }
 
+  /**
+   * 15 °C apart are 27 °F apart, whatever 15 °C are; and 1 mm is a sixteenth of an inch at most.
+   */
+  @Test
+  void differencesAndBoundsAreToldAsAPrinterMeasuresThem() {
+    assertThat(inInches("paste/life-not-known")).anyMatch(s -> s.contains("up to 27 °F above"));
+    assertThat(inInches("fixing/steam-hot")).noneMatch(s -> s.contains("Fahrenheit"));
+    assertThat(inInches("order/trap-too-narrow"))
+        .anyMatch(s -> s.matches("Widen the trap by \\d+/\\d+ in, to \\d+/(16|32) in\\."));
+  }
+
+  private static List<String> inInches(String rule) {
+    Example example = Example.packaged(rule);
+    return said(CHECKER.of(example), Inches.ofAll(example.firingText()));
+  }
+
   @Test
   void whatIsAssumedIsToldInThem() {
     Example example = Example.packaged("layout/placements-overlap");
