@@ -445,4 +445,42 @@ class DaySheetsTest {
         .containsExactly(
             "wait to 09:20", "", "wait to 09:27", "wait to 09:58", "wait to 10:04", "");
   }
+
+  /** A bare "4 / 10 7/8" would be read as one fraction. */
+  @Test
+  void measuresInInchesHaveTheirUnit() {
+    Checked.Judged inches =
+        (Checked.Judged)
+            Checker.builtIn()
+                .check(
+                    "plan.yaml",
+                    """
+                    plan: Shells in two rows
+                    cloth: {fibre: cotton, length: 60 in, width: 45 in, mass: 5.3 oz/yd², washed: yes}
+                    table: {length: 72 in, width: 48 in}
+                    screens:
+                      shell: {frame: 20 x 20 in, image: 6 x 6 in, mesh: 110/in}
+                    pastes:
+                      sand: {medium: paint, colour: "#d9b77e", amount: 8 oz}
+                    designs:
+                      shell: {size: 5 x 5 in, separations: [{screen: shell, paste: sand, covers: 40 %}]}
+                    placements:
+                      shells: {design: shell, fill: grid, pitch: 24 x 20 in, clear: 2 in}
+                    run:
+                      - mix: all
+                      - print: shells
+                    """);
+    List<DaySheet.Job> jobs =
+        DaySheets.of(inches).stream()
+            .flatMap(sheet -> sheet.jobs().stream())
+            .filter(job -> job.what().startsWith("Print shells"))
+            .toList();
+    assertThat(jobs).isNotEmpty();
+    assertThat(jobs.get(0).where().words())
+        .isEqualTo("Corner, along from the start and across from the near edge:");
+    assertThat(jobs.get(0).where().spots())
+        .isNotEmpty()
+        .allMatch(spot -> spot.at().matches("[\\d /]+ in along, [\\d /]+ in across"));
+    assertThat(jobs.get(0).lines()).noneMatch(line -> line.what().startsWith("Wait: "));
+  }
 }

@@ -119,4 +119,22 @@ class OneCauseTest {
         .extracting(Task::what)
         .containsExactly("move back, the start 5 cm in from the table's");
   }
+
+  @Test
+  void clothThatGoesBackToItsStartIsToldSo() {
+    Timeline day =
+        new PrintDay(Medium.DYE)
+            .table(150)
+            .paste("blue", 10, 60)
+            .design("heron", 30, 40, 10, "s1=blue")
+            .placed("first", "heron", 10, 20)
+            .placed("last", "heron", 400, 20)
+            .print("last")
+            .print("first")
+            .timeline();
+    assertThat(day.tasks())
+        .filteredOn(t -> t.kind() == Task.Kind.MOVE)
+        .extracting(Task::what)
+        .containsExactly("move back to its start");
+  }
 }
