@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -299,14 +301,13 @@ final class MendCommand implements Command {
   }
 
   private static String unasked(Result result, Finding finding) {
-    Mender.Unasked unasked = result.mended().orElseThrow().unasked().get(finding);
+    Set<Mender.Leave> unasked = result.mended().orElseThrow().unasked().get(finding);
     return unasked == null
         ? ""
-        : switch (unasked) {
-          case ORDER -> " Mended with --order.";
-          case LAYOUT -> " Mended with --layout.";
-          case BOTH -> " Mended with --order --layout.";
-        };
+        : unasked.stream()
+            .sorted()
+            .map(leave -> leave == Mender.Leave.ORDER ? "--order" : "--layout")
+            .collect(Collectors.joining(" ", " Mended with ", "."));
   }
 
   private boolean left(Finding finding) {

@@ -137,6 +137,14 @@ public final class Layout {
     return Optional.ofNullable(named.get(name));
   }
 
+  /** Names of the placements of a design. */
+  public List<String> placed(Design design) {
+    return placements.stream()
+        .filter(p -> p.design().equals(design.name()))
+        .map(Placement::name)
+        .toList();
+  }
+
   public List<Footprint> footprints() {
     return footprints;
   }

@@ -2,12 +2,14 @@ package strikeoff.mend;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
@@ -30,6 +32,12 @@ public final class Mender {
   /** Parts of a plan that say what there is, and not what is done with it. */
   private static final Set<String> NEVER =
       Set.of("cloth", "designs", "seams", "screens", "accept", "room", "crew");
+
+  private static final Set<String> LAYOUT = Set.of("placements", "table");
+
+  /** What more may be let be changed, the least first. */
+  private static final List<Set<Leave>> MORE =
+      List.of(Set.of(Leave.ORDER), Set.of(Leave.LAYOUT), Set.of(Leave.ORDER, Leave.LAYOUT));
 
   /** Keys, and what stands in a bath or a recipe, that say how much, how long or how warm. */
   private static final Pattern MEASURE =
@@ -66,10 +74,11 @@ public final class Mender {
    * @param text the plan's text with all edits
    * @param made edits in the order in which they were made
    * @param checked what is left of it
-   * @param unasked for findings that are left what would have to be let be changed to mend them
+   * @param unasked for findings that are left what else would have to be let be changed to mend
+   *     them
    */
   public record Mended(
-      String text, List<Made> made, Checked checked, Map<Finding, Unasked> unasked) {
+      String text, List<Made> made, Checked checked, Map<Finding, Set<Leave>> unasked) {
 
     public Mended {
       made = List.copyOf(made);
@@ -77,11 +86,10 @@ public final class Mender {
     }
   }
 
-  /** What nobody let be changed, though it mends a finding. */
-  public enum Unasked {
+  /** What is changed only where a printer lets it. */
+  public enum Leave {
     ORDER,
-    LAYOUT,
-    BOTH
+    LAYOUT
   }
 
   /**
@@ -112,31 +120,19 @@ public final class Mender {
         now, made, checked, checked instanceof Checked.Judged j ? unasked(j, now) : Map.of());
   }
 
-  private Map<Finding, Unasked> unasked(Checked.Judged left, String text) {
-    Map<Finding, Unasked> unasked = new HashMap<>();
-    Checked.Judged before = null;
-    for (Unasked more : Unasked.values()) {
-      Mender letMore =
-          new Mender(
-              checker,
-              new Asked(
-                  asked.risks(),
-                  asked.order() || more != Unasked.LAYOUT,
-                  asked.layout() || more != Unasked.ORDER));
-      for (Finding finding : left.findings()) {
-        boolean mendable =
-            !unasked.containsKey(finding)
-                && severities().contains(finding.severity())
-                && finding.edits().stream().anyMatch(e -> letMore.lets(e) && !lets(e));
-        if (mendable) {
-          before = before == null ? EditTrials.counted(left, checker, trier) : before;
-          if (!letMore.mends(left, before, finding, Manuscript.of(text)).isEmpty()) {
-            unasked.put(finding, more);
-          }
-        }
-      }
-    }
-    return unasked;
+  /** A plan between two edits, with what it takes to try one. */
+  private record Round(
+      List<Finding> findings,
+      List<Finding> doubts,
+      Checked.Judged before,
+      Optional<Manuscript> manuscript) {}
+
+  private Round round(Checked.Judged judged, String text) {
+    return new Round(
+        judged.findings(),
+        Findings.doubts(judged.findings()),
+        EditTrials.counted(judged, checker, trier),
+        Manuscript.of(text));
   }
 
   private List<Severity> severities() {
@@ -145,15 +141,16 @@ public final class Mender {
 
   /** The least edit that mends a stop; one that mends a risk only where no stop is left. */
   private Optional<Made> best(Checked.Judged judged, String text) {
-    Optional<Manuscript> manuscript = Manuscript.of(text);
-    Checked.Judged before = EditTrials.counted(judged, checker, trier);
+    Round round = round(judged, text);
     for (Severity severity : severities()) {
       List<Made> all = new ArrayList<>();
-      for (Finding finding : judged.findings()) {
+      for (Finding finding : round.findings()) {
         if (finding.severity() == severity) {
-          List<Made> mends = mends(judged, before, finding, manuscript);
-          if (mends.stream().anyMatch(Mender::isFree)
-              || !freely(judged, before, finding, manuscript)) {
+          List<Made> mends = mends(round, finding, lacks -> lacks.isEmpty());
+          boolean risky = !mends.isEmpty() && mends.stream().noneMatch(Mender::isFree);
+          if (!risky
+              || mends(round, finding, lacks -> !lacks.isEmpty()).stream()
+                  .noneMatch(Mender::isFree)) {
             all.addAll(mends);
           }
         }
@@ -167,20 +164,39 @@ public final class Mender {
     return Optional.empty();
   }
 
-  /** Each edit that is let and mends a finding. */
-  private List<Made> mends(
-      Checked.Judged judged,
-      Checked.Judged before,
-      Finding finding,
-      Optional<Manuscript> manuscript) {
+  private static boolean isFree(Made made) {
+    return made.mend().risks().isEmpty();
+  }
+
+  /** For each finding that is left the least that else would have to be let be changed. */
+  private Map<Finding, Set<Leave>> unasked(Checked.Judged left, String text) {
+    Map<Finding, Set<Leave>> unasked = new HashMap<>();
+    Round round = round(left, text);
+    for (Finding finding : round.findings()) {
+      if (severities().contains(finding.severity())) {
+        MORE.stream()
+            .filter(more -> !mends(round, finding, more::equals).isEmpty())
+            .findFirst()
+            .ifPresent(more -> unasked.put(finding, more));
+      }
+    }
+    return unasked;
+  }
+
+  /**
+   * Each edit that mends a finding.
+   *
+   * @param which of them are tried, by what is not let be changed though they change it
+   */
+  private List<Made> mends(Round round, Finding finding, Predicate<Set<Leave>> which) {
     List<Made> mends = new ArrayList<>();
-    boolean sure = Findings.doubts(judged.findings()).stream().noneMatch(finding::restsOn);
-    if (finding.accepted().isEmpty() && sure) {
+    if (finding.accepted().isEmpty() && round.doubts().stream().noneMatch(finding::restsOn)) {
       for (List<Edit> edits : finding.edits()) {
         GivenUp.ifAsked();
-        if (lets(edits)) {
-          manuscript
-              .flatMap(m -> EditTrials.mend(trier, before, finding, m, edits))
+        if (edits.stream().noneMatch(Mender::isForbidden) && which.test(lacks(edits))) {
+          round
+              .manuscript()
+              .flatMap(m -> EditTrials.mend(trier, round.before(), finding, m, edits))
               .filter(mend -> finding.severity() == Severity.STOP || mend.risks().isEmpty())
               .ifPresent(mend -> mends.add(new Made(finding, mend)));
         }
@@ -189,34 +205,22 @@ public final class Mender {
     return mends;
   }
 
-  private static boolean isFree(Made made) {
-    return made.mend().risks().isEmpty();
+  private static boolean isForbidden(Edit edit) {
+    return NEVER.contains(section(edit.at()));
   }
 
-  /** Whether it is mended without a new risk by what nobody let be changed. */
-  private boolean freely(
-      Checked.Judged judged,
-      Checked.Judged before,
-      Finding finding,
-      Optional<Manuscript> manuscript) {
-    Mender bold = new Mender(checker, new Asked(asked.risks(), true, true));
-    return finding.edits().stream().anyMatch(edits -> bold.lets(edits) && !lets(edits))
-        && bold.mends(judged, before, finding, manuscript).stream().anyMatch(Mender::isFree);
-  }
-
-  private boolean lets(List<Edit> edits) {
-    return edits.stream().allMatch(this::isLet);
-  }
-
-  private boolean isLet(Edit edit) {
-    String section = section(edit.at());
-    if (NEVER.contains(section)) {
-      return false;
+  /** What edits change that nobody let be changed. */
+  private Set<Leave> lacks(List<Edit> edits) {
+    Set<Leave> lacks = EnumSet.noneOf(Leave.class);
+    for (Edit edit : edits) {
+      if (LAYOUT.contains(section(edit.at()))) {
+        lacks.add(Leave.LAYOUT);
+      } else if (!isMeasure(edit)) {
+        lacks.add(Leave.ORDER);
+      }
     }
-    if (section.equals("placements") || section.equals("table")) {
-      return asked.layout();
-    }
-    return isMeasure(edit) || asked.order();
+    lacks.removeIf(leave -> leave == Leave.ORDER ? asked.order() : asked.layout());
+    return lacks;
   }
 
   /** Whether it changes how much, how long or how warm, and not what is done. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.colour.Meetings;
 import strikeoff.layout.Layout;
-import strikeoff.layout.Placement;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Evidence;
@@ -36,11 +35,7 @@ final class KeyLikeness {
   List<Evidence> facts() {
     List<Evidence> facts = new ArrayList<>();
     for (Design design : plan.designs().values()) {
-      List<String> placements =
-          layout.placements().stream()
-              .filter(p -> p.design().equals(design.name()))
-              .map(Placement::name)
-              .toList();
+      List<String> placements = layout.placed(design);
       if (!placements.isEmpty()) {
         design.separations().stream()
             .filter(Separation::key)

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import strikeoff.layout.Layout;
-import strikeoff.layout.Placement;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Evidence;
@@ -23,11 +22,7 @@ final class Traps {
     Length tolerance = new Length(policy.limit(limit).amount());
     List<Evidence> facts = new ArrayList<>();
     for (Design design : plan.designs().values()) {
-      List<String> placements =
-          layout.placements().stream()
-              .filter(p -> p.design().equals(design.name()))
-              .map(Placement::name)
-              .toList();
+      List<String> placements = layout.placed(design);
       List<Separation> trapped =
           design.separations().stream().filter(s -> s.trap().isPresent()).toList();
       if (!placements.isEmpty()) {

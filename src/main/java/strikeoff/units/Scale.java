@@ -197,90 +197,85 @@ final class Scale {
     return rungs.get(rungs.size() - 1);
   }
 
-  /**
-   * A unit and its steps.
-   *
-   * @param size in the base unit
-   * @param from the least that is told in it, in the base unit
-   * @param fractions the finest whose fractions are told as such; 1 if none
-   * @param decimals as many are told if the value has no more
-   * @param step between what is told otherwise, in the unit
-   * @param safeStep the same where it must be no less, or no more, than the value
-   * @param onlyWhole told in this unit only if a whole number of so many; 0 if always
-   * @param restIn what is left of whole units is told in; empty if nothing is left over
-   * @param between the unit and its number
-   */
-  private record Rung(
-      String symbol,
-      double size,
-      double from,
-      int fractions,
-      int decimals,
-      double step,
-      double safeStep,
-      double onlyWhole,
-      double zero,
-      String restIn,
-      double restSize,
-      boolean hasPlural,
-      String between) {
+  /** A unit and its steps, as the tables above put it together; nothing changes it after that. */
+  private static final class Rung {
 
+    private final String symbol;
+    private final double size;
+    private final double from;
+    private int fractions = 1;
+    private int decimals;
+    private double step = 1;
+    private double safeStep;
+    private double onlyWhole;
+    private double zero;
+    private String restIn = "";
+    private double restSize;
+    private boolean hasPlural;
+    private String between = " ";
+
+    /**
+     * @param size in the base unit
+     * @param from the least that is told in it, in the base unit
+     */
     Rung(String symbol, double size, double from) {
-      this(symbol, size, from, 1, 0, 1, 0, 0, 0, "", 0, false, " ");
+      this.symbol = symbol;
+      this.size = size;
+      this.from = from;
     }
 
+    /** The finest fractions that are told as such. */
     Rung fractions(int finest) {
-      return new Rung(
-          symbol, size, from, finest, decimals, step, safeStep, onlyWhole, zero, restIn, restSize,
-          hasPlural, between);
+      fractions = finest;
+      return this;
     }
 
+    /** As many are told if the value has no more. */
     Rung decimals(int most) {
-      return new Rung(
-          symbol, size, from, fractions, most, step, safeStep, onlyWhole, zero, restIn, restSize,
-          hasPlural, between);
+      decimals = most;
+      return this;
     }
 
+    /** Between what is told otherwise, in the unit. */
     Rung step(double steps) {
-      return new Rung(
-          symbol, size, from, fractions, decimals, steps, steps, onlyWhole, zero, restIn, restSize,
-          hasPlural, between);
+      step = steps;
+      return safeStep(steps);
     }
 
+    /** The same where it must be no less, or no more, than the value. */
     Rung safeStep(double steps) {
-      return new Rung(
-          symbol, size, from, fractions, decimals, step, steps, onlyWhole, zero, restIn, restSize,
-          hasPlural, between);
+      safeStep = steps;
+      return this;
     }
 
+    /** Told in this unit only if a whole number of such parts. */
     Rung onlyWhole(double part) {
-      return new Rung(
-          symbol, size, from, fractions, decimals, part, part, part, zero, restIn, restSize,
-          hasPlural, between);
+      onlyWhole = part;
+      return step(part);
     }
 
+    /** Where the base unit's zero lies. */
     Rung zero(double at) {
-      return new Rung(
-          symbol, size, from, fractions, decimals, step, safeStep, onlyWhole, at, restIn, restSize,
-          hasPlural, between);
+      zero = at;
+      return this;
     }
 
+    /** What is left of whole units is told in another. */
     Rung withRest(String unit, double unitSize) {
-      return new Rung(
-          symbol, size, from, fractions, decimals, step, safeStep, onlyWhole, zero, unit, unitSize,
-          hasPlural, between);
+      restIn = unit;
+      restSize = unitSize;
+      return this;
     }
 
     Rung plural() {
-      return new Rung(
-          symbol, size, from, fractions, decimals, step, safeStep, onlyWhole, zero, restIn,
-          restSize, true, between);
+      hasPlural = true;
+      return this;
     }
 
+    /** The number and the unit without a space between. */
     Rung closeUp() {
-      return new Rung(
-          symbol, size, from, fractions, decimals, step, safeStep, onlyWhole, zero, restIn,
-          restSize, hasPlural, "");
+      between = "";
+      return this;
     }
 
     boolean takes(double base) {

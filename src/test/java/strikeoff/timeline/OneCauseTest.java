@@ -101,40 +101,34 @@ class OneCauseTest {
             .map(NeverDry.class::cast);
   }
 
-  /** The first frame reaches 5 cm past the cloth's start, where there is no mark to move on to. */
-  @Test
-  void clothIsMovedBackByWhatTheFirstFrameNeeds() {
-    Timeline day =
-        new PrintDay(Medium.DYE)
+  /**
+   * Where the cloth goes back from its far end to a first frame that begins 5 cm before the motif.
+   */
+  private static List<String> movesBack(double firstAt) {
+    return new PrintDay(Medium.DYE)
             .table(150)
             .paste("blue", 10, 60)
             .design("heron", 30, 40, 10, "s1=blue")
-            .placed("first", "heron", 5, 20)
+            .placed("first", "heron", firstAt, 20)
             .placed("last", "heron", 400, 20)
             .print("last")
             .print("first")
-            .timeline();
-    assertThat(day.tasks())
-        .filteredOn(t -> t.kind() == Task.Kind.MOVE)
-        .extracting(Task::what)
-        .containsExactly("move back, the start 5 cm in from the table's");
+            .timeline()
+            .tasks()
+            .stream()
+            .filter(t -> t.kind() == Task.Kind.MOVE)
+            .map(Task::what)
+            .toList();
+  }
+
+  /** The first frame reaches 5 cm past the cloth's start, where there is no mark to move on to. */
+  @Test
+  void clothIsMovedBackByWhatTheFirstFrameNeeds() {
+    assertThat(movesBack(5)).containsExactly("move back, the start 5 cm in from the table's");
   }
 
   @Test
   void clothThatGoesBackToItsStartIsToldSo() {
-    Timeline day =
-        new PrintDay(Medium.DYE)
-            .table(150)
-            .paste("blue", 10, 60)
-            .design("heron", 30, 40, 10, "s1=blue")
-            .placed("first", "heron", 10, 20)
-            .placed("last", "heron", 400, 20)
-            .print("last")
-            .print("first")
-            .timeline();
-    assertThat(day.tasks())
-        .filteredOn(t -> t.kind() == Task.Kind.MOVE)
-        .extracting(Task::what)
-        .containsExactly("move back to its start");
+    assertThat(movesBack(10)).containsExactly("move back to its start");
   }
 }
