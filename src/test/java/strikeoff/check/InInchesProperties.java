@@ -7,14 +7,14 @@ import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 
 /** Any row and border finds in inches what it finds in centimetres. */
 class InInchesProperties {
 
   private static final Checker CHECKER = Checker.builtIn();
 
-  @Property(tries = 150, seed = Seed.LAWS)
+  @Property(tries = 150, seed = Draws.ALIKE)
   void anyRowFindsTheSameInInches(
       @ForAll @IntRange(min = 1, max = 14) int copies,
       @ForAll @IntRange(min = 20, max = 60) int pitch,
@@ -62,7 +62,7 @@ class InInchesProperties {
   }
 
   /** A border and what fills the cloth above it, in no metric unit at all. */
-  @Property(tries = 150, seed = Seed.LAWS)
+  @Property(tries = 150, seed = Draws.ALIKE)
   void anyBorderAndFillFindTheSameInOuncesToo(
       @ForAll @IntRange(min = 15, max = 42) int repeat,
       @ForAll @IntRange(min = 2, max = 8) int repeats,

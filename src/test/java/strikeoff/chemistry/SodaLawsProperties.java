@@ -6,13 +6,13 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.units.Range;
 
 /** Laws that hold whatever the figures. */
 class SodaLawsProperties {
 
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void moreSodaNeverLowersThePH(
       @ForAll @DoubleRange(min = 0, max = 60) double celsius,
       @ForAll @Scale(3) @DoubleRange(min = 0.001, max = 1.2) double one,
@@ -22,7 +22,7 @@ class SodaLawsProperties {
     assertThat(pH(celsius, more, 0)).isGreaterThanOrEqualTo(pH(celsius, less, 0) - 1e-9);
   }
 
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void bakingSodaInsteadOfSodaAshLowersThePH(
       @ForAll @DoubleRange(min = 0, max = 60) double celsius,
       @ForAll @DoubleRange(min = 0.01, max = 0.5) double carbonate,
@@ -31,14 +31,14 @@ class SodaLawsProperties {
         .isLessThan(pH(celsius, carbonate + bicarbonate, 0));
   }
 
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void aWarmerBathOfTheSameStrengthHasALowerPH(
       @ForAll @DoubleRange(min = 0, max = 59) double celsius,
       @ForAll @Scale(3) @DoubleRange(min = 0.001, max = 1.2) double carbonate) {
     assertThat(pH(celsius + 1, carbonate, 0)).isLessThan(pH(celsius, carbonate, 0));
   }
 
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void coolerTakesLonger(
       @ForAll @DoubleRange(min = 0, max = 40) double celsius,
       @ForAll @DoubleRange(min = 0.5, max = 20) double cooler) {

@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 
 class PlainTest {
 
@@ -71,7 +71,7 @@ class PlainTest {
     assertThat(Plain.wrap("  ", "  ", "herons\u3000", 30)).containsExactly("  herons\u3000");
   }
 
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void neverWiderThanTheColumns(
       @ForAll String text, @ForAll @IntRange(min = 12, max = 90) int width) {
     List<String> lines = Plain.wrap("    ", "      ", text, width);

@@ -9,12 +9,12 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.plan.Colour;
 
 class ColourProperties {
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void aDifferenceIsTheSameBothWays(
       @ForAll("colours") Colour one, @ForAll("colours") Colour other) {
     Lab p = Lab.of(one);
@@ -22,7 +22,7 @@ class ColourProperties {
     assertThat(p.difference(q)).isCloseTo(q.difference(p), within(1e-9));
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void aDifferenceIsZeroOnlyAtEquality(
       @ForAll("colours") Colour one, @ForAll("colours") Colour other) {
     Lab p = Lab.of(one);
@@ -32,30 +32,30 @@ class ColourProperties {
     }
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void neighbouringColoursDiffer(@ForAll("colours") Colour colour) {
     Colour next = new Colour(colour.red() ^ 1, colour.green(), colour.blue(), "");
     assertThat(Lab.of(colour).difference(Lab.of(next))).isPositive();
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void decodingAndEncodingGivesTheColourBack(@ForAll("colours") Colour colour) {
     assertThat(Reflectance.of(colour).colour().hex()).isEqualTo(colour.hex());
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void absorptionAndReflectanceUndoEachOther(@ForAll("reflectances") double reflectance) {
     assertThat(KubelkaMunk.reflectance(KubelkaMunk.absorption(reflectance)))
         .isCloseTo(reflectance, within(1e-9));
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void onWhiteAPasteLooksAsItIsNamed(@ForAll("colours") Colour paste) {
     Reflectance look = Coat.transparent(Reflectance.of(paste)).over(Reflectance.WHITE);
     assertThat(look.colour().hex()).isEqualTo(paste.hex());
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void anOverprintIsNeverLighterThanEitherLayerOnWhite(
       @ForAll("colours") Colour lower, @ForAll("colours") Colour upper) {
     Reflectance below = Reflectance.of(lower);
@@ -66,7 +66,7 @@ class ColourProperties {
     assertNoLighter(both, above);
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void theOrderOfTransparentLayersChangesNothing(
       @ForAll("colours") Colour ground,
       @ForAll("colours") Colour one,
@@ -77,7 +77,7 @@ class ColourProperties {
     assertThat(p.over(q.over(cloth)).colour()).isEqualTo(q.over(p.over(cloth)).colour());
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void aSofterCoatIsNeverDarker(@ForAll("colours") Colour ground, @ForAll("colours") Colour paste) {
     Coat coat = Coat.transparent(Reflectance.of(paste));
     Reflectance cloth = Reflectance.of(ground);
@@ -87,7 +87,7 @@ class ColourProperties {
   /**
    * Its colour is named as it looks on white, which shows in its gaps; the film itself is darker.
    */
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void anOpaqueCoatLiesBetweenItsFilmAndWhatItHides(
       @ForAll("colours") Colour under, @ForAll("colours") Colour paint) {
     Reflectance below = Reflectance.of(under);

@@ -10,14 +10,14 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 
 /** The search from the look's lightness outwards finds what comparing with all of them finds. */
 class NearestSwatchTest {
 
-  @Property(tries = 1000, seed = Seed.LAWS)
+  @Property(tries = 1000, seed = Draws.ALIKE)
   void findsWhatComparingWithAllFinds(
       @ForAll @Size(min = 1, max = 40)
           List<@Size(value = 3) List<@DoubleRange(min = -1, max = 1) Double>> colours,

@@ -10,7 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.plan.Draught;
 import strikeoff.plan.DryingTime;
 import strikeoff.plan.Medium;
@@ -178,7 +178,7 @@ class DryingTest {
         .toArray();
   }
 
-  @Property(tries = 60, seed = Seed.LAWS)
+  @Property(tries = 60, seed = Draws.ALIKE)
   void noFilmDriesSoonerForMoreOfItOrWorseAir(
       @ForAll @DoubleRange(min = 20, max = 200) double deposit,
       @ForAll @DoubleRange(min = 40, max = 300) double mass,

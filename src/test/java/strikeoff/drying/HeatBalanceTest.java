@@ -6,7 +6,7 @@ import static org.assertj.core.data.Offset.offset;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 
 class HeatBalanceTest {
 
@@ -17,7 +17,7 @@ class HeatBalanceTest {
   }
 
   /** Energy is conserved: what evaporation takes is what air, room and table bring. */
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void heatBroughtIsHeatUsed(
       @ForAll @DoubleRange(min = 1, max = 45) double celsius,
       @ForAll @DoubleRange(min = 0, max = 0.95) double humidity,
@@ -28,7 +28,7 @@ class HeatBalanceTest {
   }
 
   /** Slower than a film as warm as the air, quicker than one that only the air warms. */
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void theFilmLiesBetweenTheAirAndAFilmThatOnlyTheAirWarms(
       @ForAll @DoubleRange(min = 1, max = 45) double celsius,
       @ForAll @DoubleRange(min = 0, max = 0.95) double humidity,
@@ -46,7 +46,7 @@ class HeatBalanceTest {
     assertThat(rate).isBetween(onlyAir - 1e-6, Math.max(0, asWarm) + 1e-6);
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void drierAirAndMoreOfItNeverDryMoreSlowly(
       @ForAll @DoubleRange(min = 1, max = 45) double celsius,
       @ForAll @DoubleRange(min = 0.05, max = 1) double humidity,
@@ -59,7 +59,7 @@ class HeatBalanceTest {
   /**
    * At the same relative humidity, and with the same vapour as a heater in a closed room has it.
    */
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void warmerAirNeverDriesMoreSlowly(
       @ForAll @DoubleRange(min = 1, max = 44) double celsius,
       @ForAll @DoubleRange(min = 0, max = 1) double humidity,

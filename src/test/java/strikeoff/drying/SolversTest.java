@@ -13,7 +13,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.drying.Evaporation.When;
 import strikeoff.plan.DryingTime;
 import strikeoff.plan.Medium;
@@ -24,7 +24,7 @@ import strikeoff.units.Span;
 class SolversTest {
 
   /** Newton's steps end where no more water is left than a frame may touch. */
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void aFilmIsFrameSafeWhenNothingStandsAboveWhatAFrameMayTouch(
       @ForAll @DoubleRange(min = 10, max = 300) double deposit,
       @ForAll @DoubleRange(min = 40, max = 400) double mass,

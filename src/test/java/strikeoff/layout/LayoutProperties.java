@@ -9,13 +9,13 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.plan.Arrangement.Lattice;
 import strikeoff.units.Length;
 
 class LayoutProperties {
 
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void aSeriesEndsAPitchFurtherWithEachCopy(
       @ForAll @IntRange(min = 1, max = 60) int n,
       @ForAll @DoubleRange(min = 1, max = 90) double pitch,
@@ -23,7 +23,7 @@ class LayoutProperties {
     assertThat(end(n + 1, pitch, turn) - end(n, pitch, turn)).isCloseTo(pitch * 10, within(1e-6));
   }
 
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void aWholeTurnChangesNothing(
       @ForAll @DoubleRange(max = 360) double turn, @ForAll boolean mirrored) {
     Geometry once = turned(turn, mirrored);
@@ -31,7 +31,7 @@ class LayoutProperties {
     assertThat(turned(turn - 720, mirrored).equalsExact(once, 1e-6)).isTrue();
   }
 
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void overlapAndDistanceRoundATubeAreTheSameFromBothSides(
       @ForAll @DoubleRange(min = -150, max = 250) double x,
       @ForAll @DoubleRange(min = -150, max = 250) double otherX,
@@ -59,7 +59,7 @@ class LayoutProperties {
     }
   }
 
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void noRepeatOfAFillLiesInsideItsClearance(
       @ForAll Lattice lattice,
       @ForAll boolean closed,

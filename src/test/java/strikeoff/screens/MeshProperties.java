@@ -8,7 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.checks.Worked;
 import strikeoff.policy.Default;
 import strikeoff.units.Length;
@@ -18,7 +18,7 @@ import strikeoff.units.Range;
 /** Laws of meshes, whatever the figures. */
 class MeshProperties {
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void ofTheSameThreadAFinerMeshNeverDepositsMore(
       @ForAll @DoubleRange(min = 5, max = 200) double count,
       @ForAll @DoubleRange(min = 0.01, max = 100) double finer,

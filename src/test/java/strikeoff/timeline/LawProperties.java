@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 
@@ -26,7 +26,7 @@ class LawProperties {
   private static final long PRINT = 40;
 
   /** As far as all choices of who stays out are weighed. */
-  @Property(tries = 250, seed = Seed.LAWS)
+  @Property(tries = 250, seed = Draws.ALIKE)
   void whoJoinsInNeverMakesARunLater(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
     Moment asWritten = SmallDay.day(run.plan()).finish();
     for (int step = 0; step < run.parts().size(); step++) {
@@ -38,7 +38,7 @@ class LawProperties {
     }
   }
 
-  @Property(tries = 250, seed = Seed.LAWS)
+  @Property(tries = 250, seed = Draws.ALIKE)
   void aSinkOrADryingPlaceNeverMakesARunLater(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
     Moment asWritten = SmallDay.day(run.plan()).finish();
     Timeline.Day two = SmallDay.day(run.with(c -> c.moreSinks = 1));
@@ -53,7 +53,7 @@ class LawProperties {
   }
 
   /** In all that she does, or in one kind of work. */
-  @Property(tries = 250, seed = Seed.LAWS)
+  @Property(tries = 250, seed = Draws.ALIKE)
   void aFasterHandNeverMakesARunLater(
       @ForAll(supplier = AnyRun.Any.class) AnyRun run, @ForAll @IntRange(max = 9) int kind) {
     PrintPlan faster =
@@ -68,7 +68,7 @@ class LawProperties {
         .isLessThanOrEqualTo(SmallDay.day(run.plan()).finish());
   }
 
-  @Property(tries = 250, seed = Seed.LAWS)
+  @Property(tries = 250, seed = Draws.ALIKE)
   void aLongerTableNeverAsksForMoreMoves(
       @ForAll(supplier = AnyRun.Any.class) AnyRun run,
       @ForAll @IntRange(min = 1, max = 150) int cm) {
@@ -82,7 +82,7 @@ class LawProperties {
    * out evenly; not where the copies of several arrangements lie between one another, nor where
    * each set has its own wait between the copies 1, 3, 5 … and 2, 4, 6 ….
    */
-  @Property(tries = 600, seed = Seed.LAWS)
+  @Property(tries = 600, seed = Draws.ALIKE)
   void aLongerTableThatSavesNoMoveNeverMakesARunLater(
       @ForAll(supplier = AnyRun.Any.class) AnyRun run,
       @ForAll @IntRange(min = 1, max = 150) int cm,
@@ -115,7 +115,7 @@ class LawProperties {
    * three boards are two rounds, as at four. Not where each colour goes over all sets: each dries
    * while the others are printed, and a longer one leaves them less time.
    */
-  @Property(tries = 250, seed = Seed.LAWS)
+  @Property(tries = 250, seed = Draws.ALIKE)
   void aLongerTableThatSavesAMoveNeverMakesTheLastPrintLater(
       @ForAll(supplier = AnyRun.Any.class) AnyRun run,
       @ForAll @IntRange(min = 1, max = 150) int cm) {
@@ -140,7 +140,7 @@ class LawProperties {
         .orElse(day.start());
   }
 
-  @Property(tries = 250, seed = Seed.LAWS)
+  @Property(tries = 250, seed = Draws.ALIKE)
   void aLongerWaitNeverBringsAContact(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
     Ran asWritten = new Ran(run.plan());
     for (int step = 0; step < run.parts().size(); step++) {
@@ -156,7 +156,7 @@ class LawProperties {
     }
   }
 
-  @Property(tries = 250, seed = Seed.LAWS)
+  @Property(tries = 250, seed = Draws.ALIKE)
   void aNightBetweenNeverAddsAContact(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
     Ran asWritten = new Ran(run.plan());
     for (int step = 0; step < run.parts().size(); step++) {
@@ -165,7 +165,7 @@ class LawProperties {
     }
   }
 
-  @Property(tries = 250, seed = Seed.LAWS)
+  @Property(tries = 250, seed = Draws.ALIKE)
   void damperAirNeverTakesAContactAway(@ForAll(supplier = AnyRun.Any.class) AnyRun run) {
     Ran asWritten = new Ran(run.plan());
     Ran damper = new Ran(run.with(c -> c.humidity = 0.7));

@@ -18,7 +18,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.Tuple;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Draught;
@@ -142,7 +142,7 @@ class SharedRoomProperties {
         .as(Room::new);
   }
 
-  @Property(tries = 1000, seed = Seed.LAWS)
+  @Property(tries = 1000, seed = Draws.ALIKE)
   void nothingSharedServesMoreThanItCan(@ForAll("rooms") Room room) {
     Timeline.Day day = day(room.plan());
     Map<Resource.Kind, Integer> has =
@@ -168,7 +168,7 @@ class SharedRoomProperties {
     assertThat(day.run().missing().keySet()).allMatch(kind -> has.get(kind) == 0);
   }
 
-  @Property(tries = 1000, seed = Seed.LAWS)
+  @Property(tries = 1000, seed = Draws.ALIKE)
   void handsScreensAndPiecesDoOneThingAtATime(@ForAll("rooms") Room room) {
     Map<Resource, Moment> freeAt = new HashMap<>();
     for (Task task : day(room.plan()).tasks()) {
@@ -188,7 +188,7 @@ class SharedRoomProperties {
     }
   }
 
-  @Property(tries = 1000, seed = Seed.LAWS)
+  @Property(tries = 1000, seed = Draws.ALIKE)
   void whatNeedsASinkHasOneAndNobodyQueuesAtAFreeOne(@ForAll("rooms") Room room) {
     List<Task> tasks = day(room.plan()).tasks();
     for (Task task : tasks) {
@@ -212,7 +212,7 @@ class SharedRoomProperties {
     }
   }
 
-  @Property(tries = 1000, seed = Seed.LAWS)
+  @Property(tries = 1000, seed = Draws.ALIKE)
   void theChainIsAsLongAsTheRunInAnyRoom(@ForAll("rooms") Room room) {
     PrintPlan plan = room.plan();
     Timeline.Day day = day(plan);
@@ -233,13 +233,13 @@ class SharedRoomProperties {
   }
 
   /** With as many of all as anybody can ask for at once, nobody queues. */
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void aRoomWithPlentyHasNoQueues(@ForAll("rooms") Room room) {
     Room plenty = new Room(4, 4, 4, 40, room.parts());
     assertThat(day(plenty.plan()).tasks()).noneMatch(t -> t.kind() == Task.Kind.QUEUE);
   }
 
-  @Property(tries = 1000, seed = Seed.LAWS)
+  @Property(tries = 1000, seed = Draws.ALIKE)
   void everyPairComparedWithEveryOtherGivesTheSameContactsInAnyRoom(@ForAll("rooms") Room room) {
     PrintPlan plan = room.plan();
     Timeline.Day day = day(plan);
@@ -253,7 +253,7 @@ class SharedRoomProperties {
    * completion times of a two-machine permutation flow-shop, C2(i) = max(C1(i), C2(i - 1)) + p2, as
    * in S. M. Johnson, Optimal two- and three-stage production schedules, 1954, from memory.
    */
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void oneSinkAndOnePlaceAreAFlowShopOfTwoMachines(
       @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 1, max = 60) Integer> washing) {
     PrintDay day = new PrintDay(Medium.DYE).equipment(1, 1, 1, 1);

@@ -17,7 +17,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Medium;
@@ -27,7 +27,7 @@ import strikeoff.plan.Step;
 /** What waits do to contacts, tried on generated print days. */
 class WaitProperties {
 
-  @Property(tries = 100, seed = Seed.LAWS)
+  @Property(tries = 100, seed = Draws.ALIKE)
   void theClearedRunIsDryAndNeverShorter(@ForAll(supplier = SmallDay.Any.class) SmallDay small) {
     PrintPlan plan = small.plan(0);
     for (Object evidence : timeline(plan).evidence()) {
@@ -48,7 +48,7 @@ class WaitProperties {
   }
 
   /** With several printers it is no law: a wait can send another one ahead. */
-  @Property(tries = 1300, seed = Seed.LAWS)
+  @Property(tries = 1300, seed = Draws.ALIKE)
   void aWaitMoreNeverAddsAContact(
       @ForAll(supplier = SmallDay.Alone.class) SmallDay any,
       @ForAll @IntRange(min = 1, max = 40) int more,
@@ -85,7 +85,7 @@ class WaitProperties {
    * film and the frame, since each is told its share; and where with a minute less paste would dry
    * in a screen that stood in no such wait before.
    */
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void whatIsAskedForIsTheLeastThatClearsItsPlace(
       @ForAll(supplier = SmallDay.Alone.class) SmallDay small) {
     for (WetContact told : contacts(timeline(small.plan(0)))) {
@@ -232,7 +232,7 @@ class WaitProperties {
   }
 
   /** What a finding says the wait costs is what it costs when it is written and simulated. */
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void theCostThatIsToldIsTheCostThatIsPaid(@ForAll(supplier = SmallDay.Any.class) SmallDay small) {
     PrintPlan plan = small.plan(0);
     Timeline asWritten = timeline(plan);

@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 import strikeoff.units.Scale.To;
 
 /** How figures are told in the units that a plan is written in. */
@@ -152,7 +152,7 @@ class MeasuresTest {
     }
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void aTextIsWithinHalfAStepOfItsQuantity(
       @ForAll MeasureKind kind, @ForAll @IntRange(min = 30_000, max = 1_000_000) int millionths) {
     double part = millionths / 1e6;
@@ -167,7 +167,7 @@ class MeasuresTest {
     }
   }
 
-  @Property(seed = Seed.LAWS)
+  @Property(seed = Draws.ALIKE)
   void whatMustBeEnoughIsNeverTooLittle(
       @ForAll MeasureKind kind, @ForAll @IntRange(min = 30_000, max = 1_000_000) int millionths) {
     double part = millionths / 1e6;

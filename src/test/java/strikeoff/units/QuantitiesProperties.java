@@ -11,7 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 
 class QuantitiesProperties {
 
@@ -31,7 +31,7 @@ class QuantitiesProperties {
           Angle.class,
           Ratio.class);
 
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void whatTheToolWritesItReads(@ForAll @IntRange(min = 0, max = 90_000) int amount) {
     for (Class<? extends Quantity> kind : KINDS) {
       Dimension dimension = Dimension.of(kind);
@@ -47,21 +47,21 @@ class QuantitiesProperties {
     }
   }
 
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void inchesAndCentimetresAgree(@ForAll @DoubleRange(min = 0, max = 300) double inches) {
     String text = Numbers.plain(inches, 3);
     double cm = Quantities.parse(text + " in", Length.class).toOptional().orElseThrow().cm();
     assertThat(cm).isCloseTo(Double.parseDouble(text) * 2.54, within(1e-9));
   }
 
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void fahrenheitAndCelsiusAgree(@ForAll @IntRange(min = -40, max = 400) int degrees) {
     double celsius =
         Quantities.parse(degrees + " °F", Temperature.class).toOptional().orElseThrow().celsius();
     assertThat(celsius).isCloseTo((degrees - 32) / 1.8, within(1e-9));
   }
 
-  @Property(tries = 1000, seed = Seed.LAWS)
+  @Property(tries = 1000, seed = Draws.ALIKE)
   void anythingIsReadOrRefused(@ForAll("scribbles") String text) {
     for (Class<? extends Quantity> kind : KINDS) {
       Parsed<? extends Quantity> parsed = Quantities.parse(text, kind);

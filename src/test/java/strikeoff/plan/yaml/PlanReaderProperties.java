@@ -15,7 +15,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import strikeoff.checks.Seed;
+import strikeoff.checks.Draws;
 
 /** Whatever becomes of a good plan, reading it ends in a plan or in words. */
 class PlanReaderProperties {
@@ -61,7 +61,7 @@ class PlanReaderProperties {
           "---\n",
           "<<: ");
 
-  @Property(tries = 300, seed = Seed.LAWS)
+  @Property(tries = 300, seed = Draws.ALIKE)
   void mutatedPlansAreReadOrRefused(@ForAll("edits") List<Edit> edits) {
     String text = DEMO;
     for (Edit e : edits) {
@@ -87,7 +87,7 @@ class PlanReaderProperties {
     }
   }
 
-  @Property(tries = 200, seed = Seed.LAWS)
+  @Property(tries = 200, seed = Draws.ALIKE)
   void swappedLinesAreReadOrRefused(@ForAll("lines") int first, @ForAll("lines") int second) {
     List<String> lines = new ArrayList<>(DEMO.lines().toList());
     String one = lines.get(first % lines.size());
