@@ -11,6 +11,7 @@ import static org.drools.model.PatternDSL.rule;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.drools.model.Drools;
 import org.drools.model.Global;
@@ -293,12 +294,25 @@ class OwnBookRunsTest {
 
   @Test
   void aRunThatIsInterruptedSaysSoAndStaysInterrupted() {
+    // It can't be over before it is waited for, as nobody counts this down but its end.
+    CountDownLatch never = new CountDownLatch(1);
+    Rule waits =
+        made(
+            "bench/waits",
+            gap -> gap.mm() > 1,
+            (drools, gap, reporter) -> {
+              try {
+                never.await();
+              } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+              }
+            });
     Thread.currentThread().interrupt();
     WatchedRun run =
         WatchedRun.of(
-            org.drools.modelcompiler.KieBaseBuilder.createKieBaseFromModel(own(SOUND).models()),
+            org.drools.modelcompiler.KieBaseBuilder.createKieBaseFromModel(own(waits).models()),
             List.of(gap(2)),
-            5_000);
+            60_000);
     assertThat(Thread.interrupted()).isTrue();
     assertThat(run.failure()).contains("the run was interrupted");
     assertThat(run.endless()).isFalse();
