@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import strikeoff.cli.text.FileNames;
 
 /** The words of the command line as they were written. */
 final class Arguments {

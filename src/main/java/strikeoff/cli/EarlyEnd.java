@@ -1,6 +1,9 @@
 package strikeoff.cli;
 
 import java.util.function.IntConsumer;
+import strikeoff.cli.text.Complaint;
+import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.Surroundings;
 
 /**
  * Tells if something else than {@link Main} ends the program: a run that was cut short must not

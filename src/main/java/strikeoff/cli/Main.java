@@ -9,6 +9,13 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import strikeoff.cli.commands.Strikeoff;
+import strikeoff.cli.files.StandardInput;
+import strikeoff.cli.text.Complaint;
+import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.FileNames;
+import strikeoff.cli.text.Outlet;
+import strikeoff.cli.text.Surroundings;
 
 /** Starts the program; the only place that ends it. */
 public final class Main {

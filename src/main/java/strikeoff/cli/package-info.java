@@ -1,2 +1,2 @@
-/** The command line: what is asked, what is printed, how it exits; alone in doing these. */
+/** Where the program begins and ends; alone in exiting. */
 package strikeoff.cli;

@@ -18,6 +18,8 @@ import org.asciidoctor.SafeMode;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.codegen.docgen.manpage.ManPageGenerator;
+import strikeoff.cli.commands.Strikeoff;
+import strikeoff.cli.text.Surroundings;
 
 /** Writes a manual page for each command: by picocli as AsciiDoc, and by Asciidoctor for man. */
 final class ManualPages {

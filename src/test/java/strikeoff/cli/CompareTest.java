@@ -10,6 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import strikeoff.cli.Scenario.Outcome;
+import strikeoff.cli.text.Plain;
 
 /** As a teacher compares what came in twice. */
 class CompareTest {

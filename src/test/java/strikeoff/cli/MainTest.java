@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.Outlet;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 

@@ -25,6 +25,9 @@ import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import strikeoff.cli.commands.Strikeoff;
+import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.Surroundings;
 
 /**
  * The manual pages say what the commands say; {@code mvn -q -f src/pom.xml -pl manual -am

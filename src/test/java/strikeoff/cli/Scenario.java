@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.cli.commands.Strikeoff;
+import strikeoff.cli.text.Surroundings;
 
 /**
  * A whole run of the program as plain text: files, arguments, what it must say and how it must
@@ -25,13 +27,13 @@ import java.util.Map;
  * == exit 1
  * </pre>
  */
-record Scenario(Map<String, String> files, Map<String, String> environment, List<Run> runs) {
+public record Scenario(Map<String, String> files, Map<String, String> environment, List<Run> runs) {
 
   /** One command and what it must come to. */
   record Run(List<String> args, String out, String err, int exit) {}
 
   /** What a command came to. */
-  record Outcome(String out, String err, int exit) {}
+  public record Outcome(String out, String err, int exit) {}
 
   static Scenario of(String text) {
     Map<String, String> files = new LinkedHashMap<>();
@@ -84,12 +86,12 @@ record Scenario(Map<String, String> files, Map<String, String> environment, List
   }
 
   /** Runs a command there. */
-  static Outcome run(Path folder, Map<String, String> environment, List<String> args) {
+  public static Outcome run(Path folder, Map<String, String> environment, List<String> args) {
     return run(folder, environment, args, "");
   }
 
   /** Runs a command with something on its standard input. */
-  static Outcome run(
+  public static Outcome run(
       Path folder, Map<String, String> environment, List<String> args, String input) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();

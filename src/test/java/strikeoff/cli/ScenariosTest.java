@@ -11,6 +11,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import strikeoff.cli.Scenario.Outcome;
+import strikeoff.cli.text.Plain;
 
 /** Whole runs of the program, each a text file in {@code src/test/resources/scenarios}. */
 class ScenariosTest {

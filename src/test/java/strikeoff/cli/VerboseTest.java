@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import strikeoff.cli.Scenario.Outcome;
+import strikeoff.cli.text.Plain;
 
 /** What {@code --verbose} tells beyond the usual, without holding the words of single defaults. */
 class VerboseTest {

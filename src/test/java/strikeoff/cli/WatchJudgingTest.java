@@ -19,6 +19,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import strikeoff.cli.commands.Strikeoff;
+import strikeoff.cli.text.Surroundings;
 
 /** A workshop's folder is watched while its policy, its rules and its folders change. */
 @Timeout(120)

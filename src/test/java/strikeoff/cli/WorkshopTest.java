@@ -15,6 +15,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strikeoff.cli.commands.Strikeoff;
+import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.Surroundings;
 
 /** A teacher's Saturday: the workshop's folder, its policy, its rules and a class of plans. */
 class WorkshopTest {

@@ -23,7 +23,7 @@ final class Surroundings {
   /** Whether it hangs on a fill, by name, so that a long chain is gone through once. */
   private final Map<String, Boolean> hanging = new HashMap<>();
 
-  Surroundings(Map<String, Arrangement> placements, Assumptions assumptions) {
+  public Surroundings(Map<String, Arrangement> placements, Assumptions assumptions) {
     this.placements = placements;
     this.assumptions = assumptions;
   }

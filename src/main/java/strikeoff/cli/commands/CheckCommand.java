@@ -1,0 +1,216 @@
+package strikeoff.cli.commands;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParameterException;
+import strikeoff.cli.files.Outputs;
+import strikeoff.cli.files.Overwriting;
+import strikeoff.cli.files.PlanFiles;
+import strikeoff.cli.files.PlanFiles.Found;
+import strikeoff.cli.files.PlanFiles.PlanFile;
+import strikeoff.cli.files.ReportFolder;
+import strikeoff.cli.text.Complaint;
+import strikeoff.cli.text.Detail;
+import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.Surroundings;
+import strikeoff.plan.Bounds;
+import strikeoff.report.outcome.Part;
+
+/** Checks plans. */
+final class CheckCommand implements Command {
+
+  private final Surroundings here;
+
+  private final PositionalParamSpec arguments =
+      Options.parameters(
+          false,
+          "PLAN|FOLDER|GLOB",
+          "Files, folders to search for .yaml and .yml, patterns such as 'plans/**/*.yaml', or -"
+              + " for a plan from standard input. Without any, the folder plans.");
+
+  private final OptionSpec reports =
+      Options.word(
+          "--reports",
+          "DIR",
+          "Write an HTML report of each plan and an index into this folder. Pages that earlier runs"
+              + " wrote there go, unless runs share it by --part; files that strikeoff didn't write"
+              + " stay as they are.");
+
+  private final OptionSpec formats =
+      Options.formats(
+          "text, json, sarif or junit, to a file or to standard output. May be given several"
+              + " times. Text goes to standard output unless another format does.");
+
+  private final OptionSpec part =
+      Options.words(
+              "Check part I of N of the plans, every N-th one. The parts' JSON is put together by"
+                  + " strikeoff join.",
+              "I/N",
+              "--part")
+          .type(Part.class)
+          .converters(new PartConverter())
+          .build();
+
+  private final OptionSpec stdinName =
+      Options.word(
+          "--stdin-name", "FILE", "What the plan from standard input is called in findings.");
+
+  private final OptionSpec failOn = Options.failOn();
+
+  private final OptionSpec quiet =
+      Options.flag("Tell the verdicts only, a line each.", "-q", "--quiet");
+
+  private final OptionSpec verbose =
+      Options.verbose("Tell also reasons, sources, the plan's figures and what was assumed.");
+
+  private final StudioOptions studioOptions = new StudioOptions();
+
+  private final Usual usual = new Usual();
+
+  private final OptionSpec maxFindings =
+      Options.number(
+          WholeNumber.FROM_ONE,
+          "--max-findings",
+          "50",
+          "Tell at most so many findings or mistakes a plan (${DEFAULT-VALUE}).");
+
+  private final OptionSpec maxPlans =
+      Options.number(
+          WholeNumber.FROM_ONE,
+          "--max-plans",
+          "10000",
+          "Check at most so many plans at once (${DEFAULT-VALUE}).");
+
+  private final OptionSpec maxSeconds = Options.maxSeconds();
+
+  private final OptionSpec bounds =
+      Options.words(
+              "Take in more of a plan than usual, or less: kib, depth, values, placements, steps,"
+                  + " impressions, or findings of one rule. May be given several times.",
+              "WHAT=N",
+              "--bound")
+          .type(List.class)
+          .auxiliaryTypes(BoundGiven.class)
+          .converters(new BoundGiven.Converter())
+          .build();
+
+  private final CommandSpec spec =
+      Options.command(
+          this, "check", "Checks plans and says of each whether it is printable and why not.");
+
+  CheckCommand(Surroundings here) {
+    this.here = here;
+    spec.addPositional(arguments)
+        .addOption(reports)
+        .addOption(formats)
+        .addOption(part)
+        .addOption(stdinName)
+        .addOption(failOn)
+        .addOption(quiet)
+        .addOption(verbose);
+    studioOptions.addWithUnitsTo(spec);
+    usual.addTo(spec);
+    spec.addOption(maxFindings).addOption(maxPlans).addOption(maxSeconds).addOption(bounds);
+    Options.exits(
+        spec,
+        Exit.ALL_PRINTABLE,
+        Exit.SOME_NOT_PRINTABLE,
+        Exit.WRONG_POLICY,
+        Exit.SOME_UNREADABLE,
+        Exit.POLICY_FAILED);
+    Options.note(spec, Exit.WORST_COUNTS);
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    usable();
+    Found found =
+        PlanFiles.of(
+            wanted(),
+            here,
+            maxPlans.getValue(),
+            Optional.ofNullable(stdinName.<String>getValue()).orElse("-"));
+    if (!found.wrong().isEmpty()) {
+      found.wrong().forEach(wrong -> Complaint.say(here, wrong));
+      return Exit.USAGE.code();
+    }
+    Studios studios = Studios.of(here, studioOptions, bounds(), found.plans());
+    studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
+    if (!studios.wrongForAll().isEmpty()) {
+      return studios.exit().code();
+    }
+    refuseOverwriting(found.plans());
+    studios.notes().forEach(note -> Complaint.say(here, note));
+    CheckRun run = new CheckRun(here, studios, settings());
+    found.closed().forEach(run::trouble);
+    return run.of(found.plans()).code();
+  }
+
+  private CheckRun.Settings settings() {
+    return new CheckRun.Settings(
+        String.join(", ", wanted()),
+        Optional.ofNullable(reports.getValue()),
+        Optional.ofNullable(part.getValue()),
+        Options.outputs(formats),
+        detail(),
+        usual.colour(),
+        failOn.getValue(),
+        maxFindings.getValue(),
+        maxSeconds.<Integer>getValue());
+  }
+
+  private Detail detail() {
+    return quiet.<Boolean>getValue()
+        ? Detail.QUIET
+        : verbose.<Boolean>getValue() ? Detail.FULL : Detail.USUAL;
+  }
+
+  private Bounds bounds() {
+    List<BoundGiven> given = bounds.getValue();
+    Map<String, Integer> byName = new LinkedHashMap<>();
+    if (given != null) {
+      given.forEach(bound -> byName.put(bound.name(), bound.most()));
+    }
+    return Bounds.USUAL.with(byName);
+  }
+
+  private void usable() {
+    if (quiet.<Boolean>getValue() && verbose.<Boolean>getValue()) {
+      throw new ParameterException(spec.commandLine(), "either --quiet or --verbose, not both");
+    }
+    if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
+      throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
+    }
+    Outputs.clash(Formats.RESULTS.keySet(), Options.outputs(formats)).ifPresent(this::misused);
+  }
+
+  private void refuseOverwriting(List<PlanFile> plans) {
+    List<Path> pages =
+        Optional.ofNullable(reports.<String>getValue())
+            .map(r -> new ReportFolder(here.resolve(r)).files(ReportFolder.names(plans).values()))
+            .orElse(List.of());
+    Overwriting.refusal(
+            here, Options.outputs(formats), pages, new Governing(here, studioOptions).read(plans))
+        .ifPresent(this::misused);
+  }
+
+  private void misused(String what) {
+    throw new ParameterException(spec.commandLine(), what);
+  }
+
+  private List<String> wanted() {
+    List<String> given = Options.listed(arguments);
+    return given.isEmpty() ? List.of("plans") : given;
+  }
+}

@@ -1,0 +1,165 @@
+package strikeoff.cli.commands;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParameterException;
+import strikeoff.check.FileTrouble;
+import strikeoff.cli.files.Outputs;
+import strikeoff.cli.files.Overwriting;
+import strikeoff.cli.files.ReportFolder;
+import strikeoff.cli.files.ResultFile;
+import strikeoff.cli.text.Complaint;
+import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.FileNames;
+import strikeoff.cli.text.Plain;
+import strikeoff.cli.text.Surroundings;
+import strikeoff.cli.text.Tally;
+import strikeoff.findings.RuleInfo;
+import strikeoff.report.IndexEntry;
+import strikeoff.report.outcome.Outcome;
+import strikeoff.report.outcome.Parts;
+import strikeoff.report.outcome.Results;
+
+/** Puts the parts of a batch together that several machines checked. */
+final class JoinCommand implements Command {
+
+  private final Surroundings here;
+
+  private final PositionalParamSpec files =
+      Options.parameters(true, "PART", "JSON of a part, in any order.");
+
+  private final OptionSpec reports =
+      Options.word(
+          "--reports",
+          "DIR",
+          "Write the index into this folder. The pages of the plans are those that the parts"
+              + " wrote: copy them there.");
+
+  private final OptionSpec formats =
+      Options.formats("text, json, sarif or junit, to a file or to standard output, as in check.");
+
+  private final OptionSpec failOn = Options.failOn();
+
+  private final Usual usual = new Usual();
+
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "join",
+          "Joins the JSON of a batch's parts (check --part) into one, with the index of all: the"
+              + " same bytes as one run over the whole batch.");
+
+  JoinCommand(Surroundings here) {
+    this.here = here;
+    spec.addPositional(files).addOption(reports).addOption(formats).addOption(failOn);
+    usual.addTo(spec);
+    Options.exits(
+        spec,
+        Exit.ALL_PRINTABLE,
+        Exit.SOME_NOT_PRINTABLE,
+        "2:wrong usage: parts that don't make one batch",
+        "3:at least one plan, or a part, can't be read",
+        Exit.TOOL_FAILED);
+    Options.note(spec, "The exit code is that of one run over the whole batch.");
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    Outputs.clash(Formats.RESULTS.keySet(), Options.outputs(formats)).ifPresent(this::misused);
+    if (reports().filter(String::isBlank).isPresent()) {
+      misused("--reports takes the name of a folder");
+    }
+    Overwriting.refusal(
+            here,
+            Options.outputs(formats),
+            reports()
+                .map(r -> new ReportFolder(here.resolve(r)).files(List.of()))
+                .orElse(List.of()),
+            Options.listed(files).stream()
+                .filter(file -> !FileNames.isLost(file))
+                .map(here::resolve)
+                .toList())
+        .ifPresent(this::misused);
+    List<Results> parts = new ArrayList<>();
+    for (String file : Options.listed(files)) {
+      try {
+        parts.add(ResultFile.read(here, file));
+      } catch (ResultFile.Unfit e) {
+        Complaint.say(here, e.getMessage());
+        return e.exit().code();
+      }
+    }
+    Parts.Joined joined = Parts.join(parts);
+    if (joined instanceof Parts.Joined.Unfit unfit) {
+      misused(unfit.why());
+    }
+    return write(((Parts.Joined.Whole) joined).results());
+  }
+
+  private Optional<String> reports() {
+    return Optional.ofNullable(reports.getValue());
+  }
+
+  private void misused(String what) {
+    throw new ParameterException(spec.commandLine(), what);
+  }
+
+  private int write(Results results) {
+    List<Exit> exits = new ArrayList<>();
+    Outputs<Results> all =
+        new Outputs<>(here, Formats.results(here, reports()), Options.outputs(formats));
+    Tally tally = new Tally();
+    results.plans().forEach(tally::add);
+    boolean indexed = reports().filter(r -> index(r, results, exits)).isPresent();
+    for (String line : tally.lines()) {
+      Plain.wrap("", "  ", line, here.width()).forEach(l -> all.text().print(l + "\n"));
+    }
+    if (indexed) {
+      all.text().print("reports: " + Plain.line(reports().get()) + "/index.html\n");
+    }
+    all.text().flush();
+    all.write(
+        results,
+        (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e), exits));
+    exits.add(tally.exit());
+    return failOn.<FailOn>getValue().exit(Exit.worst(exits), tally.open()).code();
+  }
+
+  /** Whether it was written. */
+  private boolean index(String name, Results results, List<Exit> exits) {
+    Map<String, RuleInfo> rules = results.rulesById();
+    List<IndexEntry> entries = new ArrayList<>();
+    for (Outcome plan : results.plans()) {
+      entries.add(IndexEntry.of(plan, rules));
+    }
+    ReportFolder folder = new ReportFolder(here.resolve(name));
+    try {
+      folder.openBut(
+          results.plans().stream()
+              .flatMap(plan -> plan.report().stream())
+              .collect(Collectors.toSet()));
+    } catch (IOException e) {
+      trouble(name + ": no index can be written here: " + FileTrouble.of(e), exits);
+      return false;
+    }
+    return folder.index(
+        results.title(), entries, results.rules(), trouble -> trouble(trouble, exits));
+  }
+
+  private void trouble(String what, List<Exit> exits) {
+    Complaint.say(here, what);
+    exits.add(Exit.FAULT);
+  }
+}

@@ -1,0 +1,197 @@
+package strikeoff.cli.commands;
+
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParameterException;
+import strikeoff.check.FileTrouble;
+import strikeoff.cli.files.Overwriting;
+import strikeoff.cli.files.PlanFiles.Found;
+import strikeoff.cli.files.PlanFiles.PlanFile;
+import strikeoff.cli.files.ReportFolder;
+import strikeoff.cli.files.SavedFiles;
+import strikeoff.cli.text.Complaint;
+import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.Plain;
+import strikeoff.cli.text.Surroundings;
+import strikeoff.plan.Bounds;
+
+/** Checks a plan, or those of a folder, again whenever one is saved, or what they are judged by. */
+final class WatchCommand implements Command {
+
+  private final Surroundings here;
+
+  /** How a watch ends that can't begin, since what judges can't be read. */
+  private Exit unjudged = Exit.FAULT;
+
+  /** Notes are told once, not with every save. */
+  private final Set<String> told = new HashSet<>();
+
+  private final PositionalParamSpec folder =
+      Options.optional(
+          "FOLDER|PLAN", "plans", "The folder, or a single plan; without it, the folder plans.");
+
+  private final OptionSpec reports =
+      Options.word(
+          "--reports",
+          "DIR",
+          "Keep an HTML report of each plan and an index in this folder up to date. Pages that earlier"
+              + " runs wrote there go.");
+
+  private final OptionSpec rounds =
+      Options.words("End after so many rounds of checks, the first one included.", "N", "--rounds")
+          .type(Integer.class)
+          .converters(WholeNumber.FROM_ONE)
+          .build();
+
+  private final OptionSpec maxPlans =
+      Options.number(
+          WholeNumber.FROM_ONE,
+          "--max-plans",
+          "1000",
+          "Watch at most so many plans (${DEFAULT-VALUE}).");
+
+  private final OptionSpec maxSeconds = Options.maxSeconds();
+
+  private final StudioOptions studioOptions = new StudioOptions();
+
+  private final Usual usual = new Usual();
+
+  private final CommandSpec spec =
+      Options.command(
+          this,
+          "watch",
+          "Checks a plan or a folder's plans, and each again whenever it, its policy or an own rule"
+              + " is saved: tells when, and what changed since the last time. Ctrl-C ends it.");
+
+  WatchCommand(Surroundings here) {
+    this.here = here;
+    spec.addPositional(folder)
+        .addOption(reports)
+        .addOption(rounds)
+        .addOption(maxPlans)
+        .addOption(maxSeconds);
+    studioOptions.addWithUnitsTo(spec);
+    usual.addTo(spec);
+    Options.exits(
+        spec,
+        "0:the rounds are done",
+        Exit.WRONG_POLICY,
+        "4:the tool failed, the folder can't be watched, or a file could not be read or written",
+        "130:it was interrupted (Ctrl-C)");
+  }
+
+  @Override
+  public CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    String folder = this.folder.getValue();
+    Optional<String> reports = Optional.ofNullable(this.reports.getValue());
+    int maxPlans = this.maxPlans.getValue();
+    if (reports.filter(String::isBlank).isPresent()) {
+      throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
+    }
+    Watched watched = new Watched(here, studioOptions, folder, maxPlans);
+    Found found = watched.look();
+    if (!found.wrong().isEmpty()) {
+      found.wrong().forEach(w -> Complaint.say(here, w));
+      return Exit.USAGE.code();
+    }
+    Overwriting.refusal(
+            here,
+            List.of(),
+            reports
+                .map(r -> new ReportFolder(here.resolve(r)))
+                .map(r -> r.files(ReportFolder.names(found.plans()).values()))
+                .orElse(List.of()),
+            found.plans().stream().map(PlanFile::path).toList())
+        .ifPresent(
+            why -> {
+              throw new ParameterException(spec.commandLine(), why);
+            });
+    try (SavedFiles saved = new SavedFiles(here.resolve(folder))) {
+      saved.watch(watched.besides());
+      return watch(
+          new WatchRun(here, folder, reports, usual.ink(here), maxSeconds.<Integer>getValue()),
+          watched,
+          saved);
+    } catch (IOException e) {
+      Complaint.say(here, folder + ": this can't be watched: " + FileTrouble.of(e));
+      return Exit.FAULT.code();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Exit.PRINTABLE.code();
+    }
+  }
+
+  private Optional<Integer> rounds() {
+    return Optional.ofNullable(rounds.getValue());
+  }
+
+  private int watch(WatchRun run, Watched watched, SavedFiles saved) throws InterruptedException {
+    Optional<Integer> rounds = rounds();
+    Optional<Studios> studios = Optional.empty();
+    Set<PlanFile> owed = new LinkedHashSet<>();
+    boolean greeted = false;
+    for (int round = 1; ; ) {
+      Watched.Changed changed = watched.changed();
+      owed.addAll(changed.due());
+      watched.look().closed().stream().filter(told::add).forEach(c -> Complaint.say(here, c));
+      if (changed.judging() || studios.isEmpty()) {
+        studios = studios(changed.all());
+      }
+      if (studios.isPresent()) {
+        // What was saved while rules were broken is still to be checked.
+        owed.retainAll(changed.all());
+        List<PlanFile> due = changed.all().stream().filter(owed::contains).toList();
+        boolean written = run.round(changed.all(), due, changed.what(), studios.get());
+        owed.clear();
+        if (round == 1 && !written) {
+          return Exit.FAULT.code();
+        }
+        if (rounds.isPresent() && round >= rounds.get()) {
+          return Exit.PRINTABLE.code();
+        }
+        round++;
+      } else if (round == 1) {
+        return unjudged.code();
+      }
+      if (!greeted) {
+        greeted = true;
+        here.out().print("watching " + Plain.line(folder.getValue()) + "\n");
+        here.out().flush();
+      }
+      do {
+        saved.await();
+      } while (!watched.moved());
+      saved.watch(watched.besides());
+    }
+  }
+
+  /** What judges the plans, unless something is wrong with it for all of them; either is told. */
+  private Optional<Studios> studios(List<PlanFile> plans) {
+    Studios studios;
+    try {
+      studios = Studios.of(here, studioOptions, Bounds.USUAL, plans);
+    } catch (RuntimeException e) {
+      // Half a rule may be anything; the next save may be whole.
+      Complaint.say(here, "the tool failed: " + e);
+      here.err().flush();
+      return Optional.empty();
+    }
+    studios.wrong().forEach(w -> Complaint.say(here, w));
+    studios.notes().stream().filter(told::add).forEach(note -> Complaint.say(here, note));
+    here.err().flush();
+    unjudged = studios.exit();
+    return studios.wrongForAll().isEmpty() ? Optional.of(studios) : Optional.empty();
+  }
+}

@@ -1,0 +1,133 @@
+package strikeoff.cli.commands;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import strikeoff.cli.files.PlanFiles;
+import strikeoff.cli.files.PlanFiles.Found;
+import strikeoff.cli.files.PlanFiles.PlanFile;
+import strikeoff.cli.text.Surroundings;
+
+/**
+ * The plans below a folder, and which of them were saved, or had their policy or the own rules
+ * saved, since they were last asked for.
+ */
+final class Watched {
+
+  private static final int MOST_NAMED = 3;
+
+  private final Surroundings here;
+  private final String folder;
+  private final int most;
+  private final Governing governing;
+  private State known = new State(Map.of(), Map.of());
+
+  Watched(Surroundings here, StudioOptions options, String folder, int most) {
+    this.here = here;
+    this.folder = folder;
+    this.most = most;
+    this.governing = new Governing(here, options);
+  }
+
+  /**
+   * What there is now.
+   *
+   * @param all every plan, in their order
+   * @param due those to be checked again
+   * @param judging true if policies or own rules changed
+   * @param what was saved, came, went, or is judged by something else, a line each
+   */
+  record Changed(List<PlanFile> all, List<PlanFile> due, boolean judging, List<String> what) {}
+
+  /**
+   * Files by what would tell that they were written again.
+   *
+   * @param plans of each plan, its own stamp
+   * @param judged of each plan, those of all files that it is judged by
+   */
+  private record State(Map<PlanFile, String> plans, Map<PlanFile, String> judged) {}
+
+  Found look() {
+    return PlanFiles.of(List.of(folder), here, most, "-");
+  }
+
+  /** Folders to watch besides the plans' own. */
+  Set<Path> besides() {
+    return governing.folders(look().plans());
+  }
+
+  /** True if something was saved, made or taken away that a plan's verdict may depend on. */
+  boolean moved() {
+    return !state().equals(known);
+  }
+
+  Changed changed() {
+    State now = state();
+    List<PlanFile> due = new ArrayList<>();
+    List<String> fresh = new ArrayList<>();
+    List<String> saved = new ArrayList<>();
+    List<String> judged = new ArrayList<>();
+    for (PlanFile plan : now.plans().keySet()) {
+      boolean written = !now.plans().get(plan).equals(known.plans().get(plan));
+      if (written || !now.judged().get(plan).equals(known.judged().get(plan))) {
+        due.add(plan);
+        List<String> kind = !known.plans().containsKey(plan) ? fresh : written ? saved : judged;
+        kind.add(plan.name());
+      }
+    }
+    List<String> gone =
+        known.plans().keySet().stream()
+            .filter(plan -> !now.plans().containsKey(plan))
+            .map(PlanFile::name)
+            .toList();
+    boolean judging = !now.judged().equals(known.judged());
+    known = now;
+    List<String> what = new ArrayList<>();
+    told("new", fresh, what);
+    told("saved", saved, what);
+    told("judged by what was saved", judged, what);
+    told("gone", gone, what);
+    return new Changed(List.copyOf(now.plans().keySet()), due, judging, what);
+  }
+
+  /** A few by name, more of them by number. */
+  private static void told(String kind, List<String> plans, List<String> what) {
+    if (plans.size() > MOST_NAMED) {
+      what.add(kind + ": " + plans.size() + " plans");
+    } else if (!plans.isEmpty()) {
+      what.add(kind + ": " + String.join(", ", plans));
+    }
+  }
+
+  private State state() {
+    Map<PlanFile, String> plans = new LinkedHashMap<>();
+    Map<PlanFile, String> judged = new LinkedHashMap<>();
+    Map<Path, String> policies = new LinkedHashMap<>();
+    String rules = "";
+    for (Path rule : governing.rules()) {
+      rules += stamp(rule);
+    }
+    for (PlanFile plan : look().plans()) {
+      StringBuilder by = new StringBuilder(rules);
+      governing.policies(plan).forEach(p -> by.append(policies.computeIfAbsent(p, Watched::stamp)));
+      plans.put(plan, stamp(plan.path()));
+      judged.put(plan, by.toString());
+    }
+    return new State(plans, judged);
+  }
+
+  private static String stamp(Path path) {
+    try {
+      BasicFileAttributes file = Files.readAttributes(path, BasicFileAttributes.class);
+      return path + " " + file.lastModifiedTime() + " " + file.size() + " " + file.fileKey() + "\n";
+    } catch (IOException e) {
+      return path + " gone\n";
+    }
+  }
+}

@@ -1,0 +1,130 @@
+package strikeoff.cli.text;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import strikeoff.check.Checked;
+import strikeoff.check.Verdict;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Severity;
+import strikeoff.report.outcome.Found;
+import strikeoff.report.outcome.Outcome;
+
+/** Counts what came of a batch. */
+public final class Tally {
+
+  private final Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
+  private final Map<Severity, Integer> findings = new EnumMap<>(Severity.class);
+  private final Set<Severity> open = EnumSet.noneOf(Severity.class);
+  private int accepted;
+  private int failedRules;
+  private int plans;
+
+  /**
+   * What of a plan is counted.
+   *
+   * @param severities of its findings
+   * @param open those of findings that it doesn't accept
+   * @param accepted stops that it accepts
+   * @param failed rules that failed on it
+   */
+  public record Counted(
+      Verdict verdict, List<Severity> severities, Set<Severity> open, int accepted, int failed) {
+
+    public static Counted of(Checked checked) {
+      if (!(checked instanceof Checked.Judged judged)) {
+        return new Counted(checked.verdict(), List.of(), Set.of(), 0, 0);
+      }
+      return new Counted(
+          judged.verdict(),
+          judged.findings().stream().map(Finding::severity).toList(),
+          judged.findings().stream()
+              .filter(f -> f.accepted().isEmpty())
+              .map(Finding::severity)
+              .collect(Collectors.toSet()),
+          judged.acceptedStops(),
+          judged.failedRules().size());
+    }
+
+    public static Counted of(Outcome plan) {
+      return new Counted(
+          plan.verdict(),
+          plan.findings().stream().map(Found::severity).toList(),
+          plan.findings().stream()
+              .filter(f -> f.accepted().isEmpty())
+              .map(Found::severity)
+              .collect(Collectors.toSet()),
+          (int)
+              plan.findings().stream()
+                  .filter(f -> f.severity() == Severity.STOP && !f.blocks())
+                  .count(),
+          plan.failedRules().size());
+    }
+  }
+
+  public void add(Outcome plan) {
+    add(Counted.of(plan));
+  }
+
+  public void add(Counted plan) {
+    plans++;
+    verdicts.merge(plan.verdict(), 1, Integer::sum);
+    plan.severities().forEach(s -> findings.merge(s, 1, Integer::sum));
+    open.addAll(plan.open());
+    accepted += plan.accepted();
+    failedRules += plan.failed();
+  }
+
+  /** The worst of the plans, a failed rule counting as a fault of the tool. */
+  public Exit exit() {
+    List<Exit> exits = new ArrayList<>();
+    verdicts.keySet().forEach(v -> exits.add(Exit.of(v)));
+    if (failedRules > 0) {
+      exits.add(Exit.FAULT);
+    }
+    return Exit.worst(exits);
+  }
+
+  /** Severities of findings that no plan accepts. */
+  public Set<Severity> open() {
+    return Set.copyOf(open);
+  }
+
+  /** Two lines at most: plans by verdict, findings by severity. */
+  public List<String> lines() {
+    List<String> byVerdict = new ArrayList<>();
+    verdicts.forEach((verdict, count) -> byVerdict.add(count + " " + verdict.text()));
+    List<String> lines = new ArrayList<>();
+    String counted = counted(plans, "plan", "plans");
+    lines.add(plans == 0 ? counted : counted + ": " + String.join(", ", byVerdict));
+    if (!findings.isEmpty()) {
+      List<String> parts = new ArrayList<>();
+      int stops = findings.getOrDefault(Severity.STOP, 0);
+      if (stops > accepted) {
+        parts.add(counted(stops - accepted, "stop", "stops"));
+      }
+      if (accepted > 0) {
+        parts.add(counted(accepted, "accepted stop", "accepted stops"));
+      }
+      add(parts, Severity.RISK, "risk", "risks");
+      add(parts, Severity.ADVICE, "piece of advice", "pieces of advice");
+      lines.add("found: " + String.join(", ", parts));
+    }
+    return lines;
+  }
+
+  private void add(List<String> parts, Severity severity, String one, String many) {
+    Integer count = findings.get(severity);
+    if (count != null) {
+      parts.add(counted(count, one, many));
+    }
+  }
+
+  private static String counted(int count, String one, String many) {
+    return count + " " + (count == 1 ? one : many);
+  }
+}
