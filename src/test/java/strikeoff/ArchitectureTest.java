@@ -27,6 +27,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import strikeoff.units.Quantity;
 
@@ -234,6 +235,22 @@ class ArchitectureTest {
     return owner.isEquivalentTo(Math.class) && name.equals("random")
         || owner.isEquivalentTo(Locale.class) && name.equals("getDefault")
         || owner.isEquivalentTo(java.util.TimeZone.class) && name.equals("getDefault");
+  }
+
+  /** Whoever reads a name in a message or an import knows which type is meant. */
+  @Test
+  void noTwoTypesHaveOneName() {
+    Map<String, List<String>> named =
+        CLASSES.stream()
+            .filter(type -> type.isTopLevelClass() && !type.getSimpleName().equals("package-info"))
+            .filter(type -> !type.getPackageName().startsWith("gg."))
+            .collect(
+                Collectors.groupingBy(
+                    JavaClass::getSimpleName,
+                    TreeMap::new,
+                    Collectors.mapping(JavaClass::getPackageName, Collectors.toList())));
+    named.values().removeIf(packages -> packages.size() < 2);
+    assertThat(named).isEmpty();
   }
 
   @Test

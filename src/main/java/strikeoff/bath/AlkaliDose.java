@@ -52,14 +52,14 @@ public record AlkaliDose(
     related = List.copyOf(related);
   }
 
-  static List<AlkaliDose> all(Work work) {
+  static List<AlkaliDose> all(FixingRun work) {
     List<AlkaliDose> all = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Fix fix
           && !fix.wets()
           && work.isTheLast(fix)
           && !work.soakedBefore(fix)) {
-        for (Paste paste : Work.pastes(work.before(fix, Medium.DYE))) {
+        for (Paste paste : FixingRun.pastes(work.before(fix, Medium.DYE))) {
           PasteDose.of(paste, work.plan().cloth(), work.policy())
               .filter(dose -> dose.alkaliGrams().high() > 0)
               .filter(dose -> all.stream().noneMatch(a -> a.path().equals(dose.path())))

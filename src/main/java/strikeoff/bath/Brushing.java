@@ -31,7 +31,7 @@ public record Brushing(
     int step, Volume liquid, Mass wets, Mass images, Mass cloth, Volume forCloth, PlanPath path)
     implements Evidence {
 
-  static List<Evidence> all(Work work) {
+  static List<Evidence> all(FixingRun work) {
     List<Evidence> facts = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Fix fix && fix.brushed()) {
@@ -44,7 +44,7 @@ public record Brushing(
     return facts;
   }
 
-  private static Brushing brushing(Work work, Step.Fix fix, List<Impression> dye) {
+  private static Brushing brushing(FixingRun work, Step.Fix fix, List<Impression> dye) {
     Cloth cloth = work.plan().cloth();
     double square = cloth.mass().gramsPerSquareMetre();
     double all = cloth.length().m() * cloth.width().m() * square;

@@ -30,7 +30,7 @@ public record Curing(
     marks = List.copyOf(marks);
   }
 
-  static List<Curing> all(Work work) {
+  static List<Curing> all(FixingRun work) {
     List<Curing> all = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.HeatSet heat) {
@@ -40,7 +40,7 @@ public record Curing(
     return all;
   }
 
-  private static Optional<Curing> of(Work work, Step.HeatSet heat, Moment from) {
+  private static Optional<Curing> of(FixingRun work, Step.HeatSet heat, Moment from) {
     List<Impression> dry =
         work.impressions(Medium.PAINT, i -> i.step() < heat.number()).stream()
             .filter(i -> i.film().fixSafe().latest().compareTo(from) <= 0)
@@ -51,10 +51,10 @@ public record Curing(
             last ->
                 new Curing(
                     heat.number(),
-                    Work.names(Work.pastes(dry)),
+                    FixingRun.names(FixingRun.pastes(dry)),
                     dry.size(),
                     from.since(last.lifted()),
-                    Work.placements(dry),
+                    FixingRun.placements(dry),
                     heat.path()));
   }
 }

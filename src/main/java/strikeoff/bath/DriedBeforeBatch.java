@@ -33,7 +33,7 @@ public record DriedBeforeBatch(
     marks = List.copyOf(marks);
   }
 
-  static List<DriedBeforeBatch> all(Work work) {
+  static List<DriedBeforeBatch> all(FixingRun work) {
     List<DriedBeforeBatch> all = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Fix fix
@@ -42,7 +42,7 @@ public record DriedBeforeBatch(
           && work.isTheLast(fix)
           && !work.isSoakedOnPrintBefore(fix)) {
         List<Paste> pastes =
-            Work.pastes(work.before(fix, Medium.DYE)).stream()
+            FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
                 .filter(p -> !UreaNeed.hardlyAny(p, work))
                 .toList();
         Wrapped.of(work, fix, pastes)
@@ -52,11 +52,11 @@ public record DriedBeforeBatch(
                     all.add(
                         new DriedBeforeBatch(
                             fix.number(),
-                            Work.names(pastes),
+                            FixingRun.names(pastes),
                             urea(pastes, work),
                             wrapped,
                             work.plan().room().humidity(),
-                            Work.placements(
+                            FixingRun.placements(
                                 work.before(fix, Medium.DYE).stream()
                                     .filter(i -> pastes.contains(i.footprint().paste()))
                                     .toList()),
@@ -66,7 +66,7 @@ public record DriedBeforeBatch(
     return all;
   }
 
-  private static String urea(List<Paste> pastes, Work work) {
+  private static String urea(List<Paste> pastes, FixingRun work) {
     boolean known = pastes.stream().allMatch(p -> UreaNeed.dose(p, work).isPresent());
     return known ? "it holds urea" : "whether it holds urea is not written";
   }

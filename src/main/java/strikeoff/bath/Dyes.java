@@ -23,9 +23,9 @@ import strikeoff.units.Temperature;
 /** Whether dye finds its alkali, is fixed at all, and is washed off after it. */
 final class Dyes {
 
-  private final Work work;
+  private final FixingRun work;
 
-  Dyes(Work work) {
+  Dyes(FixingRun work) {
     this.work = work;
   }
 
@@ -53,7 +53,7 @@ final class Dyes {
       return Optional.empty();
     }
     List<Paste> bare =
-        Work.pastes(work.before(fix, Medium.DYE)).stream()
+        FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
             .filter(paste -> !new Recipe(paste, work.policy()).holdsAlkali())
             .toList();
     Optional<Mass> soda =
@@ -67,7 +67,7 @@ final class Dyes {
             new MissingAlkali(
                 fix.number(),
                 fix.how().text(),
-                Work.names(bare),
+                FixingRun.names(bare),
                 bare.stream()
                     .flatMap(
                         p -> SodaLife.of(p, work.plan(), work.timeline(), work.policy()).stream())
@@ -139,7 +139,7 @@ final class Dyes {
 
   /** Water or salt water takes the alkali out of a print that brought its own. */
   private Optional<AlkaliWashedOut> washedOut(Step.Fix soak) {
-    List<Paste> dyes = Work.pastes(work.before(soak, Medium.DYE));
+    List<Paste> dyes = FixingRun.pastes(work.before(soak, Medium.DYE));
     if (soak.how() != Step.Fixing.SOAK
         || dyes.isEmpty()
         || Liquor.of(soak.bath(), work.policy()).hasAlkali()) {
@@ -155,7 +155,7 @@ final class Dyes {
     return Optional.of(
         new AlkaliWashedOut(
             soak.number(),
-            Work.names(inCloth ? dyes : own),
+            FixingRun.names(inCloth ? dyes : own),
             inCloth ? "in the cloth, from the soak before" : "in the paste",
             salt.high() > 0 ? "salt and no alkali" : "no alkali",
             own.stream().map(p -> new Evidence.Related("paste with alkali", p.path())).toList(),
@@ -200,13 +200,13 @@ final class Dyes {
     Step water = work.plan().run().get(number - 1);
     Step.Fix late = fixAfter(fixes, water).orElseThrow();
     return new WashedUnfixed(
-        Work.names(Work.pastes(prints)),
+        FixingRun.names(FixingRun.pastes(prints)),
         prints.size(),
         water.title(work.units()),
         water.number(),
         late.title(work.units()),
         late.number(),
-        Work.placements(prints),
+        FixingRun.placements(prints),
         List.of(
             new Evidence.Related("printed here", prints.get(prints.size() - 1).path()),
             new Evidence.Related("this comes too late", late.path())),
@@ -216,7 +216,7 @@ final class Dyes {
   private UnfixedDye never(List<Impression> loose) {
     Impression last = loose.get(loose.size() - 1);
     return new UnfixedDye(
-        Work.names(Work.pastes(loose)),
+        FixingRun.names(FixingRun.pastes(loose)),
         loose.size(),
         fixing(last),
         work.waterAfter(last.step())
@@ -238,7 +238,7 @@ final class Dyes {
                         + ", fixes such dye only from a paste with far more urea than steam asks for,"
                         + " and less of it; no time is known for it here.")
             .orElse(""),
-        Work.placements(loose),
+        FixingRun.placements(loose),
         last.path());
   }
 
@@ -258,7 +258,8 @@ final class Dyes {
   }
 
   private Optional<WashOff> washOff(Step.Fix last) {
-    List<Paste> dyes = Work.pastes(work.impressions(Medium.DYE, i -> i.step() < last.number()));
+    List<Paste> dyes =
+        FixingRun.pastes(work.impressions(Medium.DYE, i -> i.step() < last.number()));
     if (dyes.isEmpty()) {
       return Optional.empty();
     }
@@ -285,7 +286,7 @@ final class Dyes {
     return Optional.of(
         new WashOff(
             last.number(),
-            Work.names(dyes),
+            FixingRun.names(dyes),
             rinsed,
             washed,
             new Span(rinsedFor),

@@ -83,7 +83,7 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
    * @param ages of the pastes, for what is left of their dye
    */
   public static Fixing of(PrintPlan plan, Timeline timeline, List<PasteAge> ages, Policy policy) {
-    Work work = new Work(plan, timeline, ages, policy);
+    FixingRun work = new FixingRun(plan, timeline, ages, policy);
     List<Soak> soaks = new Soaks(work).all();
     List<Evidence> evidence = new ArrayList<>(soaks);
     evidence.addAll(Brushing.all(work));

@@ -17,9 +17,9 @@ import strikeoff.units.Temperature;
 /** Whether paint is set by heat, hot and long enough. */
 final class Heats {
 
-  private final Work work;
+  private final FixingRun work;
 
-  Heats(Work work) {
+  Heats(FixingRun work) {
     this.work = work;
   }
 
@@ -38,7 +38,8 @@ final class Heats {
   }
 
   private List<Evidence> heat(Step.HeatSet step) {
-    List<Paste> paints = Work.pastes(work.impressions(Medium.PAINT, i -> i.step() < step.number()));
+    List<Paste> paints =
+        FixingRun.pastes(work.impressions(Medium.PAINT, i -> i.step() < step.number()));
     if (paints.isEmpty()) {
       return List.of();
     }
@@ -54,7 +55,7 @@ final class Heats {
         new HeatSetting(
             step.number(),
             step.with(),
-            Work.names(paints),
+            FixingRun.names(paints),
             step.temperature(),
             step.lasts(),
             coolest.value(),
@@ -114,11 +115,11 @@ final class Heats {
         step.sides(),
         step.lasts(),
         ironing.total(step),
-        new Binder(Work.pastes(printed), work.policy())
+        new Binder(FixingRun.pastes(printed), work.policy())
             .shortest(step.temperature(), step.with())
             .value()
             .halfMinutesUp(),
-        Work.placements(printed),
+        FixingRun.placements(printed),
         step.path().key("for"));
   }
 
@@ -129,10 +130,10 @@ final class Heats {
         ? Optional.empty()
         : Optional.of(
             new UnsetPaint(
-                Work.names(Work.pastes(loose)),
+                FixingRun.names(FixingRun.pastes(loose)),
                 loose.size(),
-                setting(Work.pastes(loose)),
-                Work.placements(loose),
+                setting(FixingRun.pastes(loose)),
+                FixingRun.placements(loose),
                 loose.get(loose.size() - 1).path()));
   }
 

@@ -39,7 +39,7 @@ public record HotWater(
     return stands.most(units);
   }
 
-  static List<Evidence> all(Work work) {
+  static List<Evidence> all(FixingRun work) {
     List<Evidence> facts = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Wash wash) {
@@ -63,7 +63,12 @@ public record HotWater(
   }
 
   private static HotWater water(
-      Work work, Step step, Temperature temperature, boolean moved, boolean soda, PlanPath path) {
+      FixingRun work,
+      Step step,
+      Temperature temperature,
+      boolean moved,
+      boolean soda,
+      PlanPath path) {
     Delicacy delicacy = new Delicacy(work.plan().cloth(), work.policy());
     Fibre weakest = delicacy.inWater();
     boolean felts =
@@ -81,7 +86,7 @@ public record HotWater(
         path);
   }
 
-  private static boolean holdsSoda(Step.Fix fix, Work work) {
+  private static boolean holdsSoda(Step.Fix fix, FixingRun work) {
     Liquor liquor = Liquor.of(fix.bath(), work.policy());
     return liquor.sodaGrams().high() > 0 || liquor.silicateLitres().high() > 0;
   }

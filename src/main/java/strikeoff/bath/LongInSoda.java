@@ -29,7 +29,7 @@ public record LongInSoda(
     fibres = List.copyOf(fibres);
   }
 
-  static Optional<LongInSoda> of(Work work) {
+  static Optional<LongInSoda> of(FixingRun work) {
     Optional<Fibre> weakest =
         work.proteinFibres().stream()
             .map(work.policy()::fibre)
@@ -66,10 +66,10 @@ public record LongInSoda(
   }
 
   /** Less time is no help where the dye needs more than is left. */
-  private static String mending(Work work, Step.Fix fix, double left) {
+  private static String mending(FixingRun work, Step.Fix fix, double left) {
     boolean enough =
-        !work.groups(Work.pastes(work.before(fix, Medium.DYE))).isEmpty()
-            && new Shares(work).slowest(fix).minutes().best() <= left;
+        !work.groups(FixingRun.pastes(work.before(fix, Medium.DYE))).isEmpty()
+            && new FixedShares(work).slowest(fix).minutes().best() <= left;
     String steam = work.steam();
     return enough
         ? "Let the "

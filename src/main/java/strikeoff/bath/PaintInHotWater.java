@@ -32,7 +32,7 @@ public record PaintInHotWater(
     marks = List.copyOf(marks);
   }
 
-  static List<PaintInHotWater> all(Work work) {
+  static List<PaintInHotWater> all(FixingRun work) {
     List<PaintInHotWater> all = new ArrayList<>();
     int set = 0;
     for (Step step : work.plan().run()) {
@@ -50,7 +50,7 @@ public record PaintInHotWater(
   }
 
   private static void add(
-      List<PaintInHotWater> all, Work work, Step bath, int set, Temperature warm, String key) {
+      List<PaintInHotWater> all, FixingRun work, Step bath, int set, Temperature warm, String key) {
     List<Impression> prints = work.impressions(Medium.PAINT, i -> i.step() < set);
     if (!prints.isEmpty()) {
       all.add(
@@ -58,8 +58,8 @@ public record PaintInHotWater(
               bath.number(),
               bath.title(work.units()),
               warm,
-              Work.names(Work.pastes(prints)),
-              Work.placements(prints),
+              FixingRun.names(FixingRun.pastes(prints)),
+              FixingRun.placements(prints),
               bath.path().key(key)));
     }
   }

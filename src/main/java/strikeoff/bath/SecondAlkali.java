@@ -31,21 +31,21 @@ public record SecondAlkali(
     pastes = List.copyOf(pastes);
   }
 
-  static List<Evidence> all(Work work) {
+  static List<Evidence> all(FixingRun work) {
     List<Evidence> facts = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Fix fix && fix.wets()) {
         Liquor liquor = Liquor.of(fix.bath(), work.policy());
         int phase = work.phase(fix.number());
         List<Paste> dyes =
-            Work.pastes(work.impressions(Medium.DYE, i -> work.phase(i.step()) == phase));
+            FixingRun.pastes(work.impressions(Medium.DYE, i -> work.phase(i.step()) == phase));
         List<Paste> own =
             dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList();
         if (liquor.hasAlkali() && !own.isEmpty()) {
           facts.add(
               new SecondAlkali(
                   fix.number(),
-                  Work.names(own),
+                  FixingRun.names(own),
                   brings(liquor, work.units()),
                   mending(work, fix),
                   fix.path().key("bath")));
@@ -56,7 +56,7 @@ public record SecondAlkali(
   }
 
   /** Without the bath something still has to fix the print. */
-  private static String mending(Work work, Step.Fix fix) {
+  private static String mending(FixingRun work, Step.Fix fix) {
     boolean fixedLater = work.followedBy(fix, s -> s instanceof Step.Fix);
     return (fixedLater
             ? "Leave step " + fix.number() + " out"

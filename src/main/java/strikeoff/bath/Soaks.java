@@ -21,9 +21,9 @@ import strikeoff.units.Volume;
 /** Works out every soda bath of a run. */
 final class Soaks {
 
-  private final Work work;
+  private final FixingRun work;
 
-  Soaks(Work work) {
+  Soaks(FixingRun work) {
     this.work = work;
   }
 
@@ -75,8 +75,9 @@ final class Soaks {
         cloth,
         Ratio.toTenth(kilograms > 0 ? litres / kilograms : 0),
         new Share(cloth.grams() > 0 ? liquor.sodaGrams().best() / cloth.grams() : 0),
-        Work.names(dyes),
-        Work.names(dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList()),
+        FixingRun.names(dyes),
+        FixingRun.names(
+            dyes.stream().filter(p -> new Recipe(p, work.policy()).holdsAlkali()).toList()),
         work.proteinFibres(),
         work.sodaToAdd(fix),
         new Volume(waterToWeaken),
@@ -98,7 +99,7 @@ final class Soaks {
   /** Dye on the cloth in this phase, or else dye that is printed on the soaked cloth later. */
   private List<Paste> dyes(Step.Fix fix) {
     int phase = work.phase(fix.number());
-    return Work.pastes(work.impressions(Medium.DYE, i -> work.phase(i.step()) == phase));
+    return FixingRun.pastes(work.impressions(Medium.DYE, i -> work.phase(i.step()) == phase));
   }
 
   static Mass dry(Cloth cloth) {

@@ -28,11 +28,11 @@ public record SodaInPaste(
     proteinFibres = List.copyOf(proteinFibres);
   }
 
-  static List<SodaInPaste> all(Work work) {
+  static List<SodaInPaste> all(FixingRun work) {
     List<String> protein = work.proteinFibres();
     List<SodaInPaste> all = new ArrayList<>();
     if (!protein.isEmpty()) {
-      for (Paste paste : Work.pastes(work.impressions(Medium.DYE, i -> true))) {
+      for (Paste paste : FixingRun.pastes(work.impressions(Medium.DYE, i -> true))) {
         Range strength = gramsPerLitre(paste, work.policy());
         if (strength.high() > 0) {
           all.add(new SodaInPaste(paste.name(), protein, strength, paste.path().key("recipe")));

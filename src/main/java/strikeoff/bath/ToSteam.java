@@ -24,8 +24,8 @@ final class ToSteam {
    * @return nothing for a step that is steam already, nor where no recipe tells how much alkali a
    *     paste would take
    */
-  static List<List<Edit>> edits(Work work, Step.Fix fix) {
-    List<Paste> dyes = Work.pastes(work.before(fix, Medium.DYE));
+  static List<List<Edit>> edits(FixingRun work, Step.Fix fix) {
+    List<Paste> dyes = FixingRun.pastes(work.before(fix, Medium.DYE));
     if (fix.how() == Step.Fixing.STEAM || dyes.isEmpty()) {
       return List.of();
     }
@@ -70,7 +70,7 @@ final class ToSteam {
   }
 
   /** What a pot steamer may take for the slowest group. */
-  static Span lasts(Work work, List<Paste> dyes) {
+  static Span lasts(FixingRun work, List<Paste> dyes) {
     double pot = work.policy().limit("fixing/pot-steamer-times").amount();
     return new Span(
         work.groups(dyes).stream()

@@ -26,7 +26,7 @@ public record UnweighedAlkali(
     related = List.copyOf(related);
   }
 
-  static List<UnweighedAlkali> all(Work work) {
+  static List<UnweighedAlkali> all(FixingRun work) {
     List<UnweighedAlkali> all = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Fix fix
@@ -34,7 +34,7 @@ public record UnweighedAlkali(
           && work.isTheLast(fix)
           && !work.soakedBefore(fix)) {
         List<Paste> unweighed =
-            Work.pastes(work.before(fix, Medium.DYE)).stream()
+            FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
                 .filter(paste -> paste.recipe().isEmpty())
                 .filter(paste -> new Recipe(paste, work.policy()).holdsAlkali())
                 .toList();
@@ -51,7 +51,7 @@ public record UnweighedAlkali(
     related.add(new Related("fixed here", fix.path()));
     pastes.stream().skip(1).forEach(p -> related.add(new Related(p.name(), path(p))));
     return new UnweighedAlkali(
-        fix.number(), fix.how().text(), Work.names(pastes), related, path(pastes.get(0)));
+        fix.number(), fix.how().text(), FixingRun.names(pastes), related, path(pastes.get(0)));
   }
 
   private static PlanPath path(Paste paste) {

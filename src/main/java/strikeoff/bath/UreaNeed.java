@@ -52,7 +52,7 @@ public record UreaNeed(
     related = List.copyOf(related);
   }
 
-  static List<UreaNeed> all(Work work) {
+  static List<UreaNeed> all(FixingRun work) {
     List<UreaNeed> all = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Fix fix && !fix.wets() && work.isTheLast(fix)) {
@@ -63,25 +63,27 @@ public record UreaNeed(
   }
 
   /** True if a paste's recipe says that it holds next to no urea. */
-  static boolean hardlyAny(Paste paste, Work work) {
+  static boolean hardlyAny(Paste paste, FixingRun work) {
     double some = work.policy().limit("fixing/some-urea").amount();
     return dose(paste, work).map(dose -> dose.ureaGrams().high() < some).orElse(false);
   }
 
-  static Optional<PasteDose> dose(Paste paste, Work work) {
+  static Optional<PasteDose> dose(Paste paste, FixingRun work) {
     return PasteDose.of(paste, work.plan().cloth(), work.policy());
   }
 
-  private static Optional<UreaNeed> of(Work work, Step.Fix fix) {
+  private static Optional<UreaNeed> of(FixingRun work, Step.Fix fix) {
     List<Paste> without =
-        Work.pastes(work.before(fix, Medium.DYE)).stream().filter(p -> hardlyAny(p, work)).toList();
+        FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
+            .filter(p -> hardlyAny(p, work))
+            .toList();
     return Wrapped.of(work, fix, without)
         .map(
             wrapped ->
                 new UreaNeed(
                     fix.number(),
                     fix.how(),
-                    Work.names(without),
+                    FixingRun.names(without),
                     held(without, work),
                     wrapped,
                     take(without, work),
@@ -94,7 +96,7 @@ public record UreaNeed(
                     fix.path()));
   }
 
-  private static String held(List<Paste> pastes, Work work) {
+  private static String held(List<Paste> pastes, FixingRun work) {
     double most =
         pastes.stream()
             .flatMap(p -> dose(p, work).stream())
@@ -109,7 +111,7 @@ public record UreaNeed(
         : "no urea";
   }
 
-  private static String take(List<Paste> pastes, Work work) {
+  private static String take(List<Paste> pastes, FixingRun work) {
     UsualUrea usual = UsualUrea.of(work.plan().cloth(), work.policy());
     List<String> here = new ArrayList<>();
     for (Paste paste : pastes) {
@@ -129,7 +131,7 @@ public record UreaNeed(
   }
 
   /** One alternative: all recipes together. */
-  private static List<List<Edit>> edits(List<Paste> pastes, Work work) {
+  private static List<List<Edit>> edits(List<Paste> pastes, FixingRun work) {
     UsualUrea usual = UsualUrea.of(work.plan().cloth(), work.policy());
     List<Edit> all = new ArrayList<>();
     for (Paste paste : pastes) {

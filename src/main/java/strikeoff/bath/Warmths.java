@@ -15,21 +15,21 @@ import strikeoff.units.Temperature;
 /** Temperature of every soak, batch and steam against the reactive groups on the cloth. */
 final class Warmths {
 
-  private final Work work;
+  private final FixingRun work;
   private final Pace pace;
-  private final Shares shares;
+  private final FixedShares shares;
 
-  Warmths(Work work) {
+  Warmths(FixingRun work) {
     this.work = work;
     this.pace = new Pace(work.policy());
-    this.shares = new Shares(work);
+    this.shares = new FixedShares(work);
   }
 
   List<Evidence> all() {
     List<Evidence> facts = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Fix fix) {
-        List<Paste> dyes = Work.pastes(work.before(fix, Medium.DYE));
+        List<Paste> dyes = FixingRun.pastes(work.before(fix, Medium.DYE));
         List<ReactiveGroup> groups = work.groups(dyes);
         if (groups.isEmpty()) {
           continue;
@@ -71,12 +71,12 @@ final class Warmths {
         groups.stream().min(Comparator.comparing(g -> warmest(fix, g))).orElseThrow();
     Temperature bears =
         groups.stream().map(g -> bears(g, alkali)).max(Comparator.naturalOrder()).orElseThrow();
-    Shares.Needed slow = shares.slowest(fix);
+    FixedShares.Needed slow = shares.slowest(fix);
     double cold = steam ? -celsius : bears.celsius() - celsius;
     return new Warmth(
         fix.number(),
         fix.how().text(),
-        Work.names(dyes),
+        FixingRun.names(dyes),
         fix.temperature(),
         coolest(fix, cool, alkali),
         cool.name(),
@@ -129,7 +129,7 @@ final class Warmths {
         groups.stream().min(Comparator.comparing(ReactiveGroup::longestSteam)).orElseThrow();
     return new Steaming(
         fix.number(),
-        Work.names(dyes),
+        FixingRun.names(dyes),
         fix.temperature(),
         fix.lasts(),
         delicate.longestSteam(),

@@ -29,7 +29,7 @@ public record Wrapped(int prints, int dry, Span waited, Span damp, List<List<Edi
   /**
    * @return empty without such prints
    */
-  static Optional<Wrapped> of(Work work, Step.Fix fix, List<Paste> pastes) {
+  static Optional<Wrapped> of(FixingRun work, Step.Fix fix, List<Paste> pastes) {
     List<Impression> prints =
         work.before(fix, Medium.DYE).stream()
             .filter(i -> pastes.contains(i.footprint().paste()))

@@ -81,7 +81,7 @@ public sealed interface Checked {
 
     @Override
     public String sentence() {
-      return Sentence.of(this);
+      return VerdictSentence.of(this);
     }
 
     /** How many stops the plan accepts. */

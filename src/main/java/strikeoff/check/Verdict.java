@@ -23,6 +23,6 @@ public enum Verdict {
 
   /** With the stops that a printable plan accepts: {@code printable, 6 stops accepted}. */
   public String text(int acceptedStops) {
-    return Sentence.verdict(this, acceptedStops);
+    return VerdictSentence.verdict(this, acceptedStops);
   }
 }

@@ -172,6 +172,6 @@ public final class Edits {
           .map(one -> value(one, name, units))
           .collect(Collectors.joining(", ", "[", "]"));
     }
-    return Spoken.text(value, Values.lastName(name), units);
+    return Spoken.text(value, FactValues.lastName(name), units);
   }
 }

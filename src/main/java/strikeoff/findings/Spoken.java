@@ -99,8 +99,8 @@ final class Spoken {
   /** Something of the trade: its own text, title or name. */
   private static String named(Object value, String name, Measures units) {
     for (String saying : List.of("text", "title", "name")) {
-      if (Values.has(value.getClass(), saying)
-          && Values.follow(value, saying, units) instanceof String text) {
+      if (FactValues.has(value.getClass(), saying)
+          && FactValues.follow(value, saying, units) instanceof String text) {
         return value instanceof Enum<?> && saying.equals("name")
             ? text.toLowerCase(Locale.ROOT).replace('_', ' ')
             : text;

@@ -115,11 +115,11 @@ public final class Words {
     if (limit.matches()) {
       return types.stream().filter(t -> t == Limit.class).count() > nth(limit);
     }
-    String first = Values.firstName(placeholder);
+    String first = FactValues.firstName(placeholder);
     return types.stream()
-        .filter(t -> t != Limit.class && Values.has(t, first))
+        .filter(t -> t != Limit.class && FactValues.has(t, first))
         .findFirst()
-        .map(t -> Values.canFollow(t, placeholder))
+        .map(t -> FactValues.canFollow(t, placeholder))
         .orElse(false);
   }
 
@@ -145,7 +145,7 @@ public final class Words {
       }
       throw new IllegalArgumentException("{" + placeholder + "}: the rule gave no such limit");
     }
-    return Spoken.text(value(placeholder, facts, units), Values.lastName(placeholder), units);
+    return Spoken.text(value(placeholder, facts, units), FactValues.lastName(placeholder), units);
   }
 
   /**
@@ -165,15 +165,15 @@ public final class Words {
   }
 
   static Object value(String placeholder, List<?> facts, Measures units) {
-    String first = Values.firstName(placeholder);
+    String first = FactValues.firstName(placeholder);
     Optional<?> holder =
         facts.stream()
-            .filter(f -> !(f instanceof Limit) && Values.has(f.getClass(), first))
+            .filter(f -> !(f instanceof Limit) && FactValues.has(f.getClass(), first))
             .findFirst();
     if (holder.isEmpty()) {
       throw new IllegalArgumentException("{" + placeholder + "}: no fact given has it");
     }
-    return Values.follow(holder.get(), placeholder, units);
+    return FactValues.follow(holder.get(), placeholder, units);
   }
 
   private static int nth(Matcher limit) {

@@ -30,7 +30,7 @@ final class Laying {
   private final Length closing;
 
   private final Map<String, Template> templates = new LinkedHashMap<>();
-  private final Map<String, List<Spot>> spots = new LinkedHashMap<>();
+  private final Map<String, List<CopyPlace>> spots = new LinkedHashMap<>();
   private final List<Evidence> evidence = new ArrayList<>();
   private final Set<String> refused = new HashSet<>();
   private double impressions;
@@ -56,7 +56,7 @@ final class Laying {
   }
 
   /** Spots of one arrangement by number; none if it could not be laid. */
-  List<Spot> spots(String arrangement) {
+  List<CopyPlace> spots(String arrangement) {
     return spots.getOrDefault(arrangement, List.of());
   }
 
@@ -78,7 +78,7 @@ final class Laying {
             arrangement.turn(),
             arrangement.mirrored());
     templates.put(arrangement.name(), template);
-    List<Spot> found = new ArrayList<>();
+    List<CopyPlace> found = new ArrayList<>();
     if (countable(arrangement, template)) {
       if (arrangement instanceof Arrangement.Series series) {
         layRow(found, template, series.count(), series.start(), series.across(), series.pitch());
@@ -123,19 +123,25 @@ final class Laying {
     return ((Arrangement.Placed) arrangement).at().size();
   }
 
-  private static void add(List<Spot> found, Template template, double x, double y, Spot anchor) {
+  private static void add(
+      List<CopyPlace> found, Template template, double x, double y, CopyPlace anchor) {
     Polygon outline = template.outlineAt(x, y);
-    found.add(new Spot(found.size() + 1, x, y, outline, anchor));
+    found.add(new CopyPlace(found.size() + 1, x, y, outline, anchor));
   }
 
   private static void layRow(
-      List<Spot> found, Template template, int count, Length start, Length across, Length pitch) {
+      List<CopyPlace> found,
+      Template template,
+      int count,
+      Length start,
+      Length across,
+      Length pitch) {
     for (int i = 0; i < count; i++) {
       add(found, template, start.mm() + i * pitch.mm(), across.mm(), null);
     }
   }
 
-  private void layBorder(List<Spot> found, Template template, Arrangement.Border border) {
+  private void layBorder(List<CopyPlace> found, Template template, Arrangement.Border border) {
     double y =
         border.edge() == Arrangement.Edge.NEAR
             ? border.inset().mm()
@@ -144,16 +150,19 @@ final class Laying {
     layRow(found, template, repeats.whole(), border.from(), new Length(y), repeats.laidEvery());
   }
 
-  private void layAnchored(List<Spot> found, Template template, Arrangement.Anchored anchored) {
-    List<Spot> anchors = spots(anchored.anchor());
+  private void layAnchored(
+      List<CopyPlace> found, Template template, Arrangement.Anchored anchored) {
+    List<CopyPlace> anchors = spots(anchored.anchor());
     List<Integer> missing = new ArrayList<>();
     List<Integer> which =
-        anchored.which().isEmpty() ? anchors.stream().map(Spot::number).toList() : anchored.which();
+        anchored.which().isEmpty()
+            ? anchors.stream().map(CopyPlace::number).toList()
+            : anchored.which();
     for (int number : which) {
       if (number < 1 || number > anchors.size()) {
         missing.add(number);
       } else {
-        Spot anchor = anchors.get(number - 1);
+        CopyPlace anchor = anchors.get(number - 1);
         double x = anchor.x() + anchored.dx().mm();
         add(found, template, x, anchor.y() + anchored.dy().mm(), anchor);
       }
@@ -165,7 +174,7 @@ final class Laying {
     }
   }
 
-  private void layFill(List<Spot> found, Template template, Arrangement.Fill fill) {
+  private void layFill(List<CopyPlace> found, Template template, Arrangement.Fill fill) {
     ClothIndex<Polygon> taken = new ClothIndex<>(tube);
     for (String name : fill.around()) {
       spots(name).forEach(spot -> taken.add(spot.outline(), spot.outline()));

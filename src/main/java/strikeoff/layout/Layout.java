@@ -66,10 +66,10 @@ public final class Layout {
     Laying laying = Laying.of(plan, policy);
     List<Placement> placements = new ArrayList<>();
     List<Footprint> footprints = new ArrayList<>();
-    Map<Spot, Integer> ids = ids(plan, laying);
+    Map<CopyPlace, Integer> ids = ids(plan, laying);
     for (Arrangement arrangement : plan.arrangements().values()) {
       Design design = plan.designs().get(arrangement.design());
-      for (Spot spot : laying.spots(arrangement.name())) {
+      for (CopyPlace spot : laying.spots(arrangement.name())) {
         OptionalInt anchor =
             spot.anchor() == null ? OptionalInt.empty() : OptionalInt.of(ids.get(spot.anchor()));
         Placement placement =
@@ -95,8 +95,8 @@ public final class Layout {
     return new Layout(bare.tube, placements, footprints, evidence);
   }
 
-  private static Map<Spot, Integer> ids(PrintPlan plan, Laying laying) {
-    Map<Spot, Integer> ids = new IdentityHashMap<>();
+  private static Map<CopyPlace, Integer> ids(PrintPlan plan, Laying laying) {
+    Map<CopyPlace, Integer> ids = new IdentityHashMap<>();
     for (String name : plan.arrangements().keySet()) {
       laying.spots(name).forEach(spot -> ids.put(spot, ids.size()));
     }

@@ -1,6 +1,6 @@
 package strikeoff.report;
 
-import static strikeoff.report.page.Table.Column.words;
+import static strikeoff.report.page.TableBlock.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +18,7 @@ import strikeoff.check.Checked;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Step;
 import strikeoff.report.page.Cell;
-import strikeoff.report.page.Table;
+import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
@@ -34,7 +34,7 @@ final class BathTables {
 
   static List<TableSection> of(Checked.Judged judged) {
     Fixing fixing = judged.facts().fixing();
-    List<Table> cards = new ArrayList<>();
+    List<TableBlock> cards = new ArrayList<>();
     for (Soak soak : fixing.soaks()) {
       cards.add(soak(judged, soak));
     }
@@ -58,7 +58,7 @@ final class BathTables {
     return judged.plan().measures();
   }
 
-  private static Table soak(Checked.Judged judged, Soak soak) {
+  private static TableBlock soak(Checked.Judged judged, Soak soak) {
     Measures units = units(judged);
     List<List<Cell>> rows = new ArrayList<>();
     if (soak.sodaGrams().high() > 0) {
@@ -96,7 +96,7 @@ final class BathTables {
     return table(judged, soak.step(), rows);
   }
 
-  private static Table batch(Checked.Judged judged, Warmth warmth) {
+  private static TableBlock batch(Checked.Judged judged, Warmth warmth) {
     Measures units = units(judged);
     List<List<Cell>> rows = new ArrayList<>();
     judged.facts().fixing().evidence().stream()
@@ -115,7 +115,7 @@ final class BathTables {
     return table(judged, warmth.step(), rows);
   }
 
-  private static Table steam(Checked.Judged judged, Steaming steam) {
+  private static TableBlock steam(Checked.Judged judged, Steaming steam) {
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("Temperature", steam.temperature().text(units(judged)), "of the steam"));
     rows.add(
@@ -180,7 +180,7 @@ final class BathTables {
                             .orElse("")));
   }
 
-  private static Table heat(Checked.Judged judged, HeatSetting heat) {
+  private static TableBlock heat(Checked.Judged judged, HeatSetting heat) {
     return table(
         judged,
         heat.step(),
@@ -222,9 +222,9 @@ final class BathTables {
         .findFirst();
   }
 
-  private static Table table(Checked.Judged judged, int step, List<List<Cell>> rows) {
+  private static TableBlock table(Checked.Judged judged, int step, List<List<Cell>> rows) {
     String title = judged.plan().run().get(step - 1).title(units(judged));
-    return new Table(
+    return new TableBlock(
         "Step " + step + ", " + title, List.of(words("What"), words("How much")), rows, "");
   }
 

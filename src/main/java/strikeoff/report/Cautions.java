@@ -12,7 +12,7 @@ import strikeoff.care.Care;
 import strikeoff.care.Hazard;
 import strikeoff.findings.Sources;
 import strikeoff.plan.Protection;
-import strikeoff.report.page.Caution;
+import strikeoff.report.page.CautionBlock;
 import strikeoff.units.Phrase;
 
 /** The cautions that a plan calls for, each hazard once however many steps have it. */
@@ -25,16 +25,16 @@ final class Cautions {
 
   private Cautions() {}
 
-  static List<Caution> of(Care care) {
+  static List<CautionBlock> of(Care care) {
     Map<Hazard, List<strikeoff.care.Caution>> byHazard = new EnumMap<>(Hazard.class);
     care.cautions()
         .forEach(c -> byHazard.computeIfAbsent(c.hazard(), h -> new ArrayList<>()).add(c));
-    List<Caution> cautions = new ArrayList<>();
+    List<CautionBlock> cautions = new ArrayList<>();
     byHazard.forEach((hazard, all) -> cautions.add(caution(hazard, all)));
     return cautions;
   }
 
-  private static Caution caution(Hazard hazard, List<strikeoff.care.Caution> all) {
+  private static CautionBlock caution(Hazard hazard, List<strikeoff.care.Caution> all) {
     Set<String> where = new LinkedHashSet<>();
     for (strikeoff.care.Caution caution : all) {
       where.add(
@@ -44,7 +44,7 @@ final class Cautions {
     }
     String missing =
         all.get(0).missing().stream().map(Protection::text).collect(Collectors.joining(", "));
-    return new Caution(
+    return new CautionBlock(
         hazard.text(),
         hazard.needed().stream().map(Protection::text).collect(Collectors.joining(", ")),
         missing,

@@ -1,7 +1,7 @@
 package strikeoff.report;
 
-import static strikeoff.report.page.Table.Column.number;
-import static strikeoff.report.page.Table.Column.words;
+import static strikeoff.report.page.TableBlock.Column.number;
+import static strikeoff.report.page.TableBlock.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
-import strikeoff.report.page.Table;
+import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
@@ -28,7 +28,7 @@ final class ColourTables {
 
   static TableSection of(Checked.Judged judged) {
     Swatches swatches = judged.facts().swatches();
-    List<Table> tables = new ArrayList<>();
+    List<TableBlock> tables = new ArrayList<>();
     tables.add(pastes(swatches));
     if (!swatches.overprints().isEmpty()) {
       tables.add(overprints(swatches, judged.plan().measures()));
@@ -45,7 +45,7 @@ final class ColourTables {
         false);
   }
 
-  private static Table pastes(Swatches swatches) {
+  private static TableBlock pastes(Swatches swatches) {
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(
         List.of(
@@ -63,7 +63,7 @@ final class ColourTables {
               looks(swatch.washed()),
               Cell.of(over(swatch))));
     }
-    return new Table(
+    return new TableBlock(
         "Pastes on this cloth",
         List.of(
             words("Colour"),
@@ -82,7 +82,7 @@ final class ColourTables {
     return swatch.medium() == Medium.PAINT ? "hides a part" : "transparent";
   }
 
-  private static Table overprints(Swatches swatches, Measures units) {
+  private static TableBlock overprints(Swatches swatches, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Overprint overprint : swatches.overprints()) {
       rows.add(
@@ -93,7 +93,7 @@ final class ColourTables {
               looks(overprint.washed()),
               Cell.of(overprint.most().text(units), "at least " + overprint.least().text(units))));
     }
-    return new Table(
+    return new TableBlock(
         "Overprints",
         List.of(words("Where"), words("Wet"), words("After wash-off"), number("Area, at most")),
         rows,
@@ -105,7 +105,7 @@ final class ColourTables {
             .orElse(""));
   }
 
-  private static Table afar(Swatches swatches) {
+  private static TableBlock afar(Swatches swatches) {
     List<List<Cell>> rows = new ArrayList<>();
     for (MotifLook look : swatches.motifs()) {
       look.mean()
@@ -117,7 +117,7 @@ final class ColourTables {
                           looks(mean),
                           Cell.of(Numbers.plain(look.difference(), 0)))));
     }
-    return new Table(
+    return new TableBlock(
         "From across the room",
         List.of(words("Design"), words("Mean colour, wet"), number("Stands out by, ΔE₀₀")),
         rows,

@@ -1,7 +1,7 @@
 package strikeoff.report;
 
-import static strikeoff.report.page.Table.Column.number;
-import static strikeoff.report.page.Table.Column.words;
+import static strikeoff.report.page.TableBlock.Column.number;
+import static strikeoff.report.page.TableBlock.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import strikeoff.report.page.ComparePage;
 import strikeoff.report.page.ComparePage.Group;
 import strikeoff.report.page.ComparePage.Item;
 import strikeoff.report.page.Figure;
-import strikeoff.report.page.Table;
+import strikeoff.report.page.TableBlock;
 
 /** Puts the page of a comparison together. */
 final class ComparePages {
@@ -68,7 +68,7 @@ final class ComparePages {
     return change.after().or(change::before).orElseThrow();
   }
 
-  private static Table overview(List<PlanChange> plans) {
+  private static TableBlock overview(List<PlanChange> plans) {
     List<List<Cell>> rows = new ArrayList<>();
     for (PlanChange plan : plans) {
       boolean gone = plan.after().isEmpty();
@@ -80,7 +80,7 @@ final class ComparePages {
               Cell.of(gone ? "–" : PlanChange.count(plan.fresh())),
               Cell.of(gone ? "–" : PlanChange.count(plan.left()))));
     }
-    return new Table(
+    return new TableBlock(
         "Each plan at a glance",
         List.of(words("Plan"), words("Verdict"), number("Mended"), number("New"), number("Left")),
         rows,
@@ -108,7 +108,7 @@ final class ComparePages {
         "", null, mistake.path(), "line " + mistake.region().start().line(), mistake.message(), "");
   }
 
-  private static Table table(List<Change> changes) {
+  private static TableBlock table(List<Change> changes) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Change change : changes) {
       rows.add(
@@ -118,7 +118,7 @@ final class ComparePages {
               Cell.of(change.after()),
               Cell.of(change.difference())));
     }
-    return new Table(
+    return new TableBlock(
         "Figures that changed",
         List.of(words("Figure"), number("Before"), number("After"), number("Difference")),
         rows,

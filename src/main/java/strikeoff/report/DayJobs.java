@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.plan.PrintPlan;
-import strikeoff.report.drawing.Words;
+import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.page.DaySheet;
 import strikeoff.report.page.DaySheet.Where;
 import strikeoff.timeline.Film;
@@ -41,7 +41,7 @@ final class DayJobs {
   private final TaskWords words;
   private final int day;
   private final List<DaySheet.Job> jobs = new ArrayList<>();
-  private final List<Work> dries = new ArrayList<>();
+  private final List<WorkBlock> dries = new ArrayList<>();
   private final List<Task> washings = new ArrayList<>();
 
   private DayJobs(Checked.Judged judged, int day) {
@@ -51,18 +51,18 @@ final class DayJobs {
     this.day = day;
   }
 
-  static List<DaySheet.Job> of(Checked.Judged judged, int day, List<Work> blocks) {
+  static List<DaySheet.Job> of(Checked.Judged judged, int day, List<WorkBlock> blocks) {
     DayJobs made = new DayJobs(judged, day);
-    for (Work work : blocks) {
+    for (WorkBlock work : blocks) {
       if (work.kind() == Task.Kind.DRY_SCREEN) {
         made.dries.add(work);
       } else if (work.kind() == Task.Kind.WASH_SCREEN) {
         made.washings.addAll(work.tasks());
       }
     }
-    List<List<Work>> groups = made.grouped(blocks);
+    List<List<WorkBlock>> groups = made.grouped(blocks);
     for (int i = 0; i < groups.size(); i++) {
-      List<Work> group = groups.get(i);
+      List<WorkBlock> group = groups.get(i);
       made.jobs.add(
           group.get(0).prints()
               ? made.printJob(group, mayMoveAfter(groups, i))
@@ -72,11 +72,11 @@ final class DayJobs {
   }
 
   /** Whether the cloth stays as it lies for no further print. */
-  private static boolean mayMoveAfter(List<List<Work>> groups, int at) {
+  private static boolean mayMoveAfter(List<List<WorkBlock>> groups, int at) {
     if (groups.get(at).stream().anyMatch(work -> work.kind() == Task.Kind.MOVE)) {
       return true;
     }
-    for (List<Work> later : groups.subList(at + 1, groups.size())) {
+    for (List<WorkBlock> later : groups.subList(at + 1, groups.size())) {
       if (later.get(0).prints()) {
         return false;
       }
@@ -91,14 +91,14 @@ final class DayJobs {
    * Colours of one set with the waits and moves between them; pastes mixed and screens washed, each
    * one after the other. A set's last wait stays with it though screens are washed meanwhile.
    */
-  private List<List<Work>> grouped(List<Work> blocks) {
-    List<List<Work>> groups = new ArrayList<>();
-    List<Work> set = null;
-    for (Work work : blocks) {
+  private List<List<WorkBlock>> grouped(List<WorkBlock> blocks) {
+    List<List<WorkBlock>> groups = new ArrayList<>();
+    List<WorkBlock> set = null;
+    for (WorkBlock work : blocks) {
       if (work.kind() == Task.Kind.DRY_SCREEN || work.isPause()) {
         continue;
       }
-      List<Work> last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
+      List<WorkBlock> last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
       if (set != null && work.kind() == Task.Kind.WAIT && sameStep(set.get(0), work)) {
         set.add(work);
       } else if (last != null && carriesOn(last.get(0), work)) {
@@ -113,7 +113,7 @@ final class DayJobs {
     return groups;
   }
 
-  private static boolean carriesOn(Work first, Work work) {
+  private static boolean carriesOn(WorkBlock first, WorkBlock work) {
     if (!first.prints()) {
       return ALIKE.contains(work.kind()) && first.kind() == work.kind() && sameStep(first, work);
     }
@@ -122,21 +122,21 @@ final class DayJobs {
         : work.kind() == Task.Kind.MOVE && sameStep(first, work);
   }
 
-  private static boolean sameStep(Work first, Work next) {
+  private static boolean sameStep(WorkBlock first, WorkBlock next) {
     return first.first().step() == next.first().step();
   }
 
-  private static String arrangement(Work work) {
+  private static String arrangement(WorkBlock work) {
     return work.impressions().get(0).footprint().placement().arrangement();
   }
 
   /**
    * @param mayMove whether to say when the cloth may be moved
    */
-  private DaySheet.Job printJob(List<Work> set, boolean mayMove) {
+  private DaySheet.Job printJob(List<WorkBlock> set, boolean mayMove) {
     List<Impression> all = set.stream().flatMap(w -> w.impressions().stream()).toList();
-    Work lastPrint = set.get(0);
-    for (Work work : set) {
+    WorkBlock lastPrint = set.get(0);
+    for (WorkBlock work : set) {
       lastPrint = work.prints() ? work : lastPrint;
     }
     String moves =
@@ -146,7 +146,7 @@ final class DayJobs {
             : "";
     boolean told = false;
     List<DaySheet.Line> lines = new ArrayList<>();
-    for (Work work : set) {
+    for (WorkBlock work : set) {
       if (work.prints()) {
         lines.add(printLine(work, all));
       } else if (work.kind() != Task.Kind.WAIT) {
@@ -179,13 +179,13 @@ final class DayJobs {
         .toList();
   }
 
-  private static String number(Work work) {
+  private static String number(WorkBlock work) {
     int step = work.first().step();
     return step == 0 ? "" : Integer.toString(step);
   }
 
   private static String name(String name) {
-    return Words.shortened(name, LONGEST_NAME);
+    return FittedWords.shortened(name, LONGEST_NAME);
   }
 
   /** The numbers in the order of printing, or how many they are. */
@@ -198,14 +198,14 @@ final class DayJobs {
     return impressions.stream().map(i -> i.footprint().placement().id()).distinct().count();
   }
 
-  private DaySheet.Line printLine(Work work, List<Impression> all) {
+  private DaySheet.Line printLine(WorkBlock work, List<Impression> all) {
     String numbers = WorkWords.numbers(work.impressions());
     String on =
         numbers.length() <= LONGEST_NUMBERS
             ? numbers
             : numbers.equals(WorkWords.numbers(all))
                 ? "all " + count(all) + " in this order"
-                : count(work.impressions()) + ": " + Words.shortened(numbers, 300);
+                : count(work.impressions()) + ": " + FittedWords.shortened(numbers, 300);
     return new DaySheet.Line(
         work.start(),
         Phrase.capital(name(WorkWords.paste(work))),
@@ -222,7 +222,7 @@ final class DayJobs {
   }
 
   /** Screens that are washed out between the prints of a line, whose times stand further down. */
-  private String washedIn(Work prints) {
+  private String washedIn(WorkBlock prints) {
     List<Task> tasks = prints.tasks();
     Moment first = tasks.get(0).end();
     Moment last = tasks.get(tasks.size() - 1).start();
@@ -260,7 +260,7 @@ final class DayJobs {
         : "frame on it from " + from;
   }
 
-  private DaySheet.Line thenWait(DaySheet.Line before, Work work) {
+  private DaySheet.Line thenWait(DaySheet.Line before, WorkBlock work) {
     String with = words.how(work);
     String who = who(work);
     String wait =
@@ -275,7 +275,7 @@ final class DayJobs {
   }
 
   /** Pastes to mix or screens to wash, one after the other. */
-  private DaySheet.Job manyJob(List<Work> works) {
+  private DaySheet.Job manyJob(List<WorkBlock> works) {
     boolean washes = works.get(0).kind() == Task.Kind.WASH_SCREEN;
     return new DaySheet.Job(
         number(works.get(0)),
@@ -295,7 +295,7 @@ final class DayJobs {
   }
 
   /** When a washed screen is dry: of a screen washed several times a day, after this washing. */
-  private String drying(Work work) {
+  private String drying(WorkBlock work) {
     return work.kind() != Task.Kind.WASH_SCREEN
         ? ""
         : dries.stream()
@@ -306,7 +306,7 @@ final class DayJobs {
             .orElse("");
   }
 
-  private DaySheet.Job otherJob(Work work) {
+  private DaySheet.Job otherJob(WorkBlock work) {
     return new DaySheet.Job(
         number(work),
         words.title(work),
@@ -321,12 +321,12 @@ final class DayJobs {
         "");
   }
 
-  private String until(Work work) {
+  private String until(WorkBlock work) {
     return "until " + WorkWords.clock(work.end(), day);
   }
 
   /** Who does it, where there are several to choose from; two at one frame with "and" between. */
-  private String who(Work work) {
+  private String who(WorkBlock work) {
     return plan.crew().names().size() == 1
         ? ""
         : String.join(", ", work.tasks().stream().map(DayJobs::hands).distinct().toList());
@@ -337,7 +337,7 @@ final class DayJobs {
   }
 
   /** Who prints; of several each with the numbers of what she prints, in the order of printing. */
-  private String whoPrints(Work work) {
+  private String whoPrints(WorkBlock work) {
     Map<String, List<Impression>> each = new LinkedHashMap<>();
     for (int i = 0; i < work.tasks().size(); i++) {
       each.computeIfAbsent(hands(work.tasks().get(i)), who -> new ArrayList<>())
@@ -347,7 +347,10 @@ final class DayJobs {
         ? who(work)
         : each.entrySet().stream()
             .map(
-                one -> one.getKey() + " " + Words.shortened(WorkWords.numbers(one.getValue()), 150))
+                one ->
+                    one.getKey()
+                        + " "
+                        + FittedWords.shortened(WorkWords.numbers(one.getValue()), 150))
             .collect(Collectors.joining("; "));
   }
 }

@@ -13,7 +13,7 @@ import strikeoff.check.Verdict;
 import strikeoff.findings.Finding;
 import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
-import strikeoff.report.drawing.Words;
+import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.page.DaySheet;
 import strikeoff.timeline.Moment;
 
@@ -25,8 +25,8 @@ final class DaySheets {
   private DaySheets() {}
 
   static List<DaySheet> of(Checked.Judged judged) {
-    Map<Integer, List<Work>> byDay = new TreeMap<>();
-    for (Work work : Work.of(judged.facts().timeline())) {
+    Map<Integer, List<WorkBlock>> byDay = new TreeMap<>();
+    for (WorkBlock work : WorkBlock.of(judged.facts().timeline())) {
       byDay.computeIfAbsent(work.start().day(), day -> new ArrayList<>()).add(work);
     }
     List<DaySheet> sheets = new ArrayList<>();
@@ -82,9 +82,9 @@ final class DaySheets {
               title(plan, day),
               pages.size() == 1 ? "" : "sheet " + (i + 1) + " of " + pages.size(),
               warning,
-              Words.shortened(plan.title(), LONGEST_TITLE)
+              FittedWords.shortened(plan.title(), LONGEST_TITLE)
                   + " · "
-                  + Words.shortened(String.join(", ", plan.crew().names()), LONGEST_TITLE),
+                  + FittedWords.shortened(String.join(", ", plan.crew().names()), LONGEST_TITLE),
               begins(pages.get(i)).map(cloth::at).orElse(""),
               Cautions.worn(care, steps),
               Cautions.minded(care, steps(pages.get(i))),

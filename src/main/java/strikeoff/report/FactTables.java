@@ -1,7 +1,7 @@
 package strikeoff.report;
 
-import static strikeoff.report.page.Table.Column.number;
-import static strikeoff.report.page.Table.Column.words;
+import static strikeoff.report.page.TableBlock.Column.number;
+import static strikeoff.report.page.TableBlock.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.report.page.Cell;
-import strikeoff.report.page.Table;
+import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
 import strikeoff.screens.MeshForPaste;
 import strikeoff.screens.MeshWeave;
@@ -68,7 +68,7 @@ final class FactTables {
                 "What the estimates rest on",
                 "A measured value in the plan always comes before any of these.",
                 List.of(
-                    new Table(
+                    new TableBlock(
                         "Models and their limits",
                         List.of(
                             words("Estimate"), words("Model"), words("Holds for"), words("Source")),
@@ -80,7 +80,7 @@ final class FactTables {
   /**
    * @param policies names of the policy files that applied
    */
-  static Table assumptions(PrintPlan plan, List<String> policies) {
+  static TableBlock assumptions(PrintPlan plan, List<String> policies) {
     List<List<Cell>> rows = new ArrayList<>();
     for (AssumedAlike assumed : AssumedAlike.of(plan.assumptions())) {
       rows.add(
@@ -89,7 +89,7 @@ final class FactTables {
               Cell.of(assumed.value()),
               Cell.of(Sources.shown(assumed.source()))));
     }
-    return new Table(
+    return new TableBlock(
         "Values taken where the plan says nothing",
         List.of(words("What"), words("Taken"), words("From")),
         rows,
@@ -106,7 +106,7 @@ final class FactTables {
   }
 
   /** What each mesh lets through. */
-  private static Table meshes(Checked.Judged judged) {
+  private static TableBlock meshes(Checked.Judged judged) {
     List<Evidence> facts = judged.facts().evidence();
     Measures units = judged.plan().measures();
     List<List<Cell>> rows = new ArrayList<>();
@@ -133,7 +133,7 @@ final class FactTables {
                 Cell.of(finest(mesh.finest(), units))));
       }
     }
-    return new Table(
+    return new TableBlock(
         "What the meshes let through",
         List.of(
             words("Screen"),
@@ -164,7 +164,7 @@ final class FactTables {
     return new ArealVolume(cubicCmPerSquareMetre).number(units);
   }
 
-  private static Table screens(PrintPlan plan) {
+  private static TableBlock screens(PrintPlan plan) {
     Measures units = plan.measures();
     List<List<Cell>> rows = new ArrayList<>();
     for (Screen screen : plan.screens().values()) {
@@ -176,7 +176,7 @@ final class FactTables {
               Cell.of(screen.mesh().text(units)),
               Cell.of(screen.squeegee().map(s -> s.text(units)).orElse("not stated"))));
     }
-    return new Table(
+    return new TableBlock(
         "Frames, images and meshes",
         List.of(
             words("Screen"),

@@ -12,7 +12,7 @@ import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.plan.Problem;
-import strikeoff.report.drawing.Words;
+import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.outcome.Figures;
 import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Outcome;
@@ -101,7 +101,7 @@ public record IndexEntry(
     return "Line "
         + line
         + ": "
-        + Words.shortened(message, LONGEST_TROUBLE)
+        + FittedWords.shortened(message, LONGEST_TROUBLE)
         + (more == 0 ? "" : " (and " + more + " more)");
   }
 
@@ -191,7 +191,7 @@ public record IndexEntry(
     private final Map<RuleInfo, Map<String, Integer>> counts = new LinkedHashMap<>();
 
     void add(RuleInfo rule, String because) {
-      String reason = Words.shortened(because, LONGEST_TROUBLE);
+      String reason = FittedWords.shortened(because, LONGEST_TROUBLE);
       counts.computeIfAbsent(rule, r -> new LinkedHashMap<>()).merge(reason, 1, Integer::sum);
     }
 

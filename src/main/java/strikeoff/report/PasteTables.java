@@ -1,7 +1,7 @@
 package strikeoff.report;
 
-import static strikeoff.report.page.Table.Column.number;
-import static strikeoff.report.page.Table.Column.words;
+import static strikeoff.report.page.TableBlock.Column.number;
+import static strikeoff.report.page.TableBlock.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ import strikeoff.paste.ThickenerStrength;
 import strikeoff.plan.Paste;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
-import strikeoff.report.page.Table;
+import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
 import strikeoff.units.Mass;
 import strikeoff.units.MeasureKind;
@@ -33,7 +33,7 @@ final class PasteTables {
   static List<TableSection> of(Checked.Judged judged) {
     Pastes pastes = judged.facts().pastes();
     List<TableSection> sections = new ArrayList<>();
-    List<Table> tables = new ArrayList<>();
+    List<TableBlock> tables = new ArrayList<>();
     if (!pastes.uses().isEmpty()) {
       tables.add(amounts(judged));
     }
@@ -57,7 +57,7 @@ final class PasteTables {
     return sections;
   }
 
-  private static Table amounts(Checked.Judged judged) {
+  private static TableBlock amounts(Checked.Judged judged) {
     Measures units = judged.plan().measures();
     List<List<Cell>> rows = new ArrayList<>();
     for (PasteUse use : judged.facts().pastes().uses()) {
@@ -79,7 +79,7 @@ final class PasteTables {
               Cell.of(balance(use, units)),
               Cell.of(use.toMix().enough(units), use.basis())));
     }
-    return new Table(
+    return new TableBlock(
         "Amounts",
         List.of(
             words("Paste"),
@@ -113,7 +113,7 @@ final class PasteTables {
     return use.over().grams() > 0 ? use.over().text(units) + " over" : "suffices";
   }
 
-  private static Table ages(List<PasteAge> ages) {
+  private static TableBlock ages(List<PasteAge> ages) {
     List<List<Cell>> rows = new ArrayList<>();
     for (PasteAge age : ages) {
       rows.add(
@@ -126,7 +126,7 @@ final class PasteTables {
                   Estimates.best(age.lifeMinutes(), Span::new, Measures.METRIC),
                   Estimates.spread(age.lifeMinutes(), Span::new, Measures.METRIC))));
     }
-    return new Table(
+    return new TableBlock(
         "Age and life",
         List.of(
             words("Paste"),
@@ -138,7 +138,7 @@ final class PasteTables {
         "");
   }
 
-  private static Table card(MixingCard card, Pastes pastes, Measures units) {
+  private static TableBlock card(MixingCard card, Pastes pastes, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     for (MixingCard.Line line : card.lines()) {
       rows.add(
@@ -147,7 +147,7 @@ final class PasteTables {
               Cell.of(Estimates.best(line.grams(), Mass::new, units)),
               measured(line, units)));
     }
-    return new Table(
+    return new TableBlock(
         card.paste() + ", " + card.amount().text(units),
         List.of(words("Part"), number("Weigh"), number("or measure")),
         rows,

@@ -1,7 +1,7 @@
 package strikeoff.report;
 
-import static strikeoff.report.page.Table.Column.number;
-import static strikeoff.report.page.Table.Column.words;
+import static strikeoff.report.page.TableBlock.Column.number;
+import static strikeoff.report.page.TableBlock.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import strikeoff.check.Checked;
 import strikeoff.layout.FrameChoices;
 import strikeoff.plan.Evidence;
 import strikeoff.report.page.Cell;
-import strikeoff.report.page.Table;
+import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
 import strikeoff.timeline.Busy;
 import strikeoff.timeline.ClearedRun;
@@ -41,7 +41,7 @@ final class RunTables {
       return List.of();
     }
     RunFigures figures = found.get();
-    List<Table> tables = new ArrayList<>();
+    List<TableBlock> tables = new ArrayList<>();
     tables.add(sessions(figures));
     List<ClearedRun> cleared =
         judged.facts().timeline().evidence().stream()
@@ -67,7 +67,7 @@ final class RunTables {
             false));
   }
 
-  private static Table cleared(List<ClearedRun> runs, Measures units) {
+  private static TableBlock cleared(List<ClearedRun> runs, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(List.of(Cell.of("As written"), Cell.of(runs.get(0).asWritten().text()), Cell.of("")));
     for (ClearedRun run : runs) {
@@ -91,7 +91,7 @@ final class RunTables {
                       .collect(Collectors.joining("; "))),
               Cell.of(run.longer().text())));
     }
-    return new Table(
+    return new TableBlock(
         "The finish, and what it costs to let everything dry",
         List.of(words("Run"), number("Ends"), number("Later by")),
         rows,
@@ -99,7 +99,7 @@ final class RunTables {
             + " wet cloth.");
   }
 
-  private static Table sessions(RunFigures figures) {
+  private static TableBlock sessions(RunFigures figures) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Session session : figures.sessions()) {
       rows.add(
@@ -111,7 +111,7 @@ final class RunTables {
               Cell.of(session.handsOn().text()),
               Cell.of(session.waiting().text())));
     }
-    return new Table(
+    return new TableBlock(
         "Days at the table",
         List.of(
             words("Day"),
@@ -124,7 +124,7 @@ final class RunTables {
         "The run ends with its last work, or later if something then dries by itself.");
   }
 
-  private static Table chain(RunFigures figures) {
+  private static TableBlock chain(RunFigures figures) {
     List<List<Cell>> rows = new ArrayList<>();
     for (CriticalChain.Link link : figures.chain().links()) {
       rows.add(
@@ -134,7 +134,7 @@ final class RunTables {
               Cell.of(Integer.toString(link.times())),
               Cell.of(link.span().text())));
     }
-    return new Table(
+    return new TableBlock(
         "The chain that decides the finish",
         List.of(words("Work or wait"), number("Step"), number("Times"), number("Takes")),
         rows,
@@ -142,12 +142,12 @@ final class RunTables {
             + " without a later finish.");
   }
 
-  private static Table waiting(RunFigures figures) {
+  private static TableBlock waiting(RunFigures figures) {
     List<List<Cell>> rows = new ArrayList<>();
     figures
         .waitingByCause()
         .forEach((cause, span) -> rows.add(List.of(Cell.of(cause), Cell.of(span.text()))));
-    return new Table(
+    return new TableBlock(
         "Waiting",
         List.of(words("For"), number("Takes")),
         rows,
@@ -155,7 +155,7 @@ final class RunTables {
             + " room has too few of, though others work.");
   }
 
-  private static Table sets(Checked.Judged judged) {
+  private static TableBlock sets(Checked.Judged judged) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Evidence evidence : judged.facts().timeline().evidence()) {
       if (evidence instanceof SetOnTable set && rows.size() < MOST_ROWS) {
@@ -173,7 +173,7 @@ final class RunTables {
                 Cell.of(set.widest().text(judged.plan().measures()))));
       }
     }
-    return new Table(
+    return new TableBlock(
         "Frames on the table, set by set",
         List.of(
             words("Set"),
@@ -185,7 +185,7 @@ final class RunTables {
         "");
   }
 
-  private static Table frames(Checked.Judged judged) {
+  private static TableBlock frames(Checked.Judged judged) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Evidence evidence : judged.facts().layout().evidence()) {
       if (evidence instanceof FrameChoices frames && rows.size() < MOST_ROWS) {
@@ -206,7 +206,7 @@ final class RunTables {
         }
       }
     }
-    return new Table(
+    return new TableBlock(
         "Lays with other frames",
         List.of(
             words("Placements"),
@@ -218,7 +218,7 @@ final class RunTables {
         "A larger frame needs fewer lays and more table; a small one is easier to place.");
   }
 
-  private static Table busy(RunFigures figures) {
+  private static TableBlock busy(RunFigures figures) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Busy busy : figures.busy()) {
       boolean screen = busy.resource().kind() == Resource.Kind.SCREEN;
@@ -228,7 +228,7 @@ final class RunTables {
               Cell.of(busy.busy().text()),
               Cell.of(busy.share().text())));
     }
-    return new Table(
+    return new TableBlock(
         "Who and what is busy",
         List.of(words("What"), number("Busy"), number("Of the days at the table")),
         rows,

@@ -29,7 +29,7 @@ final class Stages {
 
   static List<Stage> of(Timeline run) {
     List<Stage> stages = new ArrayList<>();
-    for (Work work : Work.of(run)) {
+    for (WorkBlock work : WorkBlock.of(run)) {
       if (SHOWN.contains(work.kind())) {
         stages.add(
             new Stage(
@@ -43,7 +43,7 @@ final class Stages {
   }
 
   /** As findings count; the cloth is laid before the first step. */
-  private static String step(Work work) {
+  private static String step(WorkBlock work) {
     int step = work.first().step();
     return step == 0 ? "" : "step " + step + ": ";
   }

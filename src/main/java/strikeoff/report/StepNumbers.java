@@ -17,7 +17,7 @@ final class StepNumbers {
   private StepNumbers() {}
 
   /** The jobs of each day. */
-  static Map<Integer, List<Job>> of(Checked.Judged judged, Map<Integer, List<Work>> byDay) {
+  static Map<Integer, List<Job>> of(Checked.Judged judged, Map<Integer, List<WorkBlock>> byDay) {
     Map<Integer, List<Job>> days = new TreeMap<>();
     Map<String, Integer> ofStep = new HashMap<>();
     byDay.forEach((day, blocks) -> days.put(day, DayJobs.of(judged, day, blocks)));

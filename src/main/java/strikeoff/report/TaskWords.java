@@ -9,7 +9,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
-import strikeoff.report.drawing.Words;
+import strikeoff.report.drawing.FittedWords;
 import strikeoff.timeline.Task;
 
 /** Says how work besides printing is done: the amounts, the warmth, the place. */
@@ -25,10 +25,10 @@ final class TaskWords {
     this.cloth = new WhereCloth(judged);
   }
 
-  String title(Work work) {
+  String title(WorkBlock work) {
     String title = WorkWords.title(work);
     if (work.kind() != Task.Kind.MOVE) {
-      return Words.shortened(title, LONGEST);
+      return FittedWords.shortened(title, LONGEST);
     }
     return backwards(work)
         ? title
@@ -38,12 +38,12 @@ final class TaskWords {
   }
 
   /** Past its own start: a frame over the first motif needs table there. */
-  private static boolean backwards(Work work) {
+  private static boolean backwards(WorkBlock work) {
     return work.first().what().startsWith("move back");
   }
 
   /** What to wait after each print of the line, beginning with a comma; empty if nothing. */
-  String pause(Work work) {
+  String pause(WorkBlock work) {
     return judged
         .plan()
         .print(work.first().step())
@@ -54,7 +54,7 @@ final class TaskWords {
   }
 
   /** What the printer needs to know besides when; empty if nothing. */
-  String how(Work work) {
+  String how(WorkBlock work) {
     if (work.kind() == Task.Kind.MOVE) {
       return backwards(work) || work.first().what().endsWith(" to its start")
           ? ""
@@ -72,7 +72,7 @@ final class TaskWords {
     return step(work).map(this::how).orElse("");
   }
 
-  private Optional<Step> step(Work work) {
+  private Optional<Step> step(WorkBlock work) {
     return work.kind() == Task.Kind.WASH_SCREEN || work.kind() == Task.Kind.WAIT
         ? Optional.empty()
         : judged.plan().step(work.first().step());
@@ -104,7 +104,7 @@ final class TaskWords {
     return "";
   }
 
-  private Optional<Paste> paste(Work work) {
+  private Optional<Paste> paste(WorkBlock work) {
     PrintPlan plan = judged.plan();
     return plan.pastes().values().stream()
         .filter(p -> work.first().what().equals("mix " + p.name()))
@@ -131,7 +131,7 @@ final class TaskWords {
   }
 
   private static String part(Ingredient part) {
-    return Words.shortened(part.written(), 20) + " " + part.named();
+    return FittedWords.shortened(part.written(), 20) + " " + part.named();
   }
 
   private static String parts(List<String> parts) {

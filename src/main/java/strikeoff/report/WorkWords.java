@@ -19,7 +19,7 @@ final class WorkWords {
   private WorkWords() {}
 
   /** One line: what is done, on which placements, in which colour. */
-  static String title(Work work) {
+  static String title(WorkBlock work) {
     if (!work.prints()) {
       Set<String> words = new LinkedHashSet<>();
       work.tasks().forEach(t -> words.add(told(work, t)));
@@ -29,7 +29,7 @@ final class WorkWords {
   }
 
   /** As in {@code wait until rust is mixed}. */
-  private static String told(Work work, Task task) {
+  private static String told(WorkBlock work, Task task) {
     String what = task.what();
     return work.kind() == Task.Kind.WAIT && what.startsWith("paste ") && what.endsWith(" is mixed")
         ? what.substring("paste ".length())
@@ -37,7 +37,7 @@ final class WorkWords {
   }
 
   /** What a wait's cause needs before it to read as a wait. */
-  private static String waiting(Work work) {
+  private static String waiting(WorkBlock work) {
     String what = work.first().what();
     if (work.kind() != Task.Kind.WAIT) {
       return "";
@@ -47,15 +47,15 @@ final class WorkWords {
         : what.startsWith("paste ") || what.startsWith("screen ") ? "wait until " : "";
   }
 
-  static String paste(Work work) {
+  static String paste(WorkBlock work) {
     return work.impressions().get(0).footprint().paste().name();
   }
 
-  static String screen(Work work) {
+  static String screen(WorkBlock work) {
     return work.impressions().get(0).footprint().screen().name();
   }
 
-  static String pulls(Work work) {
+  static String pulls(WorkBlock work) {
     int pulls = work.impressions().get(0).footprint().separation().pulls();
     return pulls == 1 ? "1\u00a0pull" : pulls + "\u00a0pulls";
   }
@@ -93,7 +93,7 @@ final class WorkWords {
     return moment.day() == day ? moment.clock() : moment.text();
   }
 
-  static Set<String> people(Work work) {
+  static Set<String> people(WorkBlock work) {
     Set<String> people = new LinkedHashSet<>();
     work.tasks().forEach(t -> people.addAll(t.people()));
     return people;

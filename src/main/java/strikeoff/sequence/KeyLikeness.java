@@ -49,7 +49,9 @@ final class KeyLikeness {
   private Optional<Evidence> fact(Design design, Separation key, List<String> placements) {
     Paste ink = paste(key);
     List<Separation> fills =
-        design.separations().stream().filter(s -> !s.key() && Shares.common(key, s) > 0).toList();
+        design.separations().stream()
+            .filter(s -> !s.key() && SharedAreas.common(key, s) > 0)
+            .toList();
     List<Separation> alike =
         fills.stream()
             .filter(s -> !s.paste().equals(key.paste()))
@@ -57,7 +59,7 @@ final class KeyLikeness {
             .sorted(Comparator.comparingDouble(s -> meetings.beside(ink, paste(s))))
             .toList();
     if (alike.isEmpty()
-        || Shares.certain(key, alike) >= 1
+        || SharedAreas.certain(key, alike) >= 1
         || meetings.isLostOnGround(ink)
         || meetings.over(ink, paste(alike.get(0))).isLost()) {
       return Optional.empty();

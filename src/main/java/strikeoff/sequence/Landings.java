@@ -142,7 +142,7 @@ final class Landings {
       if (other != one
           && isPrinted(other)
           && isOver(one, other)
-          && Shares.common(one.separation(), other.separation()) > 0
+          && SharedAreas.common(one.separation(), other.separation()) > 0
           && !meetings.isLostOnGround(other.paste())) {
         beneath.add(other);
       }
@@ -182,7 +182,7 @@ final class Landings {
     double alike = 0;
     for (Footprint other : left > 0 ? motif : List.<Footprint>of()) {
       left--;
-      double common = Shares.common(one.separation(), other.separation());
+      double common = SharedAreas.common(one.separation(), other.separation());
       if (other == one || common == 0 || !isPrinted(other)) {
         continue;
       }
@@ -200,14 +200,14 @@ final class Landings {
         above.add(other);
       }
     }
-    double certain = Shares.certain(one.separation(), separations(below));
+    double certain = SharedAreas.certain(one.separation(), separations(below));
     for (Footprint base : shown) {
       boolean uppermost = below.stream().allMatch(lower -> isOver(base, lower));
       certain -= uppermost ? certain * underlaid(one, base) : 0;
     }
     boolean key = one.separation().key();
     add(one, false, below, key && fills > 0 ? alike / fills : certain);
-    add(one, true, above, Shares.certain(one.separation(), separations(above)));
+    add(one, true, above, SharedAreas.certain(one.separation(), separations(above)));
   }
 
   private void onOthers(Footprint one) {
@@ -246,14 +246,14 @@ final class Landings {
   private static double underlaid(Footprint one, Footprint other) {
     return other.paste().transparent()
         ? 0
-        : Shares.clamp(
+        : SharedAreas.clamp(
             other.separation().printed().squareCm() / one.separation().printed().squareCm());
   }
 
   /** What of one's image lies in another's. */
   private double share(Footprint one, Footprint other) {
     double whole = one.image().getArea() / 100;
-    return Shares.clamp(layout.tube().overlap(one.image(), other.image()).squareCm() / whole);
+    return SharedAreas.clamp(layout.tube().overlap(one.image(), other.image()).squareCm() / whole);
   }
 
   /** What it meets on the cloth, what is printed last first; copies of one row are left to it. */
@@ -327,14 +327,14 @@ final class Landings {
   }
 
   private void add(Footprint one, boolean under, List<Footprint> others, double share) {
-    if (!others.isEmpty() && Shares.clamp(share) >= partly) {
+    if (!others.isEmpty() && SharedAreas.clamp(share) >= partly) {
       lost.computeIfAbsent(
               one.placement().design() + "\n" + one.separation().number() + under,
               key -> new LostPrints(one, under))
           .add(
               one,
               others,
-              Shares.clamp(share),
+              SharedAreas.clamp(share),
               under && others.stream().anyMatch(o -> isMeantOver(o, one)));
     }
   }

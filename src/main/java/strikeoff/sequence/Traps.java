@@ -73,8 +73,8 @@ final class Traps {
 
   private static boolean adjoins(Separation one, Separation other) {
     return !one.paste().equals(other.paste())
-        && Shares.common(one, other) > 0
-        && Shares.certain(one, List.of(other)) == 0
-        && Shares.certain(other, List.of(one)) == 0;
+        && SharedAreas.common(one, other) > 0
+        && SharedAreas.certain(one, List.of(other)) == 0
+        && SharedAreas.certain(other, List.of(one)) == 0;
   }
 }

@@ -54,12 +54,12 @@ public final class StartPlan {
   private static final double SALT_GRAMS_PER_LITRE = 100;
 
   private final Wishes wishes;
-  private final Fixing fixing;
+  private final FixingMethod fixing;
   private final Measures units;
   private final Measured round;
   private final List<String> lines = new ArrayList<>();
 
-  private StartPlan(Wishes wishes, Fixing fixing) {
+  private StartPlan(Wishes wishes, FixingMethod fixing) {
     this.wishes = wishes;
     this.fixing = fixing;
     this.units = wishes.units();
@@ -71,7 +71,7 @@ public final class StartPlan {
   }
 
   /** The plan's text, as YAML; ends with a line end. */
-  public static String text(Wishes wishes, Fixing fixing) {
+  public static String text(Wishes wishes, FixingMethod fixing) {
     StartPlan plan = new StartPlan(wishes, fixing);
     plan.cloth();
     plan.tools();
@@ -104,7 +104,7 @@ public final class StartPlan {
     add("hours: 09:00-17:00");
     add(
         wishes.dye()
-            ? fixing == Fixing.STEAM
+            ? fixing == FixingMethod.STEAM
                 ? "protection: [dust mask, gloves, goggles, heat gloves]"
                 : "protection: [dust mask, gloves, goggles]"
             : "protection: [gloves, heat gloves]");
@@ -130,7 +130,7 @@ public final class StartPlan {
     for (int i = 1; i <= wishes.colours().size(); i++) {
       String colour = quoted(wishes.colours().get(i - 1));
       String medium = wishes.dye() ? "medium: dye, group: dichlorotriazine" : "medium: paint";
-      String alkali = fixing == Fixing.STEAM ? ", recipe: " + recipe() : "";
+      String alkali = fixing == FixingMethod.STEAM ? ", recipe: " + recipe() : "";
       add("  colour " + i + ": {" + medium + ", colour: " + colour + alkali + "}");
     }
   }
@@ -176,7 +176,7 @@ public final class StartPlan {
     }
     if (wishes.dye()) {
       add("  - rinse: " + (isMetric() ? "20 °C" : "70 °F"));
-      double wash = fixing == Fixing.GENTLE_SOAK_AND_WASH ? 40 : 60;
+      double wash = fixing == FixingMethod.GENTLE_SOAK_AND_WASH ? 40 : 60;
       add("  - wash: " + new Temperature(wash).text(units));
     }
   }

@@ -22,7 +22,7 @@ import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 import strikeoff.yaml.YamlReader;
 import strikeoff.yaml.YamlReading;
 
@@ -91,8 +91,8 @@ public final class StudioReader {
 
   private StudioFile file(Node root) {
     Fields f = Fields.of(Item.root(root), "a studio's policy", reading);
-    String title = f.required("studio", Values.text("whose policy this is", 200));
-    f.optional("own rules", Values.text("a folder", 500));
+    String title = f.required("studio", ValueKinds.text("whose policy this is", 200));
+    f.optional("own rules", ValueKinds.text("a folder", 500));
     StudioFile file =
         new StudioFile(
             name,
@@ -104,7 +104,7 @@ public final class StudioReader {
             each(f, "off", "the rules that are off", this::off),
             f.item("accept").map(i -> new Setting<>(accepting(f), where(i))),
             Stock.read(f, builtIn, name),
-            f.optional("holds below", Values.yesNo()).orElse(false));
+            f.optional("holds below", ValueKinds.yesNo()).orElse(false));
     f.done();
     return file;
   }
@@ -130,16 +130,16 @@ public final class StudioReader {
       return Optional.empty();
     }
     limitsAt.put(key, item.key());
-    Expected<? extends Quantity> value = Values.quantity(limit.value().getClass());
+    Expected<? extends Quantity> value = ValueKinds.quantity(limit.value().getClass());
     String where = where(item);
     if (!(item.node() instanceof Node.Mapping)) {
       return all.optional(key, value).map(v -> new Limit(key, v, limit.why(), "set by " + where));
     }
     Fields f = Fields.of(item, "a limit", reading);
     Quantity given = f.required("value", value);
-    String why = f.optional("why", Values.text("a sentence", 2000)).orElse(limit.why());
+    String why = f.optional("why", ValueKinds.text("a sentence", 2000)).orElse(limit.why());
     String source =
-        f.optional("source", Values.text("a source", 2000)).map(s -> s + "; ").orElse("");
+        f.optional("source", ValueKinds.text("a source", 2000)).map(s -> s + "; ").orElse("");
     f.done();
     return Optional.of(new Limit(key, given, why, source + "set by " + where));
   }
@@ -158,10 +158,10 @@ public final class StudioReader {
   private static Expected<String> like(Default standard) {
     String words = "a value such as " + standard.value();
     if (standard.value().matches("yes|no")) {
-      return Values.yesNo().map(yes -> yes ? "yes" : "no");
+      return ValueKinds.yesNo().map(yes -> yes ? "yes" : "no");
     }
     Optional<Quantity> old = Quantities.parseAny(standard.value()).toOptional();
-    return Values.scalar(
+    return ValueKinds.scalar(
         words,
         standard.value(),
         text -> {
@@ -178,13 +178,13 @@ public final class StudioReader {
 
   private Optional<Setting<Severity>> severity(String key, Fields all, Item item) {
     known(key, all);
-    return all.optional(key, Values.word("stop, risk or advice", SEVERITIES))
+    return all.optional(key, ValueKinds.word("stop, risk or advice", SEVERITIES))
         .map(s -> new Setting<>(s, where(item)));
   }
 
   private Optional<Setting<String>> off(String key, Fields all, Item item) {
     known(key, all);
-    return all.optional(key, Values.text("the reason why it is off", 500))
+    return all.optional(key, ValueKinds.text("the reason why it is off", 500))
         .map(s -> new Setting<>(s, where(item)));
   }
 
@@ -206,14 +206,14 @@ public final class StudioReader {
 
   private Accepting accepting(Fields f) {
     Expected<String> rule =
-        Values.scalar(
+        ValueKinds.scalar(
             "all, none or a rule's name",
             "none",
             text ->
                 text.equals("all") || text.equals("none") || isKnown(text)
                     ? Parsed.value(text)
                     : Parsed.refused(unknown("rule", text, rules)));
-    List<String> named = new ArrayList<>(f.required("accept", Values.oneOrMore(rule)));
+    List<String> named = new ArrayList<>(f.required("accept", ValueKinds.oneOrMore(rule)));
     if (named.size() > 1 && (named.contains("all") || named.contains("none"))) {
       f.wrong("accept", "“all” and “none” stand alone");
     }

@@ -141,7 +141,7 @@ final class Composer {
 
   /** A key without the quotation marks of word processors. */
   private String straight(String key, Position at) {
-    Optional<String> inside = Values.printedQuotes(key);
+    Optional<String> inside = ValueKinds.printedQuotes(key);
     inside.ifPresent(
         k ->
             problems.add(

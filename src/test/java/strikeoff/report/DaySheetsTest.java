@@ -193,7 +193,8 @@ class DaySheetsTest {
   @Test
   void closedHoursAreNoJob() {
     assertThat(judged.facts().timeline().tasks()).anyMatch(t -> t.kind() == Task.Kind.CLOSED);
-    assertThat(Work.of(judged.facts().timeline())).noneMatch(w -> w.kind() == Task.Kind.CLOSED);
+    assertThat(WorkBlock.of(judged.facts().timeline()))
+        .noneMatch(w -> w.kind() == Task.Kind.CLOSED);
   }
 
   @Test

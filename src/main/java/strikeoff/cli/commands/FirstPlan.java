@@ -7,7 +7,7 @@ import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.findings.Severity;
 import strikeoff.plan.Colour;
-import strikeoff.start.Fixing;
+import strikeoff.start.FixingMethod;
 import strikeoff.start.StartPlan;
 import strikeoff.start.Wishes;
 
@@ -26,7 +26,7 @@ record FirstPlan(Wishes wishes, String text, Checked checked, boolean reordered)
 
   static FirstPlan of(Wishes wishes, String file) {
     List<FirstPlan> all = new ArrayList<>();
-    for (Fixing fixing : Fixing.of(wishes.dye())) {
+    for (FixingMethod fixing : FixingMethod.of(wishes.dye())) {
       FirstPlan plan = checked(wishes, fixing, file, false);
       if (plan.isSound() || plan.checked() instanceof Checked.Unreadable) {
         return plan;
@@ -45,7 +45,8 @@ record FirstPlan(Wishes wishes, String text, Checked checked, boolean reordered)
     return all.stream().min(SOUNDEST).orElseThrow();
   }
 
-  private static FirstPlan checked(Wishes wishes, Fixing fixing, String file, boolean reordered) {
+  private static FirstPlan checked(
+      Wishes wishes, FixingMethod fixing, String file, boolean reordered) {
     String text = StartPlan.text(wishes, fixing);
     return new FirstPlan(wishes, text, Checker.builtIn().check(file, text), reordered);
   }

@@ -15,7 +15,7 @@ import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Problems;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads which findings the printer accepts, and why. */
 final class AcceptPart {
@@ -48,9 +48,9 @@ final class AcceptPart {
     Fields f = Fields.of(item, "an accepted finding", reading);
     Acceptance acceptance =
         new Acceptance(
-            f.required("rule", Values.scalar(RULE, "", AcceptPart::rule)),
+            f.required("rule", ValueKinds.scalar(RULE, "", AcceptPart::rule)),
             at(f),
-            f.required("because", Values.scalar(REASON, "", AcceptPart::reason)),
+            f.required("because", ValueKinds.scalar(REASON, "", AcceptPart::reason)),
             f.path());
     f.done();
     return acceptance;
@@ -60,7 +60,7 @@ final class AcceptPart {
   private static Parsed<String> reason(String text) {
     return text.codePoints().noneMatch(Character::isLetter)
         ? Parsed.refused(REASON + " was expected; nobody can read one here")
-        : Values.ofLength(text, 500);
+        : ValueKinds.ofLength(text, 500);
   }
 
   private static Parsed<String> rule(String text) {
@@ -71,7 +71,8 @@ final class AcceptPart {
 
   private Optional<String> at(Fields f) {
     return f.optional(
-        "at", Values.scalar("a place of the plan such as step 3 or seams.centre", "", this::place));
+        "at",
+        ValueKinds.scalar("a place of the plan such as step 3 or seams.centre", "", this::place));
   }
 
   /** As people write it, or as programs do. */

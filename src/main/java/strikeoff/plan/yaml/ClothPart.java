@@ -15,7 +15,7 @@ import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads the cloth and its seams. */
 final class ClothPart {
@@ -46,24 +46,32 @@ final class ClothPart {
     }
     Map<String, Share> fibres = fibres(f);
     boolean washed =
-        assumptions.or(f, "washed", Values.yesNo(), "cloth.washed", "washed before printing");
-    boolean loomState = f.optional("loom-state", Values.yesNo()).orElse(false);
+        assumptions.or(f, "washed", ValueKinds.yesNo(), "cloth.washed", "washed before printing");
+    boolean loomState = f.optional("loom-state", ValueKinds.yesNo()).orElse(false);
     if (washed && loomState && f.sound("washed", "loom-state")) {
       f.wrong(
           "loom-state", "cloth that was washed or scoured is loom-state no more; leave one out");
     }
     Shrinkage shrinkage = shrinkage(f, washed, fibres);
     Fields allowances = f.underOrAbsent("allowances", "the allowances");
-    Expected<Length> length = Values.aboveZero(Length.class);
+    Expected<Length> length = ValueKinds.aboveZero(Length.class);
     Cloth cloth =
         new Cloth(
             fibres,
             assumptions.or(
-                f, "mass", Values.aboveZero(ArealMass.class), "cloth.mass", "mass of the cloth"),
+                f,
+                "mass",
+                ValueKinds.aboveZero(ArealMass.class),
+                "cloth.mass",
+                "mass of the cloth"),
             f.required("width", length),
             f.required("length", length),
             assumptions.or(
-                f, "form", Values.word("open or tube", FORMS), "cloth.form", "form of the cloth"),
+                f,
+                "form",
+                ValueKinds.word("open or tube", FORMS),
+                "cloth.form",
+                "form of the cloth"),
             assumptions.or(f, "ground", Colours.colour(), "cloth.ground", "ground colour"),
             washed,
             shrinkage.length(),
@@ -75,11 +83,11 @@ final class ClothPart {
             assumptions.or(
                 f,
                 "selvedge",
-                Values.quantity(Length.class),
+                ValueKinds.quantity(Length.class),
                 "cloth.selvedge",
                 "width of the selvedges"),
             loomState,
-            f.optional("finished", Values.size()),
+            f.optional("finished", ValueKinds.size()),
             f.path());
     allowances.done();
     f.done();
@@ -110,7 +118,7 @@ final class ClothPart {
     return assumptions.or(
         allowances,
         end,
-        Values.quantity(Length.class),
+        ValueKinds.quantity(Length.class),
         "cloth.allowance",
         "allowance at the " + end + (end.equals("near") || end.equals("far") ? " edge" : ""));
   }
@@ -121,7 +129,7 @@ final class ClothPart {
       return blend(f, item.get());
     }
     Expected<String> one =
-        Values.scalar(
+        ValueKinds.scalar(
             "a fibre such as cotton, or shares such as {cotton: 60 %, linen: 40 %},",
             "cotton", text -> Lookup.fibre(text, draft.policy()));
     return Map.of(
@@ -133,7 +141,7 @@ final class ClothPart {
     Map<String, Share> fibres = new LinkedHashMap<>();
     int before = draft.reading().problems().count();
     for (String name : shares.names()) {
-      Share share = shares.required(name, Values.shareOfWhole());
+      Share share = shares.required(name, ValueKinds.shareOfWhole());
       Parsed<String> fibre = Lookup.fibre(name, draft.policy());
       if (fibre instanceof Parsed.Refused<String> r) {
         shares.wrongKey(name, r.message());
@@ -162,7 +170,7 @@ final class ClothPart {
 
   private Shrinkage shrinkage(Fields f, boolean washed, Map<String, Share> fibres) {
     Optional<Item> item = f.item("shrinkage");
-    Expected<Share> share = Values.shareOfWhole();
+    Expected<Share> share = ValueKinds.shareOfWhole();
     if (item.isPresent() && !(item.get().node() instanceof Node.Mapping)) {
       Share both = f.required("shrinkage", share);
       return agreed(f, washed, new Shrinkage(both, both));
@@ -189,7 +197,7 @@ final class ClothPart {
   }
 
   private Share side(Fields sides, String side, boolean washed, Map<String, Share> fibres) {
-    Expected<Share> share = Values.shareOfWhole();
+    Expected<Share> share = ValueKinds.shareOfWhole();
     String words = "shrinkage in " + side;
     if (washed || fibres.size() == 1) {
       String fibre = fibres.keySet().iterator().next();
@@ -227,11 +235,15 @@ final class ClothPart {
     Seam seam =
         new Seam(
             item.name(),
-            f.required("at", Values.quantity(Length.class)),
+            f.required("at", ValueKinds.quantity(Length.class)),
             assumptions.or(
-                f, "allowance", Values.quantity(Length.class), "seam.allowance", "seam allowance"),
-            assumptions.or(f, "padded", Values.yesNo(), "seam.padded", "ridge padded"),
-            f.optional("sewn", Values.yesNo()).orElse(false),
+                f,
+                "allowance",
+                ValueKinds.quantity(Length.class),
+                "seam.allowance",
+                "seam allowance"),
+            assumptions.or(f, "padded", ValueKinds.yesNo(), "seam.padded", "ridge padded"),
+            f.optional("sewn", ValueKinds.yesNo()).orElse(false),
             f.path());
     f.done();
     if (lengthKnown && f.sound("at") && seam.at().mm() > cloth.length().mm()) {

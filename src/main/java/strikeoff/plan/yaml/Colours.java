@@ -16,7 +16,7 @@ import strikeoff.units.Parsed;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
 import strikeoff.yaml.Expected;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads colours: hexadecimal triples, or names of CSS Color Module Level 4. */
 final class Colours {
@@ -33,7 +33,7 @@ final class Colours {
   private Colours() {}
 
   static Expected<Colour> colour() {
-    return Values.scalar(WORDS, new Colour(255, 255, 255, "white"), Colours::parse);
+    return ValueKinds.scalar(WORDS, new Colour(255, 255, 255, "white"), Colours::parse);
   }
 
   /** Every colour name that is known, in small letters. */

@@ -13,7 +13,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads the designs with their separations. */
 final class DesignPart {
@@ -37,7 +37,7 @@ final class DesignPart {
 
   private Design design(Item item) {
     Fields f = Everyday.called("design", Fields.of(item, "a design", draft.reading()));
-    Pair size = f.required("size", Values.size());
+    Pair size = f.required("size", ValueKinds.size());
     boolean sized = f.sound("size");
     List<Design.Separation> separations =
         f.required(
@@ -72,14 +72,15 @@ final class DesignPart {
   private Design.Separation separation(Item item, Pair design, boolean sized) {
     Fields f = Everyday.called("separation", Fields.of(item, "a separation", draft.reading()));
     Pair at = f.optional("at", Points.place()).orElse(CORNER);
-    Pair size = f.optional("size", Values.size()).orElse(rest(design, at));
-    Expected<Length> length = Values.aboveZero(Length.class);
+    Pair size = f.optional("size", ValueKinds.size()).orElse(rest(design, at));
+    Expected<Length> length = ValueKinds.aboveZero(Length.class);
     Design.Separation separation =
         new Design.Separation(
             1,
             f.required(
-                "screen", Values.nameIn("a screen's name", "screen", draft.names().screens())),
-            f.required("paste", Values.nameIn("a paste's name", "paste", draft.names().pastes())),
+                "screen", ValueKinds.nameIn("a screen's name", "screen", draft.names().screens())),
+            f.required(
+                "paste", ValueKinds.nameIn("a paste's name", "paste", draft.names().pastes())),
             at.along(),
             at.across(),
             size.along(),
@@ -88,11 +89,11 @@ final class DesignPart {
             assumptions.or(
                 f,
                 "pulls",
-                Values.count("the number of pulls", 1, MOST_PULLS),
+                ValueKinds.count("the number of pulls", 1, MOST_PULLS),
                 "separation.pulls",
                 "pulls for one impression"),
-            f.optional("key", Values.yesNo()).orElse(false),
-            f.optional("trap", Values.quantity(Length.class)),
+            f.optional("key", ValueKinds.yesNo()).orElse(false),
+            f.optional("trap", ValueKinds.quantity(Length.class)),
             f.optional("detail", length),
             f.path());
     f.done();
@@ -123,8 +124,8 @@ final class DesignPart {
   /** The printed area, as a share of the separation's rectangle or outright. */
   private static Area printed(Fields f, Pair size) {
     double whole = size.along().cm() * size.across().cm();
-    Optional<Area> area = f.optional("area", Values.aboveZero(Area.class));
-    Expected<Share> covers = Values.above0UpToWhole();
+    Optional<Area> area = f.optional("area", ValueKinds.aboveZero(Area.class));
+    Expected<Share> covers = ValueKinds.above0UpToWhole();
     if (f.has("area")) {
       if (f.has("covers")) {
         f.wrong("covers", "covers and area say the same thing; keep one of them");

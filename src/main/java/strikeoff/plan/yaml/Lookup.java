@@ -15,7 +15,7 @@ import strikeoff.units.Parsed;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
 import strikeoff.yaml.Expected;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Finds what the policy's tables know by any of its names, whatever the case. */
 final class Lookup {
@@ -113,7 +113,7 @@ final class Lookup {
       known.put(g.name(), g.name());
       g.aliases().forEach(a -> known.put(a, g.name()));
     }
-    return Values.scalar(
+    return ValueKinds.scalar(
         "the dye's reactive group such as dichlorotriazine",
         policy.groups().get(0).name(),
         text ->

@@ -16,7 +16,7 @@ import strikeoff.units.Temperature;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads the pastes and paints. */
 final class PastePart {
@@ -50,11 +50,11 @@ final class PastePart {
 
   private Paste paste(Item item) {
     Fields f = Everyday.called("paste", Fields.of(item, "a paste", draft.reading()));
-    Medium medium = f.required("medium", Values.word("dye or paint", MEDIA));
+    Medium medium = f.required("medium", ValueKinds.word("dye or paint", MEDIA));
     boolean dye = medium == Medium.DYE;
     List<Ingredient> recipe =
         f.optional("recipe", Recipes.recipe(draft.policy())).orElse(List.of());
-    Expected<Span> time = Values.quantity(Span.class);
+    Expected<Span> time = ValueKinds.quantity(Span.class);
     Paste paste =
         new Paste(
             item.name(),
@@ -64,16 +64,16 @@ final class PastePart {
             assumptions.or(
                 f,
                 "transparent",
-                Values.yesNo(),
+                ValueKinds.yesNo(),
                 "paste.transparent." + (dye ? "dye" : "paint"),
                 "lets what lies under it show"),
-            f.optional("amount", Values.amount()),
+            f.optional("amount", ValueKinds.amount()),
             recipe,
             alkali(f, dye, recipe),
             f.under("thickener", "the thickener").map(this::thickener),
             kept(f, "paste.kept", "where the mixed paste is kept"),
             f.optional("mixed before", time),
-            f.optional("deposit", Values.aboveZero(ArealMass.class)),
+            f.optional("deposit", ValueKinds.aboveZero(ArealMass.class)),
             times.dryingTime(f, "frame-safe"),
             times.dryingTime(f, "lift-safe"),
             f.under("strike-off", "the strike-off").map(times::strikeOff),
@@ -99,8 +99,8 @@ final class PastePart {
   private static Paste.Label label(Fields f) {
     Paste.Label label =
         new Paste.Label(
-            f.required("temperature", Values.quantity(Temperature.class)),
-            f.required("for", Values.aboveZero(Span.class)),
+            f.required("temperature", ValueKinds.quantity(Temperature.class)),
+            f.required("for", ValueKinds.aboveZero(Span.class)),
             f.path());
     f.done();
     return label;
@@ -119,7 +119,7 @@ final class PastePart {
       if (!f.has("group")) {
         return List.of(f.required("group", group));
       }
-      List<String> groups = f.required("group", Values.oneOrMore(group));
+      List<String> groups = f.required("group", ValueKinds.oneOrMore(group));
       if (new HashSet<>(groups).size() < groups.size()) {
         f.wrong("group", "one group is named twice");
       }
@@ -133,7 +133,7 @@ final class PastePart {
 
   /** A recipe with alkali in it says where the alkali is. */
   private boolean alkali(Fields f, boolean dye, List<Ingredient> recipe) {
-    Expected<Boolean> where = Values.word("separate or in paste", ALKALI);
+    Expected<Boolean> where = ValueKinds.word("separate or in paste", ALKALI);
     boolean held = Recipes.holds(recipe, Substance.Role.ALKALI, draft.policy());
     if (!dye || held || !recipe.isEmpty()) {
       boolean said = f.optional("alkali", where).orElse(held);
@@ -152,11 +152,11 @@ final class PastePart {
   }
 
   private Storage kept(Fields f, String standard, String words) {
-    return assumptions.or(f, "kept", Values.word("room or cold", PLACES), standard, words);
+    return assumptions.or(f, "kept", ValueKinds.word("room or cold", PLACES), standard, words);
   }
 
   private Paste.Thickener thickener(Fields f) {
-    Expected<Span> time = Values.quantity(Span.class);
+    Expected<Span> time = ValueKinds.quantity(Span.class);
     Span stood = f.required("stood", time);
     Paste.Thickener thickener =
         new Paste.Thickener(

@@ -18,7 +18,7 @@ import strikeoff.units.Pair;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads how designs are placed on the cloth. */
 final class PlacementPart {
@@ -64,7 +64,7 @@ final class PlacementPart {
             draft.bounds(),
             f.get(),
             designs,
-            new Surroundings(placements, draft.assumptions()).fillIn(lonely))
+            new FillClearances(placements, draft.assumptions()).fillIn(lonely))
         .check();
   }
 
@@ -76,11 +76,12 @@ final class PlacementPart {
     }
     String name = item.name();
     String design =
-        f.required("design", Values.nameIn("a design's name", "design", draft.names().designs()));
-    Angle turn = f.optional("turn", Values.quantity(Angle.class)).orElse(new Angle(0));
-    boolean mirrored = f.optional("mirrored", Values.yesNo()).orElse(false);
+        f.required(
+            "design", ValueKinds.nameIn("a design's name", "design", draft.names().designs()));
+    Angle turn = f.optional("turn", ValueKinds.quantity(Angle.class)).orElse(new Angle(0));
+    boolean mirrored = f.optional("mirrored", ValueKinds.yesNo()).orElse(false);
     List<String> over =
-        f.optional("over", Values.oneOrMore(placement("a placement's name"))).orElse(List.of());
+        f.optional("over", ValueKinds.oneOrMore(placement("a placement's name"))).orElse(List.of());
     if (over.contains(name)) {
       f.wrong("over", "a placement can't be printed over itself");
     }
@@ -124,10 +125,11 @@ final class PlacementPart {
     return new Arrangement.Series(
         c.name(),
         c.design(),
-        f.required("series", Values.count("the number of copies", 1, draft.bounds().placements())),
-        f.required("pitch", Values.aboveZero(Length.class)),
+        f.required(
+            "series", ValueKinds.count("the number of copies", 1, draft.bounds().placements())),
+        f.required("pitch", ValueKinds.aboveZero(Length.class)),
         free.start(f, "start", "start of the series"),
-        f.required("across", Values.quantity(Length.class)),
+        f.required("across", ValueKinds.quantity(Length.class)),
         c.turn(),
         c.mirrored(),
         c.over(),
@@ -136,7 +138,7 @@ final class PlacementPart {
 
   private Arrangement border(Common c) {
     Fields f = c.f();
-    Edge edge = f.required("border", Values.word("near or far", EDGES));
+    Edge edge = f.required("border", ValueKinds.word("near or far", EDGES));
     Arrangement.Border border =
         new Arrangement.Border(
             c.name(),
@@ -155,7 +157,7 @@ final class PlacementPart {
   }
 
   private Length repeat(Common c) {
-    Expected<Length> length = Values.aboveZero(Length.class);
+    Expected<Length> length = ValueKinds.aboveZero(Length.class);
     Design design = designs.get(c.design());
     Length one = design == null ? length.standIn() : design.lengthTurned(c.turn());
     return draft
@@ -172,8 +174,8 @@ final class PlacementPart {
 
   private Arrangement fill(Common c) {
     Fields f = c.f();
-    Lattice lattice = f.required("fill", Values.word("grid, brick or half-drop", LATTICES));
-    Pair pitch = f.required("pitch", Values.size());
+    Lattice lattice = f.required("fill", ValueKinds.word("grid, brick or half-drop", LATTICES));
+    Pair pitch = f.required("pitch", ValueKinds.size());
     if (!f.has("around")) {
       lonely.add(c.name());
     }
@@ -193,13 +195,13 @@ final class PlacementPart {
                 .or(
                     f,
                     "clear",
-                    Values.quantity(Length.class),
+                    ValueKinds.quantity(Length.class),
                     "fill.clear",
                     "margin to keep clear"),
-            f.optional("around", Values.oneOrMore(placement("a placement's name")))
+            f.optional("around", ValueKinds.oneOrMore(placement("a placement's name")))
                 .orElse(List.of()),
             f.optional(
-                "count", Values.count("the number of repeats", 0, draft.bounds().placements())),
+                "count", ValueKinds.count("the number of repeats", 0, draft.bounds().placements())),
             c.turn(),
             c.mirrored(),
             c.over(),
@@ -210,7 +212,7 @@ final class PlacementPart {
   }
 
   private Expected<String> placement(String what) {
-    return Values.nameIn(what, "placement", draft.names().placements());
+    return ValueKinds.nameIn(what, "placement", draft.names().placements());
   }
 
   private Arrangement anchored(Common c) {
@@ -220,7 +222,7 @@ final class PlacementPart {
         c.name(),
         c.design(),
         f.required("anchor", placement("a placement's name")),
-        f.optional("which", Numbers.list(draft.bounds().placements())).orElse(List.of()),
+        f.optional("which", PlacementNumbers.list(draft.bounds().placements())).orElse(List.of()),
         offset.along(),
         offset.across(),
         c.turn(),

@@ -28,7 +28,7 @@ import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 import strikeoff.yaml.YamlReader;
 import strikeoff.yaml.YamlReading;
 
@@ -135,8 +135,8 @@ public final class PlanReader {
     Draft draft = new Draft(policy, bounds, reading, assumptions, Names.of(root).with(stock));
     Fields f = Fields.of(Item.root(root), "a plan", reading);
 
-    String title = f.required("plan", Values.text("the plan's title", LONGEST_TITLE));
-    String notes = f.optional("notes", Values.text("a text", LONGEST_NOTES)).orElse("");
+    String title = f.required("plan", ValueKinds.text("the plan's title", LONGEST_TITLE));
+    String notes = f.optional("notes", ValueKinds.text("a text", LONGEST_NOTES)).orElse("");
     ClothPart clothPart = new ClothPart(draft);
     int before = reading.problems().count();
     Cloth cloth = clothPart.cloth(f);

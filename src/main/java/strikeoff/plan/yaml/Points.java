@@ -10,7 +10,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads places on the cloth: {@code 12 cm, 5 cm}, or a list of two. */
 final class Points {
@@ -22,7 +22,7 @@ final class Points {
 
   /** One place. */
   static Expected<Pair> place() {
-    Expected<Pair> written = Values.scalar(WORDS, ORIGIN, Pair::place);
+    Expected<Pair> written = ValueKinds.scalar(WORDS, ORIGIN, Pair::place);
     return new Expected<>() {
       @Override
       public String words() {
@@ -59,7 +59,7 @@ final class Points {
         // [12 cm, 5 cm] is one place, since YAML takes the comma for its own.
         return isPair(item.node())
             ? pair(item, reading).map(List::of)
-            : Values.oneOrMore(place()).read(item, reading);
+            : ValueKinds.oneOrMore(place()).read(item, reading);
       }
     };
   }
@@ -76,7 +76,7 @@ final class Points {
     List<Length> lengths = new ArrayList<>();
     for (int i = 0; i < 2; i++) {
       Item one = new Item(two.get(i), item.path().item(i), two.get(i).at());
-      Values.scalar(
+      ValueKinds.scalar(
               Quantities.expected(Length.class),
               new Length(0),
               t -> Quantities.parseSigned(t, Length.class))

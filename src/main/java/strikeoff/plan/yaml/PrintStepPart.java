@@ -19,7 +19,7 @@ import strikeoff.units.Span;
 import strikeoff.units.Spelling;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads print steps, and finds which separations and placements they mean. */
 final class PrintStepPart {
@@ -62,8 +62,8 @@ final class PrintStepPart {
     f.knows("dry between colours", "wash between colours");
     List<String> names = arrangements(f);
     List<Integer> only =
-        f.optional("only", Numbers.list(draft.bounds().placements())).orElse(List.of());
-    List<String> people = f.optional("by", Values.oneOrMore(person())).orElse(List.of());
+        f.optional("only", PlacementNumbers.list(draft.bounds().placements())).orElse(List.of());
+    List<String> people = f.optional("by", ValueKinds.oneOrMore(person())).orElse(List.of());
     if (people.stream().distinct().count() < people.size()) {
       f.wrong("by", "one person is named twice");
     }
@@ -74,17 +74,18 @@ final class PrintStepPart {
             only,
             colours(f, names),
             f.optional(
-                    "order", Values.word("by colour, by station, over all or set by set", ORDERS))
+                    "order",
+                    ValueKinds.word("by colour, by station, over all or set by set", ORDERS))
                 .orElse(Step.Order.BY_COLOUR),
-            f.optional("every other", Values.yesNo()).orElse(false),
-            f.optional("pause", Values.quantity(Span.class)).orElse(new Span(0)),
+            f.optional("every other", ValueKinds.yesNo()).orElse(false),
+            f.optional("pause", ValueKinds.quantity(Span.class)).orElse(new Span(0)),
             f.optional("dry between colours", waits.orPlain()).orElse(Wait.NONE),
             f.optional("before moving", waits.orPlain()).orElse(Wait.NONE),
             people.stream().findFirst(),
             people.stream().skip(1).toList(),
             f.optional("washes", person()),
             f.optional("dry between passes", waits.orPlain()).orElse(Wait.NONE),
-            f.optional("wash between colours", Values.yesNo()).orElse(false),
+            f.optional("wash between colours", ValueKinds.yesNo()).orElse(false),
             f.path());
     passes(f, step);
     handsFree(f, step);
@@ -141,7 +142,7 @@ final class PrintStepPart {
   }
 
   private Expected<String> person() {
-    return Values.nameIn("a name of the crew", "person of the crew", crew.names());
+    return ValueKinds.nameIn("a name of the crew", "person of the crew", crew.names());
   }
 
   private List<String> arrangements(Fields f) {
@@ -151,7 +152,8 @@ final class PrintStepPart {
     }
     List<String> names =
         f.required(
-            "print", Values.oneOrMore(Values.nameIn("a placement's name", "placement", known)));
+            "print",
+            ValueKinds.oneOrMore(ValueKinds.nameIn("a placement's name", "placement", known)));
     if (names.contains("all") && !placements.containsKey("all")) {
       return List.copyOf(placements.keySet());
     }
@@ -198,7 +200,8 @@ final class PrintStepPart {
     Optional<List<String>> named =
         f.optional(
             "colours",
-            Values.oneOrMore(Values.text("a paste, a screen or a separation's number", 80)));
+            ValueKinds.oneOrMore(
+                ValueKinds.text("a paste, a screen or a separation's number", 80)));
     if (named.isEmpty() || !f.sound("print")) {
       return List.of();
     }

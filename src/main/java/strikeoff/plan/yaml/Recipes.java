@@ -13,7 +13,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads what a paste or a bath is mixed from: amounts by substance. */
 final class Recipes {
@@ -63,10 +63,10 @@ final class Recipes {
           .add(
               item.key(),
               item.path(),
-              Values.amount().words() + " was expected, and nothing stands here");
+              ValueKinds.amount().words() + " was expected, and nothing stands here");
       return Optional.empty();
     }
-    Optional<Quantity> amount = Values.amount().read(item, reading);
+    Optional<Quantity> amount = ValueKinds.amount().read(item, reading);
     if (amount.isEmpty() || substance.toOptional().isEmpty()) {
       return Optional.empty();
     }

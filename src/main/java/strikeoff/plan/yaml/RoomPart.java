@@ -28,7 +28,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads what a print room has: table, air, people, hours, and how long each handling takes. */
 final class RoomPart {
@@ -64,13 +64,13 @@ final class RoomPart {
 
   Table table(Fields root) {
     Fields f = Everyday.called("table", root.underOrAbsent("table", "the table"));
-    Expected<Length> length = Values.aboveZero(Length.class);
+    Expected<Length> length = ValueKinds.aboveZero(Length.class);
     Table table =
         new Table(
             assumptions.or(f, "length", length, "table.length", "length of the table"),
             assumptions.or(f, "width", length, "table.width", "width of the table"),
-            assumptions.or(f, "railed", Values.yesNo(), "table.railed", "registration rail"),
-            f.optional("cloth at", Values.quantity(Length.class)),
+            assumptions.or(f, "railed", ValueKinds.yesNo(), "table.railed", "registration rail"),
+            f.optional("cloth at", ValueKinds.quantity(Length.class)),
             f.under("stations", "the stations").map(this::stations),
             f.path());
     f.done();
@@ -78,17 +78,17 @@ final class RoomPart {
   }
 
   private Table.Stations stations(Fields f) {
-    Expected<Length> length = Values.aboveZero(Length.class);
-    Expected<Length> free = Values.quantity(Length.class);
+    Expected<Length> length = ValueKinds.aboveZero(Length.class);
+    Expected<Length> free = ValueKinds.quantity(Length.class);
     Table.Stations stations =
         new Table.Stations(
-            f.required("count", Values.count("the number of stations", 1, MOST_STATIONS)),
+            f.required("count", ValueKinds.count("the number of stations", 1, MOST_STATIONS)),
             f.required("length", length),
             f.required("width", length),
             assumptions.or(f, "gap", free, "stations.gap", "gap between stations"),
             assumptions.or(
                 f, "clearance", free, "stations.clearance", "working room around a frame"),
-            f.optional("fixed", Values.yesNo()).orElse(false),
+            f.optional("fixed", ValueKinds.yesNo()).orElse(false),
             f.path());
     f.done();
     return stations;
@@ -101,7 +101,7 @@ final class RoomPart {
             assumptions.or(
                 f, "temperature", roomTemperature(), "room.temperature", "temperature of the room"),
             assumptions.or(
-                f, "humidity", Values.shareOfWhole(), "room.humidity", "humidity of the room"),
+                f, "humidity", ValueKinds.shareOfWhole(), "room.humidity", "humidity of the room"),
             assumptions.or(f, "air", draught(f, "air"), "room.air", "air over the cloth"),
             f.path());
     f.done();
@@ -109,12 +109,12 @@ final class RoomPart {
   }
 
   static Expected<Temperature> roomTemperature() {
-    return Values.between(COLDEST, HOTTEST, "what a print room can be");
+    return ValueKinds.between(COLDEST, HOTTEST, "what a print room can be");
   }
 
   /** A speed, or a word that the policy gives a speed to, which is then an assumption. */
   Expected<Draught> draught(Fields f, String key) {
-    return Values.scalar(
+    return ValueKinds.scalar(
         "still, fan, hair-dryer or an air speed such as 0.3 m/s",
         new Draught(Draught.By.STILL, new AirSpeed(0)),
         text -> {
@@ -123,7 +123,7 @@ final class RoomPart {
             if (f.has(key)) {
               assumptions.assume(f.path().key(key), "air speed of “" + text + "”", standard);
             }
-            AirSpeed speed = assumptions.value(standard, Values.quantity(AirSpeed.class));
+            AirSpeed speed = assumptions.value(standard, ValueKinds.quantity(AirSpeed.class));
             return Parsed.value(new Draught(AIR.get(text), speed));
           }
           boolean word = !text.isEmpty() && Character.isLetter(text.charAt(0));
@@ -145,12 +145,12 @@ final class RoomPart {
             && item.get().node() instanceof Node.Scalar s
             && s.text().matches("[-\\d].*");
     if (item.isEmpty() || counted) {
-      Expected<Integer> count = Values.count("the number of people", 1, MOST_PEOPLE);
+      Expected<Integer> count = ValueKinds.count("the number of people", 1, MOST_PEOPLE);
       int people = assumptions.or(root, "crew", count, "crew", "people who print");
       return new Crew(numbered(people), root.path().key("crew"));
     }
     List<String> names =
-        root.required("crew", Values.oneOrMore(Values.text("the name of a person", 60)));
+        root.required("crew", ValueKinds.oneOrMore(ValueKinds.text("the name of a person", 60)));
     if (new LinkedHashSet<>(names).size() < names.size()) {
       root.wrong("crew", "two people of the crew have one name");
     }
@@ -174,16 +174,16 @@ final class RoomPart {
   /** The same people, and whether a class of children works along. */
   Crew with(Crew crew, Fields root) {
     Expected<Boolean> who =
-        Values.word("children or adults", Map.of("children", true, "adults", false));
+        ValueKinds.word("children or adults", Map.of("children", true, "adults", false));
     return new Crew(crew.names(), root.optional("class", who).orElse(false), crew.path());
   }
 
   Hours hours(Fields root) {
     Hours.Day standIn = new Hours.Day(540, 1020);
     Expected<Hours.Day> day =
-        Values.scalar("opening hours such as 09:00-17:00", standIn, RoomPart::day);
+        ValueKinds.scalar("opening hours such as 09:00-17:00", standIn, RoomPart::day);
     List<Hours.Day> days =
-        assumptions.or(root, "hours", Values.oneOrMore(day), "hours", "opening hours");
+        assumptions.or(root, "hours", ValueKinds.oneOrMore(day), "hours", "opening hours");
     return new Hours(days.isEmpty() ? List.of(standIn) : days, root.path().key("hours"));
   }
 
@@ -230,7 +230,7 @@ final class RoomPart {
 
   private Span time(Fields f, String key, String words) {
     return assumptions.or(
-        f, key, Values.quantity(Span.class), "handling." + key, "time for " + words);
+        f, key, ValueKinds.quantity(Span.class), "handling." + key, "time for " + words);
   }
 
   Equipment equipment(Fields root) {
@@ -248,12 +248,18 @@ final class RoomPart {
 
   private int pieces(Fields f, String key, String words) {
     return assumptions.or(
-        f, key, Values.count("the number of " + words, 0, MOST_PIECES), "equipment." + key, words);
+        f,
+        key,
+        ValueKinds.count("the number of " + words, 0, MOST_PIECES),
+        "equipment." + key,
+        words);
   }
 
   List<Protection> worn(Fields root) {
-    Expected<Protection> one = Values.word("dust mask, gloves, goggles or heat gloves", PROTECTION);
-    List<Protection> worn = root.optional("protection", Values.oneOrMore(one)).orElse(List.of());
+    Expected<Protection> one =
+        ValueKinds.word("dust mask, gloves, goggles or heat gloves", PROTECTION);
+    List<Protection> worn =
+        root.optional("protection", ValueKinds.oneOrMore(one)).orElse(List.of());
     return worn.stream().distinct().toList();
   }
 

@@ -19,7 +19,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads the steps of the run; each is known by its first word. */
 final class StepPart {
@@ -178,11 +178,11 @@ final class StepPart {
 
   private Step mix(Fields f) {
     Expected<String> name =
-        Values.nameIn(
+        ValueKinds.nameIn(
             "all, or a paste's name",
             "paste",
             Stream.concat(draft.names().pastes().stream(), Stream.of("all")).toList());
-    List<String> named = f.required("mix", Values.oneOrMore(name));
+    List<String> named = f.required("mix", ValueKinds.oneOrMore(name));
     boolean all = named.contains("all");
     if (all) {
       mixAll.add(number);
@@ -210,22 +210,27 @@ final class StepPart {
   private Step washScreen(Fields f) {
     List<String> screens = List.copyOf(draft.names().screens());
     Expected<String> name =
-        Values.nameIn(
+        ValueKinds.nameIn(
             "all, or a screen's name",
             "screen",
             Stream.concat(screens.stream(), Stream.of("all")).toList());
-    List<String> named = f.required("wash screen", Values.oneOrMore(name));
+    List<String> named = f.required("wash screen", ValueKinds.oneOrMore(name));
     boolean all = named.contains("all") && !screens.contains("all");
     return new Step.WashScreen(number, all ? screens : named, takes(f), by(f), f.path());
   }
 
   private Step move(Fields f) {
     return new Step.Move(
-        number, f.required("move on", Values.quantity(Length.class)), takes(f), by(f), f.path());
+        number,
+        f.required("move on", ValueKinds.quantity(Length.class)),
+        takes(f),
+        by(f),
+        f.path());
   }
 
   private Step sew(Fields f) {
-    String seam = f.required("sew", Values.nameIn("a seam's name", "seam", draft.names().seams()));
+    String seam =
+        f.required("sew", ValueKinds.nameIn("a seam's name", "seam", draft.names().seams()));
     Seam known = seams.get(seam);
     if (known != null && known.sewnBefore()) {
       f.wrong("sew", "the seam " + seam + " is sewn before the print days (sewn: yes)");
@@ -234,11 +239,11 @@ final class StepPart {
   }
 
   private static Optional<Span> takes(Fields f) {
-    return f.optional("takes", Values.quantity(Span.class));
+    return f.optional("takes", ValueKinds.quantity(Span.class));
   }
 
   private Optional<String> by(Fields f) {
     return f.optional(
-        "by", Values.nameIn("a name of the crew", "person of the crew", crew.names()));
+        "by", ValueKinds.nameIn("a name of the crew", "person of the crew", crew.names()));
   }
 }

@@ -17,7 +17,7 @@ import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads what a printer measured on a strike-off: times with their air, and weights. */
 final class StrikeOffPart {
@@ -62,7 +62,7 @@ final class StrikeOffPart {
 
   private Expected<DryingTime> timeOrAired() {
     Expected<DryingTime> plain =
-        Values.scalar(
+        ValueKinds.scalar(
             "a time such as 30 min, or a mapping such as {after: 30 min, air: fan},",
             DryingTime.inTheRoom(new Span(1)),
             StrikeOffPart::time);
@@ -99,25 +99,25 @@ final class StrikeOffPart {
 
   private DryingTime inAir(Fields f) {
     return new DryingTime(
-        f.required("after", Values.aboveZero(Span.class)),
+        f.required("after", ValueKinds.aboveZero(Span.class)),
         f.optional("air", room.draught(f, "air")),
         f.optional("temperature", RoomPart.roomTemperature()),
-        f.optional("humidity", Values.shareOfWhole()));
+        f.optional("humidity", ValueKinds.shareOfWhole()));
   }
 
   StrikeOff strikeOff(Fields f) {
-    Pair size = f.required("size", Values.size());
+    Pair size = f.required("size", ValueKinds.size());
     StrikeOff read =
         new StrikeOff(
             new Area(size.along().mm() * size.across().mm() / 100),
-            f.required("cloth", Values.aboveZero(Mass.class)),
-            f.required("printed", Values.aboveZero(Mass.class)),
-            f.required("touch-dry", Values.aboveZero(Mass.class)),
+            f.required("cloth", ValueKinds.aboveZero(Mass.class)),
+            f.required("printed", ValueKinds.aboveZero(Mass.class)),
+            f.required("touch-dry", ValueKinds.aboveZero(Mass.class)),
             inAir(f),
             assumptions.or(
                 f,
                 "pulls",
-                Values.count("the number of pulls", 1, MOST_PULLS),
+                ValueKinds.count("the number of pulls", 1, MOST_PULLS),
                 "separation.pulls",
                 "pulls of the strike-off"),
             f.path());

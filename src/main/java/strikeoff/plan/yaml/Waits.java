@@ -18,7 +18,7 @@ import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /**
  * Reads how long something dries: {@code 40 min}, or {@code until lift-safe}; and a wait in moved
@@ -33,7 +33,7 @@ final class Waits {
       Arrays.stream(Dryness.values()).map(Dryness::text).toList();
 
   private static final Expected<Until> STATE =
-      Values.word(
+      ValueKinds.word(
           "frame-safe, lift-safe or fix-safe",
           Arrays.stream(Dryness.values())
               .collect(
@@ -77,7 +77,7 @@ final class Waits {
         f.wrong("for", "a wait has either a time or a state to wait for; leave one of them out");
       }
     } else {
-      until = f.required("for", Values.quantity(Span.class).map(Until.Time::new));
+      until = f.required("for", ValueKinds.quantity(Span.class).map(Until.Time::new));
     }
     Wait wait = new Wait(until, f.optional("air", room.draught(f, "air")));
     f.done();
@@ -85,7 +85,7 @@ final class Waits {
   }
 
   static Expected<Until> until() {
-    return Values.scalar(WORDS, Until.NO_WAIT, Waits::parse);
+    return ValueKinds.scalar(WORDS, Until.NO_WAIT, Waits::parse);
   }
 
   private static Parsed<Until> parse(String text) {

@@ -15,12 +15,12 @@ import strikeoff.units.Temperature;
 import strikeoff.units.UnitSystem;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads the steps that fix and clean: fix, rinse, wash, heat-set. */
 final class WetStepPart {
 
-  private static final Expected<Temperature> WARMTH = Values.quantity(Temperature.class);
+  private static final Expected<Temperature> WARMTH = ValueKinds.quantity(Temperature.class);
 
   /** °C, at sea level. */
   private static final double BOILING = 100;
@@ -50,7 +50,7 @@ final class WetStepPart {
   }
 
   Step fix(int number, Fields f) {
-    Fixing how = f.required("fix", Values.word("soak, batch or steam", WAYS));
+    Fixing how = f.required("fix", ValueKinds.word("soak, batch or steam", WAYS));
     List<Ingredient> bath = bath(f, how);
     return new Step.Fix(
         number,
@@ -59,7 +59,7 @@ final class WetStepPart {
         how == Fixing.STEAM
             ? thawed(f, "temperature", warmth(f, how))
             : water(f, "temperature", warmth(f, how)),
-        f.required("for", Values.aboveZero(Span.class)),
+        f.required("for", ValueKinds.aboveZero(Span.class)),
         by(f),
         f.path());
   }
@@ -147,7 +147,7 @@ final class WetStepPart {
 
   Step heatSet(int number, Fields f) {
     Everyday.called("heat", f);
-    Step.Heat with = f.required("heat-set", Values.word("iron, press or oven", DEVICES));
+    Step.Heat with = f.required("heat-set", ValueKinds.word("iron, press or oven", DEVICES));
     return new Step.HeatSet(
         number,
         with,
@@ -164,7 +164,7 @@ final class WetStepPart {
 
   /** Only an iron has a side: a press and an oven heat both. */
   private static int sides(Fields f, Step.Heat with) {
-    boolean both = f.optional("both sides", Values.yesNo()).orElse(false);
+    boolean both = f.optional("both sides", ValueKinds.yesNo()).orElse(false);
     if (both && f.sound("heat-set") && with != Step.Heat.IRON) {
       f.wrong("both sides", "only an iron has a side; a press and an oven heat both at once");
     }
@@ -173,11 +173,11 @@ final class WetStepPart {
 
   private Span lasts(Fields f, String verb) {
     return assumptions.or(
-        f, "for", Values.aboveZero(Span.class), verb + ".for", "time of the " + verb);
+        f, "for", ValueKinds.aboveZero(Span.class), verb + ".for", "time of the " + verb);
   }
 
   private Optional<String> by(Fields f) {
     return f.optional(
-        "by", Values.nameIn("a name of the crew", "person of the crew", crew.names()));
+        "by", ValueKinds.nameIn("a name of the crew", "person of the crew", crew.names()));
   }
 }

@@ -24,7 +24,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 import strikeoff.yaml.YamlReader;
 import strikeoff.yaml.YamlReading;
 
@@ -99,7 +99,7 @@ public final class PolicyReader {
     String file = "rules/families.yaml";
     Fields root = root(file, required(file), "the list of families");
     List<String> families =
-        root.required("families", Values.oneOrMore(Values.text("a family's folder", 40)));
+        root.required("families", ValueKinds.oneOrMore(ValueKinds.text("a family's folder", 40)));
     root.done();
     check(file, root.reading());
     return families;
@@ -131,10 +131,11 @@ public final class PolicyReader {
   }
 
   private static LimitOrder order(Fields root) {
-    Expected<String> name = Values.text("a limit's name", 80);
+    Expected<String> name = ValueKinds.text("a limit's name", 80);
     return new LimitOrder(
-        root.optional("in order", Values.oneOrMore(Values.oneOrMore(name))).orElse(List.of()),
-        root.optional("above zero", Values.oneOrMore(name)).orElse(List.of()));
+        root.optional("in order", ValueKinds.oneOrMore(ValueKinds.oneOrMore(name)))
+            .orElse(List.of()),
+        root.optional("above zero", ValueKinds.oneOrMore(name)).orElse(List.of()));
   }
 
   private static Limit limit(Item item, String family, Reading reading) {
@@ -174,7 +175,7 @@ public final class PolicyReader {
   }
 
   private static Expected<String> words(String what) {
-    return Values.text(what, LONGEST);
+    return ValueKinds.text(what, LONGEST);
   }
 
   private static Fields root(String file, byte[] text, String what) {

@@ -16,7 +16,7 @@ import strikeoff.units.Temperature;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads what the trade looks up: reactive groups, fibres and substances. */
 final class TableReader {
@@ -60,13 +60,13 @@ final class TableReader {
   private ReactiveGroup group(Item item) {
     Fields f = Fields.of(item, "a reactive group", tables.reading());
     Fields life = f.underOrAbsent("life", "the life of a paste");
-    Expected<Span> span = Values.aboveZero(Span.class);
+    Expected<Span> span = ValueKinds.aboveZero(Span.class);
     ReactiveGroup group =
         new ReactiveGroup(
             name(item),
             aliases(f),
-            f.required("coolest", Values.quantity(Temperature.class)),
-            f.required("warmest", Values.quantity(Temperature.class)),
+            f.required("coolest", ValueKinds.quantity(Temperature.class)),
+            f.required("warmest", ValueKinds.quantity(Temperature.class)),
             stated(f, "soak"),
             stated(f, "batch"),
             f.required("shortest steam", span),
@@ -85,9 +85,9 @@ final class TableReader {
     Fields s = f.underOrAbsent(way, "the time of a " + way);
     ReactiveGroup.Stated stated =
         new ReactiveGroup.Stated(
-            s.required("pale", Values.aboveZero(Span.class)),
-            s.required("deep", Values.aboveZero(Span.class)),
-            s.required("at", Values.quantity(Temperature.class)));
+            s.required("pale", ValueKinds.aboveZero(Span.class)),
+            s.required("deep", ValueKinds.aboveZero(Span.class)),
+            s.required("at", ValueKinds.quantity(Temperature.class)));
     s.done();
     return stated;
   }
@@ -95,23 +95,23 @@ final class TableReader {
   private Fibre fibre(Item item) {
     Fields f = Fields.of(item, "a fibre", tables.reading());
     Fields stands = f.underOrAbsent("dry heat", "the dry heat that it stands");
-    Expected<Temperature> heat = Values.quantity(Temperature.class);
+    Expected<Temperature> heat = ValueKinds.quantity(Temperature.class);
     Fibre fibre =
         new Fibre(
             name(item),
             aliases(f),
-            f.required("takes dye", Values.shareOfWhole()),
-            f.required("cellulose", Values.yesNo()),
-            f.required("uptake", Values.quantity(Share.class)),
+            f.required("takes dye", ValueKinds.shareOfWhole()),
+            f.required("cellulose", ValueKinds.yesNo()),
+            f.required("uptake", ValueKinds.quantity(Share.class)),
             f.required("warmest wash", heat),
             f.optional("usual wash", heat),
-            f.optional("stands soda", Values.aboveZero(Span.class)),
+            f.optional("stands soda", ValueKinds.aboveZero(Span.class)),
             f.optional("felts from", heat),
             stands.required("without harm", heat),
             stands.required("at all", heat),
-            stands.optional("softens", Values.yesNo()).orElse(false),
-            f.optional("urea factor", Values.aboveZero(Ratio.class)).orElse(new Ratio(1)),
-            f.optional("counts from", Values.shareOfWhole()),
+            stands.optional("softens", ValueKinds.yesNo()).orElse(false),
+            f.optional("urea factor", ValueKinds.aboveZero(Ratio.class)).orElse(new Ratio(1)),
+            f.optional("counts from", ValueKinds.shareOfWhole()),
             source(f));
     stands.done();
     f.done();
@@ -124,10 +124,10 @@ final class TableReader {
         new Substance(
             name(item),
             aliases(f),
-            f.required("role", Values.word("a role", ROLES)),
+            f.required("role", ValueKinds.word("a role", ROLES)),
             density(f),
-            f.optional("alkali factor", Values.aboveZero(Ratio.class)).map(Ratio::value),
-            f.optional("sulphate", Values.yesNo()).orElse(false),
+            f.optional("alkali factor", ValueKinds.aboveZero(Ratio.class)).map(Ratio::value),
+            f.optional("sulphate", ValueKinds.yesNo()).orElse(false),
             source(f));
     f.done();
     return substance;
@@ -136,7 +136,7 @@ final class TableReader {
   /** In g per ml: lowest, likeliest and highest. */
   private static Optional<Range> density(Fields f) {
     Optional<List<Ratio>> three =
-        f.optional("grams per ml", Values.oneOrMore(Values.aboveZero(Ratio.class)));
+        f.optional("grams per ml", ValueKinds.oneOrMore(ValueKinds.aboveZero(Ratio.class)));
     if (three.isEmpty()) {
       return Optional.empty();
     }
@@ -149,12 +149,12 @@ final class TableReader {
   }
 
   private static List<String> aliases(Fields f) {
-    return f.optional("aliases", Values.oneOrMore(Values.text("another name", 60)))
+    return f.optional("aliases", ValueKinds.oneOrMore(ValueKinds.text("another name", 60)))
         .orElse(List.of());
   }
 
   private static String source(Fields f) {
-    return f.required("source", Values.text("a source", 2000));
+    return f.required("source", ValueKinds.text("a source", 2000));
   }
 
   private static String name(Item item) {
@@ -164,6 +164,6 @@ final class TableReader {
 
   /** A quantity of any dimension, since each limit has its own. */
   static Expected<Quantity> anyQuantity() {
-    return Values.scalar("a quantity with its unit", new Ratio(1), Quantities::parseAny);
+    return ValueKinds.scalar("a quantity with its unit", new Ratio(1), Quantities::parseAny);
   }
 }

@@ -131,7 +131,7 @@ final class ClothParts {
           Svg.text(
                   at,
                   -letter * 0.5,
-                  Words.shortened(seam.name(), 24)
+                  FittedWords.shortened(seam.name(), 24)
                       + (sewn.isPresent() ? " seam" : " seam, not sewn"))
               .with("text-anchor", "middle"));
     }

@@ -66,14 +66,14 @@ final class Outlines {
     boolean never = !printed.isEmpty() && !printed.contains(placement.id());
     return filled(Svg.path(path(placement.outline(), width)), placement)
         .with("data-p", placement.id())
-        .titled(Words.shortened(placement.name(), 60) + (never ? ", never printed" : ""));
+        .titled(FittedWords.shortened(placement.name(), 60) + (never ? ", never printed" : ""));
   }
 
   private Svg together(String name, List<Placement> placements) {
     StringBuilder path = new StringBuilder();
     placements.forEach(p -> path.append(path(p.outline(), width)));
     return filled(Svg.path(path.toString()), placements.get(0))
-        .titled(Words.shortened(name, 60) + ", " + placements.size() + " copies");
+        .titled(FittedWords.shortened(name, 60) + ", " + placements.size() + " copies");
   }
 
   private Svg filled(Svg outline, Placement placement) {
@@ -83,7 +83,7 @@ final class Outlines {
 
   private void name(Svg layer, Placement placement, boolean first) {
     String words =
-        first ? Words.shortened(placement.name(), 18) : Integer.toString(placement.number());
+        first ? FittedWords.shortened(placement.name(), 18) : Integer.toString(placement.number());
     Envelope box = placement.outline().getEnvelopeInternal();
     if (first || box.getWidth() >= letter * (0.5 + 0.62 * words.length())) {
       layer.add(

@@ -189,7 +189,7 @@ public record RunChart(int day, Content drawn) {
         Impression print = prints.get(i);
         double next = i + 1 < prints.size() ? x(prints.get(i + 1).laid()) : width - SIDE;
         String hex = print.footprint().paste().colour().hex();
-        row.add(Drying.of(List.of(print), m -> Math.min(next, x(m)), y - BAR - 4, hex));
+        row.add(DryingBand.of(List.of(print), m -> Math.min(next, x(m)), y - BAR - 4, hex));
       }
       prints.forEach(print -> row.add(print(print, print.footprint().paste().name())));
     }
@@ -214,8 +214,8 @@ public record RunChart(int day, Content drawn) {
       return bar(impression.laid(), impression.lifted(), "print", "")
           .with("fill", impression.footprint().paste().colour().hex())
           .titled(
-              Words.shortened(impression.footprint().placement().name(), 40)
-                  + (with.isEmpty() ? "" : ", " + Words.shortened(with, 40))
+              FittedWords.shortened(impression.footprint().placement().name(), 40)
+                  + (with.isEmpty() ? "" : ", " + FittedWords.shortened(with, 40))
                   + ", "
                   + impression.laid().clock()
                   + "–"
@@ -230,7 +230,7 @@ public record RunChart(int day, Content drawn) {
       String hex = impressions.get(0).footprint().paste().colour().hex();
       Map<Integer, List<Impression>> bySet = new LinkedHashMap<>();
       impressions.forEach(i -> bySet.computeIfAbsent(i.set(), set -> new ArrayList<>()).add(i));
-      bySet.forEach((set, films) -> row.add(Drying.of(films, this::x, y - BAR - 4, hex)));
+      bySet.forEach((set, films) -> row.add(DryingBand.of(films, this::x, y - BAR - 4, hex)));
       if (impressions.size() > MOST_BARS) {
         bySet.forEach(
             (set, prints) ->
@@ -262,9 +262,9 @@ public record RunChart(int day, Content drawn) {
       return Svg.path("M" + Svg.pair(at - 5, middle - 5) + "l10 10m0-10l-10 10")
           .with("class", "contact")
           .titled(
-              Words.shortened(contact.later().footprint().screen().name(), 40)
+              FittedWords.shortened(contact.later().footprint().screen().name(), 40)
                   + " laid on "
-                  + Words.shortened(contact.earlier().footprint().placement().name(), 40)
+                  + FittedWords.shortened(contact.earlier().footprint().placement().name(), 40)
                   + " at "
                   + contact.later().laid().clock()
                   + (contact.shortBest().minutes() > 0
@@ -308,7 +308,7 @@ public record RunChart(int day, Content drawn) {
     private Svg row(String name, String kind) {
       Svg row = Svg.group("row " + kind);
       rows.add(row);
-      row.add(Svg.text(SIDE, y + LETTER, Words.shortened(name, 60)).with("class", "name"));
+      row.add(Svg.text(SIDE, y + LETTER, FittedWords.shortened(name, 60)).with("class", "name"));
       y += ROW;
       row.add(Svg.line(0, y - 1, width, y - 1).with("class", "rule"));
       return row;
@@ -319,14 +319,14 @@ public record RunChart(int day, Content drawn) {
       double length = Math.max(1.2, x(to) - left);
       double top = y - BAR - 4;
       Svg bar = Svg.rect(left, top, length, BAR).with("class", kind);
-      int fitting = Words.fitting(length - 6, LETTER);
+      int fitting = FittedWords.fitting(length - 6, LETTER);
       if (words.isEmpty() || fitting < 3) {
-        return words.isEmpty() ? bar : bar.titled(Words.shortened(words, 80));
+        return words.isEmpty() ? bar : bar.titled(FittedWords.shortened(words, 80));
       }
       return Svg.of("g")
           .add(bar)
           .add(
-              Svg.text(left + 3, top + BAR - 3, Words.shortened(words, fitting))
+              Svg.text(left + 3, top + BAR - 3, FittedWords.shortened(words, fitting))
                   .with("class", kind));
     }
 

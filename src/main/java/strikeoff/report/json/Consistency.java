@@ -78,7 +78,7 @@ final class Consistency {
     if (plan.verdict() != due) {
       throw tree.at("verdict")
           .unfit(
-              "“" + Words.of(due) + "”",
+              "“" + FormatWords.of(due) + "”",
               "by the plan's findings, mistakes, failed rules and failure");
     }
   }

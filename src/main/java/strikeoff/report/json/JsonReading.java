@@ -135,7 +135,7 @@ public final class JsonReading {
   private static RuleInfo rule(Tree tree) {
     return new RuleInfo(
         ruleId(tree.at("id")),
-        tree.at("severity").word(Words.severities()),
+        tree.at("severity").word(FormatWords.severities()),
         tree.perhaps("grades", g -> g.list(JsonReading::grade)).orElse(List.of()),
         tree.at("summary").text(),
         tree.at("because").text(),
@@ -149,7 +149,7 @@ public final class JsonReading {
   }
 
   private static Grade grade(Tree tree) {
-    return new Grade(tree.at("severity").word(Words.severities()), tree.at("from").text());
+    return new Grade(tree.at("severity").word(FormatWords.severities()), tree.at("from").text());
   }
 
   private static Outcome plan(Tree tree) {
@@ -159,7 +159,7 @@ public final class JsonReading {
             tree.at("file").text(),
             tree.at("title").text(),
             tree.perhaps("report", r -> r.text(PAGE, "a page's name such as plan.html")),
-            tree.at("verdict").word(Words.verdicts()),
+            tree.at("verdict").word(FormatWords.verdicts()),
             tree.at("sentence").text(),
             tree.at("findings").list(JsonReading::found),
             tree.at("mistakes").list(JsonReading::mistake),
@@ -185,7 +185,7 @@ public final class JsonReading {
   private static Found found(Tree tree) {
     return new Found(
         ruleId(tree.at("rule")),
-        tree.at("severity").word(Words.severities()),
+        tree.at("severity").word(FormatWords.severities()),
         tree.at("key").text(),
         tree.at("message").text(),
         tree.at("remedy").text(),

@@ -37,7 +37,7 @@ public final class JsonReport {
 
   /** What the format calls a verdict. */
   public static String word(Verdict verdict) {
-    return Words.of(verdict);
+    return FormatWords.of(verdict);
   }
 
   private static void results(Json json, Results results) throws IOException {
@@ -80,7 +80,7 @@ public final class JsonReport {
   static Map<String, Long> counts(Results results) {
     Map<String, Long> counts = new LinkedHashMap<>();
     for (Verdict verdict : Verdict.values()) {
-      counts.put(Words.of(verdict), results.count(verdict));
+      counts.put(FormatWords.of(verdict), results.count(verdict));
     }
     List<Found> all = results.plans().stream().flatMap(p -> p.findings().stream()).toList();
     for (Severity severity : Severity.values()) {
@@ -120,7 +120,7 @@ public final class JsonReport {
     if (plan.report().isPresent()) {
       json.put("report", plan.report().get());
     }
-    json.put("verdict", Words.of(plan.verdict())).put("sentence", plan.sentence());
+    json.put("verdict", FormatWords.of(plan.verdict())).put("sentence", plan.sentence());
     json.list(
         "findings",
         list -> {

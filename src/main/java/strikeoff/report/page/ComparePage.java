@@ -14,7 +14,7 @@ public record ComparePage(
     String title,
     String sentence,
     List<Figure> figures,
-    Table overview,
+    TableBlock overview,
     List<Plan> plans) {
 
   public ComparePage {
@@ -38,7 +38,7 @@ public record ComparePage(
       String verdictWords,
       String remark,
       List<Group> groups,
-      Table changes) {
+      TableBlock changes) {
 
     public Plan {
       groups = List.copyOf(groups);

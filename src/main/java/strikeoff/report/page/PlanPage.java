@@ -37,8 +37,8 @@ public record PlanPage(
     Listed<RunChart> run,
     Listed<DaySheet> sheets,
     List<TableSection> tables,
-    Table assumptions,
-    List<Caution> cautions,
+    TableBlock assumptions,
+    List<CautionBlock> cautions,
     List<Cell> words) {
 
   public PlanPage {

@@ -10,14 +10,15 @@ import java.util.List;
  * @param cards true for small tables that stand side by side, to be cut out and pinned up
  */
 public record TableSection(
-    String id, String heading, String remark, Listed<Table> listed, boolean cards) {
+    String id, String heading, String remark, Listed<TableBlock> listed, boolean cards) {
 
   /** As many of the tables as a page shows. */
-  public TableSection(String id, String heading, String remark, List<Table> tables, boolean cards) {
+  public TableSection(
+      String id, String heading, String remark, List<TableBlock> tables, boolean cards) {
     this(id, heading, remark, Listed.of(tables, Listed.BLOCKS), cards);
   }
 
-  public List<Table> tables() {
+  public List<TableBlock> tables() {
     return listed.shown();
   }
 
@@ -27,8 +28,8 @@ public record TableSection(
   }
 
   TableSection cut(int times) {
-    Listed<Table> fewer = listed.cut(times);
-    List<Table> tables = fewer.shown().stream().map(table -> table.cut(times)).toList();
+    Listed<TableBlock> fewer = listed.cut(times);
+    List<TableBlock> tables = fewer.shown().stream().map(table -> table.cut(times)).toList();
     return new TableSection(id, heading, remark, new Listed<>(tables, fewer.more()), cards);
   }
 }

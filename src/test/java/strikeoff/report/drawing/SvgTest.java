@@ -37,7 +37,7 @@ class SvgTest {
 
   @Test
   void longWordsAreCutBetweenCharacters() {
-    assertThat(Words.shortened("🦢🦢🦢🦢", 3)).isEqualTo("🦢🦢…");
-    assertThat(Words.shortened("reeds", 5)).isEqualTo("reeds");
+    assertThat(FittedWords.shortened("🦢🦢🦢🦢", 3)).isEqualTo("🦢🦢…");
+    assertThat(FittedWords.shortened("reeds", 5)).isEqualTo("reeds");
   }
 }

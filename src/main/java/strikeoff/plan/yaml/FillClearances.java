@@ -15,7 +15,7 @@ import strikeoff.plan.Arrangement.Fill;
  * Gives fills that name nothing to keep clear of everything that is placed without a fill's help;
  * leaving out what hangs on fills keeps placements from waiting for each other.
  */
-final class Surroundings {
+final class FillClearances {
 
   private final Map<String, Arrangement> placements;
   private final Assumptions assumptions;
@@ -23,7 +23,7 @@ final class Surroundings {
   /** Whether it hangs on a fill, by name, so that a long chain is gone through once. */
   private final Map<String, Boolean> hanging = new HashMap<>();
 
-  public Surroundings(Map<String, Arrangement> placements, Assumptions assumptions) {
+  public FillClearances(Map<String, Arrangement> placements, Assumptions assumptions) {
     this.placements = placements;
     this.assumptions = assumptions;
   }

@@ -12,23 +12,23 @@ import strikeoff.units.Script;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.Values;
+import strikeoff.yaml.ValueKinds;
 
 /** Reads numbers of placements: {@code 7}, {@code 1-6, 8-14}, or a list of such; from 1. */
-final class Numbers {
+final class PlacementNumbers {
 
   private static final String WORDS = "numbers such as 7 or 1-6, 8-14";
   private static final Pattern RANGE =
       Pattern.compile("(\\d{1,6})(?:\\s*(?:-|–|to)\\s*(\\d{1,6}))?");
 
-  private Numbers() {}
+  private PlacementNumbers() {}
 
   /**
    * @param most how many numbers at most
    */
   static Expected<List<Integer>> list(int most) {
     Expected<List<List<Integer>>> parts =
-        Values.oneOrMore(Values.scalar(WORDS, List.of(), text -> parse(text, most)));
+        ValueKinds.oneOrMore(ValueKinds.scalar(WORDS, List.of(), text -> parse(text, most)));
     return new Expected<>() {
       @Override
       public String words() {

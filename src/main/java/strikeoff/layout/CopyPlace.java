@@ -9,4 +9,4 @@ import org.locationtech.jts.geom.Polygon;
  * @param x lower left corner of what is seen, mm
  * @param anchor what it is set from; null if nothing
  */
-record Spot(int number, double x, double y, Polygon outline, Spot anchor) {}
+record CopyPlace(int number, double x, double y, Polygon outline, CopyPlace anchor) {}

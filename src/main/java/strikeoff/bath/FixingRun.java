@@ -30,7 +30,7 @@ import strikeoff.units.Span;
  * The run as fixing sees it: what is on the cloth at each step. A rinse or a wash ends a phase;
  * what is printed in one phase is fixed in that phase.
  */
-final class Work {
+final class FixingRun {
 
   private final PrintPlan plan;
   private final Timeline timeline;
@@ -45,7 +45,7 @@ final class Work {
 
   private final Map<Integer, List<Impression>> dyes = new HashMap<>();
 
-  Work(PrintPlan plan, Timeline timeline, List<PasteAge> ages, Policy policy) {
+  FixingRun(PrintPlan plan, Timeline timeline, List<PasteAge> ages, Policy policy) {
     this.plan = plan;
     this.timeline = timeline;
     this.ages = List.copyOf(ages);

@@ -19,12 +19,12 @@ import strikeoff.units.Spelling;
 import strikeoff.units.Temperature;
 
 /** The kinds of values that documents hold. */
-public final class Values {
+public final class ValueKinds {
 
   private static final String OPENING = "“”„‘’‚«»‹›";
   private static final String CLOSING = "”“’‘«»‹›";
 
-  private Values() {}
+  private ValueKinds() {}
 
   /** Text of a bounded length, in one line or several. */
   public static Expected<String> text(String words, int longest) {

@@ -6,9 +6,9 @@ import strikeoff.check.Verdict;
 import strikeoff.findings.Severity;
 
 /** What the format calls verdicts and severities. */
-final class Words {
+final class FormatWords {
 
-  private Words() {}
+  private FormatWords() {}
 
   static String of(Verdict verdict) {
     return switch (verdict) {

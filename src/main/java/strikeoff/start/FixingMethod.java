@@ -3,7 +3,7 @@ package strikeoff.start;
 import java.util.List;
 
 /** How a first plan fixes its colours; which one suits the fibre, the check tells. */
-public enum Fixing {
+public enum FixingMethod {
   /** Soda ash as cotton and linen bear it. */
   SOAK(true),
   /** Half of it, for silk. */
@@ -19,12 +19,12 @@ public enum Fixing {
 
   private final boolean dye;
 
-  Fixing(boolean dye) {
+  FixingMethod(boolean dye) {
     this.dye = dye;
   }
 
   /** The ways to fix dye, or paint, the usual one first. */
-  public static List<Fixing> of(boolean dye) {
+  public static List<FixingMethod> of(boolean dye) {
     return List.of(values()).stream().filter(f -> f.dye == dye).toList();
   }
 }

@@ -12,12 +12,12 @@ import strikeoff.timeline.Reached;
  * How the films of one colour and set dry: a band that grows thinner at frame-safe and again at
  * lift-safe, so that it can be told without colour, with a whisker over the range of the estimate.
  */
-final class Drying {
+final class DryingBand {
 
   private static final double WET = RunChart.BAR;
   private static final double FRAME_SAFE = 7;
 
-  private Drying() {}
+  private DryingBand() {}
 
   static Svg of(List<Impression> films, ToDoubleFunction<Moment> x, double top, String colour) {
     Svg band = Svg.group("drying");

@@ -1,9 +1,9 @@
 package strikeoff.report.drawing;
 
 /** Fits words of a plan, which may be of any length, into a drawing. */
-public final class Words {
+public final class FittedWords {
 
-  private Words() {}
+  private FittedWords() {}
 
   /** The words, cut between characters with an ellipsis if there are more than {@code most}. */
   public static String shortened(String words, int most) {

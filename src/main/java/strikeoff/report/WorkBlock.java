@@ -16,12 +16,12 @@ import strikeoff.timeline.Timeline;
  *
  * @param impressions in order of laying; empty for work that prints nothing
  */
-record Work(List<Task> tasks, List<Impression> impressions) {
+record WorkBlock(List<Task> tasks, List<Impression> impressions) {
 
   /** What a day sheet tells by the times of the work around it. */
   private static final Set<Task.Kind> APART = EnumSet.of(Task.Kind.CLOSED, Task.Kind.QUEUE);
 
-  Work {
+  WorkBlock {
     tasks = List.copyOf(tasks);
     impressions = List.copyOf(impressions);
   }
@@ -51,12 +51,12 @@ record Work(List<Task> tasks, List<Impression> impressions) {
     return kind() == Task.Kind.WAIT && first().what().equals(Task.PAUSE);
   }
 
-  boolean sameSet(Work other) {
+  boolean sameSet(WorkBlock other) {
     return first().step() == other.first().step() && first().set().equals(other.first().set());
   }
 
   /** The run's blocks in order of start; closed hours and queues are left out. */
-  static List<Work> of(Timeline run) {
+  static List<WorkBlock> of(Timeline run) {
     List<List<Task>> blocks = new ArrayList<>();
     for (Task task : run.tasks()) {
       if (APART.contains(task.kind()) || task.end().compareTo(task.start()) == 0) {
@@ -109,8 +109,8 @@ record Work(List<Task> tasks, List<Impression> impressions) {
             : first.what().equals(next.what()));
   }
 
-  private static Work block(List<Task> tasks, Timeline run) {
-    return new Work(
+  private static WorkBlock block(List<Task> tasks, Timeline run) {
+    return new WorkBlock(
         tasks,
         tasks.stream()
             .filter(t -> t.impression().isPresent())

@@ -7,9 +7,9 @@ import strikeoff.findings.Severity;
 import strikeoff.units.Phrase;
 
 /** Puts the verdict on a judged plan into one sentence. */
-final class Sentence {
+final class VerdictSentence {
 
-  private Sentence() {}
+  private VerdictSentence() {}
 
   static String of(Checked.Judged plan) {
     List<String> parts = new ArrayList<>();

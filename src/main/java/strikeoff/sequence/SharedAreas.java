@@ -5,9 +5,9 @@ import strikeoff.plan.Design.Separation;
 import strikeoff.units.Length;
 
 /** What separations of one design share, as far as their rectangles and printed areas tell. */
-final class Shares {
+final class SharedAreas {
 
-  private Shares() {}
+  private SharedAreas() {}
 
   /** Area in cm² that the rectangles of two have in common. */
   static double common(Separation p, Separation q) {

@@ -8,10 +8,10 @@ import java.util.List;
  * @param listed its rows, of which some may be left out
  * @param remark a sentence below it, may be empty
  */
-public record Table(
+public record TableBlock(
     String caption, List<Column> columns, Listed<List<Cell>> listed, String remark) {
 
-  public Table {
+  public TableBlock {
     columns = List.copyOf(columns);
     for (List<Cell> row : listed.shown()) {
       if (row.size() != columns.size()) {
@@ -21,7 +21,7 @@ public record Table(
   }
 
   /** As many of the rows as a page shows. */
-  public Table(String caption, List<Column> columns, List<List<Cell>> rows, String remark) {
+  public TableBlock(String caption, List<Column> columns, List<List<Cell>> rows, String remark) {
     this(caption, columns, Listed.of(rows, Listed.ROWS), remark);
   }
 
@@ -34,8 +34,8 @@ public record Table(
     return listed.note(remark, "rows");
   }
 
-  Table cut(int times) {
-    return new Table(caption, columns, listed.cut(times), remark);
+  TableBlock cut(int times) {
+    return new TableBlock(caption, columns, listed.cut(times), remark);
   }
 
   /** A column; numbers are set flush right. */

@@ -12,7 +12,7 @@ import strikeoff.units.Measures;
  * Reads the values of facts by name: record components, methods without parameters, and methods
  * that are only given the units to tell figures in.
  */
-final class Values {
+final class FactValues {
 
   private static final Set<String> OF_EVERY_RECORD = Set.of("hashCode", "toString");
 
@@ -35,7 +35,7 @@ final class Values {
         }
       };
 
-  private Values() {}
+  private FactValues() {}
 
   private static boolean isValue(Method method) {
     return method.getParameterCount() == 0

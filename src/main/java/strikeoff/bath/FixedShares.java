@@ -24,15 +24,15 @@ import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
 /** How much of each dye is fixed by all steps of its phase together. */
-final class Shares {
+final class FixedShares {
 
   private static final Range ALL = Range.exactly(1);
 
-  private final Work work;
+  private final FixingRun work;
   private final Pace pace;
   private final double seen;
 
-  Shares(Work work) {
+  FixedShares(FixingRun work) {
     this.work = work;
     this.pace = new Pace(work.policy());
     this.seen = work.policy().limit("fixing/change-seen").amount();
@@ -309,7 +309,7 @@ final class Shares {
   }
 
   private List<Paste> dyes(Step.Fix fix) {
-    return Work.pastes(work.before(fix, Medium.DYE)).stream()
+    return FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
         .filter(p -> !p.groups().isEmpty())
         .toList();
   }

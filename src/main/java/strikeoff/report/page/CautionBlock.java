@@ -8,4 +8,4 @@ package strikeoff.report.page;
  * @param where the steps that call for it
  * @param body who states it
  */
-public record Caution(String text, String wear, String missing, String where, String body) {}
+public record CautionBlock(String text, String wear, String missing, String where, String body) {}

@@ -10,23 +10,23 @@ import java.util.List;
  * @param text without its backticks
  * @param code true for what is to be written
  */
-public record Phrase(String text, boolean code) {
+public record PhrasePart(String text, boolean code) {
 
   /** The pieces of a sentence. A backtick without its fellow stays where it stands. */
-  public static List<Phrase> of(String sentence) {
-    List<Phrase> phrases = new ArrayList<>();
+  public static List<PhrasePart> of(String sentence) {
+    List<PhrasePart> phrases = new ArrayList<>();
     int at = 0;
     while (at < sentence.length()) {
       int opens = sentence.indexOf('`', at);
       int closes = opens < 0 ? -1 : sentence.indexOf('`', opens + 1);
       if (closes < 0) {
-        phrases.add(new Phrase(sentence.substring(at), false));
+        phrases.add(new PhrasePart(sentence.substring(at), false));
         break;
       }
       if (opens > at) {
-        phrases.add(new Phrase(sentence.substring(at, opens), false));
+        phrases.add(new PhrasePart(sentence.substring(at, opens), false));
       }
-      phrases.add(new Phrase(sentence.substring(opens + 1, closes), true));
+      phrases.add(new PhrasePart(sentence.substring(opens + 1, closes), true));
       at = closes + 1;
     }
     return List.copyOf(phrases);
