@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.plan.Cloth;
+import strikeoff.plan.Ingredient;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
@@ -17,6 +19,8 @@ import strikeoff.timeline.Mixings;
 import strikeoff.timeline.Timeline;
 import strikeoff.units.Area;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
+import strikeoff.units.Quantity;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
 import strikeoff.units.Volume;
@@ -70,6 +74,7 @@ final class Needs {
     double toMix = round(need.high());
     Range has = mixed.orElse(need);
     double over = Math.max(0, has.low() - need.high());
+    Optional<Volume> filled = filled(paste, has, need);
     return new PasteUse(
         paste.name(),
         impressions.size(),
@@ -87,7 +92,8 @@ final class Needs {
         new Mass(mixed.isPresent() ? need.best() - has.best() : 0),
         new Mass(mixed.isPresent() ? need.high() - has.low() : 0),
         new Mass(toMix),
-        filled(paste, has, need),
+        filled,
+        enough(paste, recipe, filled, toMix / Math.max(1, batches)),
         new Mass(mixed.isPresent() && has.low() < need.high() ? toMix - has.low() : 0),
         new Mass(over),
         new Share(need.high() > 0 ? over / need.high() : 0),
@@ -103,6 +109,31 @@ final class Needs {
         .amount()
         .filter(Volume.class::isInstance)
         .map(amount -> new Volume(((Volume) amount).litres() * need.high() / has.low()));
+  }
+
+  /** The amount that is enough, and every part of the recipe by as much more or less. */
+  private List<Edit> enough(Paste paste, Recipe recipe, Optional<Volume> filled, double grams) {
+    Measures units = plan.measures();
+    Mass mass = new Mass(grams).up(units);
+    List<Edit> edits = new ArrayList<>();
+    if (paste.amount().isPresent() || paste.recipe().isEmpty()) {
+      String amount = filled.map(v -> v.up(units).text(units)).orElseGet(() -> mass.text(units));
+      edits.add(new Edit.Write(paste.path().key("amount"), amount));
+    }
+    double times =
+        filled.isPresent()
+            ? filled.get().up(units).litres() / ((Volume) paste.amount().orElseThrow()).litres()
+            : mass.grams() / recipe.batchGrams().map(Range::best).orElse(mass.grams());
+    for (Ingredient part : paste.recipe()) {
+      edits.add(new Edit.Write(part.path(), times(part.amount(), times).text(units)));
+    }
+    return edits;
+  }
+
+  private static Quantity times(Quantity amount, double times) {
+    return amount instanceof Volume volume
+        ? new Volume(volume.litres() * times)
+        : new Mass(((Mass) amount).grams() * times);
   }
 
   private static PlanPath path(Paste paste) {

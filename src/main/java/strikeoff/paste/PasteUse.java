@@ -2,6 +2,7 @@ package strikeoff.paste;
 
 import java.util.List;
 import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
@@ -37,6 +38,7 @@ import strikeoff.units.Volume;
  * @param toMix a round amount that is enough by the most careful estimate
  * @param filled the volume of each mixing that is enough by the most careful estimate, as closely
  *     as it is filled by eye; empty where the plan states no volume
+ * @param enough what to write so that each mixing is enough, recipe and all
  * @param more what is missing to that amount; zero if nothing
  * @param over left over by the most careful estimate; zero if nothing
  * @param overShare that as a share of the need
@@ -64,6 +66,7 @@ public record PasteUse(
     Mass shortMost,
     Mass toMix,
     Optional<Volume> filled,
+    List<Edit> enough,
     Mass more,
     Mass over,
     Share overShare,
@@ -74,6 +77,7 @@ public record PasteUse(
     implements Evidence {
 
   public PasteUse {
+    enough = List.copyOf(enough);
     marks = List.copyOf(marks);
   }
 
@@ -137,6 +141,11 @@ public record PasteUse(
         .orElseGet(() -> mixEach().roundedUp(units));
   }
 
+  /** The same as edits of the plan: one way. */
+  public List<List<Edit>> enoughEdits() {
+    return List.of(enough);
+  }
+
   /** The same in any case as a mass. */
   public Mass mixEach() {
     return new Mass(toMix.grams() / Math.max(1, batches));
@@ -144,12 +153,14 @@ public record PasteUse(
 
   /** How much to mix, as an instruction without a full stop. */
   public String mixingEnough(Measures units) {
+    String parts = enough.size() > 1 ? ", with all parts of its recipe in proportion" : "";
     if (batches > 1 || filled.isPresent()) {
-      return "Mix " + enoughEach(units) + (batches > 1 ? " each time" : "");
+      return "Mix " + enoughEach(units) + (batches > 1 ? " each time" : "") + parts;
     }
     return "Mix "
         + toMix.roundedUp(units)
-        + (more.grams() > 0 ? ", " + more.roundedUp(units) + " more" : "");
+        + (more.grams() > 0 ? ", " + more.roundedUp(units) + " more" : "")
+        + parts;
   }
 
   /** Where the pot is empty, in words. */

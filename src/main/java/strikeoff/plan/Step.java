@@ -27,8 +27,7 @@ public sealed interface Step {
   }
 
   /**
-   * How dry films must be when the cloth is moved on or taken up for it; empty where it is neither,
-   * and where the print is kept damp on purpose.
+   * How dry films must be when the cloth is moved on or taken up for it; empty where it is neither.
    */
   default Optional<Dryness> needs() {
     return Optional.empty();
@@ -322,7 +321,8 @@ public sealed interface Step {
 
     @Override
     public Optional<Dryness> needs() {
-      return how == Fixing.BATCH && !brushed() ? Optional.empty() : Optional.of(Dryness.FIX_SAFE);
+      // A batch is kept damp on purpose, but wrapping must not smear it.
+      return Optional.of(how == Fixing.BATCH && !brushed() ? Dryness.LIFT_SAFE : Dryness.FIX_SAFE);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Uncertain;
+import strikeoff.plan.Until;
 import strikeoff.units.Chance;
 import strikeoff.units.Measures;
 
@@ -93,9 +94,14 @@ public record TakenUpWet(
     return kind == Task.Kind.SEW;
   }
 
-  /** True if it is put to fixing by bath or steam. */
+  /** True if it is put to fixing by bath or steam, for which it has to be dry. */
   public boolean fixed() {
-    return kind == Task.Kind.FIX;
+    return kind == Task.Kind.FIX && !wrapped();
+  }
+
+  /** True if it is wrapped up damp for a batch. */
+  public boolean wrapped() {
+    return kind == Task.Kind.FIX && state.equals(Until.Dryness.LIFT_SAFE.text());
   }
 
   /** True if paint is set by heat. */

@@ -69,6 +69,7 @@ final class EstuaryFacts {
               new Mass(20),
               new Mass(250),
               Optional.empty(),
+              List.of(),
               new Mass(50),
               new Mass(0),
               new Share(0),
