@@ -67,7 +67,6 @@ public final class Main {
             isTerminal(System.console()),
             folder(),
             Runtime.getRuntime().availableProcessors());
-    EarlyEnd end = EarlyEnd.watch(here, Runtime.getRuntime()::halt);
     int code = Strikeoff.run(here, Arguments.asWritten(args));
     here.out().flush();
     // A verdict that reached nobody must not pass for one that did.
@@ -76,7 +75,6 @@ public final class Main {
       code = Math.max(code, Exit.FAULT.code());
     }
     here.err().flush();
-    end.done();
     return code;
   }
 

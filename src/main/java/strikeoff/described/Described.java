@@ -22,6 +22,8 @@ import strikeoff.timeline.Moment;
 import strikeoff.timeline.RunFigures;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Span;
+import strikeoff.units.Temperature;
 
 /** Describes a plan. */
 public final class Described {
@@ -29,11 +31,13 @@ public final class Described {
   private final PrintPlan plan;
   private final Layout layout;
   private final Timeline timeline;
+  private final StepTimes times;
 
   private Described(PrintPlan plan, Layout layout, Timeline timeline) {
     this.plan = plan;
     this.layout = layout;
     this.timeline = timeline;
+    this.times = StepTimes.of(plan.run(), timeline);
   }
 
   /** Everything that own rules may speak of, subject by subject. */
@@ -48,9 +52,7 @@ public final class Described {
     all.add(described.place());
     all.add(described.equipment());
     for (Step step : plan.run()) {
-      all.add(
-          new StepTaken(
-              step.number(), StepKinds.of(step), step.title(plan.measures()), step.path()));
+      all.add(described.taken(step));
       step.draughts()
           .forEach(
               (path, air) ->
@@ -181,17 +183,66 @@ public final class Described {
         .toList();
   }
 
-  private void bath(Step step, List<Evidence> into) {
-    String kind = StepKinds.of(step);
-    if (step instanceof Step.Fix fix) {
-      into.add(new BathTaken(fix.number(), kind, fix.temperature(), fix.lasts(), fix.path()));
-    } else if (step instanceof Step.Rinse r) {
-      into.add(new BathTaken(r.number(), kind, r.temperature(), r.lasts(), r.path()));
-    } else if (step instanceof Step.Wash w) {
-      into.add(new BathTaken(w.number(), kind, w.temperature(), w.lasts(), w.path()));
-    } else if (step instanceof Step.HeatSet h) {
-      into.add(new BathTaken(h.number(), kind, h.temperature(), h.lasts(), h.path()));
+  private StepTaken taken(Step step) {
+    List<String> arrangements = List.of();
+    List<Separation> colours = List.of();
+    if (step instanceof Step.Print print) {
+      arrangements = print.arrangements();
+      colours =
+          arrangements.stream()
+              .flatMap(
+                  a ->
+                      plan
+                          .designs()
+                          .get(plan.arrangements().get(a).design())
+                          .separations()
+                          .stream())
+              .filter(
+                  c -> print.separations().isEmpty() || print.separations().contains(c.number()))
+              .toList();
     }
+    List<String> pastes =
+        step instanceof Step.Mix mix
+            ? mix.pastes()
+            : colours.stream().map(Separation::paste).distinct().toList();
+    List<String> screens =
+        step instanceof Step.WashScreen wash
+            ? wash.screens()
+            : colours.stream().map(Separation::screen).distinct().toList();
+    return new StepTaken(
+        step.number(),
+        StepKinds.of(step),
+        step.title(plan.measures()),
+        times.begins(step),
+        times.ends(step),
+        pastes,
+        screens,
+        arrangements.stream().map(a -> plan.arrangements().get(a).design()).distinct().toList(),
+        arrangements,
+        step.path());
+  }
+
+  private void bath(Step step, List<Evidence> into) {
+    if (step instanceof Step.Fix fix) {
+      into.add(bath(fix, fix.temperature(), fix.lasts()));
+    } else if (step instanceof Step.Rinse r) {
+      into.add(bath(r, r.temperature(), r.lasts()));
+    } else if (step instanceof Step.Wash w) {
+      into.add(bath(w, w.temperature(), w.lasts()));
+    } else if (step instanceof Step.HeatSet h) {
+      into.add(bath(h, h.temperature(), h.lasts()));
+    }
+  }
+
+  private BathTaken bath(Step step, Temperature temperature, Span lasts) {
+    return new BathTaken(
+        step.number(),
+        StepKinds.of(step),
+        temperature,
+        lasts,
+        times.begins(step),
+        times.ends(step),
+        step.path());
   }
 
   /** Days on which somebody works, by when the work begins. */

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.DSL;
 import org.drools.model.Rule;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
-import org.kie.api.KieServices;
 import org.kie.api.runtime.StatelessKieSession;
 import strikeoff.policy.Limit;
 import strikeoff.rulebook.Reporter.Report;
@@ -45,7 +45,7 @@ final class LinkedRules {
     KieBase base =
         KieBaseBuilder.createKieBaseFromModel(
             List.copyOf(packages.values()),
-            KieServices.get().newKieBaseConfiguration(),
+            RuleBaseFactory.newKnowledgeBaseConfiguration(),
             UnchangingFacts.FACTS);
     return new LinkedRules(rules, base);
   }

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Objects;
 import org.kie.api.definition.rule.Rule;
 import strikeoff.plan.Evidence;
+import strikeoff.rulebook.own.OwnRules;
 
 /** Takes what rules find; the global of every rule. */
 public final class Reporter {
 
   /** What rules call it. */
-  static final String GLOBAL = "reporter";
+  public static final String GLOBAL = "reporter";
 
   /** More than anybody reads, and the engine's bound to firings as well. */
   static final int MOST_REPORTS = 50_000;
@@ -47,7 +48,7 @@ public final class Reporter {
     return Collections.unmodifiableList(reports);
   }
 
-  /** A rule goes round. An error, since a rule's code may catch exceptions. */
+  /** A rule goes round. An error, since nothing may catch it on its way. */
   static final class TooManyReports extends Error {
 
     private static final long serialVersionUID = 1;
@@ -58,5 +59,11 @@ public final class Reporter {
   }
 
   /** One call of a rule. */
-  public record Report(Rule rule, Evidence judged, List<Object> further) {}
+  public record Report(Rule rule, Evidence judged, List<Object> further) {
+
+    /** The id of the rule, whichever of its alternatives was met. */
+    String ruleId() {
+      return OwnRules.idOf(rule.getName());
+    }
+  }
 }

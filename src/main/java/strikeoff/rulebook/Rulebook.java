@@ -198,7 +198,7 @@ public final class Rulebook {
     List<FailedRule> failedRules = new ArrayList<>(earlier);
     for (Report report : reports) {
       GivenUp.ifAsked();
-      RuleInfo rule = counted(rule(report.rule().getName()).orElseThrow(), report, all);
+      RuleInfo rule = counted(rule(report.ruleId()).orElseThrow(), report, all);
       List<Object> facts = new ArrayList<>();
       facts.add(report.judged());
       facts.addAll(report.further());
@@ -209,11 +209,15 @@ public final class Rulebook {
         }
       }
       try {
-        if (own.isPresent() && own.get().infos().containsKey(rule.id())) {
-          Sayable.asked(List.of(rule.message(), rule.remedy()), facts);
-        }
-        String message = Words.tell(rule.message(), facts, units);
-        String remedy = Words.fill(rule.remedy(), facts, units);
+        boolean ofTheStudio = own.isPresent() && own.get().infos().containsKey(rule.id());
+        String message =
+            ofTheStudio
+                ? Sayable.told(rule.message(), facts, units)
+                : Words.tell(rule.message(), facts, units);
+        String remedy =
+            ofTheStudio
+                ? Sayable.told(rule.remedy(), facts, units)
+                : Words.fill(rule.remedy(), facts, units);
         reported.add(
             new Reported(
                 rule,

@@ -12,6 +12,7 @@ import org.kie.api.runtime.KieSession;
 import strikeoff.plan.ShortOfMemory;
 import strikeoff.rulebook.Reporter.Report;
 import strikeoff.rulebook.Reporter.TooManyReports;
+import strikeoff.rulebook.own.OwnRules;
 import strikeoff.rulebook.own.RuleThread;
 
 /** One run of own rules, on a thread that nobody waits for longer than agreed. */
@@ -146,7 +147,7 @@ final class WatchedRun {
 
     @Override
     public void beforeMatchFired(BeforeMatchFiredEvent event) {
-      String id = event.getMatch().getRule().getName();
+      String id = OwnRules.idOf(event.getMatch().getRule().getName());
       firing = Optional.of(id);
       if (counts.merge(id, 1, Integer::sum) > MOST_FIRINGS) {
         goingRound = firing;

@@ -39,6 +39,7 @@ final class Clearing {
     Clearing clearing = new Clearing(plan, known);
     List<ClearedRun> runs = new ArrayList<>();
     Timeline.Day cleared = day;
+    Outlasted already = Outlasted.in(day, plan, known);
     for (boolean surely : new boolean[] {false, true}) {
       int before = wet(day, surely);
       if (before > 0) {
@@ -53,9 +54,7 @@ final class Clearing {
                 Session.all(cleared.tasks(), plan.hours()),
                 Math.max(0, before - left),
                 left,
-                Outlasted.in(cleared, clearing.written(), known)
-                    .without(Outlasted.in(day, plan, known))
-                    .told(),
+                Outlasted.in(cleared, clearing.written(), known).without(already).told(),
                 PlanPath.ROOT.key("run")));
       }
     }

@@ -22,8 +22,7 @@ final class Trials {
 
   private final PrintPlan plan;
   private final Beforehand known;
-  private final Timeline.Day written;
-  private Outlasted already;
+  private final Outlasted already;
   private long budget;
 
   /**
@@ -32,7 +31,7 @@ final class Trials {
   Trials(PrintPlan plan, Beforehand known, Timeline.Day day) {
     this.plan = plan;
     this.known = known;
-    this.written = day;
+    this.already = Outlasted.in(day, plan, known);
     this.budget = known.effort().trials();
   }
 
@@ -181,15 +180,7 @@ final class Trials {
   }
 
   private Outlasted outlasted(Remedy remedy, Timeline.Day day) {
-    return Outlasted.in(day, remedy.applied(plan), known).without(already());
-  }
-
-  /** What the run as written lets stand too long; only what is tried is held against it. */
-  private Outlasted already() {
-    if (already == null) {
-      already = Outlasted.in(written, plan, known);
-    }
-    return already;
+    return Outlasted.in(day, remedy.applied(plan), known).without(already);
   }
 
   /** What comes of a remedy; nothing if there is no budget left to try it. */
@@ -242,7 +233,7 @@ final class Trials {
         DayTooLong.all(night.tasks(), changed, false, UNTRIED).stream()
             .filter(d -> d.over().minutes() > few)
             .toList();
-    return Outlasted.in(night, changed, known).without(already()).isNothing()
+    return Outlasted.in(night, changed, known).without(already).isNothing()
         && left.size() < daysTooLong
         && left.stream().noneMatch(d -> d.day() == session || late.stream().anyMatch(d::is));
   }

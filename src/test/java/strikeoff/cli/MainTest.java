@@ -16,11 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.Outlet;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 
 /** The program as a process of its own. */
-public class MainTest {
+class MainTest {
 
   @TempDir private Path folder;
 
@@ -56,72 +54,6 @@ public class MainTest {
     Outlet full = new Outlet(failing("No space left on device"));
     assertThatThrownBy(() -> full.write('a')).isInstanceOf(IOException.class);
     assertThat(full.lost()).hasValue("No space left on device");
-  }
-
-  /** A fact, which own rules may use, that does what they may not. */
-  public record Leaving(PlanPath path) implements Evidence {
-    public void leave() {
-      System.exit(0);
-    }
-  }
-
-  @Test
-  void anOwnRuleThatEndsTheProgramIsRefusedBeforeAnyPlanIsChecked() throws Exception {
-    assertThat(checkWithRule("System.exit(0);"))
-        .isEqualTo(
-            new Result(
-                "strikeoff: rules/bench/leaves.drl:14: a rule may compute with its facts and"
-                    + "\n  report, and nothing else; it can't use “System.exit” (java.lang.System)\n",
-                Exit.USAGE.code()));
-    assertThat(checkWithRule("Runtime.getRuntime().halt(0);").exit()).isEqualTo(Exit.USAGE.code());
-  }
-
-  @Test
-  void whatEndsTheProgramBehindARuleIsAFault() throws Exception {
-    assertThat(checkWithRule("new strikeoff.cli.MainTest.Leaving(null).leave();"))
-        .isEqualTo(
-            new Result(
-                "strikeoff: own rule bench/leaves ended the program before its work was done\n",
-                Exit.FAULT.code()));
-  }
-
-  /** What is told on the error output if a rule does this with a plan. */
-  private Result checkWithRule(String does) throws Exception {
-    Path rules = Files.createDirectories(folder.resolve("rules/bench"));
-    Files.writeString(
-        rules.resolve("leaves.drl"),
-        """
-        package rules.bench
-        import strikeoff.described.ScreenUsed
-        global strikeoff.rulebook.Reporter reporter
-        rule "bench/leaves"
-            @severity("risk")
-            @summary("s")
-            @because("b.")
-            @message("m.")
-            @remedy("r.")
-            @source("common practice, no source")
-        when
-            ScreenUsed()
-        then
-            %s
-        end
-        """
-            .formatted(does));
-    Process process =
-        new ProcessBuilder(
-                java(),
-                "-cp",
-                classPath(),
-                Main.class.getName(),
-                "check",
-                Path.of("plans/first-border.yaml").toAbsolutePath().toString(),
-                "--rules=rules",
-                "--rules-cache=cache")
-            .directory(folder.toFile())
-            .start();
-    String told = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
-    return new Result(told, process.waitFor());
   }
 
   private static OutputStream failing(String why) {

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,22 +23,10 @@ class WorkshopTest {
 
   private static final Path DEMO = Path.of("plans/workshop");
 
-  /** Compiled once for all tests here, as a teacher's second run finds it. */
-  @TempDir private static Path cache;
-
   @TempDir private Path desk;
 
   private String out;
   private String err;
-
-  @BeforeAll
-  static void compileOnce() {
-    StringWriter unread = new StringWriter();
-    Surroundings here = surroundings(unread, unread, Path.of(""), cache);
-    assertThat(Strikeoff.run(here, "rules", "--policy", DEMO + "/studio.yaml"))
-        .as(unread.toString())
-        .isZero();
-  }
 
   @BeforeEach
   void copyTheDemo() throws IOException {
@@ -55,19 +42,12 @@ class WorkshopTest {
     }
   }
 
-  private static Surroundings surroundings(
-      StringWriter out, StringWriter err, Path folder, Path cache) {
+  private static Surroundings surroundings(StringWriter out, StringWriter err, Path folder) {
     return new Surroundings(
         new PrintWriter(out),
         new PrintWriter(err),
         java.io.InputStream.nullInputStream(),
-        Map.of(
-            "XDG_CACHE_HOME",
-            cache.toAbsolutePath().toString(),
-            "HOME",
-            cache.toAbsolutePath().toString(),
-            "COLUMNS",
-            "200"),
+        Map.of("COLUMNS", "200"),
         false,
         folder,
         2);
@@ -76,7 +56,7 @@ class WorkshopTest {
   private int run(String... args) {
     StringWriter said = new StringWriter();
     StringWriter complained = new StringWriter();
-    int code = Strikeoff.run(surroundings(said, complained, desk, cache), args);
+    int code = Strikeoff.run(surroundings(said, complained, desk), args);
     out = said.toString();
     err = complained.toString();
     return code;
@@ -326,40 +306,15 @@ class WorkshopTest {
   }
 
   @Test
-  void theSecondRunUsesTheCacheAndADeletedOneIsMadeAgain() throws IOException {
-    Path own = desk.resolve("cache");
-    List<String> command =
-        List.of(
-            "check",
-            "workshop",
-            "--rules",
-            "workshop/rules",
-            "-q",
-            "--rules-cache",
-            own.toString());
-    run(command.toArray(String[]::new));
-    String first = out;
-    Path kept = onlyFile(own);
-    byte[] bytes = Files.readAllBytes(kept);
-    run(command.toArray(String[]::new));
-    assertThat(out).isEqualTo(first);
-    assertThat(Files.readAllBytes(kept)).as("not compiled again").isEqualTo(bytes);
-    Files.write(kept, new byte[] {1, 2, 3});
-    run(command.toArray(String[]::new));
-    assertThat(out).isEqualTo(first);
-    assertThat(Files.size(onlyFile(own))).as("compiled anew").isGreaterThan(1000);
-    Files.delete(kept);
-    Files.delete(own);
-    run(command.toArray(String[]::new));
-    assertThat(out).isEqualTo(first);
-    assertThat(onlyFile(own)).isEqualTo(kept);
-  }
-
-  private static Path onlyFile(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      List<Path> all = files.toList();
-      assertThat(all).hasSize(1);
-      return all.get(0);
-    }
+  void codeIsRefusedBeforeAnyPlanIsChecked() throws IOException {
+    Files.writeString(desk.resolve("workshop/rules/house/late.drl"), "package rules.house\n");
+    Files.writeString(desk.resolve("workshop/rules/words.dsl"), "[condition][]it rains=x\n");
+    assertThat(run("check", "workshop", "--rules", "workshop/rules")).isEqualTo(2);
+    assertThat(out).isEmpty();
+    assertThat(err.replaceAll("\\s+", " "))
+        .contains("workshop/rules/house/late.drl: rules in code aren't run; write the rule in")
+        .contains("workshop/rules/words.dsl: no sentences can be added; write what they stand for");
+    assertThat(run("check", "workshop", "--rules-cache", "x")).isEqualTo(2);
+    assertThat(err).contains("--rules-cache");
   }
 }

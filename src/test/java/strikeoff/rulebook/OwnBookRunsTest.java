@@ -1,7 +1,6 @@
 package strikeoff.rulebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.drools.model.DSL.declarationOf;
 import static org.drools.model.DSL.globalOf;
 import static org.drools.model.DSL.on;
@@ -18,20 +17,20 @@ import org.drools.model.Global;
 import org.drools.model.Rule;
 import org.drools.model.Variable;
 import org.drools.model.functions.Predicate1;
-import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import org.junit.jupiter.api.Test;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Reported;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.rulebook.Rulebook.Judgement;
 import strikeoff.rulebook.own.OwnRule;
 import strikeoff.rulebook.own.OwnRules;
-import strikeoff.rulebook.own.RuleMistake;
 import strikeoff.rulebook.own.RuleMistakes;
 
-/** How a studio's own rules are run, with rules that need no compiler. */
+/** How a studio's own rules are run, with rules that do what no sentence can. */
 class OwnBookRunsTest {
 
   private static final Global<Reporter> REPORTER =
@@ -55,25 +54,25 @@ class OwnBookRunsTest {
   private static Rule made(String id, Predicate1<Gap> condition, Then then) {
     Variable<Gap> gap = declarationOf(Gap.class);
     return rule("rules.bench", id)
-        .metadata("severity", "\"risk\"")
-        .metadata("summary", "\"s\"")
-        .metadata("because", "\"b\"")
-        .metadata("message", "\"gap of {mm} mm\"")
-        .metadata("remedy", "\"r\"")
-        .metadata("source", "\"common practice, no source\"")
         .build(pattern(gap).expr(condition), on(gap, REPORTER).execute(then::run));
   }
 
   private static OwnRules own(Rule... rules) {
-    ModelImpl model = new ModelImpl("rules.bench");
     List<OwnRule> texts = new ArrayList<>();
     for (Rule one : rules) {
-      model.addRule(one);
-      texts.add(
-          new OwnRule(one.getName(), "rules/bench/own.drl", 7, List.of(), List.of("bench/least")));
+      RuleInfo info =
+          new RuleInfo(
+              one.getName(),
+              Severity.RISK,
+              "s",
+              "b",
+              "gap of {mm} mm",
+              "r",
+              "from memory",
+              List.of());
+      texts.add(new OwnRule(info, "rules/bench/own.dslr", 7, List.of()));
     }
-    model.addGlobal(REPORTER);
-    return new OwnRules(texts, List.of(model), false);
+    return new OwnRules(texts, List.of(rules));
   }
 
   private static Rulebook book(double seconds, Rule... rules) throws RuleMistakes {
@@ -111,7 +110,7 @@ class OwnBookRunsTest {
     Rulebook book = Rulebook.builtIn().with(own(SOUND), 5);
     assertThat(book.rules()).extracting(r -> r.id()).isSorted().contains("bench/sound");
     assertThat(book.rules()).hasSize(Rulebook.builtIn().rules().size() + 1);
-    assertThat(book.rule("bench/sound").orElseThrow().limits()).containsExactly("bench/least");
+    assertThat(book.rule("bench/sound").orElseThrow().summary()).isEqualTo("s");
     assertThat(book.own().rules()).extracting(OwnRule::id).containsExactly("bench/sound");
     assertThat(book.judge(List.of(gap(2))).reported()).as("built-in rules alone").isEmpty();
   }
@@ -122,36 +121,6 @@ class OwnBookRunsTest {
     assertThat(book.with(OwnRules.NONE, 5)).isSameAs(book);
     assertThat(book.own()).isEqualTo(OwnRules.NONE);
     assertThat(book.judge(List.of(gap(2)), List.of(gap(3))).reported()).isEmpty();
-  }
-
-  @Test
-  void aRuleOfAnotherFormIsToldAtItsLine() {
-    RuleMistakes wrong =
-        catchThrowableOfType(
-            RuleMistakes.class, () -> book(5, SOUND, made("other/sound", gap -> true, REPORT)));
-    assertThat(wrong.all())
-        .extracting(RuleMistake::text)
-        .containsExactly("rules/bench/own.drl:7: rule other/sound stands in package rules.bench");
-  }
-
-  @Test
-  void aRuleThatStandsInNoFileIsToldToo() {
-    OwnRules made = own(made("other/sound", gap -> true, REPORT));
-    RuleMistakes wrong =
-        catchThrowableOfType(
-            RuleMistakes.class,
-            () ->
-                Rulebook.of(List.of())
-                    .with(
-                        new OwnRules(
-                            List.of(new OwnRule("bench/x", "f", 1, List.of(), List.of())),
-                            made.models(),
-                            false),
-                        5));
-    assertThat(wrong.all())
-        .extracting(RuleMistake::text)
-        .containsExactly(
-            "rules/bench: the rule “other/sound” is none of those that stand in the files");
   }
 
   @Test
@@ -173,7 +142,7 @@ class OwnBookRunsTest {
         .containsExactly(
             new FailedRule(
                 "bench/breaks",
-                "java.lang.IllegalArgumentException: no mesh (rules/bench/own.drl:7)"));
+                "java.lang.IllegalArgumentException: no mesh (rules/bench/own.dslr:7)"));
   }
 
   @Test
@@ -229,7 +198,7 @@ class OwnBookRunsTest {
         .containsExactly(
             new FailedRule(
                 "bench/often",
-                "it fired more than 50000 times; it isn't run again (rules/bench/own.drl:7)"));
+                "it fired more than 50000 times; it isn't run again (rules/bench/own.dslr:7)"));
     assertThat(book.judge(List.of(), List.of(gap(99))).reported())
         .as("the others still are")
         .hasSize(1);
@@ -288,7 +257,7 @@ class OwnBookRunsTest {
         .containsExactly(
             new FailedRule(
                 "bench/sleeps",
-                "it had not ended after 0.3 s; it isn't run again (rules/bench/own.drl:7)"));
+                "it had not ended after 0.3 s; it isn't run again (rules/bench/own.dslr:7)"));
     assertThat(book.judge(List.of(), List.of(gap(2))).failedRules()).hasSize(1);
   }
 
@@ -308,11 +277,7 @@ class OwnBookRunsTest {
               }
             });
     Thread.currentThread().interrupt();
-    WatchedRun run =
-        WatchedRun.of(
-            org.drools.modelcompiler.KieBaseBuilder.createKieBaseFromModel(own(waits).models()),
-            List.of(gap(2)),
-            60_000);
+    WatchedRun run = WatchedRun.of(OwnBook.linked(own(waits).models()), List.of(gap(2)), 60_000);
     assertThat(Thread.interrupted()).isTrue();
     assertThat(run.failure()).contains("the run was interrupted");
     assertThat(run.endless()).isFalse();

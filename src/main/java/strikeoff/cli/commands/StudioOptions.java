@@ -1,11 +1,8 @@
 package strikeoff.cli.commands;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import strikeoff.cli.text.Surroundings;
 import strikeoff.units.UnitChoice;
 
 /** Options that say by which policy and rules plans are judged. */
@@ -22,15 +19,8 @@ final class StudioOptions {
       Options.word(
           "--rules",
           "DIR",
-          "A folder of own rules (.dslr, .drl). They are code that you trust: none is run that"
-              + " neither this nor --policy names.");
-
-  private final OptionSpec cache =
-      Options.word(
-          "--rules-cache",
-          "DIR",
-          "Where compiled own rules are kept; by default in the user's cache folder. Safe to"
-              + " delete.");
+          "A folder of own rules, in sentences (.dslr). None is run that neither this nor --policy"
+              + " names.");
 
   private final OptionSpec seconds =
       Options.words(
@@ -63,7 +53,7 @@ final class StudioOptions {
   }
 
   void addTo(CommandSpec spec) {
-    spec.addOption(policy).addOption(rules).addOption(cache).addOption(seconds);
+    spec.addOption(policy).addOption(rules).addOption(seconds);
   }
 
   Optional<String> policy() {
@@ -76,41 +66,5 @@ final class StudioOptions {
 
   double seconds() {
     return seconds.getValue();
-  }
-
-  /**
-   * The file with the key that seals compiled rules: in the user's own home, whatever else is said
-   * of the cache, since who can write there can change the user's programs as well.
-   */
-  static Optional<Path> cacheKey(Surroundings here) {
-    String home = here.environment().getOrDefault("HOME", "");
-    return home.isEmpty() || !Path.of(home).isAbsolute()
-        ? Optional.empty()
-        : Optional.of(Path.of(home, ".cache", "strikeoff", "rules.key"));
-  }
-
-  /** The folder for compiled rules: as given, else where the user keeps what can be made again. */
-  Optional<Path> cache(Surroundings here) {
-    if (cache.getValue() != null) {
-      return Optional.of(here.resolve(cache.getValue()));
-    }
-    try {
-      return usualCache(here);
-    } catch (InvalidPathException e) {
-      // A home whose name this locale can't read: rules are compiled with each run.
-      return Optional.empty();
-    }
-  }
-
-  private static Optional<Path> usualCache(Surroundings here) {
-    String given = here.environment().getOrDefault("XDG_CACHE_HOME", "");
-    String home = here.environment().getOrDefault("HOME", "");
-    // The standard has paths that aren't absolute ignored.
-    if (!given.isEmpty() && Path.of(given).isAbsolute()) {
-      return Optional.of(Path.of(given, "strikeoff", "rules"));
-    }
-    return home.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Path.of(home, ".cache", "strikeoff", "rules"));
   }
 }

@@ -38,7 +38,6 @@ import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.rulebook.Rulebook;
 import strikeoff.rulebook.own.OwnRules;
-import strikeoff.rulebook.own.RuleCache;
 import strikeoff.rulebook.own.RuleFile;
 import strikeoff.rulebook.own.RuleFolder;
 import strikeoff.rulebook.own.RuleMistake;
@@ -323,8 +322,7 @@ final class Studios {
           files.addAll(
               RuleFolder.read(folder.getKey(), folder.getValue(), PolicyReader.families()));
         }
-        RuleCache cache = new RuleCache(options.cache(here), StudioOptions.cacheKey(here));
-        OwnRules own = OwnRules.of(files, cache);
+        OwnRules own = OwnRules.of(files);
         book = rules.with(own, options.seconds());
       } catch (RuleMistakes e) {
         e.all().stream().map(RuleMistake::text).forEach(wrong::add);

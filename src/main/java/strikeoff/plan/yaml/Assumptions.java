@@ -90,9 +90,6 @@ final class Assumptions {
    * A default as the policy writes it, or in other units if figures of its kind are told in them.
    */
   private static String shown(String value, Measures units) {
-    if (units.equals(Measures.METRIC)) {
-      return value; // as the policy writes it, and need not be read for that
-    }
     return Quantities.parseAny(value)
         .toOptional()
         .filter(q -> !q.text(units).equals(q.text()))

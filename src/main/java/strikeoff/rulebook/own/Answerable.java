@@ -5,54 +5,128 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import strikeoff.described.ClothPrinted;
-import strikeoff.described.EquipmentThere;
-import strikeoff.described.PlaceOfWork;
-import strikeoff.described.WholePlan;
 
 /** Finds the conditions of a rule that no plan can ever meet. */
 final class Answerable {
 
-  /** Of these each plan has one: what several lines ask of them is asked of the same. */
-  private static final Set<Class<?>> ONE_ONLY =
-      Set.of(WholePlan.class, ClothPrinted.class, PlaceOfWork.class, EquipmentThere.class);
+  /** More than a plan can hold of anything. */
+  private static final int MOST_COUNTED = 10_000;
 
   private Answerable() {}
 
-  /** Why a condition is never met, by its number. */
-  static Map<Integer, String> never(List<Condition> conditions) {
+  /**
+   * Why a line is never met, by its number.
+   *
+   * @param lines each with what may hold instead of one another
+   */
+  static Map<Integer, String> never(List<List<Clause>> lines) {
     Map<Integer, String> never = new LinkedHashMap<>();
-    Map<Class<?>, List<String>> together = new LinkedHashMap<>();
-    for (int i = 0; i < conditions.size(); i++) {
-      Condition one = conditions.get(i);
-      List<String> asked = one.constraints();
-      if (ONE_ONLY.contains(one.type()) && !one.absent()) {
-        asked = together.computeIfAbsent(one.type(), t -> new ArrayList<>());
-        asked.addAll(one.constraints());
+    Map<Class<?>, List<Asked>> together = new LinkedHashMap<>();
+    for (int i = 0; i < lines.size(); i++) {
+      Optional<String> why = Optional.empty();
+      boolean all = true;
+      for (Clause way : lines.get(i)) {
+        Optional<String> one = never(way, lines, together);
+        why = why.or(() -> one);
+        all &= one.isPresent();
       }
-      Optional<String> impossible = Possible.impossible(one.type(), asked);
-      if (impossible.isPresent()) {
-        never.put(
-            i,
-            "nothing can be all of this at once, so the rule would never find anything: look at “"
-                + impossible.get()
-                + "”");
-      } else if (one.absent() && one.constraints().isEmpty() && ONE_ONLY.contains(one.type())) {
-        never.put(i, "every plan has this, so the rule would never find anything");
-      } else if (one.absent() && conditions.stream().anyMatch(other -> denies(one, other))) {
-        never.put(
-            i,
-            "another line asks for what must not be there by this one, so the rule would never"
-                + " find anything");
+      if (all) {
+        never.put(i, why.orElseThrow());
       }
     }
     return never;
   }
 
+  private static Optional<String> never(
+      Clause clause, List<List<Clause>> lines, Map<Class<?>, List<Asked>> together) {
+    List<Asked> asked = clause.everything();
+    boolean only = Things.ONE_ONLY.contains(clause.type());
+    if (only
+        && clause.finds()
+        && lines.stream().anyMatch(l -> l.size() == 1 && l.get(0) == clause)) {
+      asked = together.computeIfAbsent(clause.type(), t -> new ArrayList<>());
+      asked.addAll(clause.everything());
+    }
+    Optional<String> impossible = impossible(clause.type(), asked);
+    if (impossible.isPresent()) {
+      return Optional.of(
+          "nothing can be all of this at once, so the rule would never find anything: look at “"
+              + impossible.get()
+              + "”");
+    }
+    if (clause.form() instanceof Clause.Count count) {
+      return uncountable(count, only);
+    }
+    if (!(clause.form() instanceof Clause.None)) {
+      return Optional.empty();
+    }
+    if (clause.asked().isEmpty() && only) {
+      return Optional.of("every plan has this, so the rule would never find anything");
+    }
+    return lines.stream().anyMatch(other -> other.stream().allMatch(o -> denies(clause, o)))
+        ? Optional.of(
+            "another line asks for what must not be there by this one, so the rule would never"
+                + " find anything")
+        : Optional.empty();
+  }
+
+  /** Of one thing, of which perhaps one of several ways can be, all that is asked. */
+  private static Optional<String> impossible(Class<?> type, List<Asked> asked) {
+    List<String> plain = new ArrayList<>();
+    List<Asked.Either> eithers = new ArrayList<>();
+    for (Asked one : asked) {
+      if (one instanceof Asked.Either either) {
+        eithers.add(either);
+      } else {
+        plain.add(plainly(one));
+      }
+    }
+    Optional<String> impossible = Possible.impossible(type, plain);
+    for (Asked.Either either : eithers) {
+      if (impossible.isPresent()) {
+        break;
+      }
+      for (List<Asked> way : either.ways()) {
+        List<String> all = new ArrayList<>(plain);
+        way.forEach(one -> all.add(plainly(one)));
+        impossible = Possible.impossible(type, all);
+        if (impossible.isEmpty()) {
+          break;
+        }
+      }
+    }
+    return impossible;
+  }
+
+  /** What isn't so can be said the other way round where a single value is asked. */
+  private static String plainly(Asked asked) {
+    return asked instanceof Asked.Not not
+            && not.what().size() == 1
+            && not.what().get(0) instanceof Asked.Compared compared
+        ? compared
+            .how()
+            .contrary()
+            .map(how -> new Asked.Compared(compared.value(), how, compared.than()).text())
+            .orElse(asked.text())
+        : asked.text();
+  }
+
+  private static Optional<String> uncountable(Clause.Count count, boolean only) {
+    int most = only ? 1 : MOST_COUNTED;
+    for (int number = 0; number <= most; number++) {
+      if (count.how().holds((double) number, count.number())) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(
+        only
+            ? "every plan has one of this, so the rule would never find anything"
+            : "there are never so many, so the rule would never find anything");
+  }
+
   /** True if whatever the other condition finds must not be there by this one. */
-  private static boolean denies(Condition absent, Condition other) {
-    return !other.absent()
+  private static boolean denies(Clause absent, Clause other) {
+    return other.finds()
         && other.type() == absent.type()
         && other.constraints().containsAll(absent.constraints());
   }

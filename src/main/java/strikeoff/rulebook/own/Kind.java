@@ -1,10 +1,10 @@
 package strikeoff.rulebook.own;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
@@ -58,6 +58,14 @@ enum Kind {
   PROTECTION("“heat gloves”", KnownWords::protections),
   PLACING("“border”", KnownWords::placings),
   ANSWER("yes", (Class<? extends Quantity>) null);
+
+  /** A quantity of more words is none. */
+  private static final int MOST_WORDS = 4;
+
+  private static final List<String> IN_WORDS =
+      List.of(
+          "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
+          "twelve");
 
   private final String example;
   private final Class<? extends Quantity> type;
@@ -120,63 +128,86 @@ enum Kind {
     return example;
   }
 
-  /** What may stand in the gap at all, so that a sentence's next words aren't taken for it. */
-  String regex() {
-    if (isText()) {
-      return regex(known());
+  /**
+   * What may stand in the gap from a word on: how many words it takes, and what they mean or why
+   * they mean nothing. What means something comes first.
+   */
+  List<Read> at(Tokens line, int from) {
+    if (from >= line.size()) {
+      return List.of();
     }
-    return type == null ? "(\\S+)" : "(\\S+(?:\\s\\S+){0,3}?)";
+    if (isText()) {
+      return List.of(name(line, from, known()));
+    }
+    int most = type == null ? 1 : MOST_WORDS;
+    List<Read> read = new ArrayList<>();
+    List<Read> refused = new ArrayList<>();
+    for (int words = 1; words <= most && from + words <= line.size(); words++) {
+      Parsed<Object> value = read(line.slice(from, from + words));
+      (value instanceof Parsed.Refused ? refused : read).add(new Read(words, value));
+      if (line.get(from + words - 1).comma()) {
+        break;
+      }
+    }
+    read.addAll(refused);
+    return read;
   }
+
+  /** Some words in a gap. */
+  record Read(int words, Parsed<Object> value) {}
 
   /** A name of several words stands in quotes, unless it is known. */
-  static String regex(Optional<KnownWords> known) {
-    StringBuilder regex = new StringBuilder("(\"[^\"]*\"|“[^”]*”|");
-    for (String phrase : known.map(KnownWords::phrases).orElse(List.of())) {
-      regex.append(Pattern.quote(phrase)).append('|');
+  static Read name(Tokens line, int from, Optional<KnownWords> known) {
+    if (!line.get(from).isQuoted()) {
+      for (String phrase : known.map(KnownWords::phrases).orElse(List.of())) {
+        String[] words = phrase.split(" ");
+        if (line.at(from, words)) {
+          return new Read(words.length, word(phrase, known));
+        }
+      }
     }
-    return regex.append("\\S+)").toString();
+    return new Read(1, word(line.get(from).text(), known));
   }
 
-  /** As the engine compares it: in base units, or quoted. */
-  Parsed<String> read(String text) {
+  /** In base units, as a text, or as yes or no. */
+  Parsed<Object> read(String text) {
     if (isText()) {
       return word(text, known());
     }
     return switch (this) {
       case CLOCK -> clock(text);
       case ANSWER -> answer(text);
-      default -> Quantities.parseSigned(text, type).map(q -> number(q.base()));
+      case NUMBER ->
+          IN_WORDS.contains(text)
+              ? Parsed.value((double) IN_WORDS.indexOf(text) + 1)
+              : quantity(text);
+      default -> quantity(text);
     };
   }
 
-  /** A name as it is written; of known words, what facts call it. */
-  static Parsed<String> word(String text, Optional<KnownWords> known) {
-    String bare = text.replaceAll("^[\"“]|[\"”]$", "");
-    return known.map(words -> words.read(bare)).orElse(Parsed.value(bare)).map(Kind::quoted);
+  private Parsed<Object> quantity(String text) {
+    return Quantities.parseSigned(text, type).map(Quantity::base);
   }
 
-  private static Parsed<String> clock(String text) {
+  /** A name as it is written; of known words, what facts call it. */
+  static Parsed<Object> word(String text, Optional<KnownWords> known) {
+    String bare = text.replaceAll("^[\"“]|[\"”]$", "");
+    return known.map(words -> words.read(bare)).orElse(Parsed.value(bare)).map(word -> word);
+  }
+
+  private static Parsed<Object> clock(String text) {
     if (!text.matches("([01]?\\d|2[0-3]):[0-5]\\d")) {
       return Parsed.refused("a time of day such as 16:00 was expected; “" + text + "” is none");
     }
     String[] parts = text.split(":");
-    return Parsed.value(number(Integer.parseInt(parts[0]) * 60 + Integer.parseInt(parts[1])));
+    return Parsed.value((double) (Integer.parseInt(parts[0]) * 60 + Integer.parseInt(parts[1])));
   }
 
-  private static Parsed<String> answer(String text) {
+  private static Parsed<Object> answer(String text) {
     return switch (text) {
-      case "yes", "true" -> Parsed.value("true");
-      case "no", "false" -> Parsed.value("false");
+      case "yes", "true" -> Parsed.value(true);
+      case "no", "false" -> Parsed.value(false);
       default -> Parsed.refused("yes or no was expected; “" + text + "” is neither");
     };
-  }
-
-  /** A string as Java and the rules' language write it. */
-  static String quoted(String text) {
-    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
-  }
-
-  private static String number(double value) {
-    return new java.math.BigDecimal(Double.toString(value)).toPlainString();
   }
 }

@@ -96,7 +96,7 @@ record KnownWords(String what, Map<String, String> meanings) {
           text(one),
           List.of(((Enum<?>) one).name().toLowerCase(Locale.ROOT).replace('_', ' ')));
     }
-    return new KnownWords(ComparedValues.words(kind.getSimpleName()), words);
+    return new KnownWords(AskableValues.words(kind.getSimpleName()), words);
   }
 
   private static String text(Object one) {

@@ -1,22 +1,21 @@
 package strikeoff.rulebook.own;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.drools.model.Model;
+import org.drools.model.Rule;
 
 /**
- * A studio's own rules, ready to run. They are code that whoever runs the program trusts, as a
- * plan's writer never is.
+ * A studio's own rules, ready to run.
  *
  * @param rules what stands in the files
- * @param models what the engine runs
- * @param fromCache true if they had been compiled before
+ * @param models what the engine runs, one for each alternative of a rule
  */
-public record OwnRules(List<OwnRule> rules, List<Model> models, boolean fromCache) {
+public record OwnRules(List<OwnRule> rules, List<Rule> models) {
 
-  /** No own rules: what loads no compiler. */
-  public static final OwnRules NONE = new OwnRules(List.of(), List.of(), false);
+  public static final OwnRules NONE = new OwnRules(List.of(), List.of());
 
   public OwnRules {
     rules = List.copyOf(rules);
@@ -24,67 +23,61 @@ public record OwnRules(List<OwnRule> rules, List<Model> models, boolean fromCach
   }
 
   /**
-   * Compiles rules, or takes them from the cache.
+   * Reads rules.
    *
    * @throws RuleMistakes with every mistake that shows
    */
-  public static OwnRules of(List<RuleFile> files, RuleCache cache) throws RuleMistakes {
-    if (files.isEmpty()) {
-      return NONE;
-    }
-    String key = cache.key(files);
-    Optional<CompiledRules> kept = cache.find(key);
-    if (kept.isPresent()) {
-      try {
-        return loaded(kept.get(), true);
-      } catch (ModelLoading.Unloadable e) {
-        // Kept by a program that differs where no version tells: compile anew.
+  public static OwnRules of(List<RuleFile> files) throws RuleMistakes {
+    return files.isEmpty() ? NONE : of(files, Vocabulary.shipped());
+  }
+
+  /** The same in other sentences than those that come with the program. */
+  public static OwnRules of(List<RuleFile> files, Vocabulary words) throws RuleMistakes {
+    List<RuleMistake> mistakes = new ArrayList<>();
+    List<OwnRule> rules = new ArrayList<>();
+    List<Rule> models = new ArrayList<>();
+    for (RuleFile file : files) {
+      if (mistakes.size() >= RuleMistakes.MOST) {
+        // Told at the file that was left; nobody mends more in one go.
+        break;
       }
+      SentenceFile read = SentenceFile.of(file, words, mistakes);
+      rules.addAll(read.rules());
+      models.addAll(read.models());
     }
-    CompiledRules compiled = BoundedCompilation.of(files);
-    try {
-      OwnRules rules = loaded(compiled, false);
-      cache.keep(key, compiled);
-      return rules;
-    } catch (ModelLoading.Unloadable e) {
-      String file =
-          files.stream()
-              .filter(f -> !f.isVocabulary() && f.family().equals(e.family()))
-              .map(RuleFile::name)
-              .findFirst()
-              .orElse(files.get(0).name());
-      throw new RuleMistakes(List.of(new RuleMistake(file, 0, e.getMessage())));
+    twice(rules, mistakes);
+    if (!mistakes.isEmpty()) {
+      throw new RuleMistakes(mistakes);
     }
+    return new OwnRules(rules, models);
   }
 
   public Optional<OwnRule> rule(String id) {
     return rules.stream().filter(r -> r.id().equals(id)).findFirst();
   }
 
-  private static OwnRules loaded(CompiledRules compiled, boolean fromCache)
-      throws ModelLoading.Unloadable {
-    List<Model> models = ModelLoading.of(new MemoryLoader(compiled.classes()), compiled.models());
-    models.forEach(JoinWatch::over);
-    return new OwnRules(compiled.rules(), models, fromCache);
+  /** The id of the rule that something the engine runs belongs to. */
+  public static String idOf(String model) {
+    int way = model.indexOf(' ');
+    return way < 0 ? model : model.substring(0, way);
   }
 
-  /** Classes that were never files. */
-  private static final class MemoryLoader extends ClassLoader {
-
-    private final Map<String, byte[]> classes;
-
-    MemoryLoader(Map<String, byte[]> classes) {
-      super(OwnRules.class.getClassLoader());
-      this.classes = classes;
-    }
-
-    @Override
-    protected Class<?> findClass(String name) throws ClassNotFoundException {
-      byte[] bytes = classes.get(name);
-      if (bytes == null) {
-        throw new ClassNotFoundException(name);
+  private static void twice(List<OwnRule> rules, List<RuleMistake> mistakes) {
+    Map<String, OwnRule> first = new LinkedHashMap<>();
+    for (OwnRule rule : rules) {
+      OwnRule other = first.putIfAbsent(rule.id(), rule);
+      if (other != null) {
+        mistakes.add(
+            new RuleMistake(
+                rule.file(),
+                rule.line(),
+                "a rule is called "
+                    + rule.id()
+                    + " already, at "
+                    + other.file()
+                    + ":"
+                    + other.line()));
       }
-      return defineClass(name, bytes, 0, bytes.length);
     }
   }
 }

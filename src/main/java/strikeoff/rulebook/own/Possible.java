@@ -78,7 +78,7 @@ final class Possible {
     all.forEach(possible::add);
     return possible.asked.entrySet().stream()
         .filter(e -> !e.getValue().possible())
-        .map(e -> ComparedValues.words(property(e.getKey())))
+        .map(e -> AskableValues.words(property(e.getKey())))
         .findFirst();
   }
 

@@ -8,20 +8,4 @@ package strikeoff.rulebook.own;
  * @param family the folder it stands in; its rules' ids begin with it
  * @param text what it says
  */
-public record RuleFile(String name, String family, String text) {
-
-  /** Rules in sentences. */
-  public boolean isSentences() {
-    return name.endsWith(".dslr");
-  }
-
-  /** More sentences to write rules in. */
-  public boolean isVocabulary() {
-    return name.endsWith(".dsl");
-  }
-
-  /** Rules as programmers write them. */
-  public boolean isPlain() {
-    return name.endsWith(".drl");
-  }
-}
+public record RuleFile(String name, String family, String text) {}

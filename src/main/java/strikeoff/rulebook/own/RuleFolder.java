@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -46,7 +47,12 @@ public final class RuleFolder {
       String below = folder.relativize(path).toString().replace('\\', '/');
       String file = name + "/" + below;
       String family = folderName(path);
-      if (!file.endsWith(".dsl") && !FAMILY.matcher(family).matches()) {
+      Optional<String> code = noSentences(file);
+      if (code.isPresent()) {
+        mistakes.add(new RuleMistake(file, 0, code.get()));
+        continue;
+      }
+      if (!FAMILY.matcher(family).matches()) {
         mistakes.add(
             new RuleMistake(
                 file,
@@ -55,7 +61,7 @@ public final class RuleFolder {
                     + " “"
                     + family
                     + "” is none"));
-      } else if (!file.endsWith(".dsl") && taken.contains(family)) {
+      } else if (taken.contains(family)) {
         mistakes.add(
             new RuleMistake(
                 file,
@@ -75,12 +81,26 @@ public final class RuleFolder {
       }
     }
     if (files.isEmpty() && mistakes.isEmpty()) {
-      mistakes.add(new RuleMistake(name, 0, "no .dslr or .drl file in this folder"));
+      mistakes.add(new RuleMistake(name, 0, "no .dslr file in this folder"));
     }
     if (!mistakes.isEmpty()) {
       throw new RuleMistakes(mistakes, unread);
     }
     return files;
+  }
+
+  /** Why a file holds no sentences, if it is of such a kind. */
+  private static Optional<String> noSentences(String file) {
+    if (file.endsWith(".drl")) {
+      return Optional.of(
+          "rules in code aren't run; write the rule in sentences, in a file that ends in .dslr: what"
+              + " there is to say, and how, is in OWN-RULES.md and SENTENCES.md");
+    }
+    return file.endsWith(".dsl")
+        ? Optional.of(
+            "no sentences can be added; write what they stand for in the rule itself, as in “there is"
+                + " a screen whose frame length is less than 30 cm”")
+        : Optional.empty();
   }
 
   private static List<Path> paths(Path folder, String name) throws RuleMistakes {

@@ -3,8 +3,8 @@ package strikeoff.rulebook.own;
 import java.util.Optional;
 
 /**
- * The thread on which own rules judge one plan. Their code, and what watches their conditions, asks
- * it again and again whether it may go on; on any other thread asking does nothing.
+ * The thread on which own rules judge one plan. Their conditions ask it again and again whether to
+ * go on; on any other thread asking does nothing.
  */
 public final class RuleThread extends Thread {
 
@@ -63,7 +63,7 @@ public final class RuleThread extends Thread {
     return true;
   }
 
-  /** The work ended before it was done. An error, since a rule's code may catch exceptions. */
+  /** The work ended before it was done. An error, since it is no fault of the rule. */
   public static final class Ended extends Error {
 
     private static final long serialVersionUID = 1;

@@ -1,47 +1,82 @@
 package strikeoff.rulebook.own;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.findings.Words;
 import strikeoff.plan.Evidence;
+import strikeoff.units.Measures;
 
 /**
  * What an own rule's message may say: the values of the facts that it found, as SENTENCES.md lists
  * them. Built-in rules lead on into a value; from there anything that the program holds could be
- * called, which is nothing for a text.
+ * called, which is nothing for a text. Where a rule found two things of a kind, {@code
+ * {otherScreen}} is a value of the second one.
  */
 public final class Sayable {
 
   private static final Pattern NAME = Pattern.compile("[a-z][A-Za-z0-9]*");
-
-  /** A limit's value is said by the rule's number of it. */
-  private static final Pattern LIMIT = Pattern.compile("limit[2-9]?");
+  private static final Pattern OTHER = Pattern.compile("\\{other([A-Z][^{}]*)}");
 
   private static final ClassValue<Set<String>> NAMES =
       new ClassValue<>() {
         @Override
         protected Set<String> computeValue(Class<?> type) {
-          return Set.copyOf(ComparedValues.sayable(type));
+          return Set.copyOf(AskableValues.sayable(type));
         }
       };
 
   private Sayable() {}
 
-  /** True for what stands in braces as a single name. */
-  public static boolean isName(String placeholder) {
-    return NAME.matcher(named(placeholder)).matches();
+  /**
+   * True if a placeholder names a value of one of some facts.
+   *
+   * @param types theirs, in their order
+   */
+  static boolean canSay(String placeholder, List<Class<?>> types) {
+    String name = named(placeholder);
+    if (!NAME.matcher(name).matches()) {
+      return false;
+    }
+    if (types.stream().anyMatch(type -> has(type, name))) {
+      return true;
+    }
+    Matcher other = OTHER.matcher("{" + name + "}");
+    return other.matches() && second(types, Function.identity(), small(other.group(1))).isPresent();
   }
 
-  /** True if a fact of this type has the value that a placeholder names. */
-  static boolean has(Class<?> type, String placeholder) {
-    return Evidence.class.isAssignableFrom(type) && NAMES.get(type).contains(named(placeholder));
+  private static boolean has(Class<?> type, String name) {
+    return Evidence.class.isAssignableFrom(type) && NAMES.get(type).contains(name);
+  }
+
+  /** The second of a type among those that have a value. */
+  private static <T> Optional<T> second(
+      List<T> all, Function<T, Class<?>> type, String placeholder) {
+    List<Class<?>> first = new ArrayList<>();
+    for (T one : all) {
+      if (has(type.apply(one), named(placeholder))) {
+        if (first.contains(type.apply(one))) {
+          return Optional.of(one);
+        }
+        first.add(type.apply(one));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Words that agree with a value, and the side to which it is rounded, are how it is said. */
   private static String named(String placeholder) {
     return placeholder.replaceFirst(":.*", "").replaceFirst("\\.rounded(Up|Down)$", "");
+  }
+
+  private static String small(String name) {
+    return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
   }
 
   /** The names of all values of some facts. */
@@ -52,20 +87,23 @@ public final class Sayable {
   }
 
   /**
-   * Holds templates to what may be said.
+   * A template with the values of facts in it.
    *
-   * @throws IllegalArgumentException if a placeholder is none of the facts' values
+   * @param facts what the rule found, in its order
    */
-  public static void asked(List<String> templates, List<?> facts) {
-    for (String template : templates) {
-      for (String name : Words.placeholders(template)) {
-        boolean said =
-            LIMIT.matcher(named(name)).matches()
-                || facts.stream().anyMatch(fact -> has(fact.getClass(), name));
-        if (!said) {
-          throw new IllegalArgumentException("{" + name + "}: no fact given has such a value");
-        }
+  public static String told(String template, List<?> facts, Measures units) {
+    Matcher other = OTHER.matcher(template);
+    StringBuilder told = new StringBuilder();
+    int from = 0;
+    while (other.find()) {
+      String name = small(other.group(1));
+      Optional<?> second = second(List.<Object>copyOf(facts), Object::getClass, name);
+      if (second.isPresent()) {
+        told.append(Words.fill(template.substring(from, other.start()), facts, units));
+        told.append(Words.fill("{" + name + "}", List.of(second.get()), units));
+        from = other.end();
       }
     }
+    return told.append(Words.fill(template.substring(from), facts, units)).toString();
   }
 }

@@ -3,6 +3,7 @@ package strikeoff.rulebook.own;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.units.Parsed;
@@ -13,48 +14,124 @@ import strikeoff.units.Parsed;
  * @param words with gaps in braces; one that begins with {@code "- "} says more about what a
  *     sentence before it is about
  * @param type what it is about
- * @param condition what the engine compares, with the same gaps
- * @param gaps their names, in order
- * @param shape what a line must look like to be this sentence
+ * @param conditions what it asks, all of it
+ * @param parts its words and gaps, one by one
  */
-record Sentence(String words, Class<?> type, String condition, List<String> gaps, Pattern shape) {
+record Sentence(String words, Class<?> type, List<Template> conditions, List<Part> parts) {
 
-  private static final Pattern GAP = Pattern.compile("\\{([a-z]+[0-9]?)}");
+  private static final Pattern GAP = Pattern.compile("\\{([a-z]+)[0-9]?}");
+  private static final Pattern CONDITION =
+      Pattern.compile("([\\w.()]+)\\s+(==|!=|>=|<=|>|<|not contains|contains)\\s+(.+)");
+
+  /** A word, or a gap if there is a kind. */
+  record Part(String word, Optional<Kind> gap) {}
+
+  /**
+   * What is asked of a value.
+   *
+   * @param gap the number of the gap that it is compared with; -1 for none
+   * @param than what it is compared with otherwise
+   * @param of whose value that is, for what each plan has one of
+   */
+  record Template(
+      Value value, How how, int gap, Optional<Object> than, Optional<Value> of, Class<?> owner) {
+
+    private Asked filled(List<Object> gaps, Function<Class<?>, Thing> only) {
+      if (of.isPresent()) {
+        Thing other = only.apply(owner);
+        return new Asked.Compared(value, how, new Than.OfThing(Optional.of(other), of.get(), 1, 0));
+      }
+      Object figure = gap < 0 ? than.orElseThrow() : gaps.get(gap);
+      return new Asked.Compared(value, how, new Than.Figure(figure));
+    }
+  }
 
   Sentence {
-    gaps = List.copyOf(gaps);
+    conditions = List.copyOf(conditions);
+    parts = List.copyOf(parts);
   }
 
   /**
-   * @throws IllegalArgumentException if a gap has no known kind
+   * @param condition {@code value > {gap}}, several joined by commas, perhaps in brackets after the
+   *     fact's name; nothing if the words ask for no more than such a fact
+   * @throws IllegalArgumentException if a gap has no known kind, or a value isn't there
    */
   static Sentence of(String words, Class<?> type, String condition) {
+    List<Part> parts = new ArrayList<>();
     List<String> gaps = new ArrayList<>();
-    StringBuilder shape = new StringBuilder();
-    String said = words.startsWith("- ") ? words.substring(2) : words;
-    Matcher gap = GAP.matcher(said);
-    int from = 0;
-    while (gap.find()) {
-      shape.append(literal(said.substring(from, gap.start())));
-      String name = gap.group(1);
-      gaps.add(name);
-      shape.append(
-          Kind.of(name)
-              .orElseThrow(() -> new IllegalArgumentException("no gap is called {" + name + "}"))
-              .regex());
-      from = gap.end();
+    for (String word : words.replaceFirst("^- ", "").split("\\s+")) {
+      Matcher gap = GAP.matcher(word);
+      if (gap.matches()) {
+        gaps.add(word);
+        parts.add(
+            new Part(
+                word,
+                Optional.of(
+                    Kind.of(gap.group(1))
+                        .orElseThrow(
+                            () -> new IllegalArgumentException("no gap is called " + word)))));
+      } else {
+        parts.add(new Part(word, Optional.empty()));
+      }
     }
-    shape.append(literal(said.substring(from)));
-    int flags = Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE;
-    return new Sentence(words, type, condition, gaps, Pattern.compile(shape.toString(), flags));
+    List<Template> conditions = new ArrayList<>();
+    String asked = condition.replaceFirst("^[A-Z]\\w*\\((.*)\\)$", "$1").strip();
+    for (String one : asked.isEmpty() ? new String[0] : asked.split(",\\s*")) {
+      conditions.add(template(one.strip(), type, gaps));
+    }
+    return new Sentence(words, type, conditions, parts);
   }
 
-  private static String literal(String text) {
-    StringBuilder regex = new StringBuilder();
-    for (String part : text.split("(?<=\\s)|(?=\\s)")) {
-      regex.append(part.isBlank() ? (part.isEmpty() ? "" : "\\s+") : Pattern.quote(part));
+  private static Template template(String condition, Class<?> type, List<String> gaps) {
+    Matcher form = CONDITION.matcher(condition);
+    if (!form.matches()) {
+      throw new IllegalArgumentException("“value > {gap}” was expected: " + condition);
     }
-    return regex.toString();
+    Value value = AskableValues.at(type, form.group(1));
+    How how = How.of(form.group(2));
+    String than = form.group(3);
+    int gap = gaps.indexOf(than);
+    if (gap >= 0) {
+      return new Template(value, how, gap, Optional.empty(), Optional.empty(), type);
+    }
+    if (than.matches("\".*\"")) {
+      return fixed(value, how, than.substring(1, than.length() - 1), type);
+    }
+    if (than.equals("true") || than.equals("false")) {
+      return fixed(value, how, Boolean.valueOf(than), type);
+    }
+    if (than.matches("-?[0-9.]+")) {
+      return fixed(value, how, Double.valueOf(than), type);
+    }
+    int dot = than.lastIndexOf('.');
+    if (dot < 0) {
+      throw new IllegalArgumentException("no gap and no value is called " + than);
+    }
+    Class<?> owner = Vocabulary.fact(than.substring(0, dot));
+    return new Template(
+        value,
+        how,
+        -1,
+        Optional.empty(),
+        Optional.of(AskableValues.at(owner, than.substring(dot + 1))),
+        owner);
+  }
+
+  private static Template fixed(Value value, How how, Object than, Class<?> type) {
+    return new Template(value, how, -1, Optional.of(than), Optional.empty(), type);
+  }
+
+  /** The same condition in other words. */
+  Sentence inWords(String other) {
+    List<Part> changed = new ArrayList<>();
+    for (String word : other.replaceFirst("^- ", "").split("\\s+")) {
+      changed.add(
+          parts.stream()
+              .filter(p -> p.gap().isPresent() && p.word().equals(word))
+              .findFirst()
+              .orElse(new Part(word, Optional.empty())));
+    }
+    return new Sentence(other, type, conditions, changed);
   }
 
   boolean isMore() {
@@ -72,22 +149,58 @@ record Sentence(String words, Class<?> type, String condition, List<String> gaps
         .replaceAll(gap -> Matcher.quoteReplacement(Kind.of(gap.group(1)).orElseThrow().example()));
   }
 
-  /** The condition for a text that is this sentence; empty if it isn't. */
-  Optional<Parsed<String>> read(String text) {
-    Matcher match = shape.matcher(text);
-    if (!match.matches()) {
-      return Optional.empty();
+  /** The condition for values of its gaps. */
+  List<Asked> filled(List<Object> gaps, Function<Class<?>, Thing> only) {
+    return conditions.stream().map(c -> c.filled(gaps, only)).toList();
+  }
+
+  /**
+   * A reading of some words of a line as this sentence.
+   *
+   * @param end the word after it
+   * @param gaps what stands in its gaps
+   * @param refused the word that can't stand where it does, and why; -1 if all can
+   */
+  record Match(int end, List<Object> gaps, int refused, String why) {}
+
+  /** All readings of a line from a word on; the longest first. */
+  List<Match> at(Tokens line, int from) {
+    if (from + parts.size() > line.size()
+        || parts.get(0).gap().isEmpty() && !line.get(from).is(parts.get(0).word())) {
+      return List.of();
     }
-    String filled = condition;
-    for (int i = 0; i < gaps.size(); i++) {
-      Parsed<String> value = Kind.of(gaps.get(i)).orElseThrow().read(match.group(i + 1));
-      if (value instanceof Parsed.Refused<String> refused) {
-        return Optional.of(
-            Parsed.refused(
-                "in “" + text + "”, " + refused.message() + "; the sentence is “" + said() + "”"));
+    List<Match> found = new ArrayList<>();
+    match(line, from, 0, new ArrayList<>(), new Match(from, List.of(), -1, ""), found);
+    found.sort((a, b) -> b.end() - a.end());
+    return found;
+  }
+
+  private void match(
+      Tokens line, int at, int part, List<Object> gaps, Match sofar, List<Match> found) {
+    if (part == parts.size()) {
+      found.add(new Match(at, List.copyOf(gaps), sofar.refused(), sofar.why()));
+      return;
+    }
+    if (at >= line.size() || part > 0 && line.get(at - 1).comma()) {
+      return;
+    }
+    Part next = parts.get(part);
+    if (next.gap().isEmpty()) {
+      if (line.get(at).is(next.word())) {
+        match(line, at + 1, part + 1, gaps, sofar, found);
       }
-      filled = filled.replace("{" + gaps.get(i) + "}", value.toOptional().orElseThrow());
+      return;
     }
-    return Optional.of(Parsed.value(filled));
+    for (Kind.Read read : next.gap().get().at(line, at)) {
+      List<Object> filled = new ArrayList<>(gaps);
+      Match then = sofar;
+      if (read.value() instanceof Parsed.Refused<Object> no) {
+        filled.add(0.0);
+        then = sofar.refused() >= 0 ? sofar : new Match(at, List.of(), at, no.message());
+      } else {
+        filled.add(read.value().toOptional().orElseThrow());
+      }
+      match(line, at + read.words(), part + 1, filled, then, found);
+    }
   }
 }

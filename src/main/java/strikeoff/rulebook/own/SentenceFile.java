@@ -1,16 +1,19 @@
 package strikeoff.rulebook.own;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.drools.model.Rule;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
 
-/** A file of rules in sentences. */
-record SentenceFile(DrlSource source, List<OwnRule> rules) {
+/**
+ * A file of rules in sentences.
+ *
+ * @param models what the engine runs; none if something is wrong
+ */
+record SentenceFile(List<OwnRule> rules, List<Rule> models) {
 
   private static final Pattern RULE = Pattern.compile("(?i)rule\\s+[\"“]?(.*?)[\"”]?");
 
@@ -83,11 +86,8 @@ record SentenceFile(DrlSource source, List<OwnRule> rules) {
         }
         case THEN -> {
           if (is(line, "end")) {
-            rule.done();
             int from = begins.get(begins.size() - 1);
-            rules.add(
-                new OwnRule(
-                    rule.id(), file.name(), from + 1, lines.subList(from, i + 1), List.of()));
+            rules.add(new OwnRule(rule.done(), file.name(), from + 1, lines.subList(from, i + 1)));
             part = Part.OUTSIDE;
           } else {
             rule.consequence(i + 1, line);
@@ -101,30 +101,16 @@ record SentenceFile(DrlSource source, List<OwnRule> rules) {
     if (read.isEmpty()) {
       mistakes.add(new RuleMistake(file.name(), 0, "no rule is in this file"));
     }
-    return new SentenceFile(source(file, read, begins), rules);
+    List<Rule> models = new ArrayList<>();
+    if (mistakes.isEmpty()) {
+      read.forEach(rule -> models.addAll(rule.models()));
+    }
+    return new SentenceFile(rules, models);
   }
 
   /** People write {@code When:} as well. */
   private static boolean is(String line, String word) {
     return line.equalsIgnoreCase(word) || line.equalsIgnoreCase(word + ":");
-  }
-
-  private static DrlSource source(RuleFile file, List<SentenceRule> rules, List<Integer> begins) {
-    List<String> drl = new ArrayList<>();
-    List<Integer> from = new ArrayList<>();
-    Set<String> imports = new LinkedHashSet<>();
-    rules.forEach(rule -> imports.addAll(rule.imports()));
-    drl.add("package rules." + file.family());
-    imports.forEach(type -> drl.add("import " + type));
-    drl.add("global strikeoff.rulebook.Reporter reporter");
-    drl.forEach(line -> from.add(1));
-    for (int i = 0; i < rules.size(); i++) {
-      for (String line : rules.get(i).drl()) {
-        drl.add(line);
-        from.add(begins.get(i) + 1);
-      }
-    }
-    return new DrlSource(file, String.join("\n", drl) + "\n", from);
   }
 
   private static void wrong(RuleFile file, int index, String message, List<RuleMistake> mistakes) {

@@ -2,14 +2,17 @@ package strikeoff.rulebook.own;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.drools.model.Rule;
+import strikeoff.described.WholePlan;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
 import strikeoff.findings.Words;
 import strikeoff.rulebook.RuleText;
 import strikeoff.units.Parsed;
@@ -17,7 +20,7 @@ import strikeoff.units.Phrase;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
 
-/** Reads one rule that is written in sentences and writes it as the compiler takes it. */
+/** Reads one rule that is written in sentences. */
 final class SentenceRule {
 
   private static final Pattern SAY = Pattern.compile("(?i)say\\s+(\\S+?)\\s*:\\s*(.*)");
@@ -30,15 +33,21 @@ final class SentenceRule {
 
   private static final List<String> THINGS = List.of("because", "mend", "source", "summary");
   private static final List<String> SEVERITIES = List.of("stop", "risk", "advice");
-  private static final String WHOLE = "strikeoff.described.WholePlan";
+
+  /** More than anybody has in mind who writes either and or. */
+  private static final int MOST_WAYS = 32;
 
   private final RuleFile file;
   private final Vocabulary words;
   private final List<RuleMistake> mistakes;
   private final int line;
   private final String name;
-  private final List<Condition> conditions = new ArrayList<>();
-  private final List<Integer> conditionsAt = new ArrayList<>();
+  private final Things things = new Things();
+
+  /** Each line, and of it what may hold instead of one another. */
+  private final List<List<Clause>> lines = new ArrayList<>();
+
+  private final List<Integer> linesAt = new ArrayList<>();
   private final Map<String, String> said = new LinkedHashMap<>();
   private final Map<String, Integer> saidAt = new LinkedHashMap<>();
   private String last = "";
@@ -66,33 +75,63 @@ final class SentenceRule {
 
   void condition(int at, String text) {
     if (text.startsWith("-")) {
-      if (lost) {
-        return;
-      }
-      if (conditions.isEmpty()) {
-        wrong(at, "a line that begins with “-” says more about the line before it");
-        return;
-      }
-      Condition before = conditions.get(conditions.size() - 1);
-      Parsed<List<String>> more = Condition.more(text.substring(1).strip(), before.type(), words);
-      if (more instanceof Parsed.Refused<List<String>> refused) {
-        unsure = true;
-        misread(at, refused.message());
-      } else {
-        List<String> all = new ArrayList<>(before.constraints());
-        all.addAll(more.toOptional().orElseThrow());
-        conditions.set(conditions.size() - 1, new Condition(before.type(), all, before.absent()));
-      }
+      more(at, text.substring(1).strip());
       return;
     }
-    Parsed<Condition> read = Condition.read(text, words);
+    Parsed<List<Clause>> read = LineReader.read(text, words, things);
     lost = read instanceof Parsed.Refused;
-    if (read instanceof Parsed.Refused<Condition> refused) {
+    if (read instanceof Parsed.Refused<List<Clause>> refused) {
+      unsure = true;
+      misread(at, refused.message());
+      return;
+    }
+    List<Clause> ways = read.toOptional().orElseThrow();
+    lines.add(ways);
+    linesAt.add(at);
+    if (ways.size() == 1 && ways.get(0).finds()) {
+      things.found(ways.get(0).thing());
+    }
+    followed(at, ways);
+  }
+
+  private void more(int at, String text) {
+    if (lost) {
+      return;
+    }
+    if (lines.isEmpty()) {
+      wrong(at, "a line that begins with “-” says more about the line before it");
+      return;
+    }
+    List<Clause> ways = lines.get(lines.size() - 1);
+    if (ways.size() > 1) {
+      wrong(at, "of “either … or …” nothing more can be said below; say it on the line itself");
+      return;
+    }
+    Clause before = ways.get(0);
+    if (before.form() instanceof Clause.Sum) {
+      wrong(at, "of a sum nothing more can be said below; say it before “add up to”");
+      return;
+    }
+    Parsed<List<Asked>> more = LineReader.more(text, before.type(), words, things);
+    if (more instanceof Parsed.Refused<List<Asked>> refused) {
       unsure = true;
       misread(at, refused.message());
     } else {
-      conditions.add(read.toOptional().orElseThrow());
-      conditionsAt.add(at);
+      Clause further = before.and(more.toOptional().orElseThrow());
+      lines.set(lines.size() - 1, List.of(further));
+      followed(at, List.of(further));
+    }
+  }
+
+  /** So much at once is followed by nobody, and not by the engine either. */
+  private void followed(int at, List<Clause> ways) {
+    boolean toMany =
+        ways.stream()
+            .flatMap(clause -> clause.everything().stream())
+            .anyMatch(asked -> asked.things().size() > EngineRule.MOST_OTHERS);
+    if (toMany) {
+      unsure = true;
+      wrong(at, "this speaks of more than two other things at once; say it in several lines");
     }
   }
 
@@ -153,29 +192,57 @@ final class SentenceRule {
   }
 
   /** Closes the rule: tells what it lacks. */
-  void done() {
+  RuleInfo done() {
     if (!id().matches("[a-z]+/" + RuleText.FAULT)) {
       wrong(
           line,
           "a rule's name is a few words of the letters a to z; this one is " + Script.quoted(name));
     }
-    if (conditions.isEmpty() && !unsure) {
+    if (lines.isEmpty() && !unsure) {
       wrong(line, "the rule has no sentence after “when”");
     }
+    if (ways().size() > MOST_WAYS) {
+      unsure = true;
+      wrong(
+          line,
+          "“either … or …” leaves more than " + MOST_WAYS + " ways; make several rules of it");
+    }
     if (!unsure) {
-      Answerable.never(conditions).forEach((which, why) -> wrong(conditionsAt.get(which), why));
+      Answerable.never(lines).forEach((which, why) -> wrong(linesAt.get(which), why));
     }
     lacks("message", "say stop: …", "what is wrong");
     lacks("because", "because: …", "why it matters");
     lacks("remedy", "mend: …", "what to do about it");
-    List<Class<?>> types = types();
     for (String key : List.of("message", "remedy")) {
       for (String gap : Words.placeholders(said.getOrDefault(key, ""))) {
-        if (!unsure && types.stream().noneMatch(type -> Sayable.has(type, gap))) {
-          wrong(saidAt.getOrDefault(key, line), unfillable(gap, types));
+        if (!unsure) {
+          unfillable(gap).ifPresent(why -> wrong(saidAt.getOrDefault(key, line), why));
         }
       }
     }
+    return new RuleInfo(
+        id(),
+        Stream.of(Severity.values())
+            .filter(severity -> severity.text().equals(said.get("severity")))
+            .findFirst()
+            .orElse(Severity.ADVICE),
+        said.getOrDefault("summary", Phrase.capital(name)),
+        said.getOrDefault("because", ""),
+        said.getOrDefault("message", ""),
+        said.getOrDefault("remedy", ""),
+        said.getOrDefault("source", "a rule of the studio's own, in " + file.name()),
+        List.of());
+  }
+
+  /** Whichever way the rule is met, what it says must be known. */
+  private Optional<String> unfillable(String gap) {
+    for (List<Clause> way : ways()) {
+      List<Class<?>> types = types(way);
+      if (!Sayable.canSay(gap, types)) {
+        return Optional.of(unfillable(gap, types));
+      }
+    }
+    return Optional.empty();
   }
 
   private static String unfillable(String gap, List<Class<?>> types) {
@@ -193,62 +260,50 @@ final class SentenceRule {
     }
   }
 
-  private List<Class<?>> types() {
+  private static List<Class<?>> types(List<Clause> way) {
     List<Class<?>> types = new ArrayList<>();
-    conditions.stream().filter(c -> !c.absent()).forEach(c -> types.add(c.type()));
+    way.stream().filter(Clause::finds).forEach(clause -> types.add(clause.type()));
     if (types.isEmpty()) {
-      types.add(whole());
+      types.add(WholePlan.class);
     }
+    unnamed(way).forEach(thing -> types.add(thing.type()));
     return types;
   }
 
-  /** Names of the fact classes that the rule's text needs. */
-  Set<String> imports() {
-    Set<String> names = new LinkedHashSet<>();
-    conditions.forEach(c -> names.add(c.type().getName()));
-    names.add(WHOLE);
-    return names;
+  /** What each plan has and conditions speak of, though no line finds it. */
+  private static List<Thing> unnamed(List<Clause> way) {
+    return way.stream()
+        .flatMap(clause -> clause.everything().stream())
+        .flatMap(asked -> asked.things().stream())
+        .filter(thing -> thing.number() < 0)
+        .distinct()
+        .toList();
   }
 
-  private static Class<?> whole() {
-    try {
-      return Class.forName(WHOLE);
-    } catch (ClassNotFoundException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  /** The rule as the compiler takes it. */
-  List<String> drl() {
-    List<String> drl = new ArrayList<>();
-    drl.add("rule " + Kind.quoted(id()));
-    annotation(drl, "severity", "");
-    annotation(drl, "summary", Phrase.capital(name));
-    annotation(drl, "because", "");
-    annotation(drl, "message", "");
-    annotation(drl, "remedy", "");
-    annotation(drl, "source", "a rule of the studio's own, in " + file.name());
-    drl.add("when");
-    List<String> found = new ArrayList<>();
-    for (int i = 0; i < conditions.size(); i++) {
-      Condition condition = conditions.get(i);
-      drl.add("  " + condition.drl("$fact" + i));
-      if (!condition.absent()) {
-        found.add("$fact" + i);
+  /** Each way in which the rule can be met. */
+  private List<List<Clause>> ways() {
+    List<List<Clause>> ways = List.of(List.of());
+    for (List<Clause> line : lines) {
+      List<List<Clause>> longer = new ArrayList<>();
+      for (List<Clause> way : ways) {
+        for (Clause clause : line) {
+          List<Clause> all = new ArrayList<>(way);
+          all.add(clause);
+          longer.add(all);
+        }
       }
+      ways = longer.size() > MOST_WAYS ? longer.subList(0, MOST_WAYS + 1) : longer;
     }
-    if (found.isEmpty()) {
-      drl.add("  $plan : WholePlan()");
-      found.add("$plan");
-    }
-    drl.add("then");
-    drl.add("  reporter.report(drools.getRule(), " + String.join(", ", found) + ");");
-    drl.add("end");
-    return drl;
+    return ways;
   }
 
-  private void annotation(List<String> drl, String key, String otherwise) {
-    drl.add("  @" + key + "(" + Kind.quoted(said.getOrDefault(key, otherwise)) + ")");
+  /** What the engine runs, for each way in which the rule can be met. */
+  List<Rule> models() {
+    List<Rule> models = new ArrayList<>();
+    for (List<Clause> way : ways()) {
+      models.add(EngineRule.of(id(), models.size() + 1, unnamed(way), way));
+    }
+    return models;
   }
 
   /** A word that isn't known is told where it stands in its line. */

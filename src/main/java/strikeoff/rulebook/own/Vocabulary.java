@@ -5,18 +5,22 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The sentences in which rules can be written. Its files are in Drools' notation for such mappings:
- * {@code [condition][fact's type]sentence=what it means}.
- *
- * @param sentences in the order of the files
+ * The sentences in which rules can be written, one a line: {@code [condition][fact's type]sentence=
+ * what is asked of the fact}. A line that begins with {@code [greatest]} or {@code [least]} calls
+ * the things that have most or least of a value, one with {@code [sum]} compares what all have
+ * together.
  */
-public record Vocabulary(List<Sentence> sentences) {
+public final class Vocabulary {
 
   /** The files that come with the program, one for each subject. */
   public static final List<String> SUBJECTS =
@@ -24,28 +28,59 @@ public record Vocabulary(List<Sentence> sentences) {
 
   private static final String ROOT = "strikeoff.";
 
-  private static final Pattern LINE = Pattern.compile("\\[condition]\\[([\\w.]+)]([^=]+)=(.*)");
+  private static final Pattern LINE =
+      Pattern.compile("\\[(condition|greatest|least|sum)]\\[([\\w.$]+)]([^=]+)=(.*)");
+  private static final Pattern NOUN = Pattern.compile("there is an? (.*)");
 
-  public Vocabulary {
-    sentences = List.copyOf(sentences);
+  /** What a sentence is for. */
+  enum Use {
+    CONDITION,
+    GREATEST,
+    LEAST,
+    SUM
+  }
+
+  /**
+   * A thing by its noun.
+   *
+   * @param one “screen”
+   * @param many “screens”
+   */
+  record Noun(Sentence one, Sentence many) {}
+
+  private static Optional<Vocabulary> shipped = Optional.empty();
+
+  private final Map<Use, List<Sentence>> sentences = new LinkedHashMap<>();
+  private final Map<Class<?>, List<Sentence>> more = new HashMap<>();
+  private final Map<Class<?>, List<Sentence>> moreOfMany = new HashMap<>();
+  private final List<Sentence> openings = new ArrayList<>();
+  private final List<Noun> nouns = new ArrayList<>();
+
+  private Vocabulary() {
+    for (Use use : Use.values()) {
+      sentences.put(use, new ArrayList<>());
+    }
   }
 
   /** The sentences that come with the program. */
-  public static Vocabulary shipped() {
-    List<Sentence> all = new ArrayList<>();
-    SUBJECTS.forEach(subject -> all.addAll(of(subject).sentences()));
-    return new Vocabulary(all);
+  public static synchronized Vocabulary shipped() {
+    if (shipped.isEmpty()) {
+      Vocabulary all = new Vocabulary();
+      SUBJECTS.forEach(subject -> all.read(text(subject)));
+      shipped = Optional.of(all);
+    }
+    return shipped.get();
   }
 
-  /** The sentences of one shipped file. */
-  static Vocabulary of(String subject) {
-    List<Sentence> all = new ArrayList<>();
-    List<RuleMistake> mistakes = new ArrayList<>();
-    read(subject + ".dsl", text(subject), all, mistakes);
-    if (!mistakes.isEmpty()) {
-      throw new IllegalStateException(mistakes.get(0).text());
-    }
-    return new Vocabulary(all);
+  /**
+   * The sentences of a text.
+   *
+   * @throws IllegalArgumentException if a line is none, or asks for what there isn't
+   */
+  public static Vocabulary of(String text) {
+    Vocabulary some = new Vocabulary();
+    some.read(text);
+    return some;
   }
 
   /** The text of a shipped file. */
@@ -61,25 +96,115 @@ public record Vocabulary(List<Sentence> sentences) {
     }
   }
 
-  /** These sentences and those that a studio adds. */
-  Vocabulary with(List<RuleFile> files, List<RuleMistake> mistakes) {
-    List<Sentence> all = new ArrayList<>(sentences);
-    for (RuleFile file : files) {
-      if (file.isVocabulary()) {
-        read(file.name(), file.text(), all, mistakes);
+  private void read(String text) {
+    for (String written : text.lines().toList()) {
+      String line = written.strip();
+      if (!line.isEmpty() && !line.startsWith("#")) {
+        Matcher match = LINE.matcher(line);
+        if (!match.matches()) {
+          throw new IllegalArgumentException(
+              "“[condition][fact]sentence=condition” was expected: " + line);
+        }
+        Use use = Use.valueOf(match.group(1).toUpperCase(Locale.ROOT));
+        String condition = match.group(4).strip();
+        boolean value = use == Use.GREATEST || use == Use.LEAST;
+        add(
+            use,
+            Sentence.of(
+                match.group(3).strip(),
+                fact(match.group(2)),
+                value ? condition + " > 0" : condition));
       }
     }
-    return new Vocabulary(all);
+  }
+
+  private void add(Use use, Sentence sentence) {
+    sentences.get(use).add(sentence);
+    if (use != Use.CONDITION) {
+      return;
+    }
+    if (sentence.isMore()) {
+      more.computeIfAbsent(sentence.type(), t -> new ArrayList<>()).add(sentence);
+      String many = ofMany(sentence.words());
+      if (!many.equals(sentence.words())) {
+        moreOfMany
+            .computeIfAbsent(sentence.type(), t -> new ArrayList<>())
+            .add(sentence.inWords(many));
+      }
+      return;
+    }
+    openings.add(sentence);
+    Matcher noun = NOUN.matcher(sentence.words());
+    if (noun.matches()) {
+      String one = noun.group(1);
+      nouns.add(new Noun(sentence.inWords(one), sentence.inWords(many(one))));
+    }
+  }
+
+  /** The fact that is called so, seen from the program's own packages. */
+  static Class<?> fact(String name) {
+    try {
+      return Class.forName(ROOT + name);
+    } catch (ClassNotFoundException | LinkageError e) {
+      throw new IllegalArgumentException("no fact is called " + name, e);
+    }
+  }
+
+  /** “screens” for “screen”, “pastes of paint” for “paste of paint”. */
+  private static String many(String noun) {
+    String head = noun.replaceFirst(" (of|that|with) .*", "");
+    String rest = noun.substring(head.length());
+    return (head.endsWith("s") && !head.endsWith("ss")
+            ? head
+            : head + (head.matches(".*(ch|sh|x|ss)") ? "es" : "s"))
+        + rest;
+  }
+
+  /** “that end later than” for “that ends later than”. */
+  private static String ofMany(String words) {
+    return words
+        .replaceFirst("^- that is ", "- that are ")
+        .replaceFirst("^- that has ", "- that have ")
+        .replaceFirst("^- that (\\w+?(?:ch|sh|x|ss))es ", "- that $1 ")
+        .replaceFirst("^- that (\\w+[^s ])s ", "- that $1 ");
+  }
+
+  /** All sentences of a use, in the order of the files. */
+  List<Sentence> sentences(Use use) {
+    return List.copyOf(sentences.get(use));
+  }
+
+  /** All sentences that ask for something. */
+  public List<Sentence> sentences() {
+    return sentences(Use.CONDITION);
   }
 
   /** Sentences that say more about a fact. */
   List<Sentence> more(Class<?> type) {
-    return sentences.stream().filter(s -> s.isMore() && s.type() == type).toList();
+    return more.getOrDefault(type, List.of());
+  }
+
+  /** The same as they are said of several. */
+  List<Sentence> moreOfMany(Class<?> type) {
+    return moreOfMany.getOrDefault(type, List.of());
   }
 
   /** Sentences that a rule's line can begin with. */
   List<Sentence> openings() {
-    return sentences.stream().filter(s -> !s.isMore()).toList();
+    return openings;
+  }
+
+  /** Everything that “there is a …” finds. */
+  List<Noun> nouns() {
+    return nouns;
+  }
+
+  /** What facts of a type are called. */
+  List<String> nouns(Class<?> type) {
+    return nouns.stream()
+        .filter(noun -> noun.one().type() == type)
+        .map(noun -> noun.one().words())
+        .toList();
   }
 
   /** The sentence nearest to a text by its letters, put together as it would be written. */
@@ -112,31 +237,5 @@ public record Vocabulary(List<Sentence> sentences) {
   /** Figures and gaps tell nothing of which sentence was meant. */
   private static String plain(String text) {
     return text.toLowerCase(Locale.ROOT).replaceAll("\\{[^}]*}|\\S*\\d\\S*", "#");
-  }
-
-  private static void read(
-      String file, String text, List<Sentence> into, List<RuleMistake> mistakes) {
-    List<String> lines = text.lines().toList();
-    for (int i = 0; i < lines.size(); i++) {
-      String line = lines.get(i).strip();
-      if (line.isEmpty() || line.startsWith("#")) {
-        continue;
-      }
-      Matcher match = LINE.matcher(line);
-      if (!match.matches()) {
-        mistakes.add(
-            new RuleMistake(
-                file, i + 1, "“[condition][fact]sentence=condition” was expected: " + line));
-        continue;
-      }
-      try {
-        Class<?> type = Class.forName(ROOT + match.group(1));
-        into.add(Sentence.of(match.group(2).strip(), type, match.group(3).strip()));
-      } catch (ClassNotFoundException | LinkageError e) {
-        mistakes.add(new RuleMistake(file, i + 1, "no fact is called " + match.group(1)));
-      } catch (IllegalArgumentException e) {
-        mistakes.add(new RuleMistake(file, i + 1, e.getMessage()));
-      }
-    }
   }
 }

@@ -1,13 +1,13 @@
 /**
- * A studio's own rules: sentences, and rules written by hand, compiled when they are first met.
+ * A studio's own rules: sentences, read here and made into what the engine runs by its own words
+ * for it. Nothing is generated or compiled, so there is nothing to fence in.
  *
- * <p>They are bounded. Compiled classes are read before they are loaded: what isn't on {@code
- * may-use.txt}, a list of what may be used rather than of what may not, is refused ({@link
- * strikeoff.rulebook.own.CodeUses}). Then they are rewritten so that every method and every jump
- * back asks whether to end ({@link strikeoff.rulebook.own.Interruptible}), and each pattern gets
- * one more constraint that asks and counts ({@link strikeoff.rulebook.own.JoinWatch}), since the
- * engine joins patterns that constrain nothing in loops of its own. What still can't be ended is a
- * single call of the platform that takes for ever; its thread is left behind and its rule not run
- * again.
+ * <p>{@link strikeoff.rulebook.own.Vocabulary} holds the sentences, {@link
+ * strikeoff.rulebook.own.LineReader} reads a line into a {@link strikeoff.rulebook.own.Clause} of
+ * what is {@link strikeoff.rulebook.own.Asked}, and {@link strikeoff.rulebook.own.EngineRule} makes
+ * an engine's rule of a rule's clauses.
+ *
+ * <p>Running them is bounded: each condition asks whether to go on, and each pattern counts what it
+ * let through ({@link strikeoff.rulebook.own.RuleThread}).
  */
 package strikeoff.rulebook.own;

@@ -5,8 +5,18 @@
 [condition][described.DayWorked]- that ends later than {clock}=endsAt() > {clock}
 [condition][described.DayWorked]- with more than {number} lays=lays > {number}
 [condition][described.StepTaken]there is a step=StepTaken()
+[condition][described.StepTaken]there is a mixing=StepTaken(kind == "mix")
+[condition][described.StepTaken]there is a printing=StepTaken(kind == "print")
+[condition][described.StepTaken]there is a sewing=StepTaken(kind == "sew")
+[condition][described.StepTaken]there is a screen washing=StepTaken(kind == "wash screen")
 [condition][described.StepTaken]the cloth is fixed by {fix}=StepTaken(kind == {fix})
 [condition][described.StepTaken]- of the kind {step}=kind == {step}
+[condition][described.StepTaken]- of the paste {paste}=pastes contains {paste}
+[condition][described.StepTaken]- with the screen {screen}=screens contains {screen}
+[condition][described.StepTaken]- of the arrangement {arrangement}=arrangements contains {arrangement}
+[condition][described.StepTaken]- that lasts longer than {time}=lasts > {time}
+[condition][described.StepTaken]- on day {number}=day == {number}
+[greatest][described.StepTaken]the longest printing=kind == "print", lasts
 [condition][described.AirMoved]air is moved over the cloth=AirMoved()
 [condition][described.AirMoved]- by {air}=by == {air}
 [condition][described.InUse]something is in use=InUse()

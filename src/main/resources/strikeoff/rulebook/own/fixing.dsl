@@ -1,5 +1,10 @@
 # Fixing, finishing and cloth.
 [condition][described.BathTaken]there is a bath=BathTaken()
+[condition][described.BathTaken]there is a soak=BathTaken(kind == "soak")
+[condition][described.BathTaken]there is a steaming=BathTaken(kind == "steam")
+[condition][described.BathTaken]there is a rinse=BathTaken(kind == "rinse")
+[condition][described.BathTaken]there is a wash=BathTaken(kind == "wash")
+[condition][described.BathTaken]there is a heat-setting=BathTaken(kind == "heat-set")
 [condition][described.BathTaken]the cloth is washed hotter than {temperature}=BathTaken(kind == "wash", temperature.base() > {temperature})
 [condition][described.BathTaken]- of the kind {bath}=kind == {bath}
 [condition][described.BathTaken]- hotter than {temperature}=temperature.base() > {temperature}

@@ -2,6 +2,8 @@
 [condition][described.PasteMixed]there is a paste=PasteMixed()
 [condition][described.PasteMixed]a paste of paint is mixed=PasteMixed(paint == true)
 [condition][described.PasteMixed]a paste of dye is mixed=PasteMixed(paint == false)
+[condition][described.PasteMixed]there is a paint=PasteMixed(paint == true)
+[condition][described.PasteMixed]there is a dye paste=PasteMixed(paint == false)
 [condition][described.PasteMixed]- with the alkali inside=alkaliInside == true
 [condition][described.PasteMixed]- without a recipe=recipeStated == false
 [condition][described.PasteMixed]- without an amount=amountStated == false
@@ -14,6 +16,9 @@
 [condition][paste.PasteUse]- in more than {number} impressions=impressions > {number}
 [condition][paste.PasteUse]- mixed in more than {number} batches=batches > {number}
 [condition][paste.PasteUse]- of which more than {share} is left over=overShare.base() > {share}
+[condition][paste.PasteUse]there is a printed paste=PasteUse()
+[sum][paste.PasteUse]in all more than {mass} of paste is needed=needGrams > {mass}
+[greatest][paste.PasteUse]the paste of which most is needed=needGrams
 [condition][paste.PasteAge]a paste grows old=PasteAge()
 [condition][paste.PasteAge]- beyond {time}=age.base() > {time}
 [condition][paste.ThickenerHistory]a thickener has stood=ThickenerHistory()

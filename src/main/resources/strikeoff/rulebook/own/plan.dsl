@@ -22,6 +22,7 @@
 [condition][described.ArrangementPlaced]- that is turned=turned == true
 [condition][described.ArrangementPlaced]- that is mirrored=mirrored == true
 [condition][described.ArrangementPlaced]- of the design {design}=design == {design}
+[greatest][described.ArrangementPlaced]the longest series=kind == "series", placements
 [condition][described.ClothPrinted]there is a cloth=ClothPrinted()
 [condition][described.ClothPrinted]the cloth isn't washed=ClothPrinted(washed == false)
 [condition][described.ClothPrinted]the cloth holds {fibre}=ClothPrinted(fibres contains {fibre})

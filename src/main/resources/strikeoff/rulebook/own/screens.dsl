@@ -7,6 +7,11 @@
 [condition][described.ScreenUsed]- without a squeegee stated=squeegeeStated == false
 [condition][described.ScreenUsed]- called {screen}=screen == {screen}
 [condition][described.ScreenUsed]- that prints the design {design}=designs contains {design}
+[condition][described.ScreenUsed]- with a frame longer than the table is wide=frameLength > described.PlaceOfWork.tableWidth
+[condition][described.ScreenUsed]- with a frame longer than the cloth is wide=frameLength > described.ClothPrinted.width
+[greatest][described.ScreenUsed]the screen with the finest mesh=mesh
+[least][described.ScreenUsed]the screen with the coarsest mesh=mesh
+[greatest][described.ScreenUsed]the screen with the longest frame=frameLength
 [condition][screens.MeshRead]a mesh is counted=MeshRead()
 [condition][screens.MeshRead]- below {number} per inch=perInch < {number}
 [condition][screens.MeshRead]- above {number} per inch=perInch > {number}

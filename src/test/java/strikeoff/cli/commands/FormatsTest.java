@@ -161,7 +161,7 @@ class FormatsTest {
   @ParameterizedTest
   @ValueSource(strings = {"plans", "plans/workshop --rules plans/workshop/rules"})
   void partsJoinedAreTheSameBytesAsOneRun(String plans) throws IOException {
-    String check = "check " + plans + " -q --rules-cache " + in("cache");
+    String check = "check " + plans + " -q";
     Outcome whole = run(writing("whole", check.split(" ")));
     assertThat(folder.resolve("whole/index.html")).exists();
     assertThat(Files.readString(folder.resolve("whole.json")))

@@ -3,20 +3,12 @@ package strikeoff.rulebook.own;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class OwnRulesTest {
-
-  @TempDir private Path folder;
 
   private static RuleFile sentences(String text) {
     return new RuleFile("rules/bench/mesh.dslr", "bench", text);
@@ -35,26 +27,24 @@ class OwnRulesTest {
       """;
 
   @Test
-  void compilesASentenceAndKeepsItForTheNextRun() throws RuleMistakes, IOException {
-    RuleCache cache =
-        new RuleCache(Optional.of(folder.resolve("cache")), Optional.of(folder.resolve("key")));
-    OwnRules first = OwnRules.of(List.of(sentences(MESH)), cache);
-    assertThat(first.fromCache()).isFalse();
-    assertThat(first.rules()).extracting(OwnRule::id).containsExactly("bench/fine-mesh");
-    assertThat(first.models()).isNotEmpty();
-    assertThat(OwnRules.of(List.of(sentences(MESH)), cache).fromCache()).isTrue();
-    assertThat(OwnRules.of(List.of(sentences(MESH + "\n# more\n")), cache).fromCache()).isFalse();
-    try (Stream<Path> kept = Files.list(folder.resolve("cache"))) {
-      for (Path one : kept.toList()) {
-        byte[] bytes = Files.readAllBytes(one);
-        bytes[bytes.length / 2] ^= 1;
-        Files.write(one, bytes);
-      }
-    }
-    assertThat(OwnRules.of(List.of(sentences(MESH)), cache).fromCache())
-        .as("a damaged cache is compiled anew")
-        .isFalse();
-    assertThat(OwnRules.of(List.of(sentences(MESH)), cache).fromCache()).isTrue();
+  void readsARule() throws RuleMistakes {
+    OwnRules rules = OwnRules.of(List.of(sentences(MESH)));
+    assertThat(rules.rules()).extracting(OwnRule::id).containsExactly("bench/fine-mesh");
+    assertThat(rules.models()).hasSize(1);
+    assertThat(OwnRules.of(List.of())).isSameAs(OwnRules.NONE);
+  }
+
+  @Test
+  void twoRulesOfOneNameAreTold() {
+    RuleMistakes wrong =
+        catchThrowableOfType(
+            RuleMistakes.class,
+            () -> OwnRules.of(List.of(sentences(MESH), sentences("\n" + MESH))));
+    assertThat(wrong.all())
+        .extracting(RuleMistake::text)
+        .containsExactly(
+            "rules/bench/mesh.dslr:2: a rule is called bench/fine-mesh already, at"
+                + " rules/bench/mesh.dslr:1");
   }
 
   @Test
@@ -68,8 +58,7 @@ class OwnRulesTest {
                         sentences(
                             MESH.replace("a screen with a mesh finer", "a scren with a mesh finner")
                                 .replace("{mesh}", "{mash}")
-                                .replace("mend:", "mendd:"))),
-                    RuleCache.NONE));
+                                .replace("mend:", "mendd:")))));
     assertThat(wrong.all())
         .extracting(RuleMistake::text)
         .containsExactly(
@@ -104,8 +93,7 @@ class OwnRulesTest {
     String text = MESH.replace(old.replace("@", "\n"), fresh.replace("@", "\n"));
     assertThat(text).isNotEqualTo(MESH);
     RuleMistakes wrong =
-        catchThrowableOfType(
-            RuleMistakes.class, () -> OwnRules.of(List.of(sentences(text)), RuleCache.NONE));
+        catchThrowableOfType(RuleMistakes.class, () -> OwnRules.of(List.of(sentences(text))));
     assertThat(wrong).as("told: %s", told).isNotNull();
     assertThat(wrong.all())
         .extracting(RuleMistake::text)

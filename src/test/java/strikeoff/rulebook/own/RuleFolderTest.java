@@ -40,19 +40,28 @@ class RuleFolderTest {
   @Test
   void takesRuleFilesByNameAndNothingElse() throws IOException, RuleMistakes {
     write("house/late.dslr", "late");
-    write("beginners/mesh.drl", "mesh");
-    write("beginners/words.dsl", "words");
+    write("beginners/mesh.dslr", "mesh");
     write("beginners/notes.txt", "notes");
     write("beginners/plan.yaml", "plan");
-    Files.createDirectories(folder.resolve("house/odd.drl"));
+    Files.createDirectories(folder.resolve("house/odd.dslr"));
     assertThat(read())
         .containsExactly(
-            new RuleFile("rules/beginners/mesh.drl", "beginners", "mesh"),
-            new RuleFile("rules/beginners/words.dsl", "beginners", "words"),
+            new RuleFile("rules/beginners/mesh.dslr", "beginners", "mesh"),
             new RuleFile("rules/house/late.dslr", "house", "late"));
-    assertThat(read()).extracting(RuleFile::isPlain).containsExactly(true, false, false);
-    assertThat(read()).extracting(RuleFile::isVocabulary).containsExactly(false, true, false);
-    assertThat(read()).extracting(RuleFile::isSentences).containsExactly(false, false, true);
+  }
+
+  @Test
+  void codeIsRefusedWithWhatToWriteInstead() throws IOException {
+    write("house/late.dslr", "late");
+    write("house/mesh.drl", "package rules.house");
+    write("words.dsl", "[condition][]it rains=eval(true)");
+    assertThat(told())
+        .containsExactly(
+            "rules/house/mesh.drl: rules in code aren't run; write the rule in sentences, in a file"
+                + " that ends in .dslr: what there is to say, and how, is in OWN-RULES.md and"
+                + " SENTENCES.md",
+            "rules/words.dsl: no sentences can be added; write what they stand for in the rule"
+                + " itself, as in “there is a screen whose frame length is less than 30 cm”");
   }
 
   @Test
@@ -62,38 +71,36 @@ class RuleFolderTest {
   }
 
   @Test
-  void aFolderThatCannotBePartOfAnIdIsToldForRulesAndNotForSentences() throws IOException {
+  void aFolderThatCannotBePartOfAnIdIsTold() throws IOException {
     write("First Class/a.dslr", "");
-    write("First Class/b.dsl", "");
-    write("paste/c.drl", "");
-    write("paste/d.dsl", "");
+    write("paste/c.dslr", "");
     assertThat(told())
         .containsExactly(
             "rules/First Class/a.dslr: rules are called by their folder, whose name is one word of"
                 + " small letters a to z; “First Class” is none",
-            "rules/paste/c.drl: the folder “paste” is called like a family of the built-in rules;"
+            "rules/paste/c.dslr: the folder “paste” is called like a family of the built-in rules;"
                 + " give it another name");
   }
 
   @Test
   void aFileIsTakenUpToItsMostAndRefusedBeyond() throws IOException, RuleMistakes {
-    write("house/large.drl", "x".repeat(MOST));
+    write("house/large.dslr", "x".repeat(MOST));
     assertThat(read().get(0).text()).hasSize(MOST);
-    write("house/large.drl", "x".repeat(MOST + 1));
+    write("house/large.dslr", "x".repeat(MOST + 1));
     assertThat(told())
         .containsExactly(
-            "rules/house/large.drl: this file can't be read: it is larger than 256 KiB");
+            "rules/house/large.dslr: this file can't be read: it is larger than 256 KiB");
   }
 
   @Test
   void whatIsNoTextIsRefused() throws IOException {
-    write("house/late.drl", new byte[] {'r', (byte) 0xe9, 'e'});
-    assertThat(told()).containsExactly("rules/house/late.drl: this file isn't in UTF-8");
+    write("house/late.dslr", new byte[] {'r', (byte) 0xe9, 'e'});
+    assertThat(told()).containsExactly("rules/house/late.dslr: this file isn't in UTF-8");
   }
 
   @Test
   void anEmptyOrMissingFolderIsAMistake() throws IOException {
-    assertThat(told()).containsExactly("rules: no .dslr or .drl file in this folder");
+    assertThat(told()).containsExactly("rules: no .dslr file in this folder");
     Files.delete(folder);
     assertThat(told()).containsExactly("rules: no such folder");
     Files.createDirectories(folder);
@@ -101,21 +108,21 @@ class RuleFolderTest {
 
   @Test
   void aLinkThatLeadsNowhereIsNoRuleLeftOut() throws IOException {
-    write("house/rule.drl", "");
-    Files.createSymbolicLink(folder.resolve("house/gone.drl"), folder.resolve("nowhere"));
+    write("house/rule.dslr", "");
+    Files.createSymbolicLink(folder.resolve("house/gone.dslr"), folder.resolve("nowhere"));
     assertThat(told())
         .containsExactly(
-            "rules/house/gone.drl: this file can't be read: it is a pipe, a device, or a link that"
+            "rules/house/gone.dslr: this file can't be read: it is a pipe, a device, or a link that"
                 + " leads nowhere");
   }
 
   @Test
   void fiveHundredFilesAreTakenAndOneMoreIsNot() throws IOException, RuleMistakes {
     for (int i = 0; i < 500; i++) {
-      write("house/rule" + i + ".drl", "");
+      write("house/rule" + i + ".dslr", "");
     }
     assertThat(read()).hasSize(500);
-    write("house/last.drl", "");
+    write("house/last.dslr", "");
     assertThat(told()).containsExactly("rules: more than 500 rule files");
   }
 }

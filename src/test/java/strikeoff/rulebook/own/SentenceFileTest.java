@@ -8,8 +8,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Severity;
 
-/** Files of rules in sentences, as far as the compiler's door. */
+/** Files of rules in sentences. */
 class SentenceFileTest {
 
   private static final Vocabulary WORDS = Vocabulary.shipped();
@@ -51,40 +53,25 @@ class SentenceFileTest {
   }
 
   @Test
-  void sentencesBecomeTheRuleThatAProgrammerWouldWrite() {
+  void sentencesBecomeARule() {
     SentenceFile file = read(LATE);
     assertThat(mistakes).isEmpty();
-    assertThat(file.source().drl().replace(".0", ""))
-        .isEqualTo(
-            """
-            package rules.house
-            import strikeoff.described.DayWorked
-            import strikeoff.described.ScreenUsed
-            import strikeoff.described.WholePlan
-            global strikeoff.rulebook.Reporter reporter
-            rule "house/late-finish"
-              @severity("stop")
-              @summary("Late finish")
-              @because("Paste that dries in a screen overnight stays there.")
-              @message("Day {day} ends at {endsClock}, and the loft is locked at 17:00.")
-              @remedy("End the day earlier.")
-              @source("a rule of the studio's own, in rules/house/loft.dslr")
-            when
-              $fact0 : DayWorked(endsAt() > 990, lays > 2)
-              $fact1 : ScreenUsed(screen == "reeds")
-            then
-              reporter.report(drools.getRule(), $fact0, $fact1);
-            end
-            """);
-  }
-
-  @Test
-  void everyLineOfTheMadeRuleBelongsToTheRulesHead() {
-    SentenceFile file = read(LATE);
-    // 5 lines of heading, then 13 of the rule, which begins in line 3.
-    assertThat(file.source().lines()).hasSize(18);
-    assertThat(file.source().lines().subList(0, 5)).containsOnly(1);
-    assertThat(file.source().lines().subList(5, 18)).containsOnly(3);
+    assertThat(file.rules())
+        .extracting(OwnRule::info)
+        .containsExactly(
+            new RuleInfo(
+                "house/late-finish",
+                Severity.STOP,
+                "Late finish",
+                "Paste that dries in a screen overnight stays there.",
+                "Day {day} ends at {endsClock}, and the loft is locked at 17:00.",
+                "End the day earlier.",
+                "a rule of the studio's own, in rules/house/loft.dslr",
+                List.of()));
+    assertThat(file.models())
+        .singleElement()
+        .satisfies(rule -> assertThat(rule.getName()).isEqualTo("house/late-finish"))
+        .satisfies(rule -> assertThat(rule.getPackage()).isEqualTo("rules.house"));
   }
 
   @Test
@@ -100,45 +87,36 @@ class SentenceFileTest {
 
   @Test
   void whatMayBeSaidBesidesIsSaidInTheWritersWords() {
-    String drl =
+    RuleInfo info =
         read(LATE.replace("end\n", "summary: nobody locks up\nsource: the caretaker\nend\n"))
-            .source()
-            .drl();
+            .rules()
+            .get(0)
+            .info();
     assertThat(mistakes).isEmpty();
-    assertThat(drl).contains("@summary(\"nobody locks up\")", "@source(\"the caretaker\")");
+    assertThat(info.summary()).isEqualTo("nobody locks up");
+    assertThat(info.source()).isEqualTo("the caretaker");
   }
 
   @Test
-  void aRuleOfWhatIsMissingReportsThePlanAsAWhole() {
-    String drl =
-        read("""
-                rule no reeds
-                when:
-                  there is no screen called reeds
-                then:
-                  say advice: “{title}” has {lays} lays and no reeds.
-                  because: b.
-                  mend: m.
-                end
-                """)
-            .source()
-            .drl();
+  void aRuleOfWhatIsMissingSpeaksOfThePlanAsAWhole() {
+    read(
+        """
+        rule no reeds
+        when:
+          there is no screen called reeds
+        then:
+          say advice: “{title}” has {lays} lays and no reeds.
+          because: b.
+          mend: m.
+        end
+        """);
     assertThat(mistakes).isEmpty();
-    assertThat(drl)
-        .contains(
-            """
-            when
-              not ScreenUsed(screen == "reeds")
-              $plan : WholePlan()
-            then
-              reporter.report(drools.getRule(), $plan);
-            """);
   }
 
   @Test
-  void quotesInWhatIsSaidStayInside() {
-    assertThat(read(LATE.replace("the loft is", "the \"loft\" is")).source().drl())
-        .contains("and the \\\"loft\\\" is locked");
+  void quotesInWhatIsSaidStayAsTheyAre() {
+    assertThat(read(LATE.replace("the loft is", "the \"loft\" is")).rules().get(0).info().message())
+        .contains("and the \"loft\" is locked");
   }
 
   @ParameterizedTest

@@ -3,13 +3,13 @@ package strikeoff.rulebook.own;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.described.ScreenUsed;
-import strikeoff.units.Parsed;
 
-/** Sentences that a studio adds, in Drools' notation for such mappings. */
+/** Sentences as the files of the vocabulary hold them. */
 class SentenceTest {
 
   private static final Sentence PRESS =
@@ -18,40 +18,47 @@ class SentenceTest {
           ScreenUsed.class,
           "frameLength.base() > {length}, frameLength.base() < {length2}, designs contains {name}");
 
+  private static List<Sentence.Match> matches(Sentence sentence, String text) {
+    Tokens line = Tokens.of(text);
+    return sentence.at(line, 0).stream().filter(m -> m.end() == line.size()).toList();
+  }
+
   private static String read(Sentence sentence, String text) {
-    return sentence.read(text).orElseThrow().toOptional().orElseThrow().replace(".0", "");
+    Sentence.Match match = matches(sentence, text).get(0);
+    assertThat(match.refused()).isEqualTo(-1);
+    return String.join(", ", Asked.texts(sentence.filled(match.gaps(), new Things()::only)))
+        .replace(".0", "");
   }
 
   @Test
   void gapsAreFilledInTheirOrder() {
-    assertThat(PRESS.gaps()).containsExactly("length", "length2", "name");
     assertThat(read(PRESS, "between 30 cm and  0.5 m for “the bench”"))
         .isEqualTo(
-            "frameLength.base() > 300, frameLength.base() < 500, designs contains \"the bench\"");
+            "frameLength.base > 300, frameLength.base < 500, designs contains \"the bench\"");
     assertThat(read(PRESS, "BETWEEN 30 cm And 0.5 m for bench")).contains("\"bench\"");
   }
 
   @Test
   void aTextThatIsNotWhollyTheSentenceIsNone() {
-    assertThat(PRESS.read("between 30 cm and 50 cm for bench at noon")).isEmpty();
-    assertThat(PRESS.read("it is between 30 cm and 50 cm for bench")).isEmpty();
-    assertThat(PRESS.read("between30 cm and 50 cm for bench")).isEmpty();
+    assertThat(matches(PRESS, "between 30 cm and 50 cm for bench at noon")).isEmpty();
+    assertThat(matches(PRESS, "it is between 30 cm and 50 cm for bench")).isEmpty();
+    assertThat(matches(PRESS, "between30 cm and 50 cm for bench")).isEmpty();
+    assertThat(matches(PRESS, "between 30 cm, and 50 cm for bench")).isEmpty();
   }
 
   @Test
   void aQuantityHasFourWordsAtMostSoThatTheNextSentenceIsNotTakenForIt() {
-    Sentence frame = Sentence.of("longer than {length}", ScreenUsed.class, "x > {length}");
-    assertThat(frame.read("longer than 1 yd 2 ft")).as("four words").isPresent();
-    assertThat(frame.read("longer than 1 yd 2 ft 3 in")).as("six words").isEmpty();
+    Sentence frame =
+        Sentence.of("longer than {length}", ScreenUsed.class, "frameLength > {length}");
+    assertThat(matches(frame, "longer than 1 yd 2 ft")).as("four words").isNotEmpty();
+    assertThat(matches(frame, "longer than 1 yd 2 ft 3 in")).as("six words").isEmpty();
   }
 
   @Test
-  void whatIsWrongInAGapIsToldWithTheSentence() {
-    Parsed<String> read = PRESS.read("between 30 cm and 50 g for bench").orElseThrow();
-    assertThat(((Parsed.Refused<String>) read).message())
-        .isEqualTo(
-            "in “between 30 cm and 50 g for bench”, a length such as 40 cm was expected; “50 g” is"
-                + " a mass; the sentence is “between {length} and {length2} for {name}”");
+  void whatIsWrongInAGapIsToldWhereItStands() {
+    Sentence.Match match = matches(PRESS, "between 30 cm and 50 g for bench").get(0);
+    assertThat(match.refused()).isEqualTo(4);
+    assertThat(match.why()).isEqualTo("a length such as 40 cm was expected; “50 g” is a mass");
   }
 
   @Test
@@ -62,56 +69,43 @@ class SentenceTest {
     Sentence opening = Sentence.of("there is a screen", ScreenUsed.class, "ScreenUsed()");
     assertThat(opening.isMore()).isFalse();
     assertThat(opening.said()).isEqualTo("there is a screen");
-    assertThat(read(opening, "there is a screen")).isEqualTo("ScreenUsed()");
+    assertThat(read(opening, "there is a screen")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          [condition][described.Smell]- that smells=smell == true | no fact is called described.Smell
+          [when] it rains = true | “[condition][fact]sentence=condition” was expected: [when] it rains = true
+          [condition][described.ScreenUsed]- of {smell}=mesh > {smell} | no gap is called {smell}
+          [condition][described.ScreenUsed]- of {length}=mesh > {mesh} | no gap and no value is called {mesh}
+          [condition][described.ScreenUsed]- of {length}=smell > {length} | ScreenUsed has no value called smell
+          [condition][described.ScreenUsed]- of {length}=mesh | “value > {gap}” was expected: mesh
+          """)
+  void aLineThatMeansNothingIsRefused(String line, String why) {
+    assertThatThrownBy(() -> Vocabulary.of(line)).hasMessage(why);
   }
 
   @Test
-  void aGapOfNoKnownKindIsRefused() {
-    assertThatThrownBy(() -> Sentence.of("of {smell}", ScreenUsed.class, "x"))
-        .hasMessage("no gap is called {smell}");
-  }
-
-  @Test
-  void aStudiosSentencesStandBesideTheShippedOnes() {
-    List<RuleMistake> mistakes = new ArrayList<>();
-    Vocabulary shipped = Vocabulary.shipped();
-    Vocabulary more =
-        shipped.with(
-            List.of(
-                new RuleFile(
-                    "rules/house/words.dsl",
-                    "house",
-                    """
-                    # the press by the window
-
-                    [condition][described.ScreenUsed]- for the little press=frameLength.base() < 300
-                    [condition][described.ScreenUsed]a screen lies about=ScreenUsed()
-                    [condition][described.Smell]- that smells=true
-                    [when] it rains = true
-                    [condition][described.ScreenUsed]- of {smell}=true
-                    """),
-                new RuleFile("rules/house/late.dslr", "house", "no vocabulary")),
-            mistakes);
-    assertThat(more.more(ScreenUsed.class)).hasSize(shipped.more(ScreenUsed.class).size() + 1);
-    assertThat(more.openings()).hasSize(shipped.openings().size() + 1);
-    assertThat(mistakes)
-        .extracting(RuleMistake::text)
-        .containsExactly(
-            "rules/house/words.dsl:5: no fact is called described.Smell",
-            "rules/house/words.dsl:6: “[condition][fact]sentence=condition” was expected: [when]"
-                + " it rains = true",
-            "rules/house/words.dsl:7: no gap is called {smell}");
-    assertThat(
-            Condition.read("a screen lies about for the little press", more)
-                .toOptional()
-                .orElseThrow()
-                .drl("$s"))
-        .isEqualTo("$s : ScreenUsed(frameLength.base() < 300)");
+  void aThingIsNamedOnceAndInNumbers() {
+    Vocabulary words =
+        Vocabulary.of(
+            """
+            [condition][described.ScreenUsed]there is a screen=ScreenUsed()
+            [condition][described.StepTaken]there is a wash=StepTaken(kind == "wash")
+            [condition][described.ArrangementPlaced]there is a series=ArrangementPlaced(kind == "series")
+            [condition][described.PasteMixed]there is a paste of paint=PasteMixed(paint == true)
+            """);
+    assertThat(words.nouns())
+        .extracting(noun -> noun.many().words())
+        .containsExactly("screens", "washes", "series", "pastes of paint");
   }
 
   @Test
   void theNearestSentenceIsThatWithFewestOtherLettersForItsLength() {
-    Vocabulary words = new Vocabulary(List.of());
+    Vocabulary words = Vocabulary.of("");
     // 2 of 4 letters differ against 3 of 9.
     assertThat(words.nearest("wetfilm", List.of("wet", "wet films", "dry"))).isEqualTo("wet films");
     assertThat(
@@ -130,28 +124,29 @@ class SentenceTest {
   @Test
   void everythingThatCanBeSaidInOneLineIsAnOpeningAloneOrWithMore() {
     Vocabulary words =
-        new Vocabulary(
-            List.of(
-                Sentence.of("there is a screen", ScreenUsed.class, "ScreenUsed()"),
-                Sentence.of("- without a squeegee", ScreenUsed.class, "x"),
-                Sentence.of("- that is old", ScreenUsed.class, "x")));
+        Vocabulary.of(
+            """
+            [condition][described.ScreenUsed]there is a screen=ScreenUsed()
+            [condition][described.ScreenUsed]- without a squeegee=squeegeeStated == false
+            [condition][described.ScreenUsed]- that is fine=mesh > 61
+            """);
     assertThat(words.all())
         .containsExactly(
             "there is a screen",
             "there is a screen without a squeegee",
-            "there is a screen that is old");
+            "there is a screen that is fine");
   }
 
   @Test
   void mistakesAreToldOnceByFileAndDownIt() {
-    RuleMistake late = new RuleMistake("b.drl", 12, "x");
-    RuleMistake early = new RuleMistake("b.drl", 2, "x");
-    RuleMistake whole = new RuleMistake("b.drl", 0, "x");
-    RuleMistake other = new RuleMistake("a.drl", 30, "y");
+    RuleMistake late = new RuleMistake("b.dslr", 12, "x");
+    RuleMistake early = new RuleMistake("b.dslr", 2, "x");
+    RuleMistake whole = new RuleMistake("b.dslr", 0, "x");
+    RuleMistake other = new RuleMistake("a.dslr", 30, "y");
     RuleMistakes all = new RuleMistakes(List.of(late, early, other, whole, early));
     assertThat(all.all()).containsExactly(other, whole, early, late);
-    assertThat(whole.text()).isEqualTo("b.drl: x");
-    assertThat(early.text()).isEqualTo("b.drl:2: x");
-    assertThat(all.getMessage()).contains("a.drl:30: y", "b.drl:12: x");
+    assertThat(whole.text()).isEqualTo("b.dslr: x");
+    assertThat(early.text()).isEqualTo("b.dslr:2: x");
+    assertThat(all.getMessage()).contains("a.dslr:30: y", "b.dslr:12: x");
   }
 }

@@ -18,10 +18,16 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.drools.core.impl.RuleBaseFactory;
+import org.drools.model.DSL;
+import org.drools.model.Rule;
+import org.drools.model.impl.ModelImpl;
+import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.Test;
 import strikeoff.findings.BarredAcceptance;
 import strikeoff.findings.IdleAcceptance;
 import strikeoff.plan.Evidence;
+import strikeoff.rulebook.Reporter;
 
 /** The sentences that are shipped: each can be written, means something, and is documented. */
 class VocabularyTest {
@@ -53,48 +59,48 @@ class VocabularyTest {
     assertThat(silent).as("facts without a sentence in a .dsl file").isEmpty();
   }
 
-  /** All in one go: a compiler takes its time to start. */
+  /** Each is read with the values of its example, and the engine takes what it means. */
   @Test
-  void everySentenceCompilesWithTheValuesOfItsExample() throws RuleMistakes {
-    StringBuilder rules = new StringBuilder("package rules.all\n");
-    StringBuilder imports = new StringBuilder();
+  void everySentenceCanBeSaidWithTheValuesOfItsExample() {
+    List<Rule> rules = new ArrayList<>();
     Set<Class<?>> described = new HashSet<>();
-    int number = 0;
     for (Sentence opening : WORDS.openings()) {
-      List<String> constraints = new ArrayList<>(read(opening.example()).constraints());
+      Clause clause = ClauseTest.clause(opening.example());
+      assertThat(clause.type()).as(opening.words()).isEqualTo(opening.type());
       if (described.add(opening.type())) {
-        imports.append("import ").append(opening.type().getName()).append('\n');
-        List<String> more = new ArrayList<>(ComparedValues.examples(opening.type()));
+        List<String> more = new ArrayList<>(DescriptionReader.examples(opening.type()));
         WORDS.more(opening.type()).forEach(s -> more.add(s.example()));
+        WORDS.moreOfMany(opening.type()).forEach(s -> more.add(s.example()));
         for (String one : more) {
-          constraints.addAll(
-              Condition.more(one, opening.type(), WORDS)
-                  .toOptional()
-                  .orElseThrow(() -> new AssertionError(opening.type() + ": " + one)));
+          clause =
+              clause.and(
+                  LineReader.more(one, opening.type(), WORDS, new Things())
+                      .toOptional()
+                      .orElseThrow(() -> new AssertionError(opening.type() + ": " + one)));
         }
       }
-      rules.append("rule \"all/").append(letters(number++)).append("\"\n");
-      for (String said : List.of("severity", "summary", "because", "message", "remedy", "source")) {
-        rules.append(" @").append(said).append("(\"").append("risk").append("\")\n");
-      }
-      // Each figure alone is asked for, whatever the others are: what is compiled is their form.
-      rules
-          .append("when\n  ")
-          .append(new Condition(opening.type(), constraints, false).drl("$fact"))
-          .append("\nthen\nend\n");
+      List<Thing> unnamed =
+          clause.everything().stream().flatMap(a -> a.things().stream()).distinct().toList();
+      rules.add(EngineRule.of("all/" + letters(rules.size()), 1, unnamed, List.of(clause)));
     }
-    String text = rules.toString().replaceFirst("\n", "\n" + imports);
-    OwnRules compiled =
-        OwnRules.of(List.of(new RuleFile("rules/all/all.drl", "all", text)), RuleCache.NONE);
-    assertThat(compiled.rules()).hasSameSizeAs(WORDS.openings());
-    assertThat(compiled.models().stream().mapToInt(m -> m.getRules().size()).sum())
-        .isEqualTo(WORDS.openings().size());
-  }
-
-  private static Condition read(String line) {
-    return Condition.read(line, WORDS)
-        .toOptional()
-        .orElseThrow(() -> new AssertionError("not understood: " + line));
+    for (Vocabulary.Noun noun : WORDS.nouns()) {
+      ClauseTest.clause("there are more than 3 " + noun.many().example());
+      ClauseTest.clause("there is no " + noun.one().example());
+    }
+    for (Vocabulary.Use use :
+        List.of(Vocabulary.Use.GREATEST, Vocabulary.Use.LEAST, Vocabulary.Use.SUM)) {
+      assertThat(WORDS.sentences(use)).isNotEmpty();
+      WORDS.sentences(use).forEach(s -> ClauseTest.clause(s.example()));
+    }
+    ModelImpl model = new ModelImpl("rules.all");
+    rules.forEach(model::addRule);
+    model.addGlobal(DSL.globalOf(Reporter.class, "rules.all", Reporter.GLOBAL));
+    assertThat(
+            KieBaseBuilder.createKieBaseFromModel(
+                    model, RuleBaseFactory.newKnowledgeBaseConfiguration())
+                .getKiePackage("rules.all")
+                .getRules())
+        .hasSameSizeAs(WORDS.openings());
   }
 
   /** What is known of a value is known of one that there is. */
@@ -181,19 +187,29 @@ class VocabularyTest {
     for (String subject : Vocabulary.SUBJECTS) {
       Stream<String> lines = Vocabulary.text(subject).lines();
       page.append("\n## ").append(lines.findFirst().orElse("").substring(2)).append('\n');
+      Vocabulary words = Vocabulary.of(Vocabulary.text(subject));
       Set<Class<?>> types = new LinkedHashSet<>();
-      Vocabulary.of(subject).sentences().forEach(s -> types.add(s.type()));
+      words.sentences().forEach(s -> types.add(s.type()));
       for (Class<?> type : types) {
         page.append('\n');
-        for (Sentence s : Vocabulary.of(subject).sentences()) {
+        for (Sentence s : words.sentences()) {
           if (s.type() == type) {
             page.append(s.isMore() ? "  - " : "- **");
             page.append(s.example()).append(s.isMore() ? "\n" : "**\n");
           }
         }
-        List<String> values = new ArrayList<>(ComparedValues.values(type).keySet());
+        for (Vocabulary.Use use :
+            List.of(Vocabulary.Use.GREATEST, Vocabulary.Use.LEAST, Vocabulary.Use.SUM)) {
+          for (Sentence s : words.sentences(use)) {
+            if (s.type() == type) {
+              page.append("- **").append(s.example()).append("**");
+              page.append(use == Vocabulary.Use.SUM ? "\n" : ", alone or “is one …”\n");
+            }
+          }
+        }
+        List<String> values = new ArrayList<>(AskableValues.of(type).keySet());
         page.append("  - values: ").append(String.join(", ", values)).append('\n');
-        List<String> told = ComparedValues.told(type);
+        List<String> told = AskableValues.told(type);
         if (!told.isEmpty()) {
           page.append("  - in braces alone: ").append(String.join(", ", told)).append('\n');
         }

@@ -15,7 +15,7 @@ import strikeoff.units.Range;
 import strikeoff.units.Span;
 
 /** What can be asked of any value of a fact, whatever the fact is. */
-class ComparedValuesTest {
+class AskableValuesTest {
 
   /** A thing with a name, as screens and pastes are. */
   public record Named(String name, int size) {}
@@ -53,18 +53,23 @@ class ComparedValuesTest {
     }
   }
 
+  private static final Vocabulary NONE = Vocabulary.of("");
+
+  private static Parsed<List<Asked>> parsed(String text) {
+    return LineReader.more(text, Every.class, NONE, new Things());
+  }
+
   private static String read(String text) {
-    return ComparedValues.read(text, Every.class).orElseThrow().toOptional().orElseThrow();
+    return String.join(", ", Asked.texts(parsed(text).toOptional().orElseThrow()));
   }
 
   private static String refusal(String text) {
-    return ((Parsed.Refused<String>) ComparedValues.read(text, Every.class).orElseThrow())
-        .message();
+    return ((Parsed.Refused<List<Asked>>) parsed(text)).message();
   }
 
   @Test
   void everyValueThatCanBeComparedHasWords() {
-    assertThat(ComparedValues.values(Every.class).keySet())
+    assertThat(AskableValues.of(Every.class).keySet())
         .containsExactly(
             "copies",
             "design",
@@ -85,26 +90,26 @@ class ComparedValuesTest {
           """
           whose screen is “reeds”            | screen == "reeds"
           whose screen is not reeds          | screen != "reeds"
-          whose turned is yes                | turned() == true
-          whose turned is not yes            | turned() != true
-          whose copies is more than 6        | copies() > 6
-          whose copies is less than 6        | copies() < 6
-          whose copies is at least 6         | copies() >= 6
-          whose copies is at most 6          | copies() <= 6
-          whose copies is 6                  | copies() == 6
-          whose copies is not 6              | copies() != 6
-          whose factor is less than 1.5      | factor() < 1.5
-          whose guess is at least 3          | guess().best() >= 3
-          whose frame pitch is less than 30 cm | framePitch().base() < 300
-          Whose Frame  Pitch IS Less  Than 30 cm | framePitch().base() < 300
-          whose wait40 is more than 1 h      | wait40().base() > 60
-          whose medium is “dye paste”        | medium().text() == "dye paste"
-          whose design is “reeds”            | design().name() == "reeds"
+          whose turned is yes                | turned == true
+          whose turned is not yes            | turned != true
+          whose copies is more than 6        | copies > 6
+          whose copies is less than 6        | copies < 6
+          whose copies is at least 6         | copies >= 6
+          whose copies is at most 6          | copies <= 6
+          whose copies is 6                  | copies == 6
+          whose copies is not 6              | copies != 6
+          whose factor is less than 1.5      | factor < 1.5
+          whose guess is at least 3          | guess.best >= 3
+          whose frame pitch is less than 30 cm | framePitch.base < 300
+          Whose Frame  Pitch IS Less  Than 30 cm | framePitch.base < 300
+          whose wait40 is more than 1 h      | wait40.base > 60
+          whose medium is “dye paste”        | medium.text == "dye paste"
+          whose design is “reeds”            | design.name == "reeds"
           whose pastes include “rust”        | pastes contains "rust"
           whose pastes do not include “rust” | pastes not contains "rust"
           """)
-  void eachIsComparedAsItsKindAllows(String text, String drl) {
-    assertThat(read(text).replaceAll("\\.0$", "")).isEqualTo(drl);
+  void eachIsComparedAsItsKindAllows(String text, String asked) {
+    assertThat(read(text).replaceAll("\\.0$", "")).isEqualTo(asked);
   }
 
   @ParameterizedTest
@@ -129,20 +134,20 @@ class ComparedValuesTest {
 
   @Test
   void aNameEndsWithItsQuoteAndWhatFollowsIsAnotherSentence() {
-    assertThat(ComparedValues.read("whose screen is “reeds” and whose copies is 6", Every.class))
-        .isEmpty();
-    assertThat(ComparedValues.read("whose screen is late reeds", Every.class)).isEmpty();
+    assertThat(read("whose screen is “reeds” and whose copies is 6"))
+        .isEqualTo("screen == \"reeds\", copies == 6.0");
+    assertThat(refusal("whose screen is late reeds")).startsWith("“reeds” is no sentence");
   }
 
   @Test
   void anotherFormIsNoneOfThese() {
-    assertThat(ComparedValues.read("with a mesh finer than 61 per cm", Every.class)).isEmpty();
-    assertThat(ComparedValues.read("whose copies", Every.class)).isEmpty();
+    assertThat(refusal("with a mesh finer than 61 per cm")).contains("is no sentence");
+    assertThat(refusal("whose copies")).contains("the nearest is “whose copies is more than 6”");
   }
 
   @Test
   void examplesOfAFactCanAllBeRead() {
-    List<String> examples = ComparedValues.examples(Every.class);
+    List<String> examples = DescriptionReader.examples(Every.class);
     assertThat(examples)
         .hasSize(10)
         .contains(
@@ -152,6 +157,6 @@ class ComparedValuesTest {
             "whose turned is yes",
             "whose frame pitch is more than 40 cm");
     assertThat(examples).allSatisfy(example -> assertThat(read(example)).isNotEmpty());
-    assertThat(ComparedValues.examples(Named.class)).as("no fact").isEmpty();
+    assertThat(DescriptionReader.examples(Named.class)).as("no fact").isEmpty();
   }
 }

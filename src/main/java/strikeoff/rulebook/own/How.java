@@ -1,0 +1,116 @@
+package strikeoff.rulebook.own;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** How something is compared. */
+enum How {
+  AT_LEAST(">=", List.of("is at least")),
+  AT_MOST("<=", List.of("is at most")),
+  MORE(">", List.of("is more than", "is greater than", "is longer than", "is later than")),
+  LESS(
+      "<",
+      List.of(
+          "is less than",
+          "is fewer than",
+          "is smaller than",
+          "is shorter than",
+          "is earlier than")),
+  INCLUDE("contains", List.of("include", "includes")),
+  INCLUDE_NOT("not contains", List.of("do not include", "don't include", "does not include")),
+  HOLDS("holds", List.of("contains")),
+  BEGINS("begins", List.of("begins with")),
+  ENDS("ends", List.of("ends with")),
+  IS_NOT("!=", List.of("is not", "isn't")),
+  IS("==", List.of("is"));
+
+  private final String sign;
+  private final List<String> words;
+
+  How(String sign, List<String> words) {
+    this.sign = sign;
+    this.words = words;
+  }
+
+  /** As the vocabulary's files and what is kept of a condition write it. */
+  String sign() {
+    return sign;
+  }
+
+  /** After {@code whose VALUE}. */
+  List<String> words() {
+    return words;
+  }
+
+  static How of(String sign) {
+    for (How how : values()) {
+      if (how.sign.equals(sign)) {
+        return how;
+      }
+    }
+    throw new IllegalArgumentException("nothing is compared by " + sign);
+  }
+
+  /** What holds wherever this doesn't, if there is a word for it. */
+  Optional<How> contrary() {
+    return switch (this) {
+      case MORE -> Optional.of(AT_MOST);
+      case LESS -> Optional.of(AT_LEAST);
+      case AT_LEAST -> Optional.of(LESS);
+      case AT_MOST -> Optional.of(MORE);
+      case IS -> Optional.of(IS_NOT);
+      case IS_NOT -> Optional.of(IS);
+      case INCLUDE -> Optional.of(INCLUDE_NOT);
+      case INCLUDE_NOT -> Optional.of(INCLUDE);
+      default -> Optional.empty();
+    };
+  }
+
+  /** True if a list is asked for what it holds. */
+  boolean asksMany() {
+    return this == INCLUDE || this == INCLUDE_NOT;
+  }
+
+  /** True if the letters of a text are asked for. */
+  boolean asksLetters() {
+    return this == HOLDS || this == BEGINS || this == ENDS;
+  }
+
+  /** True if it asks for more or less. */
+  boolean asksMore() {
+    return this == MORE || this == LESS || this == AT_LEAST || this == AT_MOST;
+  }
+
+  /** Compares a value of a fact with another one, both as {@link Value} gives them. */
+  boolean holds(Object mine, Object than) {
+    return switch (this) {
+      case MORE -> compared(mine, than) > 0;
+      case LESS -> compared(mine, than) < 0;
+      case AT_LEAST -> compared(mine, than) >= 0;
+      case AT_MOST -> compared(mine, than) <= 0;
+      case IS -> same(mine, than);
+      case IS_NOT -> !same(mine, than);
+      case INCLUDE -> ((Collection<?>) mine).contains(than);
+      case INCLUDE_NOT -> !((Collection<?>) mine).contains(than);
+      case HOLDS -> fold(mine).contains(fold(than));
+      case BEGINS -> fold(mine).startsWith(fold(than));
+      case ENDS -> fold(mine).endsWith(fold(than));
+    };
+  }
+
+  private static boolean same(Object a, Object b) {
+    return a instanceof Number ? compared(a, b) == 0 : a.equals(b);
+  }
+
+  private static int compared(Object a, Object b) {
+    double first = ((Number) a).doubleValue();
+    double second = ((Number) b).doubleValue();
+    return first < second ? -1 : first > second ? 1 : 0;
+  }
+
+  private static String fold(Object text) {
+    return text.toString().toLowerCase(Locale.ROOT);
+  }
+}
