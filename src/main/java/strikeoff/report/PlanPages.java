@@ -20,6 +20,7 @@ import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Measures;
 
 /** Puts the page of a judged plan together. */
 final class PlanPages {
@@ -57,7 +58,7 @@ final class PlanPages {
             run,
             judged.facts().swatches().motifs(),
             findings.marks()),
-        Listed.of(Stages.of(run), Listed.STAGES),
+        Listed.of(Stages.of(run, judged.plan().measures()), Listed.STAGES),
         Listed.of(RunChart.of(plan, run), Listed.BLOCKS),
         Listed.of(DaySheets.of(judged), Listed.BLOCKS),
         FactTables.of(judged),
@@ -75,7 +76,8 @@ final class PlanPages {
     List<Figure> figures = new ArrayList<>();
     if (!run.tasks().isEmpty()) {
       figures.add(new Figure("Starts", run.start().text()));
-      figures.add(new Figure("Ends", run.finish().text(), afterWork(run)));
+      figures.add(
+          new Figure("Ends", run.finish().text(), afterWork(run, judged.plan().measures())));
       figures.add(new Figure("Work", run.handsOn().text()));
       figures.add(new Figure("Waiting", run.waiting().text()));
       figures.add(new Figure("Impressions", Integer.toString(run.impressions().size())));
@@ -87,7 +89,7 @@ final class PlanPages {
   }
 
   /** What goes on by itself when everybody has gone; empty if nothing does. */
-  private static String afterWork(Timeline run) {
+  private static String afterWork(Timeline run, Measures units) {
     Moment worked =
         run.tasks().stream().filter(Task::worked).map(Task::end).reduce(run.start(), Moment::later);
     return run.finish().compareTo(worked) <= 0
@@ -98,7 +100,11 @@ final class PlanPages {
             + run.tasks().stream()
                 .filter(task -> task.end().equals(run.finish()))
                 .findFirst()
-                .map(task -> task.kind() == Task.Kind.DRY_SCREEN ? "screens dry" : task.what())
+                .map(
+                    task ->
+                        task.kind() == Task.Kind.DRY_SCREEN
+                            ? "screens dry"
+                            : task.doing().text(units))
                 .orElse("it dries");
   }
 

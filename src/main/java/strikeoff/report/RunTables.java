@@ -41,6 +41,7 @@ final class RunTables {
       return List.of();
     }
     RunFigures figures = found.get();
+    Measures units = judged.plan().measures();
     List<TableBlock> tables = new ArrayList<>();
     tables.add(sessions(figures));
     List<ClearedRun> cleared =
@@ -49,11 +50,11 @@ final class RunTables {
             .map(ClearedRun.class::cast)
             .toList();
     if (!cleared.isEmpty()) {
-      tables.add(cleared(cleared, judged.plan().measures()));
+      tables.add(cleared(cleared, units));
     }
-    tables.add(chain(figures));
+    tables.add(chain(figures, units));
     if (!figures.waitingByCause().isEmpty()) {
-      tables.add(waiting(figures));
+      tables.add(waiting(figures, units));
     }
     tables.add(busy(figures));
     tables.add(sets(judged));
@@ -62,7 +63,7 @@ final class RunTables {
         new TableSection(
             "time",
             "Where the time goes",
-            "What decides the finish most is " + figures.shortenFirst() + ".",
+            "What decides the finish most is " + figures.shortenFirst(units) + ".",
             tables,
             false));
   }
@@ -124,12 +125,14 @@ final class RunTables {
         "The run ends with its last work, or later if something then dries by itself.");
   }
 
-  private static TableBlock chain(RunFigures figures) {
+  private static TableBlock chain(RunFigures figures, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     for (CriticalChain.Link link : figures.chain().links()) {
       rows.add(
           List.of(
-              Cell.of(link.what(), link.after().map(r -> "waits for " + r.spoken()).orElse("")),
+              Cell.of(
+                  link.doing().text(units),
+                  link.after().map(r -> "waits for " + r.spoken()).orElse("")),
               Cell.of(link.step() == 0 ? "" : Integer.toString(link.step())),
               Cell.of(Integer.toString(link.times())),
               Cell.of(link.span().text())));
@@ -142,11 +145,12 @@ final class RunTables {
             + " without a later finish.");
   }
 
-  private static TableBlock waiting(RunFigures figures) {
+  private static TableBlock waiting(RunFigures figures, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     figures
         .waitingByCause()
-        .forEach((cause, span) -> rows.add(List.of(Cell.of(cause), Cell.of(span.text()))));
+        .forEach(
+            (cause, span) -> rows.add(List.of(Cell.of(cause.text(units)), Cell.of(span.text()))));
     return new TableBlock(
         "Waiting",
         List.of(words("For"), number("Takes")),

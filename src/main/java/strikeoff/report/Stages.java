@@ -8,6 +8,7 @@ import strikeoff.report.page.Stage;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
+import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 
 /** The states of the cloth to step through: one after each colour of a set, and each other work. */
@@ -27,7 +28,7 @@ final class Stages {
 
   private Stages() {}
 
-  static List<Stage> of(Timeline run) {
+  static List<Stage> of(Timeline run, Measures units) {
     List<Stage> stages = new ArrayList<>();
     for (WorkBlock work : WorkBlock.of(run)) {
       if (SHOWN.contains(work.kind())) {
@@ -36,7 +37,7 @@ final class Stages {
                 minute(work.start()),
                 minute(work.end()),
                 work.start().text() + "–" + WorkWords.clock(work.end(), work.start().day()),
-                step(work) + WorkWords.title(work)));
+                step(work) + WorkWords.title(work, units)));
       }
     }
     return stages;

@@ -6,10 +6,10 @@ import strikeoff.check.Checked;
 import strikeoff.paste.PasteUse;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.report.drawing.FittedWords;
+import strikeoff.timeline.Doing;
 import strikeoff.timeline.Task;
 
 /** Says how work besides printing is done: the amounts, the warmth, the place. */
@@ -26,20 +26,9 @@ final class TaskWords {
   }
 
   String title(WorkBlock work) {
-    String title = WorkWords.title(work);
-    if (work.kind() != Task.Kind.MOVE) {
-      return FittedWords.shortened(title, LONGEST);
-    }
-    return backwards(work)
-        ? title
-            .replace("Move back, the start", "Move the cloth back, its start")
-            .replace("Move back to", "Move the cloth back to")
-        : title.replace("Move on", "Move the cloth on");
-  }
-
-  /** Past its own start: a frame over the first motif needs table there. */
-  private static boolean backwards(WorkBlock work) {
-    return work.first().what().startsWith("move back");
+    return FittedWords.shortened(
+        WorkWords.title(work, judged.plan().measures()),
+        work.kind() == Task.Kind.MOVE ? Integer.MAX_VALUE : LONGEST);
   }
 
   /** What to wait after each print of the line, beginning with a comma; empty if nothing. */
@@ -55,16 +44,14 @@ final class TaskWords {
 
   /** What the printer needs to know besides when; empty if nothing. */
   String how(WorkBlock work) {
-    if (work.kind() == Task.Kind.MOVE) {
-      return backwards(work) || work.first().what().endsWith(" to its start")
-          ? ""
-          : "that mark comes to the table's start";
+    if (work.first().doing() instanceof Doing.MoveCloth move) {
+      return move.toStart() || move.to().mm() < 0 ? "" : "that mark comes to the table's start";
     }
     if (work.kind() == Task.Kind.LOAD) {
       return cloth.laidBy(work.start()).map(cloth::lies).orElse("");
     }
-    if (work.kind() == Task.Kind.MIX) {
-      return paste(work).map(this::mixing).orElse("");
+    if (work.first().doing() instanceof Doing.Mix mix) {
+      return mixing(judged.plan().pastes().get(mix.paste()));
     }
     if (work.kind() == Task.Kind.WAIT && work.first().piece().isPresent()) {
       return "with " + work.first().piece().get().spoken();
@@ -102,13 +89,6 @@ final class TaskWords {
           : "the seam " + seam.at().text(judged.plan().measures()) + " from the start; press it";
     }
     return "";
-  }
-
-  private Optional<Paste> paste(WorkBlock work) {
-    PrintPlan plan = judged.plan();
-    return plan.pastes().values().stream()
-        .filter(p -> work.first().what().equals("mix " + p.name()))
-        .findFirst();
   }
 
   /** The batch as the plan has it, or as much as the run needs. */

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.timeline.Doing;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
@@ -48,7 +49,7 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
 
   /** The pause after each print, which the print's own line tells. */
   boolean isPause() {
-    return kind() == Task.Kind.WAIT && first().what().equals(Task.PAUSE);
+    return kind() == Task.Kind.WAIT && first().doing() == Doing.Wait.PAUSE;
   }
 
   boolean sameSet(WorkBlock other) {
@@ -96,7 +97,7 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
   private static boolean parts(Task earlier, Task next) {
     return earlier.kind() == Task.Kind.WAIT
         && earlier.step() == next.step()
-        && !earlier.what().equals(Task.PAUSE);
+        && earlier.doing() != Doing.Wait.PAUSE;
   }
 
   private static boolean belongsWith(Task first, Task next, Timeline run) {
@@ -106,7 +107,7 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
         && first.start().day() == next.start().day()
         && (first.kind() == Task.Kind.PRINT
             ? colour(first, run).equals(colour(next, run))
-            : first.what().equals(next.what()));
+            : first.doing().equals(next.doing()));
   }
 
   private static WorkBlock block(List<Task> tasks, Timeline run) {

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import strikeoff.layout.Numbering;
+import strikeoff.timeline.Doing;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Reached;
 import strikeoff.timeline.Task;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 
 /** Says what a block of work is, as one printer tells another. */
@@ -19,32 +21,36 @@ final class WorkWords {
   private WorkWords() {}
 
   /** One line: what is done, on which placements, in which colour. */
-  static String title(WorkBlock work) {
+  static String title(WorkBlock work, Measures units) {
     if (!work.prints()) {
       Set<String> words = new LinkedHashSet<>();
-      work.tasks().forEach(t -> words.add(told(work, t)));
+      work.tasks().forEach(t -> words.add(told(t, units)));
       return Phrase.capital(waiting(work) + String.join(", ", words));
     }
     return Phrase.capital(paste(work)) + " on " + placements(work.impressions());
   }
 
-  /** As in {@code wait until rust is mixed}. */
-  private static String told(WorkBlock work, Task task) {
-    String what = task.what();
-    return work.kind() == Task.Kind.WAIT && what.startsWith("paste ") && what.endsWith(" is mixed")
-        ? what.substring("paste ".length())
-        : what;
+  /** As one tells it to whoever knows which cloth and whose paste is meant. */
+  private static String told(Task task, Measures units) {
+    if (task.kind() == Task.Kind.WAIT && task.doing() instanceof Doing.Mixed mixed) {
+      return mixed.paste() + " is mixed";
+    }
+    if (task.doing() instanceof Doing.MoveCloth move) {
+      return move.text(units).replaceFirst("move", "move the cloth");
+    }
+    return task.doing().text(units);
   }
 
   /** What a wait's cause needs before it to read as a wait. */
   private static String waiting(WorkBlock work) {
-    String what = work.first().what();
     if (work.kind() != Task.Kind.WAIT) {
       return "";
     }
-    return what.startsWith("before ")
-        ? "wait "
-        : what.startsWith("paste ") || what.startsWith("screen ") ? "wait until " : "";
+    Doing cause = work.first().doing();
+    if (cause == Doing.Wait.BEFORE_MOVING) {
+      return "wait ";
+    }
+    return cause instanceof Doing.Until ? "wait until " : "";
   }
 
   static String paste(WorkBlock work) {

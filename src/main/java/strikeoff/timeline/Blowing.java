@@ -40,7 +40,7 @@ final class Blowing {
     long free = book.start(cloth);
     long ready = book.start(held());
     if (ready > free) {
-      Entry wait = Entry.of(step, Task.Kind.WAIT, "waits for " + person.orElseThrow());
+      Entry wait = Entry.of(step, Task.Kind.WAIT, new Doing.ForPerson(person.orElseThrow()));
       book.add(wait, cloth, free, ready - free);
       book.heldUp().by(Resource.person(person.orElseThrow()));
     }
@@ -48,11 +48,11 @@ final class Blowing {
   }
 
   /** The cloth dries, and what blows is taken; nothing if it takes no time. */
-  void dry(String what, long seconds) {
+  void dry(Doing cause, long seconds) {
     if (seconds <= 0) {
       return;
     }
-    Entry plain = Entry.of(step, Task.Kind.WAIT, what);
+    Entry plain = Entry.of(step, Task.Kind.WAIT, cause);
     Entry entry = person.map(plain::by).orElse(plain);
     if (kind.isPresent()) {
       shared.book(entry, held(), kind.get(), seconds);

@@ -27,7 +27,7 @@ public record ClothLies(Length at, Moment work, Moment from, List<Envelope> boar
   /** What to bring to the table's start, in words. */
   public String text(Measures units) {
     return at.below(0)
-        ? "the cloth's start " + at.times(-1).text(units) + " in from the table's start"
+        ? "the cloth's start " + at.times(-1).text(units) + " inside the table"
         : at.above(0)
             ? "the cloth's mark of " + at.text(units) + " at the table's start"
             : "the cloth's start at the table's start";

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -30,22 +31,22 @@ public record CriticalChain(List<Link> links) {
    * Part of the chain.
    *
    * @param step its number; 0 for laying the cloth
-   * @param what in a few words
+   * @param doing what is done, or waited for
    * @param kind of work or wait
    * @param span how long altogether
    * @param times how often
    * @param after the piece of equipment that it waited for
    */
   public record Link(
-      int step, String what, Task.Kind kind, Span span, int times, Optional<Resource> after) {
+      int step, Doing doing, Task.Kind kind, Span span, int times, Optional<Resource> after) {
 
     private Link and(Link other) {
-      return new Link(step, what, kind, span.plus(other.span), times + other.times, after);
+      return new Link(step, doing, kind, span.plus(other.span), times + other.times, after);
     }
 
     /** With the step's number. */
-    public String text() {
-      return what + (step > 0 ? " in step " + step : "") + ", " + span.text();
+    public String text(Measures units) {
+      return doing.text(units) + (step > 0 ? " in step " + step : "") + ", " + span.text();
     }
   }
 
@@ -68,7 +69,7 @@ public record CriticalChain(List<Link> links) {
         chain.add(
             new Link(
                 task.step(),
-                what(task),
+                doing(task),
                 task.kind(),
                 until.since(task.start()),
                 1,
@@ -81,7 +82,7 @@ public record CriticalChain(List<Link> links) {
         Span gap = task.start().since(tasks.get(before).end());
         chain.add(
             new Link(
-                task.step(), "drying beside other work", Task.Kind.WAIT, gap, 1, Optional.empty()));
+                task.step(), Doing.Others.OTHER_WORK, Task.Kind.WAIT, gap, 1, Optional.empty()));
       }
       next = task.start();
       at = before;
@@ -90,16 +91,25 @@ public record CriticalChain(List<Link> links) {
     Map<List<Object>, Link> links = new LinkedHashMap<>();
     for (Link link : chain) {
       if (link.span().minutes() > 0) {
-        links.merge(List.of(link.step(), link.kind(), link.what(), link.after()), link, Link::and);
+        links.merge(List.of(link.step(), link.kind(), link.doing(), link.after()), link, Link::and);
       }
     }
     return new CriticalChain(List.copyOf(links.values()));
   }
 
-  /** What to shorten first: the longest link that is no night. */
+  /** What decides the finish most: the longest link that is no night. */
   public Optional<Link> longest() {
+    return longest(EnumSet.of(Task.Kind.CLOSED));
+  }
+
+  /** What to shorten first: the chemistry of a bath or a batch takes as long as it takes. */
+  public Optional<Link> toShorten() {
+    return longest(EnumSet.of(Task.Kind.CLOSED, Task.Kind.FIX));
+  }
+
+  private Optional<Link> longest(Set<Task.Kind> but) {
     return links.stream()
-        .filter(l -> l.kind() != Task.Kind.CLOSED)
+        .filter(l -> !but.contains(l.kind()))
         .max(Comparator.comparing(Link::span));
   }
 
@@ -115,9 +125,9 @@ public record CriticalChain(List<Link> links) {
     return last;
   }
 
-  private static String what(Task task) {
+  private static Doing doing(Task task) {
     return task.kind() == Task.Kind.PRINT
-        ? "printing with " + task.screen().orElse("a screen")
-        : task.what();
+        ? new Doing.PrintingWith(task.screen().orElseThrow())
+        : task.doing();
   }
 }

@@ -14,6 +14,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -69,7 +70,7 @@ public record DayTooLong(
    *
    * @param from when the last work before it ends, or the room closes
    * @param until when work goes on
-   * @param what what the cloth lies in meanwhile, in a few words
+   * @param what what the cloth lies in meanwhile
    * @param step the step that goes on then
    * @param begins true if that step begins then
    * @param finishing true if nothing is mixed or printed after it that day
@@ -80,7 +81,7 @@ public record DayTooLong(
   public record Rest(
       Moment from,
       Moment until,
-      Optional<String> what,
+      Optional<Doing> what,
       int step,
       String title,
       boolean begins,
@@ -270,7 +271,7 @@ public record DayTooLong(
       return new Rest(
           from,
           next.start(),
-          lies.map(Task::what),
+          lies.map(Task::doing),
           next.step(),
           title(next, plan),
           begun.get(next.step()).compareTo(next.start()) >= 0,
@@ -281,7 +282,9 @@ public record DayTooLong(
   }
 
   private static String title(Task task, PrintPlan plan) {
-    return plan.step(task.step()).map(step -> step.title(plan.measures())).orElse(task.what());
+    return plan.step(task.step())
+        .map(step -> step.title(plan.measures()))
+        .orElseGet(() -> task.doing().text(plan.measures()));
   }
 
   /** What to change, as an instruction without a full stop. */
@@ -317,13 +320,13 @@ public record DayTooLong(
   }
 
   /** What happens after closing time, for a sentence that ends there; empty without a rest. */
-  public String goesOn() {
+  public String goesOn(Measures units) {
     return atRest
         .map(
             rest ->
                 (stays().minutes() > 0 ? "From " + rest.from().clock() : "After that")
                     + " nobody works"
-                    + rest.what().map(what -> " (" + what + ")").orElse("")
+                    + rest.what().map(what -> " (" + what.text(units) + ")").orElse("")
                     + " until step "
                     + rest.step()
                     + " ("

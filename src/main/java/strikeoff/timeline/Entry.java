@@ -10,7 +10,7 @@ record Entry(
     int step,
     PlanPath path,
     Task.Kind kind,
-    String what,
+    Doing doing,
     Optional<String> person,
     Optional<String> helper,
     Optional<String> screen,
@@ -21,12 +21,12 @@ record Entry(
   /**
    * @param step null for what is done before the first step
    */
-  static Entry of(Step step, Task.Kind kind, String what) {
+  static Entry of(Step step, Task.Kind kind, Doing doing) {
     return new Entry(
         step == null ? 0 : step.number(),
         step == null ? PlanPath.ROOT : step.path(),
         kind,
-        what,
+        doing,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -35,12 +35,12 @@ record Entry(
         OptionalInt.empty());
   }
 
-  static Entry print(Step step, String what, String person, String screen, int set, int id) {
+  static Entry print(Step step, Doing doing, String person, String screen, int set, int id) {
     return new Entry(
         step.number(),
         step.path(),
         Task.Kind.PRINT,
-        what,
+        doing,
         Optional.of(person),
         Optional.empty(),
         Optional.of(screen),
@@ -51,30 +51,30 @@ record Entry(
 
   Entry by(String who) {
     return new Entry(
-        step, path, kind, what, Optional.of(who), helper, screen, piece, set, impression);
+        step, path, kind, doing, Optional.of(who), helper, screen, piece, set, impression);
   }
 
   Entry with(Optional<String> second) {
-    return new Entry(step, path, kind, what, person, second, screen, piece, set, impression);
+    return new Entry(step, path, kind, doing, person, second, screen, piece, set, impression);
   }
 
   Entry screen(String name) {
     return new Entry(
-        step, path, kind, what, person, helper, Optional.of(name), piece, set, impression);
+        step, path, kind, doing, person, helper, Optional.of(name), piece, set, impression);
   }
 
   Entry piece(Resource taken) {
     return new Entry(
-        step, path, kind, what, person, helper, screen, Optional.of(taken), set, impression);
+        step, path, kind, doing, person, helper, screen, Optional.of(taken), set, impression);
   }
 
   /** Whoever does this stands waiting for a piece of equipment first. */
-  Entry queue(Resource wanted, String words) {
+  Entry queue(Resource wanted, Doing wait) {
     return new Entry(
         step,
         path,
         Task.Kind.QUEUE,
-        words,
+        wait,
         person,
         helper,
         screen,
@@ -87,7 +87,7 @@ record Entry(
     return new Task(
         step,
         kind,
-        what,
+        doing,
         new Moment(start),
         new Moment(end),
         person,

@@ -58,7 +58,8 @@ final class Impressing {
     String person = shop.person(step.by());
     Long ended = progress.ended.get(person);
     if (ended != null) {
-      shop.waitFor(step, Task.PAUSE, ended + Workshop.seconds(step.pause()) - shop.clothFree());
+      shop.waitFor(
+          step, Doing.Wait.PAUSE, ended + Workshop.seconds(step.pause()) - shop.clothFree());
     }
     Task task =
         shop.print(
@@ -152,7 +153,7 @@ final class Impressing {
     return lay() + Workshop.seconds(new Span(pulls + takes.lift().minutes()));
   }
 
-  private static String what(Footprint footprint) {
-    return footprint.placement().name() + ", " + footprint.screen().name();
+  private static Doing what(Footprint footprint) {
+    return new Doing.Impress(footprint.placement().name(), footprint.screen().name());
   }
 }

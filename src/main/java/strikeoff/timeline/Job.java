@@ -25,13 +25,13 @@ record Job(
    * @param before the impression it waits for; null if it is none of these
    * @param task index of the task it waits for if that is no impression of these
    */
-  record Start(long second, String cause, Job before, int task) {
+  record Start(long second, Doing cause, Job before, int task) {
 
-    Start later(long until, String what, Job job) {
+    Start later(long until, Doing what, Job job) {
       return until > second ? new Start(until, what, job, HeldUp.NOBODY) : this;
     }
 
-    Start later(long until, String what, int index) {
+    Start later(long until, Doing what, int index) {
       return until > second ? new Start(until, what, null, index) : this;
     }
 

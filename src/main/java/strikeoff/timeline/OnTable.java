@@ -8,33 +8,29 @@ import strikeoff.plan.Handling;
 import strikeoff.plan.Step;
 import strikeoff.timeline.Sets.PrintSet;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /** Which stretch of cloth lies on the table, and when it was moved or taken up. */
 final class OnTable {
 
-  private static final String LOAD = "lay the cloth on the table";
+  private static final Doing LOAD = new Doing.LayCloth();
 
   private final Workshop shop;
   private final Handling takes;
   private final Boards boards;
   private final Ahead ahead;
   private final double begin;
-  private final Measures units;
   private final List<Taken> taken = new ArrayList<>();
   private final List<ClothLies> places = new ArrayList<>();
   private Optional<Lay> lay = Optional.empty();
   private Optional<Task> loaded = Optional.empty();
 
-  OnTable(
-      Workshop shop, Handling takes, Boards boards, Ahead ahead, Layout layout, Measures units) {
+  public OnTable(Workshop shop, Handling takes, Boards boards, Ahead ahead, Layout layout) {
     this.shop = shop;
     this.takes = takes;
     this.boards = boards;
     this.ahead = ahead;
     this.begin = layout.begin();
-    this.units = units;
   }
 
   /** Where it lay, in order. */
@@ -58,8 +54,8 @@ final class OnTable {
     long idleFrom = shop.clothFree();
     Task task =
         person.isPresent()
-            ? shop.onCloth(step, kind, step.title(units), lasts, person.get())
-            : shop.clothAlone(step, kind, step.title(units), Workshop.seconds(lasts));
+            ? shop.onCloth(step, kind, new Doing.OfStep(step), lasts, person.get())
+            : shop.clothAlone(step, kind, new Doing.OfStep(step), Workshop.seconds(lasts));
     taken.add(new Taken(step, kind, task.start().seconds(), idleFrom, films));
     lay = Optional.empty();
     loaded = Optional.empty();
@@ -105,15 +101,9 @@ final class OnTable {
             new Length(next.from()), task.start(), task.end(), next.joined(), step.path()));
   }
 
-  /** A frame over the first motif may need table before the cloth's start; no cloth lies there. */
-  private String moveTo(double from) {
-    if (Math.abs(from) <= Length.TOLERANCE) {
-      boolean on = places.get(places.size() - 1).at().mm() < from;
-      return (on ? "move on" : "move back") + " to its start";
-    }
-    return from < 0
-        ? "move back, the start " + new Length(-from).text(units) + " in from the table's"
-        : "move on to " + new Length(from).text(units);
+  private Doing moveTo(double from) {
+    boolean on = places.get(places.size() - 1).at().mm() < from;
+    return new Doing.MoveCloth(new Length(from), !on);
   }
 
   /**

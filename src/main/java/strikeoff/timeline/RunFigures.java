@@ -7,6 +7,7 @@ import java.util.Map;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -20,7 +21,7 @@ import strikeoff.units.Span;
 public record RunFigures(
     List<Session> sessions,
     List<Busy> busy,
-    Map<String, Span> waitingByCause,
+    Map<Doing, Span> waitingByCause,
     CriticalChain chain,
     PlanPath path)
     implements Evidence {
@@ -42,7 +43,7 @@ public record RunFigures(
   }
 
   /** What to shorten first, with its time; empty if nothing is done. */
-  public String shortenFirst() {
-    return chain.longest().map(CriticalChain.Link::text).orElse("");
+  public String shortenFirst(Measures units) {
+    return chain.longest().map(link -> link.text(units)).orElse("");
   }
 }

@@ -191,7 +191,9 @@ final class ScreenCare {
   private void wash(Step step, String person, String screen, long seconds, long from, int after) {
     Task washes =
         shared.book(
-            Entry.of(step, Task.Kind.WASH_SCREEN, "wash out " + screen).by(person).screen(screen),
+            Entry.of(step, Task.Kind.WASH_SCREEN, new Doing.WashOut(screen))
+                .by(person)
+                .screen(screen),
             washedBy(person, screen),
             Resource.Kind.SINK,
             seconds,
@@ -199,7 +201,7 @@ final class ScreenCare {
             after);
     Task dries =
         shared.book(
-            Entry.of(step, Task.Kind.DRY_SCREEN, screen + " dries").screen(screen),
+            Entry.of(step, Task.Kind.DRY_SCREEN, new Doing.ScreenDries(screen)).screen(screen),
             List.of(Resource.screen(screen)),
             Resource.Kind.DRYING_PLACE,
             Daybook.seconds(takes.dryScreen()));

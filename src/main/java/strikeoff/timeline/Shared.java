@@ -130,8 +130,8 @@ final class Shared {
     return best;
   }
 
-  /** The cause of a wait, in the words of charts and tables. */
-  String waitsFor(Resource.Kind kind) {
-    return "waits for " + (pieces.get(kind).size() > 1 ? "a " : "the ") + kind.text();
+  /** A wait for a piece of a kind. */
+  Doing waitsFor(Resource.Kind kind) {
+    return new Doing.ForPiece(kind, pieces.get(kind).size());
   }
 }

@@ -59,9 +59,7 @@ final class Simulation {
     this.blocked = new Blocked(plan);
     this.sets = known.sets();
     this.needed = neededFrom(plan.run(), sets);
-    this.table =
-        new OnTable(
-            shop, takes, sets.boards(), new Ahead(plan, sets), known.layout(), plan.measures());
+    this.table = new OnTable(shop, takes, sets.boards(), new Ahead(plan, sets), known.layout());
     this.waiting = new Waiting(shop, cloth, blocked);
     Helpers helpers = new Helpers(plan, policy.limit("table/longest-hand-frame").amount());
     Impressing impressing = new Impressing(plan, shop, cloth, blocked, helpers);
@@ -207,7 +205,7 @@ final class Simulation {
     } else if (step instanceof Step.Print print) {
       printing.print(print);
     } else if (step instanceof Step.Dry dry) {
-      waiting.until(step, dry.waits(), dry.by(), dry.title(plan.measures()));
+      waiting.until(step, dry.waits(), dry.by(), new Doing.OfStep(dry));
     } else if (step instanceof Step.WashScreen wash) {
       shop.screens().wash(wash);
     } else if (step instanceof Step.Move move) {

@@ -9,7 +9,7 @@ import strikeoff.plan.PlanPath;
  * Anything that takes time in the run, for charts and for the day sheets.
  *
  * @param step number of the step it belongs to
- * @param what a few words
+ * @param doing what is done, or waited for
  * @param person who does it, or who stands waiting for a piece of equipment
  * @param helper who lends a hand where a frame takes two people
  * @param piece the piece of equipment that it takes up, or that is waited for
@@ -19,7 +19,7 @@ import strikeoff.plan.PlanPath;
 public record Task(
     int step,
     Kind kind,
-    String what,
+    Doing doing,
     Moment start,
     Moment end,
     Optional<String> person,
@@ -29,9 +29,6 @@ public record Task(
     OptionalInt set,
     OptionalInt impression,
     PlanPath path) {
-
-  /** What a wait is called that follows every print of its step. */
-  public static final String PAUSE = "pause";
 
   /** Everybody whose hands it takes, or who stands waiting. */
   public List<String> people() {
@@ -56,7 +53,7 @@ public record Task(
     return new Task(
         step,
         kind,
-        what,
+        doing,
         start.later(from),
         end.compareTo(to) < 0 ? end : to,
         person,

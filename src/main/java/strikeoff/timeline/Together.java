@@ -172,26 +172,26 @@ final class Together {
 
     /** When somebody can begin another impression. */
     private Start free(String person) {
-      Start start = new Start(begin, Task.PAUSE, null, HeldUp.NOBODY);
+      Start start = new Start(begin, Doing.Wait.PAUSE, null, HeldUp.NOBODY);
       long pause = Workshop.seconds(step.pause());
       Job last = lastBy.get(person);
       if (last != null) {
-        return start.later(last.end() + pause, pause > 0 ? Task.PAUSE : isFree(person), last);
+        return start.later(last.end() + pause, pause > 0 ? Doing.Wait.PAUSE : isFree(person), last);
       }
       int task = shop.lastOf(Resource.person(person));
       Long ended = progress.ended.get(person);
       start = start.later(shop.freeAt(Resource.person(person)), isFree(person), task);
-      return ended == null ? start : start.later(ended + pause, Task.PAUSE, task);
+      return ended == null ? start : start.later(ended + pause, Doing.Wait.PAUSE, task);
     }
 
-    private static String isFree(String person) {
-      return person + " is free";
+    private static Doing isFree(String person) {
+      return new Doing.IsFree(person);
     }
 
     private Job job(int set, Footprint footprint, String person) {
       Start start = free(person);
       Job last = lastWith.get(screen(footprint));
-      String isFree = "screen " + screen(footprint) + " is free";
+      Doing isFree = new Doing.ScreenIsFree(screen(footprint));
       Resource screen = Resource.screen(screen(footprint));
       start =
           last == null
@@ -199,17 +199,17 @@ final class Together {
               : start.later(last.end(), isFree, last);
       String paste = footprint.paste().name();
       int mixing = shop.heldUp().mixingOf(paste);
-      start = start.later(shop.mixedAt(paste), "paste " + paste + " is mixed", mixing);
+      start = start.later(shop.mixedAt(paste), new Doing.Mixed(paste), mixing);
       Jobs sofar = progress.jobs(tube);
       for (Job before : sofar.before(footprint)) {
-        start = start.later(before.end(), "the print before it is done", before);
+        start = start.later(before.end(), Doing.Others.EARLIER_PRINT, before);
       }
       List<Job> under = sofar.under(footprint);
       for (Job film : under) {
-        start = start.later(dried(film), Waiting.BETWEEN_COLOURS, film);
+        start = start.later(dried(film), Doing.Wait.BETWEEN_COLOURS, film);
       }
       for (Job other : sofar.inTheWay(footprint)) {
-        start = start.later(other.end() - lay, "another frame is in the way", other);
+        start = start.later(other.end() - lay, Doing.Others.FRAME, other);
       }
       return new Job(
           set,

@@ -17,7 +17,7 @@ import strikeoff.units.Span;
  * @param waitingByCause the same by what is waited for, in the order of first waiting; what
  *     somebody waits for standing in a queue counts though others work
  */
-public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) {
+public record Use(Span handsOn, Span waiting, Map<Doing, Span> waitingByCause) {
 
   /**
    * @param tasks in order of start
@@ -31,7 +31,7 @@ public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) 
         merge(busy, task.start().seconds(), task.end().seconds());
       }
     }
-    Map<String, Span> byCause = new LinkedHashMap<>();
+    Map<Doing, Span> byCause = new LinkedHashMap<>();
     double waiting = 0;
     int from = 0;
     long waited = Long.MIN_VALUE;
@@ -46,7 +46,7 @@ public record Use(Span handsOn, Span waiting, Map<String, Span> waitingByCause) 
         double cause =
             (queues ? open(start, end, hours) : idle(start, end, busy, from, hours)) / 60.0;
         if (cause > 0) {
-          byCause.merge(task.what(), new Span(cause), Span::plus);
+          byCause.merge(task.doing(), new Span(cause), Span::plus);
         }
         // Who queues while the cloth waits for something else is the same waiting, not more of it.
         waiting += idle(Math.max(start, waited), end, busy, from, hours) / 60.0;

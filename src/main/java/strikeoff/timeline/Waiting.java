@@ -11,8 +11,6 @@ import strikeoff.plan.Wait;
 /** Waits of everybody who works on the cloth. */
 final class Waiting {
 
-  static final String BETWEEN_COLOURS = "dry between colours";
-
   private final Workshop shop;
   private final WetCloth cloth;
   private final Blocked blocked;
@@ -55,13 +53,13 @@ final class Waiting {
         still = run.liesOn(printed.get(i));
       }
       if (still) {
-        until(step, wait, step.by(), BETWEEN_COLOURS);
+        until(step, wait, step.by(), Doing.Wait.BETWEEN_COLOURS);
         progress.blown = printed.size();
       }
     } else {
       long takes = seconds(wait);
       run.lastLift(printed, shop.clothFree() - takes)
-          .ifPresent(lift -> waitTo(step, BETWEEN_COLOURS, lift + takes));
+          .ifPresent(lift -> waitTo(step, Doing.Wait.BETWEEN_COLOURS, lift + takes));
     }
   }
 
@@ -87,7 +85,7 @@ final class Waiting {
       cloth.blow(wait.air().get(), start);
       long end = cloth.slowest(state, under, start);
       if (dries(step, wait.until(), end)) {
-        blowing.dry(BETWEEN_COLOURS, end - start);
+        blowing.dry(Doing.Wait.BETWEEN_COLOURS, end - start);
         shop.screens().washMeanwhile(step, start, end);
         cloth.still(end);
         cloth.feel(state, under, end);
@@ -95,7 +93,7 @@ final class Waiting {
     } else {
       long end = cloth.slowest(state, under, now);
       if (dries(step, wait.until(), end)) {
-        shop.waitFor(step, BETWEEN_COLOURS, end - now);
+        shop.waitFor(step, Doing.Wait.BETWEEN_COLOURS, end - now);
         cloth.feel(state, under, end);
       }
     }
@@ -103,7 +101,7 @@ final class Waiting {
 
   /** Before the placements 2, 4, 6 …, from the lift of the last of those before. */
   void betweenPasses(Step.Print step, long lifted) {
-    since(step, step.dryBetweenPasses(), lifted, "dry between passes");
+    since(step, step.dryBetweenPasses(), lifted, Doing.Wait.BETWEEN_PASSES);
   }
 
   /**
@@ -115,12 +113,12 @@ final class Waiting {
   void beforeMoving(Step.Print step, long lifted, int films) {
     boolean blown = step.beforeMoving().air().isPresent() && filmsBlown == films;
     if (!blown) {
-      since(step, step.beforeMoving(), lifted, "before moving");
+      since(step, step.beforeMoving(), lifted, Doing.Wait.BEFORE_MOVING);
       filmsBlown = films;
     }
   }
 
-  private void since(Step.Print step, Wait wait, long lifted, String cause) {
+  private void since(Step.Print step, Wait wait, long lifted, Doing cause) {
     if (wait.air().isEmpty() && wait.until() instanceof Until.Time) {
       if (!stops(step)) {
         waitTo(step, cause, lifted + seconds(wait));
@@ -130,7 +128,7 @@ final class Waiting {
     }
   }
 
-  private void waitTo(Step step, String cause, long second) {
+  private void waitTo(Step step, Doing cause, long second) {
     shop.waitFor(step, cause, second - shop.clothFree());
   }
 
@@ -143,7 +141,7 @@ final class Waiting {
    *
    * @param by who holds a hair-dryer; empty for the first of the crew
    */
-  void until(Step step, Wait wait, Optional<String> by, String cause) {
+  void until(Step step, Wait wait, Optional<String> by, Doing cause) {
     if (stops(step) || wait.isNone()) {
       return;
     }
@@ -158,7 +156,7 @@ final class Waiting {
     }
   }
 
-  private void until(Step step, Until until, Draught air, Optional<String> by, String cause) {
+  private void until(Step step, Until until, Draught air, Optional<String> by, Doing cause) {
     Blowing blowing = shop.blow(step, air, shop.person(by));
     long start = blowing.start();
     cloth.blow(air, start);

@@ -82,8 +82,8 @@ final class Workshop {
   }
 
   /** Work of one person on the cloth; to rinse it and to wash it off takes a sink. */
-  Task onCloth(Step step, Task.Kind kind, String what, Span takes, String person) {
-    Entry entry = Entry.of(step, kind, what).by(person);
+  Task onCloth(Step step, Task.Kind kind, Doing doing, Span takes, String person) {
+    Entry entry = Entry.of(step, kind, doing).by(person);
     List<Resource> held = List.of(Resource.person(person), Resource.CLOTH);
     boolean atSink = kind == Task.Kind.RINSE || kind == Task.Kind.WASH;
     return atSink
@@ -92,14 +92,14 @@ final class Workshop {
   }
 
   /** Something that happens to the cloth while nobody need stand by. */
-  Task clothAlone(Step step, Task.Kind kind, String what, long seconds) {
-    return book.add(Entry.of(step, kind, what), List.of(Resource.CLOTH), seconds);
+  Task clothAlone(Step step, Task.Kind kind, Doing doing, long seconds) {
+    return book.add(Entry.of(step, kind, doing), List.of(Resource.CLOTH), seconds);
   }
 
   /** A wait of everybody who works on the cloth; nothing if it takes no time. */
-  void waitFor(Step step, String what, long seconds) {
+  void waitFor(Step step, Doing cause, long seconds) {
     if (seconds > 0) {
-      Task wait = clothAlone(step, Task.Kind.WAIT, what, seconds);
+      Task wait = clothAlone(step, Task.Kind.WAIT, cause, seconds);
       screens.washMeanwhile(step, wait.start().seconds(), wait.end().seconds());
     }
   }
@@ -122,7 +122,7 @@ final class Workshop {
 
   void mix(Step step, String paste, Span takes, String person) {
     List<Resource> held = List.of(Resource.person(person));
-    Entry entry = Entry.of(step, Task.Kind.MIX, "mix " + paste).by(person);
+    Entry entry = Entry.of(step, Task.Kind.MIX, new Doing.Mix(paste)).by(person);
     Task task = book.add(entry, held, seconds(takes));
     if (mixed.putIfAbsent(paste, task.end().seconds()) == null) {
       book.heldUp().mixed(paste);
@@ -139,7 +139,7 @@ final class Workshop {
    */
   Task print(
       Step.Print step,
-      String what,
+      Doing what,
       long seconds,
       String person,
       Optional<String> helper,
@@ -156,7 +156,7 @@ final class Workshop {
       Resource second = Resource.person(helper.get());
       if (book.freeAt(second) > ready) {
         heldUpTill(ready, held);
-        clothIdle(step, "waits for " + helper.get(), ready, book.freeAt(second));
+        clothIdle(step, new Doing.ForPerson(helper.get()), ready, book.freeAt(second));
         book.heldUp().by(second);
       }
       held.add(second);
@@ -165,7 +165,7 @@ final class Workshop {
     long isMixed = mixedAt(paste);
     if (isMixed > ready) {
       heldUpTill(ready, held);
-      clothIdle(step, "paste " + paste + " is mixed", ready, isMixed);
+      clothIdle(step, new Doing.Mixed(paste), ready, isMixed);
       book.heldUp().byMixing(paste);
       ready = isMixed;
     }
@@ -175,14 +175,14 @@ final class Workshop {
       ScreenCare.Washed washed = screens.washed(screen);
       heldUpTill(ready, held);
       if (washed.clean() > ready) {
-        clothIdle(step, "screen " + screen + " is washed out", ready, washed.clean());
+        clothIdle(step, new Doing.WashedOut(screen), ready, washed.clean());
         ready = washed.clean();
       }
       if (washed.placed() > ready) {
         clothIdle(step, shared.waitsFor(Resource.Kind.DRYING_PLACE), ready, washed.placed());
         ready = washed.placed();
       }
-      clothIdle(step, "screen " + screen + " dries", ready, isDry);
+      clothIdle(step, new Doing.ScreenIsDry(screen), ready, isDry);
       book.heldUp().by(frame);
     }
     held.add(frame);
@@ -195,7 +195,7 @@ final class Workshop {
   /** One impression beside others on the same stretch; everything it needs is free by then. */
   Task printBeside(
       Step.Print step,
-      String what,
+      Doing what,
       long start,
       long seconds,
       String person,
@@ -210,7 +210,7 @@ final class Workshop {
   }
 
   /** Nobody can go on: a wait that holds up the task booked next. */
-  void everybodyWaits(Step step, String cause, long from, long until, int after) {
+  void everybodyWaits(Step step, Doing cause, long from, long until, int after) {
     book.heldUp().byTask(after);
     int wait = clothIdle(step, cause, from, until);
     // Where a screen that dries or a paste being mixed ends the wait, that is the cause and not the
@@ -257,7 +257,7 @@ final class Workshop {
   }
 
   /** Gives the index of the wait. */
-  private int clothIdle(Step step, String cause, long from, long until) {
+  private int clothIdle(Step step, Doing cause, long from, long until) {
     List<Resource> cloth = List.of(Resource.CLOTH);
     book.add(Entry.of(step, Task.Kind.WAIT, cause), cloth, from, until - from);
     int wait = tasks().size() - 1;
@@ -275,7 +275,8 @@ final class Workshop {
       everything.add(person);
     }
     everything.add(Resource.CLOTH);
-    book.close(Entry.of(step, Task.Kind.CLOSED, "closed"), everything, end, nextOpening(end));
+    book.close(
+        Entry.of(step, Task.Kind.CLOSED, new Doing.Closed()), everything, end, nextOpening(end));
   }
 
   private long nextOpening(long second) {

@@ -46,6 +46,7 @@ import strikeoff.plan.Table;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.timeline.Contact;
+import strikeoff.timeline.Doing;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
@@ -282,17 +283,23 @@ final class Estuary {
     Moment now = Moment.of(1, 540);
     String wren = texts.apply("Wren");
     String tam = texts.apply("Tam");
-    task(1, Task.Kind.MIX, texts.apply("mix all pastes"), now, now.plus(min(40)), wren);
-    task(1, Task.Kind.LOAD, texts.apply("pin the cloth on the table"), now, now.plus(min(10)), tam);
+    task(
+        1,
+        Task.Kind.MIX,
+        new Doing.Mix(plan.pastes().keySet().iterator().next()),
+        now,
+        now.plus(min(40)),
+        wren);
+    task(1, Task.Kind.LOAD, new Doing.LayCloth(), now, now.plus(min(10)), tam);
     now = now.plus(min(40));
     now = print(plan, layout, texts.apply("herons"), 2, now, wren);
     now = print(plan, layout, texts.apply("shells"), 3, now, tam);
-    task(4, Task.Kind.CLOSED, "", now, Moment.of(2, 540), null);
+    task(4, Task.Kind.CLOSED, new Doing.Closed(), now, Moment.of(2, 540), null);
     now = Moment.of(2, 540);
     now = print(plan, layout, texts.apply("reed border"), 5, now, wren);
-    task(6, Task.Kind.WAIT, texts.apply("dry until fix-safe"), now, now.plus(min(90)), null);
+    task(6, Task.Kind.WAIT, Doing.Wait.BETWEEN_COLOURS, now, now.plus(min(90)), null);
     now = now.plus(min(90));
-    task(7, Task.Kind.FIX, texts.apply("fix by soak"), now, now.plus(min(60)), tam);
+    task(7, Task.Kind.FIX, new Doing.OfStep(plan.run().get(0)), now, now.plus(min(60)), tam);
     Impression first = impressions.get(0);
     Impression second = impressions.get(3);
     contacts.add(
@@ -348,7 +355,7 @@ final class Estuary {
               new Task(
                   step,
                   Task.Kind.PRINT,
-                  "print " + footprint.placement().name(),
+                  new Doing.Impress(footprint.placement().name(), footprint.screen().name()),
                   now,
                   lifted,
                   Optional.of(person),
@@ -360,13 +367,13 @@ final class Estuary {
                   impression.path()));
           now = lifted;
         }
-        task(step, Task.Kind.WAIT, texts.apply("wait 3 min"), now, now.plus(min(3)), null);
+        task(step, Task.Kind.WAIT, Doing.Wait.BETWEEN_COLOURS, now, now.plus(min(3)), null);
         now = now.plus(min(3));
       }
       task(
           step,
           Task.Kind.MOVE,
-          texts.apply("move on to the next set"),
+          new Doing.MoveCloth(new Length(500), false),
           now,
           now.plus(min(5)),
           person);
@@ -375,7 +382,7 @@ final class Estuary {
     return now;
   }
 
-  private void task(int step, Task.Kind kind, String what, Moment from, Moment to, String person) {
+  private void task(int step, Task.Kind kind, Doing what, Moment from, Moment to, String person) {
     tasks.add(
         new Task(
             step,

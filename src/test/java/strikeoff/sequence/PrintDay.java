@@ -14,13 +14,13 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.timeline.Doing;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Reached;
 import strikeoff.timeline.Task;
 import strikeoff.timeline.Timeline;
-import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -207,7 +207,7 @@ public final class PrintDay {
     return new Task(
         step.number(),
         kind,
-        step.title(Measures.METRIC),
+        new Doing.OfStep(step),
         start,
         end,
         Optional.of("Wren"),

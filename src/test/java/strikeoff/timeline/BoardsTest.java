@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.units.Measures;
 
 /**
  * Boards as plans/README.md tells them, each by a tiny plan: common practice, no source. Leaves are
@@ -228,7 +229,7 @@ class BoardsTest {
   private static List<String> moves(String plan) {
     return day(plan).tasks().stream()
         .filter(t -> t.kind() == Task.Kind.MOVE)
-        .map(Task::what)
+        .map(t -> t.doing().text(Measures.METRIC))
         .toList();
   }
 

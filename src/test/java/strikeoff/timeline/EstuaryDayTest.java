@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.units.Measures;
 
 /** The curtains' days on paper, and what becomes of them in paint. */
 class EstuaryDayTest {
@@ -165,7 +166,10 @@ class EstuaryDayTest {
 
   private static Moment start(Timeline timeline, String placement, String screen) {
     return timeline.tasks().stream()
-        .filter(t -> t.kind() == Task.Kind.PRINT && t.what().equals(placement + ", " + screen))
+        .filter(
+            t ->
+                t.kind() == Task.Kind.PRINT
+                    && t.doing().text(Measures.METRIC).equals(placement + ", " + screen))
         .map(Task::start)
         .findFirst()
         .orElseThrow();

@@ -13,6 +13,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -99,12 +100,13 @@ class HoursTest {
             .findFirst()
             .orElseThrow();
     // The last wait is 60 min, in 10 of which Wren washes the screen.
-    assertThat(told.causes()).containsExactly("dry 60 min (50 min)", "dry 20 min (20 min)");
+    assertThat(told.causes(Measures.METRIC))
+        .containsExactly("dry 60 min (50 min)", "dry 20 min (20 min)");
     assertThat(told.waiting().minutes()).isEqualTo(70);
     // 15 min to lay the cloth, 50 s to print, 10 min to wash
     assertThat(told.work().seconds()).isCloseTo(25 * 60 + 50, offset(1e-6));
     assertThat(told.share().fraction()).isCloseTo(4200 / (4200 + 1550.0), offset(1e-9));
-    assertThat(told.shortenFirst()).isEqualTo("dry 60 min in step 3, 60 min");
+    assertThat(told.shortenFirst(Measures.METRIC)).isEqualTo("dry 60 min in step 3, 60 min");
     assertThat(
             heron(9, 17).print("herons").timeline().evidence().stream()
                 .filter(MostlyWaiting.class::isInstance))
@@ -198,7 +200,7 @@ class HoursTest {
             d -> {
               assertThat(d.stays().minutes()).as("nobody stays for the batch").isZero();
               assertThat(d.rests().seconds()).isEqualTo(4 * 3600 + 15 * 60 + 50);
-              assertThat(d.goesOn())
+              assertThat(d.goesOn(Measures.METRIC))
                   .isEqualTo(
                       "After that nobody works (fix by batch) until step 3 (rinse at 20 °C) begins"
                           + " on day 1, 21:15");
@@ -227,7 +229,8 @@ class HoursTest {
             d -> {
               assertThat(d.stays().minutes()).isEqualTo(80);
               assertThat(d.rests().minutes()).isEqualTo(180);
-              assertThat(d.goesOn()).startsWith("From 18:20 nobody works (fix by batch)");
+              assertThat(d.goesOn(Measures.METRIC))
+                  .startsWith("From 18:20 nobody works (fix by batch)");
               assertThat(d.step()).isEqualTo(3);
               assertThat(d.mending()).startsWith("Write `- end of day` before step 3");
             });
@@ -304,20 +307,22 @@ class HoursTest {
     Use use =
         Use.of(
             List.of(
-                task(Task.Kind.WASH_SCREEN, "wash", 530, 550),
-                task(Task.Kind.WAIT, "dry", 540, 600),
-                task(Task.Kind.WASH_SCREEN, "wash", 560, 570),
-                task(Task.Kind.WAIT, "dry more", 600, 630),
-                task(Task.Kind.WASH_SCREEN, "wash", 620, 640)),
+                task(Task.Kind.WASH_SCREEN, new Doing.WashOut("s1"), 530, 550),
+                task(Task.Kind.WAIT, Doing.Wait.BETWEEN_COLOURS, 540, 600),
+                task(Task.Kind.WASH_SCREEN, new Doing.WashOut("s1"), 560, 570),
+                task(Task.Kind.WAIT, Doing.Wait.BEFORE_MOVING, 600, 630),
+                task(Task.Kind.WASH_SCREEN, new Doing.WashOut("s1"), 620, 640)),
             new Hours(List.of(new Hours.Day(480, 1020)), new PlanPath("hours")));
     assertThat(use.handsOn().minutes()).isEqualTo(50);
     // 9:10 to 9:20 and 9:30 to 10:00; then 10:00 to 10:20
     assertThat(use.waitingByCause())
-        .containsExactly(Map.entry("dry", new Span(40)), Map.entry("dry more", new Span(20)));
+        .containsExactly(
+            Map.entry(Doing.Wait.BETWEEN_COLOURS, new Span(40)),
+            Map.entry(Doing.Wait.BEFORE_MOVING, new Span(20)));
     assertThat(use.waiting().minutes()).isEqualTo(60);
   }
 
-  private static Task task(Task.Kind kind, String what, int from, int to) {
+  private static Task task(Task.Kind kind, Doing what, int from, int to) {
     return new Task(
         1,
         kind,

@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.IntRange;
 import strikeoff.checks.Draws;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.units.Measures;
 
 /**
  * Laws of the trade's common sense that every invented run of one to three people keeps. Where
@@ -187,7 +188,7 @@ class LawProperties {
         Set.of(Task.Kind.WASH_SCREEN, Task.Kind.MIX, Task.Kind.QUEUE);
 
     private static final Set<String> WRITTEN =
-        Set.of("dry between colours", "dry between passes", "before moving", Task.PAUSE);
+        Set.of("dry between colours", "dry between passes", "before moving", "pause");
 
     private final PrintPlan plan;
     private final Timeline.Day day;
@@ -244,7 +245,8 @@ class LawProperties {
           .anyMatch(
               t ->
                   t.kind() == Task.Kind.WAIT
-                      ? !WRITTEN.contains(t.what()) && !t.what().startsWith("dry ")
+                      ? !WRITTEN.contains(t.doing().text(Measures.METRIC))
+                          && !t.doing().text(Measures.METRIC).startsWith("dry ")
                       : OTHER_WORK.contains(t.kind()) && !t.people().contains(AnyRun.WASHER));
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
+import strikeoff.units.Measures;
 
 /** What may lie until the morning, and what may not; the room is open from 9 to 17. */
 class LeftOvernightTest {
@@ -43,7 +44,7 @@ class LeftOvernightTest {
     DayTooLong day = late("cotton", "- fix: batch\n  for: 8 h\n" + RINSES);
     assertThat(day.harmless()).isTrue();
     assertThat(day.needed().minutes()).isZero();
-    assertThat(day.goesOn()).contains("nobody works (fix by batch) until step 4");
+    assertThat(day.goesOn(Measures.METRIC)).contains("nobody works (fix by batch) until step 4");
   }
 
   @Test

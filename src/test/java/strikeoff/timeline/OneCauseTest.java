@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.units.Measures;
 
 /** One cause is told once, in words that fit its count. */
 class OneCauseTest {
@@ -117,14 +118,14 @@ class OneCauseTest {
             .tasks()
             .stream()
             .filter(t -> t.kind() == Task.Kind.MOVE)
-            .map(Task::what)
+            .map(t -> t.doing().text(Measures.METRIC))
             .toList();
   }
 
   /** The first frame reaches 5 cm past the cloth's start, where there is no mark to move on to. */
   @Test
   void clothIsMovedBackByWhatTheFirstFrameNeeds() {
-    assertThat(movesBack(5)).containsExactly("move back, the start 5 cm in from the table's");
+    assertThat(movesBack(5)).containsExactly("move back, its start 5 cm inside the table");
   }
 
   @Test

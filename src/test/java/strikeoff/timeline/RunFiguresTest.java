@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.units.Measures;
 
 /** Where the time goes, worked by hand. */
 class RunFiguresTest {
@@ -30,14 +31,16 @@ class RunFiguresTest {
     // load 15; three impressions of 50 s; dry 12; three more; wash s2 10 min, since s1 is washed in
     // the wait
     assertThat(figures.chain().links())
-        .extracting(l -> l.what() + " " + l.times() + " " + l.span().minutes())
+        .extracting(
+            l -> l.doing().text(Measures.METRIC) + " " + l.times() + " " + l.span().minutes())
         .containsExactly(
             "lay the cloth on the table 1 15.0",
             "printing with s1 3 2.5",
             "dry between colours 1 12.0",
             "printing with s2 3 2.5",
             "wash out s2 1 10.0");
-    assertThat(figures.shortenFirst()).isEqualTo("lay the cloth on the table, 15 min");
+    assertThat(figures.shortenFirst(Measures.METRIC))
+        .isEqualTo("lay the cloth on the table, 15 min");
     // 9:00 to 9:42; Wren works all of it but 2 of the 12 min; s1 prints 2.5, is washed 10 and dries
     // 30
     assertThat(figures.sessions())
@@ -70,7 +73,7 @@ class RunFiguresTest {
     // Tam mixes blue to 9:10 and ink to 9:20 while Wren lays the cloth to 9:15 and prints blue by
     // 9:15:50: then Wren waits for ink, so that not the cloth but the mixing decides.
     assertThat(figures.chain().links())
-        .extracting(CriticalChain.Link::what)
+        .extracting(link -> link.doing().text(Measures.METRIC))
         .containsExactly("mix blue", "mix ink", "printing with s2", "wash out s1", "wash out s2");
     assertThat(figures.waitingByCause()).isEmpty();
   }

@@ -14,6 +14,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.units.AirSpeed;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -52,12 +53,16 @@ class SharedRoomTest {
     assertThat(queues(one)).containsExactly("9:17:30 Tam waits for the sink to 9:36:40");
     RunFigures figures = PrintDay.figures(one);
     assertThat(figures.waitingByCause())
-        .containsExactly(Map.entry("waits for the sink", new Span(1150.0 / 60)));
+        .containsExactly(
+            Map.entry(new Doing.ForPiece(Resource.Kind.SINK, 1), new Span(1150.0 / 60)));
     // Wren works meanwhile, so that it is nobody's idle time but Tam's.
     assertThat(one.waiting().minutes()).isZero();
     // What decides the finish at 9:46:40 is the sink: 15 min, two prints of 50 s, three washes.
     assertThat(figures.chain().links())
-        .extracting(l -> l.what() + l.after().map(r -> " after the " + r.name()).orElse(""))
+        .extracting(
+            l ->
+                l.doing().text(Measures.METRIC)
+                    + l.after().map(r -> " after the " + r.name()).orElse(""))
         .containsExactly(
             "lay the cloth on the table",
             "printing with s1",
@@ -89,7 +94,8 @@ class SharedRoomTest {
             "9:17:30 Tam waits for the sink to 9:36:40",
             "9:36:40 s2 waits for the drying place to 9:56:40",
             "9:46:40 s3 waits for the drying place to 10:26:40");
-    assertThat(PrintDay.figures(one).waitingByCause()).containsOnlyKeys("waits for the sink");
+    assertThat(PrintDay.figures(one).waitingByCause())
+        .containsOnlyKeys(new Doing.ForPiece(Resource.Kind.SINK, 1));
 
     // Two: s3 takes the first one again, 10 min after it was washed.
     Timeline two = twoPrint().equipment(1, 1, 1, 2).timeline();
@@ -152,7 +158,7 @@ class SharedRoomTest {
     assertThat(queues(one)).containsExactly("9:16:40 Wren waits for the sink to 9:35:50");
     assertThat(starts(one, Task.Kind.RINSE)).containsExactly("9:35:50");
     assertThat(PrintDay.figures(one).chain().links())
-        .extracting(CriticalChain.Link::what)
+        .extracting(link -> link.doing().text(Measures.METRIC))
         .endsWith("wash out s1", "wash out s2", "rinse at 20 °C");
     assertThat(starts(day.equipment(2, 1, 1, 10).timeline(), Task.Kind.RINSE))
         .containsExactly("9:16:40");
@@ -293,7 +299,7 @@ class SharedRoomTest {
                     + " "
                     + t.person().or(t::screen).orElseThrow()
                     + " "
-                    + t.what()
+                    + t.doing().text(Measures.METRIC)
                     + " to "
                     + clock(t.end()))
         .toList();
@@ -304,7 +310,7 @@ class SharedRoomTest {
   }
 
   private static List<String> waits(Timeline day) {
-    return of(day, Task.Kind.WAIT).stream().map(Task::what).toList();
+    return of(day, Task.Kind.WAIT).stream().map(t -> t.doing().text(Measures.METRIC)).toList();
   }
 
   /** What the last task of a kind takes up. */

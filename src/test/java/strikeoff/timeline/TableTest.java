@@ -16,6 +16,7 @@ import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
 import strikeoff.units.AirSpeed;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /** What the table shows at once. Frames are 50 cm long and begin 10 cm before their motif. */
@@ -31,7 +32,10 @@ class TableTest {
   }
 
   private static List<String> moves(Timeline day) {
-    return day.tasks().stream().filter(t -> t.kind() == Task.Kind.MOVE).map(Task::what).toList();
+    return day.tasks().stream()
+        .filter(t -> t.kind() == Task.Kind.MOVE)
+        .map(t -> t.doing().text(Measures.METRIC))
+        .toList();
   }
 
   private static List<Integer> sets(Timeline day) {
@@ -160,7 +164,7 @@ class TableTest {
     assertThat(moves(after(190))).containsExactly("move on to 60 cm");
     assertThat(moves(after(191))).containsExactly("move on to 60 cm", "move on to 181 cm");
     assertThat(moves(after(70))).containsExactly("move on to 60 cm");
-    assertThat(moves(after(69))).containsExactly("move on to 60 cm", "move on to 59 cm");
+    assertThat(moves(after(69))).containsExactly("move on to 60 cm", "move back to 59 cm");
   }
 
   private static Timeline after(double place) {
@@ -453,7 +457,11 @@ class TableTest {
             .timeline();
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.MIX)
-        .extracting(t -> t.what() + " " + Math.round(t.end().since(t.start()).minutes()))
+        .extracting(
+            t ->
+                t.doing().text(Measures.METRIC)
+                    + " "
+                    + Math.round(t.end().since(t.start()).minutes()))
         .containsExactly("mix sand 10", "mix rust 10");
   }
 
@@ -470,7 +478,11 @@ class TableTest {
             .timeline();
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.WAIT)
-        .extracting(t -> t.what() + " " + Math.round(t.end().since(t.start()).minutes()))
+        .extracting(
+            t ->
+                t.doing().text(Measures.METRIC)
+                    + " "
+                    + Math.round(t.end().since(t.start()).minutes()))
         .containsExactly("paste blue is mixed 45");
     assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
   }

@@ -5,6 +5,7 @@ import strikeoff.checks.Worked;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.units.Measures;
 
 /**
  * A tiny plan to work by hand what plans/README.md says of the clock. Loading takes 15 min, an
@@ -73,14 +74,14 @@ final class TinyDay {
   static List<String> prints(Timeline day) {
     return day.tasks().stream()
         .filter(t -> t.kind() == Task.Kind.PRINT)
-        .map(t -> t.what() + " " + clock(t.start()))
+        .map(t -> t.doing().text(Measures.METRIC) + " " + clock(t.start()))
         .toList();
   }
 
   static List<String> of(Timeline day, Task.Kind kind) {
     return day.tasks().stream()
         .filter(t -> t.kind() == kind)
-        .map(t -> t.what() + " " + clock(t.start()) + "-" + clock(t.end()))
+        .map(t -> t.doing().text(Measures.METRIC) + " " + clock(t.start()) + "-" + clock(t.end()))
         .toList();
   }
 
@@ -88,7 +89,7 @@ final class TinyDay {
   static List<String> hands(Timeline day, Task.Kind kind) {
     return day.tasks().stream()
         .filter(t -> t.kind() == kind)
-        .map(t -> t.what() + ": " + String.join(", ", t.people()))
+        .map(t -> t.doing().text(Measures.METRIC) + ": " + String.join(", ", t.people()))
         .toList();
   }
 

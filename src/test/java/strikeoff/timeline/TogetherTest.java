@@ -299,18 +299,18 @@ class TogetherTest {
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.WASH_SCREEN)
         .first()
-        .satisfies(t -> assertThat(t.what()).isEqualTo("wash out s1"))
+        .satisfies(t -> assertThat(t.doing().text(Measures.METRIC)).isEqualTo("wash out s1"))
         .satisfies(t -> assertThat(t.start().since(Moment.of(1, 555)).seconds()).isEqualTo(50));
     assertThat(lifts(day))
         .containsExactly("Wren heron 1 50", "Tam shell 1 2500", "Wren shell 1 2550");
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.WAIT)
         .singleElement()
-        .satisfies(t -> assertThat(t.what()).isEqualTo("screen s1 is free"))
+        .satisfies(t -> assertThat(t.doing().text(Measures.METRIC)).isEqualTo("screen s1 is free"))
         .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(40));
     // What decides when it ends: the washed screen, and not the wait that stands in its place.
     assertThat(PrintDay.figures(day).chain().links())
-        .extracting(link -> link.what() + " " + link.times())
+        .extracting(link -> link.doing().text(Measures.METRIC) + " " + link.times())
         // Tam, who is free, prints ink; Wren washes up and prints rust.
         .containsExactly(
             "lay the cloth on the table 1",
@@ -339,11 +339,11 @@ class TogetherTest {
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.WAIT)
         .singleElement()
-        .satisfies(t -> assertThat(t.what()).isEqualTo("paste ink is mixed"))
+        .satisfies(t -> assertThat(t.doing().text(Measures.METRIC)).isEqualTo("paste ink is mixed"))
         .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(5));
     assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
     assertThat(PrintDay.figures(day).chain().links())
-        .extracting(CriticalChain.Link::what)
+        .extracting(link -> link.doing().text(Measures.METRIC))
         .containsExactly("mix blue", "mix ink", "printing with s1", "wash out s1");
   }
 
@@ -462,7 +462,7 @@ class TogetherTest {
         .singleElement()
         .satisfies(
             wait -> {
-              assertThat(wait.what()).isEqualTo("waits for Ada");
+              assertThat(wait.doing().text(Measures.METRIC)).isEqualTo("waits for Ada");
               assertThat(wait.end().since(anybody.impressions().get(0).laid()).seconds())
                   .isEqualTo(15 * 60 - 20);
             });

@@ -14,6 +14,7 @@ import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
 import strikeoff.units.AirSpeed;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /** A step that washes screens out, worked by hand; the comments show the arithmetic. */
@@ -65,7 +66,7 @@ class WashScreenTest {
             .printWashedBy("Tam", "herons")
             .timeline();
     assertThat(of(day, Task.Kind.WAIT))
-        .extracting(t -> t.what() + " to " + clock(t.end()))
+        .extracting(t -> t.doing().text(Measures.METRIC) + " to " + clock(t.end()))
         .containsExactly("screen s1 is washed out to 9:25:50", "screen s1 dries to 9:55:50");
   }
 
@@ -105,11 +106,14 @@ class WashScreenTest {
     assertThat(clock(day.impressions().get(2).laid())).isEqualTo("10:27:00");
     assertThat(PrintDay.figures(day).waitingByCause())
         .containsExactly(
-            Map.entry("waits for the drying place", new Span(20)),
-            Map.entry("screen s2 dries", new Span(30)));
+            Map.entry(new Doing.ForPiece(Resource.Kind.DRYING_PLACE, 1), new Span(20)),
+            Map.entry(new Doing.ScreenIsDry("s2"), new Span(30)));
     // load, two prints, both washes, s1 drying while s2 waits, s2 drying, the eye, its wash
     assertThat(PrintDay.figures(day).chain().links())
-        .extracting(l -> l.what() + l.after().map(r -> " after the " + r.name()).orElse(""))
+        .extracting(
+            l ->
+                l.doing().text(Measures.METRIC)
+                    + l.after().map(r -> " after the " + r.name()).orElse(""))
         .containsExactly(
             "lay the cloth on the table",
             "printing with s1",

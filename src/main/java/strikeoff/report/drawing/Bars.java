@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Task;
+import strikeoff.units.Measures;
 
 /** Joins tasks that belong together and follow each other within a minute into one bar. */
 final class Bars {
@@ -14,7 +15,7 @@ final class Bars {
 
   record Bar(Moment from, Moment to, Task.Kind kind, int step, String words) {}
 
-  static List<Bar> merged(List<Task> tasks) {
+  static List<Bar> merged(List<Task> tasks, Measures units) {
     List<Bar> bars = new ArrayList<>();
     for (Task task : tasks) {
       Bar last = bars.isEmpty() ? null : bars.get(bars.size() - 1);
@@ -23,7 +24,9 @@ final class Bars {
           && last.step() == task.step()
           && task.start().since(last.to()).minutes() <= GAP) {
         String words =
-            task.kind() == Task.Kind.PRINT ? last.words() : join(last.words(), task.what());
+            task.kind() == Task.Kind.PRINT
+                ? last.words()
+                : join(last.words(), task.doing().text(units));
         bars.set(
             bars.size() - 1,
             new Bar(last.from(), last.to().later(task.end()), last.kind(), last.step(), words));
@@ -34,7 +37,7 @@ final class Bars {
                 task.end(),
                 task.kind(),
                 task.step(),
-                task.kind() == Task.Kind.PRINT ? "print" : task.what()));
+                task.kind() == Task.Kind.PRINT ? "print" : task.doing().text(units)));
       }
     }
     return bars;

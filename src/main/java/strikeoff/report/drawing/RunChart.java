@@ -113,7 +113,7 @@ public record RunChart(int day, Content drawn) {
         List<Task> tasks = day.tasks().stream().filter(t -> t.people().contains(person)).toList();
         if (!tasks.isEmpty()) {
           Svg row = row(person, "people");
-          Bars.merged(tasks)
+          Bars.merged(tasks, plan.measures())
               .forEach(bar -> row.add(bar(bar.from(), bar.to(), kind(bar, "work"), bar.words())));
         }
       }
@@ -126,7 +126,7 @@ public record RunChart(int day, Content drawn) {
               .toList();
       if (!tasks.isEmpty()) {
         Svg row = row("cloth", "cloth");
-        Bars.merged(tasks)
+        Bars.merged(tasks, plan.measures())
             .forEach(
                 bar ->
                     row.add(
@@ -291,7 +291,7 @@ public record RunChart(int day, Content drawn) {
 
     private void screen(String screen, List<Task> tasks) {
       Svg row = row("screen " + screen, "screen");
-      for (Bars.Bar bar : Bars.merged(tasks)) {
+      for (Bars.Bar bar : Bars.merged(tasks, plan.measures())) {
         row.add(
             bar(
                 bar.from(),

@@ -208,7 +208,9 @@ class VocabularyTest {
           }
         }
         List<String> values = new ArrayList<>(AskableValues.of(type).keySet());
-        page.append("  - values: ").append(String.join(", ", values)).append('\n');
+        if (!values.isEmpty()) {
+          page.append("  - values: ").append(String.join(", ", values)).append('\n');
+        }
         List<String> told = AskableValues.told(type);
         if (!told.isEmpty()) {
           page.append("  - in braces alone: ").append(String.join(", ", told)).append('\n');
