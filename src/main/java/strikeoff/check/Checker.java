@@ -13,16 +13,14 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import strikeoff.described.Described;
 import strikeoff.facts.Facts;
-import strikeoff.findings.BarredAcceptance;
+import strikeoff.findings.Accepting;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
-import strikeoff.findings.IdleAcceptance;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Bounds;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Problem;
@@ -240,24 +238,18 @@ public record Checker(
                 ? List.of()
                 : Described.of(plan, facts.layout(), facts.timeline()),
             plan.measures());
-    List<Acceptance> allowed = new ArrayList<>();
-    List<Evidence> idle = new ArrayList<>();
-    for (Acceptance a : plan.acceptances()) {
-      Optional<String> bar = studio.bars(a.rule());
-      if (bar.isPresent()) {
-        idle.add(new BarredAcceptance(a.rule(), a.at(), bar.get(), a.path()));
-      } else {
-        allowed.add(a);
-      }
-    }
+    List<Accepting> entries =
+        plan.acceptances().stream().map(a -> new Accepting(a, studio.bars(a.rule()))).toList();
+    List<Acceptance> allowed =
+        entries.stream().filter(e -> !e.barred()).map(Accepting::acceptance).toList();
     List<Reported> reported = new ArrayList<>(first.reported());
     List<FailedRule> failedRules = new ArrayList<>(first.failedRules());
     List<Finding> findings = findings(reported, allowed, source);
-    Findings.idle(allowed, findings)
-        .forEach(a -> idle.add(new IdleAcceptance(a.rule(), a.at(), a.path())));
-    if (!idle.isEmpty()) {
+    if (!entries.isEmpty()) {
       // What is accepted in vain shows only when everything else is known.
-      Judgement second = rules.judge(idle, plan.measures());
+      List<Object> known = new ArrayList<>(entries);
+      known.addAll(findings);
+      Judgement second = rules.judge(known, plan.measures());
       reported.addAll(second.reported());
       failedRules.addAll(second.failedRules());
       findings = findings(reported, allowed, source);

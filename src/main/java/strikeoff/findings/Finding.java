@@ -75,6 +75,11 @@ public record Finding(
         rule, message, remedy, edits, mends, place, related, marks, evidence, accepted, acceptLine);
   }
 
+  /** True if it is what an entry of {@code accept} looks for. */
+  public boolean answers(Accepting entry) {
+    return Findings.covers(entry.acceptance(), rule.id(), place.path());
+  }
+
   /** True if a figure that it rests on is doubted by another one. */
   public boolean restsOn(Finding doubt) {
     return rule.restsOn(doubt.rule);

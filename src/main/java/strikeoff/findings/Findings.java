@@ -1,7 +1,6 @@
 package strikeoff.findings;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -78,14 +77,6 @@ public final class Findings {
         .findFirst()
         .map(doubt -> finding.after("Settle " + doubt.rule().id() + " first: this rests on it"))
         .orElse(finding);
-  }
-
-  /** The acceptances that no finding answers to. */
-  public static List<Acceptance> idle(List<Acceptance> acceptances, List<Finding> findings) {
-    return acceptances.stream()
-        .filter(a -> findings.stream().noneMatch(f -> covers(a, f.rule().id(), path(f))))
-        .sorted(Comparator.comparing(Acceptance::path))
-        .toList();
   }
 
   private static PlanPath path(Finding finding) {

@@ -30,13 +30,12 @@ final class LayoutFacts {
     }
     facts.addAll(EdgeReach.of(plan, layout));
     facts.addAll(Overlaps.of(plan, layout));
-    facts.addAll(OverNothing.of(plan, layout));
-    facts.addAll(ClearanceBreach.of(plan, layout));
-    facts.addAll(MirroredStencil.of(plan));
+    facts.addAll(LaidOver.of(plan, layout));
+    facts.addAll(FillerNear.of(plan, layout));
+    facts.addAll(MirroredPrint.of(plan));
     facts.addAll(PanelPairs.of(plan, layout, policy));
-    List<SeamCrossing> crossings = SeamCrossing.of(plan, layout);
-    facts.addAll(crossings);
-    facts.addAll(RidgeUnderFrame.of(plan, layout, crossings));
+    facts.addAll(SeamCrossing.of(plan, layout));
+    facts.addAll(FrameAtSeam.of(plan, layout));
     facts.addAll(SeamAllowanceReach.of(plan, layout));
     facts.addAll(BladeOverEdge.of(plan, layout));
     facts.addAll(StationRow.of(plan, layout));

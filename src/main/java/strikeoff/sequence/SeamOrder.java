@@ -37,14 +37,12 @@ final class SeamOrder {
     for (Seam seam : plan.seams().values()) {
       if (!seam.sewnBefore()) {
         Set<Integer> across = across(seam);
-        Optional<Step> sewing =
-            course.firstAfter(0, s -> s instanceof Step.Sew sew && sew.seam().equals(seam.name()));
+        Optional<Step> sewing = course.firstAfter(0, s -> sews(s, seam));
         if (sewing.isPresent()) {
-          tooEarly(facts, seam, across, sewing.get().number());
+          printed(facts, seam, across, sewing.get().number());
           facts.add(sewn(seam, across, sewing.get().number()));
-        } else {
-          neverSewn(facts, seam, across);
         }
+        facts.add(open(seam, across));
       }
     }
     return facts;
@@ -60,49 +58,47 @@ final class SeamOrder {
     return ids;
   }
 
-  private void tooEarly(List<Evidence> facts, Seam seam, Set<Integer> across, int sewing) {
+  private void printed(List<Evidence> facts, Seam seam, Set<Integer> across, int sewing) {
     for (int step : course.printSteps()) {
-      if (step < sewing) {
-        Map<String, List<Impression>> byArrangement = new LinkedHashMap<>();
-        Map<String, Set<Integer>> others = new LinkedHashMap<>();
-        for (Impression print : course.impressions(step)) {
-          if (across.contains(print.footprint().placement().id())) {
-            byArrangement
-                .computeIfAbsent(
-                    print.footprint().placement().arrangement(), name -> new ArrayList<>())
-                .add(print);
-          } else {
-            others
-                .computeIfAbsent(
-                    print.footprint().placement().arrangement(), name -> new TreeSet<>())
-                .add(print.footprint().placement().number());
-          }
+      Map<String, List<Impression>> byArrangement = new LinkedHashMap<>();
+      Map<String, Set<Integer>> others = new LinkedHashMap<>();
+      for (Impression print : course.impressions(step)) {
+        if (across.contains(print.footprint().placement().id())) {
+          byArrangement
+              .computeIfAbsent(
+                  print.footprint().placement().arrangement(), name -> new ArrayList<>())
+              .add(print);
+        } else {
+          others
+              .computeIfAbsent(print.footprint().placement().arrangement(), name -> new TreeSet<>())
+              .add(print.footprint().placement().number());
         }
-        byArrangement.forEach(
-            (arrangement, prints) ->
-                facts.add(
-                    new AcrossUnsewnSeam(
-                        seam.name(),
-                        arrangement,
-                        Numbering.brief(numbers(prints)),
-                        course.name(step),
-                        course.name(sewing),
-                        sewing,
-                        filmsBefore(step),
-                        seam.padded(),
-                        List.copyOf(others.getOrDefault(arrangement, Set.of())),
-                        others.containsKey(arrangement)
-                            ? again(step, arrangement, numbers(prints))
-                            : Optional.empty(),
-                        others.containsKey(arrangement)
-                            ? Numbering.brief(others.get(arrangement))
-                            : AcrossUnsewnSeam.NONE,
-                        Group.names(prints),
-                        List.of(
-                            new Related("the seam", seam.path()),
-                            new Related("sewn", course.path(sewing))),
-                        course.path(step))));
       }
+      byArrangement.forEach(
+          (arrangement, prints) ->
+              facts.add(
+                  new PrintAcrossSeam(
+                      seam.name(),
+                      arrangement,
+                      Numbering.brief(numbers(prints)),
+                      course.name(step),
+                      step,
+                      course.name(sewing),
+                      sewing,
+                      filmsBefore(step),
+                      seam.padded(),
+                      List.copyOf(others.getOrDefault(arrangement, Set.of())),
+                      others.containsKey(arrangement)
+                          ? again(step, arrangement, numbers(prints))
+                          : Optional.empty(),
+                      others.containsKey(arrangement)
+                          ? Numbering.brief(others.get(arrangement))
+                          : PrintAcrossSeam.NONE,
+                      Group.names(prints),
+                      List.of(
+                          new Related("the seam", seam.path()),
+                          new Related("sewn", course.path(sewing))),
+                      course.path(step))));
     }
   }
 
@@ -136,27 +132,30 @@ final class SeamOrder {
         course.path(sewing));
   }
 
-  private void neverSewn(List<Evidence> facts, Seam seam, Set<Integer> across) {
+  private OpenSeam open(Seam seam, Set<Integer> across) {
     List<Impression> prints =
         course.impressions().stream()
             .filter(i -> across.contains(i.footprint().placement().id()))
             .toList();
-    if (!prints.isEmpty()) {
-      facts.add(
-          new SeamNeverSewn(
-              seam.name(),
-              filmsBefore(prints.get(0).step()),
-              seam.padded(),
-              prints.get(0).step(),
-              Group.places(prints),
-              Group.names(prints),
-              prints.stream()
-                  .map(Impression::step)
-                  .distinct()
-                  .map(s -> new Related("printed across it", course.path(s)))
-                  .toList(),
-              seam.path()));
-    }
+    int first = prints.isEmpty() ? 0 : prints.get(0).step();
+    return new OpenSeam(
+        seam.name(),
+        (int) plan.run().stream().filter(s -> sews(s, seam)).count(),
+        filmsBefore(first),
+        seam.padded(),
+        first,
+        Group.places(prints),
+        Group.names(prints),
+        prints.stream()
+            .map(Impression::step)
+            .distinct()
+            .map(s -> new Related("printed across it", course.path(s)))
+            .toList(),
+        seam.path());
+  }
+
+  private static boolean sews(Step step, Seam seam) {
+    return step instanceof Step.Sew sew && sew.seam().equals(seam.name());
   }
 
   /** The same step for what crosses the seam alone; empty if it asks for more than one line. */

@@ -49,7 +49,7 @@ class EdgesAndNeighboursTest {
 
     @Test
     void theClosestCopyAndItsNeighbourAreTold() {
-      ClearanceBreach breach = one(strays().layout(), ClearanceBreach.class);
+      FillerNear breach = one(strays().layout(), FillerNear.class);
       assertThat(breach.arrangement()).isEqualTo("strays");
       assertThat(breach.fill()).isEqualTo("shells");
       assertThat(breach.count()).isEqualTo(2);
@@ -69,15 +69,16 @@ class EdgesAndNeighboursTest {
       assertThat(
               facts(
                   herons(Sheet.open(200, 100), "herons").placed("strays", "shell", 85, 30).layout(),
-                  ClearanceBreach.class))
-          .isEmpty();
+                  FillerNear.class))
+          .extracting(FillerNear::count)
+          .containsExactly(0);
     }
 
     @Test
     void whatOverlapsIsToldAsThatAlone() {
       Layout layout =
           herons(Sheet.open(200, 100), "herons").placed("strays", "shell", 75, 30).layout();
-      assertThat(facts(layout, ClearanceBreach.class)).isEmpty();
+      assertThat(facts(layout, FillerNear.class)).isEmpty();
       assertThat(facts(layout, Overlap.class)).hasSize(1);
     }
 
@@ -89,7 +90,7 @@ class EdgesAndNeighboursTest {
                       .design("moth", 8, 8)
                       .placed("moths", "moth", 83, 30)
                       .layout(),
-                  ClearanceBreach.class))
+                  FillerNear.class))
           .isEmpty();
     }
 
@@ -100,7 +101,7 @@ class EdgesAndNeighboursTest {
                   herons(Sheet.open(200, 100), "herons", "strays")
                       .placed("strays", "shell", 83, 30)
                       .layout(),
-                  ClearanceBreach.class))
+                  FillerNear.class))
           .isEmpty();
     }
 
@@ -109,7 +110,7 @@ class EdgesAndNeighboursTest {
       assertThat(
               facts(
                   herons(Sheet.open(200, 100)).placed("strays", "shell", 83, 30).layout(),
-                  ClearanceBreach.class))
+                  FillerNear.class))
           .isEmpty();
     }
 
@@ -121,16 +122,16 @@ class EdgesAndNeighboursTest {
                   herons(Sheet.open(200, 100), "herons")
                       .anchored("set", "shell", "herons", 33, 10)
                       .layout(),
-                  ClearanceBreach.class))
+                  FillerNear.class))
           .isEmpty();
-      ClearanceBreach breach =
+      FillerNear breach =
           one(
               herons(Sheet.open(200, 100), "herons")
                   .design("post", 4, 4)
                   .placed("posts", "post", 90, 90)
                   .anchored("set", "shell", "posts", -7, -60)
                   .layout(),
-              ClearanceBreach.class);
+              FillerNear.class);
       assertThat(breach.arrangement()).isEqualTo("set");
       assertThat(breach.nearest().cm()).isCloseTo(3, within(EXACT));
     }
@@ -150,13 +151,13 @@ class EdgesAndNeighboursTest {
                           0,
                           0)
                       .layout(),
-                  ClearanceBreach.class))
+                  FillerNear.class))
           .isEmpty();
     }
 
     @Test
     void theSeamOfATubeIsNoDistance() {
-      ClearanceBreach breach =
+      FillerNear breach =
           one(
               Sheet.tube(120, 100)
                   .design("heron", 30, 40)
@@ -173,7 +174,7 @@ class EdgesAndNeighboursTest {
                       0,
                       "herons")
                   .layout(),
-              ClearanceBreach.class);
+              FillerNear.class);
       // the stray lies from 110 to 118 of 120 round, and the heron begins at 2: 120 − 118 + 2
       assertThat(breach.nearest().cm()).isCloseTo(4, within(EXACT));
       assertThat(breach.move().cm()).isCloseTo(1, within(EXACT));
@@ -195,9 +196,9 @@ class EdgesAndNeighboursTest {
               .mirrored()
               .series("right", "heron", 2, 40, 0, 60)
               .series("far", "heron", 1, 40, 100, 60);
-      List<MirroredStencil> found = facts(sheet.layout(), MirroredStencil.class);
-      assertThat(found).extracting(MirroredStencil::mirrored).containsExactly("right", "far");
-      assertThat(found).extracting(MirroredStencil::arrangement).containsOnly("left");
+      List<MirroredPrint> found = facts(sheet.layout(), MirroredPrint.class);
+      assertThat(found).extracting(MirroredPrint::mirrored).containsExactly("right", "far");
+      assertThat(found).extracting(MirroredPrint::arrangement).containsOnly("left");
       assertThat(found.get(0).screens()).containsExactly("heron");
       assertThat(found.get(0).path()).isEqualTo(new PlanPath("placements.right"));
       assertThat(found.get(0).related())
@@ -216,8 +217,9 @@ class EdgesAndNeighboursTest {
                       .mirrored()
                       .series("right", "heron", 2, 40, 0, 60)
                       .layout(),
-                  MirroredStencil.class))
-          .isEmpty();
+                  MirroredPrint.class))
+          .extracting(MirroredPrint::drawnToo)
+          .containsExactly(false);
     }
   }
 

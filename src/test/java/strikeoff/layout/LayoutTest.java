@@ -149,7 +149,7 @@ class LayoutTest {
             .anchored("more", "shell", "row", 0, 10, 1, 4)
             .layout();
     assertThat(layout.of("more")).hasSize(1);
-    assertThat(facts(layout, AnchorMissing.class).get(0).missing()).containsExactly(4);
+    assertThat(facts(layout, Anchoring.class).get(0).beyond()).containsExactly(4);
   }
 
   @Test
@@ -301,7 +301,7 @@ class LayoutTest {
             .layout();
     assertThat(layout.placements()).isEmpty();
     assertThat(facts(layout, BeyondCounting.class)).hasSize(1);
-    assertThat(facts(layout, AnchorMissing.class)).isEmpty();
+    assertThat(facts(layout, Anchoring.class)).isEmpty();
   }
 
   private static int count(Lattice lattice) {

@@ -21,11 +21,12 @@ import org.drools.model.impl.ModelImpl;
 import org.drools.model.impl.RuleBuilder;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import org.junit.jupiter.api.Test;
+import strikeoff.findings.Accepting;
 import strikeoff.findings.FailedRule;
-import strikeoff.findings.IdleAcceptance;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.plan.Acceptance;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.rulebook.Rulebook.Judgement;
@@ -51,9 +52,14 @@ class RulebookTest {
 
   @Test
   void saysWhatABuiltInRuleFindsInItsOwnWords() {
-    IdleAcceptance idle =
-        new IdleAcceptance(
-            "drying/frame-on-wet-film", Optional.of("run[2]"), new PlanPath("accept[0]"));
+    Accepting idle =
+        new Accepting(
+            new Acceptance(
+                "drying/frame-on-wet-film",
+                Optional.of("run[2]"),
+                "tried",
+                new PlanPath("accept[0]")),
+            Optional.empty());
     Judgement judgement = Rulebook.builtIn().judge(List.of(idle));
     assertThat(judgement.failedRules()).isEmpty();
     assertThat(judgement.reported())

@@ -17,10 +17,10 @@ class SeamOrderTest {
 
   @Test
   void aPlacementAcrossASeamWaitsForIt() {
-    AcrossUnsewnSeam fact =
-        leaves().run().print("leaves").sew("centre").fact(AcrossUnsewnSeam.class);
+    PrintAcrossSeam fact = leaves().run().print("leaves").sew("centre").fact(PrintAcrossSeam.class);
     assertThat(fact.path().text()).isEqualTo("run[0]");
     assertThat(fact.numbers()).isEqualTo("3");
+    assertThat(fact.stepsBefore()).isEqualTo(1);
     assertThat(fact.others()).isEqualTo("1, 2, 4");
     assertThat(fact.sewing()).isEqualTo("step 2 (sew centre)");
     assertThat(fact.marks()).containsExactly("leaves 3");
@@ -29,7 +29,9 @@ class SeamOrderTest {
   @Test
   void printedAfterTheSeamItIsInOrder() {
     PrintDay day = leaves().run().printOnly("leaves", 1, 2, 4).sew("centre").printOnly("leaves", 3);
-    assertThat(day.facts(AcrossUnsewnSeam.class)).isEmpty();
+    assertThat(day.facts(PrintAcrossSeam.class))
+        .extracting(PrintAcrossSeam::stepsBefore)
+        .containsExactly(-1);
     assertThat(day.fact(SeamSewn.class).awayAfter()).isZero();
     assertThat(day.fact(SeamSewn.class).acrossAfter()).isEqualTo(1);
   }
@@ -45,22 +47,23 @@ class SeamOrderTest {
   @Test
   void aSeamThatNothingSewsIsToldOfAtTheSeam() {
     PrintDay day = leaves().run().print("leaves");
-    assertThat(day.facts(AcrossUnsewnSeam.class)).isEmpty();
-    assertThat(day.fact(SeamNeverSewn.class).path().text()).isEqualTo("seams.centre");
-    assertThat(day.fact(SeamNeverSewn.class).places()).isEqualTo("leaves 3");
+    assertThat(day.facts(PrintAcrossSeam.class)).isEmpty();
+    assertThat(day.fact(OpenSeam.class).path().text()).isEqualTo("seams.centre");
+    assertThat(day.fact(OpenSeam.class).places()).isEqualTo("leaves 3");
+    assertThat(day.fact(OpenSeam.class).sewings()).isZero();
   }
 
   @Test
   void aSeamSewnBeforeThePrintDayIsNoMatter() {
     PrintDay day = leaves().seam("centre", 110, true).run().print("leaves");
-    assertThat(day.facts(SeamNeverSewn.class)).isEmpty();
-    assertThat(day.facts(AcrossUnsewnSeam.class)).isEmpty();
+    assertThat(day.facts(OpenSeam.class)).isEmpty();
+    assertThat(day.facts(PrintAcrossSeam.class)).isEmpty();
   }
 
   @Test
   void aSeamThatNothingLiesAcrossMayBeSewnLater() {
     PrintDay day = leaves().seam("centre", 300, false).run().print("leaves");
-    assertThat(day.facts(SeamNeverSewn.class)).isEmpty();
+    assertThat(day.fact(OpenSeam.class).printedAcross()).isFalse();
   }
 
   @Test

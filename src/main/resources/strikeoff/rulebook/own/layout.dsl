@@ -16,12 +16,12 @@
 [condition][layout.SeamAllowanceReach]a print reaches into a seam's allowance=SeamAllowanceReach()
 [condition][layout.EdgeReach]a print reaches past an edge=EdgeReach()
 [condition][layout.EdgeReach]- by more than {length}=beyond.base() > {length}
-[condition][layout.OverNothing]a placement goes over what it does not meet=OverNothing()
+[condition][layout.LaidOver]a placement goes over what it does not meet=LaidOver(lands == false)
 [condition][layout.Overlap]two arrangements overlap=Overlap()
 [condition][layout.Overlap]- by more than {area}=area.base() > {area}
 [condition][layout.Crowding]a design is larger than its pitch=Crowding()
-[condition][layout.ClearanceBreach]a filler stands in the way=ClearanceBreach()
-[condition][layout.AnchorMissing]an anchor isn't there=AnchorMissing()
+[condition][layout.FillerNear]a filler stands in the way=FillerNear(count > 0)
+[condition][layout.Anchoring]an anchor isn't there=Anchoring(unanchored > 0)
 [condition][layout.AnchorCircle]anchors go round in a circle=AnchorCircle()
 [condition][layout.BeyondCounting]there are placements beyond counting=BeyondCounting()
 [condition][layout.Shrinkage]the cloth will shrink=Shrinkage()
@@ -37,10 +37,10 @@
 [condition][layout.StationFit]a frame lies in a station=StationFit()
 [condition][layout.BladeOverEdge]a blade runs over the cloth's edge=BladeOverEdge()
 [condition][layout.FrameChoices]an arrangement could be printed with another frame=FrameChoices()
-[condition][layout.MirroredStencil]a mirrored print needs a stencil of its own=MirroredStencil()
+[condition][layout.MirroredPrint]a mirrored print needs a stencil of its own=MirroredPrint(drawnToo == true)
 [condition][layout.MirroredPanels]two panels mirror each other=MirroredPanels()
 [condition][layout.MirroredPanels]- coming closer to each other than {length}=apart.base() < {length}
 [condition][layout.MirroredPanels]- missing each other by more than {length}=misfit.base() > {length}
 [condition][layout.BoardsAtPitch]a series lies on boards=BoardsAtPitch()
 [condition][layout.BoardsAtPitch]- at a pitch shorter than {length}=pitch.base() < {length}
-[condition][layout.RidgeUnderFrame]a frame lies on the ridge of a seam=RidgeUnderFrame()
+[condition][layout.FrameAtSeam]a frame lies on the ridge of a seam=FrameAtSeam(onRidge.base() > 0, padded == false)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
@@ -15,17 +16,19 @@ import strikeoff.units.Length;
 import strikeoff.units.Measures;
 
 /**
- * Frames of one arrangement that are laid on the ridge of a sewn seam that is not padded, although
- * their images keep clear of it. A seam that images run across is told by {@link SeamCrossing}.
+ * Frames of one arrangement that are laid by a sewn seam while their images keep clear of its
+ * ridge. Images that run across it are a {@link SeamCrossing}.
  *
- * @param which placements, as people call them
+ * @param padded true if the ridge is levelled
+ * @param which placements whose frames lie on the ridge, as people call them
  * @param onRidge how far the furthest frame reaches on to the ridge or past it: as much further off
- *     it would lie beside it
- * @param move what takes them off it; empty if nothing does
+ *     it would lie beside it; below zero if all lie off it
+ * @param move what takes them off it; empty if nothing does, or if nothing has to
  */
-public record RidgeUnderFrame(
+public record FrameAtSeam(
     String seam,
     Length at,
+    boolean padded,
     String arrangement,
     String which,
     Length onRidge,
@@ -35,39 +38,38 @@ public record RidgeUnderFrame(
     PlanPath seamPath)
     implements Evidence {
 
-  public RidgeUnderFrame {
+  public FrameAtSeam {
     marks = List.copyOf(marks);
   }
 
-  /**
-   * @param crossings seams that images run across
-   */
-  static List<RidgeUnderFrame> of(PrintPlan plan, Layout layout, List<SeamCrossing> crossings) {
-    List<RidgeUnderFrame> found = new ArrayList<>();
+  static List<FrameAtSeam> of(PrintPlan plan, Layout layout) {
+    List<FrameAtSeam> found = new ArrayList<>();
     for (Seam seam : plan.seams().values()) {
-      // One cause, one finding: the padding that those ask for helps these as well.
-      if (seam.padded() || crossings.stream().anyMatch(c -> c.seam().equals(seam.name()))) {
-        continue;
-      }
       for (Map.Entry<String, List<Placement>> arranged : layout.arrangements().entrySet()) {
         List<Placement> on = new ArrayList<>();
-        double furthest = 0;
+        double furthest = Double.NEGATIVE_INFINITY;
         for (Placement placement : arranged.getValue()) {
-          double onRidge = onRidge(layout, placement, seam);
-          if (onRidge > Length.TOLERANCE && printedOnceSewn(plan, seam, placement)) {
-            on.add(placement);
-            furthest = Math.max(furthest, onRidge);
+          OptionalDouble reach = onRidge(layout, placement, seam);
+          if (reach.isPresent() && printedOnceSewn(plan, seam, placement)) {
+            Length onRidge = new Length(reach.getAsDouble());
+            furthest = Math.max(furthest, onRidge.mm());
+            if (onRidge.above(0)) {
+              on.add(placement);
+            }
           }
         }
-        if (!on.isEmpty()) {
+        if (Double.isFinite(furthest)) {
           found.add(
-              new RidgeUnderFrame(
+              new FrameAtSeam(
                   seam.name(),
                   seam.at(),
+                  seam.padded(),
                   arranged.getKey(),
                   Numbering.places(on),
                   new Length(furthest),
-                  SeamMove.of(plan, layout, arranged.getKey(), true),
+                  on.isEmpty() || seam.padded()
+                      ? Optional.empty()
+                      : SeamMove.of(plan, layout, arranged.getKey(), true),
                   on.stream().map(Placement::name).toList(),
                   plan.arrangements().get(arranged.getKey()).path(),
                   seam.path()));
@@ -77,18 +79,18 @@ public record RidgeUnderFrame(
     return found;
   }
 
-  /** Zero if no frame lies on it, or an image does: that is told otherwise. */
-  private static double onRidge(Layout layout, Placement placement, Seam seam) {
+  /** How far a frame reaches on to it, below zero if it keeps off; empty if an image does. */
+  private static OptionalDouble onRidge(Layout layout, Placement placement, Seam seam) {
     double at = seam.at().mm();
     double ridge = seam.allowance().mm();
-    double most = 0;
+    double most = Double.NEGATIVE_INFINITY;
     for (Footprint footprint : layout.footprintsOf(placement.id())) {
       Envelope image = footprint.image().getEnvelopeInternal();
       Envelope frame = footprint.frame().getEnvelopeInternal();
       Tube tube = layout.tube();
       double clear = tube.distanceToLine(at, image.getMinX(), image.getMaxX());
       if (clear < ridge - Length.TOLERANCE) {
-        return 0;
+        return OptionalDouble.empty();
       }
       double free = tube.distanceToLine(at, frame.getMinX(), frame.getMaxX());
       // Past the seam, it lies on the ridge as far as it reaches over it.
@@ -96,7 +98,7 @@ public record RidgeUnderFrame(
           Math.max(frame.getMaxX() - image.getMaxX(), image.getMinX() - frame.getMinX());
       most = Math.max(most, free > 0 ? ridge - free : ridge + Math.max(0, overhang - clear));
     }
-    return most;
+    return OptionalDouble.of(most);
   }
 
   private static boolean printedOnceSewn(PrintPlan plan, Seam seam, Placement placement) {

@@ -7,11 +7,12 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * Placements across a seam that a step prints before the seam is sewn.
+ * Placements across a seam that is sewn in the run, which a step prints.
  *
  * @param arrangement whose placements they are
  * @param numbers of those across it, in short
- * @param step the step that prints them too early
+ * @param step the step that prints them
+ * @param stepNumber its number
  * @param sewing the step that sews the seam
  * @param sewingNumber the number of the step that sews the seam
  * @param filmsBefore true if something is printed before that step, which is to be dry when it is
@@ -21,11 +22,12 @@ import strikeoff.plan.PlanPath;
  * @param again what the step prints across it, as a step of its own; empty if {@code rest} is
  * @param others numbers that the step can go on to print, in short; {@code none} if all cross it
  */
-public record AcrossUnsewnSeam(
+public record PrintAcrossSeam(
     String seam,
     String arrangement,
     String numbers,
     String step,
+    int stepNumber,
     String sewing,
     int sewingNumber,
     boolean filmsBefore,
@@ -41,10 +43,15 @@ public record AcrossUnsewnSeam(
   /** In place of numbers, where all placements cross the seam. */
   static final String NONE = "none";
 
-  public AcrossUnsewnSeam {
+  public PrintAcrossSeam {
     rest = List.copyOf(rest);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** How many steps before the sewing they are printed; below zero after it. */
+  public int stepsBefore() {
+    return sewingNumber - stepNumber;
   }
 
   /** What to change, as an instruction without a full stop. */

@@ -10,18 +10,20 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 
 /**
- * Placements that are said to be printed over others of which they meet none.
+ * Placements that are said to be printed over others.
  *
  * @param arrangement whose placements they are
  * @param base what they are to lie over
+ * @param lands true if one of them at least lies on one of those
  * @param closest the copy that comes closest to it
  * @param to the copy that it comes closest to
  * @param apart how far those two lie apart
  * @param path where the plan says what they go over
  */
-public record OverNothing(
+public record LaidOver(
     String arrangement,
     String base,
+    boolean lands,
     String closest,
     String to,
     Length apart,
@@ -32,13 +34,13 @@ public record OverNothing(
 
   private static final double FIRST_REACH = 50;
 
-  public OverNothing {
+  public LaidOver {
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
 
-  static List<OverNothing> of(PrintPlan plan, Layout layout) {
-    List<OverNothing> all = new ArrayList<>();
+  static List<LaidOver> of(PrintPlan plan, Layout layout) {
+    List<LaidOver> all = new ArrayList<>();
     for (Arrangement upper : plan.arrangements().values()) {
       for (String name : upper.over()) {
         Arrangement base = plan.arrangements().get(name);
@@ -50,8 +52,7 @@ public record OverNothing(
     return all;
   }
 
-  private static void find(
-      List<OverNothing> all, Layout layout, Arrangement upper, Arrangement base) {
+  private static void find(List<LaidOver> all, Layout layout, Arrangement upper, Arrangement base) {
     ClothIndex<Placement> bases = new ClothIndex<>(layout.tube());
     layout.of(base.name()).forEach(p -> bases.add(p.outline(), p));
     List<Placement> copies = layout.of(upper.name());
@@ -64,6 +65,7 @@ public record OverNothing(
         GivenUp.ifAsked();
         for (Placement other : bases.near(copy.outline(), reach)) {
           if (layout.tube().overlaps(copy.outline(), other.outline())) {
+            all.add(laid(upper, base, true, copy, other, 0, copies));
             return;
           }
           double distance = layout.tube().distance(copy.outline(), other.outline());
@@ -75,18 +77,29 @@ public record OverNothing(
         }
       }
       if (closest != null && apart <= reach) {
-        all.add(
-            new OverNothing(
-                upper.name(),
-                base.name(),
-                closest.name(),
-                to.name(),
-                new Length(apart),
-                copies.stream().map(Placement::name).toList(),
-                List.of(new Related("what it is to lie over", base.path())),
-                upper.path().key("over")));
+        all.add(laid(upper, base, false, closest, to, apart, copies));
         return;
       }
     }
+  }
+
+  private static LaidOver laid(
+      Arrangement upper,
+      Arrangement base,
+      boolean lands,
+      Placement closest,
+      Placement to,
+      double apart,
+      List<Placement> copies) {
+    return new LaidOver(
+        upper.name(),
+        base.name(),
+        lands,
+        closest.name(),
+        to.name(),
+        new Length(apart),
+        copies.stream().map(Placement::name).toList(),
+        List.of(new Related("what it is to lie over", base.path())),
+        upper.path().key("over"));
   }
 }

@@ -9,22 +9,21 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 
 /**
- * Copies of a fill's design that are placed otherwise, closer to what the fill goes around than its
- * clearance: where the fill would have left one out.
+ * Copies of a fill's design that are placed otherwise and come near what the fill goes around. What
+ * overlaps is told as an overlap.
  *
- * @param arrangement whose copies come too close
- * @param placements those copies, as people call them
- * @param count how many
- * @param nearest the shortest distance among them
+ * @param arrangement whose copies they are
+ * @param count how many come closer than the fill's clearance, where it would have left one out
+ * @param nearest the shortest distance
  * @param closest the placement that comes closest
  * @param to the placement that it comes close to
  * @param clear the fill's clearance
- * @param move how much further off the closest one would have to lie
+ * @param move how much further off the closest one would have to lie; negative if it lies further
+ *     off
  */
-public record ClearanceBreach(
+public record FillerNear(
     String arrangement,
     String fill,
-    String placements,
     int count,
     Length nearest,
     String closest,
@@ -36,24 +35,27 @@ public record ClearanceBreach(
     PlanPath fillPath)
     implements Evidence {
 
-  public ClearanceBreach {
+  public FillerNear {
     marks = List.copyOf(marks);
   }
 
-  static List<ClearanceBreach> of(PrintPlan plan, Layout layout) {
-    List<ClearanceBreach> breaches = new ArrayList<>();
+  /** How far is looked around, in clearances: enough to see what keeps clear as well. */
+  private static final double REACH = 2;
+
+  static List<FillerNear> of(PrintPlan plan, Layout layout) {
+    List<FillerNear> near = new ArrayList<>();
     for (Arrangement arrangement : plan.arrangements().values()) {
       if (arrangement instanceof Arrangement.Fill fill) {
         ClothIndex<Placement> around = new ClothIndex<>(layout.tube());
         fill.around().forEach(n -> layout.of(n).forEach(p -> around.add(p.outline(), p)));
         for (Arrangement other : plan.arrangements().values()) {
           if (isFillersKin(other, fill)) {
-            find(breaches, layout, around, fill, other);
+            find(near, layout, around, fill, other);
           }
         }
       }
     }
-    return breaches;
+    return near;
   }
 
   /** The same design, not a fill of its own, not itself gone around, not set from what is. */
@@ -66,24 +68,22 @@ public record ClearanceBreach(
   }
 
   private static void find(
-      List<ClearanceBreach> breaches,
+      List<FillerNear> near,
       Layout layout,
       ClothIndex<Placement> around,
       Arrangement.Fill fill,
       Arrangement other) {
     double clear = fill.clear().mm();
-    double nearest = clear - Length.TOLERANCE;
+    double nearest = Double.POSITIVE_INFINITY;
     Placement closest = null;
     Placement to = null;
     List<Placement> inside = new ArrayList<>();
     for (Placement copy : layout.of(other.name())) {
-      boolean tooClose = false;
-      for (Placement motif : around.near(copy.outline(), clear)) {
+      boolean within = false;
+      for (Placement motif : around.near(copy.outline(), REACH * clear)) {
         double distance = layout.tube().distance(copy.outline(), motif.outline());
-        // What overlaps is told as an overlap.
-        if (distance < clear - Length.TOLERANCE
-            && !layout.tube().overlaps(copy.outline(), motif.outline())) {
-          tooClose = true;
+        if (!layout.tube().overlaps(copy.outline(), motif.outline())) {
+          within |= new Length(distance).below(clear);
           if (distance < nearest) {
             nearest = distance;
             closest = copy;
@@ -91,16 +91,15 @@ public record ClearanceBreach(
           }
         }
       }
-      if (tooClose) {
+      if (within) {
         inside.add(copy);
       }
     }
     if (closest != null) {
-      breaches.add(
-          new ClearanceBreach(
+      near.add(
+          new FillerNear(
               other.name(),
               fill.name(),
-              Numbering.places(inside),
               inside.size(),
               new Length(nearest),
               closest.name(),

@@ -6,15 +6,17 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * A seam that no step sews and that was not sewn before, though placements lie across it.
+ * A seam that is not sewn before the print day, and what the run prints across it.
  *
+ * @param sewings how many steps sew it
  * @param filmsBefore true if something is printed before, which is to be dry when it is sewn
  * @param padded true if its ridge is levelled
- * @param first number of the first step that prints across it
- * @param places those of them that are printed, in short: {@code herons 1–6}
+ * @param first number of the first step that prints across it; 0 if none does
+ * @param places what is printed across it, in short: {@code herons 1–6}
  */
-public record SeamNeverSewn(
+public record OpenSeam(
     String seam,
+    int sewings,
     boolean filmsBefore,
     boolean padded,
     int first,
@@ -24,9 +26,14 @@ public record SeamNeverSewn(
     PlanPath path)
     implements Evidence {
 
-  public SeamNeverSewn {
+  public OpenSeam {
     marks = List.copyOf(marks);
     related = List.copyOf(related);
+  }
+
+  /** True if something is printed across it. */
+  public boolean printedAcross() {
+    return first > 0;
   }
 
   /** What comes before the sewing, as a part of a sentence; may be empty. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
@@ -11,44 +12,46 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 
 /**
- * A screen that prints one arrangement as drawn and another mirrored; told once for each mirrored
- * arrangement.
+ * An arrangement that is printed mirrored, and what its screens print as drawn.
  *
- * @param screens that do both
- * @param arrangement printed as drawn
+ * @param screens those of them that do both
+ * @param arrangement the first that they print as drawn; empty if they print none so
  * @param mirrored printed mirrored
  */
-public record MirroredStencil(
+public record MirroredPrint(
     List<String> screens, String arrangement, String mirrored, PlanPath path, List<Related> related)
     implements Evidence {
 
-  public MirroredStencil {
+  public MirroredPrint {
     screens = List.copyOf(screens);
     related = List.copyOf(related);
   }
 
-  static List<MirroredStencil> of(PrintPlan plan) {
+  /** True if a screen of it prints something as drawn too. */
+  public boolean drawnToo() {
+    return !screens.isEmpty();
+  }
+
+  static List<MirroredPrint> of(PrintPlan plan) {
     Map<String, Arrangement> asDrawn = new LinkedHashMap<>();
     for (Arrangement arrangement : plan.arrangements().values()) {
       if (!arrangement.mirrored()) {
         screens(plan, arrangement).forEach(s -> asDrawn.putIfAbsent(s, arrangement));
       }
     }
-    List<MirroredStencil> found = new ArrayList<>();
+    List<MirroredPrint> found = new ArrayList<>();
     for (Arrangement arrangement : plan.arrangements().values()) {
       if (arrangement.mirrored()) {
         List<String> both =
             screens(plan, arrangement).stream().filter(asDrawn::containsKey).toList();
-        if (!both.isEmpty()) {
-          Arrangement first = asDrawn.get(both.get(0));
-          found.add(
-              new MirroredStencil(
-                  both,
-                  first.name(),
-                  arrangement.name(),
-                  arrangement.path(),
-                  List.of(new Related("printed as drawn", first.path()))));
-        }
+        Optional<Arrangement> first = both.stream().findFirst().map(asDrawn::get);
+        found.add(
+            new MirroredPrint(
+                both,
+                first.map(Arrangement::name).orElse(""),
+                arrangement.name(),
+                arrangement.path(),
+                first.map(a -> new Related("printed as drawn", a.path())).stream().toList()));
       }
     }
     return found;
