@@ -36,26 +36,21 @@ public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
 
   public static Fibres of(PrintPlan plan, Timeline timeline, Policy policy) {
     List<String> dyes = printed(timeline, Medium.DYE);
-    if (dyes.isEmpty()) {
-      List<String> paints = printed(timeline, Medium.PAINT);
-      return new Fibres(
-          Optional.empty(),
-          plan.cloth().loomState() && !paints.isEmpty()
-              ? List.of(new PaintOnSize(paints, plan.cloth().path().key("loom-state")))
-              : List.of());
-    }
-    FibreTake take = take(plan.cloth(), dyes, policy);
+    List<String> paints = printed(timeline, Medium.PAINT);
     List<Evidence> evidence = new ArrayList<>();
-    evidence.add(take);
-    boolean scoured = plan.cloth().washed() || plan.washedFirst() && !plan.cloth().loomState();
-    if (!scoured) {
+    Optional<FibreTake> take =
+        dyes.isEmpty() ? Optional.empty() : Optional.of(take(plan.cloth(), dyes, policy));
+    take.ifPresent(evidence::add);
+    if (!plan.cloth().washed() && !(dyes.isEmpty() && paints.isEmpty())) {
       evidence.add(
-          new UnscouredCloth(
+          new UnwashedCloth(
               dyes,
+              paints,
               plan.cloth().loomState(),
+              plan.washedFirst(),
               plan.cloth().path().key(plan.cloth().loomState() ? "loom-state" : "washed")));
     }
-    return new Fibres(Optional.of(take), evidence);
+    return new Fibres(take, evidence);
   }
 
   private static List<String> printed(Timeline timeline, Medium medium) {

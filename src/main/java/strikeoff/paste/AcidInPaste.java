@@ -15,8 +15,10 @@ import strikeoff.units.Mass;
 import strikeoff.units.Measures;
 
 /**
- * Acid that is weighed into a paste of reactive dye for cellulose.
+ * Acid that is weighed into a paste.
  *
+ * @param dye true if it is a paste of reactive dye, false for paint
+ * @param cellulose true if there is cellulose in the cloth
  * @param acid what it is
  * @param grams how much of it
  * @param soda soda ash that it uses up
@@ -24,29 +26,35 @@ import strikeoff.units.Measures;
  * @param path of that line of the recipe
  */
 public record AcidInPaste(
-    String paste, String acid, Mass grams, Mass soda, List<List<Edit>> edits, PlanPath path)
+    String paste,
+    boolean dye,
+    boolean cellulose,
+    String acid,
+    Mass grams,
+    Mass soda,
+    List<List<Edit>> edits,
+    PlanPath path)
     implements Evidence {
 
   public AcidInPaste {
     edits = List.copyOf(edits);
   }
 
-  /**
-   * Of the first acid of the recipe; empty for paint, without acid, and on cloth of wool or silk.
-   */
+  /** Of the first acid of the recipe; empty without one. */
   static Optional<AcidInPaste> of(Paste paste, Cloth cloth, Policy policy, Measures units) {
     return paste.recipe().stream()
         .filter(part -> policy.substance(part.substance()).role() == Substance.Role.ACID)
         .findFirst()
-        .filter(part -> paste.medium() == Medium.DYE)
-        .filter(part -> policy.anyCellulose(cloth.fibres().keySet()))
-        .map(part -> of(paste, part, policy, units));
+        .map(part -> of(paste, part, cloth, policy, units));
   }
 
-  private static AcidInPaste of(Paste paste, Ingredient part, Policy policy, Measures units) {
+  private static AcidInPaste of(
+      Paste paste, Ingredient part, Cloth cloth, Policy policy, Measures units) {
     Recipe recipe = new Recipe(paste, policy);
     return new AcidInPaste(
         paste.name(),
+        paste.medium() == Medium.DYE,
+        policy.anyCellulose(cloth.fibres().keySet()),
         part.named(),
         new Mass(recipe.grams(Substance.Role.ACID).best()),
         new Mass(recipe.usedUpByAcid().best()),

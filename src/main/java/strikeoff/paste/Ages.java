@@ -7,6 +7,7 @@ import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Storage;
 import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.timeline.Impression;
@@ -48,18 +49,18 @@ final class Ages {
     return ages;
   }
 
-  /** Pastes that are printed, though nobody knows how long they live in such a room. */
-  Optional<UnknownLife> unknown() {
+  /** Dye pastes that are printed and not kept cold. */
+  Optional<KeptInRoom> inRoom() {
     List<Paste> pastes =
         timeline.impressions().stream()
             .map(i -> i.footprint().paste())
-            .filter(p -> !p.groups().isEmpty() && !lives.isKnown(p))
+            .filter(p -> !p.groups().isEmpty() && p.storage() != Storage.COLD)
             .distinct()
             .toList();
     return pastes.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new UnknownLife(
+            new KeptInRoom(
                 pastes.stream().map(Paste::name).toList(),
                 plan.room().temperature(),
                 new Temperature(policy.limit("paste/room-temperature").amount()),

@@ -2,6 +2,7 @@ package strikeoff.paste;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import strikeoff.plan.Evidence;
@@ -13,7 +14,7 @@ import strikeoff.timeline.Mixings;
 import strikeoff.timeline.Moment;
 import strikeoff.timeline.Timeline;
 
-/** Whether pastes are mixed, in time, and for something. */
+/** When each paste is mixed, and when it is printed first. */
 final class MixOrder {
 
   private final PrintPlan plan;
@@ -22,57 +23,48 @@ final class MixOrder {
   /** The first impression of each printed paste, in order of printing. */
   private final Map<String, Impression> firstUse = new LinkedHashMap<>();
 
+  private final Map<String, Integer> prints = new LinkedHashMap<>();
+
   MixOrder(PrintPlan plan, Timeline timeline, Mixings mixings) {
     this.plan = plan;
     this.mixings = mixings;
-    timeline.impressions().forEach(i -> firstUse.putIfAbsent(i.footprint().paste().name(), i));
+    for (Impression impression : timeline.impressions()) {
+      String paste = impression.footprint().paste().name();
+      firstUse.putIfAbsent(paste, impression);
+      prints.merge(paste, 1, Integer::sum);
+    }
   }
 
   List<Evidence> all() {
-    List<Paste> never = new ArrayList<>();
-    List<Paste> late = new ArrayList<>();
-    for (String name : firstUse.keySet()) {
-      Paste paste = plan.pastes().get(name);
-      if (mixings.batches(paste) == 0) {
-        never.add(paste);
-      } else if (mixings.readyBefore(paste, firstUse.get(name).laid()).isEmpty()) {
-        late.add(paste);
-      }
-    }
     List<Evidence> facts = new ArrayList<>();
-    if (!never.isEmpty()) {
-      facts.add(
-          new NeverMixed(names(never), related(never), firstUse.get(never.get(0).name()).path()));
-    }
-    if (!late.isEmpty()) {
-      facts.add(late(late));
-    }
+    firstUse.forEach((name, first) -> facts.add(print(plan.pastes().get(name), first)));
     for (Step step : plan.run()) {
       if (step instanceof Step.Mix mix) {
-        List<String> idle = mix.pastes().stream().filter(p -> !firstUse.containsKey(p)).toList();
-        if (!idle.isEmpty()) {
-          facts.add(new MixedForNothing(idle, mix.path()));
-        }
+        new LinkedHashSet<>(mix.pastes()).forEach(paste -> facts.add(mixing(mix, paste)));
       }
     }
     return facts;
   }
 
-  private UsedBeforeMixed late(List<Paste> pastes) {
-    Impression first = firstUse.get(pastes.get(0).name());
-    Moment ready =
-        pastes.stream()
-            .map(p -> mixings.of(p.name()).get(0).ready())
-            .max(Moment::compareTo)
-            .orElseThrow();
-    return new UsedBeforeMixed(names(pastes), first.laid(), ready, related(pastes), first.path());
+  private FirstPrint print(Paste paste, Impression first) {
+    return new FirstPrint(
+        List.of(paste.name()),
+        paste.mixedBefore().isPresent(),
+        mixings.of(paste.name()).size(),
+        first.laid(),
+        mixings.of(paste.name()).stream().map(Mixings.Batch::ready).min(Moment::compareTo),
+        List.of(new Evidence.Related("this paste", paste.path())),
+        first.path());
   }
 
-  private static List<String> names(List<Paste> pastes) {
-    return pastes.stream().map(Paste::name).toList();
-  }
-
-  private static List<Evidence.Related> related(List<Paste> pastes) {
-    return pastes.stream().map(p -> new Evidence.Related("this paste", p.path())).toList();
+  private Mixing mixing(Step.Mix mix, String paste) {
+    return new Mixing(
+        List.of(paste),
+        prints.getOrDefault(paste, 0),
+        mixings.of(paste).stream()
+            .filter(batch -> batch.step().number() == mix.number())
+            .map(Mixings.Batch::ready)
+            .findFirst(),
+        mix.path());
   }
 }

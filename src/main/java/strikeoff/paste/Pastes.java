@@ -60,7 +60,7 @@ public record Pastes(
     List<Evidence> evidence = new ArrayList<>(uses);
     evidence.addAll(ages);
     evidence.addAll(lives.mixed());
-    lives.unknown().ifPresent(evidence::add);
+    lives.inRoom().ifPresent(evidence::add);
     evidence.addAll(new MixOrder(plan, timeline, mixings).all());
     Thickeners thickeners = new Thickeners(plan.cloth(), policy);
     ThickenerMeshes meshes = new ThickenerMeshes(plan, policy);

@@ -21,6 +21,23 @@ public interface Evidence {
     return List.of();
   }
 
+  /**
+   * A fact that is told together with others of its kind, so that one cause gives one finding: what
+   * a rule finds one by one of the same gathering is one finding.
+   */
+  interface Gathered extends Evidence {
+
+    /** What those have in common that are told together. */
+    Object gathering();
+
+    /**
+     * This one and others as one fact.
+     *
+     * @param others of its class and gathering, after it in the order of derivation
+     */
+    Evidence and(List<Evidence> others);
+  }
+
   /** A further place, and what it has to do with the fact. */
   record Related(String label, PlanPath path) {}
 }

@@ -196,7 +196,7 @@ public final class Rulebook {
       List<Report> reports, List<FailedRule> earlier, List<?> all, Measures units) {
     List<Reported> reported = new ArrayList<>();
     List<FailedRule> failedRules = new ArrayList<>(earlier);
-    for (Report report : reports) {
+    for (Report report : Gathering.of(reports, all)) {
       GivenUp.ifAsked();
       RuleInfo rule = counted(rule(report.ruleId()).orElseThrow(), report, all);
       List<Object> facts = new ArrayList<>();

@@ -16,7 +16,7 @@ import strikeoff.units.Span;
 public final class Mixings {
 
   private final Moment start;
-  private final Map<String, List<Mixing>> byPaste = new HashMap<>();
+  private final Map<String, List<Batch>> byPaste = new HashMap<>();
 
   public Mixings(PrintPlan plan, Timeline timeline) {
     this(plan, timeline.tasks(), timeline.start());
@@ -38,21 +38,21 @@ public final class Mixings {
       if (step instanceof Step.Mix mix) {
         List<Task> own = tasks.getOrDefault(mix.number(), List.of());
         for (String paste : new LinkedHashSet<>(mix.pastes())) {
-          ready(mix, paste, own).ifPresent(at -> add(paste, new Mixing(mix, at)));
+          ready(mix, paste, own).ifPresent(at -> add(paste, new Batch(mix, at)));
         }
       }
     }
   }
 
-  private void add(String paste, Mixing mixing) {
-    byPaste.computeIfAbsent(paste, name -> new ArrayList<>()).add(mixing);
+  private void add(String paste, Batch batch) {
+    byPaste.computeIfAbsent(paste, name -> new ArrayList<>()).add(batch);
   }
 
   /** One mixing of one paste. */
-  public record Mixing(Step.Mix step, Moment ready) {}
+  public record Batch(Step.Mix step, Moment ready) {}
 
   /** The mix steps of a paste, in order. */
-  public List<Mixing> of(String paste) {
+  public List<Batch> of(String paste) {
     return Collections.unmodifiableList(byPaste.getOrDefault(paste, List.of()));
   }
 
@@ -73,7 +73,7 @@ public final class Mixings {
   /** When the paste used at a moment became ready: its latest mixing before, or before day 1. */
   public Optional<Moment> readyBefore(Paste paste, Moment use) {
     return of(paste.name()).stream()
-        .map(Mixing::ready)
+        .map(Batch::ready)
         .filter(ready -> ready.compareTo(use) <= 0)
         .max(Moment::compareTo)
         .or(() -> paste.mixedBefore().map(this::beforeDayOne));

@@ -29,15 +29,15 @@ class FibresTest {
 
   @Test
   void paintAsksNothingOfTheFibre() {
-    Worked worked = cloth("polyester", "no", "medium: paint");
+    Worked worked = cloth("polyester", "yes", "medium: paint");
     assertThat(worked.facts().fibres().evidence()).isEmpty();
   }
 
   @Test
   void unwashedClothIsSaidToBe() {
-    assertThat(cloth("cotton", "no", "medium: dye, group: DCT").the(UnscouredCloth.class).dyes())
+    assertThat(cloth("cotton", "no", "medium: dye, group: DCT").the(UnwashedCloth.class).dyes())
         .containsExactly("green");
-    assertThat(cloth("cotton", "yes", "medium: dye, group: DCT").all(UnscouredCloth.class))
+    assertThat(cloth("cotton", "yes", "medium: dye, group: DCT").all(UnwashedCloth.class))
         .isEmpty();
   }
 

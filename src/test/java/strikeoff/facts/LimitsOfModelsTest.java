@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import strikeoff.bath.FixTemperature;
 import strikeoff.bath.Soak;
 import strikeoff.checks.Worked;
+import strikeoff.paste.KeptInRoom;
 import strikeoff.paste.PasteAge;
-import strikeoff.paste.UnknownLife;
 import strikeoff.plan.Basis;
 import strikeoff.timeline.Film;
 import strikeoff.timeline.Impression;
@@ -52,10 +52,10 @@ class LimitsOfModelsTest {
   void inAHotLoftNoLifeIsGiven() {
     Worked loft = printed("temperature: 37 °C, humidity: 40 %", DYE, "");
     assertThat(loft.all(PasteAge.class)).isEmpty();
-    assertThat(loft.the(UnknownLife.class).pastes()).containsExactly("green");
+    assertThat(loft.the(KeptInRoom.class).pastes()).containsExactly("green");
     Worked cold = printed("temperature: 37 °C, humidity: 40 %", DYE + ", kept: cold", "");
     assertThat(cold.the(PasteAge.class).lifeMinutes().isExact()).isTrue();
-    assertThat(cold.all(UnknownLife.class)).isEmpty();
+    assertThat(cold.all(KeptInRoom.class)).isEmpty();
   }
 
   @Test

@@ -294,7 +294,7 @@ class NeedTest {
   void pasteThatNobodyMixesHasNoAge() {
     Worked worked = Worked.reeds(DYE + ", amount: 100 g", "- print: reeds\n");
     assertThat(worked.all(PasteAge.class)).isEmpty();
-    assertThat(worked.the(NeverMixed.class).pastes()).containsExactly("green");
+    assertThat(worked.the(FirstPrint.class).mixings()).isZero();
   }
 
   private static PasteUse printed(String paste) {

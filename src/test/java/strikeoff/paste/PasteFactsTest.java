@@ -208,40 +208,43 @@ class PasteFactsTest {
 
   @Test
   void farFromTheRoomOfTheStatedLifeNobodyKnows() {
-    assertThat(room(35, "").all(UnknownLife.class)).isEmpty();
+    assertThat(room(35, "").the(KeptInRoom.class).beyond()).isZero();
     assertThat(room(35, "").all(PasteAge.class)).hasSize(1);
-    UnknownLife hot = room(36, "").the(UnknownLife.class);
+    KeptInRoom hot = room(36, "").the(KeptInRoom.class);
+    assertThat(hot.beyond()).isPositive();
     assertThat(hot.pastes()).containsExactly("green");
     assertThat(hot.room().celsius()).isEqualTo(36);
     assertThat(hot.known().celsius()).isEqualTo(20);
     assertThat(room(36, "").all(PasteAge.class)).isEmpty();
-    assertThat(room(36, ", kept: cold").all(UnknownLife.class)).isEmpty();
+    assertThat(room(36, ", kept: cold").all(KeptInRoom.class)).isEmpty();
     assertThat(room(36, ", kept: cold").all(PasteAge.class)).hasSize(1);
-    assertThat(room(4, "").all(UnknownLife.class)).hasSize(1);
+    assertThat(room(4, "").the(KeptInRoom.class).beyond()).isPositive();
   }
 
   @Test
   void pasteIsMixedOnceAndBeforeItIsUsed() {
-    NeverMixed never = Worked.reeds(DYE, "- print: reeds\n").the(NeverMixed.class);
+    FirstPrint never = Worked.reeds(DYE, "- print: reeds\n").the(FirstPrint.class);
     assertThat(never.pastes()).containsExactly("green");
+    assertThat(never.mixings()).isZero();
     assertThat(never.related()).hasSize(1);
-    UsedBeforeMixed late =
-        Worked.reeds(DYE, "- print: reeds\n- mix: green\n").the(UsedBeforeMixed.class);
+    FirstPrint late = Worked.reeds(DYE, "- print: reeds\n- mix: green\n").the(FirstPrint.class);
     assertThat(late.pastes()).containsExactly("green");
     assertThat(late.ready()).isGreaterThan(late.firstUse());
+    assertThat(late.minutesAhead()).isPositive();
     assertThat(late.related()).hasSize(1);
     Worked sound = Worked.reeds(DYE, PRINT);
-    assertThat(sound.all(NeverMixed.class)).isEmpty();
-    assertThat(sound.all(UsedBeforeMixed.class)).isEmpty();
-    assertThat(sound.all(MixedForNothing.class)).isEmpty();
-    assertThat(Worked.reeds(DYE, "- mix: green\n").the(MixedForNothing.class).pastes())
-        .containsExactly("green");
+    assertThat(sound.the(FirstPrint.class).mixings()).isEqualTo(1);
+    assertThat(sound.the(FirstPrint.class).minutesAhead()).isZero();
+    assertThat(sound.the(Mixing.class).prints()).isPositive();
+    Mixing idle = Worked.reeds(DYE, "- mix: green\n").the(Mixing.class);
+    assertThat(idle.pastes()).containsExactly("green");
+    assertThat(idle.prints()).isZero();
   }
 
   @Test
   void pasteMixedBeforeTheDayIsOneBatchOfThatAge() {
     Worked worked = Worked.reeds(DYE + ", amount: 60 g, mixed before: 2 h", "- print: reeds\n");
-    assertThat(worked.all(NeverMixed.class)).isEmpty();
+    assertThat(worked.the(FirstPrint.class).mixedBefore()).isTrue();
     assertThat(worked.the(PasteUse.class).batches()).isEqualTo(1);
     Moment start = worked.facts().timeline().start();
     assertThat(start.since(worked.the(PasteAge.class).mixedAt()).minutes()).isEqualTo(120);

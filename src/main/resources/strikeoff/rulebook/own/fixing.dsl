@@ -31,8 +31,8 @@
 [condition][cloth.ClothMass]the cloth weighs something=ClothMass()
 [condition][cloth.ClothMass]- less than {number} g/m²=mass.gramsPerSquareMetre < {number}
 [condition][cloth.ClothMass]- more than {number} g/m²=mass.gramsPerSquareMetre > {number}
-[condition][cloth.UnscouredCloth]dye is printed on unscoured cloth=UnscouredCloth()
-[condition][cloth.PaintOnSize]paint is printed on loom-state cloth=PaintOnSize()
+[condition][cloth.UnwashedCloth]dye is printed on unscoured cloth=UnwashedCloth(dyed == true, scoured == false)
+[condition][cloth.UnwashedCloth]paint is printed on loom-state cloth=UnwashedCloth(dyed == false, loomState == true)
 [condition][cloth.FibreTake]a fibre takes up dye=FibreTake()
 [condition][cloth.FibreTake]- less than {share} of it=takes.base() < {share}
 [condition][bath.IronTime]paint is ironed for a time=IronTime()

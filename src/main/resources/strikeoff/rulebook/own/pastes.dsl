@@ -28,16 +28,16 @@
 [condition][paste.ThickenerStrength]- of less than {share}=share.best() < {share}
 [condition][paste.ThickenerStrength]- of more than {share}=share.best() > {share}
 [condition][paste.RecipeSum]a recipe adds up to another amount=RecipeSum()
-[condition][paste.UsedBeforeMixed]a paste is used before it is mixed=UsedBeforeMixed()
-[condition][paste.MixedForNothing]a paste is mixed for nothing=MixedForNothing()
-[condition][paste.NeverMixed]a paste is never mixed=NeverMixed()
-[condition][paste.UnknownLife]a paste's life isn't known=UnknownLife()
+[condition][paste.FirstPrint]a paste is used before it is mixed=FirstPrint(mixedBefore == false, minutesAhead > 0)
+[condition][paste.Mixing]a paste is mixed for nothing=Mixing(prints == 0)
+[condition][paste.FirstPrint]a paste is never mixed=FirstPrint(mixedBefore == false, mixings == 0)
+[condition][paste.KeptInRoom]a paste's life isn't known=KeptInRoom(beyond > 0)
 [condition][paste.ThickenerOnMesh]a thickener goes through a mesh=ThickenerOnMesh()
 [condition][paste.ThickenerOnMesh]- finer than {number} per cm=count.perCm > {number}
 [condition][paste.PasteDose]a dye paste has a recipe=PasteDose()
 [condition][paste.MixedGroups]dyes of several groups are mixed in one pot=MixedGroups()
 [condition][paste.SaltInPaste]a dye paste holds salt=SaltInPaste()
 [condition][paste.SaltInPaste]- of more than {number} g in a kilogram=perKilogram.best() > {number}
-[condition][paste.AcidInPaste]a dye paste holds acid=AcidInPaste()
+[condition][paste.AcidInPaste]a dye paste holds acid=AcidInPaste(dye == true, cellulose == true)
 [condition][paste.DarkPaste]a dye paste is dark=DarkPaste()
 [condition][paste.DarkPaste]- with L* below {number}=lightness.value() < {number}

@@ -7,7 +7,7 @@ import strikeoff.units.Measures;
 import strikeoff.units.Temperature;
 
 /**
- * Dye pastes whose life nobody has measured at anything near the room's temperature.
+ * Dye pastes that are printed and stand in the room until then.
  *
  * @param pastes their names
  * @param room its temperature
@@ -15,12 +15,22 @@ import strikeoff.units.Temperature;
  * @param carried how many degrees Celsius warmer or colder they are carried over
  * @param path of the room
  */
-public record UnknownLife(
+public record KeptInRoom(
     List<String> pastes, Temperature room, Temperature known, double carried, PlanPath path)
     implements Evidence {
 
-  public UnknownLife {
+  public KeptInRoom {
     pastes = List.copyOf(pastes);
+  }
+
+  /** How many degrees the room is warmer or colder than where their lives are known. */
+  public double away() {
+    return Math.abs(room.celsius() - known.celsius());
+  }
+
+  /** How many degrees further that is than their lives are carried over; below zero if nearer. */
+  public double beyond() {
+    return away() - carried;
   }
 
   /** How far they are carried over, in words. */
