@@ -16,7 +16,6 @@ import strikeoff.timeline.Impression;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
 import strikeoff.units.PerKilogram;
-import strikeoff.units.Range;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -37,51 +36,53 @@ final class Dyes {
             .map(Step.Fix.class::cast)
             .toList();
     for (Step.Fix fix : fixes) {
-      missingAlkali(fix).ifPresent(facts::add);
-      washedOut(fix).ifPresent(facts::add);
+      alkali(fix).ifPresent(facts::add);
+      alkaline(fix).ifPresent(facts::add);
     }
-    facts.addAll(unfixed(fixes));
+    facts.addAll(atWater(fixes));
+    facts.addAll(printed(fixes));
     if (!fixes.isEmpty()) {
       washOff(fixes.get(fixes.size() - 1)).ifPresent(facts::add);
     }
     return facts;
   }
 
-  private Optional<MissingAlkali> missingAlkali(Step.Fix fix) {
-    Liquor liquor = Liquor.of(fix.bath(), work.policy());
-    if (!work.isTheLast(fix) || liquor.hasAlkali() || work.soakedBefore(fix)) {
+  private Optional<AlkaliForDye> alkali(Step.Fix fix) {
+    List<Paste> dyes = FixingRun.pastes(work.before(fix, Medium.DYE));
+    if (!work.isTheLast(fix) || dyes.isEmpty()) {
       return Optional.empty();
     }
+    Liquor liquor = Liquor.of(fix.bath(), work.policy());
+    boolean inBath = liquor.hasAlkali();
+    boolean inCloth = work.soakedBefore(fix);
     List<Paste> bare =
-        FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
-            .filter(paste -> !new Recipe(paste, work.policy()).holdsAlkali())
-            .toList();
+        dyes.stream().filter(paste -> !new Recipe(paste, work.policy()).holdsAlkali()).toList();
+    List<Paste> lacking = inBath || inCloth ? List.of() : bare;
     Optional<Mass> soda =
-        liquor.hasWater() ? Optional.of(weighed("usual-bath", 0, liquor)) : Optional.empty();
+        lacking.isEmpty() || !liquor.hasWater()
+            ? Optional.empty()
+            : Optional.of(weighed("usual-bath", 0, liquor));
     Optional<Mass> salt =
         soda.map(s -> weighed("enough-salt", liquor.saltGrams().best(), liquor))
             .filter(s -> s.grams() > 0);
-    return bare.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new MissingAlkali(
-                fix.number(),
-                fix.how().text(),
-                FixingRun.names(bare),
-                bare.stream()
-                    .flatMap(
-                        p -> SodaLife.of(p, work.plan(), work.timeline(), work.policy()).stream())
-                    .filter(SodaLife::tooShort)
-                    .toList(),
-                bare.stream()
-                    .map(p -> new Evidence.Related("paste without alkali", p.path()))
-                    .toList(),
-                soda,
-                salt,
-                work.proteinFibres().isEmpty() ? Optional.empty() : Optional.of(work.steam()),
-                weighedIn(fix),
-                edits(fix, bare, soda, salt),
-                fix.path()));
+    return Optional.of(
+        new AlkaliForDye(
+            fix.number(),
+            fix.how().text(),
+            inBath,
+            inCloth,
+            FixingRun.names(bare),
+            lacking.stream()
+                .flatMap(p -> SodaLife.of(p, work.plan(), work.timeline(), work.policy()).stream())
+                .filter(SodaLife::tooShort)
+                .toList(),
+            bare.stream().map(p -> new Evidence.Related("paste without alkali", p.path())).toList(),
+            soda,
+            salt,
+            work.proteinFibres().isEmpty() ? Optional.empty() : Optional.of(work.steam()),
+            weighedIn(fix),
+            lacking.isEmpty() ? List.of() : edits(fix, lacking, soda, salt),
+            fix.path()));
   }
 
   /** What brings a bath up to a strength, as one weighs it. */
@@ -137,12 +138,10 @@ final class Dyes {
         + PerKilogram.whole(units);
   }
 
-  /** Water or salt water takes the alkali out of a print that brought its own. */
-  private Optional<AlkaliWashedOut> washedOut(Step.Fix soak) {
+  /** What a bath does to a print that brought its alkali: water or salt water takes it out. */
+  private Optional<AlkalinePrint> alkaline(Step.Fix soak) {
     List<Paste> dyes = FixingRun.pastes(work.before(soak, Medium.DYE));
-    if (soak.how() != Step.Fixing.SOAK
-        || dyes.isEmpty()
-        || Liquor.of(soak.bath(), work.policy()).hasAlkali()) {
+    if (soak.how() != Step.Fixing.SOAK || dyes.isEmpty()) {
       return Optional.empty();
     }
     List<Paste> own =
@@ -151,73 +150,85 @@ final class Dyes {
     if (own.isEmpty() && !inCloth) {
       return Optional.empty();
     }
-    Range salt = Liquor.of(soak.bath(), work.policy()).saltGramsPerLitre();
+    Liquor bath = Liquor.of(soak.bath(), work.policy());
     return Optional.of(
-        new AlkaliWashedOut(
+        new AlkalinePrint(
             soak.number(),
             FixingRun.names(inCloth ? dyes : own),
             inCloth ? "in the cloth, from the soak before" : "in the paste",
-            salt.high() > 0 ? "salt and no alkali" : "no alkali",
+            bath.hasAlkali(),
+            (bath.saltGramsPerLitre().high() > 0 ? "salt and " : "")
+                + (bath.hasAlkali() ? "alkali" : "no alkali"),
             own.stream().map(p -> new Evidence.Related("paste with alkali", p.path())).toList(),
             soak.path().key("bath")));
   }
 
-  /** Dye of a phase that holds no fix step after it; a rinse before any fixing washes it away. */
-  private List<Evidence> unfixed(List<Step.Fix> fixes) {
-    List<Impression> loose =
-        work.impressions(
-            Medium.DYE,
-            i ->
-                fixes.stream()
-                    .noneMatch(
-                        fix ->
-                            fix.number() > i.step()
-                                && work.phase(fix.number()) == work.phase(i.step())));
-    List<Evidence> facts = new ArrayList<>();
-    Map<Integer, List<Impression>> byWater = new TreeMap<>();
-    List<Impression> never = new ArrayList<>();
-    for (Impression print : loose) {
-      Optional<Step> water = work.waterAfter(print.step());
-      boolean tooLate = water.isPresent() && fixAfter(fixes, water.get()).isPresent();
-      if (tooLate) {
-        byWater.computeIfAbsent(water.get().number(), n -> new ArrayList<>()).add(print);
-      } else {
-        never.add(print);
-      }
+  /** By the water that comes next, and by whether a fix step comes before it. */
+  private List<Evidence> atWater(List<Step.Fix> fixes) {
+    Map<Integer, List<Impression>> fixed = new TreeMap<>();
+    Map<Integer, List<Impression>> loose = new TreeMap<>();
+    for (Impression print : work.impressions(Medium.DYE, i -> true)) {
+      work.waterAfter(print.step())
+          .ifPresent(
+              water ->
+                  (between(fixes, print, water) > 0 ? fixed : loose)
+                      .computeIfAbsent(water.number(), n -> new ArrayList<>())
+                      .add(print));
     }
-    byWater.forEach((number, prints) -> facts.add(washed(fixes, number, prints)));
-    if (!never.isEmpty()) {
-      facts.add(never(never));
+    List<Evidence> facts = new ArrayList<>();
+    for (Map<Integer, List<Impression>> prints : List.of(fixed, loose)) {
+      prints.forEach((number, some) -> facts.add(atWater(fixes, number, some)));
     }
     return facts;
   }
 
-  private static Optional<Step.Fix> fixAfter(List<Step.Fix> fixes, Step water) {
-    return fixes.stream().filter(f -> f.number() > water.number()).findFirst();
+  private static int between(List<Step.Fix> fixes, Impression print, Step water) {
+    return (int)
+        fixes.stream()
+            .filter(fix -> fix.number() > print.step() && fix.number() < water.number())
+            .count();
   }
 
-  private WashedUnfixed washed(List<Step.Fix> fixes, int number, List<Impression> prints) {
+  private DyeAtWater atWater(List<Step.Fix> fixes, int number, List<Impression> prints) {
     Step water = work.plan().run().get(number - 1);
-    Step.Fix late = fixAfter(fixes, water).orElseThrow();
-    return new WashedUnfixed(
+    Impression last = prints.get(prints.size() - 1);
+    Optional<Step.Fix> late = fixes.stream().filter(f -> f.number() > number).findFirst();
+    List<Evidence.Related> related = new ArrayList<>();
+    related.add(new Evidence.Related("printed here", last.path()));
+    late.ifPresent(fix -> related.add(new Evidence.Related("this comes too late", fix.path())));
+    return new DyeAtWater(
         FixingRun.names(FixingRun.pastes(prints)),
         prints.size(),
+        between(fixes, last, water),
         water.title(work.units()),
         water.number(),
-        late.title(work.units()),
-        late.number(),
+        late.map(fix -> fix.title(work.units())).orElse(""),
+        late.map(Step::number).orElse(0),
         FixingRun.placements(prints),
-        List.of(
-            new Evidence.Related("printed here", prints.get(prints.size() - 1).path()),
-            new Evidence.Related("this comes too late", late.path())),
+        related,
         water.path());
   }
 
-  private UnfixedDye never(List<Impression> loose) {
-    Impression last = loose.get(loose.size() - 1);
-    return new UnfixedDye(
-        FixingRun.names(FixingRun.pastes(loose)),
-        loose.size(),
+  /** What is printed before the last fix step, and what after it. */
+  private List<Evidence> printed(List<Step.Fix> fixes) {
+    int lastFix = fixes.isEmpty() ? 0 : fixes.get(fixes.size() - 1).number();
+    List<Evidence> facts = new ArrayList<>();
+    for (boolean after : List.of(false, true)) {
+      List<Impression> prints = work.impressions(Medium.DYE, i -> i.step() > lastFix == after);
+      if (!prints.isEmpty()) {
+        int last = prints.get(prints.size() - 1).step();
+        facts.add(printed(prints, (int) fixes.stream().filter(fix -> fix.number() > last).count()));
+      }
+    }
+    return facts;
+  }
+
+  private DyePrinted printed(List<Impression> prints, int fixes) {
+    Impression last = prints.get(prints.size() - 1);
+    return new DyePrinted(
+        FixingRun.names(FixingRun.pastes(prints)),
+        prints.size(),
+        fixes,
         fixing(last),
         work.waterAfter(last.step())
             .map(
@@ -238,7 +249,7 @@ final class Dyes {
                         + ", fixes such dye only from a paste with far more urea than steam asks for,"
                         + " and less of it; no time is known for it here.")
             .orElse(""),
-        FixingRun.placements(loose),
+        FixingRun.placements(prints),
         last.path());
   }
 
@@ -258,8 +269,7 @@ final class Dyes {
   }
 
   private Optional<WashOff> washOff(Step.Fix last) {
-    List<Paste> dyes =
-        FixingRun.pastes(work.impressions(Medium.DYE, i -> i.step() < last.number()));
+    List<Paste> dyes = FixingRun.pastes(work.impressions(Medium.DYE, i -> i.step() < last.number()));
     if (dyes.isEmpty()) {
       return Optional.empty();
     }

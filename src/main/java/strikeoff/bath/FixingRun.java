@@ -234,13 +234,14 @@ final class FixingRun {
 
   /** True if a soak, a rinse or a wash follows a step. */
   boolean getsWetAfter(int step) {
-    return plan.run().stream()
-        .filter(s -> s.number() > step)
-        .anyMatch(
-            s ->
-                s instanceof Step.Rinse
-                    || s instanceof Step.Wash
-                    || s instanceof Step.Fix fix && fix.wets());
+    return plan.run().stream().anyMatch(s -> s.number() > step && wets(s));
+  }
+
+  /** True for a soak, a rinse or a wash. */
+  static boolean wets(Step step) {
+    return step instanceof Step.Rinse
+        || step instanceof Step.Wash
+        || step instanceof Step.Fix fix && fix.wets();
   }
 
   /** The wait right before a step, in which prints dry. */

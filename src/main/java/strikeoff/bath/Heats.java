@@ -1,7 +1,9 @@
 package strikeoff.bath;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
@@ -33,13 +35,12 @@ final class Heats {
         last = heatSet.number();
       }
     }
-    unset(last).ifPresent(facts::add);
+    facts.addAll(printed(last));
     return facts;
   }
 
   private List<Evidence> heat(Step.HeatSet step) {
-    List<Paste> paints =
-        FixingRun.pastes(work.impressions(Medium.PAINT, i -> i.step() < step.number()));
+    List<Paste> paints = FixingRun.pastes(work.impressions(Medium.PAINT, i -> i.step() < step.number()));
     if (paints.isEmpty()) {
       return List.of();
     }
@@ -123,18 +124,30 @@ final class Heats {
         step.path().key("for"));
   }
 
-  private Optional<UnsetPaint> unset(int lastHeat) {
-    List<Impression> loose =
-        work.impressions(Medium.PAINT, i -> i.step() > lastHeat && !work.getsWetAfter(i.step()));
-    return loose.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new UnsetPaint(
-                FixingRun.names(FixingRun.pastes(loose)),
-                loose.size(),
-                setting(FixingRun.pastes(loose)),
-                FixingRun.placements(loose),
-                loose.get(loose.size() - 1).path()));
+  /** What is heat-set afterwards, what a bath reaches without it, and what neither does. */
+  private List<PaintPrinted> printed(int lastHeat) {
+    Map<List<Boolean>, List<Impression>> alike = new LinkedHashMap<>();
+    for (Impression print : work.impressions(Medium.PAINT, i -> true)) {
+      alike
+          .computeIfAbsent(
+              List.of(print.step() < lastHeat, work.getsWetAfter(print.step())),
+              key -> new ArrayList<>())
+          .add(print);
+    }
+    return alike.values().stream().map(this::printed).toList();
+  }
+
+  private PaintPrinted printed(List<Impression> prints) {
+    Impression last = prints.get(prints.size() - 1);
+    List<Step> after = work.plan().run().subList(last.step(), work.plan().run().size());
+    return new PaintPrinted(
+        FixingRun.names(FixingRun.pastes(prints)),
+        prints.size(),
+        (int) after.stream().filter(Step.HeatSet.class::isInstance).count(),
+        (int) after.stream().filter(FixingRun::wets).count(),
+        setting(FixingRun.pastes(prints)),
+        FixingRun.placements(prints),
+        last.path());
   }
 
   /** What sets paints on this cloth: as they ask, and no hotter than its weakest fibre stands. */

@@ -11,14 +11,15 @@ import strikeoff.plan.Step;
 
 /**
  * Dye pastes that are said to bring their own alkali, and of which no recipe tells how much, where
- * a batch or steam finds no other.
+ * a batch or steam fixes them.
  *
  * @param how batch or steam
+ * @param soaked true if a soak before has left alkali in the cloth as well
  * @param pastes in the order of their first print
  * @param path of the first one's alkali
  */
 public record UnweighedAlkali(
-    int step, String how, List<String> pastes, List<Related> related, PlanPath path)
+    int step, String how, boolean soaked, List<String> pastes, List<Related> related, PlanPath path)
     implements Evidence {
 
   public UnweighedAlkali {
@@ -29,29 +30,26 @@ public record UnweighedAlkali(
   static List<UnweighedAlkali> all(FixingRun work) {
     List<UnweighedAlkali> all = new ArrayList<>();
     for (Step step : work.plan().run()) {
-      if (step instanceof Step.Fix fix
-          && !fix.wets()
-          && work.isTheLast(fix)
-          && !work.soakedBefore(fix)) {
+      if (step instanceof Step.Fix fix && !fix.wets() && work.isTheLast(fix)) {
         List<Paste> unweighed =
             FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
                 .filter(paste -> paste.recipe().isEmpty())
                 .filter(paste -> new Recipe(paste, work.policy()).holdsAlkali())
                 .toList();
         if (!unweighed.isEmpty()) {
-          all.add(of(fix, unweighed));
+          all.add(of(fix, work.soakedBefore(fix), unweighed));
         }
       }
     }
     return all;
   }
 
-  private static UnweighedAlkali of(Step.Fix fix, List<Paste> pastes) {
+  private static UnweighedAlkali of(Step.Fix fix, boolean soaked, List<Paste> pastes) {
     List<Related> related = new ArrayList<>();
     related.add(new Related("fixed here", fix.path()));
     pastes.stream().skip(1).forEach(p -> related.add(new Related(p.name(), path(p))));
     return new UnweighedAlkali(
-        fix.number(), fix.how().text(), FixingRun.names(pastes), related, path(pastes.get(0)));
+        fix.number(), fix.how().text(), soaked, FixingRun.names(pastes), related, path(pastes.get(0)));
   }
 
   private static PlanPath path(Paste paste) {

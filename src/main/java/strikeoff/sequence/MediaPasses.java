@@ -109,38 +109,51 @@ final class MediaPasses {
         });
   }
 
-  /** Each unset paint is told of once, at the first water that reaches it. */
+  /** Each paint is told of once, at the first water that reaches it, by whether heat has set it. */
   private void wetBaths(List<Evidence> facts) {
-    Map<Integer, List<Impression>> byBath = new TreeMap<>();
+    Map<Integer, List<Impression>> set = new TreeMap<>();
+    Map<Integer, List<Impression>> unset = new TreeMap<>();
     for (int step : course.printSteps()) {
       List<Impression> printed = course.impressions(step).stream().filter(this::isPaint).toList();
       Optional<Step> bath = course.firstAfter(step, Course::wets);
-      if (!printed.isEmpty()
-          && bath.isPresent()
-          && course.first(step, bath.get().number(), Course::sets).isEmpty()) {
-        byBath.computeIfAbsent(bath.get().number(), n -> new ArrayList<>()).addAll(printed);
+      if (!printed.isEmpty() && bath.isPresent()) {
+        int number = bath.get().number();
+        (heats(step, number) > 0 ? set : unset)
+            .computeIfAbsent(number, n -> new ArrayList<>())
+            .addAll(printed);
       }
     }
-    byBath.forEach(
-        (bath, printed) ->
-            facts.add(
-                new WetBathOverPaint(
-                    course.name(bath),
-                    Group.pastes(printed),
-                    Group.places(printed),
-                    named(course.firstAfter(bath, Course::sets)),
-                    looseDye(printed, bath).map(course::name),
-                    lastWater(bath),
-                    looseDye(printed, bath).isPresent()
-                        ? washFirst(first(printed))
-                        : setFirst(bath),
-                    Group.names(printed),
-                    printed.stream()
-                        .map(Impression::step)
-                        .distinct()
-                        .map(s -> new Related("paint printed", course.path(s)))
-                        .toList(),
-                    course.path(bath))));
+    for (Map<Integer, List<Impression>> byBath : List.of(set, unset)) {
+      byBath.forEach((bath, printed) -> facts.add(inBath(bath, printed)));
+    }
+  }
+
+  private int heats(int step, int bath) {
+    return (int)
+        course.steps().stream()
+            .filter(s -> s.number() > step && s.number() < bath && Course.sets(s))
+            .count();
+  }
+
+  private PaintInBath inBath(int bath, List<Impression> printed) {
+    int heats = heats(printed.get(printed.size() - 1).step(), bath);
+    Optional<Integer> looseDye = looseDye(printed, bath);
+    return new PaintInBath(
+        course.name(bath),
+        heats,
+        Group.pastes(printed),
+        Group.places(printed),
+        named(course.firstAfter(bath, Course::sets)),
+        looseDye.map(course::name),
+        lastWater(bath),
+        heats > 0 ? List.of() : looseDye.isPresent() ? washFirst(first(printed)) : setFirst(bath),
+        Group.names(printed),
+        printed.stream()
+            .map(Impression::step)
+            .distinct()
+            .map(s -> new Related("paint printed", course.path(s)))
+            .toList(),
+        course.path(bath));
   }
 
   /**

@@ -24,12 +24,12 @@ class AlkaliOnPasteTest {
   void aSoakIsNamedFirstWhereSodaWouldKillThePaste() {
     // dichlorotriazine lives 60 min with alkali, stated for the table's 20 °C
     // a wait of 90 min, which runs from before the paste is ready
-    MissingAlkali slow = run("cotton", "", "90 min").the(MissingAlkali.class);
+    AlkaliForDye slow = run("cotton", "", "90 min").the(AlkaliForDye.class, AsRulesAsk::noAlkali);
     assertThat(slow.shortLived()).hasSize(1);
     assertThat(slow.shortLived().get(0).needed().minutes()).isBetween(60.0, 100.0);
     assertThat(slow.shortLived().get(0).lifeMinutes().best()).isCloseTo(60, within(1e-6));
     assertThat(slow.mending(Measures.METRIC)).startsWith("Soak the cloth in soda before");
-    MissingAlkali quick = run("cotton", "", "1 min").the(MissingAlkali.class);
+    AlkaliForDye quick = run("cotton", "", "1 min").the(AlkaliForDye.class, AsRulesAsk::noAlkali);
     assertThat(quick.shortLived()).isEmpty();
     assertThat(quick.mending(Measures.METRIC)).startsWith("Put the alkali into the paste");
   }

@@ -76,7 +76,7 @@ class FixedInPhasesTest {
     assertThat(worked.all(FixTime.class))
         .extracting(f -> f.warmth().dyes())
         .containsExactly(List.of("green"), List.of("blue"));
-    assertThat(worked.all(UnfixedDye.class)).isEmpty();
+    assertThat(worked.all(DyePrinted.class, AsRulesAsk::neverFixed)).isEmpty();
     // after the last fixing nothing is rinsed or washed: what came before does not count
     WashOff off = worked.the(WashOff.class);
     assertThat(off.rinsed()).isFalse();
@@ -105,14 +105,14 @@ class FixedInPhasesTest {
 
   @Test
   void dyePrintedAfterTheFixingStaysUnfixed() {
-    UnfixedDye unfixed =
+    DyePrinted unfixed =
         two(
                 DCT,
                 MCT,
                 "- mix: all\n- print: reeds\n- dry: until fix-safe\n"
                     + soak(30, "60 min")
                     + "- dry: 1 day\n- print: shells\n")
-            .the(UnfixedDye.class);
+            .the(DyePrinted.class, AsRulesAsk::neverFixed);
     assertThat(unfixed.dyes()).containsExactly("blue");
     assertThat(unfixed.impressions()).isEqualTo(1);
     assertThat(unfixed.marks()).containsExactly("shells 1");
@@ -129,7 +129,7 @@ class FixedInPhasesTest {
                 + "- dry: 1 day\n- print: reeds\n- dry: until fix-safe\n- fix: steam\n  for: 3 min\n"
                 + "- rinse: 20 °C\n- dry: 1 day\n- print: shells\n- dry: until fix-safe\n"
                 + "- fix: steam\n  for: 30 min\n");
-    assertThat(worked.the(MissingAlkali.class).dyes()).containsExactly("blue");
+    assertThat(worked.the(AlkaliForDye.class, AsRulesAsk::noAlkali).dyes()).containsExactly("blue");
     Steaming brief = worked.all(Steaming.class).get(0);
     assertThat(brief.longest().minutes()).isEqualTo(60);
     // 3 of 5 min of steam, after 20 min at 25 °C of a bath for 45 at 32 are long rinsed away
@@ -146,7 +146,8 @@ class FixedInPhasesTest {
             MCT,
             "- mix: all\n- fix: soak\n  bath: {salt: 100 g, water: 5 L}\n  for: 20 min\n"
                 + "- dry: 1 day\n- print: reeds\n- dry: until fix-safe\n- fix: steam\n  for: 8 min\n");
-    assertThat(worked.the(MissingAlkali.class).dyes()).containsExactly("green");
+    assertThat(worked.the(AlkaliForDye.class, AsRulesAsk::noAlkali).dyes())
+        .containsExactly("green");
     assertThat(worked.the(Soak.class).hasAlkali()).isFalse();
   }
 
@@ -164,23 +165,31 @@ class FixedInPhasesTest {
       assertThat(iron.images().squareCm()).isCloseTo(660, within(1e-6));
       assertThat(iron.spots()).isEqualTo(4);
     }
-    assertThat(worked.all(UnsetPaint.class)).isEmpty();
+    assertThat(worked.all(PaintPrinted.class, AsRulesAsk::neverSet)).isEmpty();
   }
 
   @Test
   void paintBeforeASoakIsAMatterOfMediaNotOfHeat() {
     String print = "- mix: all\n- print: shells\n- dry: until fix-safe\n";
-    assertThat(two(DCT, PAINT, print + soak(25, "1 h")).all(UnsetPaint.class)).isEmpty();
-    assertThat(two(DCT, PAINT, print + "- rinse: 20 °C\n").all(UnsetPaint.class)).isEmpty();
-    assertThat(two(DCT, PAINT, print).the(UnsetPaint.class).paints()).containsExactly("blue");
+    assertThat(
+            two(DCT, PAINT, print + soak(25, "1 h")).all(PaintPrinted.class, AsRulesAsk::neverSet))
+        .isEmpty();
+    assertThat(
+            two(DCT, PAINT, print + "- rinse: 20 °C\n")
+                .all(PaintPrinted.class, AsRulesAsk::neverSet))
+        .isEmpty();
+    assertThat(two(DCT, PAINT, print).the(PaintPrinted.class, AsRulesAsk::neverSet).paints())
+        .containsExactly("blue");
     // steam wets nothing, and sets no paint
     assertThat(
-            two(DCT, PAINT, print + "- fix: steam\n  for: 8 min\n").the(UnsetPaint.class).paints())
+            two(DCT, PAINT, print + "- fix: steam\n  for: 8 min\n")
+                .the(PaintPrinted.class, AsRulesAsk::neverSet)
+                .paints())
         .containsExactly("blue");
     // what was wet before the print doesn't matter
     assertThat(
             two(DCT, PAINT, "- rinse: 20 °C\n- dry: 1 day\n" + print)
-                .the(UnsetPaint.class)
+                .the(PaintPrinted.class, AsRulesAsk::neverSet)
                 .paints())
         .containsExactly("blue");
   }

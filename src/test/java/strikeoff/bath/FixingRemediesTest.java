@@ -149,11 +149,15 @@ class FixingRemediesTest {
 
   @Test
   void dryHeatIsToldBesideDyeThatNothingFixes() {
-    UnfixedDye baked =
+    DyePrinted baked =
         reeds(UREA, "- mix: all\n- print: reeds\n- dry: 1 day\n- heat-set: oven\n")
-            .the(UnfixedDye.class);
+            .the(DyePrinted.class, AsRulesAsk::neverFixed);
     assertThat(baked.heat()).startsWith(" Dry heat, as of step 4, fixes such dye only");
-    assertThat(reeds(UREA, "- mix: all\n- print: reeds\n").the(UnfixedDye.class).heat()).isEmpty();
+    assertThat(
+            reeds(UREA, "- mix: all\n- print: reeds\n")
+                .the(DyePrinted.class, AsRulesAsk::neverFixed)
+                .heat())
+        .isEmpty();
   }
 
   @Test

@@ -310,7 +310,7 @@ public class FixingTest {
               temperature: 25 °C
               for: 12 h
             """);
-    assertThat(worked.all(MissingAlkali.class)).isEmpty();
+    assertThat(worked.all(AlkaliForDye.class, AsRulesAsk::noAlkali)).isEmpty();
     assertThat(worked.the(FixTime.class).warmth().how()).isEqualTo("batch");
   }
 
@@ -329,8 +329,8 @@ public class FixingTest {
               temperature: 25 °C
               for: 12 h
             """);
-    assertThat(worked.all(MissingAlkali.class)).isEmpty();
-    assertThat(worked.all(UnfixedDye.class)).isEmpty();
+    assertThat(worked.all(AlkaliForDye.class, AsRulesAsk::noAlkali)).isEmpty();
+    assertThat(worked.all(DyePrinted.class, AsRulesAsk::neverFixed)).isEmpty();
     assertThat(worked.the(Soak.class).dyes()).containsExactly("green");
   }
 
@@ -350,13 +350,14 @@ public class FixingTest {
               temperature: 25 °C
               for: 12 h
             """);
-    assertThat(worked.the(MissingAlkali.class).dyes()).containsExactly("green");
+    assertThat(worked.the(AlkaliForDye.class, AsRulesAsk::noAlkali).dyes())
+        .containsExactly("green");
   }
 
   @Test
   void alkaliInThePasteIsEnoughForSteam() {
-    assertThat(steamed(ALKALINE).all(MissingAlkali.class)).isEmpty();
-    assertThat(steamed(DYE).all(MissingAlkali.class)).hasSize(1);
+    assertThat(steamed(ALKALINE).all(AlkaliForDye.class, AsRulesAsk::noAlkali)).isEmpty();
+    assertThat(steamed(DYE).all(AlkaliForDye.class, AsRulesAsk::noAlkali)).hasSize(1);
   }
 
   @Test
@@ -364,7 +365,7 @@ public class FixingTest {
     String recipe =
         "medium: dye, group: DCT, colour: green,"
             + " recipe: {dye: 3 g, baking soda: 2 g, alginate: 2 g, water: 90 ml}";
-    assertThat(steamed(recipe).all(MissingAlkali.class)).isEmpty();
+    assertThat(steamed(recipe).all(AlkaliForDye.class, AsRulesAsk::noAlkali)).isEmpty();
   }
 
   @Test
@@ -380,13 +381,13 @@ public class FixingTest {
               bath: {soda ash: 200 g, water: 5 L}
               for: 60 min
             """);
-    WashedUnfixed washed = worked.the(WashedUnfixed.class);
+    DyeAtWater washed = worked.the(DyeAtWater.class, AsRulesAsk::fixedTooLate);
     assertThat(washed.impressions()).isEqualTo(3);
     assertThat(washed.marks()).containsExactly("reeds 1", "reeds 2", "reeds 3");
     assertThat(washed.path().text()).isEqualTo("run[2]");
     assertThat(washed.water()).isEqualTo("rinse at 20 °C");
     assertThat(washed.fixStep()).isEqualTo(4);
-    assertThat(worked.all(UnfixedDye.class)).isEmpty();
+    assertThat(worked.all(DyePrinted.class, AsRulesAsk::neverFixed)).isEmpty();
   }
 
   @Test
@@ -454,7 +455,7 @@ public class FixingTest {
   void paintThatIsWashedIsNoLongerThereToBeSet() {
     assertThat(
             Worked.reeds(PAINT, "- mix: all\n- print: reeds\n- dry: 1 h\n- wash: 40 °C\n")
-                .all(UnsetPaint.class))
+                .all(PaintPrinted.class, AsRulesAsk::neverSet))
         .isEmpty();
   }
 
@@ -519,7 +520,7 @@ public class FixingTest {
             - print: reeds
               only: [3]
             """);
-    UnsetPaint unset = worked.the(UnsetPaint.class);
+    PaintPrinted unset = worked.the(PaintPrinted.class, AsRulesAsk::neverSet);
     assertThat(unset.marks()).containsExactly("reeds 3");
     assertThat(worked.the(HeatSetting.class).paints()).containsExactly("green");
   }

@@ -3,6 +3,7 @@ package strikeoff.checks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.function.Predicate;
 import strikeoff.facts.Facts;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
@@ -55,6 +56,18 @@ public record Worked(PrintPlan plan, Facts facts) {
   /** All facts of a kind. */
   public <T extends Evidence> List<T> all(Class<T> kind) {
     return facts.evidence().stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** The facts of a kind that are so. */
+  public <T extends Evidence> List<T> all(Class<T> kind, Predicate<T> so) {
+    return all(kind).stream().filter(so).toList();
+  }
+
+  /** The only fact of a kind that is so. */
+  public <T extends Evidence> T the(Class<T> kind, Predicate<T> so) {
+    List<T> all = all(kind, so);
+    assertThat(all).as(kind.getSimpleName()).hasSize(1);
+    return all.get(0);
   }
 
   /** The only fact of a kind. */

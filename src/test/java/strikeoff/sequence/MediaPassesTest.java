@@ -82,7 +82,7 @@ class MediaPassesTest {
 
   @Test
   void theFirstBathThatReachesUnsetPaintIsToldOfOnce() {
-    WetBathOverPaint fact =
+    PaintInBath fact =
         leavesAndDots()
             .run()
             .print("leaves")
@@ -91,22 +91,23 @@ class MediaPassesTest {
             .rinse()
             .wash()
             .heatSet()
-            .fact(WetBathOverPaint.class);
+            .fact(PaintInBath.class);
     assertThat(fact.step()).isEqualTo("step 3 (fix by soak)");
     assertThat(fact.places()).isEqualTo("dots 1, 2");
+    assertThat(fact.heats()).isZero();
     assertThat(fact.heatSet()).isEqualTo("step 6 (heat-set with iron)");
   }
 
   @Test
   void paintThatIsHeatSetBeforeTheBathIsSafe() {
     PrintDay day = leavesAndDots().run().print("dots").heatSet().wash();
-    assertThat(day.facts(WetBathOverPaint.class)).isEmpty();
+    assertThat(day.fact(PaintInBath.class).heats()).isEqualTo(1);
   }
 
   @Test
   void steamIsNoBath() {
     PrintDay day = leavesAndDots().run().print("dots").steam().heatSet();
-    assertThat(day.facts(WetBathOverPaint.class)).isEmpty();
+    assertThat(day.facts(PaintInBath.class)).isEmpty();
   }
 
   @Test
@@ -202,14 +203,14 @@ class MediaPassesTest {
 
   @Test
   void theUnsetPaintThatABathReachesIsNamed() {
-    WetBathOverPaint fact =
+    PaintInBath fact =
         leavesAndDots()
             .run()
             .print("leaves")
             .print("dots")
             .wash()
             .heatSet()
-            .fact(WetBathOverPaint.class);
+            .fact(PaintInBath.class);
     assertThat(fact.paints()).containsExactly("white");
     assertThat(fact.marks()).containsExactly("dots 1", "dots 2");
     assertThat(fact.related()).extracting("path.text").containsExactly("run[1]");

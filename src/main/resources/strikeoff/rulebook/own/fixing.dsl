@@ -21,13 +21,13 @@
 [condition][bath.FixTemperature]dye is fixed at a temperature=FixTemperature()
 [condition][bath.FixTime]dye is fixed for a time=FixTime()
 [condition][bath.Steaming]the cloth is steamed=Steaming()
-[condition][bath.MissingAlkali]dye is fixed without alkali=MissingAlkali()
-[condition][bath.UnfixedDye]dye is never fixed=UnfixedDye()
+[condition][bath.AlkaliForDye]dye is fixed without alkali=AlkaliForDye(inBath == false, inCloth == false, without > 0)
+[condition][bath.DyePrinted]dye is never fixed=DyePrinted(fixes == 0)
 [condition][bath.WashOff]the dye is washed off=WashOff()
 [condition][bath.HeatSetting]paint is set by heat=HeatSetting()
 [condition][bath.HeatSetting]- at less than {temperature}=temperature.base() < {temperature}
 [condition][bath.HeatTime]paint is set for a time=HeatTime()
-[condition][bath.UnsetPaint]paint is never set=UnsetPaint()
+[condition][bath.PaintPrinted]paint is never set=PaintPrinted(heats == 0, baths == 0)
 [condition][cloth.ClothMass]the cloth weighs something=ClothMass()
 [condition][cloth.ClothMass]- less than {number} g/m²=mass.gramsPerSquareMetre < {number}
 [condition][cloth.ClothMass]- more than {number} g/m²=mass.gramsPerSquareMetre > {number}
@@ -46,6 +46,6 @@
 [condition][bath.UreaNeed]a paste without urea is fixed=UreaNeed()
 [condition][bath.DriedBeforeBatch]a print dries before its batch=DriedBeforeBatch()
 [condition][bath.AlkaliDose]a paste brings its own alkali=AlkaliDose()
-[condition][bath.UnweighedAlkali]a paste brings alkali that nobody weighed=UnweighedAlkali()
-[condition][bath.WashedUnfixed]dye is washed out before it is fixed=WashedUnfixed()
-[condition][bath.AlkaliWashedOut]a bath takes the alkali out of a print=AlkaliWashedOut()
+[condition][bath.UnweighedAlkali]a paste brings alkali that nobody weighed=UnweighedAlkali(soaked == false)
+[condition][bath.DyeAtWater]dye is washed out before it is fixed=DyeAtWater(fixes == 0, fixStep > 0)
+[condition][bath.AlkalinePrint]a bath takes the alkali out of a print=AlkalinePrint(alkaline == false)

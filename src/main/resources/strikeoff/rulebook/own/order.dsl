@@ -5,7 +5,7 @@
 [condition][sequence.TrapWidth]- of less than {length}=trap.base() < {length}
 [condition][sequence.DyeOverPaint]dye is printed over paint=DyeOverPaint()
 [condition][sequence.PaintOverDye]paint is printed over dye=PaintOverDye()
-[condition][sequence.WetBathOverPaint]a bath comes before paint is set=WetBathOverPaint()
+[condition][sequence.PaintInBath]a bath comes before paint is set=PaintInBath(heats == 0)
 [condition][sequence.PrintAfterBath]cloth is printed after a bath=PrintAfterBath()
 [condition][sequence.PrintAfterFix]cloth is printed after it is fixed=PrintAfterFix()
 [condition][sequence.SeamSewn]a seam is sewn=SeamSewn()

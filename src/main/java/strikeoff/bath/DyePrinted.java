@@ -5,20 +5,22 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * Dye that no soak, batch or steam follows.
+ * Dye that was printed, and what follows it.
  *
  * @param dyes the pastes
  * @param impressions how many prints of them
- * @param mending what fixes them on this cloth, as an instruction without a full stop
+ * @param fixes how many soaks, batches and steamings follow
+ * @param mending what would fix them on this cloth, as an instruction without a full stop
  * @param water the rinse or the wash that follows, as the end of a sentence; empty if there is none
  * @param heat the dry heat that follows, and what it would ask for, as a sentence after a blank;
  *     empty if there is none
  * @param marks placements concerned
  * @param path of the last print step with such dye
  */
-public record UnfixedDye(
+public record DyePrinted(
     List<String> dyes,
     int impressions,
+    int fixes,
     String mending,
     String water,
     String heat,
@@ -26,7 +28,7 @@ public record UnfixedDye(
     PlanPath path)
     implements Evidence {
 
-  public UnfixedDye {
+  public DyePrinted {
     dyes = List.copyOf(dyes);
     marks = List.copyOf(marks);
   }

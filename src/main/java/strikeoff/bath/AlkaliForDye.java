@@ -11,10 +11,13 @@ import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
- * Dye that is soaked, batched or steamed with no alkali: neither in its paste nor from a soak.
+ * What alkali dye finds where it is soaked, batched or steamed.
  *
  * @param how soak, batch or steam
- * @param dyes the pastes without alkali
+ * @param inBath true if its own bath holds some
+ * @param inCloth true if a soak before has left some in the cloth
+ * @param dyes the pastes without any of their own; what follows is for them, and empty where they
+ *     find some
  * @param shortLived those of them that would not live to their last print with soda in them
  * @param sodaForBath soda ash that makes a soak's water a bath of the usual strength
  * @param saltForBath salt that such a bath lacks to keep dye on a print; empty if it has enough, or
@@ -26,9 +29,11 @@ import strikeoff.units.Span;
  *     a paste of which no recipe tells what is in it
  * @param path of the fix step
  */
-public record MissingAlkali(
+public record AlkaliForDye(
     int step,
     String how,
+    boolean inBath,
+    boolean inCloth,
     List<String> dyes,
     List<SodaLife> shortLived,
     List<Related> related,
@@ -40,11 +45,16 @@ public record MissingAlkali(
     PlanPath path)
     implements Evidence {
 
-  public MissingAlkali {
+  public AlkaliForDye {
     dyes = List.copyOf(dyes);
     shortLived = List.copyOf(shortLived);
     related = List.copyOf(related);
     edits = List.copyOf(edits);
+  }
+
+  /** How many pastes have none of their own. */
+  public int without() {
+    return dyes.size();
   }
 
   /** Where to put the alkali, in words: the soak first where a paste would die of it. */

@@ -8,19 +8,22 @@ import strikeoff.plan.PlanPath;
 import strikeoff.units.Phrase;
 
 /**
- * The first soak, rinse or wash that reaches paint which no heat has set.
+ * The first soak, rinse or wash that reaches paint.
  *
  * @param step that step
- * @param paints names of the unset paints
+ * @param heats how many heat-sets come between the print and it
+ * @param paints their names
  * @param places the placements that hold them, in short: {@code herons 1–6}
  * @param heatSet the step that sets them afterwards; {@code no step} if none does
  * @param looseDye the step that printed dye before the paint which nothing has washed off by then;
  *     heat before that is done would bake the dye where the paint locks it in
  * @param lastWater the last step of those that keep the cloth wet
- * @param edits what brings the heat-set before the bath, or the baths before the paint
+ * @param edits what brings, where none comes between, the heat-set before the bath, or the baths
+ *     before the paint
  */
-public record WetBathOverPaint(
+public record PaintInBath(
     String step,
+    int heats,
     List<String> paints,
     String places,
     String heatSet,
@@ -32,7 +35,7 @@ public record WetBathOverPaint(
     PlanPath path)
     implements Evidence {
 
-  public WetBathOverPaint {
+  public PaintInBath {
     paints = List.copyOf(paints);
     edits = List.copyOf(edits);
     marks = List.copyOf(marks);

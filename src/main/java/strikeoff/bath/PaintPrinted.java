@@ -5,19 +5,27 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * Paint that neither a heat-set nor a bath follows: in a bath it is lost before any heat.
+ * Paint that was printed, and what follows it.
  *
  * @param paints the paints
  * @param impressions how many prints of them
+ * @param heats how many heat-sets follow
+ * @param baths how many soaks, rinses and washes follow: in the first it is lost before any heat
  * @param mending what sets them on this cloth, as an instruction without a full stop
  * @param marks placements concerned
  * @param path of the last print step with such paint
  */
-public record UnsetPaint(
-    List<String> paints, int impressions, String mending, List<String> marks, PlanPath path)
+public record PaintPrinted(
+    List<String> paints,
+    int impressions,
+    int heats,
+    int baths,
+    String mending,
+    List<String> marks,
+    PlanPath path)
     implements Evidence {
 
-  public UnsetPaint {
+  public PaintPrinted {
     paints = List.copyOf(paints);
     marks = List.copyOf(marks);
   }

@@ -5,19 +5,26 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * A print with its alkali in it that goes into a bath without any.
+ * A print with its alkali in it that goes into a bath.
  *
  * @param dyes the pastes concerned
  * @param from where the alkali is, in words: in the paste, or in the cloth
+ * @param alkaline true if the bath holds alkali too
  * @param holds what the bath holds, in words
  * @param related the pastes, or the soak that brought the alkali
  * @param path of the bath
  */
-public record AlkaliWashedOut(
-    int step, List<String> dyes, String from, String holds, List<Related> related, PlanPath path)
+public record AlkalinePrint(
+    int step,
+    List<String> dyes,
+    String from,
+    boolean alkaline,
+    String holds,
+    List<Related> related,
+    PlanPath path)
     implements Evidence {
 
-  public AlkaliWashedOut {
+  public AlkalinePrint {
     dyes = List.copyOf(dyes);
     related = List.copyOf(related);
   }

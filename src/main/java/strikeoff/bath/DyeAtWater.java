@@ -5,21 +5,23 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * Dye that a rinse or a wash takes out before it is fixed; what would fix it comes too late.
+ * Printed dye, the first rinse or wash after it, and what fixes it before or after that.
  *
  * @param dyes the pastes
  * @param impressions how many prints of them
+ * @param fixes how many soaks, batches and steamings come before the water
  * @param water the rinse or the wash, in words
  * @param step its number
- * @param fix the fix step that comes after it, in words
- * @param fixStep its number
+ * @param fix the fix step that comes after it, in words; empty if none does
+ * @param fixStep its number, or 0
  * @param marks placements concerned
  * @param related the print and the fix step
  * @param path of the rinse or the wash
  */
-public record WashedUnfixed(
+public record DyeAtWater(
     List<String> dyes,
     int impressions,
+    int fixes,
     String water,
     int step,
     String fix,
@@ -29,7 +31,7 @@ public record WashedUnfixed(
     PlanPath path)
     implements Evidence {
 
-  public WashedUnfixed {
+  public DyeAtWater {
     dyes = List.copyOf(dyes);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
