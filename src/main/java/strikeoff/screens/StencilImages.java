@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -12,14 +11,15 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.units.Measures;
 
 /**
- * A screen that separations ask for different images: its one stencil holds only one of them.
+ * A screen, and how many different images separations ask of it: its one stencil holds one.
  *
  * @param screen its name
- * @param images how many different images, at least two; images differ if their length, their width
- *     or the area that takes paste does
- * @param each the first separation of each image, with its size and its printed area
+ * @param images how many different images; they differ if their length, their width or the area
+ *     that takes paste does
+ * @param each the first separation of each image, with its size and its printed area; empty if
+ *     there is only one
  * @param related the other separations with an image of their own
- * @param path of the second image's first separation
+ * @param path of the second image's first separation, or of the only one's
  */
 public record StencilImages(
     String screen, int images, List<String> each, List<Related> related, PlanPath path)
@@ -38,7 +38,7 @@ public record StencilImages(
     return images - 1;
   }
 
-  /** One fact for each screen with more than one image. */
+  /** One fact for each screen that prints. */
   static List<StencilImages> of(PrintPlan plan) {
     Map<String, Map<List<Long>, Use>> byScreen = new LinkedHashMap<>();
     for (Design design : plan.designs().values()) {
@@ -49,29 +49,27 @@ public record StencilImages(
       }
     }
     List<StencilImages> facts = new ArrayList<>();
-    byScreen.forEach((screen, uses) -> of(screen, uses, plan.measures()).ifPresent(facts::add));
+    byScreen.forEach((screen, uses) -> facts.add(of(screen, uses, plan.measures())));
     return facts;
   }
 
-  private static Optional<StencilImages> of(
-      String screen, Map<List<Long>, Use> uses, Measures units) {
-    if (uses.size() < 2) {
-      return Optional.empty();
-    }
+  private static StencilImages of(String screen, Map<List<Long>, Use> uses, Measures units) {
     List<Use> each = List.copyOf(uses.values());
+    if (each.size() == 1) {
+      return new StencilImages(screen, 1, List.of(), List.of(), each.get(0).separation().path());
+    }
     List<Related> related = new ArrayList<>();
     for (int i = 0; i < each.size(); i++) {
       if (i != 1) {
         related.add(new Related("another image", each.get(i).separation().path()));
       }
     }
-    return Optional.of(
-        new StencilImages(
-            screen,
-            each.size(),
-            each.stream().map(use -> use.text(units)).toList(),
-            related,
-            each.get(1).separation().path()));
+    return new StencilImages(
+        screen,
+        each.size(),
+        each.stream().map(use -> use.text(units)).toList(),
+        related,
+        each.get(1).separation().path());
   }
 
   /** What a stencil is cut to: length, width and printed area. */

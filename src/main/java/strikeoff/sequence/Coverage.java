@@ -22,6 +22,9 @@ import strikeoff.timeline.Impression;
 /** Whether each colour of each placement is printed once. */
 final class Coverage {
 
+  /** In place of an earlier step. */
+  private static final int BARE = 0;
+
   private final PrintPlan plan;
   private final Course course;
   private final Layout layout;
@@ -34,12 +37,12 @@ final class Coverage {
 
   List<Evidence> facts() {
     List<Evidence> facts = new ArrayList<>();
-    notPrinted(facts);
-    printedTwice(facts);
+    ofArrangements(facts);
+    ofSteps(facts);
     return facts;
   }
 
-  private void notPrinted(List<Evidence> facts) {
+  private void ofArrangements(List<Evidence> facts) {
     Set<Long> printed = new HashSet<>();
     Map<String, Integer> lastStep = new LinkedHashMap<>();
     for (Impression print : course.impressions()) {
@@ -56,9 +59,8 @@ final class Coverage {
                   missing.count(footprint, !printed.contains(print(footprint)));
                 }
               }
-              if (missing.prints > 0) {
-                facts.add(missing.fact(name, path(name, lastStep.get(name)), arranged(name)));
-              }
+              PlanPath path = missing.prints > 0 ? path(name, lastStep.get(name)) : arranged(name);
+              facts.add(missing.fact(name, path, arranged(name)));
             });
   }
 
@@ -70,33 +72,46 @@ final class Coverage {
     return plan.arrangements().get(arrangement).path();
   }
 
-  private void printedTwice(List<Evidence> facts) {
+  private void ofSteps(List<Evidence> facts) {
     Map<Long, Integer> first = new LinkedHashMap<>();
-    Map<String, Twice> again = new LinkedHashMap<>();
+    Map<String, Made> byStep = new LinkedHashMap<>();
     for (Impression print : course.impressions()) {
       Integer before = first.putIfAbsent(print(print.footprint()), print.step());
-      if (before != null) {
-        String arrangement = print.footprint().placement().arrangement();
-        again
-            .computeIfAbsent(
-                arrangement + "\n" + print.step() + "\n" + before,
-                key -> new Twice(arrangement, print.step(), before, new ArrayList<>()))
-            .prints
-            .add(print);
-      }
+      String arrangement = print.footprint().placement().arrangement();
+      int earlier = before == null ? BARE : before;
+      byStep
+          .computeIfAbsent(
+              arrangement + "\n" + print.step() + "\n" + earlier,
+              key -> new Made(arrangement, print.step(), earlier, new ArrayList<>()))
+          .prints
+          .add(print);
     }
-    again.values().forEach(twice -> facts.add(twice.fact(course, layout)));
+    byStep.values().forEach(made -> facts.add(made.fact(course, layout)));
   }
 
-  /** One colour at one place. */
   /** One separation of one placement, in one number. */
   private static long print(Footprint footprint) {
     return (long) footprint.placement().id() << Integer.SIZE | footprint.separation().number();
   }
 
-  private record Twice(String arrangement, int step, int before, List<Impression> prints) {
+  /**
+   * @param before the step that printed them first, or {@link #BARE}
+   */
+  private record Made(String arrangement, int step, int before, List<Impression> prints) {
 
-    PrintedTwice fact(Course course, Layout layout) {
+    PrintsOfStep fact(Course course, Layout layout) {
+      if (before == BARE) {
+        return new PrintsOfStep(
+            arrangement,
+            "",
+            course.name(step),
+            "",
+            prints.size(),
+            0,
+            List.of(),
+            List.of(),
+            course.path(step));
+      }
       Missing seen = new Missing();
       Set<Long> again = new HashSet<>();
       prints.forEach(p -> again.add(print(p.footprint())));
@@ -105,11 +120,12 @@ final class Coverage {
           seen.count(footprint, again.contains(print(footprint)));
         }
       }
-      return new PrintedTwice(
+      return new PrintsOfStep(
           arrangement,
           seen.what(),
           course.name(step),
           course.name(before),
+          prints.size(),
           prints.size(),
           Group.names(prints),
           before == step ? List.of() : List.of(new Related("printed first", course.path(before))),
@@ -160,10 +176,11 @@ final class Coverage {
       return String.join("; ", words);
     }
 
-    NotPrinted fact(String arrangement, PlanPath path, PlanPath arranged) {
+    PrintsOfArrangement fact(String arrangement, PlanPath path, PlanPath arranged) {
       List<Related> related =
           path.equals(arranged) ? List.of() : List.of(new Related("arranged", arranged));
-      return new NotPrinted(arrangement, what(), prints, all, List.copyOf(names), related, path);
+      return new PrintsOfArrangement(
+          arrangement, what(), prints, all, List.copyOf(names), related, path);
     }
   }
 }

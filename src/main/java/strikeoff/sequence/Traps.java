@@ -27,16 +27,15 @@ final class Traps {
           design.separations().stream().filter(s -> s.trap().isPresent()).toList();
       if (!placements.isEmpty()) {
         List<Separation> unstated = unstated(design);
-        if (!unstated.isEmpty()) {
-          facts.add(
-              new TrapUnstated(
-                  design.name(),
-                  unstated.stream().map(Separation::paste).distinct().toList(),
-                  railed,
-                  tolerance,
-                  placements,
-                  unstated.get(1).path()));
-        }
+        facts.add(
+            new Adjoining(
+                design.name(),
+                unstated.size(),
+                unstated.stream().map(Separation::paste).distinct().toList(),
+                railed,
+                tolerance,
+                placements,
+                unstated.isEmpty() ? design.path() : unstated.get(1).path()));
       }
       if (!placements.isEmpty() && design.separations().size() > 1 && !trapped.isEmpty()) {
         Separation narrowest =

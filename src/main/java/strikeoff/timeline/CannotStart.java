@@ -32,6 +32,11 @@ public record CannotStart(
     return why == Why.NEVER_MIXED || why == Why.MIXED_LATER;
   }
 
+  /** True if it waits for a film that never dries. */
+  public boolean forFilm() {
+    return why == Why.NEVER_DRY;
+  }
+
   /** How the run is followed from there on, as a sentence that begins with a space. */
   public String after() {
     return switch (why) {

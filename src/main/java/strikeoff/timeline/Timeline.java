@@ -92,12 +92,9 @@ public record Timeline(
     List<Evidence> evidence = new ArrayList<>();
     List<CannotStart> blocked = day.run().blocked();
     evidence.addAll(blocked);
-    // A step that waits for a film that never dries tells that cause already.
-    if (blocked.stream().noneMatch(b -> b.why() == CannotStart.Why.NEVER_DRY)) {
-      evidence.addAll(NeverDry.all(day, plan, policy));
-    }
-    evidence.addAll(MissingEquipment.all(day.run().missing(), plan));
-    evidence.addAll(UntriedAir.all(day, plan, policy));
+    evidence.addAll(FilmsInRoom.all(day, plan, policy));
+    evidence.addAll(NotInRoom.all(day.run().missing(), plan));
+    evidence.addAll(DryingAir.all(day, plan, policy));
     Trials trials = new Trials(plan, known, day);
     int impressions = day.impressions().size();
     evidence.addAll(new WetContacts(day, trials).all());
@@ -131,7 +128,7 @@ public record Timeline(
     evidence.addAll(LongestFrame.all(day, plan));
     evidence.addAll(SetOnTable.all(day, plan));
     evidence.addAll(day.run().places());
-    evidence.addAll(FrameOverGap.all(day, plan));
+    evidence.addAll(FramesOnBoards.all(day, plan));
     RunFigures figures = RunFigures.of(day, plan);
     evidence.add(figures);
     evidence.addAll(MostlyWaiting.of(day.use(), figures));

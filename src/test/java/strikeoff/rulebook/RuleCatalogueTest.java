@@ -45,6 +45,14 @@ class RuleCatalogueTest {
       Pattern.compile(
           "\\b(salience|modify|insert|insertLogical|update|delete|retract|println|eval|System"
               + "|no-loop|lock-on-active|agenda-group|ruleflow-group|halt|setFocus)\\b");
+
+  /** A pattern up to its bracket: whether it asks for absence, and the kind of fact. */
+  private static final Pattern OPENING =
+      Pattern.compile("(\\bnot\\s+)?(?<![\\w.])([A-Z]\\w*)\\s*\\(");
+
+  /** A part of a pattern that only names a value for later. */
+  private static final Pattern NAMED = Pattern.compile("\\$\\w+\\s*:\\s*[\\w.]+");
+
   private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\\n]*)\"");
 
   private static final Policy POLICY = PolicyReader.builtIn();
@@ -70,8 +78,51 @@ class RuleCatalogueTest {
     assertThat(NUMBER.matcher(conditions(bare)).results().map(MatchResult::group))
         .as("thresholds are limits of the policy, not literals")
         .allMatch(number -> Set.of("0", "1", "0.0", "1.0").contains(number));
+    assertThat(judges(conditions(bare)))
+        .as("a condition beyond that there is such a fact: the rule judges, not what derived it")
+        .isTrue();
     assertThat(info.limits()).as("limits of the policy").isSubsetOf(POLICY.limits().keySet());
     placeholders(info, drl);
+  }
+
+  /** True if conditions say more of facts than that they are there. */
+  private static boolean judges(String conditions) {
+    Matcher opening = OPENING.matcher(conditions);
+    boolean judges = false;
+    while (opening.find()) {
+      boolean absence = opening.group(1) != null;
+      boolean limit = opening.group(2).equals("Limit");
+      judges |= absence || !limit && isAsked(inside(conditions, opening.end()));
+    }
+    return judges;
+  }
+
+  /** What stands from a place to the bracket that closes there. */
+  private static String inside(String text, int from) {
+    int open = 1;
+    int to = from;
+    while (open > 0) {
+      open += text.charAt(to) == '(' ? 1 : text.charAt(to) == ')' ? -1 : 0;
+      to++;
+    }
+    return text.substring(from, to - 1);
+  }
+
+  /** True if one of the parts is more than a name for a value. */
+  private static boolean isAsked(String constraints) {
+    return Stream.of(constraints.split(","))
+        .map(String::strip)
+        .anyMatch(part -> !part.isEmpty() && !NAMED.matcher(part).matches());
+  }
+
+  @Test
+  void aFactThatIsThereIsNoCondition() {
+    assertThat(judges("$x : Lay()")).isFalse();
+    assertThat(judges("$l : Limit(name == \"\", $most : amount)\n$x : Lay($s : seam)")).isFalse();
+    assertThat(judges("$x : Lay(overlap > 0)")).isTrue();
+    assertThat(judges("$x : Lay(!padded, $s : seam)")).isTrue();
+    assertThat(judges("$x : Lay($s : seam)\nnot Seam(name == $s)")).isTrue();
+    assertThat(judges("$x : Lay(over.above(0) || !(under))")).isTrue();
   }
 
   private static void metadata(RuleInfo info) {

@@ -33,7 +33,8 @@ class StencilImagesTest {
             images(
                 "[{screen: a, paste: p, covers: 30 %},"
                     + " {screen: a, paste: q, covers: 40 %, size: 15 x 20 cm}]"))
-        .hasSize(1);
+        .extracting(StencilImages::images)
+        .containsExactly(2);
   }
 
   @Test
@@ -43,7 +44,8 @@ class StencilImagesTest {
             images(
                 "[{screen: a, paste: p, covers: 30 %}, {screen: a, paste: q, area: 120 cm²},"
                     + " {screen: b, paste: q, covers: 5 %}]"))
-        .isEmpty();
+        .extracting(StencilImages::images)
+        .containsExactly(1, 1);
   }
 
   private static List<StencilImages> images(String separations) {

@@ -19,15 +19,21 @@ class CoverageTest {
   @Test
   void everythingPrintedOnceIsNoMatter() {
     PrintDay day = leaves().run().print("leaves").print("veins");
-    assertThat(day.facts(NotPrinted.class)).isEmpty();
-    assertThat(day.facts(PrintedTwice.class)).isEmpty();
+    assertThat(day.facts(PrintsOfArrangement.class))
+        .extracting(PrintsOfArrangement::missing)
+        .containsExactly(0, 0);
+    assertThat(day.facts(PrintsOfStep.class)).extracting(PrintsOfStep::again).containsOnly(0);
     assertThat(day.facts(BeforeItsBase.class)).isEmpty();
   }
 
   @Test
   void placementsLeftOutAreToldOfAtTheLastStepThatPrintsTheirNeighbours() {
-    NotPrinted fact =
-        leaves().run().print("veins").printOnly("leaves", 1, 2).fact(NotPrinted.class);
+    PrintsOfArrangement fact =
+        leaves()
+            .run()
+            .print("veins")
+            .printOnly("leaves", 1, 2)
+            .fact(PrintsOfArrangement.class, prints -> prints.missing() > 0);
     assertThat(fact.what()).isEqualTo("3, 4 in all colours");
     assertThat(fact.path().text()).isEqualTo("run[1]");
     assertThat(fact.missing()).isEqualTo(4);
@@ -36,32 +42,40 @@ class CoverageTest {
 
   @Test
   void aColourLeftOutIsNamed() {
-    NotPrinted fact =
-        leaves().run().print("veins").printColours("leaves", 1).fact(NotPrinted.class);
+    PrintsOfArrangement fact =
+        leaves()
+            .run()
+            .print("veins")
+            .printColours("leaves", 1)
+            .fact(PrintsOfArrangement.class, prints -> prints.missing() > 0);
     assertThat(fact.what()).isEqualTo("(all 4) in ink");
   }
 
   @Test
   void anArrangementThatNoStepPrintsIsToldOfAtItself() {
-    NotPrinted fact = leaves().run().print("leaves").fact(NotPrinted.class);
+    PrintsOfArrangement fact =
+        leaves()
+            .run()
+            .print("leaves")
+            .fact(PrintsOfArrangement.class, prints -> prints.missing() > 0);
     assertThat(fact.arrangement()).isEqualTo("veins");
     assertThat(fact.path().text()).isEqualTo("placements.veins");
   }
 
   @Test
   void aPlanWithoutPrintsOnlyLaysOut() {
-    assertThat(leaves().run().facts(NotPrinted.class)).isEmpty();
+    assertThat(leaves().run().facts(PrintsOfArrangement.class)).isEmpty();
   }
 
   @Test
   void aSecondPrintOfTheSameColourIsToldOfAtTheLaterStep() {
-    PrintedTwice fact =
+    PrintsOfStep fact =
         leaves()
             .run()
             .print("veins")
             .print("leaves")
             .printOnly("leaves", 2)
-            .fact(PrintedTwice.class);
+            .fact(PrintsOfStep.class, prints -> prints.again() > 0);
     assertThat(fact.what()).isEqualTo("2 in all colours");
     assertThat(fact.path().text()).isEqualTo("run[2]");
     assertThat(fact.before()).isEqualTo("step 2 (print leaves)");
@@ -79,22 +93,31 @@ class CoverageTest {
 
   @Test
   void whereItIsArrangedIsToldBesideAStepThatLeavesSomethingOut() {
-    NotPrinted left = leaves().run().print("veins").printOnly("leaves", 1).fact(NotPrinted.class);
+    PrintsOfArrangement left =
+        leaves()
+            .run()
+            .print("veins")
+            .printOnly("leaves", 1)
+            .fact(PrintsOfArrangement.class, prints -> prints.missing() > 0);
     assertThat(left.related()).extracting("path.text").containsExactly("placements.leaves");
     assertThat(left.marks()).containsExactly("leaves 2", "leaves 3", "leaves 4");
-    NotPrinted whole = leaves().run().print("leaves").fact(NotPrinted.class);
+    PrintsOfArrangement whole =
+        leaves()
+            .run()
+            .print("leaves")
+            .fact(PrintsOfArrangement.class, prints -> prints.missing() > 0);
     assertThat(whole.related()).isEmpty();
   }
 
   @Test
   void theFirstOfTwoPrintsIsToldUnlessItIsInTheSameStep() {
     PrintDay apart = leaves().run().print("veins").print("leaves").printColours("leaves", 1);
-    PrintedTwice fact = apart.fact(PrintedTwice.class);
+    PrintsOfStep fact = apart.fact(PrintsOfStep.class, prints -> prints.again() > 0);
     assertThat(fact.related()).extracting("path.text").containsExactly("run[1]");
     assertThat(fact.what()).isEqualTo("(all 4) in green");
     assertThat(fact.again()).isEqualTo(4);
     PrintDay once = leaves().run().print("veins").printColours("leaves", 1, 1, 2);
-    assertThat(once.fact(PrintedTwice.class).related()).isEmpty();
+    assertThat(once.fact(PrintsOfStep.class, prints -> prints.again() > 0).related()).isEmpty();
   }
 
   /** "The run leaves out one in all colours": there is nothing to count. */
@@ -111,8 +134,8 @@ class CoverageTest {
           other: {design: reeds, at: "100 cm, 30 cm"}
         run: [mix: all, print: other]
         """;
-    assertThat(Worked.reeds(plan).all(NotPrinted.class))
-        .extracting(NotPrinted::what)
+    assertThat(Worked.reeds(plan).all(PrintsOfArrangement.class, prints -> prints.missing() > 0))
+        .extracting(PrintsOfArrangement::what)
         .containsExactly("in all colours");
   }
 }

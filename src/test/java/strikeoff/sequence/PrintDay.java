@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import strikeoff.colour.Swatches;
 import strikeoff.drying.PlainDrying;
 import strikeoff.layout.Footprint;
@@ -143,6 +144,15 @@ public final class PrintDay {
   /** The one fact of a kind. */
   public <T extends Evidence> T fact(Class<T> kind) {
     List<T> all = facts(kind);
+    if (all.size() != 1) {
+      throw new AssertionError(all.size() + " facts, not one: " + all);
+    }
+    return all.get(0);
+  }
+
+  /** The one fact of a kind that is so. */
+  public <T extends Evidence> T fact(Class<T> kind, Predicate<T> so) {
+    List<T> all = facts(kind).stream().filter(so).toList();
     if (all.size() != 1) {
       throw new AssertionError(all.size() + " facts, not one: " + all);
     }

@@ -83,12 +83,12 @@ class OneCauseTest {
 
   @Test
   void oneFilmIsSpokenOfAsOne() {
-    List<String> one = never(1).map(NeverDry::counted).toList();
+    List<String> one = never(1).map(FilmsInRoom::counted).toList();
     assertThat(one).containsExactly("1 film");
-    assertThat(never(2).map(NeverDry::counted)).containsExactly("2 films");
+    assertThat(never(2).map(FilmsInRoom::counted)).containsExactly("2 films");
   }
 
-  private static Stream<NeverDry> never(int motifs) {
+  private static Stream<FilmsInRoom> never(int motifs) {
     return new PrintDay(Medium.PAINT)
             .humidity(1)
             .paste("blue")
@@ -98,8 +98,8 @@ class OneCauseTest {
             .timeline()
             .evidence()
             .stream()
-            .filter(NeverDry.class::isInstance)
-            .map(NeverDry.class::cast);
+            .filter(FilmsInRoom.class::isInstance)
+            .map(FilmsInRoom.class::cast);
   }
 
   /**

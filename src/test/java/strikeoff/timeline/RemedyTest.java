@@ -245,8 +245,11 @@ class RemedyTest {
     assertThat(day.evidence())
         .filteredOn(e -> e instanceof CannotStart)
         .singleElement()
-        .satisfies(e -> assertThat(((CannotStart) e).step()).isEqualTo(2));
-    assertThat(day.evidence()).noneMatch(e -> e instanceof NeverDry);
+        .satisfies(
+            e -> {
+              assertThat(((CannotStart) e).step()).isEqualTo(2);
+              assertThat(((CannotStart) e).forFilm()).isTrue();
+            });
     assertThat(day.tasks()).noneMatch(t -> t.kind() == Task.Kind.SEW);
   }
 

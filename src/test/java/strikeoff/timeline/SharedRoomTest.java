@@ -244,9 +244,9 @@ class SharedRoomTest {
   void whatTheRoomDoesNotHaveIsAFactAndNoHang() {
     Timeline none = twoPrint().equipment(0, 0, 0, 0).dry(20).timeline();
     assertThat(none.evidence())
-        .filteredOn(MissingEquipment.class::isInstance)
-        .extracting(e -> ((MissingEquipment) e).equipment() + ((MissingEquipment) e).steps())
-        .containsExactly("sink[1, 2]", "drying place[1, 2]");
+        .filteredOn(NotInRoom.class::isInstance)
+        .extracting(e -> ((NotInRoom) e).equipment() + ((NotInRoom) e).steps())
+        .containsExactly("sink[1, 2]", "fan[]", "hair-dryer[]", "drying place[1, 2]");
     // as if there were one of each
     assertThat(none.finish())
         .isEqualTo(twoPrint().equipment(1, 1, 1, 1).dry(20).timeline().finish());
@@ -255,7 +255,7 @@ class SharedRoomTest {
   @Test
   void aFanThatBlowsAllDayIsThereToo() {
     PrintPlan plan = twoPrint().equipment(1, 0, 1, 10).blown(Draught.By.FAN).plan();
-    assertThat(MissingEquipment.all(Map.of(), plan))
+    assertThat(NotInRoom.all(Map.of(), plan))
         .singleElement()
         .satisfies(
             m -> {
@@ -264,7 +264,7 @@ class SharedRoomTest {
               assertThat(m.path()).isEqualTo(new PlanPath("room.air"));
             });
     PrintPlan has = twoPrint().equipment(1, 1, 1, 10).blown(Draught.By.FAN).plan();
-    assertThat(MissingEquipment.all(Map.of(), has)).isEmpty();
+    assertThat(NotInRoom.all(Map.of(), has)).isEmpty();
   }
 
   private static List<String> washed(Timeline day) {

@@ -40,20 +40,20 @@
 [condition][timeline.MostlyWaiting]- for more than {share} of the time=share.base() > {share}
 [condition][timeline.DayTooLong]a day runs past its hours=DayTooLong()
 [condition][timeline.DayTooLong]- by more than {time}=over.base() > {time}
-[condition][timeline.NeverDry]a film never dries=NeverDry()
+[condition][timeline.FilmsInRoom]a film never dries=FilmsInRoom(films > 0)
 [condition][timeline.CannotStart]a step can never start=CannotStart()
-[condition][timeline.MissingEquipment]a step asks for equipment that is not there=MissingEquipment()
-[condition][timeline.MissingEquipment]- called {resource}=equipment == {resource}
+[condition][timeline.NotInRoom]a step asks for equipment that is not there=NotInRoom(asked > 0)
+[condition][timeline.NotInRoom]- called {resource}=equipment == {resource}
 [condition][timeline.LongestFrame]a frame is the longest one of a step=LongestFrame()
 [condition][timeline.LongestFrame]- with a side longer than {length}=side.base() > {length}
 [condition][timeline.LongestFrame]- with fewer than {number} hands=hands < {number}
 [condition][timeline.LongStep]a step takes longer than a day=LongStep()
-[condition][timeline.UntriedAir]the air is untried=UntriedAir()
+[condition][timeline.DryingAir]the air is untried=DryingAir(films > 0, tried == false)
 [condition][timeline.RunFigures]the run has its figures=RunFigures()
 [condition][timeline.ClearedRun]waiting would clear the run=ClearedRun()
 [condition][timeline.SetOnTable]a set lies on the table=SetOnTable()
 [condition][timeline.SetOnTable]- longer than {length}=taken.base() > {length}
-[condition][timeline.FrameOverGap]a frame is laid over a gap between boards=FrameOverGap()
+[condition][timeline.FramesOnBoards]a frame is laid over a gap between boards=FramesOnBoards(frames > 0)
 [condition][timeline.ClothLies]the cloth lies on the table=ClothLies()
 [condition][timeline.IdleHand]somebody of the crew does nothing=IdleHand()
 [condition][timeline.IdleHand]- though she would save more than {time}=saves.base() > {time}

@@ -13,10 +13,10 @@
 [condition][sequence.PrintAcrossSeam]a print crosses a seam before it is sewn=PrintAcrossSeam(stepsBefore > 0)
 [condition][sequence.BeforeItsBase]an anchored print comes before its anchor=BeforeItsBase(anchored == true)
 [condition][sequence.BeforeItsBase]a print that goes over another comes before it=BeforeItsBase(anchored == false)
-[condition][sequence.NotPrinted]something is not printed=NotPrinted()
-[condition][sequence.PrintedTwice]something is printed twice=PrintedTwice()
+[condition][sequence.PrintsOfArrangement]something is not printed=PrintsOfArrangement(missing > 0)
+[condition][sequence.PrintsOfStep]something is printed twice=PrintsOfStep(again > 0)
 [condition][sequence.LostColour]a colour is lost among other prints=LostColour()
 [condition][sequence.LostColour]- to more than {share}=share.base() > {share}
 [condition][sequence.DulledColour]a translucent paint comes out dull on other prints=DulledColour()
-[condition][sequence.TrapUnstated]a trap is not stated=TrapUnstated()
+[condition][sequence.Adjoining]a trap is not stated=Adjoining(untrapped > 0)
 [condition][sequence.KeyLikeFill]an outline looks like its fill=KeyLikeFill()

@@ -33,6 +33,6 @@
 [condition][screens.DetailOnMesh]- of fewer than {number} openings=openings < {number}
 [condition][screens.FrameMargin]a frame leaves a margin around its image=FrameMargin()
 [condition][screens.FrameMargin]- of less than {length}=least.base() < {length}
-[condition][screens.StencilImages]one screen holds several images=StencilImages()
+[condition][screens.StencilImages]one screen holds several images=StencilImages(images > 1)
 [condition][screens.StencilImages]- more than {number} of them=images > {number}
 [condition][screens.ScantBlade]a blade barely covers its images=ScantBlade()

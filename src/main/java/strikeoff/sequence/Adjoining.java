@@ -6,17 +6,19 @@ import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
 
 /**
- * Colours of a design that can adjoin and for which the plan states no trap. An outline covers
- * where colours meet only if they reach under it, so it counts like them. Two of which one must lie
- * on the other are left out.
+ * Colours of a placed design that can adjoin and for which the plan states no trap. An outline
+ * covers where colours meet only if they reach under it, so it counts like them. Two of which one
+ * must lie on the other are left out.
  *
+ * @param untrapped how many separations are of that kind
  * @param pastes of those separations
  * @param railed true if frames go against a rail and stops, false if they are laid by eye
  * @param tolerance how far a frame can be off on this table
- * @param path of the first of them that lies over another
+ * @param path of the first of them that lies over another; of the design if there are none
  */
-public record TrapUnstated(
+public record Adjoining(
     String design,
+    int untrapped,
     List<String> pastes,
     boolean railed,
     Length tolerance,
@@ -24,7 +26,7 @@ public record TrapUnstated(
     PlanPath path)
     implements Evidence {
 
-  public TrapUnstated {
+  public Adjoining {
     pastes = List.copyOf(pastes);
     marks = List.copyOf(marks);
   }

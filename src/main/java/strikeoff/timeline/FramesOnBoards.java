@@ -14,17 +14,20 @@ import strikeoff.units.Length;
 import strikeoff.units.Measures;
 
 /**
- * Frames of one arrangement that are laid over a gap between two boards, or past their end. What
- * takes a board of its own is not among them: it is printed only where it has one.
+ * Frames of one arrangement on a table of boards. What takes a board of its own is not among them:
+ * it is printed only where it has one.
  *
- * @param first the first such copy, as people call it
- * @param frames how many lays
+ * @param lays how many are laid
+ * @param frames how many of them over a gap between two boards, or past their end
+ * @param first the first copy that has one of those, as people call it; empty if there are none
+ * @param step the first step that lays one of those; 0 if none does
  * @param fixed true if the boards are fixed, false if they are set under what is printed beside it
  */
-public record FrameOverGap(
+public record FramesOnBoards(
     String arrangement,
-    String first,
+    int lays,
     int frames,
+    String first,
     int step,
     boolean fixed,
     List<String> marks,
@@ -32,39 +35,46 @@ public record FrameOverGap(
     List<Related> related)
     implements Evidence {
 
-  public FrameOverGap {
+  public FramesOnBoards {
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
 
-  static List<FrameOverGap> all(Timeline.Day day, PrintPlan plan) {
+  static List<FramesOnBoards> all(Timeline.Day day, PrintPlan plan) {
     Optional<Table.Stations> stations = plan.table().stations();
     if (stations.isEmpty()) {
       return List.of();
     }
-    Map<String, List<Impression>> over = new LinkedHashMap<>();
+    Map<String, List<Impression>> lays = new LinkedHashMap<>();
     for (Impression impression : day.impressions()) {
       String arrangement = impression.footprint().placement().arrangement();
-      Envelope frame = impression.footprint().frame().getEnvelopeInternal();
-      if (!plan.arrangements().get(arrangement).takesBoard()
-          && !Boards.hold(lies(day, impression), frame)) {
-        over.computeIfAbsent(arrangement, name -> new ArrayList<>()).add(impression);
+      if (!plan.arrangements().get(arrangement).takesBoard()) {
+        lays.computeIfAbsent(arrangement, name -> new ArrayList<>()).add(impression);
       }
     }
-    List<FrameOverGap> all = new ArrayList<>();
-    over.forEach(
-        (arrangement, laid) ->
-            all.add(
-                new FrameOverGap(
-                    arrangement,
-                    laid.get(0).footprint().placement().name(),
-                    laid.size(),
-                    laid.get(0).step(),
-                    stations.get().fixed(),
-                    laid.stream().map(i -> i.footprint().placement().name()).distinct().toList(),
-                    plan.arrangements().get(arrangement).path(),
-                    List.of(new Related("the boards", stations.get().path())))));
+    List<FramesOnBoards> all = new ArrayList<>();
+    lays.forEach(
+        (arrangement, laid) -> {
+          List<Impression> over = laid.stream().filter(i -> !isOnBoards(day, i)).toList();
+          Optional<Impression> first = over.stream().findFirst();
+          all.add(
+              new FramesOnBoards(
+                  arrangement,
+                  laid.size(),
+                  over.size(),
+                  first.map(i -> i.footprint().placement().name()).orElse(""),
+                  first.map(Impression::step).orElse(0),
+                  stations.get().fixed(),
+                  over.stream().map(i -> i.footprint().placement().name()).distinct().toList(),
+                  plan.arrangements().get(arrangement).path(),
+                  List.of(new Related("the boards", stations.get().path()))));
+        });
     return all;
+  }
+
+  private static boolean isOnBoards(Timeline.Day day, Impression impression) {
+    Envelope frame = impression.footprint().frame().getEnvelopeInternal();
+    return Boards.hold(lies(day, impression), frame);
   }
 
   /** The boards under the cloth at that time. */

@@ -10,20 +10,18 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.units.AirSpeed;
 import strikeoff.units.Quantity;
 import strikeoff.units.Temperature;
 
 /**
- * Air beyond what the forms of evaporation were checked for. Films whose times the printer measured
- * don't ask for it.
+ * Air that films dry in, beside what the forms of evaporation were checked for.
  *
  * @param stated what the plan says: a temperature or a speed
- * @param nearest what is reckoned with instead
- * @param films how many films dry by the estimate
+ * @param nearest the nearest that they were checked for, which is reckoned with
+ * @param films how many films dry by the estimate: those whose times the printer measured don't
  * @param path of the value
  */
-public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath path)
+public record DryingAir(Quantity stated, Quantity nearest, long films, PlanPath path)
     implements Evidence {
 
   /** {@code 8 films}, or {@code 1 film}. */
@@ -31,32 +29,28 @@ public record UntriedAir(Quantity stated, Quantity nearest, long films, PlanPath
     return films == 1 ? "1 film" : films + " films";
   }
 
-  static List<UntriedAir> all(Timeline.Day day, PrintPlan plan, Policy policy) {
+  /** True if it lies within what they were checked for. */
+  public boolean tried() {
+    return stated.equals(nearest);
+  }
+
+  static List<DryingAir> all(Timeline.Day day, PrintPlan plan, Policy policy) {
     long films =
         day.impressions().stream()
             .map(i -> i.footprint().paste())
             .filter(p -> p.frameSafe().isEmpty() || p.liftSafe().isEmpty())
             .count();
-    List<UntriedAir> all = new ArrayList<>();
-    if (films == 0) {
-      return all;
-    }
+    List<DryingAir> all = new ArrayList<>();
     Tried tried = Tried.of(policy);
     Temperature room = plan.room().temperature();
-    if (!tried.nearest(room).equals(room)) {
-      PlanPath path = plan.room().path().key("temperature");
-      all.add(new UntriedAir(room, tried.nearest(room), films, path));
-    }
+    PlanPath warmth = plan.room().path().key("temperature");
+    all.add(new DryingAir(room, tried.nearest(room), films, warmth));
     Map<PlanPath, Draught> draughts = new LinkedHashMap<>();
     draughts.put(plan.room().path().key("air"), plan.room().air());
     plan.run().forEach(step -> draughts.putAll(step.draughts()));
     draughts.forEach(
-        (path, air) -> {
-          AirSpeed nearest = tried.nearest(air.speed());
-          if (!nearest.equals(air.speed())) {
-            all.add(new UntriedAir(air.speed(), nearest, films, path));
-          }
-        });
+        (path, air) ->
+            all.add(new DryingAir(air.speed(), tried.nearest(air.speed()), films, path)));
     return all;
   }
 }

@@ -5,14 +5,14 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * Placements of one arrangement that the run leaves out, or colours of them.
+ * What the run prints of one arrangement, and which placements or colours of it it leaves out.
  *
- * @param what is missing, in words: {@code 5, 6 in all colours}, {@code (all 6) in ink}
+ * @param what is left out, in words: {@code 5, 6 in all colours}, {@code (all 6) in ink}
  * @param missing how many prints are missing
  * @param all how many prints the arrangement has
  * @param path of the last step that prints some of it, else of the arrangement
  */
-public record NotPrinted(
+public record PrintsOfArrangement(
     String arrangement,
     String what,
     int missing,
@@ -22,7 +22,7 @@ public record NotPrinted(
     PlanPath path)
     implements Evidence {
 
-  public NotPrinted {
+  public PrintsOfArrangement {
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }

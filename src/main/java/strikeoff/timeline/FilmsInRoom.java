@@ -16,17 +16,19 @@ import strikeoff.units.Share;
 import strikeoff.units.Temperature;
 
 /**
- * Films of one medium that never get safe in the room's air.
+ * Films of one medium in the room's air.
  *
- * @param state the first state they don't reach
- * @param films how many
+ * @param printed how many
+ * @param films how many of them never get safe in it
+ * @param state the first state that those don't reach
  * @param dampest the humidity above which they take water from the air
- * @param dryTo how dry the air must be, in words
+ * @param dryTo how dry the air must be for those, in words; empty if there are none
  */
-public record NeverDry(
+public record FilmsInRoom(
     Medium medium,
-    String state,
+    int printed,
     int films,
+    String state,
     Temperature temperature,
     Share humidity,
     Share dampest,
@@ -35,7 +37,7 @@ public record NeverDry(
     List<Related> related)
     implements Evidence {
 
-  public NeverDry {
+  public FilmsInRoom {
     related = List.copyOf(related);
   }
 
@@ -44,35 +46,37 @@ public record NeverDry(
     return films == 1 ? "1 film" : films + " films";
   }
 
-  static List<NeverDry> all(Timeline.Day day, PrintPlan plan, Policy policy) {
-    Map<Medium, List<Impression>> never = new LinkedHashMap<>();
+  static List<FilmsInRoom> all(Timeline.Day day, PrintPlan plan, Policy policy) {
+    Map<Medium, List<Impression>> printed = new LinkedHashMap<>();
     for (Impression impression : day.impressions()) {
-      if (impression.film().liftSafe().never()) {
-        never
-            .computeIfAbsent(impression.footprint().paste().medium(), m -> new ArrayList<>())
-            .add(impression);
-      }
+      printed
+          .computeIfAbsent(impression.footprint().paste().medium(), m -> new ArrayList<>())
+          .add(impression);
     }
-    List<NeverDry> all = new ArrayList<>();
-    never.forEach(
-        (medium, films) -> {
+    List<FilmsInRoom> facts = new ArrayList<>();
+    printed.forEach(
+        (medium, all) -> {
+          List<Impression> films = all.stream().filter(i -> i.film().liftSafe().never()).toList();
           boolean frame = films.stream().anyMatch(f -> f.film().frameSafe().never());
           String limit = "drying/activity-of-" + (medium == Medium.DYE ? "dye" : "paint");
           List<Related> related = new ArrayList<>();
-          related.add(new Related("printed here", films.get(0).path()));
-          all.add(
-              new NeverDry(
+          films.stream()
+              .limit(1)
+              .forEach(film -> related.add(new Related("printed here", film.path())));
+          facts.add(
+              new FilmsInRoom(
                   medium,
-                  frame ? "frame-safe" : "lift-safe",
+                  all.size(),
                   films.size(),
+                  frame ? "frame-safe" : "lift-safe",
                   plan.room().temperature(),
                   plan.room().humidity(),
                   new Share(policy.limit(limit).amount()),
-                  dryTo(day, plan, films),
+                  films.isEmpty() ? "" : dryTo(day, plan, films),
                   plan.room().path(),
                   related));
         });
-    return all;
+    return facts;
   }
 
   /** The dampest air in which all would be lift-safe by the morning, even in slow drying. */

@@ -5,25 +5,28 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
 /**
- * Prints of a step that are on the cloth already.
+ * Prints of one arrangement that a step makes on bare places, or those it makes again of another
+ * step.
  *
  * @param what is printed again, in words: {@code 3 in all colours}, {@code 1, 2 in ink}
- * @param step the step that prints them again
- * @param before the step that printed them first
- * @param again how many prints
+ * @param step the step
+ * @param before the step that printed them first; empty if none did
+ * @param prints how many
+ * @param again how many of them are on the cloth already: all or none
  */
-public record PrintedTwice(
+public record PrintsOfStep(
     String arrangement,
     String what,
     String step,
     String before,
+    int prints,
     int again,
     List<String> marks,
     List<Related> related,
     PlanPath path)
     implements Evidence {
 
-  public PrintedTwice {
+  public PrintsOfStep {
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
