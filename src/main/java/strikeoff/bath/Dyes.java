@@ -269,7 +269,8 @@ final class Dyes {
   }
 
   private Optional<WashOff> washOff(Step.Fix last) {
-    List<Paste> dyes = FixingRun.pastes(work.impressions(Medium.DYE, i -> i.step() < last.number()));
+    List<Paste> dyes =
+        FixingRun.pastes(work.impressions(Medium.DYE, i -> i.step() < last.number()));
     if (dyes.isEmpty()) {
       return Optional.empty();
     }

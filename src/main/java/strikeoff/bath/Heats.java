@@ -40,7 +40,8 @@ final class Heats {
   }
 
   private List<Evidence> heat(Step.HeatSet step) {
-    List<Paste> paints = FixingRun.pastes(work.impressions(Medium.PAINT, i -> i.step() < step.number()));
+    List<Paste> paints =
+        FixingRun.pastes(work.impressions(Medium.PAINT, i -> i.step() < step.number()));
     if (paints.isEmpty()) {
       return List.of();
     }

@@ -49,7 +49,12 @@ public record UnweighedAlkali(
     related.add(new Related("fixed here", fix.path()));
     pastes.stream().skip(1).forEach(p -> related.add(new Related(p.name(), path(p))));
     return new UnweighedAlkali(
-        fix.number(), fix.how().text(), soaked, FixingRun.names(pastes), related, path(pastes.get(0)));
+        fix.number(),
+        fix.how().text(),
+        soaked,
+        FixingRun.names(pastes),
+        related,
+        path(pastes.get(0)));
   }
 
   private static PlanPath path(Paste paste) {

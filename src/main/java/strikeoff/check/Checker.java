@@ -13,7 +13,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import strikeoff.described.Described;
 import strikeoff.facts.Facts;
-import strikeoff.findings.Accepting;
+import strikeoff.findings.AcceptEntry;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
@@ -238,10 +238,10 @@ public record Checker(
                 ? List.of()
                 : Described.of(plan, facts.layout(), facts.timeline()),
             plan.measures());
-    List<Accepting> entries =
-        plan.acceptances().stream().map(a -> new Accepting(a, studio.bars(a.rule()))).toList();
+    List<AcceptEntry> entries =
+        plan.acceptances().stream().map(a -> new AcceptEntry(a, studio.bars(a.rule()))).toList();
     List<Acceptance> allowed =
-        entries.stream().filter(e -> !e.barred()).map(Accepting::acceptance).toList();
+        entries.stream().filter(e -> !e.barred()).map(AcceptEntry::acceptance).toList();
     List<Reported> reported = new ArrayList<>(first.reported());
     List<FailedRule> failedRules = new ArrayList<>(first.failedRules());
     List<Finding> findings = findings(reported, allowed, source);

@@ -76,7 +76,7 @@ public record Finding(
   }
 
   /** True if it is what an entry of {@code accept} looks for. */
-  public boolean answers(Accepting entry) {
+  public boolean answers(AcceptEntry entry) {
     return Findings.covers(entry.acceptance(), rule.id(), place.path());
   }
 

@@ -123,13 +123,19 @@ final class Laying {
     return ((Arrangement.Placed) arrangement).at().size();
   }
 
-  private static void add(List<CopyPlace> found, Template template, double x, double y, CopyPlace anchor) {
+  private static void add(
+      List<CopyPlace> found, Template template, double x, double y, CopyPlace anchor) {
     Polygon outline = template.outlineAt(x, y);
     found.add(new CopyPlace(found.size() + 1, x, y, outline, anchor));
   }
 
   private static void layRow(
-      List<CopyPlace> found, Template template, int count, Length start, Length across, Length pitch) {
+      List<CopyPlace> found,
+      Template template,
+      int count,
+      Length start,
+      Length across,
+      Length pitch) {
     for (int i = 0; i < count; i++) {
       add(found, template, start.mm() + i * pitch.mm(), across.mm(), null);
     }
@@ -144,11 +150,14 @@ final class Laying {
     layRow(found, template, repeats.whole(), border.from(), new Length(y), repeats.laidEvery());
   }
 
-  private void layAnchored(List<CopyPlace> found, Template template, Arrangement.Anchored anchored) {
+  private void layAnchored(
+      List<CopyPlace> found, Template template, Arrangement.Anchored anchored) {
     List<CopyPlace> anchors = spots(anchored.anchor());
     List<Integer> beyond = new ArrayList<>();
     List<Integer> which =
-        anchored.which().isEmpty() ? anchors.stream().map(CopyPlace::number).toList() : anchored.which();
+        anchored.which().isEmpty()
+            ? anchors.stream().map(CopyPlace::number).toList()
+            : anchored.which();
     for (int number : which) {
       if (number < 1 || number > anchors.size()) {
         beyond.add(number);

@@ -117,7 +117,7 @@ class FindingsTest {
         Findings.of(List.of(reported(STOP, "wet", "run[0].pause")), all, SOURCE, Bounds.USUAL);
     assertThat(all)
         .filteredOn(
-            a -> found.stream().noneMatch(f -> f.answers(new Accepting(a, Optional.empty()))))
+            a -> found.stream().noneMatch(f -> f.answers(new AcceptEntry(a, Optional.empty()))))
         .containsExactly(moved, mended);
   }
 

@@ -21,7 +21,7 @@ import org.drools.model.impl.ModelImpl;
 import org.drools.model.impl.RuleBuilder;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import org.junit.jupiter.api.Test;
-import strikeoff.findings.Accepting;
+import strikeoff.findings.AcceptEntry;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleInfo;
@@ -52,8 +52,8 @@ class RulebookTest {
 
   @Test
   void saysWhatABuiltInRuleFindsInItsOwnWords() {
-    Accepting idle =
-        new Accepting(
+    AcceptEntry idle =
+        new AcceptEntry(
             new Acceptance(
                 "drying/frame-on-wet-film",
                 Optional.of("run[2]"),

@@ -24,7 +24,7 @@ import org.drools.model.Rule;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.Test;
-import strikeoff.findings.Accepting;
+import strikeoff.findings.AcceptEntry;
 import strikeoff.plan.Evidence;
 import strikeoff.rulebook.Reporter;
 
@@ -49,7 +49,7 @@ class VocabularyTest {
               && !type.isInterface()
               && type.isAssignableTo(Evidence.class);
       // Acceptances are judged when all else has been, and by built-in rules only.
-      boolean acceptance = type.isEquivalentTo(Accepting.class);
+      boolean acceptance = type.isEquivalentTo(AcceptEntry.class);
       if (fact && !acceptance && !named.contains(type.getName())) {
         silent.add(type.getName());
       }

@@ -11,7 +11,7 @@ import strikeoff.plan.PlanPath;
  * @param bar the file and line of the studio's policy that lets no plan accept that rule, so that
  *     the entry counts for nothing; empty if none does
  */
-public record Accepting(Acceptance acceptance, Optional<String> bar) implements Evidence {
+public record AcceptEntry(Acceptance acceptance, Optional<String> bar) implements Evidence {
 
   /** The rule whose findings it accepts. */
   public String rule() {
