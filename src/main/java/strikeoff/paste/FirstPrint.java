@@ -12,7 +12,7 @@ import strikeoff.timeline.Moment;
  *
  * @param pastes their names
  * @param mixedBefore true if the plan says that it was mixed before the first day
- * @param mixings how often the run mixes it
+ * @param mixings how often the day gets to mix it
  * @param firstUse when the first of them is wanted
  * @param mixed when its earliest mixing ends; of several, the last of those; empty if none does
  * @param path of the step that prints the first of them

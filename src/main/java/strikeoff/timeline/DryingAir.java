@@ -21,7 +21,7 @@ import strikeoff.units.Temperature;
  * @param films how many films dry by the estimate: those whose times the printer measured don't
  * @param path of the value
  */
-public record DryingAir(Quantity stated, Quantity nearest, long films, PlanPath path)
+public record DryingAir(Quantity stated, Quantity nearest, int films, PlanPath path)
     implements Evidence {
 
   /** {@code 8 films}, or {@code 1 film}. */
@@ -35,11 +35,12 @@ public record DryingAir(Quantity stated, Quantity nearest, long films, PlanPath 
   }
 
   static List<DryingAir> all(Timeline.Day day, PrintPlan plan, Policy policy) {
-    long films =
-        day.impressions().stream()
-            .map(i -> i.footprint().paste())
-            .filter(p -> p.frameSafe().isEmpty() || p.liftSafe().isEmpty())
-            .count();
+    int films =
+        (int)
+            day.impressions().stream()
+                .map(i -> i.footprint().paste())
+                .filter(p -> p.frameSafe().isEmpty() || p.liftSafe().isEmpty())
+                .count();
     List<DryingAir> all = new ArrayList<>();
     Tried tried = Tried.of(policy);
     Temperature room = plan.room().temperature();

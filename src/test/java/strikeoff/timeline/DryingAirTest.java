@@ -80,7 +80,7 @@ class DryingAirTest {
             .series("herons", "heron", 3, 60, 20)
             .print("herons");
     // blue is measured to both states, ink to the first one only
-    assertThat(told(measured)).extracting(DryingAir::films).containsExactly(3L);
+    assertThat(told(measured)).extracting(DryingAir::films).containsExactly(3);
     assertThat(
             told(
                 new PrintDay(Medium.DYE)
