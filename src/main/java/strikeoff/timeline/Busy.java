@@ -38,7 +38,7 @@ public record Busy(Resource resource, Span busy, Share share) {
         task.screen().ifPresent(s -> add(kinds, Resource.screen(s), takes));
         task.piece().ifPresent(piece -> add(kinds, piece, takes));
       }
-      if (onCloth(task)) {
+      if (task.onCloth()) {
         add(kinds, Resource.CLOTH, takes);
       }
     }
@@ -109,13 +109,5 @@ public record Busy(Resource resource, Span busy, Share share) {
                     Resource.piece(Resource.Kind.STATION, number, Math.max(of, number)),
                     printed.stream().mapToDouble(i -> takes.get(i.id())).sum()));
     return stations;
-  }
-
-  /** True if something is done to the cloth. */
-  static boolean onCloth(Task task) {
-    return switch (task.kind()) {
-      case MIX, WAIT, QUEUE, WASH_SCREEN, DRY_SCREEN, CLOSED -> false;
-      case LOAD, PRINT, MOVE, SEW, FIX, RINSE, WASH, HEAT_SET -> true;
-    };
   }
 }

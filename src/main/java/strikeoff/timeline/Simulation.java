@@ -109,7 +109,7 @@ final class Simulation {
   /** When a step's first work on the cloth began; what it only waited for before is no work. */
   private long begins(int before, long otherwise) {
     return shop.tasks().subList(before, shop.tasks().size()).stream()
-        .filter(Busy::onCloth)
+        .filter(Task::onCloth)
         .mapToLong(task -> task.start().seconds())
         .min()
         .orElse(otherwise);

@@ -48,6 +48,14 @@ public record Task(
     return kind == Kind.WAIT || kind == Kind.FIX && person.isEmpty();
   }
 
+  /** True if something is done to the cloth. */
+  boolean onCloth() {
+    return switch (kind) {
+      case MIX, WAIT, QUEUE, WASH_SCREEN, DRY_SCREEN, CLOSED -> false;
+      case LOAD, PRINT, MOVE, SEW, FIX, RINSE, WASH, HEAT_SET -> true;
+    };
+  }
+
   /** The part of it between two moments; it must have one. */
   Task within(Moment from, Moment to) {
     return new Task(
