@@ -15,6 +15,9 @@ import org.drools.model.Rule;
  */
 public record OwnRules(List<OwnRule> rules, List<Rule> models) {
 
+  /** More than anybody keeps an eye on. */
+  private static final int MOST_RULES = 2000;
+
   public static final OwnRules NONE = new OwnRules(List.of(), List.of());
 
   public OwnRules {
@@ -35,21 +38,33 @@ public record OwnRules(List<OwnRule> rules, List<Rule> models) {
   public static OwnRules of(List<RuleFile> files, Vocabulary words) throws RuleMistakes {
     List<RuleMistake> mistakes = new ArrayList<>();
     List<OwnRule> rules = new ArrayList<>();
-    List<Rule> models = new ArrayList<>();
+    List<SentenceRule> read = new ArrayList<>();
+    int ways = 0;
     for (RuleFile file : files) {
       if (mistakes.size() >= RuleMistakes.MOST) {
         // Told at the file that was left; nobody mends more in one go.
         break;
       }
-      SentenceFile read = SentenceFile.of(file, words, mistakes);
-      rules.addAll(read.rules());
-      models.addAll(read.models());
+      SentenceFile one = SentenceFile.of(file, words, mistakes);
+      rules.addAll(one.rules());
+      read.addAll(one.read());
+      ways += one.read().stream().mapToInt(rule -> rule.ways().size()).sum();
+      if (ways > MOST_RULES) {
+        mistakes.add(
+            new RuleMistake(
+                file.name(),
+                0,
+                "more than "
+                    + MOST_RULES
+                    + " rules up to here, each way of “either … or …” counted; no more are read"));
+        break;
+      }
     }
     twice(rules, mistakes);
     if (!mistakes.isEmpty()) {
       throw new RuleMistakes(mistakes);
     }
-    return new OwnRules(rules, models);
+    return new OwnRules(rules, read.stream().flatMap(rule -> rule.models().stream()).toList());
   }
 
   public Optional<OwnRule> rule(String id) {

@@ -4,16 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.drools.model.Rule;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
 
 /**
  * A file of rules in sentences.
  *
- * @param models what the engine runs; none if something is wrong
+ * @param read the same rules as they were read
  */
-record SentenceFile(List<OwnRule> rules, List<Rule> models) {
+record SentenceFile(List<OwnRule> rules, List<SentenceRule> read) {
 
   private static final Pattern RULE = Pattern.compile("(?i)rule\\s+[\"“]?(.*?)[\"”]?");
 
@@ -101,11 +100,7 @@ record SentenceFile(List<OwnRule> rules, List<Rule> models) {
     if (read.isEmpty()) {
       mistakes.add(new RuleMistake(file.name(), 0, "no rule is in this file"));
     }
-    List<Rule> models = new ArrayList<>();
-    if (mistakes.isEmpty()) {
-      read.forEach(rule -> models.addAll(rule.models()));
-    }
-    return new SentenceFile(rules, models);
+    return new SentenceFile(rules, read);
   }
 
   /** People write {@code When:} as well. */

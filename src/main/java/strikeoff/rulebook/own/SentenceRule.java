@@ -34,6 +34,9 @@ final class SentenceRule {
   private static final List<String> THINGS = List.of("because", "mend", "source", "summary");
   private static final List<String> SEVERITIES = List.of("stop", "risk", "advice");
 
+  /** More than anybody follows. */
+  private static final int MOST_LINES = 100;
+
   /** More than anybody has in mind who writes either and or. */
   private static final int MOST_WAYS = 32;
 
@@ -51,6 +54,7 @@ final class SentenceRule {
   private final Map<String, String> said = new LinkedHashMap<>();
   private final Map<String, Integer> saidAt = new LinkedHashMap<>();
   private String last = "";
+  private int conditionLines;
 
   /** True once a condition was not understood: what it finds is then not known either. */
   private boolean unsure;
@@ -74,6 +78,14 @@ final class SentenceRule {
   }
 
   void condition(int at, String text) {
+    conditionLines++;
+    if (conditionLines > MOST_LINES) {
+      if (conditionLines == MOST_LINES + 1) {
+        unsure = true;
+        wrong(at, "a rule has at most " + MOST_LINES + " lines of conditions");
+      }
+      return;
+    }
     if (text.startsWith("-")) {
       more(at, text.substring(1).strip());
       return;
@@ -281,7 +293,7 @@ final class SentenceRule {
   }
 
   /** Each way in which the rule can be met. */
-  private List<List<Clause>> ways() {
+  List<List<Clause>> ways() {
     List<List<Clause>> ways = List.of(List.of());
     for (List<Clause> line : lines) {
       List<List<Clause>> longer = new ArrayList<>();

@@ -55,6 +55,11 @@ record Value(
     return steps.get(0).getName();
   }
 
+  /** True for what can be added up, and be greatest. */
+  boolean isAmount() {
+    return kind.isOrdered() && kind != Kind.CLOCK;
+  }
+
   /** As a rule's writer would ask for it. */
   String example() {
     return known.isPresent() && kind == Kind.NAME

@@ -231,6 +231,12 @@ public final class Vocabulary {
       all.add(opening.words());
       more(opening.type()).forEach(more -> all.add(opening.words() + " " + more.said()));
     }
+    for (Use use : List.of(Use.GREATEST, Use.LEAST, Use.SUM)) {
+      sentences.get(use).forEach(sentence -> all.add(sentence.words()));
+    }
+    for (Noun noun : nouns) {
+      all.add("there are more than {number} " + noun.many().words());
+    }
     return all;
   }
 

@@ -68,8 +68,9 @@ class SentenceFileTest {
                 "End the day earlier.",
                 "a rule of the studio's own, in rules/house/loft.dslr",
                 List.of()));
-    assertThat(file.models())
+    assertThat(file.read())
         .singleElement()
+        .extracting(rule -> rule.models().get(0))
         .satisfies(rule -> assertThat(rule.getName()).isEqualTo("house/late-finish"))
         .satisfies(rule -> assertThat(rule.getPackage()).isEqualTo("rules.house"));
   }

@@ -134,7 +134,8 @@ class SentenceTest {
         .containsExactly(
             "there is a screen",
             "there is a screen without a squeegee",
-            "there is a screen that is fine");
+            "there is a screen that is fine",
+            "there are more than {number} screens");
   }
 
   @Test

@@ -1,0 +1,235 @@
+package strikeoff.rulebook.own;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.units.Parsed;
+import strikeoff.units.Quantities;
+import strikeoff.units.Script;
+
+/** Reads what is asked of a thing's values: whose mesh is more than that of the first screen. */
+final class ComparisonReader {
+
+  private final WrittenLine written;
+  private final Tokens line;
+  private final RelationReader relations;
+
+  ComparisonReader(WrittenLine written, RelationReader relations) {
+    this.written = written;
+    this.line = written.line();
+    this.relations = relations;
+  }
+
+  /** Whose mesh is more than 61/cm, whose pastes include “rust”. */
+  Optional<Got<Asked>> whose(int at, Class<?> type) {
+    if (!line.at(at, "whose")) {
+      return Optional.empty();
+    }
+    Optional<Got<Value>> named = written.value(at + 1, type);
+    if (named.isEmpty()) {
+      unknownValue(at + 1, type);
+      return Optional.empty();
+    }
+    Value value = named.get().value();
+    int then = named.get().end();
+    for (How how : How.values()) {
+      for (String form : how.words()) {
+        for (String phrase : List.of(form, form.replaceFirst("^is", "are"))) {
+          String[] said = phrase.split(" ");
+          if (line.at(then, said)) {
+            return asked(value, how, at, then + said.length);
+          }
+        }
+      }
+    }
+    written.fails(
+        then,
+        () ->
+            "“"
+                + line.slice(at, line.size())
+                + "” is no sentence that is known here; the nearest"
+                + " is “"
+                + value.exampleOfAsking()
+                + "”");
+    return Optional.empty();
+  }
+
+  private void unknownValue(int at, Class<?> type) {
+    int to = at;
+    while (to < line.size() && !isVerb(to)) {
+      to++;
+    }
+    String called = line.slice(at, to);
+    written.fails(at, () -> WrittenLine.noValue(called, type, kind -> true));
+  }
+
+  private boolean isVerb(int at) {
+    for (How how : How.values()) {
+      for (String form : how.words()) {
+        if (line.at(at, form.split(" ")[0]) || line.at(at, "are")) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private Optional<Got<Asked>> asked(Value value, How how, int at, int from) {
+    boolean can =
+        how.asksMany() == value.many()
+            && (!how.asksMore() || value.kind().isOrdered())
+            && (!how.asksLetters() || value.kind().isText());
+    if (!can) {
+      written.fails(
+          from,
+          () ->
+              Script.quoted(value.words())
+                  + " can't be asked so; write “"
+                  + value.exampleOfAsking()
+                  + "”");
+      return Optional.empty();
+    }
+    Optional<Got<Than>> than = value(value, how, from);
+    return than.map(t -> new Got<>(new Asked.Compared(value, how, t.value()), t.end()));
+  }
+
+  /** What a value is compared with: a figure, or the value of something. */
+  private Optional<Got<Than>> value(Value mine, How how, int at) {
+    if (mine.kind().isOrdered()) {
+      Optional<Got<Than>> other = reckoned(mine, at);
+      if (other.isPresent()) {
+        return other;
+      }
+    } else if (!how.asksLetters()) {
+      Optional<Got<Than>> other = plainValue(mine, at, 1, 0);
+      if (other.isPresent()) {
+        return other;
+      }
+    }
+    List<Kind.Read> reads =
+        at >= line.size()
+            ? List.of()
+            : how.asksLetters()
+                ? List.of(Kind.name(line, at, Optional.empty()))
+                : mine.kind().isText()
+                    ? List.of(Kind.name(line, at, mine.known()))
+                    : mine.kind().at(line, at);
+    for (Kind.Read read : reads) {
+      if (read.value() instanceof Parsed.Value<Object> value) {
+        ofAnotherKind(reads, at, read.words());
+        return Optional.of(new Got<>(new Than.Figure(value.value()), at + read.words()));
+      }
+    }
+    written.fails(
+        at,
+        () ->
+            reads.isEmpty()
+                ? "“" + mine.exampleOfAsking() + "” was expected"
+                : ((Parsed.Refused<Object>) reads.get(reads.size() - 1).value()).message());
+    return Optional.empty();
+  }
+
+  /** A number that has a unit where none belongs: should no sentence begin with the unit. */
+  private void ofAnotherKind(List<Kind.Read> reads, int at, int words) {
+    for (Kind.Read longer : reads) {
+      if (longer.words() == words + 1
+          && longer.value() instanceof Parsed.Refused<Object> refused
+          && Quantities.parseAny(line.slice(at, at + words + 1)) instanceof Parsed.Value) {
+        written.fails(at + words + 1, refused::message);
+      }
+    }
+  }
+
+  /** 10 cm more than twice the width of the table. */
+  private Optional<Got<Than>> reckoned(Value mine, int at) {
+    for (Kind.Read read :
+        mine.kind() == Kind.CLOCK ? List.<Kind.Read>of() : mine.kind().at(line, at)) {
+      int then = at + read.words();
+      boolean more = line.at(then, "more", "than");
+      if (read.value() instanceof Parsed.Value<Object> amount
+          && (more || line.at(then, "less", "than"))) {
+        double figure = (Double) amount.value();
+        return multiplied(mine, then + 2, more ? figure : -figure);
+      }
+    }
+    return multiplied(mine, at, 0);
+  }
+
+  private Optional<Got<Than>> multiplied(Value mine, int at, double more) {
+    if (line.at(at, "twice")) {
+      return plainValue(mine, at + 1, 2, more);
+    }
+    if (line.at(at, "half")) {
+      return plainValue(mine, at + 1, 0.5, more);
+    }
+    for (Kind.Read read : Kind.NUMBER.at(line, at)) {
+      if (read.value() instanceof Parsed.Value<Object> times
+          && line.at(at + read.words(), "times")) {
+        return plainValue(mine, at + read.words() + 1, (Double) times.value(), more);
+      }
+    }
+    for (Kind.Read read : Kind.SHARE.at(line, at)) {
+      if (read.value() instanceof Parsed.Value<Object> share && line.at(at + read.words(), "of")) {
+        return plainValue(mine, at + read.words() + 1, (Double) share.value(), more);
+      }
+    }
+    return plainValue(mine, at, 1, more);
+  }
+
+  /** Its width, that of the first, the width of the table. */
+  private Optional<Got<Than>> plainValue(Value mine, int at, double times, double more) {
+    if (line.at(at, "that", "of")) {
+      return relations
+          .thing(at + 2)
+          .flatMap(
+              other ->
+                  Optional.ofNullable(AskableValues.of(other.value().type()).get(mine.words()))
+                      .filter(mine::goesWith)
+                      .map(
+                          theirs ->
+                              new Got<Than>(
+                                  new Than.OfThing(Optional.of(other.value()), theirs, times, more),
+                                  other.end())));
+    }
+    if (line.at(at, "its")) {
+      Class<?> type = mine.steps().get(0).getDeclaringClass();
+      Optional<Got<Value>> own = written.value(at + 1, type).filter(v -> mine.goesWith(v.value()));
+      if (own.isEmpty()) {
+        written.fails(at + 1, () -> WrittenLine.noValue(line.from(at + 1), type, k -> true));
+      }
+      return own.map(
+          v -> new Got<>(new Than.OfThing(Optional.empty(), v.value(), times, more), v.end()));
+    }
+    if (!line.at(at, "the")) {
+      return Optional.empty();
+    }
+    int of = at + 1;
+    while (of < line.size() && !line.at(of, "of", "the")) {
+      of++;
+    }
+    if (of >= line.size()) {
+      return Optional.empty();
+    }
+    int end = of;
+    return relations
+        .thing(of + 1)
+        .flatMap(
+            other -> {
+              Optional<Got<Value>> theirs =
+                  written
+                      .value(at + 1, other.value().type())
+                      .filter(v -> v.end() == end && mine.goesWith(v.value()));
+              if (theirs.isEmpty()) {
+                written.fails(
+                    at + 1,
+                    () ->
+                        WrittenLine.noValue(
+                            line.slice(at + 1, end), other.value().type(), k -> true));
+              }
+              return theirs.map(
+                  v ->
+                      new Got<>(
+                          new Than.OfThing(Optional.of(other.value()), v.value(), times, more),
+                          other.end()));
+            });
+  }
+}
