@@ -1,6 +1,7 @@
 package strikeoff.bath;
 
 import java.util.List;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 
@@ -14,6 +15,7 @@ import strikeoff.plan.PlanPath;
  * @param step its number
  * @param fix the fix step that comes after it, in words; empty if none does
  * @param fixStep its number, or 0
+ * @param fixFirst ways to fix before the water; empty if no fix step comes after it
  * @param marks placements concerned
  * @param related the print and the fix step
  * @param path of the rinse or the wash
@@ -26,6 +28,7 @@ public record DyeAtWater(
     int step,
     String fix,
     int fixStep,
+    List<List<Edit>> fixFirst,
     List<String> marks,
     List<Related> related,
     PlanPath path)
@@ -33,6 +36,7 @@ public record DyeAtWater(
 
   public DyeAtWater {
     dyes = List.copyOf(dyes);
+    fixFirst = List.copyOf(fixFirst);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }

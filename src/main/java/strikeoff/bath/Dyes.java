@@ -204,9 +204,21 @@ final class Dyes {
         water.number(),
         late.map(fix -> fix.title(work.units())).orElse(""),
         late.map(Step::number).orElse(0),
+        late.map(fix -> fixFirst(fix, water)).orElse(List.of()),
         FixingRun.placements(prints),
         related,
         water.path());
+  }
+
+  /** The fixing goes before the water, or the water behind the fixing. */
+  private List<List<Edit>> fixFirst(Step.Fix fix, Step water) {
+    List<List<Edit>> ways = new ArrayList<>();
+    ways.add(List.of(new Edit.Move(fix.path(), water.path())));
+    List<Step> run = work.plan().run();
+    if (fix.number() < run.size()) {
+      ways.add(List.of(new Edit.Move(water.path(), run.get(fix.number()).path())));
+    }
+    return ways;
   }
 
   /** What is printed before the last fix step, and what after it. */

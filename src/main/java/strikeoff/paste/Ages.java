@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
+import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Storage;
 import strikeoff.policy.Policy;
@@ -145,6 +147,7 @@ final class Ages {
     HeldAlkali alkali = new Recipe(paste, policy).alkali();
     Range life = lives.of(paste, group, alkali);
     double minutes = oldest.age().minutes();
+    List<Moment> batches = batches(uses, life.low());
     return new PasteAge(
         paste.name(),
         group,
@@ -161,7 +164,8 @@ final class Ages {
         open(
             new Moment(oldest.impression().laid().seconds() - (long) Math.floor(life.low() * 60)),
             uses),
-        batches(uses, life.low()),
+        batches,
+        batches.size() > 1 ? List.of() : mixLater(paste, uses, oldest),
         uses.stream()
             .filter(use -> use.age().minutes() > life.low())
             .map(use -> use.impression().footprint().placement().name())
@@ -171,6 +175,22 @@ final class Ages {
             .map(m -> new Evidence.Related("mixed here", m.step().path()))
             .toList(),
         paste.path());
+  }
+
+  /** Mixed just before the first print that takes the oldest batch. */
+  private List<Edit> mixLater(Paste paste, List<Use> uses, Use oldest) {
+    PlanPath first =
+        uses.stream()
+            .filter(use -> use.ready().equals(oldest.ready()))
+            .findFirst()
+            .orElseThrow()
+            .impression()
+            .path();
+    return mixings.of(paste.name()).stream()
+        .filter(batch -> batch.ready().equals(oldest.ready()))
+        .findFirst()
+        .map(batch -> MixLater.edits(batch.step(), paste.name(), first))
+        .orElse(List.of());
   }
 
   /** That moment, or the room's next opening if it is shut then: nobody mixes in a shut room. */

@@ -3,6 +3,7 @@ package strikeoff.paste;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.timeline.Moment;
@@ -15,6 +16,7 @@ import strikeoff.timeline.Moment;
  * @param mixings how often the day gets to mix it
  * @param firstUse when the first of them is wanted
  * @param mixed when its earliest mixing ends; of several, the last of those; empty if none does
+ * @param sooner edits that have the step that mixes it come first; none if none does
  * @param path of the step that prints the first of them
  */
 public record FirstPrint(
@@ -23,12 +25,14 @@ public record FirstPrint(
     int mixings,
     Moment firstUse,
     Optional<Moment> mixed,
+    List<Edit> sooner,
     List<Related> related,
     PlanPath path)
     implements Evidence.Gathered {
 
   public FirstPrint {
     pastes = List.copyOf(pastes);
+    sooner = List.copyOf(sooner);
     related = List.copyOf(related);
   }
 
@@ -52,6 +56,11 @@ public record FirstPrint(
     return Math.max(0, ready().since(firstUse).minutes());
   }
 
+  /** Edits of the plan that have it mixed first: one way, or none. */
+  public List<List<Edit>> mixingSooner() {
+    return sooner.isEmpty() ? List.of() : List.of(sooner);
+  }
+
   @Override
   public Object gathering() {
     return FirstPrint.class;
@@ -67,6 +76,7 @@ public record FirstPrint(
         mixings,
         firstUse,
         all.stream().flatMap(one -> one.mixed().stream()).max(Moment::compareTo),
+        all.stream().flatMap(one -> one.sooner().stream()).distinct().toList(),
         all.stream().flatMap(one -> one.related().stream()).toList(),
         path);
   }

@@ -1,10 +1,12 @@
 package strikeoff.paste;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
@@ -53,6 +55,10 @@ final class MixOrder {
         mixings.of(paste.name()).size(),
         first.laid(),
         mixings.of(paste.name()).stream().map(Mixings.Batch::ready).min(Moment::compareTo),
+        mixings.of(paste.name()).stream()
+            .min(Comparator.comparing(Mixings.Batch::ready))
+            .map(batch -> List.<Edit>of(new Edit.Move(batch.step().path(), first.path())))
+            .orElse(List.of()),
         List.of(new Evidence.Related("this paste", paste.path())),
         first.path());
   }

@@ -3,6 +3,7 @@ package strikeoff.paste;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Storage;
@@ -31,6 +32,8 @@ import strikeoff.units.Span;
  * @param batches when the first print of each fresh batch is laid, if a new one is taken whenever
  *     the one before would be too old; one alone where a batch lasts from the first print to the
  *     end
+ * @param mixLater how it is mixed just before its first print instead; no edits where it is mixed
+ *     before day 1, or where one batch can't last
  * @param marks placements printed with it when it is perhaps too old
  * @param path of the paste
  */
@@ -49,6 +52,7 @@ public record PasteAge(
     Span overMost,
     Moment mixFrom,
     List<Moment> batches,
+    List<Edit> mixLater,
     List<String> marks,
     List<Related> related,
     PlanPath path)
@@ -64,6 +68,7 @@ public record PasteAge(
 
   public PasteAge {
     batches = List.copyOf(batches);
+    mixLater = List.copyOf(mixLater);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
@@ -90,6 +95,11 @@ public record PasteAge(
   /** When it was ready, as in {@code 3 days before day 1, 18:00} or {@code on day 1, 09:00}. */
   public String mixed() {
     return mixedAt.when();
+  }
+
+  /** The same as edits of the plan: one way, or none. */
+  public List<List<Edit>> mixingLater() {
+    return mixLater.isEmpty() ? List.of() : List.of(mixLater);
   }
 
   /** What to mix when, as an instruction without a full stop. */

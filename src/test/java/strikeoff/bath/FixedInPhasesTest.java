@@ -207,9 +207,15 @@ class FixedInPhasesTest {
     assertThat(wet.early().ordinary().minutes()).isLessThan(wet.early().slow().minutes());
     assertThat(wet.surelySafeAt().since(wet.at()).minutes())
         .isCloseTo(wet.early().slow().minutes(), within(1e-9));
-    // a batch keeps the print damp on purpose
+    // A batch keeps the print damp on purpose: it only has to be so dry that wrapping smears
+    // nothing.
+    String batch = "- fix: batch\n  for: 12 h\n";
+    assertThat(two(DCT, MCT, first + "- print: shells\n" + batch).all(TakenUpWet.class))
+        .singleElement()
+        .satisfies(taken -> assertThat(taken.wrapped()).isTrue())
+        .satisfies(taken -> assertThat(taken.early().quick()).isLessThan(wet.early().quick()));
     assertThat(
-            two(DCT, MCT, first + "- print: shells\n- fix: batch\n  for: 12 h\n")
+            two(DCT, MCT, first + "- print: shells\n- dry: until lift-safe\n" + batch)
                 .all(TakenUpWet.class))
         .isEmpty();
   }

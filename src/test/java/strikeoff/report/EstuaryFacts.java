@@ -95,6 +95,7 @@ final class EstuaryFacts {
               List.of(Moment.of(1, 600)),
               List.of(),
               List.of(),
+              List.of(),
               NOWHERE));
       cards.add(
           new MixingCard(
