@@ -21,6 +21,7 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.RuleInfo;
+import strikeoff.plan.Evidence;
 import strikeoff.rulebook.Reporter.Report;
 import strikeoff.rulebook.own.OwnRule;
 import strikeoff.rulebook.own.OwnRules;
@@ -120,7 +121,7 @@ final class OwnBook {
     for (Report report : reports) {
       Set<Object> facts = Collections.newSetFromMap(new IdentityHashMap<>());
       facts.add(report.judged());
-      facts.addAll(report.further());
+      report.further().stream().filter(Evidence.class::isInstance).forEach(facts::add);
       if (told.add(List.of(report.ruleId(), facts))) {
         once.add(report);
       }

@@ -93,6 +93,11 @@ public final class Quantities {
     return Dimension.valueOf(dimension).make(base);
   }
 
+  /** A quantity from its number in the base unit. */
+  public static Quantity of(Class<? extends Quantity> type, double base) {
+    return Dimension.of(type).make(base);
+  }
+
   /** As {@code a length such as 40 cm}, for messages. */
   public static String expected(Class<? extends Quantity> type) {
     return Dimension.of(type).expected();

@@ -175,6 +175,11 @@ class OwnSentencesTest {
           there is a screen with a frame longer than the table is wide | 0 | m.
           there is a screen whose frame length is at least 30 % of the table width of the table | 5 | m.
           there is a screen whose frame length is at least half the table width of the table | 0 | m.
+          there is a room whose humidity is less than the limit time/waiting-share | 1 | {humidity} is under {limit}.
+          there is a room whose humidity is more than the limit time/waiting-share | 0 | m.
+          there is a room whose humidity is less than half the limit “time/waiting-share” | 0 | m.
+          there is a table whose table length is less than the length of the cloth | 1 | m.
+          there is a cloth whose length is less than the table length of the table | 0 | m.
           there is a screen called “heron key” / there is another screen whose mesh is that of the first screen | 2 | {screen} {otherScreen}
           there is a screen called “heron key” / there is another screen whose mesh is more than that of the first screen | 0 | {screen} {otherScreen}
           there is a screen called “shell sand” / there is another screen with the same mesh | 3 | {screen} {otherScreen}
@@ -210,6 +215,8 @@ class OwnSentencesTest {
           there is a sewing / there is no printing after the sewing | 0 | m.
           there is a sewing / there is no printing of the paste sand after the sewing | 1 | m.
           there is a printing of the arrangement herons / there is another printing that begins before the first printing ends | 0 | m.
+          there are at least 4 days that end later than 9:10 | 1 | m.
+          there are at least 5 days that end later than 9:10 | 0 | m.
           there is a printing with the screen “heron key” | 1 | m.
           """)
   void timesAndOrder(String lines, int findings, String message) throws RuleMistakes {
@@ -232,6 +239,17 @@ class OwnSentencesTest {
                 "{screen} is narrow beside {tableWidth}."))
         .containsExactlyInAnyOrder(
             "shell rust is narrow beside 1.6 m.", "shell sand is narrow beside 1.6 m.");
+    assertThat(
+            found(
+                "there are more than 2 screens with a mesh finer than 43 per cm",
+                "{count} of {screens} screens are fine."))
+        .containsExactly("3 of 7 screens are fine.");
+    assertThat(found("the placements of all series add up to more than 5", "{total} placements."))
+        .containsExactly("6 placements.");
+    assertThat(found("the pastes weigh more than 100 g in all", "{total}."))
+        .singleElement()
+        .asString()
+        .matches("[0-9.]+ (g|kg)\\.");
     assertThat(found("the longest series", "{arrangement} has {placements}."))
         .containsExactly("herons has 6.");
   }
@@ -251,6 +269,8 @@ class OwnSentencesTest {
           there is a paste / there is a screen before the paste | own.dslr:4: only steps, baths and days have times
           the designs of all screens add up to more than 3 | own.dslr:3: nothing here is called “designs”; there are frame length
           the placements of all series add up to 3 | own.dslr:3: “more than”, “less than”, “at least” or “at most” was expected
+          there is a room whose humidity is more than the limit time/waiting | own.dslr:3:55: no limit is called “time/waiting”; did you mean
+          there is a screen whose frame length is more than the limit time/waiting-share | own.dslr:3: the limit “time/waiting-share” is 60 %, which is another kind of amount
           it happens more than 3 times a paste is printed | own.dslr:3: “it happens more than 3 times that …” was expected
           there are more than 3 cm screens | own.dslr:3:
           there are fewer than 0 screens | own.dslr:3: there are never so many

@@ -28,7 +28,7 @@ final class AskableValues {
 
   /** What can be said and not compared. */
   private static final Set<Class<?>> SAID_ONLY =
-      Set.of(Moment.class, OptionalInt.class, OptionalDouble.class);
+      Set.of(Moment.class, OptionalInt.class, OptionalDouble.class, Quantity.class);
 
   private static final ClassValue<Map<String, Value>> BY_WORDS =
       new ClassValue<>() {

@@ -34,8 +34,12 @@ record Clause(Thing thing, List<Asked> asked, Form form) {
   /** There are so many. */
   record Count(How how, double number) implements Form {}
 
-  /** All have so much of something together. */
-  record Sum(Value value, How how, double amount) implements Form {}
+  /**
+   * All have so much of something together.
+   *
+   * @param kind of the amount
+   */
+  record Sum(Value value, How how, double amount, Kind kind) implements Form {}
 
   /**
    * It has most of something, or least; several do if they have the same.

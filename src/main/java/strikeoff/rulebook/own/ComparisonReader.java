@@ -1,13 +1,19 @@
 package strikeoff.rulebook.own;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import strikeoff.policy.Limit;
+import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.Parsed;
 import strikeoff.units.Quantities;
 import strikeoff.units.Script;
+import strikeoff.units.Spelling;
 
 /** Reads what is asked of a thing's values: whose mesh is more than that of the first screen. */
 final class ComparisonReader {
+
+  private static final Value LIMIT = AskableValues.at(Limit.class, "amount");
 
   private final WrittenLine written;
   private final Tokens line;
@@ -36,7 +42,7 @@ final class ComparisonReader {
         for (String phrase : List.of(form, form.replaceFirst("^is", "are"))) {
           String[] said = phrase.split(" ");
           if (line.at(then, said)) {
-            return asked(value, how, at, then + said.length);
+            return asked(value, how, type, then + said.length);
           }
         }
       }
@@ -73,7 +79,7 @@ final class ComparisonReader {
     return false;
   }
 
-  private Optional<Got<Asked>> asked(Value value, How how, int at, int from) {
+  private Optional<Got<Asked>> asked(Value value, How how, Class<?> type, int from) {
     boolean can =
         how.asksMany() == value.many()
             && (!how.asksMore() || value.kind().isOrdered())
@@ -88,19 +94,19 @@ final class ComparisonReader {
                   + "”");
       return Optional.empty();
     }
-    Optional<Got<Than>> than = value(value, how, from);
+    Optional<Got<Than>> than = value(value, how, type, from);
     return than.map(t -> new Got<>(new Asked.Compared(value, how, t.value()), t.end()));
   }
 
   /** What a value is compared with: a figure, or the value of something. */
-  private Optional<Got<Than>> value(Value mine, How how, int at) {
+  private Optional<Got<Than>> value(Value mine, How how, Class<?> type, int at) {
     if (mine.kind().isOrdered()) {
-      Optional<Got<Than>> other = reckoned(mine, at);
+      Optional<Got<Than>> other = reckoned(mine, type, at);
       if (other.isPresent()) {
         return other;
       }
     } else if (!how.asksLetters()) {
-      Optional<Got<Than>> other = plainValue(mine, at, 1, 0);
+      Optional<Got<Than>> other = plainValue(mine, type, at, 1, 0);
       if (other.isPresent()) {
         return other;
       }
@@ -140,7 +146,7 @@ final class ComparisonReader {
   }
 
   /** 10 cm more than twice the width of the table. */
-  private Optional<Got<Than>> reckoned(Value mine, int at) {
+  private Optional<Got<Than>> reckoned(Value mine, Class<?> type, int at) {
     for (Kind.Read read :
         mine.kind() == Kind.CLOCK ? List.<Kind.Read>of() : mine.kind().at(line, at)) {
       int then = at + read.words();
@@ -148,35 +154,36 @@ final class ComparisonReader {
       if (read.value() instanceof Parsed.Value<Object> amount
           && (more || line.at(then, "less", "than"))) {
         double figure = (Double) amount.value();
-        return multiplied(mine, then + 2, more ? figure : -figure);
+        return multiplied(mine, type, then + 2, more ? figure : -figure);
       }
     }
-    return multiplied(mine, at, 0);
+    return multiplied(mine, type, at, 0);
   }
 
-  private Optional<Got<Than>> multiplied(Value mine, int at, double more) {
+  private Optional<Got<Than>> multiplied(Value mine, Class<?> type, int at, double more) {
     if (line.at(at, "twice")) {
-      return plainValue(mine, at + 1, 2, more);
+      return plainValue(mine, type, at + 1, 2, more);
     }
     if (line.at(at, "half")) {
-      return plainValue(mine, at + 1, 0.5, more);
+      return plainValue(mine, type, at + 1, 0.5, more);
     }
     for (Kind.Read read : Kind.NUMBER.at(line, at)) {
       if (read.value() instanceof Parsed.Value<Object> times
           && line.at(at + read.words(), "times")) {
-        return plainValue(mine, at + read.words() + 1, (Double) times.value(), more);
+        return plainValue(mine, type, at + read.words() + 1, (Double) times.value(), more);
       }
     }
     for (Kind.Read read : Kind.SHARE.at(line, at)) {
       if (read.value() instanceof Parsed.Value<Object> share && line.at(at + read.words(), "of")) {
-        return plainValue(mine, at + read.words() + 1, (Double) share.value(), more);
+        return plainValue(mine, type, at + read.words() + 1, (Double) share.value(), more);
       }
     }
-    return plainValue(mine, at, 1, more);
+    return plainValue(mine, type, at, 1, more);
   }
 
   /** Its width, that of the first, the width of the table. */
-  private Optional<Got<Than>> plainValue(Value mine, int at, double times, double more) {
+  private Optional<Got<Than>> plainValue(
+      Value mine, Class<?> type, int at, double times, double more) {
     if (line.at(at, "that", "of")) {
       return relations
           .thing(at + 2)
@@ -191,13 +198,20 @@ final class ComparisonReader {
                                   other.end())));
     }
     if (line.at(at, "its")) {
-      Class<?> type = mine.steps().get(0).getDeclaringClass();
       Optional<Got<Value>> own = written.value(at + 1, type).filter(v -> mine.goesWith(v.value()));
       if (own.isEmpty()) {
         written.fails(at + 1, () -> WrittenLine.noValue(line.from(at + 1), type, k -> true));
       }
       return own.map(
           v -> new Got<>(new Than.OfThing(Optional.empty(), v.value(), times, more), v.end()));
+    }
+    if (line.at(at, "the", "limit")) {
+      return limit(mine, at + 2)
+          .map(
+              limit ->
+                  new Got<>(
+                      new Than.OfThing(Optional.of(limit.value()), LIMIT, times, more),
+                      limit.end()));
     }
     if (!line.at(at, "the")) {
       return Optional.empty();
@@ -231,5 +245,37 @@ final class ComparisonReader {
                           new Than.OfThing(Optional.of(other.value()), v.value(), times, more),
                           other.end()));
             });
+  }
+
+  /** A limit of the policy, by its name. */
+  private Optional<Got<Thing>> limit(Value mine, int at) {
+    if (at >= line.size()) {
+      return Optional.empty();
+    }
+    String name = line.get(at).text().replaceAll("^[\"“]|[\"”]$", "");
+    Map<String, Limit> limits = PolicyReader.builtIn().limits();
+    Limit limit = limits.get(name);
+    if (limit == null) {
+      written.fails(
+          at,
+          () ->
+              "no limit is called "
+                  + Script.quoted(name)
+                  + Spelling.didYouMean(name, limits.keySet()));
+      return Optional.empty();
+    }
+    Kind kind = Kind.of(limit.value().getClass()).orElse(Kind.NUMBER);
+    if (kind != mine.kind() && kind != Kind.NUMBER && mine.kind() != Kind.NUMBER) {
+      written.fails(
+          at,
+          () ->
+              "the limit “"
+                  + name
+                  + "” is "
+                  + limit.value().text()
+                  + ", which is another kind of amount");
+      return Optional.empty();
+    }
+    return Optional.of(new Got<>(written.things().limit(name), at + 1));
   }
 }

@@ -132,7 +132,7 @@ final class CountReader {
           new Clause(
               things.next(type, line.slice(at, from)),
               asked,
-              new Clause.Sum(summed, how.get().value(), amount.get().value())),
+              new Clause.Sum(summed, how.get().value(), amount.get().value(), summed.kind())),
           amount.get().end(),
           stop);
     }
@@ -158,7 +158,7 @@ final class CountReader {
               new Clause(
                   things.next(sentence.type(), line.slice(at, match.end())),
                   asked.subList(0, asked.size() - 1),
-                  new Clause.Sum(last.value(), last.how(), amount)),
+                  new Clause.Sum(last.value(), last.how(), amount, sentence.kind())),
               match.end(),
               stop);
         }

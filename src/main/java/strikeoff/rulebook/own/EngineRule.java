@@ -21,6 +21,7 @@ import org.drools.model.consequences.ConsequenceBuilder;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import strikeoff.described.WholePlan;
 import strikeoff.plan.Evidence;
+import strikeoff.policy.Limit;
 import strikeoff.rulebook.Reporter;
 
 /**
@@ -38,6 +39,8 @@ final class EngineRule {
   private final Map<Thing, Variable<?>> variables = new HashMap<>();
   private final List<RuleItemBuilder<?>> items = new ArrayList<>();
   private Optional<Variable<?>> before = Optional.empty();
+  private final List<Variable<?>> numbers = new ArrayList<>();
+  private final List<Function<Object, Object>> tallies = new ArrayList<>();
   private int conditions;
 
   private EngineRule(String id) {
@@ -54,7 +57,7 @@ final class EngineRule {
     List<Variable<?>> told = new ArrayList<>();
     List<Variable<?>> besides = new ArrayList<>();
     for (Thing thing : unnamed) {
-      besides.add(rule.found(thing, List.of()));
+      besides.add(rule.found(thing, named(thing)));
     }
     for (Clause clause : clauses) {
       rule.clause(clause);
@@ -66,11 +69,21 @@ final class EngineRule {
       told.add(rule.found(new Thing(Integer.MIN_VALUE, WholePlan.class, ""), List.of()));
     }
     told.addAll(besides);
+    told.addAll(rule.numbers);
     String family = "rules." + id.substring(0, id.indexOf('/'));
     Global<Reporter> reporter = DSL.globalOf(Reporter.class, family, Reporter.GLOBAL);
-    rule.items.add(new Report(reporter, told));
+    rule.items.add(new Report(reporter, told, rule.tallies));
     return PatternDSL.rule(family, way == 1 ? id : id + " " + way)
         .build(rule.items.toArray(RuleItemBuilder[]::new));
+  }
+
+  /** Of limits there are many, and the name tells which. */
+  private static List<Asked> named(Thing thing) {
+    return thing.type() == Limit.class
+        ? List.of(
+            new Asked.Compared(
+                AskableValues.at(Limit.class, "name"), How.IS, new Than.Figure(thing.opening())))
+        : List.of();
   }
 
   private void clause(Clause clause) {
@@ -114,6 +127,8 @@ final class EngineRule {
     items.add(
         PatternDSL.pattern(number)
             .expr(next(), found -> count.how().holds((double) found, count.number())));
+    numbers.add(number);
+    tallies.add(found -> new Counted(((Long) found).intValue()));
   }
 
   private void summed(Clause clause, Clause.Sum sum) {
@@ -126,6 +141,8 @@ final class EngineRule {
             DSL.accFunction(SumAccumulateFunction::new, amount).as(whole)));
     items.add(
         PatternDSL.pattern(whole).expr(next(), found -> sum.how().holds(found, sum.amount())));
+    numbers.add(whole);
+    tallies.add(found -> new Total(sum.kind().amount((Double) found)));
   }
 
   private void extreme(Clause clause, Clause.Extreme extreme) {
@@ -179,7 +196,11 @@ final class EngineRule {
   /** Reports what was found: the first is what is judged. */
   private static final class Report extends ConsequenceBuilder.AbstractValidBuilder<Report> {
 
-    Report(Global<Reporter> reporter, List<Variable<?>> told) {
+    /**
+     * @param tallies what the last of them are told as
+     */
+    Report(
+        Global<Reporter> reporter, List<Variable<?>> told, List<Function<Object, Object>> tallies) {
       super(declarations(reporter, told));
       usingDrools = true;
       block =
@@ -187,8 +208,12 @@ final class EngineRule {
             // The engine, the reporter, and the facts.
             org.kie.api.definition.rule.Rule rule =
                 ((DroolsImpl) (Drools) values[0]).asKnowledgeHelper().getRule();
-            ((Reporter) values[1])
-                .report(rule, (Evidence) values[2], Arrays.copyOfRange(values, 3, values.length));
+            Object[] further = Arrays.copyOfRange(values, 3, values.length);
+            int first = further.length - tallies.size();
+            for (int i = 0; i < tallies.size(); i++) {
+              further[first + i] = tallies.get(i).apply(further[first + i]);
+            }
+            ((Reporter) values[1]).report(rule, (Evidence) values[2], further);
           };
     }
 

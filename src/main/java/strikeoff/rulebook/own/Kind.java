@@ -189,6 +189,11 @@ enum Kind {
     return Quantities.parseSigned(text, type).map(Quantity::base);
   }
 
+  /** So much of it, in base units; of what has no unit a plain number. */
+  Quantity amount(double base) {
+    return Quantities.of(type == null ? Ratio.class : type, base);
+  }
+
   /** A name as it is written; of known words, what facts call it. */
   static Parsed<Object> word(String text, Optional<KnownWords> known) {
     String bare = text.replaceAll("^[\"“]|[\"”]$", "");

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.findings.Words;
 import strikeoff.plan.Evidence;
+import strikeoff.policy.Limit;
 import strikeoff.units.Measures;
 
 /**
@@ -23,6 +24,12 @@ public final class Sayable {
 
   private static final Pattern NAME = Pattern.compile("[a-z][A-Za-z0-9]*");
   private static final Pattern OTHER = Pattern.compile("\\{other([A-Z][^{}]*)}");
+
+  /** A limit's value is said by the rule's number of it. */
+  private static final Pattern LIMIT = Pattern.compile("limit([2-9]?)");
+
+  /** What is told beside facts. */
+  private static final Set<Class<?>> TOLD = Set.of(Counted.class, Total.class);
 
   private static final ClassValue<Set<String>> NAMES =
       new ClassValue<>() {
@@ -44,6 +51,11 @@ public final class Sayable {
     if (!NAME.matcher(name).matches()) {
       return false;
     }
+    Matcher limit = LIMIT.matcher(name);
+    if (limit.matches()) {
+      int nth = limit.group(1).isEmpty() ? 1 : Integer.parseInt(limit.group(1));
+      return types.stream().filter(type -> type == Limit.class).count() >= nth;
+    }
     if (types.stream().anyMatch(type -> has(type, name))) {
       return true;
     }
@@ -52,7 +64,8 @@ public final class Sayable {
   }
 
   private static boolean has(Class<?> type, String name) {
-    return Evidence.class.isAssignableFrom(type) && NAMES.get(type).contains(name);
+    return (Evidence.class.isAssignableFrom(type) || TOLD.contains(type))
+        && NAMES.get(type).contains(name);
   }
 
   /** The second of a type among those that have a value. */
@@ -82,7 +95,9 @@ public final class Sayable {
   /** The names of all values of some facts. */
   static List<String> names(List<Class<?>> types) {
     Set<String> names = new TreeSet<>();
-    types.forEach(type -> names.addAll(NAMES.get(type)));
+    types.stream()
+        .filter(type -> type != Limit.class)
+        .forEach(type -> names.addAll(NAMES.get(type)));
     return List.copyOf(names);
   }
 

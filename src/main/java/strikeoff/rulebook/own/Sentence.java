@@ -134,6 +134,15 @@ record Sentence(String words, Class<?> type, List<Template> conditions, List<Par
     return new Sentence(other, type, conditions, changed);
   }
 
+  /** The kind of its last gap, which is what it compares with. */
+  Kind kind() {
+    Kind last = Kind.NUMBER;
+    for (Part part : parts) {
+      last = part.gap().orElse(last);
+    }
+    return last;
+  }
+
   boolean isMore() {
     return words.startsWith("- ");
   }

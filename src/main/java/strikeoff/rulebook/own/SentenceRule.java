@@ -14,6 +14,7 @@ import strikeoff.described.WholePlan;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.findings.Words;
+import strikeoff.policy.Limit;
 import strikeoff.rulebook.RuleText;
 import strikeoff.units.Parsed;
 import strikeoff.units.Phrase;
@@ -243,7 +244,7 @@ final class SentenceRule {
         said.getOrDefault("message", ""),
         said.getOrDefault("remedy", ""),
         said.getOrDefault("source", "a rule of the studio's own, in " + file.name()),
-        List.of());
+        limits());
   }
 
   /** Whichever way the rule is met, what it says must be known. */
@@ -279,7 +280,24 @@ final class SentenceRule {
       types.add(WholePlan.class);
     }
     unnamed(way).forEach(thing -> types.add(thing.type()));
+    for (Clause clause : way) {
+      if (clause.form() instanceof Clause.Count) {
+        types.add(Counted.class);
+      } else if (clause.form() instanceof Clause.Sum) {
+        types.add(Total.class);
+      }
+    }
     return types;
+  }
+
+  /** Names of the limits that it compares with. */
+  private List<String> limits() {
+    return lines.stream()
+        .flatMap(line -> unnamed(line).stream())
+        .filter(thing -> thing.type() == Limit.class)
+        .map(Thing::opening)
+        .distinct()
+        .toList();
   }
 
   /** What each plan has and conditions speak of, though no line finds it. */

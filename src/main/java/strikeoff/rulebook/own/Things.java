@@ -10,6 +10,7 @@ import strikeoff.described.ClothPrinted;
 import strikeoff.described.EquipmentThere;
 import strikeoff.described.PlaceOfWork;
 import strikeoff.described.WholePlan;
+import strikeoff.policy.Limit;
 
 /** What the lines of a rule have found so far, in their order. */
 final class Things {
@@ -18,8 +19,12 @@ final class Things {
   static final Set<Class<?>> ONE_ONLY =
       Set.of(WholePlan.class, ClothPrinted.class, PlaceOfWork.class, EquipmentThere.class);
 
+  /** Limits are numbered from here, below what each plan has. */
+  private static final int LIMITS = 100;
+
   private final List<Thing> found = new ArrayList<>();
   private final Map<Class<?>, Thing> unnamed = new LinkedHashMap<>();
+  private final Map<String, Thing> limits = new LinkedHashMap<>();
   private int last;
 
   Thing next(Class<?> type, String opening) {
@@ -37,6 +42,11 @@ final class Things {
         .filter(thing -> thing.type() == type)
         .findFirst()
         .orElseGet(() -> unnamed.computeIfAbsent(type, t -> new Thing(-1 - unnamed.size(), t, "")));
+  }
+
+  /** A limit of the policy, which no line finds either. */
+  Thing limit(String name) {
+    return limits.computeIfAbsent(name, n -> new Thing(-LIMITS - limits.size(), Limit.class, name));
   }
 
   /** The nearest thing of a type before. */

@@ -18,6 +18,7 @@
 [condition][paste.PasteUse]- of which more than {share} is left over=overShare.base() > {share}
 [condition][paste.PasteUse]there is a printed paste=PasteUse()
 [sum][paste.PasteUse]in all more than {mass} of paste is needed=needGrams > {mass}
+[sum][paste.PasteUse]the pastes weigh more than {mass} in all=needGrams > {mass}
 [greatest][paste.PasteUse]the paste of which most is needed=needGrams
 [condition][paste.PasteAge]a paste grows old=PasteAge()
 [condition][paste.PasteAge]- beyond {time}=age.base() > {time}

@@ -32,6 +32,7 @@
 [condition][described.ClothPrinted]- heavier than {weight}=mass.base() > {weight}
 [condition][described.ClothPrinted]- lighter than {weight}=mass.base() < {weight}
 [condition][described.PlaceOfWork]there is a table=PlaceOfWork()
+[condition][described.PlaceOfWork]there is a room=PlaceOfWork()
 [condition][described.PlaceOfWork]the table is not railed=PlaceOfWork(railed == false)
 [condition][described.PlaceOfWork]more than {number} people print=PlaceOfWork(people > {number})
 [condition][described.PlaceOfWork]fewer than {number} people print=PlaceOfWork(people < {number})

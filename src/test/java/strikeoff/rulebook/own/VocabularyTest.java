@@ -179,8 +179,9 @@ class VocabularyTest {
             `is less than`, `is at least`, `is at most`, and for lists `whose VALUES include NAME` or
             `do not include`. The values are listed under each thing, and are also what stands in braces when a rule
             says what it found, written in one word: `frame length` as `{frameLength}`. Texts that tell figures in the
-            plan's units can stand in braces alone. A sentence that begins with "there is a" may also be said with
-            "there is no".
+            plan's units can stand in braces alone. What "there is a …" finds can also be missing, counted, added up, and be
+            the greatest or the least, any sentence can be denied, and values be compared with those of other things:
+            [OWN-RULES.md](OWN-RULES.md) shows how.
             """);
     for (String subject : Vocabulary.SUBJECTS) {
       Stream<String> lines = Vocabulary.text(subject).lines();

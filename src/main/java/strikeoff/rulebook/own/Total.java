@@ -1,0 +1,6 @@
+package strikeoff.rulebook.own;
+
+import strikeoff.units.Quantity;
+
+/** What a rule has added up, for its message: {@code {total}}. */
+public record Total(Quantity total) {}
