@@ -1,6 +1,7 @@
 package strikeoff.bath;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import strikeoff.chemistry.Arrhenius;
 import strikeoff.plan.Step;
@@ -21,10 +22,7 @@ final class Pace {
   private final Policy policy;
 
   /** The pH of a bath is solved for again and again otherwise: for each paste, group and remedy. */
-  private final Map<Bath, Range> paces = new HashMap<>();
-
-  /** An alkali, and the strength of soda that the stated times hold for, g/L. */
-  private record Bath(Alkali alkali, double timed) {}
+  private final Map<Alkali, Map<Double, Range>> paces = new IdentityHashMap<>();
 
   Pace(Policy policy) {
     this.policy = policy;
@@ -49,7 +47,9 @@ final class Pace {
   /** A bath thinner than the one that the times hold for is slower, as its hydroxide. */
   private Range slowed(Range minutes, Step.Fix fix, Alkali alkali) {
     Range pace =
-        paces.computeIfAbsent(new Bath(alkali, timed(fix)), b -> b.alkali().pace(b.timed()));
+        paces
+            .computeIfAbsent(alkali, a -> new HashMap<>())
+            .computeIfAbsent(timed(fix), alkali::pace);
     return new Range(
         minutes.low() / pace.high(), minutes.best() / pace.best(), minutes.high() / pace.low());
   }

@@ -1,8 +1,10 @@
 package strikeoff.care;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -36,7 +38,7 @@ final class Lookout {
   private final List<Caution> cautions = new ArrayList<>();
 
   /** Dye pastes that lie on the cloth. */
-  private final Set<Paste> printed = new LinkedHashSet<>();
+  private final Map<String, Paste> printed = new LinkedHashMap<>();
 
   /** Alkali that was brushed on the cloth. */
   private final Set<String> brushedOn = new LinkedHashSet<>();
@@ -117,7 +119,7 @@ final class Lookout {
           screens.add(separation.screen());
           Paste paste = plan.pastes().get(separation.paste());
           if (paste.medium() == Medium.DYE) {
-            printed.add(paste);
+            printed.putIfAbsent(paste.name(), paste);
           }
         }
       }
@@ -155,7 +157,8 @@ final class Lookout {
       brushedOn.addAll(alkalis(fix));
     } else if (fix.how() == Step.Fixing.STEAM) {
       add(Hazard.STEAM, fix, "steam at " + fix.temperature().text(plan.measures()));
-      List<String> urea = printed.stream().filter(this::holdsUrea).map(Paste::name).toList();
+      List<String> urea =
+          printed.values().stream().filter(this::holdsUrea).map(Paste::name).toList();
       if (!urea.isEmpty()) {
         add(Hazard.AMMONIA, fix, "urea in " + String.join(", ", urea));
       }
@@ -192,7 +195,8 @@ final class Lookout {
   /** Takes off what printed pastes hold. */
   private void water(Step step, Temperature temperature) {
     hot(step, temperature);
-    List<String> alkaline = printed.stream().filter(this::leavesAlkali).map(Paste::name).toList();
+    List<String> alkaline =
+        printed.values().stream().filter(this::leavesAlkali).map(Paste::name).toList();
     List<String> held = Stream.concat(brushedOn.stream(), alkaline.stream()).toList();
     if (!held.isEmpty()) {
       add(Hazard.DRAIN, step, "alkali from " + String.join(", ", held));

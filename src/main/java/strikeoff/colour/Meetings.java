@@ -1,11 +1,10 @@
 package strikeoff.colour;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.OptionalInt;
 import strikeoff.plan.Cloth;
-import strikeoff.plan.Colour;
-import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.policy.Policy;
 
@@ -17,7 +16,11 @@ public final class Meetings {
   private final double shows;
   private final double trace;
   private final double apart;
-  private final Map<Pair, Meeting> known = new HashMap<>();
+
+  /** Of each paste with each other; a plan has each of its pastes once. */
+  private final Map<Paste, Map<Paste, Meeting>> over = new IdentityHashMap<>();
+
+  private final Map<Paste, Map<Paste, Meeting>> under = new IdentityHashMap<>();
 
   public Meetings(Cloth cloth, Policy policy) {
     palette = new Palette(cloth, policy);
@@ -29,36 +32,17 @@ public final class Meetings {
 
   private final Map<String, Double> lightness = new HashMap<>();
 
-  /** Wet, a paste is its colour and whether it covers. */
-  private record Pair(
-      Medium medium,
-      Colour paste,
-      boolean clear,
-      Medium otherMedium,
-      Colour other,
-      boolean otherClear,
-      boolean over) {
-
-    static Pair of(Paste paste, Paste other, boolean over) {
-      return new Pair(
-          paste.medium(),
-          paste.colour(),
-          paste.transparent(),
-          other.medium(),
-          other.colour(),
-          other.transparent(),
-          over);
-    }
-  }
-
   /** A paste printed over another. */
   public Meeting over(Paste paste, Paste other) {
-    return known.computeIfAbsent(Pair.of(paste, other, true), pair -> meet(paste, other, true));
+    return over.computeIfAbsent(paste, p -> new IdentityHashMap<>())
+        .computeIfAbsent(other, o -> meet(paste, other, true));
   }
 
   /** A paste that another one is printed over. */
   public Meeting under(Paste paste, Paste other) {
-    return known.computeIfAbsent(Pair.of(paste, other, false), pair -> meet(paste, other, false));
+    return under
+        .computeIfAbsent(paste, p -> new IdentityHashMap<>())
+        .computeIfAbsent(other, o -> meet(paste, other, false));
   }
 
   /** CIEDE2000 between two pastes side by side on the bare ground, wet. */

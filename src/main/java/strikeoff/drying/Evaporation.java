@@ -1,6 +1,7 @@
 package strikeoff.drying;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import strikeoff.policy.Policy;
 
@@ -32,7 +33,9 @@ final class Evaporation {
   private final double temperatureSpread;
   private final double humiditySpread;
   private final double wallsSpread;
-  private final Map<Asked, double[]> rates = new HashMap<>();
+
+  /** By day, air and activity of the film. */
+  private final Map<Days, Map<Air, Map<Double, double[]>>> rates = new IdentityHashMap<>();
 
   Evaporation(Policy policy) {
     this.transfer = amount(policy, "drying/heat-transfer");
@@ -57,20 +60,20 @@ final class Evaporation {
     return policy.limit(name).amount();
   }
 
-  /** Which rates: of those days, in that air, from a film of that activity. */
-  private record Asked(Days days, Air air, double activity) {}
-
   /** Water that leaves the film on each day, g/(m² h); zero where the air gives it water. */
   double[] rates(Days days, Air air, double activity) {
-    return rates.computeIfAbsent(
-        new Asked(days, air, activity),
-        asked -> {
-          double[] each = new double[Days.COUNT];
-          for (int day = 0; day < each.length; day++) {
-            each[day] = onDay(days, day, air, activity, When.PRINTING).rate();
-          }
-          return each;
-        });
+    return rates
+        .computeIfAbsent(days, d -> new HashMap<>())
+        .computeIfAbsent(air, a -> new HashMap<>())
+        .computeIfAbsent(
+            activity,
+            w -> {
+              double[] each = new double[Days.COUNT];
+              for (int day = 0; day < each.length; day++) {
+                each[day] = onDay(days, day, air, activity, When.PRINTING).rate();
+              }
+              return each;
+            });
   }
 
   /** The film's heat balance on one of the days, or on the day of the strike-off before it. */

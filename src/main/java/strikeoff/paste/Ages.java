@@ -74,8 +74,8 @@ final class Ages {
   List<MixedGroups> mixed() {
     return timeline.impressions().stream()
         .map(i -> i.footprint().paste())
-        .distinct()
         .filter(p -> p.groups().size() > 1)
+        .distinct()
         .map(this::mixed)
         .toList();
   }

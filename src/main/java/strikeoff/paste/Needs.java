@@ -201,7 +201,7 @@ final class Needs {
           .emptiedAfter(impression)
           .ifPresent(
               filling -> {
-                filled.remove(filling);
+                filled.removeIf(one -> one == filling);
                 beadsLost = beadsLost.plus(filling.beadLost());
                 washes++;
               });

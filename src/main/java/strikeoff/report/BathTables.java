@@ -141,7 +141,7 @@ final class BathTables {
               (share.aged()
                       ? "of the dye that still lives, at its last print " + share.living() + "; "
                       : "")
-                  + (share.full().equals(share.last())
+                  + (share.full().hex().equals(share.last().hex())
                       ? "of what can be fixed"
                       : share.full().hex() + " comes out as " + share.last().hex())));
     }

@@ -66,7 +66,7 @@ final class WhereCloth {
 
   /** Where it lies after the laying or moving that began then. */
   Optional<ClothLies> laidBy(Moment work) {
-    return run.clothLies().stream().filter(lies -> lies.work().equals(work)).findFirst();
+    return run.clothLies().stream().filter(lies -> lies.work().compareTo(work) == 0).findFirst();
   }
 
   /** Along the table, and across it where the cloth has room on both sides. */

@@ -25,7 +25,7 @@ final class LinkedRules {
   private final KieBase base;
 
   private LinkedRules(List<KnownRule> rules, KieBase base) {
-    this.asked = rules.stream().map(KnownRule::asked).distinct().toList();
+    this.asked = rules.stream().map(KnownRule::asked).toList();
     this.read = new HashSet<>();
     this.limits = new HashSet<>();
     for (NeededFacts one : asked) {

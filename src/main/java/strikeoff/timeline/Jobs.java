@@ -46,7 +46,7 @@ final class Jobs {
         footprint.frame(),
         job -> {
           if (job.footprint().separation() != footprint.separation()
-              && !under.contains(job)
+              && under.stream().noneMatch(known -> known == job)
               && tube.overlaps(job.footprint().image(), footprint.frame())) {
             under.add(job);
           }

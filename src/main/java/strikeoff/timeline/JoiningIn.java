@@ -102,7 +102,7 @@ final class JoiningIn {
       boolean atOnce =
           before != HeldUp.NOBODY
               && run.heldUp().tillTheEnd(at)
-              && tasks.get(before).end().equals(task.start());
+              && tasks.get(before).end().seconds() == task.start().seconds();
       if (!atOnce || task.kind() == Task.Kind.WAIT || task.kind() == Task.Kind.QUEUE) {
         return false;
       }

@@ -11,6 +11,7 @@ import java.util.Set;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
+import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -24,7 +25,9 @@ final class PrintRun {
   private final PrintPlan plan;
   private final Layout layout;
   private final Boards boards;
-  private final Map<Asked, List<Pass>> passes;
+
+  /** By what of a step decides which passes it has, as {@link #decides} lists it. */
+  private final Map<List<Object>, List<Pass>> passes;
 
   /** How many people a plan names for each step by its number, whoever then stays out of it. */
   private final Map<Integer, Integer> people;
@@ -38,7 +41,8 @@ final class PrintRun {
         new HashMap<>());
   }
 
-  private PrintRun(PrintPlan plan, Layout layout, Boards boards, Map<Asked, List<Pass>> passes) {
+  private PrintRun(
+      PrintPlan plan, Layout layout, Boards boards, Map<List<Object>, List<Pass>> passes) {
     this(plan, layout, boards, passes, named(plan));
   }
 
@@ -46,7 +50,7 @@ final class PrintRun {
       PrintPlan plan,
       Layout layout,
       Boards boards,
-      Map<Asked, List<Pass>> passes,
+      Map<List<Object>, List<Pass>> passes,
       Map<Integer, Integer> people) {
     this.plan = plan;
     this.layout = layout;
@@ -74,14 +78,14 @@ final class PrintRun {
   List<PrintRun> asFewerWould(long most) {
     List<PrintRun> ways = new ArrayList<>(List.of(this));
     for (Step step : plan.run()) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof Step.Print print && people.get(print.number()) > 1) {
         for (PrintRun way : List.copyOf(ways)) {
-          Set<List<Pass>> known = new HashSet<>(Set.of(way.passes(print)));
+          Set<List<Number>> known = new HashSet<>(Set.of(shape(way.passes(print))));
           for (int fewer = people.get(print.number()) - 1; fewer > 0; fewer--) {
             Map<Integer, Integer> others = new HashMap<>(way.people);
             others.put(print.number(), fewer);
             PrintRun other = new PrintRun(plan, layout, boards, passes, others);
-            if (ways.size() <= most && known.add(other.passes(print))) {
+            if (ways.size() <= most && known.add(shape(other.passes(print)))) {
               ways.add(other);
             }
           }
@@ -89,6 +93,18 @@ final class PrintRun {
       }
     }
     return ways.subList(1, ways.size());
+  }
+
+  /** What tells passes of one step apart: the placements and colours of each. */
+  private static List<Number> shape(List<Pass> passes) {
+    List<Number> shape = new ArrayList<>();
+    for (Pass pass : passes) {
+      PrintSet set = pass.set();
+      shape.addAll(List.of(set.number(), set.from(), set.to()));
+      shape.addAll(List.of(pass.firstColour(), pass.endColour(), set.motifs().size()));
+      set.motifs().forEach(motif -> shape.add(motif.placement().id()));
+    }
+    return shape;
   }
 
   /** The same for a plan that differs in its run at most. */
@@ -100,26 +116,19 @@ final class PrintRun {
     return boards;
   }
 
-  /** What of a step decides which passes it has. */
-  private record Asked(
-      List<String> arrangements,
-      List<Integer> only,
-      List<Integer> separations,
-      Step.Order order,
-      boolean everyOther,
-      int people) {}
-
   /** What a step prints in a go, one after the other. */
   List<Pass> passes(Step.Print step) {
-    return passes.computeIfAbsent(
-        new Asked(
-            step.arrangements(),
-            step.only(),
-            step.separations(),
-            step.order(),
-            step.everyOther(),
-            people.get(step.number())),
-        asked -> Passes.of(step, this));
+    return passes.computeIfAbsent(decides(step), decides -> Passes.of(step, this));
+  }
+
+  private List<Object> decides(Step.Print step) {
+    return List.of(
+        step.arrangements(),
+        step.only(),
+        step.separations(),
+        step.order(),
+        step.everyOther(),
+        people.get(step.number()));
   }
 
   /** The sets of one arrangement in a step; empty if nothing of it is printed there. */
@@ -164,8 +173,9 @@ final class PrintRun {
     return step.arrangements().stream()
         .map(plan.arrangements()::get)
         .filter(Objects::nonNull)
-        .map(a -> plan.designs().get(a.design()))
+        .map(Arrangement::design)
         .distinct()
+        .map(plan.designs()::get)
         .toList();
   }
 

@@ -58,6 +58,16 @@ public record Measures(Map<MeasureKind, UnitSystem> systems) {
     return systems.get(kind);
   }
 
+  /** True if all kinds are told in metric units. */
+  public boolean allMetric() {
+    for (UnitSystem system : systems.values()) {
+      if (system != UnitSystem.METRIC) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** True if a kind is told in metric units. */
   boolean metric(MeasureKind kind) {
     return of(kind) == UnitSystem.METRIC;

@@ -32,9 +32,7 @@ public final class Quantities {
   private static final int MOST_KEPT = 4096;
 
   /** What one plan says, others say too: a class writes {@code 3 min} a thousand times. */
-  private static final Map<Written, Parsed<Quantity>> KEPT = new ConcurrentHashMap<>();
-
-  private record Written(String text, Dimension dimension, boolean signed) {}
+  private static final Map<String, Parsed<Quantity>> KEPT = new ConcurrentHashMap<>();
 
   private Quantities() {}
 
@@ -125,7 +123,8 @@ public final class Quantities {
 
   private static Parsed<Quantity> kept(
       String text, String written, Dimension dimension, boolean signed) {
-    Written key = new Written(text, dimension, signed);
+    // No text that is read begins with a letter.
+    String key = (signed ? "s" : "u") + (char) ('A' + dimension.ordinal()) + text;
     Parsed<Quantity> kept = KEPT.get(key);
     if (kept != null) {
       return kept;

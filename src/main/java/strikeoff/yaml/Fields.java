@@ -266,7 +266,7 @@ public final class Fields {
   /** Reports every key that nobody asked for. */
   public void done() {
     for (Node.Entry entry : entries.values()) {
-      if (!asked.contains(entry.key()) || slips.containsValue(entry)) {
+      if (!asked.contains(entry.key()) || isSlip(entry)) {
         reading
             .problems()
             .add(entry.at(), item.path().key(entry.key()), () -> unknown(entry.key()));
@@ -296,12 +296,21 @@ public final class Fields {
   /** Told when all is read; until then its value is read as if it stood under the right key. */
   private Node.Entry slip(String key) {
     for (Node.Entry entry : entries.values()) {
-      boolean free = !asked.contains(entry.key()) && !slips.containsValue(entry);
+      boolean free = !asked.contains(entry.key()) && !isSlip(entry);
       if (free && (key.equals(otherwise.get(entry.key())) || Spelling.isSlip(entry.key(), key))) {
         return entry;
       }
     }
     return null;
+  }
+
+  private boolean isSlip(Node.Entry entry) {
+    for (Node.Entry slip : slips.values()) {
+      if (slip == entry) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private String unknown(String key) {

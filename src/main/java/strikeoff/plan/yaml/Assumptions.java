@@ -90,6 +90,9 @@ final class Assumptions {
    * A default as the policy writes it, or in other units if figures of its kind are told in them.
    */
   private static String shown(String value, Measures units) {
+    if (units.allMetric()) {
+      return value; // as the policy writes it, and need not be read for that
+    }
     return Quantities.parseAny(value)
         .toOptional()
         .filter(q -> !q.text(units).equals(q.text()))
