@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import strikeoff.findings.RuleInfo;
 import strikeoff.policy.yaml.PolicyReader;
 
@@ -38,10 +39,17 @@ public final class SilentRules {
     heard.addAll(ofOnePlan);
   }
 
-  /** What the printer should know, if there is something. */
-  public Optional<String> sentence(List<RuleInfo> rules) {
-    List<String> silent = of(rules, heard);
-    if (silent.isEmpty() || plans < FEWEST_PLANS) {
+  /**
+   * What the printer should know, if there is something.
+   *
+   * @param rules all that judged; not asked for if there were too few plans to tell
+   */
+  public Optional<String> sentence(Supplier<List<RuleInfo>> rules) {
+    if (plans < FEWEST_PLANS) {
+      return Optional.empty();
+    }
+    List<String> silent = of(rules.get(), heard);
+    if (silent.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(

@@ -152,7 +152,7 @@ final class CheckRun {
     if (settings.detail() != Detail.QUIET) {
       tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
       silent
-          .sentence(studios.rules())
+          .sentence(studios::rules)
           .ifPresent(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
       if (indexed) {
         print("reports: " + Plain.line(settings.reports().get()) + "/index.html");
@@ -160,13 +160,14 @@ final class CheckRun {
     }
     outputs.text().flush();
     outputs.write(
-        new Results(
-            Strikeoff.Version.number(),
-            settings.title(),
-            settings.part(),
-            all.size(),
-            studios.rules(),
-            outcomes),
+        () ->
+            new Results(
+                Strikeoff.Version.number(),
+                settings.title(),
+                settings.part(),
+                all.size(),
+                studios.rules(),
+                outcomes),
         (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e)));
     exits.add(tally.exit());
     return settings.failOn().exit(Exit.worst(exits), tally.open());

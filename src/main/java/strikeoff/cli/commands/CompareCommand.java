@@ -168,7 +168,7 @@ final class CompareCommand implements Command {
     }
     all.text().flush();
     all.write(
-        comparison,
+        () -> comparison,
         (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e), exits));
     Tally tally = new Tally();
     now.plans().forEach(tally::add);

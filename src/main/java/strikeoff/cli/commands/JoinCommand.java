@@ -131,7 +131,7 @@ final class JoinCommand implements Command {
     }
     all.text().flush();
     all.write(
-        results,
+        () -> results,
         (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e), exits));
     exits.add(tally.exit());
     return failOn.<FailOn>getValue().exit(Exit.worst(exits), tally.open()).code();

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.units.Spelling;
 
@@ -93,14 +94,16 @@ public final class Outputs<R> {
   /**
    * Writes all but the text that was told already, also the text that has a file of its own.
    *
+   * @param results asked for if a format needs them
    * @param failed takes each file that can't be written, with the reason
    */
-  public void write(R results, BiConsumer<String, IOException> failed) {
+  public void write(Supplier<R> results, BiConsumer<String, IOException> failed) {
+    Optional<R> needed = needResults() ? Optional.of(results.get()) : Optional.empty();
     for (Output output : wanted) {
       if (output.isText()) {
         kept.ifPresent(k -> save(output.file().orElseThrow(), k.toString(), failed));
       } else {
-        String written = formats.get(output.format()).apply(results);
+        String written = formats.get(output.format()).apply(needed.orElseThrow());
         if (output.file().isPresent()) {
           save(output.file().get(), written, failed);
         } else {
