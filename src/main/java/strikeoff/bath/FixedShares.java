@@ -2,7 +2,9 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,6 +33,9 @@ final class FixedShares {
   private final FixingRun work;
   private final Pace pace;
   private final double seen;
+
+  /** By the number of the step: every share and every cure asks. */
+  private final Map<Integer, List<Paste>> dyes = new HashMap<>();
 
   FixedShares(FixingRun work) {
     this.work = work;
@@ -309,9 +314,12 @@ final class FixedShares {
   }
 
   private List<Paste> dyes(Step.Fix fix) {
-    return FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
-        .filter(p -> !p.groups().isEmpty())
-        .toList();
+    return dyes.computeIfAbsent(
+        fix.number(),
+        number ->
+            FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
+                .filter(p -> !p.groups().isEmpty())
+                .toList());
   }
 
   private Needed needed(Step.Fix fix, Paste paste, ReactiveGroup group, Alkali alkali) {

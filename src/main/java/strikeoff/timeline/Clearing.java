@@ -39,7 +39,6 @@ final class Clearing {
     Clearing clearing = new Clearing(plan, known);
     List<ClearedRun> runs = new ArrayList<>();
     Timeline.Day cleared = day;
-    Outlasted already = Outlasted.in(day, plan, known);
     for (boolean surely : new boolean[] {false, true}) {
       int before = wet(day, surely);
       if (before > 0) {
@@ -54,7 +53,9 @@ final class Clearing {
                 Session.all(cleared.tasks(), plan.hours()),
                 Math.max(0, before - left),
                 left,
-                Outlasted.in(cleared, clearing.written(), known).without(already).told(),
+                Outlasted.in(cleared, clearing.written(), known)
+                    .without(Outlasted.in(day, plan, known))
+                    .told(),
                 PlanPath.ROOT.key("run")));
       }
     }

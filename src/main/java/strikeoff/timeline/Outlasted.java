@@ -1,8 +1,10 @@
 package strikeoff.timeline;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.plan.Medium;
@@ -24,10 +26,12 @@ record Outlasted(Set<String> pastes, Set<String> screens) {
   static Outlasted in(Timeline.Day day, PrintPlan plan, Beforehand known) {
     Mixings mixings = new Mixings(plan, day.tasks(), day.start());
     Set<String> pastes = new LinkedHashSet<>();
+    Map<String, Optional<Span>> lives = new HashMap<>();
     for (Impression impression : day.impressions()) {
       Paste paste = impression.footprint().paste();
       if (!pastes.contains(paste.name())) {
-        Optional<Span> life = known.lives().apply(paste);
+        Optional<Span> life =
+            lives.computeIfAbsent(paste.name(), name -> known.lives().apply(paste));
         Moment laid = impression.laid();
         life.flatMap(l -> mixings.readyBefore(paste, laid))
             .map(laid::since)

@@ -22,7 +22,8 @@ final class Trials {
 
   private final PrintPlan plan;
   private final Beforehand known;
-  private final Outlasted already;
+  private final Timeline.Day written;
+  private Outlasted already;
   private long budget;
 
   /**
@@ -31,7 +32,7 @@ final class Trials {
   Trials(PrintPlan plan, Beforehand known, Timeline.Day day) {
     this.plan = plan;
     this.known = known;
-    this.already = Outlasted.in(day, plan, known);
+    this.written = day;
     this.budget = known.effort().trials();
   }
 
@@ -180,7 +181,15 @@ final class Trials {
   }
 
   private Outlasted outlasted(Remedy remedy, Timeline.Day day) {
-    return Outlasted.in(day, remedy.applied(plan), known).without(already);
+    return Outlasted.in(day, remedy.applied(plan), known).without(already());
+  }
+
+  /** What the run as written lets stand too long; only what is tried is held against it. */
+  private Outlasted already() {
+    if (already == null) {
+      already = Outlasted.in(written, plan, known);
+    }
+    return already;
   }
 
   /** What comes of a remedy; nothing if there is no budget left to try it. */
@@ -233,7 +242,7 @@ final class Trials {
         DayTooLong.all(night.tasks(), changed, false, UNTRIED).stream()
             .filter(d -> d.over().minutes() > few)
             .toList();
-    return Outlasted.in(night, changed, known).without(already).isNothing()
+    return Outlasted.in(night, changed, known).without(already()).isNothing()
         && left.size() < daysTooLong
         && left.stream().noneMatch(d -> d.day() == session || late.stream().anyMatch(d::is));
   }

@@ -33,13 +33,16 @@ public final class Script {
     return AROUND_SLASH.matcher(text).replaceAll("/");
   }
 
-  /** True for what most people write most of the time, such as {@code 12.5 cm}. */
+  /** True for what most people write most of the time, such as {@code 12.5 cm} or {@code 20 °C}. */
   private static boolean isPlain(String text) {
     char last = ' ';
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       boolean one = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
-      if (!one && c != '.' && c != '%' && (c != ' ' || last == ' ')) {
+      boolean plain = one || c == '.' || c == '%' || c == '\u00b5' || c == '\u00b0';
+      boolean closeUp = c == '/' && last != ' ';
+      boolean apart = c == ' ' && last != ' ' && last != '/' && last != '\u00b0';
+      if (!plain && !closeUp && !apart) {
         return false;
       }
       last = c;
