@@ -2,6 +2,7 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.Edit;
 import strikeoff.paste.Recipe;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
@@ -21,14 +22,21 @@ import strikeoff.units.Volume;
  * @param pastes those that hold alkali
  * @param brings the other alkali, in words
  * @param mending what leaves one of the two, as an instruction without a full stop
+ * @param withoutOwn how the pastes are mixed without alkali: one way, or none
  * @param path of the bath
  */
 public record SecondAlkali(
-    int step, List<String> pastes, String brings, String mending, PlanPath path)
+    int step,
+    List<String> pastes,
+    String brings,
+    String mending,
+    List<List<Edit>> withoutOwn,
+    PlanPath path)
     implements Evidence {
 
   public SecondAlkali {
     pastes = List.copyOf(pastes);
+    withoutOwn = List.copyOf(withoutOwn);
   }
 
   static List<Evidence> all(FixingRun work) {
@@ -48,11 +56,24 @@ public record SecondAlkali(
                   FixingRun.names(own),
                   brings(liquor, work.units()),
                   mending(work, fix),
+                  withoutOwn(work, own),
                   fix.path().key("bath")));
         }
       }
     }
     return facts;
+  }
+
+  private static List<List<Edit>> withoutOwn(FixingRun work, List<Paste> pastes) {
+    List<Edit> edits = new ArrayList<>();
+    for (Paste paste : pastes) {
+      List<Edit> own = new Recipe(paste, work.policy()).withoutAlkali(work.units());
+      if (own.isEmpty()) {
+        return List.of();
+      }
+      edits.addAll(own);
+    }
+    return List.of(edits);
   }
 
   /** Without the bath something still has to fix the print. */

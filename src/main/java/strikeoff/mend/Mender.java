@@ -42,7 +42,7 @@ public final class Mender {
   /** Keys, and what stands in a bath or a recipe, that say how much, how long or how warm. */
   private static final Pattern MEASURE =
       Pattern.compile(
-          "\\.(amount|for|temperature|pause|dry between (colours|passes)|before moving|dry|sides"
+          "\\.(amount|alkali|for|temperature|pause|dry between (colours|passes)|before moving|dry|sides"
               + "|wash between colours|stood|age)$"
               + "|\\.(bath|recipe)\\b");
 

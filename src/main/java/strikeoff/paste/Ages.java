@@ -166,6 +166,7 @@ final class Ages {
             uses),
         batches,
         batches.size() > 1 ? List.of() : mixLater(paste, uses, oldest),
+        new Recipe(paste, policy).withoutAlkali(plan.measures()),
         uses.stream()
             .filter(use -> use.age().minutes() > life.low())
             .map(use -> use.impression().footprint().placement().name())

@@ -3,6 +3,7 @@ package strikeoff.paste;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.stream.Stream;
 import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
@@ -34,6 +35,7 @@ import strikeoff.units.Span;
  *     end
  * @param mixLater how it is mixed just before its first print instead; no edits where it is mixed
  *     before day 1, or where one batch can't last
+ * @param withoutAlkali how its alkali is left to a bath; no edits if it holds none
  * @param marks placements printed with it when it is perhaps too old
  * @param path of the paste
  */
@@ -53,6 +55,7 @@ public record PasteAge(
     Moment mixFrom,
     List<Moment> batches,
     List<Edit> mixLater,
+    List<Edit> withoutAlkali,
     List<String> marks,
     List<Related> related,
     PlanPath path)
@@ -69,6 +72,7 @@ public record PasteAge(
   public PasteAge {
     batches = List.copyOf(batches);
     mixLater = List.copyOf(mixLater);
+    withoutAlkali = List.copyOf(withoutAlkali);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
@@ -97,9 +101,9 @@ public record PasteAge(
     return mixedAt.when();
   }
 
-  /** The same as edits of the plan: one way, or none. */
-  public List<List<Edit>> mixingLater() {
-    return mixLater.isEmpty() ? List.of() : List.of(mixLater);
+  /** The same as edits of the plan, each way for itself. */
+  public List<List<Edit>> mixings() {
+    return Stream.of(mixLater, withoutAlkali).filter(edits -> !edits.isEmpty()).toList();
   }
 
   /** What to mix when, as an instruction without a full stop. */

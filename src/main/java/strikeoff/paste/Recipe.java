@@ -1,13 +1,16 @@
 package strikeoff.paste;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.document.Edit;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Volume;
@@ -78,6 +81,26 @@ public record Recipe(Paste paste, Policy policy) {
   /** True if the paste holds its alkali, by word or by recipe. */
   public boolean holdsAlkali() {
     return alkali() != HeldAlkali.NONE;
+  }
+
+  /**
+   * Edits that leave the alkali to a bath: the word that it is in the paste goes, and water takes
+   * the place of what the recipe holds of it. None if the paste holds none, or nothing can take its
+   * place.
+   */
+  public List<Edit> withoutAlkali(Measures units) {
+    List<Edit> edits = new ArrayList<>();
+    if (paste.alkaliInPaste()) {
+      edits.add(new Edit.Remove(paste.path().key("alkali")));
+    }
+    if (grams(Substance.Role.ALKALI).high() > 0) {
+      List<List<Edit>> ways = WaterInstead.of(this, Substance.Role.ALKALI, units);
+      if (ways.isEmpty()) {
+        return List.of();
+      }
+      edits.addAll(ways.get(0));
+    }
+    return edits;
   }
 
   /** The alkalis in the plan's own words; empty if it names none. */

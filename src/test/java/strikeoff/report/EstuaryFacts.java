@@ -96,6 +96,7 @@ final class EstuaryFacts {
               List.of(),
               List.of(),
               List.of(),
+              List.of(),
               NOWHERE));
       cards.add(
           new MixingCard(
