@@ -316,6 +316,7 @@ final class Dyes {
             firstRinse,
             hottest,
             delicacy.inTheWash().advisedWash(),
+            work.policy().limit("fixing/hot-wash"),
             advised(delicacy.inWater().warmestWash()),
             last.path()));
   }

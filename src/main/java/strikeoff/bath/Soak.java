@@ -8,6 +8,7 @@ import strikeoff.chemistry.SodaSolution;
 import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
@@ -54,6 +55,11 @@ import strikeoff.units.Volume;
  *     tub
  * @param onPrint true if dye lies on the cloth already
  * @param groundLightness L* of the cloth's colour
+ * @param weakest how little soda ash a bath for a print may hold for each litre
+ * @param strongest how much
+ * @param roomy litres for each kilogram of cloth in which it moves
+ * @param salty salt for each litre that keeps dye on the print
+ * @param dissolvable common salt for each litre that dissolves
  * @param writing how what it is to hold is written into the plan
  * @param path of the bath
  */
@@ -86,6 +92,11 @@ public record Soak(
     boolean silicate,
     boolean onPrint,
     Ratio groundLightness,
+    Limit weakest,
+    Limit strongest,
+    Limit roomy,
+    Limit salty,
+    Limit dissolvable,
     BathEdits writing,
     PlanPath path)
     implements Evidence {

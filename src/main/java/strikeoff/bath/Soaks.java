@@ -11,6 +11,7 @@ import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
+import strikeoff.policy.Limit;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
 import strikeoff.units.Range;
@@ -46,20 +47,22 @@ final class Soaks {
     double litres = liquor.litres().best();
     double kilograms = cloth.kilograms();
     List<Paste> dyes = dyes(fix);
-    double weakest = limit("weakest-bath");
-    double strongest = limit("strongest-bath");
-    double salty = limit("enough-salt");
-    double roomy = limit("tight-liquor-ratio");
+    Limit weakest = named("weakest-bath");
+    Limit strongest = named("strongest-bath");
+    Limit salty = named("enough-salt");
+    Limit dissolvable = named("salt-dissolves");
+    Limit roomy = named("tight-liquor-ratio");
     double celsius = fix.temperature().celsius();
     double dissolves = SodaSolubility.gramsPerLitreOfWater(celsius);
     double scale = work.policy().limit("paste/weigh-fine").amount();
     double jug = limit("measure-water");
-    double waterToCover = Math.max(litres, up(kilograms * roomy, jug));
-    double waterToWeaken = Math.max(waterToCover, up(liquor.sodaGrams().high() / strongest, jug));
-    boolean right = strength.low() >= weakest && strength.high() <= strongest;
+    double waterToCover = Math.max(litres, up(kilograms * roomy.amount(), jug));
+    double waterToWeaken =
+        Math.max(waterToCover, up(liquor.sodaGrams().high() / strongest.amount(), jug));
+    boolean right = strength.low() >= weakest.amount() && strength.high() <= strongest.amount();
     double wanted = right ? strength.best() : usual();
     // What lies on the bottom is not carried over into another bath.
-    double salt = Math.min(liquor.saltGramsPerLitre().best(), limit("salt-dissolves"));
+    double salt = Math.min(liquor.saltGramsPerLitre().best(), dissolvable.amount());
     return new Soak(
         fix.number(),
         liquor.sodaGrams(),
@@ -87,11 +90,16 @@ final class Soaks {
         new Mass(up(salt * waterToCover, scale)),
         liquor.saltGramsPerLitre(),
         liquor.commonSaltGramsPerLitre(),
-        new Mass(Math.floor(limit("salt-dissolves") * litres / scale) * scale),
-        new Mass(up(Math.max(0, salty * litres - liquor.saltGrams().best()), scale)),
+        new Mass(Math.floor(dissolvable.amount() * litres / scale) * scale),
+        new Mass(up(Math.max(0, salty.amount() * litres - liquor.saltGrams().best()), scale)),
         liquor.silicateLitres().high() > 0,
         !work.before(fix, Medium.DYE).isEmpty(),
         Ratio.toTenth(Lab.of(work.plan().cloth().ground()).lightness()),
+        weakest,
+        strongest,
+        roomy,
+        salty,
+        dissolvable,
         new BathEdits(fix, work.policy(), work.units()),
         fix.path().key("bath"));
   }
@@ -135,7 +143,11 @@ final class Soaks {
   }
 
   private double limit(String name) {
-    return work.policy().limit("fixing/" + name).amount();
+    return named(name).amount();
+  }
+
+  private Limit named(String name) {
+    return work.policy().limit("fixing/" + name);
   }
 
   /** Up to the next multiple: nobody weighs 213.7 g. */

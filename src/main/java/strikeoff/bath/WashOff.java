@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -18,6 +19,7 @@ import strikeoff.units.Temperature;
  * @param firstRinse the first rinse's temperature
  * @param hottestWash the hottest wash's temperature
  * @param careful the hottest wash that careful washers give the cloth
+ * @param hot how hot a wash takes loose dye out
  * @param advised how hot a wash takes loose dye out and does the cloth no harm, in words
  * @param path of the last fix step
  */
@@ -30,6 +32,7 @@ public record WashOff(
     Optional<Temperature> firstRinse,
     Optional<Temperature> hottestWash,
     Temperature careful,
+    Limit hot,
     String advised,
     PlanPath path)
     implements Evidence {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Ratio;
 
 /**
@@ -12,6 +13,7 @@ import strikeoff.units.Ratio;
  * @param pastes in the plan's order, at least two
  * @param looks what each is expected to look like on the ground, as hexadecimal triples
  * @param difference the least CIEDE2000 between two of them
+ * @param apart CIEDE2000 from which on two are told apart
  * @param whole whether all pairs of pastes of the plan were looked at
  * @param path of the second paste's colour
  */
@@ -19,6 +21,7 @@ public record AlikeColours(
     List<String> pastes,
     List<String> looks,
     Ratio difference,
+    Limit apart,
     boolean whole,
     List<Related> related,
     PlanPath path)

@@ -8,6 +8,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Ratio;
 
@@ -20,7 +21,8 @@ final class ColourFacts {
   private final Likeness likeness;
   private final List<Swatch> printed;
   private final List<Overprint> overprints;
-  private final double shows;
+  private final Limit shows;
+  private final Limit apart;
 
   ColourFacts(
       PrintPlan plan,
@@ -33,10 +35,11 @@ final class ColourFacts {
     this.plan = plan;
     this.palette = palette;
     this.printed = swatches.stream().filter(s -> !s.placements().isEmpty()).toList();
-    this.shows = policy.limit("order/shows-from").amount();
+    this.shows = policy.limit("order/shows-from");
+    this.apart = policy.limit("order/told-apart");
     double most = policy.limit("media/most-pairs").amount();
     this.overprints = looked(overprints, most, printed.size());
-    this.likeness = new Likeness(printed, policy.limit("order/told-apart").amount(), most);
+    this.likeness = new Likeness(printed, apart, most);
   }
 
   /**
@@ -65,7 +68,7 @@ final class ColourFacts {
       double washedDifference = Lab.of(washed).difference(groundLab);
       double lighter = swatch.lightness() - groundLab.lightness();
       boolean tooLight = palette.isTooLight(paste(swatch), swatch.lab(), groundLab);
-      boolean seen = Math.min(difference, washedDifference) >= shows && !tooLight;
+      boolean seen = Math.min(difference, washedDifference) >= shows.amount() && !tooLight;
       // What is seen on the bare ground need not be looked for on other prints.
       Underlay.Standing standing = seen ? Underlay.Standing.NONE : underlay.of(paste(swatch));
       facts.add(
@@ -82,7 +85,11 @@ final class ColourFacts {
               Ratio.toTenth(swatch.lightness()),
               Ratio.toTenth(groundLab.lightness()),
               Ratio.toTenth(lighter),
+              palette.mostLighter(),
+              palette.veryDark(),
+              palette.fairlyDark(),
               Ratio.toTenth(difference),
+              shows,
               Ratio.toTenth(washedDifference),
               Ratio.toTenth(swatch.onGroundLab().difference(swatch.lab())),
               standing.over(),
@@ -128,6 +135,7 @@ final class ColourFacts {
         swatch.paste(),
         swatch.onGround(),
         Ratio.toTenth(nearest.difference()),
+        apart,
         List.of(new Evidence.Related(swatch.paste(), colourPath(swatch))),
         overprint.path());
   }

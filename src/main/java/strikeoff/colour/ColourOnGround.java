@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Ratio;
 
 /**
@@ -18,7 +19,11 @@ import strikeoff.units.Ratio;
  * @param lightness L* of the named colour
  * @param groundLightness L* of the ground
  * @param lighter how much lighter than the ground the named colour is, in L*; negative if darker
+ * @param mostLighter from which on it counts as lighter
+ * @param veryDark L* of a ground on which nothing translucent shows that is lighter
+ * @param fairlyDark L* of one on which such a colour comes out dull
  * @param difference CIEDE2000 between {@code look} and the ground
+ * @param shows CIEDE2000 from which on a colour shows
  * @param washedDifference CIEDE2000 between {@code washed} and the ground
  * @param missed CIEDE2000 between {@code look} and the named colour
  * @param over the pastes that it lies on wherever it is printed, if it isn't seen on the ground;
@@ -41,7 +46,11 @@ public record ColourOnGround(
     Ratio lightness,
     Ratio groundLightness,
     Ratio lighter,
+    Limit mostLighter,
+    Limit veryDark,
+    Limit fairlyDark,
     Ratio difference,
+    Limit shows,
     Ratio washedDifference,
     Ratio missed,
     List<String> over,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Ratio;
 
 /** Groups swatches that hardly differ on the ground, one group however many pairs it holds. */
@@ -15,14 +16,16 @@ final class Likeness {
   private final List<Swatch> swatches;
   private final int[] group;
   private final Map<Integer, Double> closest = new LinkedHashMap<>();
+  private final Limit apart;
   private boolean whole = true;
 
   /**
    * @param apart CIEDE2000 from which on two are told apart
    * @param mostPairs how many pairs are looked at
    */
-  Likeness(List<Swatch> swatches, double apart, double mostPairs) {
+  Likeness(List<Swatch> swatches, Limit apart, double mostPairs) {
     this.swatches = swatches;
+    this.apart = apart;
     group = new int[swatches.size()];
     long left = (long) mostPairs;
     for (int i = 0; i < group.length; i++) {
@@ -30,7 +33,7 @@ final class Likeness {
       for (int j = 0; j < i && whole; j++) {
         whole = left-- > 0;
         double difference = swatches.get(j).onGroundLab().difference(swatches.get(i).onGroundLab());
-        if (difference < apart) {
+        if (difference < apart.amount()) {
           join(j, i, difference);
         }
       }
@@ -73,6 +76,7 @@ final class Likeness {
                     alike.stream().map(Swatch::paste).toList(),
                     alike.stream().map(s -> s.onGround().hex()).toList(),
                     Ratio.toTenth(closest.get(first)),
+                    apart,
                     whole,
                     List.of(new Related(alike.get(0).paste(), path.apply(alike.get(0)))),
                     path.apply(alike.get(1))));

@@ -6,6 +6,7 @@ import strikeoff.plan.Cloth;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Range;
 import strikeoff.units.Ratio;
@@ -16,9 +17,9 @@ final class Palette {
   private final Reflectance ground;
   private final double hiding;
   private final Range translucent;
-  private final double mostLighter;
-  private final double veryDark;
-  private final double fairlyDark;
+  private final Limit mostLighter;
+  private final Limit veryDark;
+  private final Limit fairlyDark;
   private final double kept;
   private final double taken;
   private final double shown;
@@ -33,9 +34,9 @@ final class Palette {
             policy.limit("order/translucent-hides-least").amount(),
             policy.limit("order/translucent-hides-usual").amount(),
             policy.limit("order/translucent-hides-most").amount());
-    mostLighter = policy.limit("order/lighter-than-ground").amount();
-    veryDark = policy.limit("order/very-dark").amount();
-    fairlyDark = policy.limit("order/fairly-dark").amount();
+    mostLighter = policy.limit("order/lighter-than-ground");
+    veryDark = policy.limit("order/very-dark");
+    fairlyDark = policy.limit("order/fairly-dark");
     kept = 1 - policy.limit("order/softening").amount();
     shown = policy.limit("order/shows-from").amount();
     strongest = policy.limit("order/strongest-mix").amount();
@@ -45,6 +46,21 @@ final class Palette {
             .mapToDouble(
                 f -> f.getValue().fraction() * policy.fibre(f.getKey()).takesDye().fraction())
             .sum();
+  }
+
+  /** By how much L* a colour is lighter than what lies under it. */
+  Limit mostLighter() {
+    return mostLighter;
+  }
+
+  /** L* up to which nothing translucent shows on it. */
+  Limit veryDark() {
+    return veryDark;
+  }
+
+  /** L* up to which what is translucent comes out dull on it. */
+  Limit fairlyDark() {
+    return fairlyDark;
   }
 
   Reflectance ground() {
@@ -97,7 +113,8 @@ final class Palette {
    * hides nothing, or hides too little of something very dark.
    */
   boolean isTooLight(Paste paste, Lab own, Lab under) {
-    return isLighter(paste, own, under) && (!paste.translucent() || under.lightness() <= veryDark);
+    return isLighter(paste, own, under)
+        && (!paste.translucent() || under.lightness() <= veryDark.amount());
   }
 
   /** True for a translucent colour lighter than what lies under it, where that is not very dark. */
@@ -106,7 +123,7 @@ final class Palette {
   }
 
   private boolean isLighter(Paste paste, Lab own, Lab under) {
-    return paste.transparent() && own.lightness() - under.lightness() > mostLighter;
+    return paste.transparent() && own.lightness() - under.lightness() > mostLighter.amount();
   }
 
   /** What wash-off leaves on a fibre that takes dye whole. */
@@ -141,7 +158,7 @@ final class Palette {
               && showsOn(below, softened(paste), paler)
               && !isTooLight(paste, Lab.of(paste.colour()), below)
               && !(isDulled(paste, Lab.of(paste.colour()), below)
-                  && below.lightness() < fairlyDark);
+                  && below.lightness() < fairlyDark.amount());
         });
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Ratio;
 
 /**
@@ -14,6 +15,7 @@ import strikeoff.units.Ratio;
  * @param paste the nearest paste that is neither of the two
  * @param pasteLook its look on this ground
  * @param difference CIEDE2000 between {@code look} and {@code pasteLook}
+ * @param apart CIEDE2000 from which on two are told apart
  * @param path of the upper separation
  */
 public record ThirdColour(
@@ -24,6 +26,7 @@ public record ThirdColour(
     String paste,
     Colour pasteLook,
     Ratio difference,
+    Limit apart,
     List<Related> related,
     PlanPath path)
     implements Evidence {

@@ -7,6 +7,7 @@ import java.util.Map;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Mass;
 
@@ -33,10 +34,10 @@ final class ThickenerMeshes {
     }
     double density = policy.limit("screens/density-dye-paste").amount() / 1000;
     double rest = strength.batchGrams().best() - strength.thickenerGrams().best();
-    double least = policy.limit("paste/thin-on-coarse").amount();
-    double most = policy.limit("paste/thick-on-fine").amount();
-    Mass coarse = Thickeners.needed(least, rest, density);
-    Mass fine = Thickeners.needed(most, rest, density);
+    Limit least = policy.limit("paste/thin-on-coarse");
+    Limit most = policy.limit("paste/thick-on-fine");
+    Mass coarse = Thickeners.needed(least.amount(), rest, density);
+    Mass fine = Thickeners.needed(most.amount(), rest, density);
     List<Screen> ends =
         meshes.values().stream().filter(s -> isEnd(s.mesh().perCm(), meshes.keySet())).toList();
     List<ThickenerOnMesh> facts = new ArrayList<>();
@@ -46,6 +47,10 @@ final class ThickenerMeshes {
               strength.paste(),
               strength.thickener(),
               strength.share(),
+              strength.thinnest(),
+              strength.thickest(),
+              least,
+              most,
               screen.name(),
               screen.mesh(),
               coarse,

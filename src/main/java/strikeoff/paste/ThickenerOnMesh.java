@@ -3,6 +3,7 @@ package strikeoff.paste;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Mass;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Range;
@@ -13,6 +14,10 @@ import strikeoff.units.Range;
  *
  * @param thickener its name
  * @param share g for each ml of paste
+ * @param thinnest how little thickener any paste may hold
+ * @param thickest how much
+ * @param thinForCoarse how little one for a coarse mesh
+ * @param thickForFine how much one for a fine mesh
  * @param screen one of that mesh
  * @param count its mesh
  * @param gramsForCoarse thickener in one batch that suits a coarse mesh at least
@@ -23,6 +28,10 @@ public record ThickenerOnMesh(
     String paste,
     String thickener,
     Range share,
+    Limit thinnest,
+    Limit thickest,
+    Limit thinForCoarse,
+    Limit thickForFine,
     String screen,
     MeshCount count,
     Mass gramsForCoarse,

@@ -2,6 +2,7 @@ package strikeoff.paste;
 
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
@@ -17,6 +18,8 @@ import strikeoff.units.Range;
  * @param share g for each ml of paste: 0.02 is 2 % w/v
  * @param thickenerGrams of it in one batch
  * @param batchGrams what one batch weighs
+ * @param thinnest how little thickener a paste may hold
+ * @param thickest how much
  * @param gramsForThin thickener in all that makes the thinnest paste allowed, of a high-viscosity
  *     grade
  * @param gramsForThinGrade the same of a low-viscosity grade
@@ -29,6 +32,8 @@ public record ThickenerStrength(
     Range share,
     Range thickenerGrams,
     Range batchGrams,
+    Limit thinnest,
+    Limit thickest,
     Mass gramsForThin,
     Mass gramsForThinGrade,
     Mass gramsForThick,

@@ -8,6 +8,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
@@ -40,11 +41,12 @@ final class Thickeners {
   }
 
   private ThickenerHistory history(String paste, Paste.Thickener thickener) {
-    double shortest = policy.limit("paste/thickener-stands").amount();
-    double more = Math.max(0, shortest - thickener.stood().minutes());
+    Limit least = policy.limit("paste/thickener-stands");
+    double more = Math.max(0, least.amount() - thickener.stood().minutes());
     return new ThickenerHistory(
         paste,
         thickener.stood(),
+        least,
         new Span(more).wholeMinutesUp(),
         thickener.age(),
         thickener.storage(),
@@ -78,6 +80,8 @@ final class Thickeners {
             share(thickener.low(), rest.high(), density),
             share(thickener.best(), rest.best(), density),
             share(thickener.high(), rest.low(), density));
+    Limit thinnest = policy.limit("paste/thinnest");
+    Limit thickest = policy.limit("paste/thickest");
     return Optional.of(
         new ThickenerStrength(
             paste.name(),
@@ -85,9 +89,11 @@ final class Thickeners {
             share,
             thickener,
             whole,
-            needed("paste/thinnest", rest.best(), density),
-            needed("paste/thinnest-of-thin-grade", rest.best(), density),
-            needed("paste/thickest", rest.best(), density),
+            thinnest,
+            thickest,
+            needed(thinnest.amount(), rest.best(), density),
+            needed(policy.limit("paste/thinnest-of-thin-grade").amount(), rest.best(), density),
+            needed(thickest.amount(), rest.best(), density),
             line.map(Ingredient::path).orElse(paste.path().key("recipe"))));
   }
 
@@ -100,10 +106,6 @@ final class Thickeners {
    *
    * @param rest grams of everything else
    */
-  private Mass needed(String limit, double rest, double density) {
-    return needed(policy.limit(limit).amount(), rest, density);
-  }
-
   static Mass needed(double share, double rest, double density) {
     return new Mass(share * rest / (density - share));
   }

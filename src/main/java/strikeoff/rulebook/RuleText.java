@@ -12,7 +12,10 @@ import strikeoff.findings.Grade;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 
-/** Reads what a rule says of itself: its annotations, and from its text the limits. */
+/**
+ * Reads what a rule says of itself: its annotations, and from its text the limits: those that it
+ * reads, and in {@code @limits} those that a fact hands it with what it computed by them.
+ */
 public final class RuleText {
 
   /** The form of the part of an id after the slash. */
@@ -22,6 +25,8 @@ public final class RuleText {
 
   private static final Pattern LIMIT =
       Pattern.compile("\\bLimit\\s*\\([^)]*?\\bname\\s*==\\s*\"([^\"]+)\"");
+
+  private static final Pattern HANDED = Pattern.compile("(?m)^\\s*@limits\\(\"([^\"]+)\"\\)");
 
   private static final Pattern GRADE = Pattern.compile("\\bfrom ([a-z]+/[a-z-]+)");
 
@@ -64,7 +69,9 @@ public final class RuleText {
         limits.apply(id));
   }
 
-  /** Names of the limits that a rule's severity and conditions read, in their order. */
+  /**
+   * Names of the limits that a rule's severity and conditions read or are handed, in their order.
+   */
   public static List<String> limits(String drl) {
     Stream<String> grades =
         drl.lines()
@@ -72,7 +79,9 @@ public final class RuleText {
             .flatMap(line -> GRADE.matcher(line).results())
             .map(grade -> grade.group(1));
     Stream<String> conditions = LIMIT.matcher(drl).results().map(limit -> limit.group(1));
-    return Stream.concat(grades, conditions).distinct().toList();
+    Stream<String> handed =
+        HANDED.matcher(drl).results().flatMap(names -> Stream.of(names.group(1).split(", ")));
+    return Stream.of(grades, conditions, handed).flatMap(names -> names).distinct().toList();
   }
 
   /**

@@ -6,6 +6,7 @@ import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
@@ -15,6 +16,7 @@ import strikeoff.units.MeshCount;
  * The finest detail of a separation against the openings of its mesh.
  *
  * @param openings how many openings wide the detail is
+ * @param wanted how many openings wide it should be
  * @param holds the finest detail that the mesh holds
  * @param better coarsest mesh that is sold and holds the detail; empty if paste for cloth goes
  *     through none that does
@@ -29,6 +31,7 @@ public record DetailOnMesh(
     MeshCount mesh,
     Length opening,
     double openings,
+    Limit wanted,
     Length holds,
     Optional<Mesh> better,
     Mesh finest,
@@ -48,7 +51,7 @@ public record DetailOnMesh(
     if (separation.detail().isEmpty() || !mesh.canBeWoven()) {
       return Optional.empty();
     }
-    double wanted = policy.limit("screens/detail-openings").amount();
+    Limit wanted = policy.limit("screens/detail-openings");
     double detail = separation.detail().get().mm();
     return Optional.of(
         new DetailOnMesh(
@@ -59,8 +62,9 @@ public record DetailOnMesh(
             screen.mesh(),
             mesh.opening(),
             detail / mesh.opening().mm(),
-            mesh.opening().times(wanted),
-            usual.holding(separation.detail().get(), wanted),
+            wanted,
+            mesh.opening().times(wanted.amount()),
+            usual.holding(separation.detail().get(), wanted.amount()),
             Mesh.finest(policy),
             finestHolds(policy),
             separation.path().key("detail"),

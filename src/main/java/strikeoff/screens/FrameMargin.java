@@ -5,6 +5,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PullWay;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 
@@ -16,6 +17,8 @@ import strikeoff.units.Length;
  * @param well what is free at each end; below zero if the image is longer than the inside
  * @param side what is free at each side; likewise
  * @param least the smaller of the two
+ * @param wellWanted what should be free at each end
+ * @param sideWanted likewise at each side
  * @param frameLengthNeeded outside length that leaves the policy's room
  * @param frameWidthNeeded likewise the outside width; neither is less than the frame has
  */
@@ -29,6 +32,8 @@ public record FrameMargin(
     Length well,
     Length side,
     Length least,
+    Limit wellWanted,
+    Limit sideWanted,
     Length frameLengthNeeded,
     Length frameWidthNeeded,
     PlanPath path)
@@ -64,8 +69,7 @@ public record FrameMargin(
             screen.squeegee(),
             screen.path());
     FrameMargin then = of(larger, Pulled.best(larger, policy), policy);
-    return !then.well.below(policy.limit("screens/well-margin").amount())
-        && !then.side.below(policy.limit("screens/side-margin").amount());
+    return !then.well.below(wellWanted.amount()) && !then.side.below(sideWanted.amount());
   }
 
   private FrameMargin inFrame(Length frameLength, Length frameWidth) {
@@ -79,6 +83,8 @@ public record FrameMargin(
         well,
         side,
         least,
+        wellWanted,
+        sideWanted,
         frameLength,
         frameWidth,
         path);
@@ -89,8 +95,10 @@ public record FrameMargin(
     Length acrossIt = oneSide(screen.insideWidth(), screen.imageWidth());
     Length well = way.travelled(atEnds, acrossIt);
     Length side = way.underBlade(atEnds, acrossIt);
-    Length wellNeeded = new Length(policy.limit("screens/well-margin").amount());
-    Length sideNeeded = new Length(policy.limit("screens/side-margin").amount());
+    Limit wellWanted = policy.limit("screens/well-margin");
+    Limit sideWanted = policy.limit("screens/side-margin");
+    Length wellNeeded = new Length(wellWanted.amount());
+    Length sideNeeded = new Length(sideWanted.amount());
     boolean along = way == PullWay.ALONG;
     return new FrameMargin(
         screen.name(),
@@ -102,6 +110,8 @@ public record FrameMargin(
         well,
         side,
         well.compareTo(side) < 0 ? well : side,
+        wellWanted,
+        sideWanted,
         needed(screen, screen.frameLength(), screen.imageLength(), along ? wellNeeded : sideNeeded),
         needed(screen, screen.frameWidth(), screen.imageWidth(), along ? sideNeeded : wellNeeded),
         screen.path());

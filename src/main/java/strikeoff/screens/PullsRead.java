@@ -4,6 +4,7 @@ import java.util.Optional;
 import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 
 /**
@@ -15,18 +16,18 @@ import strikeoff.policy.Policy;
  * @param path of the pulls
  */
 public record PullsRead(
-    String design, String screen, int pulls, int most, Optional<Integer> meant, PlanPath path)
+    String design, String screen, int pulls, Limit most, Optional<Integer> meant, PlanPath path)
     implements Evidence {
 
   static PullsRead of(Design design, Design.Separation separation, Policy policy) {
-    int most = (int) policy.limit("screens/most-pulls").amount();
+    Limit most = policy.limit("screens/most-pulls");
     int less = separation.pulls() / 10;
     return new PullsRead(
         design.name(),
         separation.screen(),
         separation.pulls(),
         most,
-        Optional.of(less).filter(n -> n >= 1 && n <= most),
+        Optional.of(less).filter(n -> n >= 1 && n <= most.amount()),
         separation.path().key("pulls"));
   }
 

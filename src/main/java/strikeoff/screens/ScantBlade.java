@@ -10,6 +10,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
@@ -20,6 +21,7 @@ import strikeoff.units.Measures;
  *
  * @param fits those screens, in the plan's order
  * @param overlap how far it reaches beyond the image on each side, where that is least
+ * @param off beyond the image on each side, up to which it may run off it
  * @param related the screens after the first
  * @param path of the first one's squeegee
  */
@@ -27,6 +29,7 @@ public record ScantBlade(
     Length squeegee,
     List<SqueegeeFit> fits,
     Length overlap,
+    Limit off,
     List<Evidence.Related> related,
     PlanPath path)
     implements Evidence {
@@ -38,26 +41,28 @@ public record ScantBlade(
 
   static List<ScantBlade> all(PrintPlan plan, Policy policy) {
     double ends = policy.limit("screens/squeegee-ends").amount();
-    double off = policy.limit("screens/squeegee-runs-off").amount();
+    Limit off = policy.limit("screens/squeegee-runs-off");
     double advised = policy.limit("screens/squeegee-overlap").amount();
     Map<String, List<SqueegeeFit>> byBlade = new LinkedHashMap<>();
     for (Screen screen : plan.screens().values()) {
       Optional<SqueegeeFit> fit = SqueegeeFit.of(screen, policy);
       boolean roomy = !FrameMargin.of(screen, policy).side().below(advised);
       if (roomy && fit.map(f -> !f.overlap().below(0) && f.overlap().below(ends)).orElse(false)) {
-        String blade = fit.get().squeegee().text(Measures.METRIC) + fit.get().overlap().below(off);
+        String blade =
+            fit.get().squeegee().text(Measures.METRIC) + fit.get().overlap().below(off.amount());
         byBlade.computeIfAbsent(blade, n -> new ArrayList<>()).add(fit.get());
       }
     }
-    return byBlade.values().stream().map(ScantBlade::of).toList();
+    return byBlade.values().stream().map(fits -> of(fits, off)).toList();
   }
 
-  private static ScantBlade of(List<SqueegeeFit> fits) {
+  private static ScantBlade of(List<SqueegeeFit> fits, Limit off) {
     SqueegeeFit first = fits.get(0);
     return new ScantBlade(
         first.squeegee(),
         fits,
         fits.stream().map(SqueegeeFit::overlap).min(Length::compareTo).orElseThrow(),
+        off,
         fits.stream().skip(1).map(f -> new Evidence.Related(f.screen(), f.path())).toList(),
         first.path());
   }

@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import java.util.List;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
@@ -13,6 +14,7 @@ import strikeoff.units.Share;
  * @param fills pastes of those fills
  * @param share of all fills that it can lie at, by their printed area
  * @param beside the least CIEDE2000 between it and one of them, side by side on the ground
+ * @param shows CIEDE2000 from which on one shows beside the other
  * @param over CIEDE2000 between that fill and the outline printed over it
  * @param path of the key's colour
  */
@@ -22,6 +24,7 @@ public record KeyLikeFill(
     List<String> fills,
     Share share,
     Ratio beside,
+    Limit shows,
     Ratio over,
     List<String> marks,
     List<Related> related,

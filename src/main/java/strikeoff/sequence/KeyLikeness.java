@@ -12,6 +12,7 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
@@ -22,13 +23,13 @@ final class KeyLikeness {
   private final PrintPlan plan;
   private final Layout layout;
   private final Meetings meetings;
-  private final double seen;
+  private final Limit shows;
 
   KeyLikeness(PrintPlan plan, Layout layout, Policy policy) {
     this.plan = plan;
     this.layout = layout;
     meetings = new Meetings(plan.cloth(), policy);
-    seen = policy.limit("order/shows-from").amount();
+    shows = policy.limit("order/shows-from");
   }
 
   /** One for each outline of a placed design. */
@@ -55,7 +56,7 @@ final class KeyLikeness {
     List<Separation> alike =
         fills.stream()
             .filter(s -> !s.paste().equals(key.paste()))
-            .filter(s -> meetings.beside(ink, paste(s)) < seen)
+            .filter(s -> meetings.beside(ink, paste(s)) < shows.amount())
             .sorted(Comparator.comparingDouble(s -> meetings.beside(ink, paste(s))))
             .toList();
     if (alike.isEmpty()
@@ -72,6 +73,7 @@ final class KeyLikeness {
             alike.stream().map(Separation::paste).distinct().toList(),
             new Share(printed(alike) / printed(fills)),
             Ratio.toTenth(meetings.beside(ink, fill)),
+            shows,
             Ratio.toTenth(meetings.over(ink, fill).difference()),
             placements,
             List.of(new Related(fill.name(), fill.path().key("colour"))),

@@ -31,7 +31,7 @@ public record DryingAir(Quantity stated, Quantity nearest, int films, PlanPath p
 
   /** True if it lies within what they were checked for. */
   public boolean tried() {
-    return stated.equals(nearest);
+    return stated.base() == nearest.base();
   }
 
   static List<DryingAir> all(Timeline.Day day, PrintPlan plan, Policy policy) {

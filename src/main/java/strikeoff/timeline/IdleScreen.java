@@ -6,12 +6,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.policy.Limit;
+import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 
 /**
@@ -22,6 +24,7 @@ import strikeoff.units.Span;
  * @param medium what stands in them
  * @param screens their names, in the order of use
  * @param longest the longest stand
+ * @param most how long its paste may stand in the mesh
  * @param screen the one that stands longest
  * @param from when its frame was lifted
  * @param until when it is laid again, or the washing begins
@@ -33,6 +36,7 @@ public record IdleScreen(
     Medium medium,
     List<String> screens,
     Span longest,
+    Limit most,
     String screen,
     Moment from,
     Moment until,
@@ -68,11 +72,10 @@ public record IdleScreen(
     return String.join("; ", washSteps.stream().map(WashStep::text).toList());
   }
 
-  /**
-   * @param longerThan stands that are worth telling, by medium
-   */
-  static List<IdleScreen> all(
-      Timeline.Day day, PrintPlan plan, ToDoubleFunction<Medium> longerThan) {
+  static List<IdleScreen> all(Timeline.Day day, PrintPlan plan, Policy policy) {
+    Limit dye = policy.limit("drying/in-mesh-of-dye");
+    Limit paint = policy.limit("drying/in-mesh-of-paint");
+    Function<Medium, Limit> most = medium -> medium == Medium.DYE ? dye : paint;
     Map<Integer, Moment> printed = new LinkedHashMap<>();
     day.impressions().forEach(i -> printed.merge(i.step(), i.lifted(), Moment::later));
     Map<String, Impression> lastUse = new LinkedHashMap<>();
@@ -97,19 +100,18 @@ public record IdleScreen(
           stand = Stand.of(before, printed, now.laid(), task);
         }
       }
-      if (stand != null && stand.span().minutes() > longerThan.applyAsDouble(stand.medium())) {
+      if (stand != null && stand.span().minutes() > most.apply(stand.medium()).amount()) {
         stands
             .computeIfAbsent(stand.step + " " + stand.medium(), k -> new ArrayList<>())
             .add(stand);
       }
     }
     List<IdleScreen> all = new ArrayList<>();
-    stands.values().forEach(s -> all.add(tell(s, plan, longerThan)));
+    stands.values().forEach(s -> all.add(tell(s, plan, most)));
     return all;
   }
 
-  private static IdleScreen tell(
-      List<Stand> stands, PrintPlan plan, ToDoubleFunction<Medium> longerThan) {
+  private static IdleScreen tell(List<Stand> stands, PrintPlan plan, Function<Medium, Limit> most) {
     Stand longest = stands.get(0);
     Set<String> screens = new LinkedHashSet<>();
     for (Stand stand : stands) {
@@ -124,23 +126,24 @@ public record IdleScreen(
         longest.medium(),
         List.copyOf(screens),
         longest.span(),
+        most.apply(longest.medium()),
         longest.screen(),
         longest.before.lifted(),
         longest.until,
         new Span(washing),
-        washSteps(stands, plan, longerThan),
+        washSteps(stands, plan, most),
         longest.path,
         List.of(new Related("last used", longest.before.path())));
   }
 
   private static List<WashStep> washSteps(
-      List<Stand> stands, PrintPlan plan, ToDoubleFunction<Medium> longerThan) {
+      List<Stand> stands, PrintPlan plan, Function<Medium, Limit> most) {
     Map<Integer, Map<WashStep.When, Set<String>>> afterStep = new LinkedHashMap<>();
     for (Stand stand : stands) {
       afterStep
           .computeIfAbsent(stand.before.step(), s -> new LinkedHashMap<>())
           .computeIfAbsent(
-              stand.when(longerThan.applyAsDouble(stand.medium())), w -> new LinkedHashSet<>())
+              stand.when(most.apply(stand.medium()).amount()), w -> new LinkedHashSet<>())
           .add(stand.screen());
     }
     List<WashStep> steps = new ArrayList<>();

@@ -8,6 +8,8 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Step;
+import strikeoff.policy.Limit;
+import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 
 /**
@@ -17,6 +19,7 @@ import strikeoff.units.Length;
  * @param title the step in a few words
  * @param screen whose frame it is
  * @param side the frame's longer side
+ * @param most how long one that a single person lays may be
  * @param hands people of the crew
  */
 public record LongestFrame(
@@ -24,6 +27,7 @@ public record LongestFrame(
     String title,
     String screen,
     Length side,
+    Limit most,
     int hands,
     PlanPath path,
     List<Related> related)
@@ -38,7 +42,7 @@ public record LongestFrame(
     return hands == 1;
   }
 
-  static List<LongestFrame> all(Timeline.Day day, PrintPlan plan) {
+  static List<LongestFrame> all(Timeline.Day day, PrintPlan plan, Policy policy) {
     List<LongestFrame> all = new ArrayList<>();
     Map<Integer, List<Impression>> byStep = day.byStep();
     for (Step step : plan.run()) {
@@ -54,6 +58,7 @@ public record LongestFrame(
                 step.title(plan.measures()),
                 longest.name(),
                 new Length(side(longest)),
+                policy.limit("table/longest-hand-frame"),
                 plan.crew().names().size(),
                 step.path(),
                 List.of(

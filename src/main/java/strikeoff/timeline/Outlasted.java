@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Phrase;
@@ -39,11 +38,8 @@ record Outlasted(Set<String> pastes, Set<String> screens) {
             .ifPresent(age -> pastes.add(paste.name()));
       }
     }
-    double dye = known.policy().limit("drying/in-mesh-of-dye").amount();
-    double paint = known.policy().limit("drying/in-mesh-of-paint").amount();
     Set<String> screens = new LinkedHashSet<>();
-    IdleScreen.all(day, plan, m -> m == Medium.DYE ? dye : paint)
-        .forEach(idle -> screens.addAll(idle.screens()));
+    IdleScreen.all(day, plan, known.policy()).forEach(idle -> screens.addAll(idle.screens()));
     return new Outlasted(pastes, screens);
   }
 

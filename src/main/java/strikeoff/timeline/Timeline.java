@@ -10,7 +10,6 @@ import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Evidence;
-import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Until;
@@ -102,9 +101,7 @@ public record Timeline(
         TakingUp.all(day, plan.measures(), remedy -> trials.tried(remedy, impressions)));
     evidence.addAll(IdleHand.all(day, plan, trials));
     evidence.addAll(Clearing.of(day, plan, known));
-    double dye = policy.limit("drying/in-mesh-of-dye").amount();
-    double paint = policy.limit("drying/in-mesh-of-paint").amount();
-    evidence.addAll(IdleScreen.all(day, plan, m -> m == Medium.DYE ? dye : paint));
+    evidence.addAll(IdleScreen.all(day, plan, policy));
     // Steps that are simulated by one person instead of several are longer for that reason alone.
     int byOne =
         blocked.stream()
@@ -125,7 +122,7 @@ public record Timeline(
     DayTooLong.all(day.tasks(), plan, tender, trial).stream()
         .filter(d -> d.step() < told)
         .forEach(evidence::add);
-    evidence.addAll(LongestFrame.all(day, plan));
+    evidence.addAll(LongestFrame.all(day, plan, policy));
     evidence.addAll(SetOnTable.all(day, plan));
     evidence.addAll(day.run().places());
     evidence.addAll(FramesOnBoards.all(day, plan));

@@ -10,9 +10,11 @@ import org.junit.jupiter.api.Test;
 import strikeoff.plan.Design;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
+import strikeoff.policy.Limit;
 import strikeoff.sequence.Sketch;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
+import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
 class SwatchesTest {
@@ -256,9 +258,10 @@ class SwatchesTest {
             .swatches()
             .swatches();
     PlanPath anywhere = new PlanPath("pastes");
-    assertThat(new Likeness(greys, 2, 3).facts(s -> anywhere).get(0).named())
+    Limit apart = new Limit("order/told-apart", new Ratio(2), "", "");
+    assertThat(new Likeness(greys, apart, 3).facts(s -> anywhere).get(0).named())
         .containsExactly("one", "two", "three");
-    assertThat(new Likeness(greys, 2, 1).facts(s -> anywhere).get(0).named())
+    assertThat(new Likeness(greys, apart, 1).facts(s -> anywhere).get(0).named())
         .endsWith("perhaps others");
   }
 

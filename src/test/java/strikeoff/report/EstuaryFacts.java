@@ -25,6 +25,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.policy.Limit;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.timeline.Moment;
 import strikeoff.units.Area;
@@ -121,6 +122,10 @@ final class EstuaryFacts {
     return new Pastes(uses, ages, cards, List.of());
   }
 
+  private static Limit limit(String name) {
+    return PolicyReader.builtIn().limit("fixing/" + name);
+  }
+
   static Fixing fixing() {
     Soak soak =
         new Soak(
@@ -152,6 +157,11 @@ final class EstuaryFacts {
             false,
             true,
             new Ratio(91),
+            limit("weakest-bath"),
+            limit("strongest-bath"),
+            limit("tight-liquor-ratio"),
+            limit("enough-salt"),
+            limit("salt-dissolves"),
             new BathEdits(
                 new Step.Fix(
                     1,

@@ -141,8 +141,8 @@ class LinkingTest {
     Map<String, NeededFacts> asked = new HashMap<>();
     PackagedModel.load()
         .forEach(model -> model.getRules().forEach(r -> asked.put(r.getName(), NeededFacts.by(r))));
-    assertThat(asked.get("screens/mesh-too-coarse-for-detail").limits())
-        .containsExactly("screens/detail-openings", "screens/detail-openings-least");
+    assertThat(asked.get("paste/over-mixed").limits())
+        .containsExactly("paste/kept-for-later", "paste/over-mixed", "paste/usual-pot");
     Variable<Limit> any = declarationOf(Limit.class);
     NeededFacts unnamed =
         NeededFacts.by(rule(PACKAGE, "trial/limit").build(pattern(any), on(any).execute(g -> {})));

@@ -37,6 +37,9 @@ class RuleCatalogueTest {
   private static final Pattern NAME = Pattern.compile("(?m)^rule\\s+\"([^\"]+)\"");
   private static final Pattern IMPORT = Pattern.compile("(?m)^import\\s+([\\w.]+)\\s*;?\\s*$");
   private static final Pattern BINDING = Pattern.compile("(\\$\\w+)\\s*:\\s*([A-Z]\\w*)\\s*\\(");
+  private static final Pattern HANDED =
+      Pattern.compile("(?<=[(,])\\s*(\\$\\w+)\\s*:\\s*[a-z]\\w*\\s*(?=[,)])");
+
   private static final Pattern REPORT =
       Pattern.compile("reporter\\.report\\(\\s*drools\\.getRule\\(\\)\\s*,([^;]*)\\)\\s*;");
   private static final Pattern NUMBER =
@@ -149,6 +152,8 @@ class RuleCatalogueTest {
     }
     Map<String, Class<?>> bindings = new LinkedHashMap<>();
     BINDING.matcher(drl).results().forEach(b -> bindings.put(b.group(1), imports.get(b.group(2))));
+    // A limit that a fact hands over, bound inside its pattern.
+    HANDED.matcher(drl).results().forEach(b -> bindings.putIfAbsent(b.group(1), Limit.class));
     Matcher report = REPORT.matcher(drl);
     assertThat(report.find()).as("calls reporter.report(drools.getRule(), …)").isTrue();
     List<Class<?>> types = new ArrayList<>();
@@ -203,6 +208,70 @@ class RuleCatalogueTest {
         RULEBOOK.rules().stream().flatMap(r -> r.limits().stream()).collect(Collectors.toSet());
     assertThat(POLICY.limits().keySet())
         .allMatch(name -> byRules.contains(name) || inJava(name, literals));
+  }
+
+  /**
+   * A limit that a rule compares with is read by that rule alone; where a derivation needs it as
+   * well, it hands it over with its fact, so that both go by one reading. These are left: what a
+   * model or the clock goes by whatever is judged, and what a remedy is computed from that is tried
+   * on the whole plan.
+   */
+  private static final Map<String, String> READ_TWICE =
+      Map.ofEntries(
+          Map.entry(
+              "cloth/protein-soda",
+              "the usual bath of a remedy is no stronger than silk and wool stand"),
+          Map.entry("fixing/alkali-low-per-dye", "what a remedy weighs in is enough for the dye"),
+          Map.entry(
+              "fixing/coolest-heat-set", "a binder cooler than that sets as slowly as at that"),
+          Map.entry(
+              "fixing/coolest-steam",
+              "a group is fixed by steam from there on, whatever is judged"),
+          Map.entry("fixing/hopeless-below", "colder, the model of fixing gives no time"),
+          Map.entry(
+              "fixing/hottest-machine",
+              "a washing machine gets no hotter, whatever the fibre stands"),
+          Map.entry(
+              "fixing/temperature-tolerance",
+              "the model of fixing trusts a stated time so far from its temperature"),
+          Map.entry("layout/closing-tolerance", "how many repeats are laid goes by it"),
+          Map.entry(
+              "media/dry-after-bath",
+              "the clock lets cloth dry so long where the plan says nothing"),
+          Map.entry(
+              "order/fairly-dark",
+              "told to whatever lies under a colour, of which a rule sees one"),
+          Map.entry(
+              "order/partly-lost",
+              "millions of prints lie on others in part, and facts are made of these"),
+          Map.entry(
+              "screens/coarsest-mesh", "what a mesh may be meant for is a mesh that there is"),
+          Map.entry(
+              "screens/finest-mesh", "the mesh that a remedy names is one that paste goes through"),
+          Map.entry("screens/finest-woven", "what a mesh may be meant for is a mesh that there is"),
+          Map.entry(
+              "time/few-minutes-over",
+              "a remedy is tried on the whole day, which may run over so little"));
+
+  private static final Pattern COMPARED =
+      Pattern.compile("Limit\\(\\s*name == \"([^\"]+)\"\\s*,\\s*\\$\\w+\\s*:\\s*amount");
+
+  @Test
+  void aLimitThatARuleComparesHasOneReader() {
+    Set<String> compared = new TreeSet<>();
+    for (String id : folders()) {
+      String drl = read(RULES.resolve(id).resolve("rule.drl"));
+      COMPARED.matcher(drl).results().forEach(limit -> compared.add(limit.group(1)));
+    }
+    Set<String> literals = new HashSet<>();
+    for (Path file : files(JAVA, ".java")) {
+      LITERAL.matcher(read(file)).results().forEach(l -> literals.add(l.group(1)));
+    }
+    compared.removeIf(
+        limit ->
+            !literals.contains(limit)
+                && !literals.contains(limit.substring(limit.indexOf('/') + 1)));
+    assertThat(compared).as("limits that Java reads too").isEqualTo(READ_TWICE.keySet());
   }
 
   /**
