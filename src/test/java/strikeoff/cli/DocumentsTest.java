@@ -121,7 +121,7 @@ class DocumentsTest {
     if (program.contains("/")) {
       assertThat(Path.of(program)).exists();
     }
-    named(command, "-P(\\w+)", "<id>%s</id>", Path.of("pom.xml"));
+    named(command, "-P(\\w+)", "<id>%s</id>", Path.of("src/parent/pom.xml"));
     named(
         command,
         "--prefix (\\S+)",
