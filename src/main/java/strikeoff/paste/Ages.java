@@ -53,17 +53,18 @@ final class Ages {
 
   /** Dye pastes that are printed and not kept cold. */
   Optional<KeptInRoom> inRoom() {
-    List<Paste> pastes =
+    List<String> pastes =
         timeline.impressions().stream()
             .map(i -> i.footprint().paste())
             .filter(p -> !p.groups().isEmpty() && p.storage() != Storage.COLD)
+            .map(Paste::name)
             .distinct()
             .toList();
     return pastes.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new KeptInRoom(
-                pastes.stream().map(Paste::name).toList(),
+                pastes,
                 plan.room().temperature(),
                 new Temperature(policy.limit("paste/room-temperature").amount()),
                 policy.limit("paste/carried-over").amount(),
@@ -182,13 +183,13 @@ final class Ages {
   private List<Edit> mixLater(Paste paste, List<Use> uses, Use oldest) {
     PlanPath first =
         uses.stream()
-            .filter(use -> use.ready().equals(oldest.ready()))
+            .filter(use -> use.ready().compareTo(oldest.ready()) == 0)
             .findFirst()
             .orElseThrow()
             .impression()
             .path();
     return mixings.of(paste.name()).stream()
-        .filter(batch -> batch.ready().equals(oldest.ready()))
+        .filter(batch -> batch.ready().compareTo(oldest.ready()) == 0)
         .findFirst()
         .map(batch -> MixLater.edits(batch.step(), paste.name(), first))
         .orElse(List.of());

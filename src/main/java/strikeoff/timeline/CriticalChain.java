@@ -91,7 +91,9 @@ public record CriticalChain(List<Link> links) {
     Map<List<Object>, Link> links = new LinkedHashMap<>();
     for (Link link : chain) {
       if (link.span().minutes() > 0) {
-        links.merge(List.of(link.step(), link.kind(), link.doing(), link.after()), link, Link::and);
+        // By its words, since a step is hashed to its depths.
+        String doing = link.doing().text(Measures.METRIC);
+        links.merge(List.of(link.step(), link.kind(), doing, link.after()), link, Link::and);
       }
     }
     return new CriticalChain(List.copyOf(links.values()));
