@@ -82,7 +82,7 @@ final class ColourOrder {
               .toList();
       if (MotifOrder.key(key) && !after.isEmpty()) {
         return Optional.of(
-            new KeyNotLast(
+            new KeyBeforeOthers(
                 order.design(),
                 paste(key),
                 after.stream().map(ColourOrder::paste).toList(),

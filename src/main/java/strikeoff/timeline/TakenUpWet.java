@@ -39,7 +39,7 @@ public record TakenUpWet(
     int films,
     int occasions,
     String state,
-    TooEarly early,
+    BeforeSafe early,
     String example,
     boolean paint,
     Moment at,

@@ -174,7 +174,7 @@ final class TakingUp {
         occasion.wet().size(),
         times,
         occasion.needed().text(),
-        TooEarly.of(safe, now),
+        BeforeSafe.of(safe, now),
         slowest.footprint().placement().name() + ", " + Causes.colour(slowest),
         slowest.footprint().paste().medium() == Medium.PAINT,
         now,

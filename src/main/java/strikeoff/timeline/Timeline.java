@@ -128,7 +128,7 @@ public record Timeline(
     evidence.addAll(FramesOnBoards.all(day, plan));
     RunFigures figures = RunFigures.of(day, plan);
     evidence.add(figures);
-    evidence.addAll(MostlyWaiting.of(day.use(), figures));
+    evidence.addAll(WaitingShare.of(day.use(), figures));
     return evidence;
   }
 

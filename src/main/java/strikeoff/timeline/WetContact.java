@@ -49,7 +49,7 @@ public record WetContact(
     boolean beneath,
     Chance chance,
     int pairs,
-    TooEarly early,
+    BeforeSafe early,
     boolean wetOnWet,
     Area area,
     String laterMotif,

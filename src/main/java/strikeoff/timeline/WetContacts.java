@@ -89,7 +89,7 @@ final class WetContacts {
                 .intersects(contact.earlier().footprint().image()),
         contact.chance(),
         alike.size(),
-        TooEarly.of(safe, contact.later().laid()),
+        BeforeSafe.of(safe, contact.later().laid()),
         wetOnWet(worst),
         new Area(alike.stream().mapToDouble(p -> p.contact().area().squareCm()).sum()),
         contact.later().footprint().placement().name(),

@@ -78,7 +78,7 @@ class ColourOrderTest {
             .run()
             .print("shells");
     assertThat(day.facts(DarkBeforeLight.class)).isEmpty();
-    KeyNotLast fact = day.fact(KeyNotLast.class);
+    KeyBeforeOthers fact = day.fact(KeyBeforeOthers.class);
     assertThat(fact.key()).isEqualTo("ink");
     assertThat(fact.after()).containsExactly("sand", "rust");
     assertThat(fact.better()).containsExactly("sand", "rust", "ink");
@@ -89,7 +89,7 @@ class ColourOrderTest {
   void anOutlinePrintedLastIsNoMatter() {
     PrintDay day =
         pastes().design("shell", "sand", "ink key").at("shells", "shell", 0).run().print("shells");
-    assertThat(day.facts(KeyNotLast.class)).isEmpty();
+    assertThat(day.facts(KeyBeforeOthers.class)).isEmpty();
   }
 
   @Test
@@ -128,28 +128,29 @@ class ColourOrderTest {
       PrintDay day = inOneMotif("ink " + halves[0], "sand " + halves[1]);
       assertThat(day.facts(DarkBeforeLight.class)).isEmpty();
       PrintDay outline = inOneMotif("ink key " + halves[0], "sand " + halves[1]);
-      assertThat(outline.facts(KeyNotLast.class)).isEmpty();
+      assertThat(outline.facts(KeyBeforeOthers.class)).isEmpty();
     }
     assertThat(inOneMotif("ink left", "sand").facts(DarkBeforeLight.class)).hasSize(1);
-    assertThat(inOneMotif("ink key far", "sand").facts(KeyNotLast.class)).hasSize(1);
+    assertThat(inOneMotif("ink key far", "sand").facts(KeyBeforeOthers.class)).hasSize(1);
   }
 
   @Test
   void onlyWhatAnOutlineLiesUnderIsToldWithIt() {
-    KeyNotLast fact = inOneMotif("ink key left", "sand right", "rust").fact(KeyNotLast.class);
+    KeyBeforeOthers fact =
+        inOneMotif("ink key left", "sand right", "rust").fact(KeyBeforeOthers.class);
     assertThat(fact.after()).containsExactly("rust");
   }
 
   @Test
   void theBetterOrderIsLightThenDarkThenPaintThenOutlines() {
-    KeyNotLast fact =
+    KeyBeforeOthers fact =
         pastes()
             .paint("chalk", 0xffffff)
             .design("shell", "chalk key", "cream", "rust", "sand")
             .at("shells", "shell", 0, 50)
             .run()
             .print("shells")
-            .fact(KeyNotLast.class);
+            .fact(KeyBeforeOthers.class);
     assertThat(fact.better()).containsExactly("sand", "rust", "cream", "chalk");
     assertThat(fact.betterOrder()).isEqualTo("sand, then rust, then cream, then chalk");
     assertThat(fact.marks()).containsExactly("shells 1", "shells 2");

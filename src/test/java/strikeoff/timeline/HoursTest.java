@@ -87,7 +87,7 @@ class HoursTest {
 
   @Test
   void whatIsWaitedForIsToldLongestFirst() {
-    MostlyWaiting told =
+    WaitingShare told =
         heron(9, 17)
             .dry(PrintDay.minutes(20), null)
             .print("herons")
@@ -95,8 +95,8 @@ class HoursTest {
             .timeline()
             .evidence()
             .stream()
-            .filter(MostlyWaiting.class::isInstance)
-            .map(MostlyWaiting.class::cast)
+            .filter(WaitingShare.class::isInstance)
+            .map(WaitingShare.class::cast)
             .findFirst()
             .orElseThrow();
     // The last wait is 60 min, in 10 of which Wren washes the screen.
@@ -109,7 +109,7 @@ class HoursTest {
     assertThat(told.shortenFirst(Measures.METRIC)).isEqualTo("dry 60 min in step 3, 60 min");
     assertThat(
             heron(9, 17).print("herons").timeline().evidence().stream()
-                .filter(MostlyWaiting.class::isInstance))
+                .filter(WaitingShare.class::isInstance))
         .as("nobody waits")
         .isEmpty();
   }

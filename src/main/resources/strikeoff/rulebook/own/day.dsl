@@ -36,8 +36,8 @@
 [condition][timeline.TakenUpWet]- too early by more than {time}=early.ordinary.base() > {time}
 [condition][timeline.IdleScreen]a screen stands idle with paste in it=IdleScreen()
 [condition][timeline.IdleScreen]- for more than {time}=longest.base() > {time}
-[condition][timeline.MostlyWaiting]people wait=MostlyWaiting()
-[condition][timeline.MostlyWaiting]- for more than {share} of the time=share.base() > {share}
+[condition][timeline.WaitingShare]people wait=WaitingShare()
+[condition][timeline.WaitingShare]- for more than {share} of the time=share.base() > {share}
 [condition][timeline.DayTooLong]a day runs past its hours=DayTooLong()
 [condition][timeline.DayTooLong]- by more than {time}=over.base() > {time}
 [condition][timeline.FilmsInRoom]a film never dries=FilmsInRoom(films > 0)

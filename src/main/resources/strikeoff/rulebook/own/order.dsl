@@ -1,6 +1,6 @@
 # What comes before what on the cloth.
 [condition][sequence.DarkBeforeLight]a dark colour is printed before a light one=DarkBeforeLight()
-[condition][sequence.KeyNotLast]a key colour isn't printed last=KeyNotLast()
+[condition][sequence.KeyBeforeOthers]a key colour isn't printed last=KeyBeforeOthers()
 [condition][sequence.TrapWidth]colours overlap in a trap=TrapWidth()
 [condition][sequence.TrapWidth]- of less than {length}=trap.base() < {length}
 [condition][sequence.DyeOverPaint]dye is printed over paint=DyeOverPaint()

@@ -19,7 +19,7 @@ import strikeoff.units.Span;
  * @param waitedFor what is waited for, longest first
  * @param toShorten the longest part of the chain that decides when the run ends, but for a batch
  */
-public record MostlyWaiting(
+public record WaitingShare(
     Span waiting,
     Span work,
     Share share,
@@ -28,7 +28,7 @@ public record MostlyWaiting(
     PlanPath path)
     implements Evidence {
 
-  public MostlyWaiting {
+  public WaitingShare {
     waitedFor = List.copyOf(waitedFor);
   }
 
@@ -62,7 +62,7 @@ public record MostlyWaiting(
         + "or let the longest wait fall overnight";
   }
 
-  static List<MostlyWaiting> of(Use use, RunFigures figures) {
+  static List<WaitingShare> of(Use use, RunFigures figures) {
     List<WaitedFor> waited = new ArrayList<>();
     double batches = 0;
     for (Map.Entry<Doing, Span> cause : use.waitingByCause().entrySet()) {
@@ -78,7 +78,7 @@ public record MostlyWaiting(
     }
     waited.sort((a, b) -> b.span().compareTo(a.span()));
     return List.of(
-        new MostlyWaiting(
+        new WaitingShare(
             new Span(waiting),
             use.handsOn(),
             new Share(waiting / (waiting + use.handsOn().minutes())),

@@ -20,7 +20,7 @@ import strikeoff.units.Phrase;
  * @param places the placements concerned, in short: {@code herons 1–6}
  * @param path of what sets the order: the design's list, or the print step that leaves it
  */
-public record KeyNotLast(
+public record KeyBeforeOthers(
     String design,
     String key,
     List<String> after,
@@ -34,7 +34,7 @@ public record KeyNotLast(
     PlanPath path)
     implements Evidence {
 
-  public KeyNotLast {
+  public KeyBeforeOthers {
     after = List.copyOf(after);
     opaque = List.copyOf(opaque);
     better = List.copyOf(better);
