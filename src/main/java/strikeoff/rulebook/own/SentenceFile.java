@@ -75,7 +75,7 @@ record SentenceFile(List<OwnRule> rules, List<SentenceRule> read) {
           } else if (is(line, "end")) {
             wrong(file, i, "the rule has no “then”", mistakes);
             part = Part.OUTSIDE;
-          } else if (SentenceRule.isConsequence(line)) {
+          } else if (Saying.isConsequence(line)) {
             wrong(file, i, "“then” is missing above this line", mistakes);
             rule.consequence(i + 1, line);
             part = Part.THEN;

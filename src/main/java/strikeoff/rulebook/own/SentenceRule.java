@@ -1,39 +1,23 @@
 package strikeoff.rulebook.own;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.drools.model.Rule;
 import strikeoff.described.WholePlan;
 import strikeoff.findings.RuleInfo;
-import strikeoff.findings.Severity;
-import strikeoff.findings.Words;
 import strikeoff.policy.Limit;
 import strikeoff.rulebook.RuleText;
 import strikeoff.units.Parsed;
-import strikeoff.units.Phrase;
 import strikeoff.units.Script;
-import strikeoff.units.Spelling;
 
 /** Reads one rule that is written in sentences. */
 final class SentenceRule {
 
-  private static final Pattern SAY = Pattern.compile("(?i)say\\s+(\\S+?)\\s*:\\s*(.*)");
-  private static final Pattern SAID =
-      Pattern.compile("(?i)(because|mend|source|summary)\\s*:\\s*(.*)");
-  private static final Pattern SOMETHING = Pattern.compile("(\\p{L}+)\\s*:\\s*(.*)");
-
   /** As {@link KnownWords} says it. */
   private static final Pattern UNKNOWN = Pattern.compile("no [a-z ]+ is called “([^”]*)”");
-
-  private static final List<String> THINGS = List.of("because", "mend", "source", "summary");
-  private static final List<String> SEVERITIES = List.of("stop", "risk", "advice");
 
   /** More than anybody follows. */
   private static final int MOST_LINES = 100;
@@ -52,9 +36,7 @@ final class SentenceRule {
   private final List<List<Clause>> lines = new ArrayList<>();
 
   private final List<Integer> linesAt = new ArrayList<>();
-  private final Map<String, String> said = new LinkedHashMap<>();
-  private final Map<String, Integer> saidAt = new LinkedHashMap<>();
-  private String last = "";
+  private final Saying saying;
   private int conditionLines;
 
   /** True once a condition was not understood: what it finds is then not known either. */
@@ -69,6 +51,7 @@ final class SentenceRule {
     this.mistakes = mistakes;
     this.line = line;
     this.name = name;
+    this.saying = new Saying(file, words, mistakes, line);
   }
 
   /** As {@code beginners/fine-mesh}. */
@@ -148,60 +131,9 @@ final class SentenceRule {
     }
   }
 
-  /** True if the line belongs after “then”. */
-  static boolean isConsequence(String text) {
-    return SAY.matcher(text).matches() || SAID.matcher(text).matches();
-  }
-
+  /** A line after “then”. */
   void consequence(int at, String written) {
-    Matcher slip = SOMETHING.matcher(written);
-    String text = written;
-    if (slip.matches() && !isConsequence(written)) {
-      String word = slip.group(1).toLowerCase(Locale.ROOT);
-      Optional<String> meant = Spelling.nearest(word, THINGS);
-      if (meant.isPresent()) {
-        wrong(at, Script.quoted(word) + " is not known here; did you mean “" + meant.get() + "”?");
-        text = meant.get() + ": " + slip.group(2);
-      }
-    }
-    Matcher say = SAY.matcher(text);
-    Matcher other = SAID.matcher(text);
-    if (say.matches()) {
-      String severity = say.group(1).toLowerCase(Locale.ROOT);
-      if (!SEVERITIES.contains(severity)) {
-        wrong(
-            at,
-            "“say stop: …”, “say risk: …” or “say advice: …” was expected; "
-                + Script.quoted(say.group(1))
-                + " is none of them"
-                + Spelling.didYouMean(severity, SEVERITIES));
-      }
-      put(at, "severity", severity);
-      put(at, "message", say.group(2));
-      last = "message";
-    } else if (other.matches()) {
-      last = other.group(1).toLowerCase(Locale.ROOT);
-      put(at, last.equals("mend") ? "remedy" : last, other.group(2));
-      last = last.equals("mend") ? "remedy" : last;
-    } else if (last.isEmpty()) {
-      wrong(
-          at,
-          Script.quoted(text)
-              + " is nothing a rule can do; the nearest is “"
-              + words.nearest(
-                  text, List.of("say stop: …", "say risk: …", "say advice: …", "because: …"))
-              + "”");
-    } else {
-      said.merge(last, text, (a, b) -> a + " " + b);
-    }
-  }
-
-  private void put(int at, String key, String text) {
-    if (said.containsKey(key)) {
-      wrong(at, "this is said a second time; a rule says each thing once");
-    }
-    said.put(key, text.strip());
-    saidAt.put(key, at);
+    saying.line(at, written);
   }
 
   /** Closes the rule: tells what it lacks. */
@@ -214,7 +146,8 @@ final class SentenceRule {
     if (lines.isEmpty() && !unsure) {
       wrong(line, "the rule has no sentence after “when”");
     }
-    if (ways().size() > MOST_WAYS) {
+    List<List<Clause>> ways = ways();
+    if (ways.size() > MOST_WAYS) {
       unsure = true;
       wrong(
           line,
@@ -223,54 +156,11 @@ final class SentenceRule {
     if (!unsure) {
       Answerable.never(lines).forEach((which, why) -> wrong(linesAt.get(which), why));
     }
-    lacks("message", "say stop: …", "what is wrong");
-    lacks("because", "because: …", "why it matters");
-    lacks("remedy", "mend: …", "what to do about it");
-    for (String key : List.of("message", "remedy")) {
-      for (String gap : Words.placeholders(said.getOrDefault(key, ""))) {
-        if (!unsure) {
-          unfillable(gap).ifPresent(why -> wrong(saidAt.getOrDefault(key, line), why));
-        }
-      }
+    saying.complete();
+    if (!unsure) {
+      saying.fillable(ways.stream().map(SentenceRule::types).distinct().toList());
     }
-    return new RuleInfo(
-        id(),
-        Stream.of(Severity.values())
-            .filter(severity -> severity.text().equals(said.get("severity")))
-            .findFirst()
-            .orElse(Severity.ADVICE),
-        said.getOrDefault("summary", Phrase.capital(name)),
-        said.getOrDefault("because", ""),
-        said.getOrDefault("message", ""),
-        said.getOrDefault("remedy", ""),
-        said.getOrDefault("source", "a rule of the studio's own, in " + file.name()),
-        limits());
-  }
-
-  /** Whichever way the rule is met, what it says must be known. */
-  private Optional<String> unfillable(String gap) {
-    for (List<Clause> way : ways()) {
-      List<Class<?>> types = types(way);
-      if (!Sayable.canSay(gap, types)) {
-        return Optional.of(unfillable(gap, types));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static String unfillable(String gap, List<Class<?>> types) {
-    List<String> known = Sayable.names(types);
-    String meant = Spelling.didYouMean(gap, known);
-    return "{"
-        + gap
-        + "} names no value of what the rule found"
-        + (meant.isEmpty() ? "; there are " + String.join(", ", known) : meant);
-  }
-
-  private void lacks(String key, String form, String what) {
-    if (said.getOrDefault(key, "").isBlank()) {
-      wrong(line, "the rule doesn't say " + what + ": “" + form + "” belongs after “then”");
-    }
+    return saying.info(id(), name, limits());
   }
 
   private static List<Class<?>> types(List<Clause> way) {
