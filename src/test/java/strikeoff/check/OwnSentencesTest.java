@@ -86,6 +86,11 @@ class OwnSentencesTest {
           there is at least one fill | 1
           there is at most one fill | 1
           there are at most six screens | 0
+          more than 6 screens | 1
+          more than 7 screens | 0
+          at least three screens with a mesh finer than 43 per cm | 1
+          no screen with a mesh finer than 61 per cm | 1
+          no screen with a mesh finer than 43 per cm | 0
           there is no screen with a mesh finer than 61 per cm | 1
           there is no screen with a mesh finer than 43 per cm | 0
           no design has more than 3 colours | 1

@@ -28,12 +28,10 @@ final class CountReader {
     this.descriptions = descriptions;
   }
 
-  /** There are more than three …. */
+  /** There are more than three …, more than three …. */
   Optional<Got<Clause>> counted(int at, Predicate<Integer> stop) {
-    if (!line.at(at, "there", "are") && !line.at(at, "there", "is")) {
-      return Optional.empty();
-    }
-    Optional<Got<Clause.Count>> count = count(at + 2);
+    boolean said = line.at(at, "there", "are") || line.at(at, "there", "is");
+    Optional<Got<Clause.Count>> count = count(said ? at + 2 : at);
     if (count.isEmpty()) {
       return Optional.empty();
     }

@@ -190,7 +190,7 @@ final class LineReader {
       return plain(line.with(at + 2, "a"), at, stop, none);
     }
     if (line.at(at, "no")) {
-      return plain(line.with(at, "a"), at, stop, none);
+      return plain(line.with(at, "a"), at, stop, none).or(() -> noThing(at, stop, none));
     }
     if (line.at(at, "nothing")) {
       return plain(line.with(at, "something"), at, stop, none);
@@ -201,6 +201,18 @@ final class LineReader {
     return line.at(at, "it", "is", "not", "so", "that")
         ? plain(line, at + 5, stop, none)
         : Optional.empty();
+  }
+
+  /** No screen with …. */
+  private Optional<Got<Clause>> noThing(int at, Predicate<Integer> stop, Form none) {
+    for (WrittenLine.Named noun : written.nouns(at + 1, false)) {
+      Optional<Got<Clause>> got =
+          completed(noun.sentence(), noun.match(), at, stop, List.of(), none);
+      if (got.isPresent()) {
+        return got;
+      }
+    }
+    return Optional.empty();
   }
 
   /** A clause that ends its line. */
