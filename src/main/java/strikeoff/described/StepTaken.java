@@ -44,6 +44,16 @@ public record StepTaken(
     return begins.day();
   }
 
+  /** Minutes after midnight at which it begins. */
+  public double beginsAt() {
+    return begins.minuteOfDay();
+  }
+
+  /** Minutes after the midnight before it begins at which it ends. */
+  public double endsAt() {
+    return ends.since(Moment.of(begins.day(), 0)).minutes();
+  }
+
   /** From its beginning to its end. */
   public Span lasts() {
     return ends.since(begins);

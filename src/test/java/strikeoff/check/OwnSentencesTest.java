@@ -101,6 +101,15 @@ class OwnSentencesTest {
           nobody wears gloves | 0
           it is not so that the cloth isn't washed | 1
           it is not so that the cloth is longer than 4 m | 0
+          the plan has at least 5 pastes | 1
+          the plan has at least 6 pastes | 0
+          the plan has exactly 7 screens | 1
+          the plan has exactly 6 screens | 0
+          the plan has fewer than 6 pastes | 1
+          a design has at most 2 colours | 2
+          a series has at least 6 placements | 1
+          a series has at least 7 placements | 0
+          the room has at least 7 sinks | 0
           it happens more than 4 times that a paste is printed | 1
           it happens more than 5 times that a paste is printed | 0
           it happens exactly twice that a design has more than 1 colours and without a key colour | 0
@@ -222,6 +231,9 @@ class OwnSentencesTest {
           there is a printing of the arrangement herons / there is another printing that begins before the first printing ends | 0 | m.
           there are at least 4 days that end later than 9:10 | 1 | m.
           there are at least 5 days that end later than 9:10 | 0 | m.
+          there is a printing that begins before 10:00 | 2 | {step}
+          there is a printing that ends later than 23:00 | 0 | {step}
+          there is a sewing / there is a printing that starts before the sewing starts | 3 | {step} {otherStep}
           there is a printing with the screen “heron key” | 1 | m.
           """)
   void timesAndOrder(String lines, int findings, String message) throws RuleMistakes {
@@ -277,6 +289,8 @@ class OwnSentencesTest {
           there is a room whose humidity is more than the limit time/waiting | own.dslr:3:55: no limit is called “time/waiting”; did you mean
           there is a screen whose frame length is more than the limit time/waiting-share | own.dslr:3: the limit “time/waiting-share” is 60 %, which is another kind of amount
           it happens more than 3 times a paste is printed | own.dslr:3: “it happens more than 3 times that …” was expected
+          there are 3 screens | own.dslr:3: say “exactly 3”, “at least” or “more than”
+          the plan has no notes or the plan has more than 3 pastes | own.dslr:3: “or” wants an “either”
           there are more than 3 cm screens | own.dslr:3:
           there are fewer than 0 screens | own.dslr:3: there are never so many
           there are more than 1 tables | own.dslr:3: every plan has one of this

@@ -33,6 +33,13 @@ final class CountReader {
     boolean said = line.at(at, "there", "are") || line.at(at, "there", "is");
     Optional<Got<Clause.Count>> count = count(said ? at + 2 : at);
     if (count.isEmpty()) {
+      if (said
+          && at + 2 < line.size()
+          && Kind.NUMBER.read(line.get(at + 2).text()).toOptional().isPresent()) {
+        written.fails(
+            at + 2,
+            () -> "say “exactly " + line.get(at + 2).text() + "”, “at least” or “more than”");
+      }
       return Optional.empty();
     }
     int from = count.get().end();
@@ -123,8 +130,7 @@ final class CountReader {
       if (amount.isEmpty()) {
         continue;
       }
-      List<Asked> asked =
-          new ArrayList<>(noun.sentence().filled(noun.match().gaps(), things::only));
+      List<Asked> asked = new ArrayList<>(noun.sentence().filled(noun.match(), things::only));
       asked.addAll(more.get().value());
       return lines.ended(
           new Clause(
@@ -149,7 +155,7 @@ final class CountReader {
     for (Sentence sentence : words.sentences(Use.SUM)) {
       for (Sentence.Match match : sentence.at(line, at)) {
         if (written.isRead(sentence, match, line, at)) {
-          List<Asked> asked = sentence.filled(match.gaps(), things::only);
+          List<Asked> asked = sentence.filled(match, things::only);
           Asked.Compared last = (Asked.Compared) asked.get(asked.size() - 1);
           double amount = (Double) ((Than.Figure) last.than()).figure();
           return lines.ended(

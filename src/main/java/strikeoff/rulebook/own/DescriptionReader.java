@@ -39,6 +39,10 @@ final class DescriptionReader {
       return Optional.of(new Got<>(List.of(), at));
     }
     int begins = at;
+    if (line.at(begins, "or")) {
+      written.fails(begins + 1, () -> "“or” wants an “either” before the first of what it parts");
+      return Optional.empty();
+    }
     for (Got<Asked> one : one(line, begins, type, stop)) {
       if (!written.mayTry()) {
         return Optional.empty();
@@ -97,8 +101,7 @@ final class DescriptionReader {
                         + sentence.said()
                         + "”");
           } else {
-            readings.add(
-                new Got<>(together(sentence.filled(match.gaps(), things::only)), match.end()));
+            readings.add(new Got<>(together(sentence.filled(match, things::only)), match.end()));
           }
         }
       }

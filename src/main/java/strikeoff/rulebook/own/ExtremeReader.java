@@ -36,7 +36,7 @@ final class ExtremeReader {
       for (Sentence sentence : words.sentences(use)) {
         for (Sentence.Match match : sentence.at(line, at)) {
           // What comes last is the value that is greatest or least.
-          List<Asked> asked = sentence.filled(match.gaps(), things::only);
+          List<Asked> asked = sentence.filled(match, things::only);
           Asked.Compared last = (Asked.Compared) asked.get(asked.size() - 1);
           Optional<Got<Clause>> got =
               extreme(
@@ -77,7 +77,7 @@ final class ExtremeReader {
       Optional<Got<Clause>> got =
           extreme(
               type,
-              noun.sentence().filled(noun.match().gaps(), things::only),
+              noun.sentence().filled(noun.match(), things::only),
               value.get().value(),
               greatest,
               at,
@@ -151,8 +151,7 @@ final class ExtremeReader {
       if (all.isEmpty()) {
         continue;
       }
-      List<Asked> asked =
-          new ArrayList<>(noun.sentence().filled(noun.match().gaps(), things::only));
+      List<Asked> asked = new ArrayList<>(noun.sentence().filled(noun.match(), things::only));
       asked.addAll(some.get().value());
       return Optional.of(
           new Got<>(

@@ -1,8 +1,10 @@
 package strikeoff.rulebook.own;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** How something is compared. */
@@ -25,6 +27,18 @@ enum How {
   ENDS("ends", List.of("ends with")),
   IS_NOT("!=", List.of("is not", "isn't")),
   IS("==", List.of("is"));
+
+  /** As an amount is led in. */
+  private static final Map<String, How> AMOUNTS = new LinkedHashMap<>();
+
+  static {
+    AMOUNTS.put("more than", MORE);
+    AMOUNTS.put("less than", LESS);
+    AMOUNTS.put("fewer than", LESS);
+    AMOUNTS.put("at least", AT_LEAST);
+    AMOUNTS.put("at most", AT_MOST);
+    AMOUNTS.put("exactly", IS);
+  }
 
   private final String sign;
   private final List<String> words;
@@ -51,6 +65,22 @@ enum How {
       }
     }
     throw new IllegalArgumentException("nothing is compared by " + sign);
+  }
+
+  /** “more than”, “at least” and so on, from a word of a line on. */
+  static Optional<Got<How>> at(Tokens line, int from) {
+    for (Map.Entry<String, How> amount : AMOUNTS.entrySet()) {
+      String[] words = amount.getKey().split(" ");
+      if (line.at(from, words)) {
+        return Optional.of(new Got<>(amount.getValue(), from + words.length));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** True if the words lead in an amount, so that others that do may stand for them. */
+  static boolean isAmount(String first, String second) {
+    return AMOUNTS.containsKey(first + " " + second);
   }
 
   /** What holds wherever this doesn't, if there is a word for it. */

@@ -149,7 +149,7 @@ final class LineReader {
         .all(match.end(), sentence.type(), stop)
         .map(
             more -> {
-              List<Asked> asked = new ArrayList<>(sentence.filled(match.gaps(), things::only));
+              List<Asked> asked = new ArrayList<>(sentence.filled(match, things::only));
               asked.addAll(besides);
               asked.addAll(more.value());
               Thing thing = things.next(sentence.type(), line.slice(at, match.end()));

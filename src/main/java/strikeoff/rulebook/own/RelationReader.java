@@ -145,10 +145,10 @@ final class RelationReader {
     String own = "";
     if (line.at(from, "that") && from + 1 < line.size()) {
       String verb = line.get(from + 1).text();
-      if (!verb.matches("(?i)(begin|end)s?")) {
+      if (!verb.matches("(?i)(begin|start|end)s?")) {
         return Optional.empty();
       }
-      own = verb.toLowerCase(Locale.ROOT).replaceFirst("s$", "") + "s";
+      own = moment(verb);
       from += 2;
     }
     How how = How.AT_LEAST;
@@ -176,8 +176,8 @@ final class RelationReader {
     }
     int end = other.get().end();
     String theirs = after ? "ends" : "begins";
-    if (line.at(end, "begins") || line.at(end, "ends")) {
-      theirs = line.get(end).text().toLowerCase(Locale.ROOT);
+    if (line.at(end, "begins") || line.at(end, "starts") || line.at(end, "ends")) {
+      theirs = moment(line.get(end).text());
       end++;
     }
     Optional<Method> mine =
@@ -195,5 +195,10 @@ final class RelationReader {
         new Got<>(
             new Asked.InTime(mine.get(), after, how, minutes, other.get().value(), its.get()),
             end));
+  }
+
+  /** What facts call the moment of a verb. */
+  private static String moment(String verb) {
+    return verb.toLowerCase(Locale.ROOT).startsWith("end") ? "ends" : "begins";
   }
 }

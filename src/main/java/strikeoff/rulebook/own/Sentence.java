@@ -1,7 +1,9 @@
 package strikeoff.rulebook.own;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -36,13 +38,14 @@ record Sentence(String words, Class<?> type, List<Template> conditions, List<Par
   record Template(
       Value value, How how, int gap, Optional<Object> than, Optional<Value> of, Class<?> owner) {
 
-    private Asked filled(List<Object> gaps, Function<Class<?>, Thing> only) {
+    private Asked filled(
+        List<Object> gaps, Map<Integer, How> hows, Function<Class<?>, Thing> only) {
       if (of.isPresent()) {
         Thing other = only.apply(owner);
         return new Asked.Compared(value, how, new Than.OfThing(Optional.of(other), of.get(), 1, 0));
       }
       Object figure = gap < 0 ? than.orElseThrow() : gaps.get(gap);
-      return new Asked.Compared(value, how, new Than.Figure(figure));
+      return new Asked.Compared(value, hows.getOrDefault(gap, how), new Than.Figure(figure));
     }
   }
 
@@ -158,9 +161,9 @@ record Sentence(String words, Class<?> type, List<Template> conditions, List<Par
         .replaceAll(gap -> Matcher.quoteReplacement(Kind.of(gap.group(1)).orElseThrow().example()));
   }
 
-  /** The condition for values of its gaps. */
-  List<Asked> filled(List<Object> gaps, Function<Class<?>, Thing> only) {
-    return conditions.stream().map(c -> c.filled(gaps, only)).toList();
+  /** The condition for what stands in its gaps. */
+  List<Asked> filled(Match match, Function<Class<?>, Thing> only) {
+    return conditions.stream().map(c -> c.filled(match.gaps(), match.hows(), only)).toList();
   }
 
   /**
@@ -168,18 +171,36 @@ record Sentence(String words, Class<?> type, List<Template> conditions, List<Par
    *
    * @param end the word after it
    * @param gaps what stands in its gaps
+   * @param hows how gaps are compared, by their numbers, where the line says “at least” for the
+   *     sentence's “more than”
    * @param refused the word that can't stand where it does, and why; -1 if all can
    */
-  record Match(int end, List<Object> gaps, int refused, String why) {}
+  record Match(int end, List<Object> gaps, Map<Integer, How> hows, int refused, String why) {
+
+    private Match with(int gap, How how) {
+      Map<Integer, How> more = new HashMap<>(hows);
+      more.put(gap, how);
+      return new Match(end, gaps, more, refused, why);
+    }
+  }
+
+  /** True if “more than” stands there, or the like, and a gap after it. */
+  private boolean leadsAmount(int part) {
+    return part + 2 < parts.size()
+        && parts.get(part + 2).gap().isPresent()
+        && How.isAmount(parts.get(part).word(), parts.get(part + 1).word());
+  }
 
   /** All readings of a line from a word on; the longest first. */
   List<Match> at(Tokens line, int from) {
-    if (from + parts.size() > line.size()
-        || parts.get(0).gap().isEmpty() && !line.get(from).is(parts.get(0).word())) {
+    if (from >= line.size()
+        || parts.get(0).gap().isEmpty()
+            && !leadsAmount(0)
+            && !line.get(from).is(parts.get(0).word())) {
       return List.of();
     }
     List<Match> found = new ArrayList<>();
-    match(line, from, 0, new ArrayList<>(), new Match(from, List.of(), -1, ""), found);
+    match(line, from, 0, new ArrayList<>(), new Match(from, List.of(), Map.of(), -1, ""), found);
     found.sort((a, b) -> b.end() - a.end());
     return found;
   }
@@ -187,13 +208,26 @@ record Sentence(String words, Class<?> type, List<Template> conditions, List<Par
   private void match(
       Tokens line, int at, int part, List<Object> gaps, Match sofar, List<Match> found) {
     if (part == parts.size()) {
-      found.add(new Match(at, List.copyOf(gaps), sofar.refused(), sofar.why()));
+      found.add(new Match(at, List.copyOf(gaps), sofar.hows(), sofar.refused(), sofar.why()));
       return;
     }
     if (at >= line.size() || part > 0 && line.get(at - 1).comma()) {
       return;
     }
     Part next = parts.get(part);
+    if (leadsAmount(part)) {
+      How.at(line, at)
+          .ifPresent(
+              how ->
+                  match(
+                      line,
+                      how.end(),
+                      part + 2,
+                      gaps,
+                      sofar.with(gaps.size(), how.value()),
+                      found));
+      return;
+    }
     if (next.gap().isEmpty()) {
       if (line.get(at).is(next.word())) {
         match(line, at + 1, part + 1, gaps, sofar, found);
@@ -205,7 +239,8 @@ record Sentence(String words, Class<?> type, List<Template> conditions, List<Par
       Match then = sofar;
       if (read.value() instanceof Parsed.Refused<Object> no) {
         filled.add(0.0);
-        then = sofar.refused() >= 0 ? sofar : new Match(at, List.of(), at, no.message());
+        then =
+            sofar.refused() >= 0 ? sofar : new Match(at, List.of(), sofar.hows(), at, no.message());
       } else {
         filled.add(read.value().toOptional().orElseThrow());
       }

@@ -21,17 +21,6 @@ final class WrittenLine {
   /** So many attempts are made at a line. Each sentence of the documents takes a hundredth. */
   private static final int MOST_ATTEMPTS = 20_000;
 
-  private record Phrase(String[] words, How how) {}
-
-  private static final List<Phrase> AMOUNTS =
-      List.of(
-          new Phrase(new String[] {"more", "than"}, How.MORE),
-          new Phrase(new String[] {"less", "than"}, How.LESS),
-          new Phrase(new String[] {"fewer", "than"}, How.LESS),
-          new Phrase(new String[] {"at", "least"}, How.AT_LEAST),
-          new Phrase(new String[] {"at", "most"}, How.AT_MOST),
-          new Phrase(new String[] {"exactly"}, How.IS));
-
   private final Tokens line;
   private final Vocabulary words;
   private final Things things;
@@ -84,10 +73,7 @@ final class WrittenLine {
 
   /** “more than”, “at least” and so on. */
   Optional<Got<How>> how(int at) {
-    return AMOUNTS.stream()
-        .filter(phrase -> line.at(at, phrase.words()))
-        .findFirst()
-        .map(phrase -> new Got<>(phrase.how(), at + phrase.words().length));
+    return How.at(line, at);
   }
 
   /** An amount of a kind. */

@@ -15,6 +15,9 @@
 [condition][described.StepTaken]- with the screen {screen}=screens contains {screen}
 [condition][described.StepTaken]- of the arrangement {arrangement}=arrangements contains {arrangement}
 [condition][described.StepTaken]- that lasts longer than {time}=lasts > {time}
+[condition][described.StepTaken]- that begins before {clock}=beginsAt < {clock}
+[condition][described.StepTaken]- that begins later than {clock}=beginsAt > {clock}
+[condition][described.StepTaken]- that ends later than {clock}=endsAt > {clock}
 [condition][described.StepTaken]- on day {number}=day == {number}
 [greatest][described.StepTaken]the longest printing=kind == "print", lasts
 [condition][described.AirMoved]air is moved over the cloth=AirMoved()

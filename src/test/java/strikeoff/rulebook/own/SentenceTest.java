@@ -26,7 +26,7 @@ class SentenceTest {
   private static String read(Sentence sentence, String text) {
     Sentence.Match match = matches(sentence, text).get(0);
     assertThat(match.refused()).isEqualTo(-1);
-    return String.join(", ", Asked.texts(sentence.filled(match.gaps(), new Things()::only)))
+    return String.join(", ", Asked.texts(sentence.filled(match, new Things()::only)))
         .replace(".0", "");
   }
 
