@@ -139,17 +139,19 @@ public class OwnBookTest {
       "there is a gap", "there is a gap", "there is a gap", "there is a gap", "there is a gap"
     };
     String joined = String.join("\n", any);
-    Rulebook book =
-        book(
+    OwnRules joining =
+        rules(
             rule("sound", "there is a gap whose mm is 4"),
             rule("joins-all", any),
             rule("joins-none", joined, "it is not so that there is a gap wider than 900 mm"),
             rule("sums-all", joined, "the mm of all gaps add up to more than 3"));
+    // They end by what they find, also where a busy machine takes its time.
+    Rulebook book = Rulebook.builtIn().with(joining, 30);
     long before = System.nanoTime();
     Judgement judgement = book.judge(List.of(), gaps(50));
     assertThat((System.nanoTime() - before) / 1e9)
-        .as("three times 1.5 s, and room for a busy machine")
-        .isLessThan(30);
+        .as("three times a second or two, and room for a busy machine")
+        .isLessThan(60);
     assertThat(judgement.reported()).extracting(Reported::message).containsExactly("gap of 4 mm.");
     assertThat(judgement.failedRules())
         .extracting(FailedRule::rule)
