@@ -26,6 +26,24 @@ public record Length(double mm) implements Quantity, Comparable<Length> {
    */
   public static final double FINE_TOLERANCE = 0.0127;
 
+  /** The same for threads and films, which are written in µm: half of one, in mm. */
+  private static final double THIN_TOLERANCE = 0.0005;
+
+  /** Lengths from this on are told in cm, and shorter ones in mm. */
+  private static final double IN_CM = 10;
+
+  /** The thickest thread of a mesh and more, in mm; all details are longer. */
+  private static final double THIN = 0.25;
+
+  /**
+   * The tolerance by which something of a length is compared where nobody says what it is.
+   *
+   * @param mm the longer one
+   */
+  public static double tolerance(double mm) {
+    return mm >= IN_CM ? TOLERANCE : mm >= THIN ? FINE_TOLERANCE : THIN_TOLERANCE;
+  }
+
   public static Length ofCm(double cm) {
     return new Length(cm * 10);
   }

@@ -128,6 +128,15 @@ class OwnSentencesTest {
           either there is a screen called unicorn or the plan has more than 5 pastes | 0
           either there is a screen called “heron key” or there is a paste called ink | 2
           either there is no screen called “heron key” or there is a paste called ink or the plan has no notes | 1
+          either there is a paste called nope or there is a dye paste | 5
+          either the cloth isn't washed or the cloth is longer than 1 m | 1
+          either the cloth isn't washed or the cloth is longer than 5 m | 0
+          either a series has more than 60 placements or there is a border | 1
+          either there is a soak or there is a wash | 2
+          either nobody wears heat gloves or nobody wears gloves | 1
+          either nobody wears goggles or nobody wears gloves | 0
+          either the room is damper than 70 % or the room is cooler than 25 °C | 1
+          either the room is cooler than 25 °C or the room is damper than 70 % | 1
           there is a screen either with a mesh finer than 43 per cm or with a frame longer than 52 cm | 5
           there is a screen with a mesh finer than 43 per cm and with a frame longer than 52 cm | 1
           there is a screen either with a mesh finer than 43 per cm and with a frame longer than 52 cm or called “shell sand” | 2
@@ -148,6 +157,28 @@ class OwnSentencesTest {
           there is a screen whose screen contains rust | 2
           """)
   void oneOfSeveralAndAll(String lines, int findings) throws RuleMistakes {
+    assertThat(found(lines, "m.")).hasSize(findings);
+  }
+
+  /** Two frames are of 50 cm and three of 54 cm; four threads are of 80 µm and three of 64 µm. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          there is a screen with a frame longer than 19.67 in | 3
+          there is a screen with a frame longer than 49.9 cm | 5
+          there is a screen whose frame length is more than 49.98 cm | 3
+          there is a screen whose frame length is at least 50.02 cm | 5
+          there is a screen whose frame length is at least 50.1 cm | 3
+          there is a screen whose frame length is 19.69 in | 2
+          there is a screen whose frame length is not 19.69 in | 5
+          there is a screen whose frame length is 19.8 in | 0
+          there is a screen whose thread is less than 65 µm | 3
+          there is a screen whose thread is less than 64 µm | 0
+          there is a screen whose thread is more than 79 µm | 4
+          """)
+  void lengthsThatNobodyCanTellApartAreOne(String lines, int findings) throws RuleMistakes {
     assertThat(found(lines, "m.")).hasSize(findings);
   }
 

@@ -114,7 +114,7 @@ final class Answerable {
   private static Optional<String> uncountable(Clause.Count count, boolean only) {
     int most = only ? 1 : MOST_COUNTED;
     for (int number = 0; number <= most; number++) {
-      if (count.how().holds((double) number, count.number())) {
+      if (count.how().holds((double) number, count.number(), Kind.NUMBER)) {
         return Optional.empty();
       }
     }

@@ -136,7 +136,7 @@ final class AskableValues {
       return value(name, steps, Kind.ANSWER, false);
     }
     if (type == int.class || type == double.class) {
-      return value(name, steps, Kind.NUMBER, false);
+      return value(name, steps, number(fact, name, last), false);
     }
     if (type == Range.class) {
       return value(name, and(steps, type, "best"), Kind.NUMBER, false);
@@ -157,6 +157,12 @@ final class AskableValues {
         Collection.class.isAssignableFrom(type)
             && last.getGenericReturnType().getTypeName().endsWith("<java.lang.String>");
     return texts ? value(name, steps, KnownValues.list().kind(fact, name), true) : Optional.empty();
+  }
+
+  /** What kind of amount a number is: that of a quantity whose base it is, a clock's, or none. */
+  private static Kind number(Class<?> fact, String name, Method last) {
+    return Kind.of(last.getDeclaringClass())
+        .orElse(KnownValues.list().kind(fact, name) == Kind.CLOCK ? Kind.CLOCK : Kind.NUMBER);
   }
 
   private static Optional<Value> value(String name, List<Method> steps, Kind kind, boolean many) {

@@ -32,7 +32,7 @@ sealed interface Asked {
 
     @Override
     public boolean holds(Object fact, Function<Thing, Object> others) {
-      return how.holds(value.of(fact), than.of(fact, others));
+      return how.holds(value.of(fact), than.of(fact, others), value.kind());
     }
 
     @Override
@@ -102,7 +102,7 @@ sealed interface Asked {
 
     @Override
     public boolean holds(Object fact, Function<Thing, Object> others) {
-      return Value.shared(mine.of(fact), theirs.of(others.apply(other)));
+      return mine.shared(mine.of(fact), theirs.of(others.apply(other)));
     }
 
     @Override
@@ -144,7 +144,7 @@ sealed interface Asked {
       double from = minutes(mine, fact);
       double to = minutes(theirs, others.apply(other));
       double apart = after ? from - to : to - from;
-      return apart >= 0 && how.holds(apart, minutes);
+      return apart >= 0 && how.holds(apart, minutes, Kind.TIME);
     }
 
     private static double minutes(Method method, Object fact) {

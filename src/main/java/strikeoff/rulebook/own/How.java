@@ -113,15 +113,19 @@ enum How {
     return this == MORE || this == LESS || this == AT_LEAST || this == AT_MOST;
   }
 
-  /** Compares a value of a fact with another one, both as {@link Value} gives them. */
-  boolean holds(Object mine, Object than) {
+  /**
+   * Compares a value of a fact with another one, both as {@link Value} gives them.
+   *
+   * @param kind of both, which says what is no difference
+   */
+  boolean holds(Object mine, Object than, Kind kind) {
     return switch (this) {
-      case MORE -> compared(mine, than) > 0;
-      case LESS -> compared(mine, than) < 0;
-      case AT_LEAST -> compared(mine, than) >= 0;
-      case AT_MOST -> compared(mine, than) <= 0;
-      case IS -> same(mine, than);
-      case IS_NOT -> !same(mine, than);
+      case MORE -> compared(mine, than, kind) > 0;
+      case LESS -> compared(mine, than, kind) < 0;
+      case AT_LEAST -> compared(mine, than, kind) >= 0;
+      case AT_MOST -> compared(mine, than, kind) <= 0;
+      case IS -> same(mine, than, kind);
+      case IS_NOT -> !same(mine, than, kind);
       case INCLUDE -> ((Collection<?>) mine).contains(than);
       case INCLUDE_NOT -> !((Collection<?>) mine).contains(than);
       case HOLDS -> fold(mine).contains(fold(than));
@@ -130,14 +134,16 @@ enum How {
     };
   }
 
-  private static boolean same(Object a, Object b) {
-    return a instanceof Number ? compared(a, b) == 0 : a.equals(b);
+  private static boolean same(Object a, Object b, Kind kind) {
+    return a instanceof Number ? compared(a, b, kind) == 0 : a.equals(b);
   }
 
-  private static int compared(Object a, Object b) {
+  private static int compared(Object a, Object b, Kind kind) {
     double first = ((Number) a).doubleValue();
     double second = ((Number) b).doubleValue();
-    return first < second ? -1 : first > second ? 1 : 0;
+    return Math.abs(first - second) <= kind.tolerance(first, second)
+        ? 0
+        : Double.compare(first, second);
   }
 
   private static String fold(Object text) {

@@ -62,6 +62,9 @@ enum Kind {
   /** A quantity of more words is none. */
   private static final int MOST_WORDS = 4;
 
+  /** What conversions of units and sums leave, beside one. */
+  private static final double ROUNDING = 1e-9;
+
   private static final List<String> IN_WORDS =
       List.of(
           "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
@@ -100,6 +103,12 @@ enum Kind {
   /** True for names and words. */
   boolean isText() {
     return !isOrdered() && this != ANSWER;
+  }
+
+  /** Two amounts that differ by no more than this are the same, in base units. */
+  double tolerance(double a, double b) {
+    double larger = Math.max(Math.abs(a), Math.abs(b));
+    return this == LENGTH ? Length.tolerance(larger) : ROUNDING * larger;
   }
 
   /** The kind that a gap names: {@code length}, {@code length2}. */

@@ -90,12 +90,14 @@ record Value(
   }
 
   /** True if a thing has something in common with another one by this value. */
-  static boolean shared(Object mine, Object theirs) {
+  boolean shared(Object mine, Object theirs) {
     if (mine instanceof Collection<?> many) {
       return theirs instanceof Collection<?> others
           ? many.stream().anyMatch(others::contains)
           : many.contains(theirs);
     }
-    return theirs instanceof Collection<?> others ? others.contains(mine) : mine.equals(theirs);
+    return theirs instanceof Collection<?> others
+        ? others.contains(mine)
+        : How.IS.holds(mine, theirs, kind);
   }
 }
