@@ -36,6 +36,7 @@ final class EngineRule {
   static final int MOST_OTHERS = 2;
 
   private final String id;
+  private final int way;
   private final Map<Thing, Variable<?>> variables = new HashMap<>();
   private final List<RuleItemBuilder<?>> items = new ArrayList<>();
   private Optional<Variable<?>> before = Optional.empty();
@@ -43,8 +44,9 @@ final class EngineRule {
   private final List<Function<Object, Object>> tallies = new ArrayList<>();
   private int conditions;
 
-  private EngineRule(String id) {
+  private EngineRule(String id, int way) {
     this.id = id;
+    this.way = way;
   }
 
   /**
@@ -53,7 +55,7 @@ final class EngineRule {
    * @param unnamed what each plan has and the conditions speak of besides
    */
   static Rule of(String id, int way, List<Thing> unnamed, List<Clause> clauses) {
-    EngineRule rule = new EngineRule(id);
+    EngineRule rule = new EngineRule(id, way);
     List<Variable<?>> told = new ArrayList<>();
     List<Variable<?>> besides = new ArrayList<>();
     for (Thing thing : unnamed) {
@@ -126,7 +128,7 @@ final class EngineRule {
             DSL.accFunction(CountAccumulateFunction::new).as(number)));
     items.add(
         PatternDSL.pattern(number)
-            .expr(next(), found -> count.how().holds((double) found, count.number())));
+            .expr(next(), found -> count.how().holds((double) found, count.number(), Kind.NUMBER)));
     numbers.add(number);
     tallies.add(found -> new Counted(((Long) found).intValue()));
   }
@@ -140,7 +142,8 @@ final class EngineRule {
                 .bind(amount, fact -> (Double) sum.value().of(fact)),
             DSL.accFunction(SumAccumulateFunction::new, amount).as(whole)));
     items.add(
-        PatternDSL.pattern(whole).expr(next(), found -> sum.how().holds(found, sum.amount())));
+        PatternDSL.pattern(whole)
+            .expr(next(), found -> sum.how().holds(found, sum.amount(), sum.kind())));
     numbers.add(whole);
     tallies.add(found -> new Total(sum.kind().amount((Double) found)));
   }
@@ -159,9 +162,10 @@ final class EngineRule {
     items.add(DSL.not(pattern(fresh(clause.type()), better)));
   }
 
+  /** By this name the engine knows a condition: two of one name are one to it. */
   private String next() {
     conditions++;
-    return id + " " + conditions;
+    return id + " " + way + "." + conditions;
   }
 
   private <T> PatternDef<T> pattern(Variable<T> variable, List<Asked> asked) {
