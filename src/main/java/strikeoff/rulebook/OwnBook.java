@@ -32,6 +32,9 @@ import strikeoff.rulebook.own.OwnRules;
  */
 final class OwnBook {
 
+  /** All rules together have so many times as long on a plan as one of them. */
+  private static final int TOGETHER = 3;
+
   private final OwnRules rules;
   private final Map<String, RuleInfo> infos;
   private final long millis;
@@ -66,45 +69,78 @@ final class OwnBook {
 
   Outcome judge(List<?> facts) {
     Map<String, String> failed = new TreeMap<>(ended);
+    long from = System.nanoTime();
     while (true) {
       WatchedRun run = WatchedRun.of(base(failed.keySet()), facts, millis);
       if (run.failure().isEmpty()) {
         return outcome(run.reports(), failed);
       }
       List<String> tried = infos.keySet().stream().filter(id -> !failed.containsKey(id)).toList();
-      if (run.culprit().isEmpty() && tried.size() != 1) {
-        return oneByOne(facts, failed);
+      if (run.culprit().isPresent()) {
+        blame(run.culprit().get(), run, failed);
+      } else if (tried.size() == 1) {
+        blame(tried.get(0), run, failed);
+      } else {
+        return oneByOne(facts, failed, from);
       }
-      blame(run.culprit().orElseGet(() -> tried.get(0)), run, failed);
+      if (millisSince(from) > millis) {
+        // Of many that fail one after the other, those that don't have their turn too.
+        return oneByOne(facts, failed, from);
+      }
     }
   }
 
+  private static long millisSince(long nanos) {
+    return (System.nanoTime() - nanos) / 1_000_000;
+  }
+
   /**
-   * Slow, but only a rule that fails in its conditions leads here: the engine doesn't say which.
+   * Slow, but only rules that fail in their conditions lead here: the engine doesn't say which.
+   *
+   * @param from when the first was begun
    */
-  private Outcome oneByOne(List<?> facts, Map<String, String> failed) {
+  private Outcome oneByOne(List<?> facts, Map<String, String> failed, long from) {
     List<Report> reports = new ArrayList<>();
     for (String id : infos.keySet()) {
-      if (!failed.containsKey(id)) {
-        WatchedRun run =
-            WatchedRun.of(base(r -> OwnRules.idOf(r.getName()).equals(id)), facts, millis);
-        if (run.failure().isEmpty()) {
-          reports.addAll(run.reports());
-        } else {
-          blame(id, run, failed);
-        }
+      if (failed.containsKey(id)) {
+        continue;
+      }
+      long left = TOGETHER * millis - millisSince(from);
+      if (left <= 0) {
+        failed.put(id, together(id));
+        continue;
+      }
+      WatchedRun run =
+          WatchedRun.of(
+              base(r -> OwnRules.idOf(r.getName()).equals(id)), facts, Math.min(millis, left));
+      if (run.failure().isEmpty()) {
+        reports.addAll(run.reports());
+      } else if (run.late() && left < millis) {
+        failed.put(id, together(id));
+      } else {
+        blame(id, run, failed);
       }
     }
     return outcome(reports, failed);
   }
 
+  private String together(String id) {
+    return "it was not judged: all own rules together have "
+        + TOGETHER * millis / 1000.0
+        + " s for a plan"
+        + place(id);
+  }
+
+  private String place(String id) {
+    return rule(id).map(own -> " (" + own.file() + ":" + own.line() + ")").orElse("");
+  }
+
   private void blame(String id, WatchedRun run, Map<String, String> failed) {
-    String what =
-        run.failure().orElseThrow()
-            + rule(id).map(own -> " (" + own.file() + ":" + own.line() + ")").orElse("");
+    String what = run.failure().orElseThrow() + place(id);
     failed.put(id, what);
     if (run.endless()) {
       ended.put(id, what);
+      bases.keySet().removeIf(without -> !without.containsAll(ended.keySet()));
     }
   }
 

@@ -33,6 +33,7 @@ final class WatchedRun {
   private volatile Optional<String> goingRound = Optional.empty();
   private String failure = "";
   private boolean endless;
+  private boolean late;
 
   private WatchedRun() {}
 
@@ -52,6 +53,7 @@ final class WatchedRun {
         thread.end();
         thread.join(GRACE_MILLIS);
         endless = true;
+        late = true;
         failure = "it had not ended after " + millis / 1000.0 + " s; it isn't run again";
       } else if (thread.tooMany().isPresent()) {
         endless = true;
@@ -133,6 +135,11 @@ final class WatchedRun {
   /** True if it would go on for ever. */
   boolean endless() {
     return endless;
+  }
+
+  /** True if it took longer than agreed. */
+  boolean late() {
+    return late;
   }
 
   /** The rule that failed, if that is known. */

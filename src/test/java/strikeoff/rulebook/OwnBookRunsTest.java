@@ -123,6 +123,33 @@ class OwnBookRunsTest {
     assertThat(book.judge(List.of(gap(2)), List.of(gap(3))).reported()).isEmpty();
   }
 
+  /** Forty rules of 0.1 s each would take four seconds, and each is well within its own 0.3 s. */
+  @Test
+  void manySlowRulesHaveABoundTogether() throws RuleMistakes {
+    List<Rule> slow = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      slow.add(
+          made(
+              "bench/slow-" + (char) ('a' + i / 26) + (char) ('a' + i % 26),
+              gap -> {
+                Thread.sleep(100);
+                return true;
+              },
+              REPORT));
+    }
+    long from = System.nanoTime();
+    Judgement judgement = book(0.3, slow.toArray(Rule[]::new)).judge(List.of(), List.of(gap(2)));
+    assertThat((System.nanoTime() - from) / 1e9).isLessThan(3);
+    assertThat(judgement.reported()).isNotEmpty();
+    assertThat(judgement.failedRules())
+        .contains(
+            new FailedRule(
+                "bench/slow-bn",
+                "it was not judged: all own rules together have 0.9 s for a plan"
+                    + " (rules/bench/own.dslr:7)"));
+    assertThat(judgement.failedRules().size() + judgement.reported().size()).isEqualTo(40);
+  }
+
   @Test
   void aFaultNamesTheRuleAndItsDeepestCauseInOneLine() throws RuleMistakes {
     Judgement judgement =

@@ -24,7 +24,8 @@ final class StudioOptions {
 
   private final OptionSpec seconds =
       Options.words(
-              "End own rules that take longer than this on a plan (${DEFAULT-VALUE}).",
+              "End an own rule that takes longer than this on a plan, and all of them after three times"
+                  + " as long (${DEFAULT-VALUE}).",
               "N",
               "--rules-seconds")
           .type(double.class)
