@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -21,14 +22,21 @@ public final class RuleFolder {
   private static final int DEEPEST = 8;
   private static final int MOST_FILES = 500;
   private static final int MOST_BYTES = 1 << 18;
+
+  /** What begins with a dot is hidden: what editors and file systems leave is nobody's rule. */
+  private static final Pattern RULES = Pattern.compile("(?i)[^.].*\\.(drl|dslr|dsl)");
+
+  /** As some programs save a file that is to end in .dslr. */
+  private static final Pattern SAVED_AS =
+      Pattern.compile("(?i)[^.].*\\.dslr\\.(txt|text|rtf|docx?|odt|md)");
+
   private static final Pattern FAMILY = Pattern.compile("[a-z]+");
 
   private RuleFolder() {}
 
   /** True if the file belongs to rules and not to plans. */
   public static boolean isRuleFile(Path file) {
-    String name = file.getFileName().toString();
-    return name.endsWith(".drl") || name.endsWith(".dslr") || name.endsWith(".dsl");
+    return RULES.matcher(file.getFileName().toString()).matches();
   }
 
   /**
@@ -47,7 +55,7 @@ public final class RuleFolder {
       String below = folder.relativize(path).toString().replace('\\', '/');
       String file = name + "/" + below;
       String family = folderName(path);
-      Optional<String> code = noSentences(file);
+      Optional<String> code = noSentences(path);
       if (code.isPresent()) {
         mistakes.add(new RuleMistake(file, 0, code.get()));
         continue;
@@ -90,7 +98,14 @@ public final class RuleFolder {
   }
 
   /** Why a file holds no sentences, if it is of such a kind. */
-  private static Optional<String> noSentences(String file) {
+  private static Optional<String> noSentences(Path path) {
+    String file = path.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (SAVED_AS.matcher(file).matches()) {
+      return Optional.of("the name of a file of rules ends in .dslr; rename this one");
+    }
+    if (Files.isDirectory(path)) {
+      return Optional.of("this is a folder, called like a file of rules; give it another name");
+    }
     if (file.endsWith(".drl")) {
       return Optional.of(
           "rules in code aren't run; write the rule in sentences, in a file that ends in .dslr: what"
@@ -104,9 +119,13 @@ public final class RuleFolder {
   }
 
   private static List<Path> paths(Path folder, String name) throws RuleMistakes {
+    if (Files.isRegularFile(folder)) {
+      throw mistake(name, "this is a file; name the folder that holds it", false);
+    }
     try (Stream<Path> walk = Files.walk(folder, DEEPEST)) {
       List<Path> paths =
-          walk.filter(p -> isRuleFile(p) && !Files.isDirectory(p))
+          walk.filter(p -> isSeen(folder, p))
+              .filter(p -> isRuleFile(p) || SAVED_AS.matcher(p.getFileName().toString()).matches())
               .limit(MOST_FILES + 1L)
               .sorted()
               .toList();
@@ -119,6 +138,16 @@ public final class RuleFolder {
     } catch (IOException | UncheckedIOException e) {
       throw mistake(name, "this folder of rules can't be read", true);
     }
+  }
+
+  /** True if neither it nor a folder on the way to it is hidden. */
+  private static boolean isSeen(Path folder, Path path) {
+    for (Path name : folder.relativize(path)) {
+      if (name.toString().isEmpty() || name.toString().startsWith(".")) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static RuleMistakes mistake(String name, String message, boolean unread) {

@@ -43,11 +43,42 @@ class RuleFolderTest {
     write("beginners/mesh.dslr", "mesh");
     write("beginners/notes.txt", "notes");
     write("beginners/plan.yaml", "plan");
-    Files.createDirectories(folder.resolve("house/odd.dslr"));
+    write("house/.old.dslr", "old");
+    write("house/._late.dslr", new byte[] {0, 5, 22, 7, (byte) 0xb0});
+    write(".house/late.dslr", "late");
+    write("house/soon.DSLR", "soon");
     assertThat(read())
         .containsExactly(
             new RuleFile("rules/beginners/mesh.dslr", "beginners", "mesh"),
-            new RuleFile("rules/house/late.dslr", "house", "late"));
+            new RuleFile("rules/house/late.dslr", "house", "late"),
+            new RuleFile("rules/house/soon.DSLR", "house", "soon"));
+  }
+
+  @Test
+  void whatIsMeantAsRulesAndIsNotCalledSoIsNotPassedOver() throws IOException {
+    write("house/late.dslr", "late");
+    write("house/soon.dslr.txt", "soon");
+    write("house/CODE.DRL", "package rules.house");
+    Files.createDirectories(folder.resolve("house/odd.dslr"));
+    assertThat(told())
+        .hasSize(3)
+        .anySatisfy(one -> assertThat(one).startsWith("rules/house/CODE.DRL: rules in code aren't"))
+        .contains(
+            "rules/house/odd.dslr: this is a folder, called like a file of rules; give it another"
+                + " name",
+            "rules/house/soon.dslr.txt: the name of a file of rules ends in .dslr; rename this one");
+  }
+
+  @Test
+  void aFileIsNoFolder() throws IOException {
+    write("house/late.dslr", "late");
+    RuleMistakes wrong =
+        catchThrowableOfType(
+            RuleMistakes.class,
+            () -> RuleFolder.read(folder.resolve("house/late.dslr"), "late.dslr", List.of()));
+    assertThat(wrong.all())
+        .extracting(RuleMistake::text)
+        .containsExactly("late.dslr: this is a file; name the folder that holds it");
   }
 
   @Test
