@@ -81,11 +81,20 @@ public final class StudioReader {
 
   /** The folder of own rules that a file names, before anything else of it is read. */
   public static Optional<String> ownRules(byte[] bytes) {
+    return ownRulesAt(bytes).map(Node.Scalar::text);
+  }
+
+  /** Where a file names it. */
+  public static Position ownRulesPosition(byte[] bytes) {
+    return ownRulesAt(bytes).orElseThrow().at();
+  }
+
+  private static Optional<Node.Scalar> ownRulesAt(byte[] bytes) {
     return YamlReader.read(bytes) instanceof YamlReading.Document document
             && document.root() instanceof Node.Mapping root
             && root.entries().get("own rules") != null
             && root.entries().get("own rules").value() instanceof Node.Scalar folder
-        ? Optional.of(folder.text())
+        ? Optional.of(folder)
         : Optional.empty();
   }
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,6 +29,7 @@ class WhoseMistakeTest {
     Files.createDirectory(folder.resolve("odd.yaml"));
     Files.createDirectories(folder.resolve("rules/house"));
     Files.writeString(folder.resolve("rules/house/r.dslr"), "rule \"r\" when then end");
+    Files.writeString(folder.resolve("astray.yaml"), "studio: s\nown rules: nope\n");
     Files.createDirectories(folder.resolve("lost/house"));
     Files.createSymbolicLink(folder.resolve("lost/house/r.dslr"), folder.resolve("nowhere"));
   }
@@ -38,6 +40,7 @@ class WhoseMistakeTest {
       textBlock =
           """
           --policy broken.yaml | 2 | broken.yaml:
+          --policy astray.yaml | 2 | astray.yaml:2:12: own rules: no folder is called “nope” there
           --policy none.yaml   | 2 | none.yaml: no such file
           --policy odd.yaml    | 4 | odd.yaml: this policy can't be read: it is a folder
           --rules none         | 2 | none: no such folder
@@ -68,6 +71,16 @@ class WhoseMistakeTest {
     // A found policy may be mended while the watch goes on.
     assertThat(watched.exit()).isEqualTo(options.isEmpty() ? 0 : exit);
     assertThat(watched.err()).contains(told);
+  }
+
+  /** Which rules there are isn't known while one of their files has a mistake. */
+  @Test
+  void aRuleWhoseFileHasAMistakeIsNotSaidToBeNone() throws IOException {
+    Files.writeString(
+        folder.resolve("own.yaml"), "studio: s\nown rules: rules\nseverities: {house/r: risk}\n");
+    assertThat(run("check border.yaml --policy own.yaml").err())
+        .contains("rules/house/r.dslr:1: ")
+        .doesNotContain("own.yaml:3");
   }
 
   private Outcome run(String command) {

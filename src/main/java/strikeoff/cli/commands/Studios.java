@@ -47,6 +47,7 @@ import strikeoff.studio.Studio;
 import strikeoff.studio.StudioFile;
 import strikeoff.studio.StudioReader;
 import strikeoff.studio.StudioReading;
+import strikeoff.units.Script;
 
 /**
  * What judges which plan: policies and own rules are found and read before any plan is, so that no
@@ -67,6 +68,10 @@ final class Studios {
   private final Map<Path, byte[]> texts = new HashMap<>();
   private final Set<String> wrong = new LinkedHashSet<>();
   private final Set<String> wrongBeside = new LinkedHashSet<>();
+
+  /** True if own rules have mistakes: what a policy says of them is then not known to be wrong. */
+  private boolean unreadRules;
+
   private final Map<Path, String> broken = new HashMap<>();
   private final Set<String> notes = new LinkedHashSet<>();
   private final Set<Path> ruleFolders = new HashSet<>();
@@ -241,7 +246,8 @@ final class Studios {
     List<String> ids = book.ids();
     List<StudioFile> files = new ArrayList<>();
     for (PolicyFile file : policies) {
-      StudioReading reading = StudioReader.read(file.name(), text(file), builtIn, ids, notRun);
+      StudioReading reading =
+          StudioReader.read(file.name(), text(file), builtIn, ids, notRun || unreadRules);
       if (reading instanceof StudioReading.Read read) {
         files.add(read.file());
       } else if (reading instanceof StudioReading.Faulty faulty) {
@@ -290,6 +296,17 @@ final class Studios {
       if (folders.keySet().stream().anyMatch(f -> f.toAbsolutePath().normalize().equals(path))) {
         return true;
       }
+      if (file.given() && !Files.isDirectory(path)) {
+        wrong(
+            file,
+            file.name()
+                + ":"
+                + StudioReader.ownRulesPosition(text(file))
+                + ": own rules: no folder is called "
+                + Script.quoted(folder)
+                + " there");
+        return false;
+      }
       if (file.given()) {
         folders.put(path, name);
         return true;
@@ -326,6 +343,7 @@ final class Studios {
         book = rules.with(own, options.seconds());
       } catch (RuleMistakes e) {
         e.all().stream().map(RuleMistake::text).forEach(wrong::add);
+        unreadRules = true;
         unread |= e.unread();
       }
     }
