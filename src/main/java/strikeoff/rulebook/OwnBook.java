@@ -69,9 +69,9 @@ final class OwnBook {
 
   Outcome judge(List<?> facts) {
     Map<String, String> failed = new TreeMap<>(ended);
-    long from = System.nanoTime();
-    while (true) {
-      WatchedRun run = WatchedRun.of(base(failed.keySet()), facts, millis);
+    Time time = new Time();
+    while (time.spent() <= millis) {
+      WatchedRun run = time.run(base(failed.keySet()), facts, millis);
       if (run.failure().isEmpty()) {
         return outcome(run.reports(), failed);
       }
@@ -81,47 +81,74 @@ final class OwnBook {
       } else if (tried.size() == 1) {
         blame(tried.get(0), run, failed);
       } else {
-        return oneByOne(facts, failed, from);
-      }
-      if (millisSince(from) > millis) {
-        // Of many that fail one after the other, those that don't have their turn too.
-        return oneByOne(facts, failed, from);
+        break;
       }
     }
+    return oneByOne(facts, failed, time);
   }
 
-  private static long millisSince(long nanos) {
-    return (System.nanoTime() - nanos) / 1_000_000;
+  /** What the runs of one plan took, none of them more than it may. */
+  private static final class Time {
+
+    private long nanos;
+
+    private WatchedRun run(KieBase base, List<?> facts, long millis) {
+      long from = System.nanoTime();
+      WatchedRun run = WatchedRun.of(base, facts, millis);
+      nanos += Math.min(System.nanoTime() - from, millis * 1_000_000);
+      return run;
+    }
+
+    /** In milliseconds. */
+    private long spent() {
+      return nanos / 1_000_000;
+    }
   }
 
   /**
-   * Slow, but only rules that fail in their conditions lead here: the engine doesn't say which.
-   *
-   * @param from when the first was begun
+   * Slow, but only rules that fail in their conditions, or many that fail, lead here: the engine
+   * doesn't say which. Those that end soon go first, so that no other takes their time.
    */
-  private Outcome oneByOne(List<?> facts, Map<String, String> failed, long from) {
+  private Outcome oneByOne(List<?> facts, Map<String, String> failed, Time time) {
     List<Report> reports = new ArrayList<>();
-    for (String id : infos.keySet()) {
-      if (failed.containsKey(id)) {
-        continue;
+    List<String> left =
+        new ArrayList<>(infos.keySet().stream().filter(id -> !failed.containsKey(id)).toList());
+    long soon = time.spent() + millis;
+    for (String id : List.copyOf(left)) {
+      if (time.spent() < soon) {
+        WatchedRun run = time.run(alone(id), facts, Math.max(1, millis / 10));
+        if (!run.late()) {
+          left.remove(id);
+          take(id, run, reports, failed);
+        }
       }
-      long left = TOGETHER * millis - millisSince(from);
-      if (left <= 0) {
+    }
+    for (String id : left) {
+      long most = Math.min(millis, TOGETHER * millis - time.spent());
+      if (most <= 0) {
         failed.put(id, together(id));
         continue;
       }
-      WatchedRun run =
-          WatchedRun.of(
-              base(r -> OwnRules.idOf(r.getName()).equals(id)), facts, Math.min(millis, left));
-      if (run.failure().isEmpty()) {
-        reports.addAll(run.reports());
-      } else if (run.late() && left < millis) {
+      WatchedRun run = time.run(alone(id), facts, most);
+      if (run.late() && most < millis) {
         failed.put(id, together(id));
       } else {
-        blame(id, run, failed);
+        take(id, run, reports, failed);
       }
     }
     return outcome(reports, failed);
+  }
+
+  private KieBase alone(String id) {
+    return base((Rule rule) -> OwnRules.idOf(rule.getName()).equals(id));
+  }
+
+  private void take(String id, WatchedRun run, List<Report> reports, Map<String, String> failed) {
+    if (run.failure().isEmpty()) {
+      reports.addAll(run.reports());
+    } else {
+      blame(id, run, failed);
+    }
   }
 
   private String together(String id) {
