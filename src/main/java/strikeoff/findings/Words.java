@@ -98,6 +98,11 @@ public final class Words {
     return PLACEHOLDER.matcher(template).results().map(m -> m.group(1)).toList();
   }
 
+  /** A template without them. */
+  public static String withoutPlaceholders(String template) {
+    return PLACEHOLDER.matcher(template).replaceAll("");
+  }
+
   /**
    * Tells whether facts of these types can fill a placeholder, as far as declared types show.
    *

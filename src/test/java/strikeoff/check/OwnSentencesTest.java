@@ -94,6 +94,7 @@ class OwnSentencesTest {
           there is no screen with a mesh finer than 61 per cm | 1
           there is no screen with a mesh finer than 43 per cm | 0
           no design has more than 3 colours | 1
+          there is a design with more than 1 colour | 3
           no design has more than 2 colours | 0
           nothing is printed twice | 1
           something is printed twice | 0
@@ -266,6 +267,8 @@ class OwnSentencesTest {
           there is a printing that ends later than 23:00 | 0 | {step}
           there is a sewing / there is a printing that starts before the sewing starts | 3 | {step} {otherStep}
           there is a printing with the screen “heron key” | 1 | m.
+          there is a day whose begins at is less than 9:10 | 4 | m.
+          there is a day whose begins at is less than 9:00 | 0 | m.
           """)
   void timesAndOrder(String lines, int findings, String message) throws RuleMistakes {
     assertThat(found(lines, message)).hasSize(findings);
@@ -298,6 +301,14 @@ class OwnSentencesTest {
         .singleElement()
         .asString()
         .matches("[0-9.]+ (g|kg)\\.");
+    assertThat(
+            found(
+                "there is a screen called “heron key” / there is another screen called “reed green”",
+                "{screen}: {thread} beside {otherThread}."))
+        .containsExactly("heron key: 64 µm beside 80 µm.");
+    assertThat(found("the day begins before 9:01", "Day {day}: {beginsAt} to {endsAt}."))
+        .hasSize(4)
+        .allSatisfy(one -> assertThat(one).matches("Day \\d: 09:00 to 1\\d:\\d\\d\\."));
     assertThat(found("the longest series", "{arrangement} has {placements}."))
         .containsExactly("herons has 6.");
   }
@@ -324,6 +335,15 @@ class OwnSentencesTest {
           the plan has no notes or the plan has more than 3 pastes | own.dslr:3: “or” wants an “either”
           there are more than 3 cm screens | own.dslr:3:
           there are fewer than 0 screens | own.dslr:3: there are never so many
+          there are at least 0 screens | own.dslr:3: there are always so many, so this asks for nothing
+          there is a screen with a mesh finer than -5 per cm | own.dslr:3: in “with a mesh finer than -5 per cm”, “-5” is below zero
+          there is a screen with a frame longer than -40 cm | own.dslr:3: in “with a frame longer than -40 cm”, “-40 cm” is below zero
+          there is a screen called “” | own.dslr:3: in “called “””, a name was expected
+          there is a design with at least 0 colours | own.dslr:3: everything is so, and this asks for nothing
+          a sink is busy for less than 120 % of the time | own.dslr:3: everything is so, and this asks for nothing
+          there is a screen whose frame length is more than its mesh | own.dslr:3: “frame length” and “mesh” are of two kinds, which can't be compared
+          there is a screen / there is a design whose width is more than the mesh of the screen | own.dslr:4: “width” and “mesh” are of two kinds
+          there is a printing whose begins is less than 10:00 | own.dslr:3: nothing here is called “begins”; did you mean “begins at”?
           there are more than 1 tables | own.dslr:3: every plan has one of this
           there is a screen not with a mesh finer than 43 per cm and with a mesh finer than 61 per cm | own.dslr:3: nothing can be all of this at once
           there is a printing that starts late | own.dslr:3: “that starts late” is no sentence

@@ -47,6 +47,15 @@ final class Answerable {
       asked = together.computeIfAbsent(clause.type(), t -> new ArrayList<>());
       asked.addAll(clause.everything());
     }
+    Optional<String> always =
+        clause.everything().stream()
+            .filter(one -> isAlways(clause.type(), one))
+            .map(one -> ((Asked.Compared) one).value().words())
+            .findFirst();
+    if (always.isPresent()) {
+      return Optional.of(
+          "everything is so, and this asks for nothing: look at “" + always.get() + "”");
+    }
     Optional<String> impossible = impossible(clause.type(), asked);
     if (impossible.isPresent()) {
       return Optional.of(
@@ -111,12 +120,25 @@ final class Answerable {
         : asked.text();
   }
 
+  /** True if the contrary of what is asked of a figure is never so. */
+  private static boolean isAlways(Class<?> type, Asked asked) {
+    return asked instanceof Asked.Compared compared
+        && compared.how().asksMore()
+        && compared.than() instanceof Than.Figure
+        && Possible.impossible(type, List.of(plainly(new Asked.Not(List.of(asked))))).isPresent();
+  }
+
   private static Optional<String> uncountable(Clause.Count count, boolean only) {
     int most = only ? 1 : MOST_COUNTED;
+    int so = 0;
     for (int number = 0; number <= most; number++) {
-      if (count.how().holds((double) number, count.number(), Kind.NUMBER)) {
-        return Optional.empty();
-      }
+      so += count.how().holds((double) number, count.number(), Kind.NUMBER) ? 1 : 0;
+    }
+    if (so == most + 1) {
+      return Optional.of("there are always so many, so this asks for nothing");
+    }
+    if (so > 0) {
+      return Optional.empty();
     }
     return Optional.of(
         only

@@ -60,7 +60,7 @@ final class ComparisonReader {
   }
 
   private void unknownValue(int at, Class<?> type) {
-    int to = at;
+    int to = Math.min(at + 1, line.size());
     while (to < line.size() && !isVerb(to)) {
       to++;
     }
@@ -198,7 +198,7 @@ final class ComparisonReader {
                                   other.end())));
     }
     if (line.at(at, "its")) {
-      Optional<Got<Value>> own = written.value(at + 1, type).filter(v -> mine.goesWith(v.value()));
+      Optional<Got<Value>> own = comparable(mine, at + 1, written.value(at + 1, type));
       if (own.isEmpty()) {
         written.fails(at + 1, () -> WrittenLine.noValue(line.from(at + 1), type, k -> true));
       }
@@ -229,9 +229,10 @@ final class ComparisonReader {
         .flatMap(
             other -> {
               Optional<Got<Value>> theirs =
-                  written
-                      .value(at + 1, other.value().type())
-                      .filter(v -> v.end() == end && mine.goesWith(v.value()));
+                  comparable(
+                      mine,
+                      at + 1,
+                      written.value(at + 1, other.value().type()).filter(v -> v.end() == end));
               if (theirs.isEmpty()) {
                 written.fails(
                     at + 1,
@@ -245,6 +246,22 @@ final class ComparisonReader {
                           new Than.OfThing(Optional.of(other.value()), v.value(), times, more),
                           other.end()));
             });
+  }
+
+  /** The value, unless the other one is no more or less than it. */
+  private Optional<Got<Value>> comparable(Value mine, int at, Optional<Got<Value>> other) {
+    if (other.isPresent() && !mine.goesWith(other.get().value())) {
+      written.fails(
+          at,
+          () ->
+              "“"
+                  + mine.words()
+                  + "” and “"
+                  + other.get().value().words()
+                  + "” are of two kinds, which can't be compared");
+      return Optional.empty();
+    }
+    return other;
   }
 
   /** A limit of the policy, by its name. */

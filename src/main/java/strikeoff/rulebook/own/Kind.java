@@ -195,7 +195,15 @@ enum Kind {
   }
 
   private Parsed<Object> quantity(String text) {
-    return Quantities.parseSigned(text, type).map(Quantity::base);
+    Parsed<Object> read = Quantities.parseSigned(text, type).map(Quantity::base);
+    return read instanceof Parsed.Value<Object> value && (Double) value.value() < 0 && !isSigned()
+        ? Parsed.refused("“" + text + "” is below zero, which nothing here ever is")
+        : read;
+  }
+
+  /** True for what can be below zero. */
+  private boolean isSigned() {
+    return this == TEMPERATURE || this == ANGLE;
   }
 
   /** So much of it, in base units; of what has no unit a plain number. */
@@ -206,6 +214,9 @@ enum Kind {
   /** A name as it is written; of known words, what facts call it. */
   static Parsed<Object> word(String text, Optional<KnownWords> known) {
     String bare = text.replaceAll("^[\"“]|[\"”]$", "");
+    if (bare.isBlank()) {
+      return Parsed.refused("a name was expected; nothing stands between the quotes");
+    }
     return known.map(words -> words.read(bare)).orElse(Parsed.value(bare)).map(word -> word);
   }
 

@@ -17,9 +17,14 @@ import java.util.regex.Pattern;
  *
  * @param kinds of the words that a value takes, by {@code Fact value}
  * @param most the most that a figure can be, in base units
+ * @param told the names by which a value is told, where its own would tell something else
  * @param meanings what else holds wherever something is asked
  */
-record KnownValues(Map<String, Kind> kinds, Map<String, Double> most, List<Meaning> meanings) {
+record KnownValues(
+    Map<String, Kind> kinds,
+    Map<String, Double> most,
+    Map<String, String> told,
+    List<Meaning> meanings) {
 
   /**
    * @param asked the beginning of a constraint, or the whole of it
@@ -30,6 +35,7 @@ record KnownValues(Map<String, Kind> kinds, Map<String, Double> most, List<Meani
   private static final String LIST = "values.txt";
   private static final Pattern MEANS = Pattern.compile("(\\S+) (.+) means (.+)");
   private static final Pattern MOST = Pattern.compile("(\\S+) (\\S+) at most (\\S+)");
+  private static final Pattern TOLD = Pattern.compile("(\\S+) (\\S+) told as (\\S+)");
   private static final Pattern WORDS = Pattern.compile("(\\S+) (\\S+) (\\S+)");
 
   private static final KnownValues SHIPPED = shipped();
@@ -52,10 +58,12 @@ record KnownValues(Map<String, Kind> kinds, Map<String, Double> most, List<Meani
   private static KnownValues of(List<String> lines) {
     Map<String, Kind> kinds = new HashMap<>();
     Map<String, Double> most = new HashMap<>();
+    Map<String, String> told = new HashMap<>();
     List<Meaning> meanings = new ArrayList<>();
     for (String line : lines) {
       Matcher means = MEANS.matcher(line);
       Matcher bound = MOST.matcher(line);
+      Matcher tells = TOLD.matcher(line);
       Matcher words = WORDS.matcher(line);
       if (line.isBlank() || line.startsWith("#")) {
         continue;
@@ -64,6 +72,8 @@ record KnownValues(Map<String, Kind> kinds, Map<String, Double> most, List<Meani
         meanings.add(new Meaning(simple(means.group(1)), means.group(2), means.group(3)));
       } else if (bound.matches()) {
         most.put(simple(bound.group(1)) + " " + bound.group(2), Double.parseDouble(bound.group(3)));
+      } else if (tells.matches()) {
+        told.put(simple(tells.group(1)) + " " + tells.group(2), tells.group(3));
       } else if (words.matches()) {
         kinds.put(
             simple(words.group(1)) + " " + words.group(2),
@@ -72,7 +82,7 @@ record KnownValues(Map<String, Kind> kinds, Map<String, Double> most, List<Meani
         throw new IllegalStateException(LIST + ": " + line);
       }
     }
-    return new KnownValues(kinds, most, meanings);
+    return new KnownValues(kinds, most, told, meanings);
   }
 
   /** Facts are told apart by their own names, and called by their packages to be found. */
@@ -84,6 +94,12 @@ record KnownValues(Map<String, Kind> kinds, Map<String, Double> most, List<Meani
   Kind kind(Class<?> fact, String value) {
     return Optional.ofNullable(kinds.get(fact.getSimpleName() + " " + value))
         .orElseGet(() -> kinds.getOrDefault("* " + value, Kind.NAME));
+  }
+
+  /** The name by which a message tells a value. */
+  String told(Class<?> fact, String value) {
+    return Optional.ofNullable(told.get(fact.getSimpleName() + " " + value))
+        .orElseGet(() -> told.getOrDefault("* " + value, value));
   }
 
   Optional<Double> most(Class<?> fact, String value) {

@@ -25,6 +25,11 @@ public final class Sayable {
   private static final Pattern NAME = Pattern.compile("[a-z][A-Za-z0-9]*");
   private static final Pattern OTHER = Pattern.compile("\\{other([A-Z][^{}]*)}");
 
+  private static final Pattern PLAIN = Pattern.compile("\\{([a-z][A-Za-z0-9]*)}");
+
+  /** A brace that is one, or a placeholder. */
+  private static final Pattern BRACES = Pattern.compile("\\{\\{|\\{[^{}]*}|}}");
+
   /** A limit's value is said by the rule's number of it. */
   private static final Pattern LIMIT = Pattern.compile("limit([2-9]?)");
 
@@ -107,6 +112,44 @@ public final class Sayable {
    * @param facts what the rule found, in its order
    */
   public static String told(String template, List<?> facts, Measures units) {
+    // What stands between two braces that are braces has nothing to do with one another.
+    StringBuilder told = new StringBuilder();
+    Matcher literal = BRACES.matcher(template);
+    int from = 0;
+    while (literal.find()) {
+      if (!isLiteral(literal.group())) {
+        continue;
+      }
+      told.append(filled(template.substring(from, literal.start()), facts, units));
+      told.append(literal.group().charAt(0));
+      from = literal.end();
+    }
+    return told.append(filled(template.substring(from), facts, units)).toString();
+  }
+
+  /** A text that has no values, with its braces as they are read. */
+  static String braces(String text) {
+    return BRACES
+        .matcher(text)
+        .replaceAll(
+            brace ->
+                Matcher.quoteReplacement(
+                    isLiteral(brace.group()) ? brace.group().substring(1) : brace.group()));
+  }
+
+  private static boolean isLiteral(String braces) {
+    return braces.equals("{{") || braces.equals("}}");
+  }
+
+  /** A text without the braces that are braces. */
+  static String withoutLiteral(String text) {
+    return BRACES
+        .matcher(text)
+        .replaceAll(
+            brace -> isLiteral(brace.group()) ? "" : Matcher.quoteReplacement(brace.group()));
+  }
+
+  private static String filled(String template, List<?> facts, Measures units) {
     Matcher other = OTHER.matcher(template);
     StringBuilder told = new StringBuilder();
     int from = 0;
@@ -114,11 +157,27 @@ public final class Sayable {
       String name = small(other.group(1));
       Optional<?> second = second(List.<Object>copyOf(facts), Object::getClass, name);
       if (second.isPresent()) {
-        told.append(Words.fill(template.substring(from, other.start()), facts, units));
-        told.append(Words.fill("{" + name + "}", List.of(second.get()), units));
+        told.append(first(template.substring(from, other.start()), facts, units));
+        told.append(first("{" + name + "}", List.of(second.get()), units));
         from = other.end();
       }
     }
-    return told.append(Words.fill(template.substring(from), facts, units)).toString();
+    return told.append(first(template.substring(from), facts, units)).toString();
+  }
+
+  /** Each value of the first fact that has it. */
+  private static String first(String template, List<?> facts, Measures units) {
+    String told =
+        PLAIN
+            .matcher(template)
+            .replaceAll(
+                name ->
+                    facts.stream()
+                        .map(Object::getClass)
+                        .filter(type -> has(type, name.group(1)))
+                        .findFirst()
+                        .map(type -> "{" + KnownValues.list().told(type, name.group(1)) + "}")
+                        .orElse(name.group()));
+    return Words.fill(told, facts, units);
   }
 }

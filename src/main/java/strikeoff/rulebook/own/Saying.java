@@ -1,16 +1,23 @@
 package strikeoff.rulebook.own;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import strikeoff.described.WholePlan;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.findings.Words;
+import strikeoff.policy.Limit;
 import strikeoff.units.Phrase;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
@@ -23,6 +30,9 @@ final class Saying {
       Pattern.compile("(?i)(because|mend|source|summary)\\s*:\\s*(.*)");
   private static final Pattern SOMETHING = Pattern.compile("(\\p{L}+)\\s*:\\s*(.*)");
 
+  /** More than anybody reads beside a place of a plan. */
+  private static final int LONGEST = 1000;
+
   private static final List<String> THINGS = List.of("because", "mend", "source", "summary");
   private static final List<String> SEVERITIES = List.of("stop", "risk", "advice");
 
@@ -32,6 +42,7 @@ final class Saying {
   private final int rule;
   private final Map<String, String> said = new LinkedHashMap<>();
   private final Map<String, Integer> saidAt = new LinkedHashMap<>();
+  private final Set<String> tooLong = new HashSet<>();
   private String last = "";
 
   /**
@@ -89,13 +100,23 @@ final class Saying {
                   text, List.of("say stop: …", "say risk: …", "say advice: …", "because: …"))
               + "”");
     } else {
-      said.merge(last, text, (a, b) -> a + " " + b);
+      said.merge(last, text, (a, b) -> b.isEmpty() ? a : a + " " + b);
+    }
+    if (said.getOrDefault(last, "").length() > LONGEST) {
+      if (tooLong.add(last)) {
+        wrong(at, "what a rule says has at most " + LONGEST + " letters up to its next word");
+      }
+      said.put(last, said.get(last).substring(0, LONGEST));
     }
   }
 
   private void put(int at, String key, String text) {
     if (said.containsKey(key)) {
-      wrong(at, "this is said a second time; a rule says each thing once");
+      wrong(
+          at,
+          "this is said a second time, first in line "
+              + saidAt.get(key)
+              + "; a rule says each thing once");
     }
     said.put(key, text.strip());
     saidAt.put(key, at);
@@ -114,14 +135,44 @@ final class Saying {
    * @param ways the types of what is found, for each way
    */
   void fillable(List<List<Class<?>>> ways) {
-    for (String key : List.of("message", "remedy")) {
-      List<String> gaps =
-          Words.placeholders(said.getOrDefault(key, "")).stream().distinct().toList();
-      for (String gap : gaps) {
-        ways.stream()
-            .filter(types -> !Sayable.canSay(gap, types))
-            .findFirst()
-            .ifPresent(types -> wrong(saidAt.getOrDefault(key, rule), unfillable(gap, types)));
+    gaps(
+        gap ->
+            ways.stream()
+                .filter(types -> !Sayable.canSay(gap, types))
+                .findFirst()
+                .map(types -> unfillable(gap, types)));
+  }
+
+  /** The same where it isn't known what the rule finds: of braces that nothing could fill. */
+  void fillableByAnything() {
+    List<Class<?>> all = new ArrayList<>();
+    for (int times = 0; times < 2; times++) {
+      words.openings().forEach(opening -> all.add(opening.type()));
+      all.addAll(List.of(WholePlan.class, Counted.class, Total.class));
+    }
+    all.addAll(Collections.nCopies(9, Limit.class));
+    List<Class<?>> types = all;
+    gaps(
+        gap ->
+            Sayable.canSay(gap, types)
+                ? Optional.empty()
+                : Optional.of("{" + gap + "} names no value of anything that a rule can find"));
+  }
+
+  private void gaps(Function<String, Optional<String>> wrongWith) {
+    for (String key : said.keySet()) {
+      String text = Sayable.withoutLiteral(said.get(key));
+      int at = saidAt.getOrDefault(key, rule);
+      List<String> gaps = Words.placeholders(text).stream().distinct().toList();
+      if (Words.withoutPlaceholders(text).matches(".*[{}].*")) {
+        wrong(at, "a brace has no partner here; a brace itself is written twice, {{ or }}");
+      } else if (!gaps.isEmpty() && !key.equals("message") && !key.equals("remedy")) {
+        wrong(
+            at,
+            "only “say” and “mend” tell values; this is told of the rule, whatever it finds. A brace"
+                + " itself is written twice, {{ or }}");
+      } else {
+        gaps.forEach(gap -> wrongWith.apply(gap).ifPresent(why -> wrong(at, why)));
       }
     }
   }
@@ -134,11 +185,12 @@ final class Saying {
             .filter(severity -> severity.text().equals(said.get("severity")))
             .findFirst()
             .orElse(Severity.ADVICE),
-        said.getOrDefault("summary", Phrase.capital(name)),
-        said.getOrDefault("because", ""),
+        Sayable.braces(said.getOrDefault("summary", Phrase.capital(name))),
+        Sayable.braces(said.getOrDefault("because", "")),
         said.getOrDefault("message", ""),
         said.getOrDefault("remedy", ""),
-        said.getOrDefault("source", "a rule of the studio's own, in " + file.name()),
+        Sayable.braces(
+            said.getOrDefault("source", "a rule of the studio's own, in " + file.name())),
         limits);
   }
 

@@ -191,6 +191,18 @@ record Sentence(String words, Class<?> type, List<Template> conditions, List<Par
         && How.isAmount(parts.get(part).word(), parts.get(part + 1).word());
   }
 
+  /** True if the word follows a gap that says one. */
+  private boolean isOne(int part, List<Object> gaps) {
+    return part > 0
+        && parts.get(part - 1).gap().filter(kind -> kind == Kind.NUMBER).isPresent()
+        && gaps.get(gaps.size() - 1).equals(1.0);
+  }
+
+  /** “colour” for “colours”. */
+  private static String one(String many) {
+    return many.endsWith("s") ? many.substring(0, many.length() - 1) : many;
+  }
+
   /** All readings of a line from a word on; the longest first. */
   List<Match> at(Tokens line, int from) {
     if (from >= line.size()
@@ -229,7 +241,7 @@ record Sentence(String words, Class<?> type, List<Template> conditions, List<Par
       return;
     }
     if (next.gap().isEmpty()) {
-      if (line.get(at).is(next.word())) {
+      if (line.get(at).is(next.word()) || isOne(part, gaps) && line.get(at).is(one(next.word()))) {
         match(line, at + 1, part + 1, gaps, sofar, found);
       }
       return;

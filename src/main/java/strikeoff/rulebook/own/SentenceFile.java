@@ -24,7 +24,7 @@ record SentenceFile(List<OwnRule> rules, List<SentenceRule> read) {
   }
 
   static SentenceFile of(RuleFile file, Vocabulary words, List<RuleMistake> mistakes) {
-    List<String> lines = file.text().lines().toList();
+    List<String> lines = Typed.lines(file, mistakes);
     List<SentenceRule> read = new ArrayList<>();
     List<Integer> begins = new ArrayList<>();
     List<OwnRule> rules = new ArrayList<>();
@@ -39,7 +39,7 @@ record SentenceFile(List<OwnRule> rules, List<SentenceRule> read) {
         part = Part.OUTSIDE;
         break;
       }
-      Matcher head = RULE.matcher(line);
+      Matcher head = RULE.matcher(Typed.quotes(line));
       if (head.matches() && part != Part.OUTSIDE) {
         wrong(file, i, "the rule before this one has no “end”", mistakes);
         part = Part.OUTSIDE;
@@ -47,16 +47,17 @@ record SentenceFile(List<OwnRule> rules, List<SentenceRule> read) {
       SentenceRule rule = read.isEmpty() ? null : read.get(read.size() - 1);
       switch (part) {
         case OUTSIDE -> {
-          if (head.matches() && !head.group(1).isBlank()) {
-            read.add(new SentenceRule(file, words, mistakes, i + 1, head.group(1).strip()));
-            begins.add(i);
-            part = Part.HEAD;
-          } else {
+          if (!head.matches() || head.group(1).isBlank()) {
             wrong(
                 file,
                 i,
                 "“rule a few words” was expected; this is " + Script.quoted(line),
                 mistakes);
+          }
+          if (head.matches()) {
+            read.add(new SentenceRule(file, words, mistakes, i + 1, head.group(1).strip()));
+            begins.add(i);
+            part = Part.HEAD;
           }
         }
         case HEAD -> {
@@ -80,11 +81,11 @@ record SentenceFile(List<OwnRule> rules, List<SentenceRule> read) {
             rule.consequence(i + 1, line);
             part = Part.THEN;
           } else {
-            rule.condition(i + 1, line.replaceAll("[.,;]$", ""));
+            rule.condition(i + 1, Typed.condition(line.replaceAll("[.,;]$", "")));
           }
         }
         case THEN -> {
-          if (is(line, "end")) {
+          if (is(line, "end") && !goesOn(lines, i + 1)) {
             int from = begins.get(begins.size() - 1);
             rules.add(new OwnRule(rule.done(), file.name(), from + 1, lines.subList(from, i + 1)));
             part = Part.OUTSIDE;
@@ -101,6 +102,17 @@ record SentenceFile(List<OwnRule> rules, List<SentenceRule> read) {
       mistakes.add(new RuleMistake(file.name(), 0, "no rule is in this file"));
     }
     return new SentenceFile(rules, read);
+  }
+
+  /** True if the rule says more, so that an “end” before it is the last word of what it says. */
+  private static boolean goesOn(List<String> lines, int from) {
+    return lines.stream()
+        .skip(from)
+        .map(String::strip)
+        .filter(line -> !line.isEmpty() && !line.startsWith("#") && !line.startsWith("//"))
+        .findFirst()
+        .filter(Saying::isConsequence)
+        .isPresent();
   }
 
   /** People write {@code When:} as well. */

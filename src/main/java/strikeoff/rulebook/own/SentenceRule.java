@@ -9,7 +9,6 @@ import org.drools.model.Rule;
 import strikeoff.described.WholePlan;
 import strikeoff.findings.RuleInfo;
 import strikeoff.policy.Limit;
-import strikeoff.rulebook.RuleText;
 import strikeoff.units.Parsed;
 import strikeoff.units.Script;
 
@@ -18,6 +17,12 @@ final class SentenceRule {
 
   /** As {@link KnownWords} says it. */
   private static final Pattern UNKNOWN = Pattern.compile("no [a-z ]+ is called “([^”]*)”");
+
+  /** What can stand in an id, with dashes for the spaces. */
+  private static final Pattern NAME = Pattern.compile("[a-zA-Z0-9]+([ -]+[a-zA-Z0-9]+)*");
+
+  /** A family and the name in small letters. */
+  private static final int LONGEST_NAME = 80;
 
   /** More than anybody follows. */
   private static final int MOST_LINES = 100;
@@ -56,9 +61,7 @@ final class SentenceRule {
 
   /** As {@code beginners/fine-mesh}. */
   String id() {
-    String slug =
-        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-").replaceAll("^-+|-+$", "");
-    return file.family() + "/" + slug;
+    return file.family() + "/" + name.toLowerCase(Locale.ROOT).replaceAll("[ -]+", "-");
   }
 
   void condition(int at, String text) {
@@ -138,10 +141,13 @@ final class SentenceRule {
 
   /** Closes the rule: tells what it lacks. */
   RuleInfo done() {
-    if (!id().matches("[a-z]+/" + RuleText.FAULT)) {
+    if (!name.isEmpty() && !NAME.matcher(name).matches()) {
       wrong(
           line,
-          "a rule's name is a few words of the letters a to z; this one is " + Script.quoted(name));
+          "a rule's name becomes its id: a few words of the letters a to z and figures; this one is "
+              + Script.quoted(name));
+    } else if (name.length() > LONGEST_NAME) {
+      wrong(line, "a rule's name has at most " + LONGEST_NAME + " letters");
     }
     if (lines.isEmpty() && !unsure) {
       wrong(line, "the rule has no sentence after “when”");
@@ -157,7 +163,9 @@ final class SentenceRule {
       Answerable.never(lines).forEach((which, why) -> wrong(linesAt.get(which), why));
     }
     saying.complete();
-    if (!unsure) {
+    if (unsure) {
+      saying.fillableByAnything();
+    } else {
       saying.fillable(ways.stream().map(SentenceRule::types).distinct().toList());
     }
     return saying.info(id(), name, limits());

@@ -65,6 +65,7 @@ class OwnRulesTest {
             "rules/bench/mesh.dslr:3: “there is a scren with a mesh finner than 90 per cm” is no"
                 + " sentence that is known here; the nearest is “there is a screen with a mesh"
                 + " finer than {number} per cm”",
+            "rules/bench/mesh.dslr:5: {mash} names no value of anything that a rule can find",
             "rules/bench/mesh.dslr:7: “mendd” is not known here; did you mean “mend”?");
   }
 

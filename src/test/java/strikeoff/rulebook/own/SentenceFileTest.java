@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Measures;
 
 /** Files of rules in sentences. */
 class SentenceFileTest {
@@ -126,11 +131,14 @@ class SentenceFileTest {
       textBlock =
           """
           rule "late finish"     | rule ""             | :3: “rule a few words” was expected; this is “rule ""”
-          rule "late finish"     | rule "4 5"          | :3: a rule's name is a few words of the letters a to z; this one is “4 5”
+          rule "late finish"     | rule "größe"        | :3: a rule's name becomes its id: a few words of the letters a to z and figures; this one is “größe”
+          rule "late finish"     | rule "../../x"      | :3: a rule's name becomes its id: a few words of the letters a to z and figures; this one is “../../x”
+          because: Paste         | because: {day} Paste | :11: only “say” and “mend” tell values; this is told of the rule, whatever it finds. A brace itself
+          End the day earlier    | End {{ the} day     | :12: a brace has no partner here; a brace itself is written twice, {{ or }}
           the day ends later than 16:30 | - of glass   | :5: a line that begins with “-” says more about the line before it
           - with more than 2 lays | - of glass         | :6: “of glass” is no sentence that is known here; the nearest is “
           say Stop: Day          | paint: Day          | :9: “paint: Day {day} ends at {endsClock},” is nothing a rule can do; the nearest is “
-          because: Paste         | say stop: Paste     | :11: this is said a second time; a rule says each thing once
+          because: Paste         | say stop: Paste     | :11: this is said a second time, first in line 9; a rule says each thing once
           because: Paste         | but: Paste          | :3: the rule doesn't say why it matters: “because: …” belongs after “then”
           mend: End the day earlier. | mend:           | :3: the rule doesn't say what to do about it: “mend: …” belongs after “then”
           End the day earlier    | End at {endsClok}   | :12: {endsClok} names no value of what the rule found; did you mean “endsClock”?
@@ -141,6 +149,94 @@ class SentenceFileTest {
     String text = LATE.replace(old, fresh);
     assertThat(text).isNotEqualTo(LATE);
     assertThat(told(text)).anySatisfy(line -> assertThat(line).startsWith(told));
+  }
+
+  @Test
+  void figuresMakeNamesOfTheirOwn() {
+    String second = LATE.replace("late finish", "Week 2 - late");
+    assertThat(read(LATE.replace("late finish", "week 1") + second).rules())
+        .extracting(OwnRule::id)
+        .containsExactly("house/week-1", "house/week-2-late");
+    assertThat(mistakes).isEmpty();
+  }
+
+  @Test
+  void aRuleWithoutANameIsToldOnceAndReadToItsEnd() {
+    assertThat(told(LATE.replace("late finish", "").replace("{endsClock}", "{endsClok}")))
+        .containsExactly(
+            ":3: “rule a few words” was expected; this is “rule \"\"”",
+            ":9: {endsClok} names no value of what the rule found; did you mean “endsClock”?");
+  }
+
+  @Test
+  void bracesThatNothingCouldFillAreToldBesideALineThatIsNotUnderstood() {
+    String text = LATE.replace("the day ends later", "the day stops later");
+    assertThat(told(text.replace("{day}", "{dayz}")))
+        .hasSize(2)
+        .satisfies(
+            all ->
+                assertThat(all.get(1))
+                    .startsWith(":9: {dayz} names no value of anything that a rule can find"));
+  }
+
+  @Test
+  void aBraceItselfIsWrittenTwice() {
+    RuleInfo info =
+        read(LATE.replace("Day {day}", "{{Day}} {day}").replace("because: Paste", "because: {{1}}"))
+            .rules()
+            .get(0)
+            .info();
+    assertThat(mistakes).isEmpty();
+    assertThat(info.because()).startsWith("{1} that dries");
+    assertThat(Sayable.told("{{{day}}} of {{x}}", List.of(new Lay(3)), Measures.METRIC))
+        .isEqualTo("{3} of {x}");
+  }
+
+  /** A fact for the test. */
+  public record Lay(int day, PlanPath path) implements Evidence {
+    Lay(int day) {
+      this(day, PlanPath.ROOT);
+    }
+  }
+
+  @Test
+  void theLastWordOfWhatIsSaidMayBeEnd() {
+    assertThat(read(LATE.replace("at 17:00.", "at the\n    end")).rules().get(0).info().message())
+        .endsWith("is locked at the end");
+    assertThat(mistakes).isEmpty();
+  }
+
+  @Test
+  void whatAWordProcessorTypesIsTaken() {
+    String typed =
+        LATE.replace("  - with", "  – with")
+            .replace("rule \"late finish\"", "rule “late finish“")
+            .replace("called “reeds”", "called „reeds“")
+            .replace("later than", "later\u00a0than")
+            .replace("say Stop:", "say\u00a0Stop:");
+    assertThat(read(typed).rules().get(0).id()).isEqualTo("house/late-finish");
+    assertThat(mistakes).isEmpty();
+    assertThat(Typed.condition("• the cloth isn’t called ‘a b’, «c» or \"d\""))
+        .isEqualTo("- the cloth isn't called “a b”, “c” or “d”");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\u0000", "\u202E", "\u200B"})
+  void whatNobodySeesIsTold(String sign) {
+    assertThat(told(LATE.replace("Day {day}", "Day" + sign + " {day}")))
+        .containsExactly(
+            String.format(
+                Locale.ROOT,
+                ":9:16: the invisible character U+%04X stands here; delete it",
+                (int) sign.charAt(0)));
+  }
+
+  @Test
+  void whatIsSaidHasALength() {
+    assertThat(told(LATE.replace("Paste that", "x".repeat(2000))))
+        .singleElement()
+        .asString()
+        .startsWith(":11: what a rule says has at most 1000 letters");
   }
 
   @Test
