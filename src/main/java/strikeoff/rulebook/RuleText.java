@@ -3,7 +3,6 @@ package strikeoff.rulebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -38,14 +37,6 @@ public final class RuleText {
    * @throws IllegalStateException if the rule breaks the form that all rules have
    */
   static RuleInfo of(Rule rule) {
-    return of(rule, LimitNames::new);
-  }
-
-  /**
-   * @param limits gives the limits that a rule reads, by its id
-   * @throws IllegalStateException if the rule breaks the form that all rules have
-   */
-  static RuleInfo of(Rule rule, Function<String, List<String>> limits) {
     String id = rule.getName();
     if (!ID.matcher(id).matches()) {
       throw new IllegalStateException("not family/fault: the rule name " + id);
@@ -66,13 +57,13 @@ public final class RuleText {
         perhaps(rule, "harms").orElse(""),
         perhaps(rule, "doubts").map(families -> List.of(families.split(", "))).orElse(List.of()),
         text(rule, "source"),
-        limits.apply(id));
+        new LimitNames(id));
   }
 
   /**
    * Names of the limits that a rule's severity and conditions read or are handed, in their order.
    */
-  public static List<String> limits(String drl) {
+  static List<String> limits(String drl) {
     Stream<String> grades =
         drl.lines()
             .filter(line -> line.strip().startsWith("@severity"))
