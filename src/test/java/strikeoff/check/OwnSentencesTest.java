@@ -229,6 +229,9 @@ class OwnSentencesTest {
           there is a screen called “heron key” / there is another screen whose mesh is that of the first screen | 2 | {screen} {otherScreen}
           there is a screen called “heron key” / there is another screen whose mesh is more than that of the first screen | 0 | {screen} {otherScreen}
           there is a screen called “shell sand” / there is another screen with the same mesh | 3 | {screen} {otherScreen}
+          there is a screen called “shell sand” / there is another screen / - with the same mesh | 3 | {screen} {otherScreen}
+          there is a table / - whose table length is more than the table width of the table | 1 | m.
+          there is a table / - whose table length is less than the table width of the table | 0 | m.
           there is a screen / there is another screen with the same mesh | 9 | {screen} {otherScreen}
           there is a paste called ink / there is a design of the same paste | 2 | {paste} {design}
           there is a paste called ink / there is a design not of the same paste | 1 | {paste} {design}
@@ -250,6 +253,7 @@ class OwnSentencesTest {
           """
           there is a mixing / there is a printing of the same paste on the same day | 1 | {step} {otherStep}
           there is a mixing / there is a printing of the same paste | 4 | {step} {otherStep}
+          there is a mixing / there is a printing / - of the same paste / - on the same day | 1 | {step} {otherStep}
           there is a mixing / there is a printing more than 10 h after the mixing | 3 | {step} {otherStep}
           there is a mixing / there is a printing less than 10 h after the mixing | 1 | {step} {otherStep}
           there is a soak / there is a rinse after the soak | 1 | m.

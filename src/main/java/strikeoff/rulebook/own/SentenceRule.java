@@ -3,6 +3,7 @@ package strikeoff.rulebook.own;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drools.model.Rule;
@@ -39,6 +40,9 @@ final class SentenceRule {
 
   /** Each line, and of it what may hold instead of one another. */
   private final List<List<Clause>> lines = new ArrayList<>();
+
+  /** What the last line has found: lines with a dash speak of it, and of others beside it. */
+  private Optional<Thing> latest = Optional.empty();
 
   private final List<Integer> linesAt = new ArrayList<>();
   private final Saying saying;
@@ -77,6 +81,8 @@ final class SentenceRule {
       more(at, text.substring(1).strip());
       return;
     }
+    latest.ifPresent(things::found);
+    latest = Optional.empty();
     Parsed<List<Clause>> read = LineReader.read(text, words, things);
     lost = read instanceof Parsed.Refused;
     if (read instanceof Parsed.Refused<List<Clause>> refused) {
@@ -88,7 +94,7 @@ final class SentenceRule {
     lines.add(ways);
     linesAt.add(at);
     if (ways.size() == 1 && ways.get(0).finds()) {
-      things.found(ways.get(0).thing());
+      latest = Optional.of(ways.get(0).thing());
     }
     followed(at, ways);
   }
