@@ -339,6 +339,12 @@ class OwnSentencesTest {
           the plan has no notes or the plan has more than 3 pastes | own.dslr:3: “or” wants an “either”
           there are more than 3 cm screens | own.dslr:3:
           there are fewer than 0 screens | own.dslr:3: there are never so many
+          there is a screen whose is 4 | own.dslr:3: a value was expected here; there are designs,
+          there is a screen whose frame length is more than its | own.dslr:3: a value was expected here; there are designs,
+          the ends at of all printings add up to more than 3 | own.dslr:3: nothing here is called “ends at”; there are
+          the printing with the greatest begins at | own.dslr:3: nothing here is called “begins at”; there are
+          every screen is one | own.dslr:3: “every … is one with …” was expected
+          the longest series is one | own.dslr:3: “… is one with …” was expected
           there are at least 0 screens | own.dslr:3: there are always so many, so this asks for nothing
           there is a screen with a mesh finer than -5 per cm | own.dslr:3: in “with a mesh finer than -5 per cm”, “-5” is below zero
           there is a screen with a frame longer than -40 cm | own.dslr:3: in “with a frame longer than -40 cm”, “-40 cm” is below zero

@@ -60,7 +60,7 @@ final class ComparisonReader {
   }
 
   private void unknownValue(int at, Class<?> type) {
-    int to = Math.min(at + 1, line.size());
+    int to = line.at(at, "is") || line.at(at, "are") ? at : Math.min(at + 1, line.size());
     while (to < line.size() && !isVerb(to)) {
       to++;
     }

@@ -106,7 +106,7 @@ final class CountReader {
       Class<?> type = noun.sentence().type();
       Optional<Got<Value>> value = written.value(at + 1, type);
       if (value.isEmpty() || value.get().end() != of || !value.get().value().isAmount()) {
-        written.fails(at + 1, () -> WrittenLine.noValue(name, type, Kind::isOrdered));
+        written.fails(at + 1, () -> WrittenLine.noValue(name, type, Kind::isAmount));
         continue;
       }
       Optional<Got<List<Asked>>> more =

@@ -71,7 +71,7 @@ final class ExtremeReader {
       Optional<Got<Value>> value = written.value(with + 3, type);
       if (value.isEmpty() || !value.get().value().isAmount()) {
         written.fails(
-            with + 3, () -> WrittenLine.noValue(line.from(with + 3), type, Kind::isOrdered));
+            with + 3, () -> WrittenLine.noValue(line.from(with + 3), type, Kind::isAmount));
         continue;
       }
       Optional<Got<Clause>> got =
@@ -112,7 +112,8 @@ final class ExtremeReader {
     List<Asked> asked = new ArrayList<>();
     if (isOne(then)) {
       Optional<Got<List<Asked>>> one = descriptions.all(then + 2, type, stop);
-      if (one.isEmpty()) {
+      if (one.isEmpty() || one.get().value().isEmpty()) {
+        written.fails(then + 2, () -> "“… is one with …” was expected");
         return Optional.empty();
       }
       asked.addAll(one.get().value());
@@ -148,7 +149,8 @@ final class ExtremeReader {
         continue;
       }
       Optional<Got<List<Asked>>> all = descriptions.all(is + 2, type, stop);
-      if (all.isEmpty()) {
+      if (all.isEmpty() || all.get().value().isEmpty()) {
+        written.fails(is + 2, () -> "“every … is one with …” was expected");
         continue;
       }
       List<Asked> asked = new ArrayList<>(noun.sentence().filled(noun.match(), things::only));

@@ -100,6 +100,11 @@ enum Kind {
     return type != null || this == CLOCK;
   }
 
+  /** True for what can be added up, and be greatest. */
+  boolean isAmount() {
+    return type != null;
+  }
+
   /** True for names and words. */
   boolean isText() {
     return !isOrdered() && this != ANSWER;

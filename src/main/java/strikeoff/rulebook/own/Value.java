@@ -57,7 +57,7 @@ record Value(
 
   /** True for what can be added up, and be greatest. */
   boolean isAmount() {
-    return kind.isOrdered() && kind != Kind.CLOCK;
+    return kind.isAmount();
   }
 
   /** As a rule's writer would ask for it. */

@@ -109,6 +109,9 @@ final class WrittenLine {
             .filter(v -> wanted.test(v.kind()))
             .map(Value::words)
             .toList();
+    if (written.isBlank()) {
+      return "a value was expected here; there are " + String.join(", ", known);
+    }
     String meant = Spelling.didYouMean(written, known);
     return "nothing here is called "
         + Script.quoted(written)
