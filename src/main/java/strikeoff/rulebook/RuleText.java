@@ -18,7 +18,7 @@ import strikeoff.findings.Severity;
 public final class RuleText {
 
   /** The form of the part of an id after the slash. */
-  public static final String FAULT = "[a-z]+(-[a-z]+)*";
+  private static final String FAULT = "[a-z]+(-[a-z]+)*";
 
   private static final Pattern ID = Pattern.compile("[a-z]+/" + FAULT);
 
