@@ -23,6 +23,9 @@ public final class RuleFolder {
   private static final int MOST_FILES = 500;
   private static final int MOST_BYTES = 1 << 18;
 
+  /** Ten times what as many rules as there may be take up. */
+  private static final int MOST_TOGETHER = 1 << 23;
+
   /** What begins with a dot is hidden: what editors and file systems leave is nobody's rule. */
   private static final Pattern RULES = Pattern.compile("(?i)[^.].*\\.(drl|dslr|dsl)");
 
@@ -51,6 +54,7 @@ public final class RuleFolder {
     List<RuleMistake> mistakes = new ArrayList<>();
     List<RuleFile> files = new ArrayList<>();
     boolean unread = false;
+    int together = 0;
     for (Path path : paths(folder, name)) {
       String below = folder.relativize(path).toString().replace('\\', '/');
       String file = name + "/" + below;
@@ -80,7 +84,17 @@ public final class RuleFolder {
                     + " give it another name"));
       }
       try {
-        files.add(new RuleFile(file, family, text(path)));
+        String text = text(path);
+        files.add(new RuleFile(file, family, text));
+        together += text.length();
+        if (together > MOST_TOGETHER) {
+          mistakes.add(
+              new RuleMistake(
+                  name,
+                  0,
+                  "more than " + (MOST_TOGETHER >> 20) + " MiB of rules; no more are read"));
+          break;
+        }
       } catch (CharacterCodingException e) {
         mistakes.add(new RuleMistake(file, 0, "this file isn't in UTF-8"));
       } catch (IOException e) {

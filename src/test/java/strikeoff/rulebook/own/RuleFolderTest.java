@@ -124,6 +124,16 @@ class RuleFolderTest {
   }
 
   @Test
+  void allTogetherHaveAMostAsWell() throws IOException, RuleMistakes {
+    for (int i = 0; i < 32; i++) {
+      write("house/rule" + i + ".dslr", "x".repeat(MOST));
+    }
+    assertThat(read()).hasSize(32);
+    write("house/last.dslr", "x");
+    assertThat(told()).containsExactly("rules: more than 8 MiB of rules; no more are read");
+  }
+
+  @Test
   void whatIsNoTextIsRefused() throws IOException {
     write("house/late.dslr", new byte[] {'r', (byte) 0xe9, 'e'});
     assertThat(told()).containsExactly("rules/house/late.dslr: this file isn't in UTF-8");
