@@ -46,14 +46,18 @@ public final class Drying {
   private final Air room;
   private final Evaporation evaporation;
   private final double holds;
+  private final Points points;
 
   /** By identity: films of one separation share what they need. */
   private final Map<FilmNeed, Map<Air, Times>> inOneAir = new IdentityHashMap<>();
 
   private final Map<FilmNeed, Map<Air, double[]>> rates = new IdentityHashMap<>();
 
-  private Drying(Policy policy, Cloth cloth, Room room) {
+  private final Followed followed = new Followed();
+
+  private Drying(Policy policy, Cloth cloth, Room room, Points points) {
     this.policy = policy;
+    this.points = points;
     this.cloth = cloth;
     this.tried = Tried.of(policy);
     this.room = tried.of(room);
@@ -65,8 +69,24 @@ public final class Drying {
     this.holds = holds;
   }
 
+  private Drying(Drying other) {
+    this.policy = other.policy;
+    this.cloth = other.cloth;
+    this.tried = other.tried;
+    this.room = other.room;
+    this.evaporation = other.evaporation;
+    this.holds = other.holds;
+    this.points = new Points(other.points.slow(), other.points.slow(), other.points.slow());
+  }
+
   public static Drying of(Cloth cloth, Room room, Policy policy) {
-    return new Drying(policy, cloth, room);
+    Points points = new Points(point(quick(policy)), point(0.5), point(slow(policy)));
+    return new Drying(policy, cloth, room, points);
+  }
+
+  /** The same where each day that is told is as slow as slow drying. */
+  public Drying slowly() {
+    return new Drying(this);
   }
 
   /** What drying times rest on. */
@@ -109,13 +129,18 @@ public final class Drying {
 
   /** Where in the sorted days stand those that are told. */
   Points points() {
-    return new Points(point(quick(policy)), point(0.5), point(slow(policy)));
+    return points;
   }
 
   /** Seconds; a film that takes longer never dries. */
   long longest() {
     double seconds = new Span(policy.limit("drying/never").amount()).seconds();
     return (long) Math.min(seconds, Dried.NO_TIME - 1.0);
+  }
+
+  /** Films that were followed through changing air. */
+  Followed followed() {
+    return followed;
   }
 
   /** The room's own air. */

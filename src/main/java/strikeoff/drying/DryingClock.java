@@ -2,6 +2,7 @@ package strikeoff.drying;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import strikeoff.drying.Dried.Points;
 import strikeoff.plan.Until.Dryness;
@@ -34,7 +35,7 @@ public final class DryingClock {
   }
 
   /** From a second on the films lie in that air. */
-  private record Change(long second, Air air) {}
+  record Change(long second, Air air) {}
 
   /**
    * From that second on the films lie in another air.
@@ -81,6 +82,11 @@ public final class DryingClock {
     if (next == NEVER || from + steady.last() <= next) {
       return steady.from(from, points);
     }
+    Followed.Film film = new Followed.Film(need, from);
+    Optional<States> known = drying.followed().states(film, through, began);
+    if (known.isPresent()) {
+      return known.get();
+    }
     double[][] rates = new double[through.size() - began][]; // taken when a film lasts so long
     IntFunction<double[]> inAir =
         i -> {
@@ -90,7 +96,9 @@ public final class DryingClock {
           return rates[i - began];
         };
     Through airs = new Through(through, inAir, began, from);
-    return Times.of(longest, day -> airs.onDay(need, day)).from(from, points);
+    Times times = Times.of(longest, day -> airs.onDay(need, day));
+    long last = times.last() == NEVER ? NEVER : from + times.last();
+    return drying.followed().keep(film, through, began, last, times.from(from, points));
   }
 
   private int current(long second) {

@@ -52,11 +52,18 @@ final class LeftInScreens {
   }
 
   static LeftInScreens of(Timeline timeline, Policy policy) {
+    return of(timeline.tasks(), timeline.impressions(), policy);
+  }
+
+  /**
+   * @param tasks in order of start
+   * @param impressions in order of laying
+   */
+  static LeftInScreens of(List<Task> tasks, List<Impression> impressions, Policy policy) {
     LeftInScreens left = new LeftInScreens(policy);
     Map<String, Impression> lastOn = new LinkedHashMap<>();
-    List<Impression> impressions = timeline.impressions();
     int next = 0;
-    for (Task task : timeline.tasks()) {
+    for (Task task : tasks) {
       if (task.kind() != Task.Kind.WASH_SCREEN || task.screen().isEmpty()) {
         continue;
       }

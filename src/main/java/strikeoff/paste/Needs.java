@@ -59,7 +59,7 @@ final class Needs {
   }
 
   private PasteUse use(Paste paste, List<Impression> impressions, LeftInScreens screens) {
-    Tally tally = new Tally(screens, plan.cloth(), policy);
+    Tally tally = new Tally(screens, plan.cloth(), policy, new HashMap<>());
     Recipe recipe = new Recipe(paste, policy);
     int batches = mixings.batches(paste);
     Optional<Range> mixed = recipe.batchGrams().map(batch -> batch.times(Math.max(1, batches)));
@@ -151,13 +151,13 @@ final class Needs {
   }
 
   /** Running sums over the impressions of one paste. */
-  private static final class Tally {
+  static final class Tally {
 
     private final LeftInScreens screens;
     private final Cloth cloth;
     private final Policy policy;
     private final double withWaste;
-    private final Map<String, Deposit> byScreen = new HashMap<>();
+    private final Map<String, Deposit> byScreen;
     private Range onCloth = Range.exactly(0);
     private Range clings = Range.exactly(0);
     private Range beadsLost = Range.exactly(0);
@@ -167,7 +167,11 @@ final class Needs {
     private int pulls;
     private int washes;
 
-    Tally(LeftInScreens screens, Cloth cloth, Policy policy) {
+    /**
+     * @param byScreen keeps what the paste lays down through each screen
+     */
+    Tally(LeftInScreens screens, Cloth cloth, Policy policy, Map<String, Deposit> byScreen) {
+      this.byScreen = byScreen;
       this.screens = screens;
       this.cloth = cloth;
       this.policy = policy;

@@ -13,8 +13,20 @@ import strikeoff.units.Temperature;
 /** One step of the run, in the order the printer works. */
 public sealed interface Step {
 
+  /** Where a step of that number stands in the plan. */
+  static PlanPath path(int number) {
+    return new PlanPath("run").item(number - 1);
+  }
+
   /** Where it stands in the run, from 1. */
   int number();
+
+  /**
+   * The same step at another place of the run.
+   *
+   * @param place from 1
+   */
+  Step at(int place);
 
   /** A few words that name it, for findings and day sheets. */
   String title(Measures units);
@@ -48,6 +60,11 @@ public sealed interface Step {
 
     public Mix {
       pastes = List.copyOf(pastes);
+    }
+
+    @Override
+    public Mix at(int place) {
+      return new Mix(place, pastes, takes, by, Step.path(place));
     }
 
     @Override
@@ -207,6 +224,26 @@ public sealed interface Step {
     }
 
     @Override
+    public Print at(int place) {
+      return new Print(
+          place,
+          arrangements,
+          only,
+          separations,
+          order,
+          everyOther,
+          pause,
+          dryBetweenColours,
+          beforeMoving,
+          by,
+          also,
+          washes,
+          dryBetweenPasses,
+          washBetweenColours,
+          Step.path(place));
+    }
+
+    @Override
     public String title(Measures units) {
       return "print " + String.join(", ", arrangements);
     }
@@ -232,6 +269,11 @@ public sealed interface Step {
     }
 
     @Override
+    public Dry at(int place) {
+      return new Dry(place, until, air, by, Step.path(place));
+    }
+
+    @Override
     public String title(Measures units) {
       return "dry " + until.text();
     }
@@ -252,6 +294,11 @@ public sealed interface Step {
     }
 
     @Override
+    public WashScreen at(int place) {
+      return new WashScreen(place, screens, takes, by, Step.path(place));
+    }
+
+    @Override
     public String title(Measures units) {
       return "wash screen " + String.join(", ", screens);
     }
@@ -267,6 +314,11 @@ public sealed interface Step {
     }
 
     @Override
+    public Move at(int place) {
+      return new Move(place, to, takes, by, Step.path(place));
+    }
+
+    @Override
     public String title(Measures units) {
       return "move on to " + to.text(units);
     }
@@ -279,6 +331,11 @@ public sealed interface Step {
     @Override
     public Optional<Dryness> needs() {
       return Optional.of(Dryness.LIFT_SAFE);
+    }
+
+    @Override
+    public Sew at(int place) {
+      return new Sew(place, seam, takes, by, Step.path(place));
     }
 
     @Override
@@ -326,6 +383,11 @@ public sealed interface Step {
     }
 
     @Override
+    public Fix at(int place) {
+      return new Fix(place, how, bath, temperature, lasts, by, Step.path(place));
+    }
+
+    @Override
     public String title(Measures units) {
       return "fix by " + how.text();
     }
@@ -341,6 +403,11 @@ public sealed interface Step {
     }
 
     @Override
+    public Rinse at(int place) {
+      return new Rinse(place, temperature, lasts, by, Step.path(place));
+    }
+
+    @Override
     public String title(Measures units) {
       return "rinse at " + temperature.text(units);
     }
@@ -353,6 +420,11 @@ public sealed interface Step {
     @Override
     public Optional<Dryness> needs() {
       return Optional.of(Dryness.FIX_SAFE);
+    }
+
+    @Override
+    public Wash at(int place) {
+      return new Wash(place, temperature, lasts, by, Step.path(place));
     }
 
     @Override
@@ -394,6 +466,11 @@ public sealed interface Step {
     }
 
     @Override
+    public HeatSet at(int place) {
+      return new HeatSet(place, with, temperature, lasts, sides, by, Step.path(place));
+    }
+
+    @Override
     public String title(Measures units) {
       return "heat-set with " + with.text();
     }
@@ -401,6 +478,11 @@ public sealed interface Step {
 
   /** The day ends; the next step begins when the room opens again. Films go on drying. */
   record EndOfDay(int number, PlanPath path) implements Step {
+
+    @Override
+    public EndOfDay at(int place) {
+      return new EndOfDay(place, Step.path(place));
+    }
 
     @Override
     public String title(Measures units) {

@@ -27,19 +27,24 @@ final class Films {
   /** By identity: films of one separation dry alike, and every impression asks. */
   private final Map<Design.Separation, FilmNeed> needs = new IdentityHashMap<>();
 
-  private Films(Cloth cloth, Room room, Policy policy) {
+  private Films(Cloth cloth, Drying drying, Policy policy) {
     this.policy = policy;
     this.cloth = cloth;
-    this.drying = Drying.of(cloth, room, policy);
+    this.drying = drying;
   }
 
   static Films of(PrintPlan plan, Policy policy) {
-    return new Films(plan.cloth(), plan.room(), policy);
+    return new Films(plan.cloth(), Drying.of(plan.cloth(), plan.room(), policy), policy);
+  }
+
+  /** The same films where every wait lasts as long as in slow drying. */
+  Films dryingSlowly() {
+    return new Films(cloth, drying.slowly(), policy);
   }
 
   /** The same films in another room. */
   Films in(Room room) {
-    return new Films(cloth, room, policy);
+    return new Films(cloth, Drying.of(cloth, room, policy), policy);
   }
 
   Drying drying() {

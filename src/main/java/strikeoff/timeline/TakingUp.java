@@ -37,8 +37,23 @@ final class TakingUp {
    */
   static List<TakenUpWet> all(
       Timeline.Day day, Measures units, Function<Remedy, Trials.Tried> trial) {
-    Map<Integer, Occasion> worst = new LinkedHashMap<>();
     Map<Integer, Integer> occasions = new LinkedHashMap<>();
+    List<TakenUpWet> all = new ArrayList<>();
+    worst(day, occasions)
+        .forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), units, trial)));
+    return all;
+  }
+
+  /** The worst occasion of each step that takes the cloth up too wet, by the step's number. */
+  static Map<Integer, Occasion> worst(Timeline.Day day) {
+    return worst(day, new LinkedHashMap<>());
+  }
+
+  /**
+   * @param occasions takes how often each of them does
+   */
+  private static Map<Integer, Occasion> worst(Timeline.Day day, Map<Integer, Integer> occasions) {
+    Map<Integer, Occasion> worst = new LinkedHashMap<>();
     List<Impression> wet = new ArrayList<>();
     int seen = 0;
     for (Taken taken : day.run().taken()) {
@@ -58,9 +73,7 @@ final class TakingUp {
       }
       wet.removeIf(i -> ends(taken, i));
     }
-    List<TakenUpWet> all = new ArrayList<>();
-    worst.forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), units, trial)));
-    return all;
+    return worst;
   }
 
   /** Fixing asks for its own medium alone; what water does to paint is told elsewhere. */
@@ -89,7 +102,7 @@ final class TakingUp {
    * @param slowest the one that dries last
    * @param safe when that would be safe if it were waited for
    */
-  private record Occasion(
+  record Occasion(
       Taken taken,
       Dryness needed,
       Moment printed,

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import strikeoff.document.Edit;
 import strikeoff.document.Replacement;
 import strikeoff.document.Scalars;
@@ -102,6 +103,75 @@ public final class Manuscript {
       splices.addAll(made);
     }
     return Optional.of(splices);
+  }
+
+  /**
+   * What stands in the text for an item of a list, with its comments, without the dash and the
+   * indent of the list.
+   *
+   * @return nothing if no item is there
+   */
+  public Optional<List<String>> item(PlanPath path) {
+    Place place = places.get(path);
+    if (place == null || !(place.parent().orElse(place.node()) instanceof Node.Sequence list)) {
+      return Optional.empty();
+    }
+    if (!isBlock(list)) {
+      return Optional.of(
+          List.of("- " + text.substring(lines.offset(place.node().at()), behind(place.node()))));
+    }
+    int column = lines.column(list.at());
+    int from = lines.aboveComments(lines.lineOf(dashOf(list, place.node())), column);
+    String whole = text.substring(from, lines.lineEnd(behind(place.node())));
+    return Optional.of(
+        whole
+            .lines()
+            .map(
+                line ->
+                    line.substring(Math.min(column, line.length() - line.stripLeading().length())))
+            .toList());
+  }
+
+  /**
+   * The text with another list under one of its first keys, which comes last if it is new. All else
+   * stays as it is, a comment behind the key too.
+   *
+   * @param items lines of the list, each as it is to stand but for the list's indent
+   * @return nothing if the text has no place for a list
+   */
+  public Optional<String> withList(String key, List<String> items) {
+    PlanPath path = PlanPath.ROOT.key(key);
+    Place place = places.get(path);
+    Node root = places.get(PlanPath.ROOT).node();
+    String end = lines.separator();
+    if (!(root instanceof Node.Mapping) || !isBlock(root)) {
+      return Optional.empty();
+    }
+    if (place == null) {
+      String above = text.isEmpty() || text.endsWith("\n") || text.endsWith("\r") ? "" : end;
+      return Optional.of(text + above + key + ":" + end + block(items, 2, end) + end);
+    }
+    int column = lines.column(root.at()) + 2;
+    int from = behindColon(place.key(), place.name());
+    int to = Math.max(from, behind(place.key(), place.name(), place.node()));
+    if (place.node() instanceof Node.Sequence list && isBlock(list) && !list.items().isEmpty()) {
+      column = lines.column(list.at());
+      int first = lines.lineOf(dashOf(list, list.items().get(0)));
+      int start = lines.aboveComments(first, column);
+      // Only what follows the line of the key; else a list that begins on it.
+      from = start > from ? start : from;
+      return Optional.of(
+          text.substring(0, from) + block(items, column, end) + text.substring(lines.lineEnd(to)));
+    }
+    return Optional.of(
+        text.substring(0, from)
+            + end
+            + block(items, column, end)
+            + text.substring(lines.lineEnd(to)));
+  }
+
+  private static String block(List<String> items, int column, String end) {
+    return items.stream().map(line -> " ".repeat(column) + line).collect(Collectors.joining(end));
   }
 
   /** None if it has no place here. */

@@ -1,0 +1,70 @@
+package strikeoff.paste;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.screens.Deposit;
+import strikeoff.timeline.Impression;
+import strikeoff.timeline.Task;
+import strikeoff.units.Range;
+
+/** Whether what is mixed once of each paste is enough for a run that is only tried. */
+public final class Enough {
+
+  private final PrintPlan plan;
+  private final Policy policy;
+  private final Map<String, Range> mixed = new HashMap<>();
+  private final Map<String, Map<String, Deposit>> deposits = new HashMap<>();
+
+  public Enough(PrintPlan plan, Policy policy) {
+    this.plan = plan;
+    this.policy = policy;
+    for (Paste paste : plan.pastes().values()) {
+      new Recipe(paste, policy).batchGrams().ifPresent(grams -> mixed.put(paste.name(), grams));
+    }
+  }
+
+  /**
+   * Grams that are missing of each paste whose amount the plan states; negative where some is left.
+   *
+   * @param tasks in order of start
+   * @param impressions in order of laying
+   */
+  public Map<String, Range> missing(List<Task> tasks, List<Impression> impressions) {
+    if (mixed.isEmpty()) {
+      return Map.of();
+    }
+    LeftInScreens screens = LeftInScreens.of(tasks, impressions, policy);
+    Map<String, Needs.Tally> tallies = new LinkedHashMap<>();
+    for (Impression impression : impressions) {
+      String paste = impression.footprint().paste().name();
+      if (mixed.containsKey(paste)) {
+        tallies
+            .computeIfAbsent(
+                paste,
+                name ->
+                    new Needs.Tally(
+                        screens,
+                        plan.cloth(),
+                        policy,
+                        deposits.computeIfAbsent(name, n -> new HashMap<>())))
+            .add(impression);
+      }
+    }
+    Map<String, Range> missing = new LinkedHashMap<>();
+    tallies.forEach(
+        (paste, tally) -> {
+          Range need = tally.need();
+          Range has = mixed.get(paste);
+          missing.put(
+              paste,
+              new Range(
+                  need.low() - has.high(), need.best() - has.best(), need.high() - has.low()));
+        });
+    return missing;
+  }
+}

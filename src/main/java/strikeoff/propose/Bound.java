@@ -1,0 +1,103 @@
+package strikeoff.propose;
+
+import strikeoff.timeline.Moment;
+import strikeoff.units.Span;
+
+/**
+ * A finish that no run of the same prints can undercut, and what keeps it there.
+ *
+ * @param finish no run ends before
+ * @param dry when the prints can be ready for the last steps at the soonest
+ * @param because what binds it
+ */
+public record Bound(Moment finish, Moment dry, Binding because) {
+
+  /** What keeps runs from ending sooner. */
+  public sealed interface Binding {
+
+    /** The rest of a sentence that begins with “since”. */
+    String text();
+  }
+
+  /**
+   * The cloth lies on the table stretch after stretch, and what is printed dries in each.
+   *
+   * @param stretches how many at least
+   * @param dries how long the films that bind take to be lift-safe at the soonest; zero if it is
+   *     one stretch
+   * @param prints how long it takes all hands to print those films
+   * @param people how many print
+   * @param sewing how long sewing, and laying the cloth again, takes up the cloth; zero if nothing
+   *     is sewn
+   */
+  public record Stretches(int stretches, Span dries, Span prints, int people, Span sewing)
+      implements Binding {
+    @Override
+    public String text() {
+      String hands =
+          (people == 1 ? "one person prints " : people + " people print ")
+              + prints.wholeMinutesUp().text();
+      String sewn =
+          sewing.minutes() > 0
+              ? ", and sewing keeps the cloth for " + sewing.wholeMinutesUp().text()
+              : "";
+      return stretches == 1
+          ? hands + " on one stretch of the cloth" + sewn
+          : stretches
+              + " stretches of the cloth lie on the table one after the other, what is printed"
+              + " dries "
+              + dries.wholeMinutesUp().text()
+              + " in each, and "
+              + hands
+              + sewn;
+    }
+  }
+
+  /**
+   * All the work that has to be done before the last print is done.
+   *
+   * @param work of all hands, together
+   */
+  public record Hands(Span work, int people) implements Binding {
+    @Override
+    public String text() {
+      return "there is "
+          + work.wholeMinutesUp().text()
+          + " of mixing, printing and handling the cloth for "
+          + (people == 1 ? "one person" : people + " people");
+    }
+  }
+
+  /**
+   * One motif is printed colour after colour.
+   *
+   * @param takes from its first frame to when its last colour is lifted
+   */
+  public record Motif(String placement, int colours, Span takes) implements Binding {
+    @Override
+    public String text() {
+      return "the "
+          + colours
+          + " colours of "
+          + placement
+          + " take "
+          + takes.wholeMinutesUp().text()
+          + " one on the other";
+    }
+  }
+
+  /**
+   * The steps after the prints fit into no day that has begun by then.
+   *
+   * @param slowly true if that is so on a day of slow drying only, for which the run has to do too
+   */
+  public record Night(Moment opens, boolean slowly) implements Binding {
+    @Override
+    public String text() {
+      return "what comes after the prints can't be done before the room closes"
+          + (slowly ? " where films dry slowly" : "")
+          + ", so that it begins "
+          + opens.when();
+    }
+  }
+}

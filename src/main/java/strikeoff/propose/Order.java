@@ -1,0 +1,207 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import strikeoff.layout.Footprint;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Step;
+
+/**
+ * What a run must keep to whatever else it chooses: every colour of every placement once and in the
+ * design's order, what lies under it first, across a seam only when it is sewn, pastes mixed first,
+ * and nothing printed once the fixing has begun.
+ */
+final class Order {
+
+  private final Leeway leeway;
+  private final int[] firstColour;
+  private final int colours;
+
+  Order(Leeway leeway) {
+    this.leeway = leeway;
+    List<Placement> all = leeway.layout().placements();
+    this.firstColour = new int[all.size() + 1];
+    for (Placement placement : all) {
+      int own = leeway.layout().footprintsOf(placement.id()).size();
+      firstColour[placement.id() + 1] = firstColour[placement.id()] + own;
+    }
+    this.colours = firstColour[all.size()];
+  }
+
+  /** Placements of a print step, arrangement by arrangement. */
+  List<Placement> placements(Step.Print print) {
+    List<Placement> all = new ArrayList<>();
+    Set<Integer> only = Set.copyOf(print.only());
+    for (String arrangement : print.arrangements()) {
+      for (Placement placement : leeway.layout().of(arrangement)) {
+        if (only.isEmpty() || only.contains(placement.number())) {
+          all.add(placement);
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Numbers of the colours that a step prints of an arrangement. */
+  List<Integer> colours(Step.Print print, String arrangement) {
+    if (!print.separations().isEmpty()) {
+      return print.separations();
+    }
+    List<Integer> all = new ArrayList<>();
+    for (int i = 1; i <= leeway.colours(arrangement); i++) {
+      all.add(i);
+    }
+    return all;
+  }
+
+  boolean keeps(List<Step> run) {
+    int[] printedIn = new int[colours];
+    Map<String, Integer> sewn = new HashMap<>();
+    Map<String, Integer> mixed = new HashMap<>();
+    Arrays.fill(printedIn, -1);
+    boolean fixing = false;
+    int last = 0;
+    for (int i = 0; i < leeway.first().size(); i++) {
+      if (i >= run.size() || !isSame(leeway.first().get(i), run.get(i))) {
+        return false;
+      }
+    }
+    for (int at = leeway.first().size(); at < run.size(); at++) {
+      Step step = run.get(at);
+      if (step instanceof Step.Print print) {
+        if (fixing || !prints(print, at, printedIn, mixed)) {
+          return false;
+        }
+      } else if (step instanceof Step.Sew sew) {
+        if (fixing || sewn.putIfAbsent(sew.seam(), at) != null) {
+          return false;
+        }
+      } else if (step instanceof Step.Mix mix) {
+        for (String paste : mix.pastes()) {
+          if (fixing || mixed.putIfAbsent(paste, at) != null) {
+            return false;
+          }
+        }
+      } else if (Leeway.isWet(step)) {
+        fixing = true;
+        if (last >= leeway.last().size() || !isSame(leeway.last().get(last++), step)) {
+          return false;
+        }
+      }
+    }
+    return last == leeway.last().size()
+        && mixed.keySet().containsAll(leeway.mixed())
+        && sewn.keySet().containsAll(leeway.sewn())
+        && Arrays.stream(printedIn).noneMatch(at -> at < 0)
+        && seams(printedIn, sewn)
+        && under(printedIn, run);
+  }
+
+  private static boolean isSame(Step one, Step other) {
+    return one.at(1).equals(other.at(1));
+  }
+
+  private boolean prints(Step.Print print, int at, int[] printedIn, Map<String, Integer> mixed) {
+    for (Placement placement : placements(print)) {
+      int first = firstColour[placement.id()];
+      int own = firstColour[placement.id() + 1] - first;
+      List<Integer> numbers = colours(print, placement.arrangement());
+      for (int number : numbers) {
+        if (number > own || printedIn[first + number - 1] >= 0) {
+          return false;
+        }
+        if (number > 1 && printedIn[first + number - 2] < 0) {
+          return false;
+        }
+        printedIn[first + number - 1] = at;
+        Footprint footprint = leeway.layout().footprint(placement.id(), number);
+        boolean there = footprint.paste().mixedBefore().isPresent();
+        if (!there && !mixed.containsKey(footprint.paste().name())) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean seams(int[] printedIn, Map<String, Integer> sewn) {
+    for (Map.Entry<String, Set<Integer>> seam : leeway.across().entrySet()) {
+      Integer at = sewn.get(seam.getKey());
+      for (int id : seam.getValue()) {
+        if (at != null && printedIn[firstColour[id]] < at) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean under(int[] printedIn, List<Step> run) {
+    for (Map.Entry<Integer, Set<Integer>> later : leeway.before().entrySet()) {
+      int begins = printedIn[firstColour[later.getKey()]];
+      for (int earlier : later.getValue()) {
+        int ends = printedIn[firstColour[earlier + 1] - 1];
+        if (ends > begins || ends == begins && !inOrder(run.get(ends), earlier, later.getKey())) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean inOrder(Step step, int earlier, int later) {
+    List<String> order = ((Step.Print) step).arrangements();
+    String one = leeway.layout().placements().get(earlier).arrangement();
+    String other = leeway.layout().placements().get(later).arrangement();
+    return one.equals(other) || order.indexOf(one) < order.indexOf(other);
+  }
+
+  /** Each mix step mixes what is printed first before the others, as the word all has it done. */
+  List<Step> mixedInOrder(List<Step> run) {
+    Map<String, Integer> firstUse = new LinkedHashMap<>();
+    for (Step step : run) {
+      if (step instanceof Step.Print print) {
+        for (String arrangement : print.arrangements()) {
+          String design = leeway.plan().arrangements().get(arrangement).design();
+          var separations = leeway.plan().designs().get(design).separations();
+          for (int number : colours(print, arrangement)) {
+            firstUse.putIfAbsent(separations.get(number - 1).paste(), firstUse.size());
+          }
+        }
+      }
+    }
+    List<Step> ordered = new ArrayList<>(run);
+    ordered.replaceAll(
+        step -> {
+          if (!(step instanceof Step.Mix mix) || mix.pastes().size() < 2) {
+            return step;
+          }
+          List<String> pastes = new ArrayList<>(leeway.mixed());
+          pastes.retainAll(mix.pastes());
+          pastes.sort(
+              (a, b) ->
+                  Integer.compare(
+                      firstUse.getOrDefault(a, Integer.MAX_VALUE),
+                      firstUse.getOrDefault(b, Integer.MAX_VALUE)));
+          return pastes.equals(mix.pastes())
+              ? mix
+              : new Step.Mix(mix.number(), pastes, mix.takes(), mix.by(), mix.path());
+        });
+    return ordered;
+  }
+
+  /** The same steps, numbered from 1. */
+  static List<Step> numbered(List<Step> run) {
+    List<Step> numbered = new ArrayList<>(run.size());
+    for (Step step : run) {
+      int number = numbered.size() + 1;
+      numbered.add(step.number() == number ? step : step.at(number));
+    }
+    return numbered;
+  }
+}

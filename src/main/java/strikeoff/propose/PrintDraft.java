@@ -1,0 +1,79 @@
+package strikeoff.propose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import strikeoff.plan.Step;
+import strikeoff.plan.Wait;
+import strikeoff.units.Span;
+
+/** A print step that is being written. */
+final class PrintDraft {
+
+  List<String> arrangements;
+  List<Integer> only;
+  List<Integer> colours;
+  Step.Order order;
+  boolean everyOther;
+  Span pause;
+  Wait betweenColours;
+  Wait beforeMoving;
+  Wait betweenPasses;
+  List<String> people;
+  Optional<String> washes;
+  boolean washBetweenColours;
+
+  PrintDraft(List<String> arrangements, List<Integer> only, List<String> people) {
+    this.arrangements = arrangements;
+    this.only = only;
+    this.colours = List.of();
+    this.order = Step.Order.BY_COLOUR;
+    this.pause = new Span(0);
+    this.betweenColours = Wait.NONE;
+    this.beforeMoving = Wait.NONE;
+    this.betweenPasses = Wait.NONE;
+    this.people = people;
+    this.washes = Optional.empty();
+  }
+
+  PrintDraft(Step.Print step) {
+    this.arrangements = step.arrangements();
+    this.only = step.only();
+    this.colours = step.separations();
+    this.order = step.order();
+    this.everyOther = step.everyOther();
+    this.pause = step.pause();
+    this.betweenColours = step.dryBetweenColours();
+    this.beforeMoving = step.beforeMoving();
+    this.betweenPasses = step.dryBetweenPasses();
+    this.people = people(step);
+    this.washes = step.washes();
+    this.washBetweenColours = step.washBetweenColours();
+  }
+
+  static List<String> people(Step.Print step) {
+    return Stream.concat(step.by().stream(), step.also().stream()).toList();
+  }
+
+  /** What the language lets nobody write together is left out. */
+  Step.Print step() {
+    boolean several = people.size() > 1;
+    boolean passes = everyOther && !several;
+    return new Step.Print(
+        1,
+        arrangements,
+        only,
+        colours,
+        arrangements.size() < 2 && order == Step.Order.SET_BY_SET ? Step.Order.BY_COLOUR : order,
+        everyOther,
+        pause,
+        betweenColours,
+        beforeMoving,
+        people.stream().findFirst(),
+        people.stream().skip(1).toList(),
+        washes,
+        passes ? betweenPasses : Wait.NONE,
+        washBetweenColours && !several && order != Step.Order.BY_STATION,
+        Step.path(1));
+  }
+}

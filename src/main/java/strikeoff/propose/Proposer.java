@@ -1,0 +1,335 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.BooleanSupplier;
+import strikeoff.check.Checked;
+import strikeoff.check.Checker;
+import strikeoff.document.yaml.Manuscript;
+import strikeoff.facts.Facts;
+import strikeoff.findings.Finding;
+import strikeoff.findings.Severity;
+import strikeoff.layout.Layout;
+import strikeoff.paste.Lives;
+import strikeoff.plan.Draught;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
+import strikeoff.propose.Judge.Judged;
+import strikeoff.timeline.Rehearsal;
+import strikeoff.timeline.Surety;
+
+/**
+ * Looks for the run of a plan that ends soonest, or for the shortest to read that ends nearly as
+ * soon. Only what the check accepts is proposed.
+ */
+public final class Proposer {
+
+  /** Searches at once where runs are counted: as many on every machine. */
+  private static final int COUNTED = 2;
+
+  /** More impressions than that would leave no time to try anything. */
+  private static final int MOST_IMPRESSIONS = 3_000;
+
+  /** What of the effort goes into the soonest run; the rest goes into fewer steps. */
+  private static final double FOR_SOONEST = 0.65;
+
+  /** By so much of its time a run may be longer that has fewer steps. */
+  private static final double NEARLY = 1.05;
+
+  /** Starting runs that are checked to see what no run cures. */
+  private static final int LOOKED_AT = 5;
+
+  /** Families of rules that another run may cure even if no starting run does. */
+  private static final List<String> CURABLE = List.of("time/", "drying/", "order/", "seams/");
+
+  private final Checker checker;
+  private final Asked asked;
+  private final int atOnce;
+  private final long begun = System.nanoTime();
+  private String name = "";
+  private Checked.Judged before;
+
+  private Proposer(Checker checker, Asked asked, int atOnce) {
+    this.checker = checker.withoutTrials();
+    this.asked = asked;
+    this.atOnce = Math.max(1, atOnce);
+  }
+
+  /**
+   * Looks for a run.
+   *
+   * @param text the plan's text, without a byte-order mark
+   * @param atOnce searches at the same time where seconds end them
+   */
+  public static Proposal proposed(
+      Checker checker, String name, String text, Asked asked, int atOnce) {
+    Checked checked = checker.check(name, text);
+    if (!(checked instanceof Checked.Judged judged) || !judged.failedRules().isEmpty()) {
+      return new Proposal.Unread(checked);
+    }
+    Proposer proposer = new Proposer(checker, asked, atOnce);
+    proposer.name = name;
+    proposer.before = judged;
+    return proposer.proposed(text);
+  }
+
+  private Proposal refused(String why) {
+    return new Proposal.Refused(before, why, List.of());
+  }
+
+  private Proposal proposed(String text) {
+    PrintPlan plan = before.plan();
+    Layout layout = before.facts().layout();
+    if (layout.footprints().isEmpty()) {
+      return refused("There is nothing to print.");
+    }
+    if (layout.footprints().size() > MOST_IMPRESSIONS) {
+      return refused(
+          "It has "
+              + layout.footprints().size()
+              + " impressions; of more than "
+              + MOST_IMPRESSIONS
+              + " no run is proposed.");
+    }
+    if (Leeway.printsAgain(plan.run())) {
+      return refused(
+          "It prints again after the cloth was fixed or washed; propose a run for each of its"
+              + " phases, as a plan of its own.");
+    }
+    Leeway leeway = Leeway.of(plan, layout, policy(), asked);
+    if (leeway.last().isEmpty()) {
+      return refused(
+          "Its run has no steps that fix the prints (fix, rinse, wash or heat-set); write them, and"
+              + " the rest of the run is proposed.");
+    }
+    if (Manuscript.of(text).flatMap(m -> m.withList("run", List.of("- end of day"))).isEmpty()) {
+      return refused("Its text has no place for another run: write it in lines, without braces.");
+    }
+    return searched(text, leeway);
+  }
+
+  private Policy policy() {
+    return checker.policy();
+  }
+
+  private Rehearsal rehearsal(Leeway leeway) {
+    Facts facts = before.facts();
+    PrintPlan plan = before.plan();
+    return Rehearsal.of(
+        plan, facts.layout(), policy(), new Lives(plan, policy())::least, asked.surety());
+  }
+
+  private Proposal searched(String text, Leeway leeway) {
+    Order order = new Order(leeway);
+    Rehearsal rehearsal = rehearsal(leeway);
+    List<List<Step>> beginnings = new Beginnings(leeway, order, rehearsal).all();
+    if (beginnings.isEmpty()) {
+      return refused("No order of its prints keeps to what must come first.");
+    }
+    RunText runText = new RunText(text, leeway);
+    Judge anything = new Judge(checker, name, runText, Set.of(), true);
+    List<Looked> looked = looked(beginnings, rehearsal, anything);
+    if (looked.isEmpty()) {
+      return refused("None of its runs can be judged.");
+    }
+    List<Finding> incurable = incurable(looked);
+    if (!incurable.isEmpty()) {
+      return new Proposal.Refused(
+          before, "Whatever its run, the plan is not printable as it is.", incurable);
+    }
+    Set<String> advice = advice(looked);
+    Judge judge = new Judge(checker, name, runText, advice, asked.anyOrder());
+    List<Search> searches = searches(leeway, order, judge);
+    runAll(searches, search -> search.soonest(beginnings), FOR_SOONEST);
+    Optional<Search> first =
+        searches.stream()
+            .filter(s -> s.best().isPresent())
+            .min(Comparator.comparingDouble(s -> s.best().get().candidate().cost()));
+    if (first.isEmpty()) {
+      return new Proposal.Refused(
+          before,
+          "Of " + tried(searches) + " runs none was found that the check accepts.",
+          before.findings().stream().filter(Proposer::stands).toList());
+    }
+    Search best = first.get();
+    Tidying tidying = new Tidying(leeway, order);
+    tidying.tidy(best, best.best().get().candidate().worked(), Candidate::cost);
+    Search.Found soonest = best.best().get();
+    Search.Found found = soonest;
+    long tried = tried(searches);
+    if (!asked.shortest()) {
+      double within = within(soonest, rehearsal, judge);
+      List<Search> tidier = searches(leeway, order, judge);
+      runAll(tidier, search -> search.fewest(soonest, within), 1);
+      for (Search search : tidier) {
+        tidying.tidy(search, within, c -> c.costOfFew(within));
+      }
+      found =
+          tidier.stream()
+              .map(s -> s.best().get())
+              .min(Comparator.comparingDouble(f -> f.candidate().costOfFew(within)))
+              .get();
+      tried += tried(tidier);
+    }
+    Bound bound =
+        Bounding.of(
+            leeway,
+            rehearsal,
+            policy(),
+            !asked.anyOrder() && !advice.contains("seams/sewn-too-early"),
+            asked.surety() == Surety.SURE);
+    boolean same = found.candidate().run().equals(Order.numbered(before.plan().run()));
+    Checked.Judged after =
+        same ? before : (Checked.Judged) checker.check(name, found.judged().text());
+    return new Proposal.Found(
+        before,
+        same ? text : found.judged().text(),
+        after,
+        rehearsal.slowFinish(found.candidate().run()),
+        bound,
+        tried,
+        notes(found.candidate().run()));
+  }
+
+  private static boolean stands(Finding finding) {
+    return finding.severity() != Severity.ADVICE && finding.accepted().isEmpty();
+  }
+
+  /** A run that was looked at before any search. */
+  private record Looked(List<Step> run, Judged judged) {}
+
+  /** The plan's own run, and the best of the starting runs. */
+  private List<Looked> looked(List<List<Step>> beginnings, Rehearsal rehearsal, Judge judge) {
+    List<Looked> looked = new ArrayList<>();
+    if (prints(before.plan())) {
+      looked.add(new Looked(before.plan().run(), new Judged("", before)));
+    }
+    beginnings.stream()
+        .map(run -> new Candidate(run, rehearsal.surely(run, rehearsal.of(run)), 0))
+        .sorted(Comparator.comparingDouble(Candidate::cost))
+        .limit(LOOKED_AT)
+        .forEach(
+            candidate ->
+                judge
+                    .judged(candidate.run())
+                    .ifPresent(judged -> looked.add(new Looked(candidate.run(), judged))));
+    return looked;
+  }
+
+  private static boolean prints(PrintPlan plan) {
+    return plan.run().stream().anyMatch(Step.Print.class::isInstance);
+  }
+
+  /** What stands against the plan in each of them, and that no other run could cure. */
+  private static List<Finding> incurable(List<Looked> looked) {
+    Set<String> always = new HashSet<>(looked.get(0).judged().faults());
+    looked.forEach(one -> always.retainAll(one.judged().faults()));
+    always.removeIf(id -> CURABLE.stream().anyMatch(id::startsWith));
+    return looked.get(0).judged().checked().findings().stream()
+        .filter(Proposer::stands)
+        .filter(finding -> always.contains(finding.rule().id()))
+        .toList();
+  }
+
+  /** What the plan is advised anyway: as it is now, or whatever its run. */
+  private Set<String> advice(List<Looked> looked) {
+    Set<String> always = new HashSet<>(looked.get(looked.size() - 1).judged().advice());
+    looked.stream()
+        .filter(one -> one.judged().checked() != before)
+        .forEach(one -> always.retainAll(one.judged().advice()));
+    if (prints(before.plan())) {
+      always.addAll(Judge.advice(before));
+    }
+    return always;
+  }
+
+  /** A run as the plan has it that is accepted is not made later for the sake of fewer steps. */
+  private double within(Search.Found found, Rehearsal rehearsal, Judge judge) {
+    double nearly = found.candidate().worked() * NEARLY;
+    boolean accepted = judge.accepts(new Judged("", before));
+    double now =
+        accepted && prints(before.plan())
+            ? rehearsal.worked(before.facts().timeline().finish()).seconds()
+            : Double.MAX_VALUE;
+    return Math.max(found.candidate().worked(), Math.min(nearly, now));
+  }
+
+  private List<Search> searches(Leeway leeway, Order order, Judge judge) {
+    int many = asked.effort().isPresent() ? COUNTED : atOnce;
+    List<Search> searches = new ArrayList<>();
+    for (int number = 0; number < many; number++) {
+      searches.add(new Search(number, leeway, order, rehearsal(leeway), judge, new Stock(before.plan(), policy())));
+    }
+    return searches;
+  }
+
+  private static long tried(List<Search> searches) {
+    return searches.stream().mapToLong(Search::tried).sum();
+  }
+
+  private interface Work {
+    void on(Search search);
+  }
+
+  /**
+   * @param share of the seconds that is over then
+   */
+  private void runAll(List<Search> searches, Work work, double share) {
+    ExecutorService threads =
+        Executors.newFixedThreadPool(
+            Math.min(atOnce, searches.size()),
+            task -> {
+              Thread thread = new Thread(task, "propose");
+              thread.setDaemon(true);
+              return thread;
+            });
+    try {
+      List<Future<?>> all = new ArrayList<>();
+      for (Search search : searches) {
+        search.until(goesOn(search, share));
+        all.add(threads.submit(() -> work.on(search)));
+      }
+      for (Future<?> one : all) {
+        one.get();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("a search failed", e.getCause());
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+
+  private BooleanSupplier goesOn(Search search, double share) {
+    if (asked.effort().isPresent()) {
+      double part = share == 1 ? 1 - FOR_SOONEST : share;
+      long most = Math.max(1, Math.round(asked.effort().getAsLong() * part / COUNTED));
+      return () -> search.tried() < most;
+    }
+    long end = begun + Math.round(asked.seconds() * 1e9 * share);
+    return () -> System.nanoTime() < end;
+  }
+
+  private List<String> notes(List<Step> run) {
+    List<String> notes = new ArrayList<>();
+    boolean assumed =
+        before.plan().assumptions().stream()
+            .anyMatch(a -> a.path().equals(before.plan().equipment().path().key("fans")));
+    if (assumed && RunText.blows(run, Draught.By.FAN)) {
+      notes.add(
+          "It counts on a fan, which the plan doesn't name: if there is none, write `equipment:"
+              + " {fans: 0}` and ask again.");
+    }
+    return notes;
+  }
+}

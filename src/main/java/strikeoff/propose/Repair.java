@@ -1,0 +1,98 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.plan.Until.Dryness;
+import strikeoff.plan.Wait;
+import strikeoff.timeline.Rehearsed;
+import strikeoff.timeline.Rehearsed.TooSoon;
+import strikeoff.units.Span;
+
+/** Writes the waits that a run lacks, and the nights where its days are too long. */
+final class Repair {
+
+  private Repair() {}
+
+  static Until until(Dryness state) {
+    return new Until.State(state);
+  }
+
+  static Wait wait(Dryness state, Optional<Draught> air) {
+    return new Wait(until(state), air);
+  }
+
+  /**
+   * The same run with a wait more for each place where somebody is too early.
+   *
+   * @param run numbered as it was rehearsed
+   * @param air what blows in the waits
+   */
+  static List<Step> repaired(List<Step> run, Rehearsed rehearsed, Optional<Draught> air) {
+    List<Step> mended = new ArrayList<>(run);
+    Set<Integer> before = new HashSet<>();
+    Set<Integer> asleep = new HashSet<>(rehearsed.lateSteps());
+    Set<Step> dries = new HashSet<>();
+    List<List<Step>> inserted = new ArrayList<>();
+    for (int i = 0; i < run.size(); i++) {
+      inserted.add(new ArrayList<>());
+    }
+    Set<Integer> done = new HashSet<>();
+    for (TooSoon soon : rehearsed.tooSoon()) {
+      int at = soon.step() - 1;
+      Step step = mended.get(at);
+      if (soon.what() == Rehearsed.What.FRAME_ON_WET && soon.before() == soon.step()) {
+        if (done.add(at)) {
+          mended.set(at, waitsWithin((Step.Print) step, soon, air));
+        }
+      } else if (soon.what() == Rehearsed.What.FRAME_ON_WET) {
+        if (before.add(at)) {
+          inserted.get(at).add(dry(Dryness.FRAME_SAFE, air));
+        }
+      } else if (step instanceof Step.Print print) {
+        PrintDraft draft = new PrintDraft(print);
+        draft.beforeMoving = wait(Dryness.LIFT_SAFE, air);
+        mended.set(at, draft.step());
+      } else if (before.add(at)) {
+        inserted.get(at).add(dry(step.needs().orElse(Dryness.FIX_SAFE), air));
+      }
+    }
+    List<Step> all = new ArrayList<>();
+    for (int i = 0; i < mended.size(); i++) {
+      boolean night = asleep.contains(i + 1) && i > 0 && !(run.get(i - 1) instanceof Step.EndOfDay);
+      if (night) {
+        all.add(new Step.EndOfDay(1, Step.path(1)));
+      }
+      all.addAll(inserted.get(i));
+      all.add(mended.get(i));
+    }
+    return all;
+  }
+
+  private static Step.Print waitsWithin(Step.Print print, TooSoon soon, Optional<Draught> air) {
+    PrintDraft draft = new PrintDraft(print);
+    boolean alone = draft.people.size() < 2;
+    if (draft.betweenColours.isNone()) {
+      draft.betweenColours = wait(Dryness.FRAME_SAFE, alone ? Optional.empty() : air);
+      if (alone && !draft.everyOther && !draft.only.isEmpty() && draft.only.size() == 1) {
+        return draft.step();
+      }
+    } else if (!draft.everyOther) {
+      draft.everyOther = true;
+      draft.betweenPasses = alone ? wait(Dryness.FRAME_SAFE, Optional.empty()) : Wait.NONE;
+    } else {
+      double more = Math.ceil(soon.by().minutes() + draft.pause.minutes());
+      draft.pause = new Span(Math.min(30, Math.max(1, more)));
+    }
+    return draft.step();
+  }
+
+  static Step.Dry dry(Dryness state, Optional<Draught> air) {
+    return new Step.Dry(1, until(state), air, Optional.empty(), Step.path(1));
+  }
+}

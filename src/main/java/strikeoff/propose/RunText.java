@@ -1,0 +1,240 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import strikeoff.document.Scalars;
+import strikeoff.document.yaml.Manuscript;
+import strikeoff.plan.Draught;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.plan.Until.Dryness;
+import strikeoff.plan.Wait;
+import strikeoff.units.Measures;
+
+/** Writes a run into a plan's text. Steps that stay are written as they were. */
+final class RunText {
+
+  private final Manuscript manuscript;
+  private final Leeway leeway;
+  private final Measures units;
+  private final Map<Step, List<String>> kept = new HashMap<>();
+
+  /**
+   * @param text of the plan, without a byte-order mark
+   */
+  RunText(String text, Leeway leeway) {
+    this.manuscript = Manuscript.of(text).orElseThrow();
+    this.leeway = leeway;
+    this.units = leeway.plan().measures();
+    List<Step> all = new ArrayList<>(leeway.first());
+    all.addAll(leeway.last());
+    for (Step step : all) {
+      manuscript.item(step.path()).ifPresent(lines -> kept.put(step.at(1), lines));
+    }
+  }
+
+  /**
+   * The plan's text with that run.
+   *
+   * @return nothing if the text has no place for it
+   */
+  Optional<String> with(List<Step> run) {
+    List<String> lines = new ArrayList<>();
+    Map<Step, Boolean> dried = new IdentityHashMap<>();
+    for (int i = 0; i < run.size(); i++) {
+      Step step = run.get(i);
+      List<String> own = kept.get(step.at(1));
+      if (own != null) {
+        lines.addAll(own);
+      } else {
+        write(lines, run, i);
+      }
+    }
+    return manuscript.withList("run", lines);
+  }
+
+  private void write(List<String> lines, List<Step> run, int at) {
+    Step step = run.get(at);
+    if (step instanceof Step.Mix mix) {
+      lines.add("- mix: " + (mix.pastes().equals(all(mix)) ? "all" : names(mix.pastes())));
+      by(lines, step.by());
+    } else if (step instanceof Step.Print print) {
+      print(
+          lines,
+          print,
+          at > 0 && run.subList(0, at).stream().anyMatch(Step.Print.class::isInstance));
+    } else if (step instanceof Step.Dry dry) {
+      lines.add(told("- dry: " + dry.until().text(), why(run, at)));
+      dry.air().ifPresent(air -> lines.add("  air: " + air.text(units)));
+      by(lines, dry.by());
+    } else if (step instanceof Step.WashScreen wash) {
+      boolean every = wash.screens().size() == leeway.plan().screens().size();
+      lines.add("- wash screen: " + (every ? "all" : names(wash.screens())));
+      by(lines, wash.by());
+    } else if (step instanceof Step.Sew sew) {
+      lines.add("- sew: " + Scalars.text(sew.seam()));
+      by(lines, sew.by());
+    } else if (step instanceof Step.EndOfDay) {
+      lines.add("- end of day");
+    } else {
+      throw new IllegalArgumentException("no proposed run has a step " + step.title(units));
+    }
+  }
+
+  /** Only a step that mixes everything says so, as others would be read in another order. */
+  private List<String> all(Step.Mix mix) {
+    boolean every =
+        mix.pastes().size() == leeway.mixed().size()
+            && leeway.plan().pastes().values().stream()
+                .filter(p -> p.mixedBefore().isEmpty())
+                .allMatch(p -> mix.pastes().contains(p.name()))
+            && mix.pastes().stream()
+                .allMatch(p -> leeway.plan().pastes().get(p).mixedBefore().isEmpty());
+    return every ? mix.pastes() : List.of();
+  }
+
+  private void print(List<String> lines, Step.Print print, boolean printed) {
+    lines.add("- print: " + names(print.arrangements()));
+    if (!print.only().isEmpty()) {
+      lines.add("  only: " + print.only());
+    }
+    if (!print.separations().isEmpty()) {
+      lines.add("  colours: " + colours(print));
+    }
+    switch (print.order()) {
+      case BY_STATION -> lines.add("  order: by station");
+      case OVER_ALL -> lines.add("  order: over all");
+      case SET_BY_SET -> lines.add("  order: set by set");
+      case BY_COLOUR -> {}
+    }
+    if (print.everyOther()) {
+      lines.add("  every other: yes");
+    }
+    if (print.pause().minutes() > 0) {
+      lines.add(told("  pause: " + print.pause().text(), "the prints beside the next frame dry"));
+    }
+    wait(
+        lines,
+        "dry between passes",
+        print.dryBetweenPasses(),
+        "odd numbers dry before the frames between them lie on their edges");
+    wait(
+        lines,
+        "dry between colours",
+        print.dryBetweenColours(),
+        "each colour dries before the next frame lies on it");
+    wait(
+        lines,
+        "before moving",
+        print.beforeMoving(),
+        printed
+            ? "what is printed dries before the cloth moves on"
+            : "each stretch dries before the cloth moves on");
+    List<String> people = PrintDraft.people(print);
+    if (!people.isEmpty() && !people.equals(leeway.crew().subList(0, 1))) {
+      lines.add("  by: " + names(people));
+    }
+    print.washes().ifPresent(who -> lines.add("  washes: " + Scalars.text(who)));
+    if (print.washBetweenColours()) {
+      lines.add("  wash between colours: yes");
+    }
+  }
+
+  /** By the paste where that says which colour is meant, else by its number. */
+  private String colours(Step.Print print) {
+    String design = leeway.plan().arrangements().get(print.arrangements().get(0)).design();
+    var separations = leeway.plan().designs().get(design).separations();
+    List<String> pastes =
+        print.separations().stream().map(n -> separations.get(n - 1).paste()).toList();
+    boolean clear =
+        print.arrangements().stream()
+            .allMatch(
+                name ->
+                    print.separations().stream()
+                        .allMatch(
+                            n -> isCalled(name, n, pastes.get(print.separations().indexOf(n)))));
+    return clear
+        ? names(pastes)
+        : print.separations().stream()
+            .map(String::valueOf)
+            .collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  /** True if a paste's name means that colour of the arrangement's design and no other. */
+  private boolean isCalled(String arrangement, int number, String name) {
+    String design = leeway.plan().arrangements().get(arrangement).design();
+    return leeway.plan().designs().get(design).separations().stream()
+        .filter(
+            s ->
+                s.paste().equals(name)
+                    || s.screen().equals(name)
+                    || Integer.toString(s.number()).equals(name))
+        .map(s -> s.number())
+        .toList()
+        .equals(List.of(number));
+  }
+
+  private void wait(List<String> lines, String key, Wait wait, String why) {
+    if (!wait.isNone()) {
+      lines.add(told("  " + key + ": " + wait.text(units), why));
+    }
+  }
+
+  /** What a drying step waits for, by the step that comes after it. */
+  private String why(List<Step> run, int at) {
+    Step.Dry dry = (Step.Dry) run.get(at);
+    boolean felt = dry.until() instanceof Until.State;
+    Dryness state = felt ? ((Until.State) dry.until()).dryness() : Dryness.FRAME_SAFE;
+    for (int i = at + 1; i < run.size(); i++) {
+      Step next = run.get(i);
+      if (next instanceof Step.Sew sew) {
+        return "all prints dry before " + sew.seam() + " is sewn";
+      }
+      if (Leeway.isWet(next)) {
+        return next instanceof Step.HeatSet
+            ? "all prints dry through before the heat"
+            : "all prints dry through before they get wet";
+      }
+      if (next instanceof Step.Print print) {
+        return state == Dryness.FRAME_SAFE
+            ? "what lies under the next frames dries"
+            : "all prints dry before the cloth moves for "
+                + String.join(", ", print.arrangements());
+      }
+    }
+    return "all prints dry";
+  }
+
+  private static String told(String line, String why) {
+    return line + "   # " + why;
+  }
+
+  private void by(List<String> lines, Optional<String> person) {
+    person
+        .filter(who -> !who.equals(leeway.crew().get(0)))
+        .ifPresent(who -> lines.add("  by: " + Scalars.text(who)));
+  }
+
+  private static String names(List<String> names) {
+    return names.size() == 1
+        ? Scalars.text(names.get(0))
+        : names.stream().map(Scalars::text).collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  /** True if a fan blows in some step. */
+  static boolean blows(List<Step> run, Draught.By what) {
+    return run.stream()
+        .flatMap(step -> step.draughts().values().stream())
+        .anyMatch(air -> air.by() == what);
+  }
+
+  PrintPlan plan() {
+    return leeway.plan();
+  }
+}

@@ -1,0 +1,159 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import strikeoff.plan.Step;
+import strikeoff.plan.Wait;
+import strikeoff.units.Span;
+
+/** Drops every step and every option that a run doesn't need, each tried and checked. */
+final class Tidying {
+
+  private final Leeway leeway;
+  private final Order order;
+
+  Tidying(Leeway leeway, Order order) {
+    this.leeway = leeway;
+    this.order = order;
+  }
+
+  /** Runs with one thing less each. */
+  List<List<Step>> lesser(List<Step> run) {
+    List<List<Step>> lesser = new ArrayList<>();
+    for (int i = leeway.first().size(); i < run.size(); i++) {
+      Step step = run.get(i);
+      if (step instanceof Step.Dry dry) {
+        lesser.add(without(run, i));
+        if (dry.air().isPresent()) {
+          Step still =
+              new Step.Dry(1, dry.until(), Optional.empty(), Optional.empty(), Step.path(1));
+          lesser.add(with(run, i, still));
+        }
+      } else if (step instanceof Step.EndOfDay || step instanceof Step.WashScreen) {
+        lesser.add(without(run, i));
+      } else if (step instanceof Step.Sew sew && sew.by().isPresent()) {
+        lesser.add(
+            with(run, i, new Step.Sew(1, sew.seam(), sew.takes(), Optional.empty(), Step.path(1))));
+      } else if (step instanceof Step.Mix mix) {
+        if (mix.by().isPresent()) {
+          lesser.add(
+              with(
+                  run,
+                  i,
+                  new Step.Mix(1, mix.pastes(), mix.takes(), Optional.empty(), Step.path(1))));
+        }
+        together(run, i, mix).ifPresent(lesser::add);
+      } else if (step instanceof Step.Print print) {
+        for (Step other : plainer(print)) {
+          lesser.add(with(run, i, other));
+        }
+      }
+    }
+    return lesser.stream()
+        .map(changed -> Order.numbered(order.mixedInOrder(changed)))
+        .filter(order::keeps)
+        .toList();
+  }
+
+  private Optional<List<Step>> together(List<Step> run, int at, Step.Mix mix) {
+    if (!leeway.timedMixing().isEmpty()) {
+      return Optional.empty();
+    }
+    for (int i = at + 1; i < run.size(); i++) {
+      if (run.get(i) instanceof Step.Mix other) {
+        List<String> all = new ArrayList<>(mix.pastes());
+        all.addAll(other.pastes());
+        List<Step> less = without(run, i);
+        less.set(at, new Step.Mix(1, all, mix.takes(), mix.by(), Step.path(1)));
+        return Optional.of(less);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<Step> without(List<Step> run, int at) {
+    List<Step> less = new ArrayList<>(run);
+    less.remove(at);
+    return less;
+  }
+
+  private static List<Step> with(List<Step> run, int at, Step step) {
+    List<Step> other = new ArrayList<>(run);
+    other.set(at, step);
+    return other;
+  }
+
+  private List<Step> plainer(Step.Print print) {
+    List<Step> plainer = new ArrayList<>();
+    if (!print.dryBetweenColours().isNone()) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.betweenColours = Wait.NONE;
+      plainer.add(draft.step());
+      draft = new PrintDraft(print);
+      draft.betweenColours = new Wait(print.dryBetweenColours().until(), Optional.empty());
+      plainer.add(draft.step());
+    }
+    if (!print.beforeMoving().isNone()) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.beforeMoving = Wait.NONE;
+      plainer.add(draft.step());
+      draft = new PrintDraft(print);
+      draft.beforeMoving = new Wait(print.beforeMoving().until(), Optional.empty());
+      plainer.add(draft.step());
+    }
+    if (!print.dryBetweenPasses().isNone()) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.betweenPasses = Wait.NONE;
+      plainer.add(draft.step());
+    }
+    if (print.pause().minutes() > 0) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.pause = new Span(0);
+      plainer.add(draft.step());
+    }
+    if (print.everyOther()) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.everyOther = false;
+      draft.betweenPasses = Wait.NONE;
+      plainer.add(draft.step());
+    }
+    if (print.order() != Step.Order.BY_COLOUR) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.order = Step.Order.BY_COLOUR;
+      plainer.add(draft.step());
+    }
+    if (print.washes().isPresent()) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.washes = Optional.empty();
+      plainer.add(draft.step());
+    }
+    if (!print.also().isEmpty()) {
+      plainer.add(print.byOne());
+    }
+    if (print.by().isPresent() && print.also().isEmpty()) {
+      plainer.add(print.by(List.of()));
+    }
+    return plainer.stream().filter(step -> !step.equals(print)).toList();
+  }
+
+  /**
+   * The same run with nothing left that can be dropped at no more cost.
+   *
+   * @param worked seconds that it may take
+   */
+  void tidy(Search search, double worked, ToDoubleFunction<Candidate> cost) {
+    boolean dropped = true;
+    while (dropped && search.best().isPresent()) {
+      dropped = false;
+      for (List<Step> run : lesser(search.best().get().candidate().run())) {
+        Candidate less = search.rehearsed(run);
+        if (less.worked() <= worked && search.offer(less, cost)) {
+          dropped = true;
+          break;
+        }
+      }
+    }
+  }
+}
