@@ -227,7 +227,7 @@ class ArchitectureTest {
     }
     if (owner.isEquivalentTo(System.class)) {
       // How long a plan takes is measured; a wait that runs out is the only thing that depends on
-      // it.
+      // it, and a search that was given seconds.
       return name.equals("currentTimeMillis")
           || name.equals("nanoTime")
               && !call.getOriginOwner().getName().startsWith("strikeoff.cli.commands.Batch")

@@ -63,6 +63,19 @@ public final class DryingClock {
   }
 
   /**
+   * When such a film is in one state. Where all days reach it before the air changes, what comes
+   * afterwards is not followed.
+   */
+  public Dried state(FilmNeed need, long from, Dryness state) {
+    int began = began(changes, from);
+    Times steady = drying.inOneAir(need, changes.get(began).air(), longest);
+    long next = began + 1 < changes.size() ? changes.get(began + 1).second() : NEVER;
+    return next == NEVER || from + steady.last(state) <= next
+        ? steady.from(from, state, points)
+        : states(need, from, changes).in(state);
+  }
+
+  /**
    * The same if from some second on the films were left in one air, whatever the run does with it.
    *
    * @param left not before {@code from}

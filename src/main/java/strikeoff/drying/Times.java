@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.IntFunction;
 import strikeoff.drying.Dried.Points;
 import strikeoff.drying.DryingClock.States;
+import strikeoff.plan.Until.Dryness;
 
 /**
  * Seconds from a film's beginning to each state, one for each of the {@link Days}, sorted. Shared
@@ -42,6 +43,26 @@ record Times(int[] frame, int[] lift, int[] fix) {
   long last() {
     int last = fix[fix.length - 1];
     return last == Dried.NO_TIME ? DryingClock.NEVER : last;
+  }
+
+  /** Seconds till one state is reached on the slowest day. */
+  long last(Dryness state) {
+    int[] own = of(state);
+    int last = own[own.length - 1];
+    return last == Dried.NO_TIME ? DryingClock.NEVER : last;
+  }
+
+  private int[] of(Dryness state) {
+    return switch (state) {
+      case FRAME_SAFE -> frame;
+      case LIFT_SAFE -> lift;
+      case FIX_SAFE -> fix;
+    };
+  }
+
+  /** When a film that began at a second is in one state. */
+  Dried from(long from, Dryness state, Points points) {
+    return new Dried(of(state), points, from);
   }
 
   States from(long from, Points points) {

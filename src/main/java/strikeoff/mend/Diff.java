@@ -46,6 +46,17 @@ public final class Diff {
     return told;
   }
 
+  /**
+   * Lines of the diff of two texts; none if they are alike.
+   *
+   * @param name of the file, for both sides
+   */
+  public static List<String> of(String name, String before, String after) {
+    List<String> old = lines(before);
+    return UnifiedDiffUtils.generateUnifiedDiff(
+        name, name, old, DiffUtils.diff(old, lines(after)), CONTEXT);
+  }
+
   /** Each with the carriage return that it may end with, or a patch would not find it. */
   private static List<String> lines(String text) {
     List<String> lines = new ArrayList<>(List.of(LINE_END.split(text, -1)));

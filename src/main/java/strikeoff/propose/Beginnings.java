@@ -1,6 +1,7 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -69,7 +70,12 @@ final class Beginnings {
     /** The same, what dries longest first. */
     RICH_FIRST,
     /** The same in one step. */
-    SET_BY_SET
+    SET_BY_SET,
+    /**
+     * Arrangement after arrangement, the cloth going forth with one and back with the next: fewer
+     * moves than with each wholly, and no screen is full twice.
+     */
+    BACK_AND_FORTH
   }
 
   private List<List<String>> crews() {
@@ -154,7 +160,21 @@ final class Beginnings {
       prints.add(draft.step());
       return prints;
     }
-    for (List<Placement> stretch : rehearsal.stretches(placements)) {
+    List<List<Placement>> stretches = rehearsal.stretches(placements);
+    if (shape == Shape.BACK_AND_FORTH) {
+      List<List<Placement>> way = new ArrayList<>(stretches);
+      for (String name : whole.keySet()) {
+        for (List<Placement> stretch : way) {
+          List<Placement> own = stretch.stream().filter(p -> p.arrangement().equals(name)).toList();
+          if (!own.isEmpty()) {
+            prints.add(print(name, own, people));
+          }
+        }
+        Collections.reverse(way);
+      }
+      return prints;
+    }
+    for (List<Placement> stretch : stretches) {
       byArrangement(stretch, shape == Shape.RICH_FIRST)
           .forEach((name, own) -> prints.add(print(name, own, people)));
     }

@@ -47,7 +47,7 @@ record Leeway(
     Map<String, Set<Integer>> across,
     Map<Integer, Set<Integer>> before) {
 
-  static Leeway of(PrintPlan plan, Layout layout, Policy policy, Asked asked) {
+  static Leeway of(PrintPlan plan, Layout layout, Policy policy, RunWanted asked) {
     List<Step> first = new ArrayList<>();
     List<Step> last = new ArrayList<>();
     int prints = firstPrint(plan.run());
@@ -115,7 +115,7 @@ record Leeway(
     return false;
   }
 
-  private static List<Optional<Draught>> airs(PrintPlan plan, Policy policy, Asked asked) {
+  private static List<Optional<Draught>> airs(PrintPlan plan, Policy policy, RunWanted asked) {
     List<Optional<Draught>> airs = new ArrayList<>(List.of(Optional.empty()));
     if (plan.equipment().fans() > 0) {
       airs.add(Optional.of(draught(Draught.By.FAN, "air.fan", policy)));

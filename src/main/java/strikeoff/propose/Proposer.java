@@ -3,6 +3,7 @@ package strikeoff.propose;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -46,19 +47,18 @@ public final class Proposer {
   private static final double NEARLY = 1.05;
 
   /** Starting runs that are checked to see what no run cures. */
-  private static final int LOOKED_AT = 5;
+  private static final int LOOKED_AT = 4;
 
   /** Families of rules that another run may cure even if no starting run does. */
   private static final List<String> CURABLE = List.of("time/", "drying/", "order/", "seams/");
 
   private final Checker checker;
-  private final Asked asked;
+  private final RunWanted asked;
   private final int atOnce;
-  private final long begun = System.nanoTime();
   private String name = "";
   private Checked.Judged before;
 
-  private Proposer(Checker checker, Asked asked, int atOnce) {
+  private Proposer(Checker checker, RunWanted asked, int atOnce) {
     this.checker = checker.withoutTrials();
     this.asked = asked;
     this.atOnce = Math.max(1, atOnce);
@@ -71,7 +71,7 @@ public final class Proposer {
    * @param atOnce searches at the same time where seconds end them
    */
   public static Proposal proposed(
-      Checker checker, String name, String text, Asked asked, int atOnce) {
+      Checker checker, String name, String text, RunWanted asked, int atOnce) {
     Checked checked = checker.check(name, text);
     if (!(checked instanceof Checked.Judged judged) || !judged.failedRules().isEmpty()) {
       return new Proposal.Unread(checked);
@@ -213,15 +213,17 @@ public final class Proposer {
     if (prints(before.plan())) {
       looked.add(new Looked(before.plan().run(), new Judged("", before)));
     }
+    Set<List<Step>> runs = new LinkedHashSet<>();
     beginnings.stream()
         .map(run -> new Candidate(run, rehearsal.surely(run, rehearsal.of(run)), 0))
         .sorted(Comparator.comparingDouble(Candidate::cost))
         .limit(LOOKED_AT)
-        .forEach(
-            candidate ->
-                judge
-                    .judged(candidate.run())
-                    .ifPresent(judged -> looked.add(new Looked(candidate.run(), judged))));
+        .forEach(candidate -> runs.add(candidate.run()));
+    // Worked as the plan lists its prints, which the rules have nothing against.
+    runs.add(beginnings.get(0));
+    for (List<Step> run : runs) {
+      judge.judged(run).ifPresent(judged -> looked.add(new Looked(run, judged)));
+    }
     return looked;
   }
 
@@ -240,15 +242,13 @@ public final class Proposer {
         .toList();
   }
 
-  /** What the plan is advised anyway: as it is now, or whatever its run. */
+  /** What the plan is advised anyway: as it is now, or without a run of its own whatever it is. */
   private Set<String> advice(List<Looked> looked) {
-    Set<String> always = new HashSet<>(looked.get(looked.size() - 1).judged().advice());
-    looked.stream()
-        .filter(one -> one.judged().checked() != before)
-        .forEach(one -> always.retainAll(one.judged().advice()));
     if (prints(before.plan())) {
-      always.addAll(Judge.advice(before));
+      return Judge.advice(before);
     }
+    Set<String> always = new HashSet<>(looked.get(0).judged().advice());
+    looked.forEach(one -> always.retainAll(one.judged().advice()));
     return always;
   }
 
@@ -267,7 +267,14 @@ public final class Proposer {
     int many = asked.effort().isPresent() ? COUNTED : atOnce;
     List<Search> searches = new ArrayList<>();
     for (int number = 0; number < many; number++) {
-      searches.add(new Search(number, leeway, order, rehearsal(leeway), judge, new Stock(before.plan(), policy())));
+      searches.add(
+          new Search(
+              number,
+              leeway,
+              order,
+              rehearsal(leeway),
+              judge,
+              new PasteLeft(before.plan(), policy())));
     }
     return searches;
   }
@@ -316,8 +323,7 @@ public final class Proposer {
       long most = Math.max(1, Math.round(asked.effort().getAsLong() * part / COUNTED));
       return () -> search.tried() < most;
     }
-    long end = begun + Math.round(asked.seconds() * 1e9 * share);
-    return () -> System.nanoTime() < end;
+    return () -> asked.timeUsed().getAsDouble() < share;
   }
 
   private List<String> notes(List<Step> run) {

@@ -32,7 +32,7 @@ final class Search {
   private final Moves moves;
   private final Rehearsal rehearsal;
   private final Judge judge;
-  private final Stock stock;
+  private final PasteLeft stock;
   private final SplittableRandom random;
   private BooleanSupplier goesOn = () -> false;
   private long tried;
@@ -44,7 +44,8 @@ final class Search {
   /**
    * @param number of the search, from 0
    */
-  Search(int number, Leeway leeway, Order order, Rehearsal rehearsal, Judge judge, Stock stock) {
+  Search(
+      int number, Leeway leeway, Order order, Rehearsal rehearsal, Judge judge, PasteLeft stock) {
     this.random = new SplittableRandom(4_711L + 7_919L * number);
     this.moves = new Moves(leeway, order, random);
     this.rehearsal = rehearsal;
@@ -94,11 +95,11 @@ final class Search {
       if (!starts.isEmpty() && !goesOn()) {
         break;
       }
-      Candidate start = rehearsed(run);
-      starts.add(start);
-      offer(start, Candidate::cost);
+      starts.add(rehearsed(run));
     }
     starts.sort(Comparator.comparingDouble(Candidate::cost));
+    // The best of them first, so that few are checked.
+    starts.forEach(start -> offer(start, Candidate::cost));
     int from = 0;
     while (goesOn()) {
       boolean first = from < Math.min(STARTS, starts.size());

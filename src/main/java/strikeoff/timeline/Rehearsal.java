@@ -239,7 +239,9 @@ public final class Rehearsal {
     return best >= DryingClock.NEVER ? Optional.empty() : Optional.of(Span.ofSeconds(best));
   }
 
-  /** How long a step that sets paint takes for all that is printed, spot by spot where it has to. */
+  /**
+   * How long a step that sets paint takes for all that is printed, spot by spot where it has to.
+   */
   public Span heats(Step.HeatSet set) {
     return Ironing.of(known.layout().footprints(), set.with(), known.policy())
         .map(ironing -> ironing.total(set))

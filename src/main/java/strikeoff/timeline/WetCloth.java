@@ -86,7 +86,7 @@ final class WetCloth {
    * @return {@link DryingClock#NEVER} if it never does
    */
   long dry(Dryness state, Footprint footprint, long lifted) {
-    return Math.max(lifted, clock.states(films.need(footprint), lifted).in(state).best());
+    return Math.max(lifted, clock.state(films.need(footprint), lifted, state).best());
   }
 
   /** Some films are felt, and have reached the state, before the next frame goes down on them. */
@@ -120,7 +120,7 @@ final class WetCloth {
   }
 
   Dried reached(Dryness state, Printed film) {
-    return clock.states(film.need(), film.lifted()).in(state);
+    return clock.state(film.need(), film.lifted(), state);
   }
 
   /**

@@ -2,14 +2,7 @@ package strikeoff.cli.commands;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,16 +12,16 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.check.Checked;
+import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
 import strikeoff.check.Verdict;
+import strikeoff.cli.files.PlanBytes;
 import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.Found;
 import strikeoff.cli.files.PlanFiles.PlanFile;
-import strikeoff.cli.files.WholeFile;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Exit;
-import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Ink;
 import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.PlanText;
@@ -43,8 +36,6 @@ import strikeoff.plan.Bounds;
 final class MendCommand implements Command {
 
   private static final int MOST_PLANS = 10_000;
-
-  private static final String MARK = "\ufeff";
 
   private final Surroundings here;
 
@@ -137,7 +128,7 @@ final class MendCommand implements Command {
         .<Result>run(
             plans,
             plan -> mended(plan, studios, asked),
-            (plan, failed) -> new Result(plan, new byte[0], "", Optional.empty(), failed),
+            (plan, failed) -> Result.unmended(plan, failed),
             result -> told(result, plans.size() > 1, exits));
     here.out().flush();
     here.err().flush();
@@ -156,33 +147,35 @@ final class MendCommand implements Command {
   }
 
   /**
-   * @param before the file's bytes as they were read
-   * @param text the same as text
+   * @param before the file as it was read
    * @param mended nothing if it could not be begun
    */
   private record Result(
-      PlanFile plan, byte[] before, String text, Optional<Mender.Mended> mended, Checked checked) {}
+      PlanFile plan, Optional<PlanBytes> before, Optional<Mender.Mended> mended, Checked checked) {
+
+    static Result unmended(PlanFile plan, Checked checked) {
+      return new Result(plan, Optional.empty(), Optional.empty(), checked);
+    }
+  }
 
   private Result mended(PlanFile plan, Studios studios, Mender.Asked asked) {
-    byte[] bytes;
-    try (InputStream in = plan.isStandardInput() ? here.in() : Files.newInputStream(plan.path())) {
-      bytes = in.readNBytes(Bounds.USUAL.bytes() + 1);
+    PlanBytes before;
+    try {
+      before = PlanBytes.read(plan, here);
     } catch (IOException e) {
-      return new Result(plan, new byte[0], "", Optional.empty(), studios.check(plan));
+      return Result.unmended(plan, studios.check(plan));
     }
     Studios.Judge judge = studios.judge(plan);
     if (judge.checker().isEmpty()) {
-      return new Result(plan, bytes, "", Optional.empty(), judge.failed().orElseThrow());
+      return Result.unmended(plan, judge.failed().orElseThrow());
     }
-    String all = new String(bytes, StandardCharsets.UTF_8);
-    if (!Arrays.equals(all.getBytes(StandardCharsets.UTF_8), bytes)) {
-      // Written again, it would hold other bytes than those that nobody can read.
-      Checked unread = judge.checker().get().check(plan.name(), new ByteArrayInputStream(bytes));
-      return new Result(plan, bytes, "", Optional.empty(), unread);
+    Checker checker = judge.checker().get();
+    if (before.text().isEmpty()) {
+      return Result.unmended(
+          plan, checker.check(plan.name(), new ByteArrayInputStream(before.bytes())));
     }
-    String text = all.startsWith(MARK) ? all.substring(1) : all;
-    Mender.Mended mended = Mender.mended(judge.checker().get(), plan.name(), text, asked);
-    return new Result(plan, bytes, text, Optional.of(mended), mended.checked());
+    Mender.Mended mended = Mender.mended(checker, plan.name(), before.text().get(), asked);
+    return new Result(plan, Optional.of(before), Optional.of(mended), mended.checked());
   }
 
   private void told(Result result, boolean several, List<Exit> exits) {
@@ -205,44 +198,14 @@ final class MendCommand implements Command {
 
   private void written(Result result, boolean several) throws IOException {
     Mender.Mended mended = result.mended().orElseThrow();
-    byte[] bytes = bytes(result, mended.text());
+    PlanBytes before = result.before().orElseThrow();
     if (write.<Boolean>getValue()) {
-      replace(result, bytes);
+      before.replace(mended.text());
     } else if (output.getValue() != null) {
-      Path place = here.resolve(output.<String>getValue());
-      Path file =
-          several || Files.isDirectory(place)
-              ? FileNames.resolve(
-                  Files.createDirectories(place), FileNames.last(result.plan().path()))
-              : place;
-      try {
-        WholeFile.writeNew(file, bytes);
-      } catch (FileAlreadyExistsException e) {
-        throw new IOException("something stands at " + FileNames.text(file) + " already", e);
-      }
+      before.writeNew(mended.text(), here.resolve(output.<String>getValue()), several);
     } else {
-      Diff.of(Plain.line(result.plan().name()), result.text(), mended)
+      Diff.of(Plain.line(result.plan().name()), before.text().orElseThrow(), mended)
           .forEach(line -> here.out().print(line + "\n"));
-    }
-  }
-
-  private static byte[] bytes(Result result, String text) {
-    boolean mark = new String(result.before(), StandardCharsets.UTF_8).startsWith(MARK);
-    return (mark ? MARK + text : text).getBytes(StandardCharsets.UTF_8);
-  }
-
-  /** What a link leads to is changed, not the link; and only what is as it was when it was read. */
-  private static void replace(Result result, byte[] bytes) throws IOException {
-    Path file = result.plan().path().toRealPath();
-    if (!Arrays.equals(Files.readAllBytes(file), result.before())) {
-      throw new IOException("somebody else has changed it meanwhile");
-    }
-    PosixFileAttributeView rights = Files.getFileAttributeView(file, PosixFileAttributeView.class);
-    var before = rights == null ? null : rights.readAttributes().permissions();
-    WholeFile.clearHalves(file);
-    WholeFile.write(file, bytes);
-    if (before != null) {
-      Files.setPosixFilePermissions(file, before);
     }
   }
 

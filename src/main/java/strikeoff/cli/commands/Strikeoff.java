@@ -23,7 +23,7 @@ public final class Strikeoff implements Runnable {
 
   /** Commands that need the rules, which load while the command line is read. */
   private static final Set<String> JUDGING =
-      Set.of("check", "watch", "start", "schema", "rules", "explain");
+      Set.of("check", "propose", "watch", "start", "schema", "rules", "explain");
 
   /** As help lists them. */
   private static final List<String> NAMES =
@@ -32,6 +32,7 @@ public final class Strikeoff implements Runnable {
           "join",
           "compare",
           "mend",
+          "propose",
           "start",
           "watch",
           "schema",
@@ -121,6 +122,7 @@ public final class Strikeoff implements Runnable {
       case "join" -> new JoinCommand(here);
       case "compare" -> new CompareCommand(here);
       case "mend" -> new MendCommand(here);
+      case "propose" -> new ProposeCommand(here);
       case "start" -> new StartCommand(here);
       case "watch" -> new WatchCommand(here);
       case "schema" -> new SchemaCommand(here);

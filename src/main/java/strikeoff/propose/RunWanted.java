@@ -1,6 +1,7 @@
 package strikeoff.propose;
 
 import java.util.OptionalLong;
+import java.util.function.DoubleSupplier;
 import strikeoff.timeline.Surety;
 
 /**
@@ -11,12 +12,13 @@ import strikeoff.timeline.Surety;
  * @param anyOrder true to take a run though the rules advise against its order
  * @param hairDryer true if somebody may stand and hold one
  * @param effort how many runs are tried at most; counted, so that every machine finds the same
- * @param seconds after how long the search ends where no effort is given
+ * @param timeUsed the share of its time that is over, where no effort is given; from 1 on the
+ *     search ends
  */
-public record Asked(
+public record RunWanted(
     Surety surety,
     boolean shortest,
     boolean anyOrder,
     boolean hairDryer,
     OptionalLong effort,
-    int seconds) {}
+    DoubleSupplier timeUsed) {}

@@ -9,17 +9,17 @@ import strikeoff.timeline.Rehearsed;
 import strikeoff.units.Range;
 
 /**
- * Whether the pastes that a plan states last: a run that washes screens more often, or that has more
- * of them full at a time, needs more.
+ * Whether the pastes that a plan states last: a run that washes screens more often, or that has
+ * more of them full at a time, needs more.
  */
-final class Stock {
+final class PasteLeft {
 
   /** What each gram that is missing counts, in seconds. */
   private static final double A_GRAM = 60;
 
   private final Enough enough;
 
-  Stock(PrintPlan plan, Policy policy) {
+  PasteLeft(PrintPlan plan, Policy policy) {
     this.enough = new Enough(plan, policy);
   }
 

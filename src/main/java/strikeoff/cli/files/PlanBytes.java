@@ -1,0 +1,81 @@
+package strikeoff.cli.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Arrays;
+import java.util.Optional;
+import strikeoff.cli.files.PlanFiles.PlanFile;
+import strikeoff.cli.text.FileNames;
+import strikeoff.cli.text.Surroundings;
+import strikeoff.plan.Bounds;
+
+/**
+ * A plan's file as it was read, to be written again with another text.
+ *
+ * @param bytes as they were read, one more than are taken in at most
+ */
+public record PlanBytes(PlanFile plan, byte[] bytes) {
+
+  private static final String MARK = "\ufeff";
+
+  /** Reads it, or what comes from standard input. */
+  public static PlanBytes read(PlanFile plan, Surroundings here) throws IOException {
+    try (InputStream in = plan.isStandardInput() ? here.in() : Files.newInputStream(plan.path())) {
+      return new PlanBytes(plan, in.readNBytes(Bounds.USUAL.bytes() + 1));
+    }
+  }
+
+  private String all() {
+    return new String(bytes, StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Its text, without a byte-order mark.
+   *
+   * @return nothing if it is none: written again, it would hold other bytes than those that nobody
+   *     can read
+   */
+  public Optional<String> text() {
+    String all = all();
+    return Arrays.equals(all.getBytes(StandardCharsets.UTF_8), bytes)
+        ? Optional.of(all.startsWith(MARK) ? all.substring(1) : all)
+        : Optional.empty();
+  }
+
+  private byte[] with(String text) {
+    return (all().startsWith(MARK) ? MARK + text : text).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** What a link leads to is changed, not the link; and only what is as it was when it was read. */
+  public void replace(String text) throws IOException {
+    Path file = plan.path().toRealPath();
+    if (!Arrays.equals(Files.readAllBytes(file), bytes)) {
+      throw new IOException("somebody else has changed it meanwhile");
+    }
+    PosixFileAttributeView rights = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+    var before = rights == null ? null : rights.readAttributes().permissions();
+    WholeFile.clearHalves(file);
+    WholeFile.write(file, with(text));
+    if (before != null) {
+      Files.setPosixFilePermissions(file, before);
+    }
+  }
+
+  /** Writes another text where nothing stands yet, under its own name if that is a folder. */
+  public void writeNew(String text, Path place, boolean folder) throws IOException {
+    Path file =
+        folder || Files.isDirectory(place)
+            ? FileNames.resolve(Files.createDirectories(place), FileNames.last(plan.path()))
+            : place;
+    try {
+      WholeFile.writeNew(file, with(text));
+    } catch (FileAlreadyExistsException e) {
+      throw new IOException("something stands at " + FileNames.text(file) + " already", e);
+    }
+  }
+}

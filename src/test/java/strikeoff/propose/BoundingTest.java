@@ -1,0 +1,87 @@
+package strikeoff.propose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import strikeoff.layout.Footprint;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Until.Dryness;
+import strikeoff.timeline.Moment;
+
+/** Bounds of small plans, each as one reckons it by hand from how its films dry. */
+class BoundingTest {
+
+  private static final long OPENING = 9 * 3600;
+  private static final long LOAD = 15 * 60;
+  private static final long MIX = 10 * 60;
+  private static final long MOVE = 10 * 60;
+
+  /** Lay 20 s, two pulls 20 s, lift 10 s. */
+  private static final long IMPRESSION = 50;
+
+  /** Soak 60 min, rinse 20 min, wash 15 min. */
+  private static final long BATHS = 95 * 60;
+
+  private static long dries(SmallPlan.Bench bench, Dryness state) {
+    Footprint film = bench.judged().facts().layout().footprints().get(0);
+    long soonest = Long.MAX_VALUE;
+    for (Optional<Draught> air : bench.leeway().airs()) {
+      long best = (long) bench.rehearsal().dries(film, state, air, false).get().seconds();
+      soonest = Math.min(soonest, best);
+    }
+    return soonest;
+  }
+
+  @Test
+  void oneHandLoadsMixesAndPrintsAndTheLastFilmDries() {
+    SmallPlan.Bench bench = new SmallPlan(2, 1, 52, 180, 1, false, false).bench();
+    Bound bound = bench.bound();
+    long byHand = OPENING + LOAD + MIX + 2 * IMPRESSION + dries(bench, Dryness.FIX_SAFE) + BATHS;
+    assertThat(bound.finish()).isEqualTo(new Moment(byHand));
+    assertThat(bound.because().text()).contains("one person");
+  }
+
+  @Test
+  void twoHandsShareIt() {
+    SmallPlan.Bench bench = new SmallPlan(2, 1, 52, 180, 2, false, false).bench();
+    long byHand =
+        OPENING
+            + Math.max(LOAD, (LOAD + MIX + 1) / 2)
+            + IMPRESSION
+            + dries(bench, Dryness.FIX_SAFE)
+            + BATHS;
+    assertThat(bench.bound().finish()).isEqualTo(new Moment(byHand));
+  }
+
+  @Test
+  void theFirstOfTwoStretchesDriesBeforeTheClothMoves() {
+    SmallPlan.Bench bench = new SmallPlan(2, 1, 90, 100, 1, false, false).bench();
+    Bound bound = bench.bound();
+    // Only one paste, and it is printed in both stretches: it is mixed before the first print.
+    long byHand =
+        OPENING
+            + LOAD
+            + MIX
+            + 2 * IMPRESSION
+            + dries(bench, Dryness.LIFT_SAFE)
+            + MOVE
+            + dries(bench, Dryness.FIX_SAFE)
+            + BATHS;
+    assertThat(bound.finish()).isEqualTo(new Moment(byHand));
+    assertThat(bound.because())
+        .isInstanceOfSatisfying(Bound.Stretches.class, b -> assertThat(b.stretches()).isEqualTo(2));
+  }
+
+  @Test
+  void whatCannotBeDoneBeforeClosingBeginsInTheMorning() {
+    String late = new SmallPlan(2, 1, 52, 180, 1, false, false).text();
+    String text = late.replace("crew:", "hours: 09:00-11:00\ncrew:");
+    Proposal.Found found =
+        (Proposal.Found)
+            Proposer.proposed(SmallPlan.CHECKER, "row.yaml", text, SmallPlan.shortest(300), 1);
+    assertThat(found.bound().finish()).isEqualTo(Moment.of(2, 9 * 60 + 95));
+    assertThat(found.bound().because()).isInstanceOf(Bound.Night.class);
+    assertThat(found.isProved()).isTrue();
+  }
+}

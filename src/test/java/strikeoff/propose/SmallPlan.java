@@ -1,0 +1,132 @@
+package strikeoff.propose;
+
+import java.util.Locale;
+import java.util.OptionalLong;
+import strikeoff.check.Checked;
+import strikeoff.check.Checker;
+import strikeoff.paste.Lives;
+import strikeoff.timeline.Rehearsal;
+import strikeoff.timeline.Surety;
+
+/**
+ * A row of one motif on a short length of cotton, small enough that all its runs can be tried.
+ *
+ * @param motifs in the row
+ * @param colours of each, one or two
+ * @param pitch from one to the next, cm
+ * @param table its length, cm
+ * @param people one or two
+ * @param paint true for paint that is ironed, false for dye that is soaked
+ * @param seam true if one is to be sewn between the first two
+ */
+record SmallPlan(
+    int motifs, int colours, int pitch, int table, int people, boolean paint, boolean seam) {
+
+  static final Checker CHECKER = Checker.builtIn();
+
+  String text() {
+    String first =
+        paint
+            ? "{medium: paint, colour: \"#d9b77e\"}"
+            : "{medium: dye, group: dichlorotriazine, colour: \"#d9b77e\"}";
+    String second = first.replace("#d9b77e", paint ? "#a4532f" : "#2b3440");
+    return String.format(
+        Locale.ROOT,
+        """
+        plan: A row of cockle shells
+        cloth:
+          fibre: cotton
+          mass: 180 g/m²
+          length: 2 m
+          width: 60 cm
+          ground: "#f4efe4"
+          washed: yes
+          allowances: {start: 2 cm, end: 2 cm, near: 2 cm, far: 2 cm}
+        %stable: {length: %d cm, width: 120 cm, railed: yes}
+        crew: %s
+        protection: [dust mask, gloves, goggles, heat gloves]
+        screens:
+          one: {frame: 44 x 44 cm, image: 27 x 27 cm, mesh: 43/cm, thread: 80 µm, squeegee: 31 cm}
+          two: {frame: 44 x 44 cm, image: 27 x 27 cm, mesh: 61/cm, thread: 64 µm, squeegee: 31 cm}
+        pastes:
+          a: %s
+        %sdesigns:
+          shell:
+            size: 25 x 25 cm
+            separations:
+              - {screen: one, paste: a, covers: 40 %%, trap: 1.5 mm}
+        %splacements:
+          row: {design: shell, series: %d, pitch: %d cm, start: 14 cm, across: 17 cm}
+        run:
+          - mix: all
+          - print: row
+            every other: yes
+            pause: 30 min
+            dry between colours: until frame-safe
+            before moving: until lift-safe
+        %s  - end of day
+          - dry: until fix-safe
+        %s""",
+        seam ? "seams:\n  side: {at: %d cm, allowance: 1.5 cm}\n".formatted(14 + pitch - 2) : "",
+        table,
+        people == 1 ? "[Wren]" : "[Wren, Tam]",
+        first,
+        colours == 2 ? "  b: " + second + "\n" : "",
+        colours == 2
+            ? "      - {screen: two, paste: b, covers: 12 %, key: yes, detail: 1 mm}\n"
+            : "",
+        motifs,
+        pitch,
+        seam ? "  - dry: until lift-safe\n  - sew: side\n" : "",
+        paint
+            ? """
+                - heat-set: iron
+                  temperature: 150 °C
+                  for: 5 min
+              """
+            : """
+                - fix: soak
+                  bath: {soda ash: 400 g, salt: 1 kg, water: 10 L}
+                  temperature: 30 °C
+                  for: 60 min
+                - rinse: 20 °C
+                  for: 20 min
+                - wash: 60 °C
+                  for: 15 min
+              """);
+  }
+
+  static RunWanted shortest(long effort) {
+    return new RunWanted(Surety.SURE, true, true, false, OptionalLong.of(effort), () -> 0);
+  }
+
+  Checked.Judged judged() {
+    return (Checked.Judged) CHECKER.withoutTrials().check("row.yaml", text());
+  }
+
+  Proposal.Found proposed(long effort) {
+    return (Proposal.Found) Proposer.proposed(CHECKER, "row.yaml", text(), shortest(effort), 1);
+  }
+
+  /** What searches the plan's runs. */
+  record Bench(Leeway leeway, Order order, Rehearsal rehearsal, Checked.Judged judged) {
+
+    Bound bound() {
+      return Bounding.of(leeway, rehearsal, CHECKER.policy(), false, true);
+    }
+  }
+
+  Bench bench() {
+    Checked.Judged judged = judged();
+    Leeway leeway =
+        Leeway.of(judged.plan(), judged.facts().layout(), CHECKER.policy(), shortest(1));
+    Rehearsal rehearsal =
+        Rehearsal.of(
+            judged.plan(),
+            judged.facts().layout(),
+            CHECKER.policy(),
+            new Lives(judged.plan(), CHECKER.policy())::least,
+            Surety.SURE);
+    return new Bench(leeway, new Order(leeway), rehearsal, judged);
+  }
+}
