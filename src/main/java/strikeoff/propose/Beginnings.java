@@ -226,7 +226,7 @@ final class Beginnings {
     List<Step> now = run;
     Rehearsed rehearsed = found;
     for (int round = 0; round < ROUNDS && !rehearsed.shortfall().isNothing(); round++) {
-      List<Step> next = Order.numbered(Repair.repaired(now, rehearsed, air));
+      List<Step> next = Order.numbered(Repair.repaired(now, rehearsed, air, leeway.screens()));
       if (next.equals(now)) {
         break;
       }

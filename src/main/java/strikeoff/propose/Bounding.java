@@ -40,7 +40,7 @@ import strikeoff.units.Span;
  *   <li>Films of a class, those with λ ≥ τ, are printed by at most P people at once, and in each
  *       stretch that holds one the last of them dries for τ. So the prints are fix-safe at best
  *       after b + W(τ)/P + (n − 1)(τ + move) + least φ, where b is what is done to the cloth before
- *       its first print.
+ *       its first print. A stretch more than n holds some film too, and costs its λ and a move.
  *   <li>A seam that prints lie across takes the cloth off the table: sewing and laying it again. It
  *       may stand in for a move.
  * </ul>
@@ -269,29 +269,32 @@ final class Bounding {
     List<Set<Integer>> seams =
         leeway.across().values().stream().filter(ids -> !ids.isEmpty()).toList();
     int across = seams.size();
-    int windows = openers(films, 0).size();
+    List<Integer> openers = rounds(films, 1).get(0);
+    int windows = openers.size();
     Term least = null;
     for (int stretches = windows; stretches <= windows + 1; stretches++) {
       for (int instead = 0; instead <= Math.min(across, stretches - 1); instead++) {
-        Term term = term(stretches, windows, across, instead);
+        Term term = term(stretches, openers, across, instead);
         least = least == null || term.plain() < least.plain() ? term : least;
       }
     }
     return sewnLast && across == 1 ? least.or(lastSewn(seams.get(0))) : least;
   }
 
-  private Term term(int stretches, int windows, int across, int instead) {
+  private Term term(int stretches, List<Integer> openers, int across, int instead) {
+    int windows = openers.size();
     long before = load + (across - instead) * (sew + load);
     long between = (stretches - 1 - instead) * move + instead * (sew + load);
     Span sewing = Span.ofSeconds(across * (double) (sew + load));
     Term most = hands(before + between, films);
-    for (long tau : classes(stretches, windows, films)) {
+    for (long tau : classes(windows, films, openers)) {
       List<Film> own = films.stream().filter(f -> f.lift() >= tau).toList();
       long work = own.stream().mapToLong(Film::takes).sum();
       long fix = own.stream().mapToLong(Film::fix).min().orElse(0);
       long mixing = mix * surelyMixedFirst(own, stretches).size();
       long begins = Math.max(before, up(before + mixing, people));
-      long plain = begins + up(work, people) + (stretches - 1) * tau + fix + between;
+      long dries = (windows - 1) * tau + (stretches - windows) * leastLift(films);
+      long plain = begins + up(work, people) + dries + fix + between;
       most =
           most.or(
               new Term(
@@ -387,42 +390,38 @@ final class Bounding {
     if (away.isEmpty() || over.isEmpty()) {
       return null;
     }
-    int windows = openers(away, few).size();
+    // Whichever few come afterwards, the placements of one of these rounds are all among the rest.
+    List<List<Integer>> rounds = rounds(away, few + 1);
+    int windows = rounds.stream().mapToInt(List::size).min().orElse(0);
     if (windows == 0) {
       return null;
     }
+    List<Integer> any = rounds.stream().flatMap(List::stream).toList();
     Term after = motifs(0, over);
-    Term least = null;
-    for (int stretches = windows; stretches <= windows + 1; stretches++) {
-      Term most = null;
-      for (long tau : classes(stretches, windows, withoutSome(away, few))) {
-        List<Film> own = away.stream().filter(f -> f.lift() >= tau).toList();
-        long work =
-            own.stream().mapToLong(Film::takes).sum()
-                - few * own.stream().mapToLong(Film::takes).max().orElse(0);
-        if (work <= 0) {
-          continue;
-        }
-        long printed = up(work, people);
-        long plain = load + printed + stretches * tau + (stretches - 1) * move;
-        Term term =
-            new Term(
-                plain + sew + load + after.plain() - begun(),
-                load + printed + (stretches - 1) * move + sew + load + after.worked() - begun(),
-                new Bound.Stretches(
-                    stretches,
-                    Span.ofSeconds(tau),
-                    Span.ofSeconds(printed),
-                    people,
-                    Span.ofSeconds(sew + load)));
-        most = most == null ? term : most.or(term);
+    Term most = null;
+    for (long tau : classes(windows, away, any)) {
+      List<Film> own = away.stream().filter(f -> f.lift() >= tau).toList();
+      long work =
+          own.stream().mapToLong(Film::takes).sum()
+              - few * own.stream().mapToLong(Film::takes).max().orElse(0);
+      if (work <= 0) {
+        continue;
       }
-      if (most == null) {
-        return null;
-      }
-      least = least == null || most.plain() < least.plain() ? most : least;
+      long printed = up(work, people);
+      long handled = load + printed + (windows - 1) * move + sew + load;
+      Term term =
+          new Term(
+              handled + windows * tau + after.plain() - begun(),
+              handled + after.worked() - begun(),
+              new Bound.Stretches(
+                  windows,
+                  Span.ofSeconds(tau),
+                  Span.ofSeconds(printed),
+                  people,
+                  Span.ofSeconds(sew + load)));
+      most = most == null ? term : most.or(term);
     }
-    return least;
+    return most;
   }
 
   /** What {@link #motifs} counts before its first frame where nothing is done before. */
@@ -430,57 +429,50 @@ final class Bounding {
     return up(mix, people);
   }
 
-  private List<Film> withoutSome(List<Film> all, int few) {
-    return openers(all, few).stream()
-        .flatMap(id -> all.stream().filter(f -> f.print().placement().id() == id))
-        .toList();
+  private static long leastLift(List<Film> own) {
+    return own.stream().mapToLong(Film::lift).min().orElse(0);
   }
 
   /**
-   * Times λ that a film of each stretch reaches: for as few stretches as can be, what each
-   * placement that opens a window reaches with some colour; for more, the least of all.
+   * Times λ that some film reaches of each placement that opens a window, so that as many stretches
+   * hold films that dry so long; of one window all.
    */
-  private Set<Long> classes(int stretches, int windows, List<Film> own) {
-    long least = own.stream().mapToLong(Film::lift).min().orElse(0);
-    Set<Long> classes = new TreeSet<>(Set.of(least));
-    if (stretches == windows) {
-      Map<Integer, Long> longest = new HashMap<>();
-      own.forEach(f -> longest.merge(f.print().placement().id(), f.lift(), Math::max));
-      long all = Long.MAX_VALUE;
-      for (int id : openers(own, 0)) {
-        all = stretches == 1 ? all : Math.min(all, longest.get(id));
+  private Set<Long> classes(int windows, List<Film> own, List<Integer> openers) {
+    Map<Integer, Long> longest = new HashMap<>();
+    own.forEach(f -> longest.merge(f.print().placement().id(), f.lift(), Math::max));
+    long all = Long.MAX_VALUE;
+    if (windows > 1) {
+      for (int id : openers) {
+        all = Math.min(all, longest.get(id));
       }
-      for (Film film : own) {
-        if (film.lift() <= all) {
-          classes.add(film.lift());
-        }
+    }
+    Set<Long> classes = new TreeSet<>();
+    for (Film film : own) {
+      if (film.lift() <= all) {
+        classes.add(film.lift());
       }
     }
     return classes;
   }
 
   /**
-   * Ids of placements no two of which the table shows at once, as many as can be.
-   *
-   * @param missing how many placements may be left out of all; then as many as are left whichever
-   *     these are
+   * Ids of placements no two of which the table shows at once, as many as can be; then the same of
+   * those that are left, and so on.
    */
-  private List<Integer> openers(List<Film> all, int missing) {
+  private List<List<Integer>> rounds(List<Film> all, int many) {
     Map<Integer, Envelope> frames = new HashMap<>();
     for (Film film : all) {
       frames
           .computeIfAbsent(film.print().placement().id(), id -> new Envelope())
           .expandToInclude(film.print().frame().getEnvelopeInternal());
     }
-    List<Integer> fewest = null;
-    for (int round = 0; round <= missing; round++) {
+    List<List<Integer>> rounds = new ArrayList<>();
+    for (int round = 0; round < many; round++) {
       List<Integer> openers = openers(frames);
-      if (fewest == null || openers.size() < fewest.size()) {
-        fewest = openers;
-      }
+      rounds.add(openers);
       frames.keySet().removeAll(openers);
     }
-    return fewest;
+    return rounds;
   }
 
   private List<Integer> openers(Map<Integer, Envelope> frames) {

@@ -273,6 +273,10 @@ record Leeway(
         .orElse(new Step.Sew(1, seam, Optional.empty(), Optional.empty(), Step.path(1)));
   }
 
+  List<String> screens() {
+    return List.copyOf(plan.screens().keySet());
+  }
+
   List<String> crew() {
     return plan.crew().names();
   }

@@ -53,7 +53,7 @@ final class Moves {
 
   private List<Step> change(List<Step> run, Rehearsed rehearsed) {
     if (!rehearsed.shortfall().isNothing() && random.nextInt(4) == 0) {
-      return Repair.repaired(run, rehearsed, air());
+      return Repair.repaired(run, rehearsed, air(), leeway.screens());
     }
     return switch (random.nextInt(20)) {
       case 0, 1, 2 -> move(run);
@@ -434,13 +434,7 @@ final class Moves {
     Step step =
         switch (random.nextInt(4)) {
           case 0 -> new Step.EndOfDay(1, Step.path(1));
-          case 1 ->
-              new Step.WashScreen(
-                  1,
-                  List.copyOf(leeway.plan().screens().keySet()),
-                  Optional.empty(),
-                  one(),
-                  Step.path(1));
+          case 1 -> new Step.WashScreen(1, leeway.screens(), Optional.empty(), one(), Step.path(1));
           default -> Repair.dry(Dryness.values()[random.nextInt(3)], air());
         };
     run.add(at, step);

@@ -32,12 +32,13 @@ final class Repair {
    *
    * @param run numbered as it was rehearsed
    * @param air what blows in the waits
+   * @param screens all that there are
    */
-  static List<Step> repaired(List<Step> run, Rehearsed rehearsed, Optional<Draught> air) {
+  static List<Step> repaired(
+      List<Step> run, Rehearsed rehearsed, Optional<Draught> air, List<String> screens) {
     List<Step> mended = new ArrayList<>(run);
     Set<Integer> before = new HashSet<>();
     Set<Integer> asleep = new HashSet<>(rehearsed.lateSteps());
-    Set<Step> dries = new HashSet<>();
     List<List<Step>> inserted = new ArrayList<>();
     for (int i = 0; i < run.size(); i++) {
       inserted.add(new ArrayList<>());
@@ -71,7 +72,34 @@ final class Repair {
       all.addAll(inserted.get(i));
       all.add(mended.get(i));
     }
-    return all;
+    return rehearsed.shortfall().inMesh() > 0 ? washed(all, screens) : all;
+  }
+
+  /** Screens are washed out after each print step, or else after each colour. */
+  private static List<Step> washed(List<Step> run, List<String> screens) {
+    List<Step> washed = new ArrayList<>();
+    for (int i = 0; i < run.size(); i++) {
+      washed.add(run.get(i));
+      boolean printsOn =
+          run.subList(i + 1, run.size()).stream().anyMatch(Step.Print.class::isInstance);
+      boolean isWashed = i + 1 < run.size() && run.get(i + 1) instanceof Step.WashScreen;
+      if (run.get(i) instanceof Step.Print && printsOn && !isWashed) {
+        washed.add(
+            new Step.WashScreen(1, screens, Optional.empty(), Optional.empty(), Step.path(1)));
+      }
+    }
+    if (washed.size() == run.size()) {
+      washed.replaceAll(
+          step -> {
+            if (!(step instanceof Step.Print print) || !print.also().isEmpty()) {
+              return step;
+            }
+            PrintDraft draft = new PrintDraft(print);
+            draft.washBetweenColours = true;
+            return draft.step();
+          });
+    }
+    return washed;
   }
 
   private static Step.Print waitsWithin(Step.Print print, TooSoon soon, Optional<Draught> air) {

@@ -124,6 +124,11 @@ final class Tidying {
       draft.order = Step.Order.BY_COLOUR;
       plainer.add(draft.step());
     }
+    if (print.washBetweenColours()) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.washBetweenColours = false;
+      plainer.add(draft.step());
+    }
     if (print.washes().isPresent()) {
       PrintDraft draft = new PrintDraft(print);
       draft.washes = Optional.empty();

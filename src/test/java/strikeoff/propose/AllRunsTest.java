@@ -166,6 +166,10 @@ class AllRunsTest {
             draft.betweenPasses = everyOther ? between : Wait.NONE;
             draft.beforeMoving = moving;
             prints.add(draft.step());
+            if (moves && bench.leeway().colours("row") > 1 && people.size() < 2) {
+              draft.washBetweenColours = true;
+              prints.add(draft.step());
+            }
           }
         }
       }

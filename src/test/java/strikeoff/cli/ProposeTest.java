@@ -1,0 +1,142 @@
+package strikeoff.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import strikeoff.cli.Scenario.Outcome;
+
+class ProposeTest {
+
+  @TempDir private Path folder;
+  private Path plan;
+
+  @BeforeEach
+  void plan() throws IOException {
+    plan = folder.resolve("border.yaml");
+    Files.copy(Path.of("plans/first-border.yaml"), plan);
+  }
+
+  private Outcome run(String... command) {
+    return Scenario.run(folder, Map.of("COLUMNS", "300"), List.of(command));
+  }
+
+  private Outcome propose(String... more) {
+    List<String> command = new java.util.ArrayList<>(List.of("propose", "border.yaml"));
+    command.addAll(List.of(more));
+    if (!command.contains("--effort")) {
+      command.addAll(List.of("--effort", "400"));
+    }
+    return Scenario.run(folder, Map.of("COLUMNS", "300"), command);
+  }
+
+  private String text() throws IOException {
+    return Files.readString(plan);
+  }
+
+  @Test
+  void theDiffIsPrintedAndTheProofTold() throws IOException {
+    String before = text();
+    Outcome outcome = propose();
+    assertThat(outcome.exit()).isZero();
+    assertThat(text()).isEqualTo(before);
+    assertThat(outcome.out())
+        .startsWith("--- border.yaml\n+++ border.yaml\n@@ -")
+        .contains("-    pause: 3 min\n")
+        .contains("until frame-safe   # odd numbers dry before the frames between them")
+        .contains("+  - dry: until fix-safe   # all prints dry through before they get wet\n");
+    assertThat(outcome.err())
+        .startsWith("border.yaml: today's run ends on day 1, 13:37; this one ends on day 1, 11:5")
+        .contains("No run of these prints can end before day 1, 11:5")
+        .contains("in slow drying on day 1, 12:")
+        .contains("It counts on a fan, which the plan doesn't name");
+  }
+
+  @Test
+  void theSameEffortFindsTheSameBytes() {
+    assertThat(propose("--shortest")).isEqualTo(propose("--shortest"));
+  }
+
+  @Test
+  void onlyTheRunChangesAndWhatComesOutIsPrintable() throws IOException {
+    String before = "\ufeff" + text().replace("\n", "\r\n") + "# The end.\r\n";
+    Files.writeString(plan, before);
+    assertThat(propose("--write").exit()).isZero();
+    String after = text();
+    int run = before.indexOf("run:\r\n");
+    assertThat(after).startsWith(before.substring(0, run)).endsWith("# The end.\r\n");
+    assertThat(after.replace("\r\n", "")).doesNotContain("\n");
+    int fix = before.indexOf("  - fix: soak");
+    assertThat(after).endsWith(before.substring(fix));
+    Outcome check = run("check", "border.yaml", "--fail-on", "risk");
+    assertThat(check.exit()).as(check.out()).isZero();
+    Outcome again = propose();
+    assertThat(again.exit()).isZero();
+    assertThat(again.err()).contains("less than a minute later");
+  }
+
+  @Test
+  void itIsWrittenElsewhereOnlyWhereNothingStands() throws IOException {
+    assertThat(propose("-o", "new.yaml").exit()).isZero();
+    assertThat(folder.resolve("new.yaml")).exists();
+    Outcome again = propose("-o", "new.yaml");
+    assertThat(again.exit()).isEqualTo(4);
+    assertThat(again.err()).contains("something stands at");
+  }
+
+  @Test
+  void whatNoRunCuresIsToldAtOnce() throws IOException {
+    Files.copy(Path.of("plans/class/sunniva.yaml"), folder.resolve("sunniva.yaml"));
+    Outcome outcome = run("propose", "sunniva.yaml", "--effort", "1000000");
+    assertThat(outcome.exit()).isEqualTo(1);
+    assertThat(outcome.out()).isEmpty();
+    assertThat(outcome.err())
+        .startsWith("sunniva.yaml: no run is proposed. Whatever its run,")
+        .contains("paste/short, line 23: The run needs 86 g");
+  }
+
+  @Test
+  void whatCannotBeReadIsToldAsEverywhere() throws IOException {
+    Files.copy(Path.of("plans/class/uma.yaml"), folder.resolve("uma.yaml"));
+    Outcome outcome = run("propose", "uma.yaml");
+    assertThat(outcome.exit()).isEqualTo(3);
+    assertThat(outcome.err()).contains("UNREADABLE").contains("did you mean “rust”?");
+    assertThat(run("propose", "nowhere.yaml").exit()).isEqualTo(2);
+    assertThat(run("propose", "border.yaml", "--write", "-o", "x").exit()).isEqualTo(2);
+  }
+
+  @Test
+  void aPlanWithoutStepsThatFixSaysWhichAreMissing() throws IOException {
+    String text = text();
+    Files.writeString(plan, text.substring(0, text.indexOf("run:")));
+    Outcome outcome = propose();
+    assertThat(outcome.exit()).isEqualTo(1);
+    assertThat(outcome.err())
+        .contains("no steps that fix the prints (fix, rinse, wash or heat-set)");
+  }
+
+  @Test
+  void aPlanWhoseRunHasItsLastStepsAloneGetsTheOthers() throws IOException {
+    String text = text();
+    Files.writeString(
+        plan, text.substring(0, text.indexOf("  - mix")) + text.substring(text.indexOf("  - fix")));
+    Outcome outcome = propose("--write");
+    assertThat(outcome.exit()).as(outcome.err()).isZero();
+    assertThat(outcome.err()).contains("it has no run yet; this one ends on day 1, 11:5");
+    assertThat(text()).contains("  - mix: all\n  - print: border\n");
+  }
+
+  @Test
+  void whatIsPrintedAgainAfterAWashIsLeftToThePrinter() throws IOException {
+    Files.writeString(plan, text() + "  - print: border\n    only: [1]\n");
+    Outcome outcome = propose();
+    assertThat(outcome.exit()).isEqualTo(1);
+    assertThat(outcome.err()).contains("prints again after the cloth was fixed");
+  }
+}
