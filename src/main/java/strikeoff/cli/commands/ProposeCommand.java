@@ -54,8 +54,8 @@ final class ProposeCommand implements Command {
 
   private final OptionSpec shortest =
       Options.flag(
-          "Propose the run that ends soonest, instead of the fewest steps that take at most 5 %"
-              + " longer.",
+          "Propose the run that ends soonest, instead of the fewest steps that take at most a"
+              + " twentieth longer.",
           "--shortest");
 
   private final OptionSpec likely =
