@@ -55,7 +55,7 @@ final class Moves {
     if (!rehearsed.shortfall().isNothing() && random.nextInt(4) == 0) {
       return Repair.repaired(run, rehearsed, air(), leeway.screens());
     }
-    return switch (random.nextInt(20)) {
+    return switch (random.nextInt(21)) {
       case 0, 1, 2 -> move(run);
       case 3, 4 -> people(run);
       case 5 -> swapColours(run);
@@ -69,6 +69,7 @@ final class Moves {
       case 15 -> insert(run);
       case 16, 17 -> drop(run);
       case 18 -> mixing(run);
+      case 19 -> mixMeanwhile(run);
       default -> reorderWithin(run);
     };
   }
@@ -508,6 +509,50 @@ final class Moves {
       to++;
     }
     run.add(to, new Step.Mix(1, other, mix.takes(), one(), Step.path(1)));
+    return run;
+  }
+
+  /**
+   * A colour dries while the pastes of the next ones are mixed, which then print in another step.
+   */
+  private List<Step> mixMeanwhile(List<Step> run) {
+    int at = pick(run, Step.Print.class);
+    if (at < 0 || !leeway.timedMixing().isEmpty()) {
+      return null;
+    }
+    Step.Print print = (Step.Print) run.get(at);
+    List<Integer> colours = order.colours(print, print.arrangements().get(0));
+    if (colours.size() < 2 || print.arrangements().size() > 1) {
+      return null;
+    }
+    int cut = 1 + random.nextInt(colours.size() - 1);
+    List<String> later = order.pastes(print, colours.subList(cut, colours.size()));
+    later.removeAll(order.pastes(print, colours.subList(0, cut)));
+    List<String> moved = new ArrayList<>();
+    for (int i = 0; i < at; i++) {
+      if (run.get(i) instanceof Step.Mix mix) {
+        List<String> left = new ArrayList<>(mix.pastes());
+        left.removeAll(later);
+        mix.pastes().stream().filter(later::contains).forEach(moved::add);
+        run.set(
+            i,
+            left.isEmpty()
+                ? Repair.dry(Dryness.FRAME_SAFE, Optional.empty())
+                : new Step.Mix(1, left, mix.takes(), mix.by(), Step.path(1)));
+      }
+    }
+    if (moved.isEmpty()) {
+      return null;
+    }
+    PrintDraft first = new PrintDraft(print);
+    PrintDraft then = new PrintDraft(print);
+    first.colours = colours.subList(0, cut);
+    then.colours = colours.subList(cut, colours.size());
+    then.beforeMoving = Wait.NONE;
+    run.set(at, first.step());
+    run.add(at + 1, then.step());
+    run.add(at + 1, new Step.Mix(1, moved, Optional.empty(), one(), Step.path(1)));
+    run.add(at + 1, Repair.dry(Dryness.FRAME_SAFE, air()));
     return run;
   }
 

@@ -59,6 +59,15 @@ final class Order {
     return all;
   }
 
+  /** Pastes of some colours of the first arrangement that a step prints. */
+  List<String> pastes(Step.Print print, List<Integer> colours) {
+    String design = leeway.plan().arrangements().get(print.arrangements().get(0)).design();
+    var separations = leeway.plan().designs().get(design).separations();
+    List<String> pastes = new ArrayList<>();
+    colours.forEach(number -> pastes.add(separations.get(number - 1).paste()));
+    return pastes;
+  }
+
   boolean keeps(List<Step> run) {
     int[] printedIn = new int[colours];
     Map<String, Integer> sewn = new HashMap<>();

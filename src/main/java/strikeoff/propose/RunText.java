@@ -204,8 +204,7 @@ final class RunText {
       if (next instanceof Step.Print print) {
         return state == Dryness.FRAME_SAFE
             ? "what lies under the next frames dries"
-            : "all prints dry before the cloth moves for "
-                + String.join(", ", print.arrangements());
+            : "all prints dry, so that the cloth may be moved";
       }
     }
     return "all prints dry";

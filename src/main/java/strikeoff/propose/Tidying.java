@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import strikeoff.plan.Step;
+import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
 import strikeoff.units.Span;
 
@@ -26,6 +27,9 @@ final class Tidying {
       Step step = run.get(i);
       if (step instanceof Step.Dry dry) {
         lesser.add(without(run, i));
+        for (Dryness state : Dryness.values()) {
+          lesser.add(with(run, i, Repair.dry(state, dry.air())));
+        }
         if (dry.air().isPresent()) {
           Step still =
               new Step.Dry(1, dry.until(), Optional.empty(), Optional.empty(), Step.path(1));

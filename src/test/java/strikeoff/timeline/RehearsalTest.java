@@ -3,6 +3,8 @@ package strikeoff.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,24 +15,36 @@ import strikeoff.layout.Layout;
 import strikeoff.paste.Lives;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.plan.yaml.PlanReader;
+import strikeoff.plan.yaml.PlanReading;
+import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
 
 /** A run that is only tried comes to what the simulation makes of it. */
 class RehearsalTest {
 
+  /** With days that differ. */
+  private static final Policy POLICY = PolicyReader.builtIn();
+
+  private static PrintPlan plan(String name) throws IOException {
+    String text = Files.readString(Path.of("plans", name));
+    return ((PlanReading.Readable) PlanReader.read(name, text, POLICY)).plan();
+  }
+
+  private static Timeline timeline(PrintPlan plan) {
+    return Timeline.of(plan, Layout.of(plan, POLICY), POLICY);
+  }
+
   private static Rehearsal rehearsal(PrintPlan plan, Surety surety) {
     return Rehearsal.of(
-        plan,
-        Layout.of(plan, PrintDay.POLICY),
-        PrintDay.POLICY,
-        new Lives(plan, PrintDay.POLICY)::least,
-        surety);
+        plan, Layout.of(plan, POLICY), POLICY, new Lives(plan, POLICY)::least, surety);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"estuary-curtains.yaml", "first-border.yaml", "class/mina.yaml"})
   void itEndsAsSimulatedAndLacksNothing(String name) throws IOException {
-    PrintPlan plan = DemoFile.of(name).plan();
-    Timeline simulated = DemoFile.of(name).timeline();
+    PrintPlan plan = plan(name);
+    Timeline simulated = timeline(plan);
     for (Surety surety : Surety.values()) {
       Rehearsed rehearsed = rehearsal(plan, surety).of(plan.run());
       assertThat(rehearsed.finish()).isEqualTo(simulated.finish());
@@ -40,7 +54,7 @@ class RehearsalTest {
 
   @Test
   void whatIsMovedWetIsToldByHowMuchTooEarly() throws IOException {
-    PrintPlan plan = DemoFile.of("mistakes/moved-wet.yaml").plan();
+    PrintPlan plan = plan("mistakes/moved-wet.yaml");
     Rehearsed sure = rehearsal(plan, Surety.SURE).of(plan.run());
     Rehearsed likely = rehearsal(plan, Surety.LIKELY).of(plan.run());
     assertThat(sure.shortfall().clothUpWet())
@@ -52,7 +66,7 @@ class RehearsalTest {
                     .mapToDouble(soon -> soon.by().seconds())
                     .sum());
     TakenUpWet worst =
-        DemoFile.of("mistakes/moved-wet.yaml").timeline().evidence().stream()
+        timeline(plan).evidence().stream()
             .filter(TakenUpWet.class::isInstance)
             .map(TakenUpWet.class::cast)
             .findFirst()
@@ -66,9 +80,9 @@ class RehearsalTest {
 
   @Test
   void workAfterClosingAndFramesOnWetFilmAreTold() throws IOException {
-    PrintPlan otis = DemoFile.of("class/otis.yaml").plan();
+    PrintPlan otis = plan("class/otis.yaml");
     assertThat(rehearsal(otis, Surety.SURE).of(otis.run()).shortfall().framesOnWet()).isPositive();
-    PrintPlan plan = DemoFile.of("estuary-curtains.yaml").plan();
+    PrintPlan plan = plan("estuary-curtains.yaml");
     List<Step> withoutNights = new ArrayList<>();
     for (Step step : plan.run()) {
       if (!(step instanceof Step.EndOfDay)) {
@@ -82,7 +96,7 @@ class RehearsalTest {
 
   @Test
   void slowDryingEndsLaterAndWhatWasTriedBeforeChangesNothing() throws IOException {
-    PrintPlan plan = DemoFile.of("first-border.yaml").plan();
+    PrintPlan plan = plan("first-border.yaml");
     Rehearsal rehearsal = rehearsal(plan, Surety.SURE);
     Rehearsed first = rehearsal.of(plan.run());
     assertThat(rehearsal.slowFinish(plan.run())).isGreaterThan(first.finish());
