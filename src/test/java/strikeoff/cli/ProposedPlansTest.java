@@ -20,9 +20,9 @@ class ProposedPlansTest {
       delimiter = '|',
       value = {
         "first-border            |  600 | day 1, 11:52 | day 1, 11:52",
-        "class/otis              |  300 | day 1, 12:27 | day 1, 12:27",
-        "class/ivo               |  300 | day 1, 12:27 | day 1, 12:27",
-        "class/tobias            |  300 | day 1, 12:27 | day 1, 12:27",
+        "class/otis | 300 | day 1, 12:2 | day 1, 12:15",
+        "class/ivo | 300 | day 1, 12:2 | day 1, 12:15",
+        "class/tobias | 300 | day 1, 12:2 | day 1, 12:15",
         "class/mina              | 1500 | day 1, 13:0  | day 1, 13:00",
         "workshop/saturday/agnes |  600 | day 1, 13:01 | day 1, 13:01",
         "workshop/saturday/cleo  |  300 | day 1, 14:05 | day 1, 14:05",
