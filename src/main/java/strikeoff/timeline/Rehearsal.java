@@ -11,7 +11,6 @@ import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Draught;
-import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -33,8 +32,6 @@ public final class Rehearsal {
   private final Surety surety;
   private final Beforehand known;
   private final double fewMinutes;
-  private final double dyeStands;
-  private final double paintStands;
   private final Films slowFilms;
   private PrintRun sets;
   private int tried;
@@ -47,8 +44,6 @@ public final class Rehearsal {
     this.slowFilms = known.films().dryingSlowly();
     Policy policy = known.policy();
     this.fewMinutes = policy.limit("time/few-minutes-over").amount();
-    this.dyeStands = policy.limit("drying/in-mesh-of-dye").amount();
-    this.paintStands = policy.limit("drying/in-mesh-of-paint").amount();
   }
 
   /**
@@ -86,7 +81,7 @@ public final class Rehearsal {
             afterClosing(late),
             inMesh(day, tries),
             tooOld(day, tries),
-            FrameOverGap.all(day, tries).stream().mapToInt(FrameOverGap::frames).sum(),
+            FramesOnBoards.all(day, tries).stream().mapToInt(FramesOnBoards::frames).sum(),
             day.run().blocked().size(),
             day.run().missing().size());
     return new Rehearsed(
@@ -191,10 +186,8 @@ public final class Rehearsal {
 
   private long inMesh(Timeline.Day day, PrintPlan tries) {
     double over = 0;
-    for (IdleScreen idle :
-        IdleScreen.all(day, tries, m -> m == Medium.DYE ? dyeStands : paintStands)) {
-      double most = idle.paint() ? paintStands : dyeStands;
-      over += idle.longest().seconds() - 60 * most;
+    for (IdleScreen idle : IdleScreen.all(day, tries, known.policy())) {
+      over += Math.max(0, idle.longest().seconds() - 60 * idle.most().amount());
     }
     return (long) Math.ceil(over);
   }
