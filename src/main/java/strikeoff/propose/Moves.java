@@ -222,7 +222,11 @@ final class Moves {
       return null;
     }
     PrintDraft draft = new PrintDraft((Step.Print) run.get(at));
-    if (random.nextBoolean()) {
+    int which = random.nextInt(5);
+    if (which == 0) {
+      draft.washBetweenColours = !draft.washBetweenColours;
+      draft.people = draft.people.stream().limit(1).toList();
+    } else if (which < 3) {
       draft.everyOther = !draft.everyOther;
     } else {
       draft.pause = new Span(MINUTES[random.nextInt(MINUTES.length)]);

@@ -2,9 +2,12 @@ package strikeoff.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.cli.Scenario.Outcome;
@@ -44,5 +47,27 @@ class ProposedPlansTest {
     assertThat(outcome.err())
         .contains("this one ends on " + ends)
         .contains("No run of these prints can end before " + bound);
+  }
+
+  /** What the curtains' plan says of itself changes what can be proved of it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "hours: 09:00-13:00 | day 2, 10:35 | what comes after the prints can't be done before",
+        "hours: 09:00-17:00~equipment: {fans: 0, hair dryers: 0} | day 2, 10:35 | before the room closes where films dry slowly",
+      })
+  void theCurtainsInOtherHoursAndWithoutAFan(
+      String said, String bound, String because, @TempDir Path folder) throws IOException {
+    String text = Files.readString(Path.of("plans/estuary-curtains.yaml"));
+    Files.writeString(
+        folder.resolve("curtains.yaml"),
+        text.replace("hours: 09:00-17:00", said.replace("~", "\n")));
+    Outcome outcome =
+        Scenario.run(
+            folder,
+            Map.of("COLUMNS", "1000"),
+            List.of("propose", "curtains.yaml", "--effort", "150", "--shortest"));
+    assertThat(outcome.err()).contains("can end before " + bound).contains(because);
   }
 }

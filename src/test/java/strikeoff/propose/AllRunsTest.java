@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -22,7 +23,7 @@ import strikeoff.timeline.Rehearsed;
  * bound, and none that the check accepts before the one that the search finds. The space: whole
  * numbers in every way in one or two steps, colours together or one after the other, waits until
  * frame-safe or none, one person or both, a wait before the cloth moves, in either air, and a
- * drying step before the last ones in either air or none.
+ * drying step before the last ones in either air or none. {@code -Dall-runs=300} draws more plans.
  */
 class AllRunsTest {
 
@@ -41,6 +42,23 @@ class AllRunsTest {
       plans.add(new SmallPlan(3, 1, 52, 180, 1, paint, false));
       plans.add(new SmallPlan(3, 1, 52, 180, 2, paint, false));
       plans.add(new SmallPlan(2, 2, 90, 100, 1, paint, false));
+    }
+    // Its best run washes screens between colours while the other person has nothing to do.
+    plans.add(new SmallPlan(2, 2, 81, 112, 2, true, false));
+    int more = Integer.getInteger("all-runs", 0);
+    SplittableRandom random = new SplittableRandom(300);
+    while (plans.size() < more) {
+      boolean longTable = random.nextInt(3) > 0;
+      int motifs = 1 + random.nextInt(longTable ? 3 : 2);
+      plans.add(
+          new SmallPlan(
+              motifs,
+              motifs < 3 ? 1 + random.nextInt(2) : 1,
+              longTable ? 30 + random.nextInt(25) : 60 + random.nextInt(35),
+              longTable ? 180 : 100 + random.nextInt(20),
+              1 + random.nextInt(2),
+              random.nextBoolean(),
+              false));
     }
     return plans.stream();
   }

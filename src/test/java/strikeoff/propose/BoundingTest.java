@@ -84,4 +84,16 @@ class BoundingTest {
     assertThat(found.bound().because()).isInstanceOf(Bound.Night.class);
     assertThat(found.isProved()).isTrue();
   }
+
+  /**
+   * It may be sewn when all is printed, so the bound counts neither it nor laying the cloth again.
+   */
+  @Test
+  void aSeamThatNothingLiesAcrossIsSewnAndDelaysNoPrint() {
+    SmallPlan plan = new SmallPlan(2, 1, 55, 180, 1, false, true);
+    Proposal.Found found = plan.proposed(600);
+    assertThat(found.text()).contains("- sew: side");
+    assertThat(found.finish()).isGreaterThanOrEqualTo(found.bound().finish());
+    assertThat(found.finish().since(found.bound().finish()).minutes()).isLessThan(46);
+  }
 }

@@ -67,7 +67,7 @@ record SmallPlan(
         %s  - end of day
           - dry: until fix-safe
         %s""",
-        seam ? "seams:\n  side: {at: %d cm, allowance: 1.5 cm}\n".formatted(14 + pitch - 2) : "",
+        seam ? "seams:\n  side: {at: " + (14 + pitch - 2) + " cm, allowance: 1 cm}\n" : "",
         table,
         people == 1 ? "[Wren]" : "[Wren, Tam]",
         first,
