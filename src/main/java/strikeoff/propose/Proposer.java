@@ -136,7 +136,7 @@ public final class Proposer {
       return refused("No order of its prints keeps to what must come first.");
     }
     RunText runText = new RunText(text, leeway);
-    Judge anything = new Judge(checker, name, runText, Set.of(), true);
+    Judge anything = new Judge(checker, name, runText, Set.of(), true, true);
     List<Looked> looked = looked(beginnings, rehearsal, anything);
     if (looked.isEmpty()) {
       return refused("None of its runs can be judged.");
@@ -147,7 +147,9 @@ public final class Proposer {
           before, "Whatever its run, the plan is not printable as it is.", incurable);
     }
     Set<String> advice = advice(looked);
-    Judge judge = new Judge(checker, name, runText, advice, asked.anyOrder());
+    Judge judge =
+        new Judge(
+            checker, name, runText, advice, asked.anyOrder(), asked.surety() == Surety.LIKELY);
     List<Search> searches = searches(leeway, order, judge);
     runAll(searches, search -> search.soonest(beginnings), FOR_SOONEST);
     Optional<Search> first =
