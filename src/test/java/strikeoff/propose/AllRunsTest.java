@@ -79,7 +79,8 @@ class AllRunsTest {
             "row.yaml",
             new RunText(plan.text(), bench.leeway()),
             Set.of(),
-            true);
+            true,
+            false);
     int sound = 0;
     for (List<Step> run : runs(bench)) {
       Rehearsed rehearsed = bench.rehearsal().surely(run, bench.rehearsal().of(run));
