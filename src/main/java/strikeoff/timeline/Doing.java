@@ -74,6 +74,12 @@ public sealed interface Doing {
     public String text(Measures units) {
       return step.title(units);
     }
+
+    /** A run has each number once; all that a step holds need not be asked for it. */
+    @Override
+    public int hashCode() {
+      return step.number();
+    }
   }
 
   /** A screen is washed out. */
