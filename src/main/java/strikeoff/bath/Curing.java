@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
 import strikeoff.units.Span;
 
 /**

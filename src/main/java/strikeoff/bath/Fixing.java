@@ -3,12 +3,12 @@ package strikeoff.bath;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.chemistry.SodaSolution;
+import strikeoff.day.facts.Timeline;
 import strikeoff.paste.PasteAge;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Measures;
 import strikeoff.units.Ratio;
 

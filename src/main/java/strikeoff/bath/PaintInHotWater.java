@@ -2,11 +2,11 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.day.Impression;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Impression;
 import strikeoff.units.Temperature;
 
 /**

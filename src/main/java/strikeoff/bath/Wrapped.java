@@ -3,12 +3,12 @@ package strikeoff.bath;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
 import strikeoff.document.Edit;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
 import strikeoff.units.Span;
 
 /**

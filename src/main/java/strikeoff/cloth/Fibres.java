@@ -3,6 +3,7 @@ package strikeoff.cloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.day.facts.Timeline;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Evidence;
@@ -10,7 +11,6 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Phrase;
 import strikeoff.units.Share;
 

@@ -1,9 +1,9 @@
 package strikeoff.described;
 
 import java.util.List;
+import strikeoff.day.Moment;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
-import strikeoff.timeline.Moment;
 import strikeoff.units.Span;
 
 /**

@@ -3,10 +3,10 @@ package strikeoff.described;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
 
 /** When the steps of a run begin and end, by the tasks that they are made of. */
 final class StepTimes {

@@ -7,6 +7,8 @@ import strikeoff.care.Care;
 import strikeoff.cloth.ClothMass;
 import strikeoff.cloth.Fibres;
 import strikeoff.colour.Swatches;
+import strikeoff.day.Effort;
+import strikeoff.day.facts.Timeline;
 import strikeoff.layout.Layout;
 import strikeoff.paste.Lives;
 import strikeoff.paste.Pastes;
@@ -15,8 +17,6 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.screens.Screens;
 import strikeoff.sequence.Sequence;
-import strikeoff.timeline.Effort;
-import strikeoff.timeline.Timeline;
 
 /**
  * Everything derived from one plan, subject by subject. Nothing here says what is right or wrong.

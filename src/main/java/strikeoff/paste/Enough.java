@@ -4,12 +4,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.day.Impression;
+import strikeoff.day.Task;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.screens.Deposit;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Task;
 import strikeoff.units.Range;
 
 /** Whether what is mixed once of each paste is enough for a run that is only tried. */

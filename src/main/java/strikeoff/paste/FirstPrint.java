@@ -3,10 +3,10 @@ package strikeoff.paste;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import strikeoff.day.Moment;
 import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
-import strikeoff.timeline.Moment;
 
 /**
  * The first print of a paste, or of several that are told together.

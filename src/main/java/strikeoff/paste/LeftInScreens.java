@@ -5,13 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.day.Impression;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
 import strikeoff.screens.Mesh;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Range;
 
 /**

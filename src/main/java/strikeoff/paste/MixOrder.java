@@ -6,15 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.facts.Mixings;
+import strikeoff.day.facts.Timeline;
 import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Mixings;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Timeline;
 
 /** When each paste is mixed, and when it is printed first. */
 final class MixOrder {

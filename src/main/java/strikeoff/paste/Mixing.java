@@ -3,9 +3,9 @@ package strikeoff.paste;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import strikeoff.day.Moment;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
-import strikeoff.timeline.Moment;
 
 /**
  * The mixing of a paste, or of several that one step mixes and that are told together.

@@ -4,12 +4,12 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import java.util.stream.Stream;
+import strikeoff.day.Moment;
 import strikeoff.document.Edit;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.Storage;
 import strikeoff.policy.ReactiveGroup;
-import strikeoff.timeline.Moment;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 

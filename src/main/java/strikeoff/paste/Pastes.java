@@ -2,13 +2,13 @@ package strikeoff.paste;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.day.facts.Mixings;
+import strikeoff.day.facts.Timeline;
 import strikeoff.plan.Basis;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Mixings;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Measures;
 
 /**

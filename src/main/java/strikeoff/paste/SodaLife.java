@@ -1,11 +1,11 @@
 package strikeoff.paste;
 
 import java.util.Optional;
+import strikeoff.day.facts.Mixings;
+import strikeoff.day.facts.Timeline;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Mixings;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 

@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.day.facts.Rehearsal;
+import strikeoff.day.facts.Rehearsed;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
-import strikeoff.timeline.Rehearsal;
-import strikeoff.timeline.Rehearsed;
 import strikeoff.units.Span;
 
 /**

@@ -1,6 +1,6 @@
 package strikeoff.propose;
 
-import strikeoff.timeline.Moment;
+import strikeoff.day.Moment;
 import strikeoff.units.Span;
 
 /**

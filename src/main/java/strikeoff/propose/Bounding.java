@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.day.Moment;
+import strikeoff.day.facts.Rehearsal;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Draught;
@@ -19,8 +21,6 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Rehearsal;
 import strikeoff.units.Length;
 import strikeoff.units.Span;
 

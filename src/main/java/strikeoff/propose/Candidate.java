@@ -1,8 +1,8 @@
 package strikeoff.propose;
 
 import java.util.List;
+import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Rehearsed;
 
 /**
  * A run that was rehearsed.

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
-import strikeoff.timeline.Rehearsed;
 import strikeoff.units.Span;
 
 /** Changes a run in one place, as somebody would who shuffles notes on a table. */

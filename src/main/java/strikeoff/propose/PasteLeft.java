@@ -2,10 +2,10 @@ package strikeoff.propose;
 
 import java.util.List;
 import java.util.Map;
+import strikeoff.day.facts.Rehearsed;
 import strikeoff.paste.Enough;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Rehearsed;
 import strikeoff.units.Range;
 
 /**

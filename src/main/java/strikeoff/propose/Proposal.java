@@ -2,8 +2,8 @@ package strikeoff.propose;
 
 import java.util.List;
 import strikeoff.check.Checked;
+import strikeoff.day.Moment;
 import strikeoff.findings.Finding;
-import strikeoff.timeline.Moment;
 
 /** What came of looking for a better run. */
 public sealed interface Proposal {

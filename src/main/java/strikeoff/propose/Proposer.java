@@ -14,6 +14,8 @@ import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.day.facts.Rehearsal;
+import strikeoff.day.facts.Surety;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
@@ -25,8 +27,6 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.propose.Judge.Judged;
-import strikeoff.timeline.Rehearsal;
-import strikeoff.timeline.Surety;
 
 /**
  * Looks for the run of a plan that ends soonest, or for the shortest to read that ends nearly as

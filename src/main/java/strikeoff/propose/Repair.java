@@ -5,13 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.day.facts.Rehearsed;
+import strikeoff.day.facts.Rehearsed.TooSoon;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
-import strikeoff.timeline.Rehearsed;
-import strikeoff.timeline.Rehearsed.TooSoon;
 import strikeoff.units.Span;
 
 /** Writes the waits that a run lacks, and the nights where its days are too long. */

@@ -2,7 +2,7 @@ package strikeoff.propose;
 
 import java.util.OptionalLong;
 import java.util.function.DoubleSupplier;
-import strikeoff.timeline.Surety;
+import strikeoff.day.facts.Surety;
 
 /**
  * What a printer asks of a proposed run.

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
+import strikeoff.day.facts.Rehearsal;
+import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.GivenUp;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Rehearsal;
-import strikeoff.timeline.Rehearsed;
 
 /**
  * One search: it changes a run again and again, takes what is better and at first a little of what

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.day.Impression;
 import strikeoff.layout.Placement;
 import strikeoff.report.page.DaySheet.Spot;
 import strikeoff.report.page.DaySheet.Where;
-import strikeoff.timeline.Impression;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
 

@@ -9,14 +9,14 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import strikeoff.check.Checked;
+import strikeoff.day.Film;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
 import strikeoff.plan.PrintPlan;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.page.DaySheet;
 import strikeoff.report.page.DaySheet.Where;
-import strikeoff.timeline.Film;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
 import strikeoff.units.Phrase;
 
 /**

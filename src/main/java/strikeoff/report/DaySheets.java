@@ -10,12 +10,12 @@ import java.util.stream.Collectors;
 import strikeoff.care.Care;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.day.Moment;
 import strikeoff.findings.Finding;
 import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.page.DaySheet;
-import strikeoff.timeline.Moment;
 
 /** The run as sheets for the wall, each one page of paper. */
 final class DaySheets {

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.day.Moment;
+import strikeoff.day.facts.Timeline;
 import strikeoff.findings.Finding;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
@@ -16,8 +18,6 @@ import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.outcome.Figures;
 import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Outcome;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Timeline;
 
 /**
  * What an index keeps of one checked plan; small, so that a batch of a thousand needs no more than

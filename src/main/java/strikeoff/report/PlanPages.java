@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Set;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 import strikeoff.findings.PolicyChange;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -16,10 +20,6 @@ import strikeoff.report.page.Cell;
 import strikeoff.report.page.Figure;
 import strikeoff.report.page.Listed;
 import strikeoff.report.page.PlanPage;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Measures;
 
 /** Puts the page of a judged plan together. */

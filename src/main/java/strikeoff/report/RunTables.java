@@ -9,18 +9,18 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strikeoff.check.Checked;
+import strikeoff.day.Resource;
+import strikeoff.day.facts.Busy;
+import strikeoff.day.facts.ClearedRun;
+import strikeoff.day.facts.CriticalChain;
+import strikeoff.day.facts.RunFigures;
+import strikeoff.day.facts.Session;
+import strikeoff.day.facts.SetOnTable;
 import strikeoff.layout.FrameChoices;
 import strikeoff.plan.Evidence;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
-import strikeoff.timeline.Busy;
-import strikeoff.timeline.ClearedRun;
-import strikeoff.timeline.CriticalChain;
-import strikeoff.timeline.Resource;
-import strikeoff.timeline.RunFigures;
-import strikeoff.timeline.Session;
-import strikeoff.timeline.SetOnTable;
 import strikeoff.units.Measures;
 
 /** Where the time of the run goes, and what decides when it ends. */

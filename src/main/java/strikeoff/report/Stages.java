@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 import strikeoff.report.page.Stage;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 

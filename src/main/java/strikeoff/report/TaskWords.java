@@ -3,14 +3,14 @@ package strikeoff.report;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.check.Checked;
+import strikeoff.day.Doing;
+import strikeoff.day.Task;
 import strikeoff.paste.PasteUse;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.report.drawing.FittedWords;
-import strikeoff.timeline.Doing;
-import strikeoff.timeline.Task;
 
 /** Says how work besides printing is done: the amounts, the warmth, the place. */
 final class TaskWords {

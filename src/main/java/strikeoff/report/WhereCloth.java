@@ -4,11 +4,11 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.check.Checked;
+import strikeoff.day.ClothLies;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 import strikeoff.plan.PrintPlan;
-import strikeoff.timeline.ClothLies;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Length;
 
 /** Says where the cloth is, for whoever comes to the table with a sheet in hand. */

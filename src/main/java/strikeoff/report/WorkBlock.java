@@ -5,11 +5,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import strikeoff.timeline.Doing;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
+import strikeoff.day.Doing;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 
 /**
  * A block of work that people think of as one: all impressions of one colour over a set, or tasks

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import strikeoff.day.Impression;
 import strikeoff.drying.HungCloth;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Evidence;
@@ -12,7 +13,6 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Impression;
 
 /** Prints on a cloth that has been fixed, rinsed or washed before. */
 final class AfterTreatment {

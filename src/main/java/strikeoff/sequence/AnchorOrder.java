@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.day.Impression;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
@@ -12,7 +13,6 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Impression;
 
 /** What is set from another placement, or goes over it, needs that one on the cloth first. */
 final class AnchorOrder {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.day.Impression;
 import strikeoff.layout.Numbering;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
-import strikeoff.timeline.Impression;
 import strikeoff.units.Length;
 import strikeoff.units.Ratio;
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import strikeoff.day.Impression;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Numbering;
@@ -17,7 +18,6 @@ import strikeoff.plan.Evidence;
 import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
-import strikeoff.timeline.Impression;
 
 /** Whether each colour of each placement is printed once. */
 final class Coverage {

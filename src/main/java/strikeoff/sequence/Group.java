@@ -5,10 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import strikeoff.day.Impression;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Evidence.Related;
-import strikeoff.timeline.Impression;
 import strikeoff.units.Area;
 
 /** Gathers the laps of one print step, so that one cause gives one fact. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import strikeoff.colour.Meeting;
 import strikeoff.colour.Meetings;
+import strikeoff.day.Impression;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
@@ -17,7 +18,6 @@ import strikeoff.plan.GivenUp;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Impression;
 
 /**
  * Where each colour lands: on the ground, on earlier colours of its motif, on other placements. The

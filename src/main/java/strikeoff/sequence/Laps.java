@@ -3,13 +3,13 @@ package strikeoff.sequence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import strikeoff.day.Impression;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
-import strikeoff.timeline.Impression;
 import strikeoff.units.Area;
 
 /** Finds prints that come to lie over earlier ones. */

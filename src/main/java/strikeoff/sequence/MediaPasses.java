@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import strikeoff.day.Impression;
 import strikeoff.document.Edit;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Evidence;
@@ -15,7 +16,6 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Impression;
 
 /** Dye and paint on one cloth: which comes on which, and what water reaches. */
 final class MediaPasses {

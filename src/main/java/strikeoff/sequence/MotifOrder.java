@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import strikeoff.colour.Lab;
+import strikeoff.day.Impression;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlanPath;
-import strikeoff.timeline.Impression;
 
 /**
  * The placements of one design whose colours are printed in one and the same order.

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import strikeoff.day.Impression;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.SeamCrossing;
@@ -17,7 +18,6 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.plan.Wait;
-import strikeoff.timeline.Impression;
 
 /** Seams against prints: what crosses one waits for it, all else comes before it. */
 final class SeamOrder {

@@ -2,11 +2,11 @@ package strikeoff.sequence;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.day.facts.Timeline;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.timeline.Timeline;
 
 /**
  * Facts about the order of work on the cloth. Facts about prints need a run that prints; a plan

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
-import strikeoff.timeline.TakenUpWet;
+import strikeoff.day.facts.TakenUpWet;
 import strikeoff.units.Measures;
 
 /**

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
+import strikeoff.day.Task;
 import strikeoff.document.Edit;
 import strikeoff.paste.MixedGroups;
 import strikeoff.plan.Step;
-import strikeoff.timeline.Task;
 import strikeoff.units.Measures;
 
 /** What fixing needs beyond time and warmth, and what is offered where something lacks. By hand. */

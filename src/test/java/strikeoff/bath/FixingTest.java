@@ -14,8 +14,8 @@ import strikeoff.checks.CheckRow.Status;
 import strikeoff.checks.Rows;
 import strikeoff.checks.Worked;
 import strikeoff.chemistry.Arrhenius;
+import strikeoff.day.facts.TakenUpWet;
 import strikeoff.policy.ReactiveGroup;
-import strikeoff.timeline.TakenUpWet;
 
 /** Alkali, warmth and time of dye, heat on paint. */
 public class FixingTest {
@@ -478,7 +478,7 @@ public class FixingTest {
     assertThat(both.the(IronTime.class).total().minutes()).isEqualTo(96);
     assertThat(
             both.facts().timeline().tasks().stream()
-                .filter(t -> t.kind() == strikeoff.timeline.Task.Kind.HEAT_SET)
+                .filter(t -> t.kind() == strikeoff.day.Task.Kind.HEAT_SET)
                 .mapToDouble(t -> t.end().since(t.start()).minutes())
                 .sum())
         .isCloseTo(96, within(0.1));

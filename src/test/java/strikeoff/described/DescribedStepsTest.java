@@ -11,13 +11,13 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import strikeoff.day.facts.Timeline;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.yaml.PlanReader;
 import strikeoff.plan.yaml.PlanReading;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
-import strikeoff.timeline.Timeline;
 
 /** What is said of steps, by the text of the estuary curtains. */
 class DescribedStepsTest {

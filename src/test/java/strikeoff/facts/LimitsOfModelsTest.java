@@ -7,12 +7,12 @@ import org.junit.jupiter.api.Test;
 import strikeoff.bath.FixTemperature;
 import strikeoff.bath.Soak;
 import strikeoff.checks.Worked;
+import strikeoff.day.Film;
+import strikeoff.day.Impression;
+import strikeoff.day.facts.DryingAir;
 import strikeoff.paste.KeptInRoom;
 import strikeoff.paste.PasteAge;
 import strikeoff.plan.Basis;
-import strikeoff.timeline.DryingAir;
-import strikeoff.timeline.Film;
-import strikeoff.timeline.Impression;
 import strikeoff.units.Measures;
 
 /** Outside its range a model says so and extrapolates nothing; inside, a report names it. */

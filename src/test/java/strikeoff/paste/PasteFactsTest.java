@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
-import strikeoff.timeline.Moment;
+import strikeoff.day.Moment;
 import strikeoff.units.Measures;
 
 /**

@@ -11,12 +11,12 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import strikeoff.day.Moment;
+import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Rehearsed;
 
 /**
  * Small plans of which every run of a space is tried, one after the other: none ends before the

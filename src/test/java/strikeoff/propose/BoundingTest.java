@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import strikeoff.day.Moment;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Until.Dryness;
-import strikeoff.timeline.Moment;
 
 /** Bounds of small plans, each as one reckons it by hand from how its films dry. */
 class BoundingTest {

@@ -4,9 +4,9 @@ import java.util.Locale;
 import java.util.OptionalLong;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.day.facts.Rehearsal;
+import strikeoff.day.facts.Surety;
 import strikeoff.paste.Lives;
-import strikeoff.timeline.Rehearsal;
-import strikeoff.timeline.Surety;
 
 /**
  * A row of one motif on a short length of cotton, small enough that all its runs can be tried.

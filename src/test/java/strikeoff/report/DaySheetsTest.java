@@ -9,11 +9,11 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.day.Impression;
+import strikeoff.day.Task;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.report.page.DaySheet;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Task;
 import strikeoff.units.Measures;
 
 class DaySheetsTest {

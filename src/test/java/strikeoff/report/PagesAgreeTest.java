@@ -18,9 +18,9 @@ import strikeoff.care.Caution;
 import strikeoff.care.Hazard;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
-import strikeoff.timeline.RunFigures;
-import strikeoff.timeline.Session;
-import strikeoff.timeline.Timeline;
+import strikeoff.day.facts.RunFigures;
+import strikeoff.day.facts.Session;
+import strikeoff.day.facts.Timeline;
 import strikeoff.units.Span;
 
 /** What a page says of the run in one place it says in all of them. */

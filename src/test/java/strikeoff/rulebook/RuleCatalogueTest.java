@@ -250,6 +250,9 @@ class RuleCatalogueTest {
               "screens/finest-mesh", "the mesh that a remedy names is one that paste goes through"),
           Map.entry("screens/finest-woven", "what a mesh may be meant for is a mesh that there is"),
           Map.entry(
+              "seams/away-after-sewing",
+              "the bound of a proposed run counts on no more prints after the sewing"),
+          Map.entry(
               "time/few-minutes-over",
               "a remedy is tried on the whole day, which may run over so little"));
 

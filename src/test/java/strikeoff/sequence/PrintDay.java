@@ -6,6 +6,13 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import strikeoff.colour.Swatches;
+import strikeoff.day.Doing;
+import strikeoff.day.Film;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.Reached;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 import strikeoff.drying.PlainDrying;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
@@ -15,13 +22,6 @@ import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
-import strikeoff.timeline.Doing;
-import strikeoff.timeline.Film;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Reached;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -35,7 +35,7 @@ public final class PrintDay {
   private final Sketch sketch;
   private final List<Step> steps = new ArrayList<>();
 
-  PrintDay(Sketch sketch) {
+  public PrintDay(Sketch sketch) {
     this.sketch = sketch;
   }
 

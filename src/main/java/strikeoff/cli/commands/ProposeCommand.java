@@ -23,12 +23,12 @@ import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.ProposalText;
 import strikeoff.cli.text.Surroundings;
+import strikeoff.day.facts.Surety;
 import strikeoff.mend.Diff;
 import strikeoff.plan.Bounds;
 import strikeoff.propose.Proposal;
 import strikeoff.propose.Proposer;
 import strikeoff.propose.RunWanted;
-import strikeoff.timeline.Surety;
 
 /** Proposes another run of a plan. */
 final class ProposeCommand implements Command {

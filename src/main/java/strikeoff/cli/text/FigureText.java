@@ -3,10 +3,10 @@ package strikeoff.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.check.Checked;
+import strikeoff.day.facts.Timeline;
 import strikeoff.findings.Sources;
 import strikeoff.plan.AssumedAlike;
 import strikeoff.plan.PrintPlan;
-import strikeoff.timeline.Timeline;
 
 /** Says a plan's main figures and what was assumed where it left a value open. */
 record FigureText(int width) {

@@ -2,10 +2,10 @@ package strikeoff.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.day.Moment;
 import strikeoff.findings.Finding;
 import strikeoff.propose.Bound;
 import strikeoff.propose.Proposal;
-import strikeoff.timeline.Moment;
 import strikeoff.units.Span;
 
 /** Says what came of looking for another run. */

@@ -2,8 +2,8 @@ package strikeoff.report.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
 import strikeoff.units.Measures;
 
 /** Joins tasks that belong together and follow each other within a minute into one bar. */

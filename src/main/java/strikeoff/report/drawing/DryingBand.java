@@ -3,10 +3,10 @@ package strikeoff.report.drawing;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import strikeoff.timeline.Film;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Reached;
+import strikeoff.day.Film;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.Reached;
 
 /**
  * How the films of one colour and set dry: a band that grows thinner at frame-safe and again at

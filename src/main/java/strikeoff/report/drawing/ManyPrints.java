@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
-import strikeoff.timeline.Film;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Reached;
+import strikeoff.day.Film;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.Reached;
 
 /**
  * Prints too many to draw one by one: a colour of a set is one shape, with one stripe to each print

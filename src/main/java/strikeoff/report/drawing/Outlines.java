@@ -9,10 +9,10 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import strikeoff.colour.MotifLook;
+import strikeoff.day.Impression;
+import strikeoff.day.facts.Timeline;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Timeline;
 
 /**
  * Each placement's edge with its name. It is filled with the design's mean colour, which the style

@@ -3,10 +3,10 @@ package strikeoff.report.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 import strikeoff.plan.PrintPlan;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
 
 /**
  * One day of the run: the hours shown and what starts in them. Time when the room is closed falls

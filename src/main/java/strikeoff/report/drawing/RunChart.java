@@ -7,13 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import strikeoff.day.Contact;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.Stations;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
 import strikeoff.plan.PrintPlan;
-import strikeoff.timeline.Contact;
-import strikeoff.timeline.Impression;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Stations;
-import strikeoff.timeline.Task;
-import strikeoff.timeline.Timeline;
 
 /**
  * One day of the run over clock time: people, cloth, each colour with its drying, the table's

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import strikeoff.day.Moment;
+import strikeoff.day.Resource;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Grade;
 import strikeoff.findings.PolicyChange;
@@ -29,8 +31,6 @@ import strikeoff.report.outcome.Part;
 import strikeoff.report.outcome.Region;
 import strikeoff.report.outcome.Results;
 import strikeoff.report.outcome.Spot;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.Resource;
 import strikeoff.units.Measures;
 
 /** Reads back what {@link JsonReport} wrote. */

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.check.Checked;
+import strikeoff.day.Moment;
+import strikeoff.day.facts.Busy;
+import strikeoff.day.facts.RunFigures;
+import strikeoff.day.facts.Timeline;
 import strikeoff.paste.PasteUse;
-import strikeoff.timeline.Busy;
-import strikeoff.timeline.Moment;
-import strikeoff.timeline.RunFigures;
-import strikeoff.timeline.Timeline;
 import strikeoff.units.Measures;
 import strikeoff.units.Range;
 

@@ -1,7 +1,7 @@
 package strikeoff.report.page;
 
 import java.util.List;
-import strikeoff.timeline.Moment;
+import strikeoff.day.Moment;
 
 /**
  * One page for the wall: a part of a day's work in numbered jobs.

@@ -14,7 +14,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import strikeoff.timeline.Moment;
+import strikeoff.day.Moment;
 import strikeoff.units.Measures;
 import strikeoff.units.Quantity;
 import strikeoff.units.Range;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import strikeoff.timeline.Moment;
+import strikeoff.day.Moment;
 
 /** What is asked of a fact, perhaps beside others that a rule has found. */
 sealed interface Asked {

@@ -30,33 +30,33 @@
 [condition][described.InUse]- called {name}=name == {name}
 [condition][described.InUse]- for more than {share} of the time=share.base() > {share}
 [condition][described.InUse]- for less than {share} of the time=share.base() < {share}
-[condition][timeline.WetContact]a frame is laid on a wet film=WetContact()
-[condition][timeline.WetContact]- of the same motif=sameMotif == true
-[condition][timeline.WetContact]- too early by more than {time}=early.ordinary.base() > {time}
-[condition][timeline.WetContact]- more likely than not=likely == true
-[condition][timeline.TakenUpWet]the cloth is taken up wet=TakenUpWet()
-[condition][timeline.TakenUpWet]the cloth goes wet into the bath=TakenUpWet(fixed == true)
-[condition][timeline.TakenUpWet]- too early by more than {time}=early.ordinary.base() > {time}
-[condition][timeline.IdleScreen]a screen stands idle with paste in it=IdleScreen()
-[condition][timeline.IdleScreen]- for more than {time}=longest.base() > {time}
-[condition][timeline.WaitingShare]people wait=WaitingShare()
-[condition][timeline.WaitingShare]- for more than {share} of the time=share.base() > {share}
-[condition][timeline.DayTooLong]a day runs past its hours=DayTooLong()
-[condition][timeline.DayTooLong]- by more than {time}=over.base() > {time}
-[condition][timeline.FilmsInRoom]a film never dries=FilmsInRoom(films > 0)
-[condition][timeline.CannotStart]a step can never start=CannotStart()
-[condition][timeline.NotInRoom]a step asks for equipment that is not there=NotInRoom(asked > 0)
-[condition][timeline.NotInRoom]- called {resource}=equipment == {resource}
-[condition][timeline.LongestFrame]a frame is the longest one of a step=LongestFrame()
-[condition][timeline.LongestFrame]- with a side longer than {length}=side.base() > {length}
-[condition][timeline.LongestFrame]- with fewer than {number} hands=hands < {number}
-[condition][timeline.LongStep]a step takes longer than a day=LongStep()
-[condition][timeline.DryingAir]the air is untried=DryingAir(films > 0, tried == false)
-[condition][timeline.RunFigures]the run has its figures=RunFigures()
-[condition][timeline.ClearedRun]waiting would clear the run=ClearedRun()
-[condition][timeline.SetOnTable]a set lies on the table=SetOnTable()
-[condition][timeline.SetOnTable]- longer than {length}=taken.base() > {length}
-[condition][timeline.FramesOnBoards]a frame is laid over a gap between boards=FramesOnBoards(frames > 0)
-[condition][timeline.ClothLies]the cloth lies on the table=ClothLies()
-[condition][timeline.IdleHand]somebody of the crew does nothing=IdleHand()
-[condition][timeline.IdleHand]- though she would save more than {time}=saves.base() > {time}
+[condition][day.facts.WetContact]a frame is laid on a wet film=WetContact()
+[condition][day.facts.WetContact]- of the same motif=sameMotif == true
+[condition][day.facts.WetContact]- too early by more than {time}=early.ordinary.base() > {time}
+[condition][day.facts.WetContact]- more likely than not=likely == true
+[condition][day.facts.TakenUpWet]the cloth is taken up wet=TakenUpWet()
+[condition][day.facts.TakenUpWet]the cloth goes wet into the bath=TakenUpWet(fixed == true)
+[condition][day.facts.TakenUpWet]- too early by more than {time}=early.ordinary.base() > {time}
+[condition][day.facts.IdleScreen]a screen stands idle with paste in it=IdleScreen()
+[condition][day.facts.IdleScreen]- for more than {time}=longest.base() > {time}
+[condition][day.facts.WaitingShare]people wait=WaitingShare()
+[condition][day.facts.WaitingShare]- for more than {share} of the time=share.base() > {share}
+[condition][day.facts.DayTooLong]a day runs past its hours=DayTooLong()
+[condition][day.facts.DayTooLong]- by more than {time}=over.base() > {time}
+[condition][day.facts.FilmsInRoom]a film never dries=FilmsInRoom(films > 0)
+[condition][day.CannotStart]a step can never start=CannotStart()
+[condition][day.facts.NotInRoom]a step asks for equipment that is not there=NotInRoom(asked > 0)
+[condition][day.facts.NotInRoom]- called {resource}=equipment == {resource}
+[condition][day.facts.LongestFrame]a frame is the longest one of a step=LongestFrame()
+[condition][day.facts.LongestFrame]- with a side longer than {length}=side.base() > {length}
+[condition][day.facts.LongestFrame]- with fewer than {number} hands=hands < {number}
+[condition][day.facts.LongStep]a step takes longer than a day=LongStep()
+[condition][day.facts.DryingAir]the air is untried=DryingAir(films > 0, tried == false)
+[condition][day.facts.RunFigures]the run has its figures=RunFigures()
+[condition][day.facts.ClearedRun]waiting would clear the run=ClearedRun()
+[condition][day.facts.SetOnTable]a set lies on the table=SetOnTable()
+[condition][day.facts.SetOnTable]- longer than {length}=taken.base() > {length}
+[condition][day.facts.FramesOnBoards]a frame is laid over a gap between boards=FramesOnBoards(frames > 0)
+[condition][day.ClothLies]the cloth lies on the table=ClothLies()
+[condition][day.facts.IdleHand]somebody of the crew does nothing=IdleHand()
+[condition][day.facts.IdleHand]- though she would save more than {time}=saves.base() > {time}

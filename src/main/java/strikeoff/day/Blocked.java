@@ -1,0 +1,118 @@
+package strikeoff.day;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import strikeoff.day.CannotStart.Why;
+import strikeoff.plan.Evidence.Related;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+
+/** What a run waits for in vain, and whether the rest of it is given up. */
+final class Blocked {
+
+  private final PrintPlan plan;
+  private final List<CannotStart> facts = new ArrayList<>();
+  private final Set<String> told = new LinkedHashSet<>();
+  private boolean givenUp;
+
+  Blocked(PrintPlan plan) {
+    this.plan = plan;
+  }
+
+  List<CannotStart> facts() {
+    return facts;
+  }
+
+  boolean givenUp() {
+    return givenUp;
+  }
+
+  /** A paste that nobody has mixed; the run goes on as if it were there. */
+  void paste(Step.Print step, String paste) {
+    if (!told.add(paste)) {
+      return;
+    }
+    PlanPath where = plan.pastes().get(paste).path();
+    Optional<Step> later =
+        plan.run().stream()
+            .filter(s -> s instanceof Step.Mix mix && mix.pastes().contains(paste))
+            .findFirst();
+    facts.add(
+        new CannotStart(
+            step.number(),
+            step.title(plan.measures()),
+            "paste " + paste + later.map(s -> ", mixed in step " + s.number()).orElse(""),
+            later.isPresent()
+                ? "move the mix step before step " + step.number()
+                : "write a mix step before step " + step.number() + ", or when it was mixed",
+            later.isPresent() ? Why.MIXED_LATER : Why.NEVER_MIXED,
+            step.path(),
+            List.of(
+                later
+                    .map(s -> new Related("mixed here", s.path()))
+                    .orElse(new Related("the paste", where)))));
+  }
+
+  /** Films that never get into a state; the rest of the run is given up. */
+  void dryness(Step step, Until.Dryness state) {
+    givenUp = true;
+    facts.add(
+        new CannotStart(
+            step.number(),
+            step.title(plan.measures()),
+            "films to get "
+                + state.text()
+                + ", which they never do in air of "
+                + plan.room().humidity().text()
+                + " humidity at "
+                + plan.room().temperature().text(plan.measures()),
+            "dry the air of the room by heating or a dehumidifier",
+            Why.NEVER_DRY,
+            step.path(),
+            List.of(new Related("the air", plan.room().path()))));
+  }
+
+  /** More work than is followed; the rest of the run is given up. */
+  void work(Step step, int tasks) {
+    givenUp = true;
+    facts.add(
+        new CannotStart(
+            step.number(),
+            step.title(plan.measures()),
+            "more than " + tasks + " pieces of work before it",
+            "split the run into several plans",
+            Why.TOO_LONG,
+            step.path(),
+            List.of()));
+  }
+
+  /** A screen that two people need at once, each with a paste of their own in it. */
+  void screen(Step.Print step, String screen, String one, String paste, String other, String next) {
+    if (!told.add(step.number() + screen)) {
+      return;
+    }
+    facts.add(
+        new CannotStart(
+            step.number(),
+            step.title(plan.measures()),
+            "screen "
+                + screen
+                + ", which holds "
+                + paste
+                + " for "
+                + one
+                + " while "
+                + other
+                + " needs it for "
+                + next,
+            "make a second screen, or let one person print both colours",
+            Why.SCREEN_TWICE,
+            step.path(),
+            List.of(new Related("the screen", plan.screens().get(screen).path()))));
+  }
+}

@@ -1,0 +1,35 @@
+package strikeoff.day;
+
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Length;
+import strikeoff.units.Measures;
+
+/**
+ * Where the cloth lies on the table for a while.
+ *
+ * @param at what of the cloth lies at the table's start, from the cloth's start; below zero if the
+ *     cloth's start lies that far in from the table's
+ * @param work the laying or moving after which it lies there: when that began
+ * @param from when it lies there
+ * @param boards stretches of the cloth, in mm, that lie on boards without a gap; empty if the top
+ *     has none
+ */
+public record ClothLies(Length at, Moment work, Moment from, List<Envelope> boards, PlanPath path)
+    implements Evidence {
+
+  public ClothLies {
+    boards = List.copyOf(boards);
+  }
+
+  /** What to bring to the table's start, in words. */
+  public String text(Measures units) {
+    return at.below(0)
+        ? "the cloth's start " + at.times(-1).text(units) + " inside the table"
+        : at.above(0)
+            ? "the cloth's mark of " + at.text(units) + " at the table's start"
+            : "the cloth's start at the table's start";
+  }
+}

@@ -1,0 +1,103 @@
+package strikeoff.day;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.plan.GivenUp;
+import strikeoff.units.Span;
+
+/**
+ * What was done so far, and until when everybody and everything is taken. Tasks are booked in the
+ * order of the plan; a step never begins before the one written before it has begun.
+ */
+final class Daybook {
+
+  private final Bookings bookings = new Bookings();
+  private final List<Task> tasks = new ArrayList<>();
+  private final HeldUp heldUp = new HeldUp();
+  private final int most;
+  private final long opened;
+  private long floor;
+  private long stepBegan = Long.MAX_VALUE;
+
+  /**
+   * @param opened when the room opens on the first day
+   * @param most tasks before the simulation gives up
+   */
+  Daybook(long opened, int most) {
+    this.opened = opened;
+    this.floor = opened;
+    this.most = most;
+  }
+
+  void nextStep() {
+    if (stepBegan != Long.MAX_VALUE) {
+      floor = Math.max(floor, stepBegan);
+      heldUp.nextStep();
+    }
+    stepBegan = Long.MAX_VALUE;
+  }
+
+  long opened() {
+    return opened;
+  }
+
+  /** Before this second nothing of the present step begins. */
+  long floor() {
+    return floor;
+  }
+
+  List<Task> tasks() {
+    return tasks;
+  }
+
+  boolean full() {
+    return tasks.size() >= most;
+  }
+
+  /** What each task had to wait for, by its index. */
+  HeldUp heldUp() {
+    return heldUp;
+  }
+
+  /** When all of them are free for the present step. */
+  long start(List<Resource> held) {
+    return bookings.start(held, floor);
+  }
+
+  /** When one is free; the start of time if it was never held. */
+  long freeAt(Resource resource) {
+    return bookings.freeAt(resource);
+  }
+
+  /** Books a task as soon as everything it holds is free. */
+  Task add(Entry entry, List<Resource> held, long seconds) {
+    return add(entry, held, start(held), seconds);
+  }
+
+  Task add(Entry entry, List<Resource> held, long start, long seconds) {
+    GivenUp.ifAsked();
+    heldUp.add(held, start, bookings::freeAt, start < stepBegan);
+    long end = bookings.hold(held, start, seconds);
+    stepBegan = Math.min(stepBegan, start);
+    Task task = entry.from(start, end);
+    tasks.add(task);
+    return task;
+  }
+
+  /** Takes a resource for what is booked already, without a task of its own. */
+  void take(Resource resource, long from, long until) {
+    bookings.hold(List.of(resource), from, until - from);
+  }
+
+  /** Nothing begins until the room opens again, and the next step not before. */
+  void close(Entry entry, List<Resource> everything, long from, long opens) {
+    floor = opens;
+    add(entry, everything, from, opens - from);
+    stepBegan = opens;
+  }
+
+  /** Whole seconds, rounded up, so that nothing takes less than the plan says. */
+  static long seconds(Span span) {
+    return new Moment(0).plus(new Span(Math.min(Math.max(0, span.minutes()), 1e9))).seconds();
+  }
+}

@@ -1,0 +1,269 @@
+package strikeoff.day;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.day.Job.Start;
+import strikeoff.day.Printing.Progress;
+import strikeoff.day.Printing.Turn;
+import strikeoff.drying.DryingClock;
+import strikeoff.layout.Footprint;
+import strikeoff.layout.Tube;
+import strikeoff.plan.Design;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+
+/**
+ * Several people print at once what lies on the table. They go through the same impressions as one
+ * person would, in the same order: colour by colour, or station by station, the next turn is taken
+ * by whoever is free first. An impression waits for its own hands and screen, for the colour before
+ * it, for what lies under its frame to dry, and for frames in the way that come before it in that
+ * order; one person would wait for all of these too, so nobody who helps ever makes it later. A fan
+ * between colours runs for as long as they print, since some film dries all the time.
+ */
+public final class Together {
+
+  private final PrintPlan plan;
+  private final Waiting waiting;
+  private final Impressing impressing;
+  private final Workshop shop;
+  private final Tube tube;
+
+  Together(PrintPlan plan, Waiting waiting, Impressing impressing) {
+    this.plan = plan;
+    this.waiting = waiting;
+    this.impressing = impressing;
+    this.shop = impressing.shop();
+    this.tube = Tube.of(plan.cloth());
+  }
+
+  Tube tube() {
+    return tube;
+  }
+
+  public static List<String> people(Step.Print step) {
+    List<String> people = new ArrayList<>();
+    step.by().ifPresent(people::add);
+    people.addAll(step.also());
+    return people;
+  }
+
+  /**
+   * True, and told, if two colours that the step prints of a design go through one screen with
+   * different pastes; true also if a frame takes two people to lay, since then they cannot print
+   * apart.
+   */
+  boolean impossible(Step.Print step, List<Design> designs) {
+    List<String> people = people(step);
+    boolean twice = impressing.anyNeedsTwo(designs);
+    for (Design design : designs) {
+      Map<String, Design.Separation> first = new LinkedHashMap<>();
+      for (Design.Separation separation : design.separations()) {
+        boolean printed =
+            step.separations().isEmpty() || step.separations().contains(separation.number());
+        Design.Separation other =
+            printed ? first.putIfAbsent(separation.screen(), separation) : null;
+        if (other != null && !other.paste().equals(separation.paste())) {
+          impressing
+              .blocked()
+              .screen(
+                  step,
+                  separation.screen(),
+                  people.get(0),
+                  other.paste(),
+                  people.get(1),
+                  separation.paste());
+          twice = true;
+        }
+      }
+    }
+    return twice;
+  }
+
+  /** All that the table shows; where a screen holds another paste, all stop until it is washed. */
+  void print(Step.Print step, List<Turn> turns, Progress progress) {
+    int next = 0;
+    while (next < turns.size() && !waiting.stops(step)) {
+      turns
+          .get(next)
+          .frames()
+          .forEach(f -> shop.screens().exchange(step, screen(f), f.paste().name()));
+      Planned planned = new Planned(step, progress);
+      do {
+        planned.take(turns.get(next++));
+      } while (next < turns.size() && !planned.mustWash(turns.get(next)));
+      planned.book();
+    }
+  }
+
+  private static String screen(Footprint footprint) {
+    return footprint.screen().name();
+  }
+
+  /** What is printed between two washings of screens: first planned in order, then booked. */
+  private final class Planned {
+
+    private final Step.Print step;
+    private final Progress progress;
+    private final long begin;
+    private final long lay = Workshop.seconds(plan.handling().lay());
+    private final List<Job> jobs = new ArrayList<>();
+    private final Map<String, Job> lastBy = new HashMap<>();
+    private final Map<String, Job> lastWith = new HashMap<>();
+    private final Map<String, Integer> prints = new HashMap<>();
+    private boolean neverDry;
+
+    Planned(Step.Print step, Progress progress) {
+      this.step = step;
+      this.progress = progress;
+      this.begin = shop.clothFree();
+      progress.jobs(tube).allDone();
+      step.dryBetweenColours().air().ifPresent(air -> impressing.cloth().blow(air, begin));
+    }
+
+    boolean mustWash(Turn turn) {
+      return turn.frames().stream()
+          .anyMatch(
+              f -> {
+                Job last = lastWith.get(screen(f));
+                String paste = f.paste().name();
+                return last == null
+                    ? shop.screens().mustWash(screen(f), paste)
+                    : !last.footprint().paste().name().equals(paste);
+              });
+    }
+
+    void take(Turn turn) {
+      String person = whoTakes(turn);
+      for (Footprint footprint : turn.frames()) {
+        if (neverDry) {
+          return;
+        }
+        Job job = job(turn.set(), footprint, person);
+        neverDry = job.start() >= DryingClock.NEVER;
+        if (!neverDry) {
+          jobs.add(job);
+          progress.jobs(tube).add(job);
+          prints.merge(person, 1, Integer::sum);
+          lastBy.put(person, job);
+          lastWith.put(screen(footprint), job);
+        }
+      }
+    }
+
+    /**
+     * Whoever is free first; of several the one who has its screen in hand, else the one who has
+     * printed least. Whoever joins in then makes nobody later: there is never a later one to take.
+     */
+    private String whoTakes(Turn turn) {
+      Footprint first = turn.frames().get(0);
+      Job last = lastWith.get(screen(first));
+      return people(step).stream()
+          .min(
+              Comparator.comparingLong((String who) -> free(who).second())
+                  .thenComparing(who -> last == null || !last.person().equals(who))
+                  .thenComparingInt(who -> prints.getOrDefault(who, 0)))
+          .orElseThrow();
+    }
+
+    /** When somebody can begin another impression. */
+    private Start free(String person) {
+      Start start = new Start(begin, Doing.Wait.PAUSE, null, HeldUp.NOBODY);
+      long pause = Workshop.seconds(step.pause());
+      Job last = lastBy.get(person);
+      if (last != null) {
+        return start.later(last.end() + pause, pause > 0 ? Doing.Wait.PAUSE : isFree(person), last);
+      }
+      int task = shop.lastOf(Resource.person(person));
+      Long ended = progress.ended.get(person);
+      start = start.later(shop.freeAt(Resource.person(person)), isFree(person), task);
+      return ended == null ? start : start.later(ended + pause, Doing.Wait.PAUSE, task);
+    }
+
+    private static Doing isFree(String person) {
+      return new Doing.IsFree(person);
+    }
+
+    private Job job(int set, Footprint footprint, String person) {
+      Start start = free(person);
+      Job last = lastWith.get(screen(footprint));
+      Doing isFree = new Doing.ScreenIsFree(screen(footprint));
+      Resource screen = Resource.screen(screen(footprint));
+      start =
+          last == null
+              ? start.later(shop.freeAt(screen), isFree, shop.lastOf(screen))
+              : start.later(last.end(), isFree, last);
+      String paste = footprint.paste().name();
+      int mixing = shop.heldUp().mixingOf(paste);
+      start = start.later(shop.mixedAt(paste), new Doing.Mixed(paste), mixing);
+      Jobs sofar = progress.jobs(tube);
+      for (Job before : sofar.before(footprint)) {
+        start = start.later(before.end(), Doing.Others.EARLIER_PRINT, before);
+      }
+      List<Job> under = sofar.under(footprint);
+      for (Job film : under) {
+        start = start.later(dried(film), Doing.Wait.BETWEEN_COLOURS, film);
+      }
+      for (Job other : sofar.inTheWay(footprint)) {
+        start = start.later(other.end() - lay, Doing.Others.FRAME, other);
+      }
+      return new Job(
+          set,
+          footprint,
+          person,
+          under,
+          start,
+          start.second() + impressing.seconds(footprint),
+          new Job.Made());
+    }
+
+    private long dried(Job film) {
+      if (step.dryBetweenColours().until() instanceof Until.State state) {
+        return impressing.cloth().dry(state.dryness(), film.footprint(), film.end());
+      }
+      Until.Time time = (Until.Time) step.dryBetweenColours().until();
+      return film.end() + Workshop.seconds(time.span());
+    }
+
+    void book() {
+      jobs.sort(Comparator.comparingLong(Job::start));
+      long busyUntil = begin;
+      for (Job job : jobs) {
+        if (waiting.stops(step)) {
+          break;
+        }
+        int after = job.waitsFor().after();
+        if (job.start() > busyUntil) {
+          shop.everybodyWaits(step, job.waitsFor().cause(), busyUntil, job.start(), after);
+        } else if (after >= 0) {
+          shop.heldUp().byTask(after);
+        } else if (job.start() == begin) {
+          shop.heldUp().by(Resource.CLOTH);
+        }
+        if (step.dryBetweenColours().until() instanceof Until.State state) {
+          List<Printed> felt = job.under().stream().map(film -> film.made().printed).toList();
+          impressing.cloth().feel(state.dryness(), felt, job.start());
+        }
+        job.made().printed = impressing.beside(step, job, progress);
+        job.made().task = shop.tasks().size() - 1;
+        busyUntil = Math.max(busyUntil, job.end());
+      }
+      if (neverDry) {
+        Until.State state = (Until.State) step.dryBetweenColours().until();
+        impressing.blocked().dryness(step, state.dryness());
+      }
+      shop.clothBusyUntil(busyUntil);
+      step.dryBetweenColours()
+          .air()
+          .ifPresent(
+              air -> {
+                shop.fanBeside(step, air, begin, shop.clothFree());
+                impressing.cloth().still(shop.clothFree());
+              });
+    }
+  }
+}

@@ -1,0 +1,193 @@
+package strikeoff.day;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.drying.Air;
+import strikeoff.drying.Dried;
+import strikeoff.drying.DryingClock;
+import strikeoff.drying.DryingClock.States;
+import strikeoff.layout.Footprint;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Until.Dryness;
+
+/** The films on the cloth and the air they dry in, as far as the simulation has come. */
+public final class WetCloth {
+
+  private static final List<Dryness> STATES = List.of(Dryness.values());
+
+  private final Films films;
+  private final Air room;
+  private final DryingClock clock;
+  private final Map<Dryness, List<Printed>> pending = new HashMap<>();
+  private final Map<Dryness, Tests> tested = new EnumMap<>(Dryness.class);
+  private final Map<Dryness, Map<Integer, Long>> feltAlone = new EnumMap<>(Dryness.class);
+
+  WetCloth(Films films, long start) {
+    this.films = films;
+    this.room = films.drying().room();
+    this.clock = new DryingClock(films.drying(), start);
+    for (Dryness state : Dryness.values()) {
+      pending.put(state, new ArrayList<>());
+      tested.put(state, new Tests());
+    }
+  }
+
+  public Films films() {
+    return films;
+  }
+
+  void add(Printed film) {
+    pending.values().forEach(films -> films.add(film));
+  }
+
+  /**
+   * When the slowest film reaches a state in the air that blows now, on an ordinary day. Whoever
+   * waits for a state feels the film before going on, so after that wait the state is certain.
+   *
+   * @return {@code now} if all have, {@link DryingClock#NEVER} if one never does
+   */
+  long until(Dryness state, long now) {
+    List<Printed> films = pending.get(state);
+    long slowest = now;
+    List<Printed> left = new ArrayList<>();
+    for (Printed film : films) {
+      long at = reached(state, film).best();
+      if (at > now) {
+        left.add(film);
+        slowest = Math.max(slowest, at);
+      }
+    }
+    pending.put(state, left);
+    tested.get(state).add(slowest);
+    return slowest;
+  }
+
+  /**
+   * When the slowest of some films reaches a state, on an ordinary day.
+   *
+   * @return {@code now} if all have, {@link DryingClock#NEVER} if one never does
+   */
+  long slowest(Dryness state, List<Printed> films, long now) {
+    long slowest = now;
+    for (Printed film : films) {
+      slowest = Math.max(slowest, reached(state, film).best());
+    }
+    return slowest;
+  }
+
+  /**
+   * When a film that is to be lifted then reaches a state, on an ordinary day.
+   *
+   * @return {@link DryingClock#NEVER} if it never does
+   */
+  long dry(Dryness state, Footprint footprint, long lifted) {
+    return Math.max(lifted, clock.state(films.need(footprint), lifted, state).best());
+  }
+
+  /** Some films are felt, and have reached the state, before the next frame goes down on them. */
+  void feel(Dryness state, List<Printed> films, long second) {
+    Map<Integer, Long> felt = feltAlone.computeIfAbsent(state, s -> new HashMap<>());
+    films.forEach(film -> felt.putIfAbsent(film.id(), second));
+  }
+
+  /**
+   * Then slow drying is out of the question: whoever waited has felt the film.
+   *
+   * @param by what is felt later doesn't count
+   */
+  private Dried felt(Dryness state, Printed film, Dried estimate, long by) {
+    long latest = DryingClock.NEVER;
+    for (Dryness proof : STATES) {
+      if (proof.compareTo(state) < 0) {
+        continue;
+      }
+      long felt = tested.get(proof).next(film.lifted());
+      if (felt <= by && felt >= estimate.best()) {
+        latest = Math.min(latest, felt);
+      }
+      Map<Integer, Long> films = feltAlone.get(proof);
+      Long alone = films == null ? null : films.get(film.id());
+      if (alone != null && alone <= by && alone >= estimate.best()) {
+        latest = Math.min(latest, alone);
+      }
+    }
+    return estimate.felt(latest);
+  }
+
+  Dried reached(Dryness state, Printed film) {
+    return clock.state(film.need(), film.lifted(), state);
+  }
+
+  /**
+   * When a film reaches a state if the work stands still from a second on, in the air that a wait
+   * there has. What the run does later, a fan for instance, is no part of that wait.
+   *
+   * @param inTheRun when it reaches the state in the run as it is
+   * @param air what moves the air meanwhile; empty for the room's own
+   */
+  public Reached ifLeft(
+      Dryness state, Printed film, Reached inTheRun, long second, Optional<Draught> air) {
+    Air then = air.map(films.drying()::moved).orElse(room);
+    if (clock.staysFrom(second, then) && feltAlone.isEmpty() && noneFeltAfter(second)) {
+      return inTheRun;
+    }
+    States states = clock.statesIfLeft(film.need(), film.lifted(), second, then);
+    return new Reached(felt(state, film, states.in(state), second));
+  }
+
+  private boolean noneFeltAfter(long second) {
+    for (Dryness state : STATES) {
+      if (tested.get(state).next(second + 1) < Long.MAX_VALUE) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A fan or a hair-dryer from now on. */
+  void blow(Draught air, long now) {
+    clock.change(now, films.drying().moved(air));
+  }
+
+  /** The room's own air again. */
+  void still(long now) {
+    clock.change(now, room);
+  }
+
+  Film film(Printed film) {
+    States states = clock.states(film.need(), film.lifted());
+    return new Film(
+        asFelt(Dryness.FRAME_SAFE, film, states),
+        asFelt(Dryness.LIFT_SAFE, film, states),
+        asFelt(Dryness.FIX_SAFE, film, states));
+  }
+
+  private Reached asFelt(Dryness state, Printed film, States states) {
+    return new Reached(felt(state, film, states.in(state), Long.MAX_VALUE));
+  }
+
+  /** Seconds at which a state was felt on every film, in their order. */
+  private static final class Tests {
+    private long[] seconds = new long[16];
+    private int count;
+
+    void add(long second) {
+      if (count == seconds.length) {
+        seconds = Arrays.copyOf(seconds, 2 * count);
+      }
+      seconds[count++] = second;
+    }
+
+    /** The first one not before a second; {@link Long#MAX_VALUE} if there is none. */
+    long next(long second) {
+      int at = Arrays.binarySearch(seconds, 0, count, second);
+      int next = at >= 0 ? at : -at - 1;
+      return next < count ? seconds[next] : Long.MAX_VALUE;
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package strikeoff.day.facts;
+
+import java.util.List;
+import strikeoff.day.Moment;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.units.Measures;
+import strikeoff.units.Span;
+
+/**
+ * The run once more with the least waits put in that clear its contacts and let cloth be taken up
+ * only when it is safe: what all drying findings together cost.
+ *
+ * @param surely false if only what is too wet by the most likely drying time is cleared, true if
+ *     slow drying is too
+ * @param asWritten when the run ends as the plan has it
+ * @param finish when it ends with the waits
+ * @param waits what to write, one for each place, in the order in which they were found missing
+ * @param sessions the days at the table with the waits
+ * @param cleared how many contacts and early takings-up of the run as written are gone
+ * @param left how many are left, since no wait clears them or the trials ran out
+ * @param outlasted what stands too long for these waits, in words; empty if nothing does
+ */
+public record ClearedRun(
+    boolean surely,
+    Moment asWritten,
+    Moment finish,
+    List<Remedy> waits,
+    List<Session> sessions,
+    int cleared,
+    int left,
+    String outlasted,
+    PlanPath path)
+    implements Evidence {
+
+  public ClearedRun {
+    waits = List.copyOf(waits);
+    sessions = List.copyOf(sessions);
+  }
+
+  /** How much later the run ends. */
+  public Span longer() {
+    return finish.since(asWritten);
+  }
+
+  /** The waits as one writes them. */
+  public List<String> written(Measures units) {
+    return waits.stream().map(wait -> wait.text(units)).toList();
+  }
+}

@@ -1,0 +1,151 @@
+package strikeoff.day.facts;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import strikeoff.day.DayRun;
+import strikeoff.day.Moment;
+import strikeoff.day.Simulation;
+import strikeoff.day.Task;
+import strikeoff.day.Together;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.units.Span;
+
+/**
+ * Somebody of the crew who does nothing in the whole run, though with her its days would be
+ * shorter.
+ *
+ * @param person who
+ * @param write what to write, and where, so that she helps
+ * @param finish when the run then ends
+ * @param sooner whether that is sooner than without her
+ * @param saves how many fewer hours people then spend at the table, from each day's first work to
+ *     its last
+ */
+public record IdleHand(
+    String person, String write, Moment finish, boolean sooner, Span saves, PlanPath path)
+    implements Evidence {
+
+  /** When the run then ends, where that changes, beginning with a colon; empty where it doesn't. */
+  public String then() {
+    return sooner ? ": the run then ends on " + finish.text() : "";
+  }
+
+  /**
+   * For the first of the crew who does nothing the change that saves most, tried by simulating the
+   * run with it; none if nothing saves time, if it would bring a frame on to a wetter film, or if
+   * the trials are used up. Where there is most to take over is tried first; who takes less over
+   * than another change saves can't save more.
+   */
+  static List<IdleHand> all(DayRun day, PrintPlan plan, Trials trials) {
+    Set<String> busy = new HashSet<>();
+    day.tasks().forEach(task -> busy.addAll(task.people()));
+    Optional<String> idle = plan.crew().names().stream().filter(p -> !busy.contains(p)).findFirst();
+    if (idle.isEmpty() || !day.run().blocked().isEmpty()) {
+      return List.of();
+    }
+    String person = idle.get();
+    long atTheTable = Session.atTheTable(day.tasks(), plan.hours());
+    long most = 0;
+    int step = 0;
+    List<IdleHand> found = List.of();
+    for (Change change : changes(day, plan, person)) {
+      if (change.takesOver() == 0 || change.takesOver() < most) {
+        break;
+      }
+      PrintPlan changed = change.in(plan);
+      Optional<Simulation.Run> tried = trials.with(person, changed, day.impressions().size());
+      if (tried.isPresent() && tried.get().blocked().isEmpty()) {
+        Simulation.Run run = tried.get();
+        Moment finish = new Moment(run.ends());
+        long saves = atTheTable - Session.atTheTable(run.tasksByStart(), plan.hours());
+        boolean better = saves > most || saves == most && change.step().number() < step;
+        if (better
+            && finish.compareTo(day.finish()) <= 0
+            && trials.whole(run, changed).contacts().size() <= day.contacts().size()) {
+          most = saves;
+          step = change.step().number();
+          found =
+              List.of(
+                  new IdleHand(
+                      person,
+                      change.write(),
+                      finish,
+                      finish.compareTo(day.finish()) < 0,
+                      new Span(saves / 60.0),
+                      change.step().path()));
+        }
+      }
+    }
+    return found;
+  }
+
+  /**
+   * What could be written so that somebody helps.
+   *
+   * @param step as it then stands
+   * @param takesOver seconds that the step is shorter if its work is shared out evenly
+   */
+  private record Change(Step.Print step, String write, long takesOver) {
+
+    PrintPlan in(PrintPlan plan) {
+      List<Step> run = new ArrayList<>(plan.run());
+      run.replaceAll(old -> old.number() == step.number() ? step : old);
+      return plan.with(run);
+    }
+  }
+
+  /** Those that take most over first. */
+  private static List<Change> changes(DayRun day, PrintPlan plan, String person) {
+    List<Change> changes = new ArrayList<>();
+    for (Step step : plan.run()) {
+      if (step instanceof Step.Print print) {
+        Set<String> people = new LinkedHashSet<>(Together.people(print));
+        if (people.isEmpty()) {
+          people.add(plan.crew().names().get(0));
+        }
+        people.add(person);
+        String in = " in step " + step.number();
+        String names = String.join(", ", people);
+        changes.add(
+            new Change(
+                print.by(List.copyOf(people)),
+                "`by: [" + names + "]`" + in,
+                shared(work(day, step, Task::worked), people.size())));
+        if (print.washes().isEmpty()) {
+          changes.add(
+              new Change(
+                  print.washedBy(person),
+                  "`washes: " + person + "`" + in,
+                  work(day, step, task -> task.kind() == Task.Kind.WASH_SCREEN)));
+        }
+      }
+    }
+    changes.sort(Comparator.comparingLong(Change::takesOver).reversed());
+    return changes;
+  }
+
+  /**
+   * @param seconds of work, of all who do it now
+   * @param people who share it then
+   */
+  private static long shared(long seconds, int people) {
+    return seconds / (people - 1) - seconds / people;
+  }
+
+  private static long work(DayRun day, Step step, Predicate<Task> which) {
+    return day.tasks().stream()
+        .filter(task -> task.step() == step.number())
+        .filter(which)
+        .mapToLong(task -> task.end().seconds() - task.start().seconds())
+        .sum();
+  }
+}

@@ -1,0 +1,113 @@
+package strikeoff.day.facts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.day.DayRun;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Hours;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.units.Span;
+
+/**
+ * A step with more work in it than the longest day has hours, so that it fits into none, however
+ * the steps before it are moved.
+ *
+ * @param step its number
+ * @param title the step in a few words
+ * @param takes from the start of its first work to the end of its last, waits between included
+ * @param day the longest opening hours of a day
+ * @param over by how much it is longer
+ * @param rests the longest time in it in which nobody works on it; zero if somebody always does
+ * @param overThen by how much the longer part is longer than that day if a night falls into that
+ *     time; negative if both fit
+ * @param prints true if it can be parted, since it prints
+ */
+public record LongStep(
+    int step,
+    String title,
+    Span takes,
+    Span day,
+    Span over,
+    Span rests,
+    Span overThen,
+    boolean prints,
+    PlanPath path,
+    List<Related> related)
+    implements Evidence {
+
+  public LongStep {
+    related = List.copyOf(related);
+  }
+
+  /** What to change, as an instruction without a full stop. */
+  public String mending() {
+    return prints
+        ? "Split it by `only:` or `colours:` into several steps with `- end of day` between them,"
+            + " let others help with `by:`, or open the room longer"
+        : "Make it shorter, or open the room longer";
+  }
+
+  static List<LongStep> all(DayRun simulated, PrintPlan plan) {
+    Map<Integer, List<Task>> byStep = new LinkedHashMap<>();
+    for (Task task : simulated.tasks()) {
+      boolean onCloth =
+          task.worked() && task.kind() != Task.Kind.WASH_SCREEN && task.kind() != Task.Kind.LOAD;
+      if (onCloth) {
+        byStep.computeIfAbsent(task.step(), s -> new ArrayList<>()).add(task);
+      }
+    }
+    double longest = 0;
+    for (Hours.Day day : plan.hours().days()) {
+      longest = Math.max(longest, day.closes() - day.opens());
+    }
+    List<LongStep> all = new ArrayList<>();
+    for (Step step : plan.run()) {
+      List<Task> own = byStep.get(step.number());
+      if (own != null && takes(own) > longest) {
+        all.add(of(step, own, longest, plan));
+      }
+    }
+    return all;
+  }
+
+  private static double takes(List<Task> tasks) {
+    return end(tasks).since(tasks.get(0).start()).minutes();
+  }
+
+  private static Moment end(List<Task> tasks) {
+    return tasks.stream().map(Task::end).reduce(Moment::later).orElseThrow();
+  }
+
+  private static LongStep of(Step step, List<Task> tasks, double longest, PrintPlan plan) {
+    Moment begins = tasks.get(0).start();
+    Moment end = end(tasks);
+    Moment from = begins;
+    Moment until = begins;
+    Moment at = begins;
+    for (Task task : tasks) {
+      if (task.start().since(at).compareTo(until.since(from)) > 0) {
+        from = at;
+        until = task.start();
+      }
+      at = at.later(task.end());
+    }
+    double parts = Math.max(from.since(begins).minutes(), end.since(until).minutes());
+    return new LongStep(
+        step.number(),
+        step.title(plan.measures()),
+        end.since(begins),
+        new Span(longest),
+        new Span(takes(tasks) - longest),
+        until.since(from),
+        new Span(parts - longest),
+        step instanceof Step.Print,
+        step.path(),
+        List.of(new Related("the hours", plan.hours().path())));
+  }
+}

@@ -1,0 +1,101 @@
+package strikeoff.day.facts;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import strikeoff.day.Beforehand;
+import strikeoff.day.DayRun;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.units.Phrase;
+import strikeoff.units.Span;
+
+/**
+ * What a run lets stand for longer than it lives.
+ *
+ * @param pastes dye pastes that are printed older than that, by the shortest estimate
+ * @param screens screens in which paste stands too long
+ */
+public record Outlasted(Set<String> pastes, Set<String> screens) {
+
+  static final Outlasted NOTHING = new Outlasted(Set.of(), Set.of());
+
+  public static Outlasted in(DayRun day, PrintPlan plan, Beforehand known) {
+    Mixings mixings = new Mixings(plan, day.tasks(), day.start());
+    Set<String> pastes = new LinkedHashSet<>();
+    Map<String, Optional<Span>> lives = new HashMap<>();
+    for (Impression impression : day.impressions()) {
+      Paste paste = impression.footprint().paste();
+      if (!pastes.contains(paste.name())) {
+        Optional<Span> life =
+            lives.computeIfAbsent(paste.name(), name -> known.lives().apply(paste));
+        Moment laid = impression.laid();
+        life.flatMap(l -> mixings.readyBefore(paste, laid))
+            .map(laid::since)
+            .filter(age -> age.compareTo(life.get()) > 0)
+            .ifPresent(age -> pastes.add(paste.name()));
+      }
+    }
+    Set<String> screens = new LinkedHashSet<>();
+    IdleScreen.all(day, plan, known.policy()).forEach(idle -> screens.addAll(idle.screens()));
+    return new Outlasted(pastes, screens);
+  }
+
+  /** What stands too long here and not there. */
+  public Outlasted without(Outlasted other) {
+    Set<String> morePastes = new LinkedHashSet<>(pastes);
+    morePastes.removeAll(other.pastes);
+    Set<String> moreScreens = new LinkedHashSet<>(screens);
+    moreScreens.removeAll(other.screens);
+    return new Outlasted(morePastes, moreScreens);
+  }
+
+  public boolean isNothing() {
+    return pastes.isEmpty() && screens.isEmpty();
+  }
+
+  /** The same in words, without what to do; empty if nothing does. */
+  String told() {
+    List<String> told = new ArrayList<>();
+    if (!pastes.isEmpty()) {
+      told.add(
+          Phrase.list(List.copyOf(pastes))
+              + (pastes.size() == 1 ? " doesn't live" : " don't live")
+              + " that long");
+    }
+    if (!screens.isEmpty()) {
+      told.add("paste would dry in " + Phrase.list(List.copyOf(screens)));
+    }
+    return String.join("; ", told);
+  }
+
+  /**
+   * What a wait that is needed all the same asks for besides; begins with a semicolon, or empty.
+   */
+  String alsoAsks() {
+    List<String> asks = new ArrayList<>();
+    if (!pastes.isEmpty()) {
+      String names = Phrase.list(List.copyOf(pastes));
+      boolean one = pastes.size() == 1;
+      asks.add(
+          names
+              + (one ? " doesn't live" : " don't live")
+              + " that long, so print what comes after it in a step of its own, with "
+              + (one ? "it" : "them")
+              + " mixed afresh just before");
+    }
+    if (!screens.isEmpty()) {
+      asks.add(
+          "paste would dry in "
+              + Phrase.list(List.copyOf(screens))
+              + " meanwhile, so wash it out as soon as it has printed");
+    }
+    return asks.isEmpty() ? "" : "; but " + String.join(", and ", asks);
+  }
+}

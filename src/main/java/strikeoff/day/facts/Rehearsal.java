@@ -1,0 +1,272 @@
+package strikeoff.day.facts;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import strikeoff.day.Beforehand;
+import strikeoff.day.Contact;
+import strikeoff.day.DayRun;
+import strikeoff.day.Effort;
+import strikeoff.day.Films;
+import strikeoff.day.Impression;
+import strikeoff.day.Ironing;
+import strikeoff.day.Moment;
+import strikeoff.day.PrintRun;
+import strikeoff.day.Reached;
+import strikeoff.day.Sets;
+import strikeoff.day.Simulation;
+import strikeoff.day.Use;
+import strikeoff.drying.DryingClock;
+import strikeoff.layout.Footprint;
+import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until.Dryness;
+import strikeoff.policy.Policy;
+import strikeoff.units.Span;
+
+/**
+ * Tries other runs of one plan: what each would come to, without remedies and without words. What
+ * is the same in all of them, how films dry and which frames meet, is worked out once. One thread
+ * at a time.
+ */
+public final class Rehearsal {
+
+  /** Runs after which sets that were worked out are forgotten, so that they don't fill memory. */
+  private static final int REMEMBERED = 4_000;
+
+  private final PrintPlan plan;
+  private final Surety surety;
+  private final Beforehand known;
+  private final double fewMinutes;
+  private final Films slowFilms;
+  private PrintRun sets;
+  private int tried;
+
+  private Rehearsal(PrintPlan plan, Surety surety, Beforehand known) {
+    this.plan = plan;
+    this.surety = surety;
+    this.known = known;
+    this.sets = known.sets();
+    this.slowFilms = known.films().dryingSlowly();
+    Policy policy = known.policy();
+    this.fewMinutes = policy.limit("time/few-minutes-over").amount();
+  }
+
+  /**
+   * @param plan whose run is left aside
+   * @param lives how long a paste may stand between mixing and print, by the shortest estimate
+   */
+  public static Rehearsal of(
+      PrintPlan plan,
+      Layout layout,
+      Policy policy,
+      Function<Paste, Optional<Span>> lives,
+      Surety surety) {
+    Effort effort = Effort.USUAL.withoutTrials();
+    return new Rehearsal(plan, surety, Beforehand.of(plan, layout, policy, effort, lives));
+  }
+
+  /**
+   * Tries a run.
+   *
+   * @param run numbered from 1 in its order
+   */
+  public Rehearsed of(List<Step> run) {
+    PrintPlan tries = plan.with(run);
+    Beforehand all = fresh().in(tries);
+    int sinks = plan.equipment().sinks();
+    DayRun day = DayRun.of(Simulation.once(tries, all, sinks), tries, all);
+    List<Rehearsed.TooSoon> tooSoon = new ArrayList<>();
+    long wet = framesOnWet(day, tooSoon);
+    long up = clothUp(day, tooSoon);
+    List<DayTooLong> late = late(day, tries);
+    Shortfall shortfall =
+        new Shortfall(
+            wet,
+            up,
+            afterClosing(late),
+            inMesh(day, tries),
+            tooOld(day, tries),
+            FramesOnBoards.all(day, tries).stream().mapToInt(FramesOnBoards::frames).sum(),
+            day.run().blocked().size(),
+            day.run().missing().size());
+    return new Rehearsed(
+        day.finish(),
+        worked(day.finish()),
+        shortfall,
+        tooSoon,
+        late.stream().map(DayTooLong::step).toList(),
+        day.tasks(),
+        day.impressions());
+  }
+
+  /** When a run ends if every film dries slowly: whoever feels films then waits for longer. */
+  public Moment slowFinish(List<Step> run) {
+    return slowly(run).finish();
+  }
+
+  /**
+   * The same run on a day on which its hours are to do: where runs are to be sure, on a slow one.
+   *
+   * @param ordinary what it comes to on an ordinary day
+   */
+  public Rehearsed surely(List<Step> run, Rehearsed ordinary) {
+    if (surety != Surety.SURE) {
+      return ordinary;
+    }
+    DayRun slow = slowly(run);
+    List<DayTooLong> late = late(slow, plan.with(run));
+    long over = Math.max(ordinary.shortfall().afterClosing(), afterClosing(late));
+    return ordinary.late(over, late.stream().map(DayTooLong::step).toList());
+  }
+
+  private DayRun slowly(List<Step> run) {
+    PrintPlan tries = plan.with(run);
+    Beforehand slow =
+        new Beforehand(
+                known.layout(), known.policy(), known.effort(), slowFilms, sets, known.lives())
+            .in(tries);
+    return DayRun.of(Simulation.once(tries, slow, plan.equipment().sinks()), tries, slow);
+  }
+
+  private Beforehand fresh() {
+    if (++tried % REMEMBERED == 0) {
+      sets = new PrintRun(plan, known.layout());
+    }
+    return known.with(sets);
+  }
+
+  private long framesOnWet(DayRun day, List<Rehearsed.TooSoon> tooSoon) {
+    long all = 0;
+    for (Contact contact : day.contacts()) {
+      long by = early(contact.safe(), contact.later().laid());
+      if (by > 0) {
+        all += by;
+        tooSoon.add(
+            new Rehearsed.TooSoon(
+                Rehearsed.What.FRAME_ON_WET,
+                contact.earlier().step(),
+                contact.later().step(),
+                Span.ofSeconds(by)));
+      }
+    }
+    return all;
+  }
+
+  private long clothUp(DayRun day, List<Rehearsed.TooSoon> tooSoon) {
+    long all = 0;
+    for (Map.Entry<Integer, TakingUp.Occasion> worst : TakingUp.worst(day).entrySet()) {
+      TakingUp.Occasion occasion = worst.getValue();
+      long by = early(occasion.safe(), new Moment(occasion.taken().second()));
+      if (by > 0) {
+        all += by;
+        tooSoon.add(
+            new Rehearsed.TooSoon(Rehearsed.What.CLOTH_UP, 0, worst.getKey(), Span.ofSeconds(by)));
+      }
+    }
+    return all;
+  }
+
+  /** A film that never dries is as good as a day too early. */
+  private long early(Reached safe, Moment touched) {
+    long by = surety.counted(safe).seconds() - touched.seconds();
+    return Math.min(by, 24 * 3600);
+  }
+
+  private List<DayTooLong> late(DayRun day, PrintPlan tries) {
+    return DayTooLong.all(day.tasks(), tries, false, (session, steps, those, days) -> false)
+        .stream()
+        .filter(late -> late.over().minutes() > fewMinutes)
+        .toList();
+  }
+
+  private static long afterClosing(List<DayTooLong> late) {
+    return late.stream().mapToLong(day -> (long) day.over().seconds()).sum();
+  }
+
+  /** Opening hours from the first opening to a finish. */
+  public Span worked(Moment finish) {
+    long opens = Moment.of(1, plan.hours().of(1).opens()).seconds();
+    return Span.ofSeconds(Use.open(opens, Math.max(opens, finish.seconds()), plan.hours()));
+  }
+
+  private long inMesh(DayRun day, PrintPlan tries) {
+    double over = 0;
+    for (IdleScreen idle : IdleScreen.all(day, tries, known.policy())) {
+      over += Math.max(0, idle.longest().seconds() - 60 * idle.most().amount());
+    }
+    return (long) Math.ceil(over);
+  }
+
+  private long tooOld(DayRun day, PrintPlan tries) {
+    Map<Paste, Impression> last = new HashMap<>();
+    for (Impression impression : day.impressions()) {
+      Paste paste = impression.footprint().paste();
+      Impression before = last.get(paste);
+      if (before == null || impression.laid().compareTo(before.laid()) > 0) {
+        last.put(paste, impression);
+      }
+    }
+    double over = 0;
+    Mixings mixings = null;
+    for (Map.Entry<Paste, Impression> use : last.entrySet()) {
+      Optional<Span> life = known.lives().apply(use.getKey());
+      if (life.isPresent()) {
+        mixings = mixings == null ? new Mixings(tries, day.tasks(), day.start()) : mixings;
+        Moment laid = use.getValue().laid();
+        Optional<Moment> ready = mixings.readyBefore(use.getKey(), laid);
+        over +=
+            ready.map(r -> Math.max(0, laid.since(r).seconds() - life.get().seconds())).orElse(0.0);
+      }
+    }
+    return (long) Math.ceil(over);
+  }
+
+  /**
+   * How long a film takes to be in a state in one air.
+   *
+   * @param air what moves it; empty for the room's own
+   * @param slowly false on an ordinary day, true on a slow one
+   * @return empty if it never is
+   */
+  public Optional<Span> dries(
+      Footprint footprint, Dryness state, Optional<Draught> air, boolean slowly) {
+    Films films = slowly ? slowFilms : known.films();
+    DryingClock clock = new DryingClock(films.drying(), 0);
+    air.ifPresent(moved -> clock.change(0, films.drying().moved(moved)));
+    long best = clock.states(films.need(footprint), 0).in(state).best();
+    return best >= DryingClock.NEVER ? Optional.empty() : Optional.of(Span.ofSeconds(best));
+  }
+
+  /**
+   * How long a step that sets paint takes for all that is printed, spot by spot where it has to.
+   */
+  public Span heats(Step.HeatSet set) {
+    return Ironing.of(known.layout().footprints(), set.with(), known.policy())
+        .map(ironing -> ironing.total(set))
+        .orElse(set.lasts());
+  }
+
+  /**
+   * Placements that the table shows at once, stretch by stretch along the cloth.
+   *
+   * @param placements of any arrangements, each with all its colours
+   */
+  public List<List<Placement>> stretches(List<Placement> placements) {
+    List<Sets.Motif> motifs =
+        placements.stream()
+            .map(p -> new Sets.Motif(p, known.layout().footprintsOf(p.id())))
+            .filter(m -> !m.colours().isEmpty())
+            .toList();
+    return Sets.split(motifs, known.sets().boards()).stream()
+        .map(set -> set.motifs().stream().map(Sets.Motif::placement).toList())
+        .toList();
+  }
+}

@@ -1,0 +1,203 @@
+package strikeoff.day.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.day.WashStep;
+import strikeoff.document.Edit;
+import strikeoff.plan.Draught;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.plan.Until.Dryness;
+import strikeoff.plan.Wait;
+import strikeoff.units.Measures;
+import strikeoff.units.Span;
+
+/**
+ * A change of the run that a printer could write.
+ *
+ * @param how what is changed
+ * @param step number of the step that is changed, or before which one is put in
+ * @param minutes the whole value to write, not what is added; for printing every other one the time
+ *     to dry between its two passes, which may be 0
+ * @param air what moves the air in that wait as the plan has it; empty for the room's own
+ * @param state that the films must have reached then
+ * @param alone who prints then, of several who would print side by side; else empty
+ */
+public record Remedy(
+    How how, int step, long minutes, Optional<Draught> air, Dryness state, Optional<String> alone) {
+
+  /** Till a frame may be laid on them. */
+  public Remedy(How how, int step, long minutes, Optional<Draught> air) {
+    this(how, step, minutes, air, Dryness.FRAME_SAFE);
+  }
+
+  /** By whoever prints there. */
+  public Remedy(How how, int step, long minutes, Optional<Draught> air, Dryness state) {
+    this(how, step, minutes, air, state, Optional.empty());
+  }
+
+  /** Every other one first, by one person, with no wait yet between the two passes. */
+  static Remedy everyOther(Step.Print print) {
+    return new Remedy(
+        How.EVERY_OTHER,
+        print.number(),
+        0,
+        print.dryBetweenPasses().air(),
+        Dryness.FRAME_SAFE,
+        print.also().isEmpty() ? Optional.empty() : print.by());
+  }
+
+  /** A month, in minutes. */
+  static final long MOST_WORTH_SAYING = 30L * 24 * 60;
+
+  /** Places of a plan where a wait can be written. */
+  public enum How {
+    DRY_BETWEEN_COLOURS("dry between colours"),
+    DRY_BETWEEN_PASSES("dry between passes"),
+    PAUSE("pause"),
+    BEFORE_MOVING("before moving"),
+    /** A step of its own. */
+    DRY_STEP("dry"),
+    /** Two passes instead of one, and the wait between them. */
+    EVERY_OTHER("dry between passes");
+
+    private final String key;
+
+    How(String key) {
+      this.key = key;
+    }
+  }
+
+  /** In the air that the plan has in that place. */
+  static Remedy in(PrintPlan plan, How how, int step, long minutes) {
+    return plan.print(step)
+        .map(print -> new Remedy(how, step, minutes, written(how, print).air()))
+        .orElseGet(() -> new Remedy(how, step, minutes, Optional.empty()));
+  }
+
+  /** What a print step has in the place of a wait. */
+  static Wait written(How how, Step.Print step) {
+    return switch (how) {
+      case DRY_BETWEEN_COLOURS -> step.dryBetweenColours();
+      case DRY_BETWEEN_PASSES, EVERY_OTHER -> step.dryBetweenPasses();
+      case BEFORE_MOVING -> step.beforeMoving();
+      case PAUSE -> Wait.of(new Until.Time(step.pause()));
+      case DRY_STEP -> Wait.NONE;
+    };
+  }
+
+  /** The same as edits of the plan: the minutes first, then waiting until the films are felt. */
+  public List<List<Edit>> edits(Measures units) {
+    List<Edit> waiting = edits(waitText(units));
+    return canBeFelt() ? List.of(waiting, edits(felt(units))) : List.of(waiting);
+  }
+
+  private List<Edit> edits(String wait) {
+    PlanPath at = new PlanPath("run").item(step - 1);
+    if (how == How.DRY_STEP) {
+      return List.of(new Edit.Insert(at, how.key + ": " + wait));
+    }
+    Edit written = new Edit.Write(at.key(how.key), wait);
+    if (how != How.EVERY_OTHER) {
+      return List.of(written);
+    }
+    List<Edit> passes = new ArrayList<>();
+    alone.ifPresent(name -> passes.add(new Edit.Write(at.key("by"), WashStep.written(name))));
+    passes.add(new Edit.Write(at.key("every other"), "yes"));
+    if (minutes > 0) {
+      passes.add(written);
+    }
+    return passes;
+  }
+
+  /** What to write, and where. */
+  public String text(Measures units) {
+    if (how != How.EVERY_OTHER) {
+      return placed(waitText(units));
+    }
+    String by = alone.map(name -> "`by: " + WashStep.written(name) + "`").orElse("");
+    return minutes > 0
+        ? by + (by.isEmpty() ? "" : ", ") + "`every other: yes` and " + placed(waitText(units))
+        : by + (by.isEmpty() ? "" : " and ") + "`every other: yes` in step " + step;
+  }
+
+  /** The same until the films are felt to be safe; empty where only minutes can stand. */
+  Optional<String> untilFelt(Measures units) {
+    return canBeFelt() ? Optional.of(placed(felt(units))) : Optional.empty();
+  }
+
+  private boolean canBeFelt() {
+    return how != How.PAUSE && how != How.EVERY_OTHER;
+  }
+
+  private String placed(String wait) {
+    String line = how.key + ": " + wait;
+    return how == How.DRY_STEP
+        ? "a step `- " + line + "` before step " + step
+        : "`" + line + "` in step " + step;
+  }
+
+  /** The wait as a plan would have it. */
+  private String waitText(Measures units) {
+    return air.map(a -> "{for: " + time() + ", air: " + a.text(units) + "}").orElse(time());
+  }
+
+  /** How long it is, as people say it. */
+  String time() {
+    return new Span(minutes).toTheMinute();
+  }
+
+  private String felt(Measures units) {
+    return new Wait(new Until.State(state), air).text(units);
+  }
+
+  public Remedy longer(long more) {
+    return new Remedy(how, step, minutes + more, air, state, alone);
+  }
+
+  /** The plan with it; steps keep their numbers, so that runs can be compared. */
+  public PrintPlan applied(PrintPlan plan) {
+    List<Step> run = new ArrayList<>();
+    for (Step each : plan.run()) {
+      if (each.number() != step || (each instanceof Step.Dry dry && dry.path().equals(PUT_IN))) {
+        run.add(each);
+      } else if (how == How.DRY_STEP) {
+        run.add(new Step.Dry(step, drying().until(), Optional.empty(), Optional.empty(), PUT_IN));
+        run.add(each);
+      } else {
+        run.add(each instanceof Step.Print print ? changed(print) : each);
+      }
+    }
+    return plan.with(run);
+  }
+
+  private static final PlanPath PUT_IN = new PlanPath("run");
+
+  private Wait drying() {
+    return new Wait(new Until.Time(new Span(minutes)), air);
+  }
+
+  private Step changed(Step.Print p) {
+    return new Step.Print(
+        p.number(),
+        p.arrangements(),
+        p.only(),
+        p.separations(),
+        p.order(),
+        p.everyOther() || how == How.EVERY_OTHER,
+        how == How.PAUSE ? new Span(minutes) : p.pause(),
+        how == How.DRY_BETWEEN_COLOURS ? drying() : p.dryBetweenColours(),
+        how == How.BEFORE_MOVING ? drying() : p.beforeMoving(),
+        alone.or(p::by),
+        alone.isPresent() ? List.of() : p.also(),
+        p.washes(),
+        how == How.DRY_BETWEEN_PASSES || how == How.EVERY_OTHER && minutes > 0
+            ? drying()
+            : p.dryBetweenPasses(),
+        p.washBetweenColours(),
+        p.path());
+  }
+}

@@ -1,0 +1,51 @@
+package strikeoff.day.facts;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strikeoff.day.DayRun;
+import strikeoff.day.Doing;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.PrintPlan;
+import strikeoff.units.Measures;
+import strikeoff.units.Span;
+
+/**
+ * Where the time of a run goes, and what decides when it ends.
+ *
+ * @param sessions the days at the table
+ * @param busy people, the cloth, stations, equipment, and screens in the order of use
+ * @param waitingByCause waiting inside opening hours while nobody works, by what is waited for
+ * @param chain what decides the finish
+ */
+public record RunFigures(
+    List<Session> sessions,
+    List<Busy> busy,
+    Map<Doing, Span> waitingByCause,
+    CriticalChain chain,
+    PlanPath path)
+    implements Evidence {
+
+  public RunFigures {
+    sessions = List.copyOf(sessions);
+    busy = List.copyOf(busy);
+    waitingByCause = Collections.unmodifiableMap(new LinkedHashMap<>(waitingByCause));
+  }
+
+  public static RunFigures of(DayRun day, PrintPlan plan) {
+    List<Session> sessions = Session.all(day.tasks(), plan.hours());
+    return new RunFigures(
+        sessions,
+        Busy.all(day, sessions, plan),
+        day.use().waitingByCause(),
+        CriticalChain.of(day.run().tasks(), day.run().heldUp()),
+        PlanPath.ROOT.key("run"));
+  }
+
+  /** What to shorten first, with its time; empty if nothing is done. */
+  public String shortenFirst(Measures units) {
+    return chain.longest().map(link -> link.text(units)).orElse("");
+  }
+}

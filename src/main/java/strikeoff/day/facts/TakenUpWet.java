@@ -1,0 +1,113 @@
+package strikeoff.day.facts;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Uncertain;
+import strikeoff.plan.Until;
+import strikeoff.units.Chance;
+import strikeoff.units.Measures;
+
+/**
+ * The cloth moves on, or leaves the table, while films on it are not safe for that.
+ *
+ * @param kind what is done with it: moved on, sewn, put in a bath …
+ * @param done the same in words
+ * @param chance on how many days the film that dries last is not safe by then
+ * @param films how many films are not surely safe, at the worst time if the step does it several
+ *     times
+ * @param occasions how often the step does it too early
+ * @param state lift-safe or fix-safe
+ * @param early how much too early the last film is
+ * @param example the film that dries last, {@code herons 3, ink through heron key}
+ * @param at when the cloth is taken up
+ * @param safeAt earliest minute at which it could be, on an ordinary day
+ * @param surelySafeAt the same in slow drying
+ * @param ordinary the least wait in whole minutes that clears it on an ordinary day
+ * @param remedy the least wait that clears slow drying too; that of an ordinary day where none does
+ * @param finish when the run then ends; empty if that was not tried
+ * @param alsoAsks what that wait asks for besides, since something stands too long for it; begins
+ *     with a semicolon, or empty
+ * @param orUntil the wait that needs no figures, and where
+ */
+public record TakenUpWet(
+    Task.Kind kind,
+    String done,
+    int step,
+    String title,
+    Chance chance,
+    int films,
+    int occasions,
+    String state,
+    BeforeSafe early,
+    String example,
+    boolean paint,
+    Moment at,
+    Moment safeAt,
+    Moment surelySafeAt,
+    Remedy ordinary,
+    Remedy remedy,
+    Optional<Moment> finish,
+    String alsoAsks,
+    String orUntil,
+    PlanPath path,
+    List<Related> related,
+    List<String> marks)
+    implements Uncertain {
+
+  public TakenUpWet {
+    related = List.copyOf(related);
+    marks = List.copyOf(marks);
+  }
+
+  /** What to write, and where, with the finish it leads to. */
+  public String write(Measures units) {
+    return remedy.text(units)
+        + finish.map(f -> " (the run then ends " + f.text() + ")").orElse("")
+        + (ordinary.minutes() < remedy.minutes()
+            ? "; on an ordinary day " + ordinary.time() + " will do"
+            : "")
+        + alsoAsks;
+  }
+
+  Remedy remedy(boolean slowToo) {
+    return slowToo ? remedy : ordinary;
+  }
+
+  /** True if it is more likely too wet than not. */
+  public boolean likely() {
+    return early.ordinary().seconds() > 0;
+  }
+
+  /** {@code 5 films are}, or {@code 1 film is}. */
+  public String filmsAre() {
+    return films == 1 ? "1 film is" : films + " films are";
+  }
+
+  /** True if the cloth only moves along the table. */
+  public boolean moved() {
+    return kind == Task.Kind.MOVE;
+  }
+
+  /** True if it leaves the table to be sewn. */
+  public boolean sewn() {
+    return kind == Task.Kind.SEW;
+  }
+
+  /** True if it is put to fixing by bath or steam, for which it has to be dry. */
+  public boolean fixed() {
+    return kind == Task.Kind.FIX && !wrapped();
+  }
+
+  /** True if it is wrapped up damp for a batch. */
+  public boolean wrapped() {
+    return kind == Task.Kind.FIX && state.equals(Until.Dryness.LIFT_SAFE.text());
+  }
+
+  /** True if paint is set by heat. */
+  public boolean heated() {
+    return kind == Task.Kind.HEAT_SET;
+  }
+}

@@ -1,0 +1,157 @@
+package strikeoff.day.facts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import strikeoff.day.Beforehand;
+import strikeoff.day.CannotStart;
+import strikeoff.day.ClothLies;
+import strikeoff.day.Contact;
+import strikeoff.day.DayRun;
+import strikeoff.day.Effort;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.layout.Layout;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Fibre;
+import strikeoff.policy.Policy;
+import strikeoff.units.Span;
+
+/**
+ * The run as simulated.
+ *
+ * @param tasks in order of start
+ * @param impressions in order of laying; an impression's id is its index
+ * @param contacts every frame on a film too early, in order of laying
+ * @param start when the first task starts
+ * @param finish when the last task ends
+ * @param handsOn time that people work
+ * @param waiting time that people wait inside opening hours
+ * @param evidence further facts for rules, one for each cause
+ */
+public record Timeline(
+    List<Task> tasks,
+    List<Impression> impressions,
+    List<Contact> contacts,
+    Moment start,
+    Moment finish,
+    Span handsOn,
+    Span waiting,
+    List<Evidence> evidence) {
+
+  public Timeline {
+    tasks = List.copyOf(tasks);
+    impressions = List.copyOf(impressions);
+    contacts = List.copyOf(contacts);
+    evidence = List.copyOf(evidence);
+  }
+
+  /**
+   * Simulates the run of a plan as written: to the second, from the opening of day 1, in one pass.
+   */
+  public static Timeline of(PrintPlan plan, Layout layout, Policy policy) {
+    return of(plan, layout, policy, Effort.USUAL);
+  }
+
+  /** The same with so much work at the most. */
+  public static Timeline of(PrintPlan plan, Layout layout, Policy policy, Effort effort) {
+    return of(plan, Beforehand.of(plan, layout, policy, effort));
+  }
+
+  /**
+   * The same for a day on which pastes die.
+   *
+   * @param lives how long a paste may stand between mixing and print, by the shortest estimate;
+   *     empty where it may stand for as long as one likes
+   */
+  public static Timeline of(
+      PrintPlan plan,
+      Layout layout,
+      Policy policy,
+      Effort effort,
+      Function<Paste, Optional<Span>> lives) {
+    return of(plan, Beforehand.of(plan, layout, policy, effort, lives));
+  }
+
+  public static Timeline of(PrintPlan plan, Beforehand known) {
+    DayRun day = DayRun.of(plan, known);
+    return new Timeline(
+        day.tasks(),
+        day.impressions(),
+        day.contacts(),
+        day.start(),
+        day.finish(),
+        day.use().handsOn(),
+        day.use().waiting(),
+        evidence(day, plan, known));
+  }
+
+  private static List<Evidence> evidence(DayRun day, PrintPlan plan, Beforehand known) {
+    Policy policy = known.policy();
+    List<Evidence> evidence = new ArrayList<>();
+    List<CannotStart> blocked = day.run().blocked();
+    evidence.addAll(blocked);
+    evidence.addAll(FilmsInRoom.all(day, plan, policy));
+    evidence.addAll(NotInRoom.all(day.run().missing(), plan));
+    evidence.addAll(DryingAir.all(day, plan, policy));
+    Trials trials = new Trials(plan, known, day);
+    int impressions = day.impressions().size();
+    evidence.addAll(new WetContacts(day, trials).all());
+    evidence.addAll(
+        TakingUp.all(day, plan.measures(), remedy -> trials.tried(remedy, impressions)));
+    evidence.addAll(IdleHand.all(day, plan, trials));
+    evidence.addAll(Clearing.of(day, plan, known));
+    evidence.addAll(IdleScreen.all(day, plan, policy));
+    // Steps that are simulated by one person instead of several are longer for that reason alone.
+    int byOne =
+        blocked.stream()
+            .filter(b -> b.why() == CannotStart.Why.SCREEN_TWICE)
+            .mapToInt(CannotStart::step)
+            .min()
+            .orElse(Integer.MAX_VALUE);
+    List<LongStep> endless =
+        LongStep.all(day, plan).stream().filter(s -> s.step() < byOne).toList();
+    evidence.addAll(endless);
+    // What comes after a step that fits into no day is simulated on days that will be others once
+    // it is split, so those are not told.
+    int told = endless.stream().mapToInt(LongStep::step).min().orElse(byOne);
+    DayTooLong.Trial trial =
+        (d, steps, late, days) -> trials.endsInTime(d, steps, late, days, impressions);
+    boolean tender =
+        plan.cloth().fibres().keySet().stream().map(policy::fibre).anyMatch(Fibre::protein);
+    DayTooLong.all(day.tasks(), plan, tender, trial).stream()
+        .filter(d -> d.step() < told)
+        .forEach(evidence::add);
+    evidence.addAll(LongestFrame.all(day, plan, policy));
+    evidence.addAll(SetOnTable.all(day, plan));
+    evidence.addAll(day.run().places());
+    evidence.addAll(FramesOnBoards.all(day, plan));
+    RunFigures figures = RunFigures.of(day, plan);
+    evidence.add(figures);
+    evidence.addAll(WaitingShare.of(day.use(), figures));
+    return evidence;
+  }
+
+  /** Where the cloth lay, in order. */
+  public List<ClothLies> clothLies() {
+    return evidence.stream()
+        .filter(ClothLies.class::isInstance)
+        .map(ClothLies.class::cast)
+        .toList();
+  }
+
+  /** How many lays each screen makes, by name, in the order of first use. */
+  public Map<String, Integer> laysByScreen() {
+    Map<String, Integer> lays = new LinkedHashMap<>();
+    for (Impression impression : impressions) {
+      lays.merge(impression.footprint().screen().name(), 1, Integer::sum);
+    }
+    return lays;
+  }
+}

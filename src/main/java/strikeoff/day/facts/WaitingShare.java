@@ -1,0 +1,91 @@
+package strikeoff.day.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.day.Doing;
+import strikeoff.day.Use;
+import strikeoff.plan.Evidence;
+import strikeoff.plan.PlanPath;
+import strikeoff.plan.Step;
+import strikeoff.units.Measures;
+import strikeoff.units.Share;
+import strikeoff.units.Span;
+
+/**
+ * How much of the time inside opening hours is waiting that another run could do without: for films
+ * and people, not for a batch to react.
+ *
+ * @param share of waiting in waiting and working together
+ * @param waitedFor what is waited for, longest first
+ * @param toShorten the longest part of the chain that decides when the run ends, but for a batch
+ */
+public record WaitingShare(
+    Span waiting,
+    Span work,
+    Share share,
+    List<WaitedFor> waitedFor,
+    Optional<CriticalChain.Link> toShorten,
+    PlanPath path)
+    implements Evidence {
+
+  public WaitingShare {
+    waitedFor = List.copyOf(waitedFor);
+  }
+
+  /** One cause of waiting, with all the time that it takes. */
+  public record WaitedFor(Doing doing, Span span) {}
+
+  /** What is waited for in words, longest first, each with its time. */
+  public List<String> causes(Measures units) {
+    return waitedFor.stream()
+        .map(w -> w.doing().text(units) + " (" + w.span().text() + ")")
+        .toList();
+  }
+
+  /** What to shorten first, with its time. */
+  public String shortenFirst(Measures units) {
+    return toShorten.map(link -> link.text(units)).orElse("");
+  }
+
+  /** True if most of it is waiting for films to dry. */
+  public boolean forDrying() {
+    Doing first = waitedFor.get(0).doing();
+    return first instanceof Doing.OfStep of && of.step() instanceof Step.Dry
+        || first == Doing.Wait.BETWEEN_COLOURS
+        || first == Doing.Wait.BETWEEN_PASSES;
+  }
+
+  /** What shortens it, as an instruction without a full stop. */
+  public String shortening() {
+    return "Print other pieces meanwhile, "
+        + (forDrying() ? "move the air with a fan in the wait, " : "")
+        + "or let the longest wait fall overnight";
+  }
+
+  static List<WaitingShare> of(Use use, RunFigures figures) {
+    List<WaitedFor> waited = new ArrayList<>();
+    double batches = 0;
+    for (Map.Entry<Doing, Span> cause : use.waitingByCause().entrySet()) {
+      if (cause.getKey() instanceof Doing.OfStep of && of.step() instanceof Step.Fix) {
+        batches += cause.getValue().minutes();
+      } else {
+        waited.add(new WaitedFor(cause.getKey(), cause.getValue()));
+      }
+    }
+    double waiting = use.waiting().minutes() - batches;
+    if (waited.isEmpty() || waiting <= 0) {
+      return List.of();
+    }
+    waited.sort((a, b) -> b.span().compareTo(a.span()));
+    return List.of(
+        new WaitingShare(
+            new Span(waiting),
+            use.handsOn(),
+            new Share(waiting / (waiting + use.handsOn().minutes())),
+            waited,
+            figures.chain().toShorten(),
+            PlanPath.ROOT.key("run")));
+  }
+}

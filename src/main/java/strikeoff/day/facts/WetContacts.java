@@ -1,0 +1,223 @@
+package strikeoff.day.facts;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import strikeoff.day.Contact;
+import strikeoff.day.DayRun;
+import strikeoff.day.Reached;
+import strikeoff.day.facts.Causes.Cause;
+import strikeoff.day.facts.Causes.Pair;
+import strikeoff.day.facts.Trials.Outcome;
+import strikeoff.layout.Footprint;
+import strikeoff.plan.Design;
+import strikeoff.plan.Evidence.Related;
+import strikeoff.units.Area;
+import strikeoff.units.Phrase;
+
+/** Tells each cause of contacts once, by its worst pair, with what clears it. */
+final class WetContacts {
+
+  private static final int MOST_MARKS = 40;
+
+  private final DayRun day;
+  private final Trials trials;
+
+  /**
+   * What is printed wet on wet every day comes after what is not; then the surest; a colour on its
+   * own motif says more than a neighbour's edge.
+   */
+  private final Comparator<Pair> worstLast =
+      Comparator.comparing((Pair p) -> !wetOnWet(p))
+          .thenComparing(p -> p.contact().chance())
+          .thenComparing(p -> p.contact().sameMotif())
+          .thenComparing(p -> p.contact().shortBest())
+          .thenComparing(p -> p.contact().shortMost())
+          .thenComparing(p -> -p.contact().later().id())
+          .thenComparing(p -> -p.contact().earlier().id());
+
+  private final Map<Design.Separation, Boolean> wetOnWet = new IdentityHashMap<>();
+
+  WetContacts(DayRun day, Trials trials) {
+    this.day = day;
+    this.trials = trials;
+  }
+
+  private boolean wetOnWet(Pair pair) {
+    Footprint film = pair.contact().earlier().footprint();
+    return wetOnWet.computeIfAbsent(
+        film.separation(), separation -> day.run().cloth().films().wetOnWet(film));
+  }
+
+  List<WetContact> all() {
+    List<WetContact> all = new ArrayList<>();
+    for (Map.Entry<Cause, List<Pair>> cause : Causes.of(day).entrySet()) {
+      all.add(tell(cause.getKey(), cause.getValue()));
+    }
+    return all;
+  }
+
+  private WetContact tell(Cause cause, List<Pair> pairs) {
+    Pair worst = pairs.stream().max(worstLast).orElseThrow();
+    Contact contact = worst.contact();
+    List<Pair> told = pairs.stream().filter(p -> told(p, worst)).toList();
+    List<Pair> alike = pairs.stream().filter(p -> alike(p, worst)).toList();
+    int impressions = day.impressions().size();
+    Outcome surely = trials.waitFor(cause, pairs, true, impressions);
+    Outcome ordinary = worst.likely() ? trials.waitFor(cause, pairs, false, impressions) : surely;
+    Outcome wait = surely.cleared() && (surely.serves() || !ordinary.serves()) ? surely : ordinary;
+    String pause = cure(cause, ordinary, surely);
+    Optional<Outcome> everyOther = trials.everyOther(cause, true, impressions);
+    String passes = everyOther.map(this::saidOfPasses).orElse("");
+    boolean passesFirst = everyOther.isPresent() && better(everyOther.get(), wait);
+    Reached safe = contact.safe();
+    return new WetContact(
+        contact.later().step(),
+        Causes.colour(contact.later()),
+        contact.earlier().step(),
+        Causes.colour(contact.earlier()),
+        contact.sameMotif(),
+        !contact.sameMotif()
+            && contact
+                .later()
+                .footprint()
+                .image()
+                .intersects(contact.earlier().footprint().image()),
+        contact.chance(),
+        alike.size(),
+        BeforeSafe.of(safe, contact.later().laid()),
+        wetOnWet(worst),
+        new Area(alike.stream().mapToDouble(p -> p.contact().area().squareCm()).sum()),
+        contact.later().footprint().placement().name(),
+        contact.earlier().footprint().placement().name(),
+        contact.later().laid(),
+        safe.best(),
+        safe.latest(),
+        wait.remedy(),
+        wait.cleared(),
+        wait.finish(),
+        ways(wait, everyOther, passesFirst),
+        passesFirst ? passes : pause,
+        everyOther.isEmpty()
+            ? ""
+            : passesFirst && !wait.cleared()
+                ? ""
+                : " Or write " + (passesFirst ? pause : passes) + ".",
+        also(told, alike),
+        further(pairs.size() - told.size()),
+        contact.later().path(),
+        List.of(
+            new Related("the film below", contact.earlier().path()),
+            new Related("its paste", contact.earlier().footprint().paste().path())),
+        marks(told));
+  }
+
+  private static boolean told(Pair pair, Pair worst) {
+    return pair.contact().sameMotif() == worst.contact().sameMotif();
+  }
+
+  /** The other colours that one wait clears in the same way. */
+  private static String also(List<Pair> told, List<Pair> alike) {
+    Set<Pair> those = new HashSet<>(alike);
+    Map<String, Integer> others = new LinkedHashMap<>();
+    for (Pair pair : told) {
+      if (!those.contains(pair)) {
+        String colours =
+            Causes.colour(pair.contact().later())
+                + " on "
+                + Causes.colour(pair.contact().earlier());
+        others.merge(colours, 1, Integer::sum);
+      }
+    }
+    List<String> said = new ArrayList<>();
+    others.forEach((colours, n) -> said.add(colours + " " + Phrase.times(n)));
+    return said.isEmpty() ? "" : " Too early as well: " + String.join("; ", said) + ".";
+  }
+
+  private static boolean alike(Pair pair, Pair worst) {
+    Contact one = pair.contact();
+    Contact other = worst.contact();
+    return told(pair, worst)
+        && one.earlier().step() == other.earlier().step()
+        && Causes.colour(one.earlier()).equals(Causes.colour(other.earlier()))
+        && Causes.colour(one.later()).equals(Causes.colour(other.later()));
+  }
+
+  /** What to write, the better way first; only what clears the cause, unless nothing does. */
+  private static List<Remedy> ways(Outcome wait, Optional<Outcome> passes, boolean passesFirst) {
+    List<Remedy> ways = new ArrayList<>(List.of(wait.remedy()));
+    passes.ifPresent(other -> ways.add(passesFirst ? 0 : 1, other.remedy()));
+    return ways;
+  }
+
+  /** Nobody stays past closing time for it, or the run ends sooner. */
+  private static boolean better(Outcome passes, Outcome wait) {
+    if (wait.cleared() && passes.late().isEmpty() != wait.late().isEmpty()) {
+      return passes.late().isEmpty();
+    }
+    if (passes.serves() != wait.serves()) {
+      return passes.serves();
+    }
+    return !wait.cleared()
+        || passes.finish().isPresent()
+            && wait.finish().isPresent()
+            && passes.finish().get().compareTo(wait.finish().get()) < 0;
+  }
+
+  private String cure(Cause cause, Outcome ordinary, Outcome surely) {
+    if (!ordinary.cleared() || !ordinary.late().isEmpty() && trials.felt(cause).isEmpty()) {
+      return "a longer wait in another place, or an `- end of day` between; none here clears it within the room's hours";
+    }
+    String felt =
+        trials.felt(cause).map(f -> f + " and feel each film with a gloved finger, or ").orElse("");
+    if (!surely.cleared() || !surely.serves() && ordinary.serves()) {
+      return felt
+          + said(ordinary)
+          + ", which does on an ordinary day only"
+          + surely.outlasted().alsoAsks().replaceFirst("^; but", "; for a longer wait");
+    }
+    return felt
+        + said(surely)
+        + (ordinary.remedy().minutes() < surely.remedy().minutes()
+            ? "; on an ordinary day " + ordinary.remedy().time() + " will do"
+            : "")
+        + surely.outlasted().alsoAsks();
+  }
+
+  private String saidOfPasses(Outcome outcome) {
+    return said(outcome) + outcome.outlasted().alsoAsks();
+  }
+
+  private String said(Outcome outcome) {
+    return outcome.remedy().text(trials.units())
+        + outcome
+            .finish()
+            .map(f -> " (the run then ends " + f.text() + outcome.late() + ")")
+            .orElse("");
+  }
+
+  private static String further(int pairs) {
+    return pairs == 0
+        ? ""
+        : " That clears " + pairs + " further " + (pairs == 1 ? "contact" : "contacts") + " too.";
+  }
+
+  private static List<String> marks(List<Pair> pairs) {
+    Set<String> names = new LinkedHashSet<>();
+    for (Pair pair : pairs) {
+      names.add(pair.contact().later().footprint().placement().name());
+      names.add(pair.contact().earlier().footprint().placement().name());
+      if (names.size() >= MOST_MARKS) {
+        break;
+      }
+    }
+    return List.copyOf(names);
+  }
+}
