@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
-import strikeoff.plan.Evidence;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.units.Span;
 

@@ -2,10 +2,10 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.plan.Evidence;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.units.Share;
 

@@ -2,8 +2,8 @@ package strikeoff.bath;
 
 import java.util.List;
 import strikeoff.document.Edit;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * Printed dye, the first rinse or wash after it, and what fixes it before or after that.

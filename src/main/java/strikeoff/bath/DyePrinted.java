@@ -1,8 +1,8 @@
 package strikeoff.bath;
 
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * Dye that was printed, and what follows it.

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import strikeoff.day.Impression;
 import strikeoff.day.Ironing;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;

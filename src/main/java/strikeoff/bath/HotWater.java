@@ -2,8 +2,8 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Step;
 import strikeoff.policy.Fibre;
 import strikeoff.units.Measures;

@@ -2,12 +2,12 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.paste.Recipe;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Range;

@@ -2,11 +2,11 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.paste.Recipe;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 
 /**

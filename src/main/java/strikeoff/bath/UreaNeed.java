@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import strikeoff.document.Edit;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.paste.PasteDose;
 import strikeoff.paste.Recipe;
 import strikeoff.paste.UsualUrea;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 import strikeoff.units.PerKilogram;
 

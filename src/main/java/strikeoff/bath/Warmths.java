@@ -3,7 +3,7 @@ package strikeoff.bath;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;

@@ -2,8 +2,8 @@ package strikeoff.bath;
 
 import java.util.List;
 import java.util.Optional;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.policy.Limit;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;

@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import strikeoff.bath.Fixing;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Protection;
 import strikeoff.plan.Step;

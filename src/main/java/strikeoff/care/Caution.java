@@ -1,7 +1,7 @@
 package strikeoff.care;
 
 import java.util.List;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
 import strikeoff.plan.Protection;
 
 /**

@@ -2,8 +2,8 @@ package strikeoff.care;
 
 import java.util.List;
 import strikeoff.document.Edit;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Protection;
 
 /**

@@ -4,16 +4,16 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.stream.Stream;
+import strikeoff.document.GivenUp;
+import strikeoff.document.Problem;
+import strikeoff.document.ShortOfMemory;
+import strikeoff.document.SourceMap;
 import strikeoff.facts.Facts;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
-import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Problem;
-import strikeoff.plan.ShortOfMemory;
-import strikeoff.plan.SourceMap;
 
 /**
  * What came of one plan. Texts from the plan in it are untrusted: escape them where they are shown.

@@ -2,8 +2,8 @@ package strikeoff.cloth;
 
 import java.util.List;
 import java.util.stream.Stream;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.ArealMass;

@@ -2,8 +2,8 @@ package strikeoff.colour;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.policy.Limit;
 import strikeoff.units.Ratio;
 

@@ -1,9 +1,9 @@
 package strikeoff.colour;
 
 import java.util.List;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Colour;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.policy.Limit;
 import strikeoff.units.Ratio;
 

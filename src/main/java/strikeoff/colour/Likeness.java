@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import strikeoff.plan.Evidence.Related;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence.Related;
 import strikeoff.policy.Limit;
 import strikeoff.units.Ratio;
 

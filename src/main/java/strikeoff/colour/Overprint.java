@@ -1,7 +1,7 @@
 package strikeoff.colour;
 
+import strikeoff.document.PlanPath;
 import strikeoff.plan.Colour;
-import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
 
 /**

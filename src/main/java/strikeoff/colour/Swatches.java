@@ -2,11 +2,11 @@ package strikeoff.colour;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.evidence.Basis;
+import strikeoff.evidence.Evidence;
 import strikeoff.layout.Layout;
-import strikeoff.plan.Basis;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Design;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;

@@ -1,8 +1,8 @@
 package strikeoff.day;
 
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * A step that cannot start, or cannot go on, as the run is written.

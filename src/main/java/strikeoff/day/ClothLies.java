@@ -2,8 +2,8 @@ package strikeoff.day;
 
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
 

@@ -9,8 +9,8 @@ import java.util.function.BiFunction;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.index.quadtree.Quadtree;
+import strikeoff.document.GivenUp;
 import strikeoff.layout.Tube;
-import strikeoff.plan.GivenUp;
 import strikeoff.units.Area;
 
 /**

@@ -2,7 +2,7 @@ package strikeoff.day;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.plan.GivenUp;
+import strikeoff.document.GivenUp;
 import strikeoff.units.Span;
 
 /**

@@ -2,7 +2,7 @@ package strikeoff.day;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
 import strikeoff.plan.Step;
 
 /** A task to be booked: all of it but when. */

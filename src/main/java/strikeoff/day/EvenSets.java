@@ -3,7 +3,7 @@ package strikeoff.day;
 import java.util.List;
 import strikeoff.day.Sets.Motif;
 import strikeoff.day.Sets.PrintSet;
-import strikeoff.plan.GivenUp;
+import strikeoff.document.GivenUp;
 import strikeoff.units.Length;
 
 /**

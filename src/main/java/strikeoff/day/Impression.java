@@ -1,7 +1,7 @@
 package strikeoff.day;
 
+import strikeoff.document.PlanPath;
 import strikeoff.layout.Footprint;
-import strikeoff.plan.PlanPath;
 
 /**
  * One print of one separation at one placement.

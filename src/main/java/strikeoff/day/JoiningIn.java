@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import strikeoff.plan.GivenUp;
+import strikeoff.document.GivenUp;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 

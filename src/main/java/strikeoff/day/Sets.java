@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.document.GivenUp;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
-import strikeoff.plan.GivenUp;
 
 /** Splits placements into sets: what the table shows at once. */
 public final class Sets {

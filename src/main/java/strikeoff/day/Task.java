@@ -3,7 +3,7 @@ package strikeoff.day;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
 
 /**
  * Anything that takes time in the run, for charts and for the day sheets.

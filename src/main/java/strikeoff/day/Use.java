@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import strikeoff.plan.GivenUp;
+import strikeoff.document.GivenUp;
 import strikeoff.plan.Hours;
 import strikeoff.units.Span;
 

@@ -1,7 +1,7 @@
 package strikeoff.described;
 
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /** What the room has for everybody to share. */
 public record EquipmentThere(int sinks, int fans, int hairDryers, int dryingPlaces, PlanPath path)

@@ -1,7 +1,7 @@
 package strikeoff.described;
 
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
 

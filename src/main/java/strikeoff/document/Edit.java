@@ -1,7 +1,5 @@
 package strikeoff.document;
 
-import strikeoff.plan.PlanPath;
-
 /**
  * One change of a plan that a printer could make by hand. Values are text of one line, in the plan
  * language and with whatever quotes YAML needs.

@@ -1,7 +1,5 @@
 package strikeoff.document;
 
-import strikeoff.plan.Position;
-
 /**
  * Text that takes the place of other text in a file.
  *

@@ -1,2 +1,5 @@
-/** What can be changed in a plan's text, told by its paths. */
+/**
+ * A plan's text: places and paths in it, mistakes, bounds on what is read and worked, and what can
+ * be changed in it.
+ */
 package strikeoff.document;

@@ -5,7 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import strikeoff.drying.Dried.Points;
-import strikeoff.plan.Basis;
+import strikeoff.evidence.Basis;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Paste;

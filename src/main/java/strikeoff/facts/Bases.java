@@ -7,9 +7,9 @@ import strikeoff.bath.Fixing;
 import strikeoff.cloth.Fibres;
 import strikeoff.colour.Swatches;
 import strikeoff.drying.Drying;
+import strikeoff.evidence.Basis;
 import strikeoff.layout.Shrinkage;
 import strikeoff.paste.Pastes;
-import strikeoff.plan.Basis;
 import strikeoff.plan.PrintPlan;
 import strikeoff.screens.Mesh;
 

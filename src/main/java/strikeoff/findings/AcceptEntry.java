@@ -1,9 +1,9 @@
 package strikeoff.findings;
 
 import java.util.Optional;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Acceptance;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 
 /**
  * An entry of the plan's {@code accept}.

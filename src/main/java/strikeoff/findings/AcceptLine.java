@@ -1,6 +1,6 @@
 package strikeoff.findings;
 
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
 
 /**
  * Writes the entry of a plan's {@code accept} that accepts a finding, to be copied as it stands.

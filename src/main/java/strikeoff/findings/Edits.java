@@ -8,8 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import strikeoff.document.Edit;
+import strikeoff.document.PlanPath;
 import strikeoff.document.Scalars;
-import strikeoff.plan.PlanPath;
 import strikeoff.units.Measures;
 
 /**

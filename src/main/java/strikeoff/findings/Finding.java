@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.document.Edit;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Acceptance;
-import strikeoff.plan.Evidence;
 
 /**
  * One fault of a plan, with everything a printer needs to mend it.

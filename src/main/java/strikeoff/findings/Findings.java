@@ -9,13 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import strikeoff.document.Bounds;
+import strikeoff.document.GivenUp;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
+import strikeoff.document.SourceMap;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Acceptance;
-import strikeoff.plan.Bounds;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.GivenUp;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
-import strikeoff.plan.SourceMap;
 
 /** Gives what rules found its place in the plan's file, and the plan's acceptances of it. */
 public final class Findings {

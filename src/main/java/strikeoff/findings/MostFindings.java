@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.document.PlanPath;
+import strikeoff.document.SourceMap;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Acceptance;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.SourceMap;
 
 /**
  * Cuts what one rule found down to what somebody can work through. What nobody accepted comes

@@ -1,7 +1,7 @@
 package strikeoff.findings;
 
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
 
 /**
  * A place of a plan's file.

@@ -2,7 +2,7 @@ package strikeoff.findings;
 
 import java.util.List;
 import strikeoff.document.Edit;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 
 /**
  * What a rule found, in words, before it has its place in a file.

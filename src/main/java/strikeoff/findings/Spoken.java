@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
 import strikeoff.day.Moment;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Concentration;
 import strikeoff.units.Length;

@@ -1,8 +1,8 @@
 package strikeoff.layout;
 
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * Arrangements that are set from each other, or keep clear of each other, in a ring, so that none

@@ -1,8 +1,8 @@
 package strikeoff.layout;
 
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * Placements that are set from those of another arrangement.

@@ -1,7 +1,7 @@
 package strikeoff.layout;
 
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * An arrangement of so many copies that they are not laid at all.

@@ -3,9 +3,9 @@ package strikeoff.layout;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
 

@@ -2,9 +2,9 @@ package strikeoff.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 

@@ -2,10 +2,10 @@ package strikeoff.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.GivenUp;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.GivenUp;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 

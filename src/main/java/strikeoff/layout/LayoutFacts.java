@@ -2,8 +2,8 @@ package strikeoff.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;

@@ -1,9 +1,9 @@
 package strikeoff.layout;
 
 import java.util.Optional;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.policy.Policy;

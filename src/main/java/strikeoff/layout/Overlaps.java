@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import strikeoff.document.GivenUp;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Area;
 

@@ -2,7 +2,7 @@ package strikeoff.layout;
 
 import java.util.OptionalInt;
 import org.locationtech.jts.geom.Geometry;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
 import strikeoff.units.Angle;
 import strikeoff.units.Length;
 

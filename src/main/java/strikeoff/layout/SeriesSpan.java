@@ -1,8 +1,8 @@
 package strikeoff.layout;
 
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.units.Length;
 
 /**

@@ -2,10 +2,10 @@ package strikeoff.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.plan.Basis;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Basis;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Cloth;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 import strikeoff.units.Pair;

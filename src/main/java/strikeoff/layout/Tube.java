@@ -6,8 +6,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import strikeoff.document.GivenUp;
 import strikeoff.plan.Cloth;
-import strikeoff.plan.GivenUp;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 

@@ -10,13 +10,13 @@ import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.document.Edit;
+import strikeoff.document.GivenUp;
 import strikeoff.document.Replacement;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Severity;
-import strikeoff.plan.GivenUp;
 
 /**
  * Tries what rules say would mend their findings, each time by a whole check of the changed plan.

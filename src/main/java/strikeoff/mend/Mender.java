@@ -14,13 +14,13 @@ import java.util.regex.Pattern;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.document.Edit;
+import strikeoff.document.GivenUp;
+import strikeoff.document.PlanPath;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Severity;
-import strikeoff.plan.GivenUp;
-import strikeoff.plan.PlanPath;
 
 /**
  * Mends a plan step by step: of all edits that were tried and mend something, the least one is made

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import strikeoff.day.Moment;
 import strikeoff.document.Edit;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * The first print of a paste, or of several that are told together.

@@ -2,8 +2,8 @@ package strikeoff.paste;
 
 import java.util.List;
 import strikeoff.document.Edit;
+import strikeoff.document.PlanPath;
 import strikeoff.document.Scalars;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.Step;
 
 /** Edits that have a paste mixed just before a step, and not where it is mixed now. */

@@ -11,7 +11,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.facts.Mixings;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.Edit;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;

@@ -2,8 +2,8 @@ package strikeoff.paste;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.units.Measures;
 import strikeoff.units.Phrase;

@@ -1,7 +1,7 @@
 package strikeoff.paste;
 
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
 import strikeoff.units.Range;

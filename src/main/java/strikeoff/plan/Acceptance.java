@@ -1,6 +1,7 @@
 package strikeoff.plan;
 
 import java.util.Optional;
+import strikeoff.document.PlanPath;
 
 /**
  * A finding that the printer accepts, and why.

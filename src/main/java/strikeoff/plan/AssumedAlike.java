@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.document.PlanPath;
 
 /**
  * One value that was taken for the same thing in one place of a plan or in several.

@@ -1,5 +1,7 @@
 package strikeoff.plan;
 
+import strikeoff.document.PlanPath;
+
 /**
  * A value that the plan left open.
  *

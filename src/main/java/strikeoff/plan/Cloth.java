@@ -2,6 +2,7 @@ package strikeoff.plan;
 
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.document.PlanPath;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
 import strikeoff.units.Pair;

@@ -1,6 +1,7 @@
 package strikeoff.plan;
 
 import java.util.List;
+import strikeoff.document.PlanPath;
 
 /**
  * The people who print, by name; the first one does what no step gives to another.

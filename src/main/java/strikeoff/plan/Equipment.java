@@ -1,5 +1,7 @@
 package strikeoff.plan;
 
+import strikeoff.document.PlanPath;
+
 /**
  * What the print room has for everybody to share. Each piece serves one at a time; who comes later
  * waits. A count of 0 means that there is none.

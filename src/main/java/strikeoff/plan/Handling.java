@@ -1,5 +1,6 @@
 package strikeoff.plan;
 
+import strikeoff.document.PlanPath;
 import strikeoff.units.Span;
 
 /**

@@ -1,6 +1,7 @@
 package strikeoff.plan;
 
 import java.util.List;
+import strikeoff.document.PlanPath;
 
 /**
  * When the print room is open, day by day. Days beyond the list repeat its last entry.

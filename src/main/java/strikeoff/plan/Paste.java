@@ -2,6 +2,7 @@ package strikeoff.plan;
 
 import java.util.List;
 import java.util.Optional;
+import strikeoff.document.PlanPath;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Quantity;
 import strikeoff.units.Span;

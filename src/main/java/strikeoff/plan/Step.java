@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.document.PlanPath;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;

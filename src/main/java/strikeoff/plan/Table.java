@@ -1,6 +1,7 @@
 package strikeoff.plan;
 
 import java.util.Optional;
+import strikeoff.document.PlanPath;
 import strikeoff.units.Length;
 
 /**

@@ -9,7 +9,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
-import strikeoff.plan.GivenUp;
+import strikeoff.document.GivenUp;
 import strikeoff.plan.Step;
 
 /**

@@ -15,7 +15,7 @@ import strikeoff.bath.Soak;
 import strikeoff.bath.Steaming;
 import strikeoff.bath.Warmth;
 import strikeoff.check.Checked;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Step;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;

@@ -3,7 +3,7 @@ package strikeoff.report;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.check.Checked;
-import strikeoff.plan.Problem;
+import strikeoff.document.Problem;
 import strikeoff.report.page.ProblemPage;
 import strikeoff.report.page.Quote;
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.document.GivenUp;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
-import strikeoff.plan.GivenUp;
 
 /** Says many placements in few words. */
 final class Runs {

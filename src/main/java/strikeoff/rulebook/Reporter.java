@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.kie.api.definition.rule.Rule;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 import strikeoff.rulebook.own.OwnRules;
 
 /** Takes what rules find; the global of every rule. */

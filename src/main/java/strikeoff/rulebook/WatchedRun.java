@@ -9,7 +9,7 @@ import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.runtime.KieSession;
-import strikeoff.plan.ShortOfMemory;
+import strikeoff.document.ShortOfMemory;
 import strikeoff.rulebook.Reporter.Report;
 import strikeoff.rulebook.Reporter.TooManyReports;
 import strikeoff.rulebook.own.OwnRules;

@@ -1,6 +1,6 @@
 package strikeoff.screens;
 
-import strikeoff.plan.Basis;
+import strikeoff.evidence.Basis;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;

@@ -1,9 +1,9 @@
 package strikeoff.screens;
 
 import java.util.Optional;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Design;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 

@@ -1,8 +1,8 @@
 package strikeoff.screens;
 
 import java.util.Optional;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.PullWay;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;

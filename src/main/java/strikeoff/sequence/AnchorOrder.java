@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.day.Impression;
+import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Evidence.Related;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 

@@ -2,8 +2,8 @@ package strikeoff.sequence;
 
 import java.util.List;
 import java.util.Optional;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * Placements that are printed before there is any print of what they are set from, or of what they

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.day.Impression;
+import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Evidence.Related;
 import strikeoff.layout.Numbering;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.Evidence.Related;
 import strikeoff.units.Length;
 import strikeoff.units.Ratio;
 

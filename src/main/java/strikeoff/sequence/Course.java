@@ -10,7 +10,7 @@ import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.units.Measures;

@@ -10,13 +10,13 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import strikeoff.day.Impression;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Evidence.Related;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.Evidence.Related;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 
 /** Whether each colour of each placement is printed once. */

@@ -1,9 +1,9 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Colour;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.units.Phrase;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import strikeoff.day.Impression;
+import strikeoff.evidence.Evidence.Related;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
-import strikeoff.plan.Evidence.Related;
 import strikeoff.units.Area;
 
 /** Gathers the laps of one print step, so that one cause gives one fact. */

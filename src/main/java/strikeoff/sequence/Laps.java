@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import strikeoff.day.Impression;
+import strikeoff.document.GivenUp;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Design.Separation;
-import strikeoff.plan.GivenUp;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Area;
 

@@ -10,13 +10,13 @@ import java.util.stream.Stream;
 import strikeoff.colour.Lab;
 import strikeoff.colour.Meeting;
 import strikeoff.colour.Meetings;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence.Related;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
-import strikeoff.plan.Evidence.Related;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 

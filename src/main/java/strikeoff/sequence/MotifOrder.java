@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 import strikeoff.colour.Lab;
 import strikeoff.day.Impression;
+import strikeoff.document.PlanPath;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Paste;
-import strikeoff.plan.PlanPath;
 
 /**
  * The placements of one design whose colours are printed in one and the same order.

@@ -2,8 +2,8 @@ package strikeoff.sequence;
 
 import java.util.List;
 import java.util.Optional;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * A seam that is not sewn before the print day, and what the run prints across it.

@@ -3,8 +3,8 @@ package strikeoff.sequence;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.document.Edit;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * Placements across a seam that is sewn in the run, which a step prints.

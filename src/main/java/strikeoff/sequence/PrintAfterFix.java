@@ -1,9 +1,9 @@
 package strikeoff.sequence;
 
 import java.util.List;
-import strikeoff.plan.Evidence;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
-import strikeoff.plan.PlanPath;
 
 /**
  * A print step on a cloth whose earlier dye is fixed.

@@ -1,8 +1,8 @@
 package strikeoff.sequence;
 
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * What the run prints of one arrangement, and which placements or colours of it it leaves out.

@@ -1,8 +1,8 @@
 package strikeoff.sequence;
 
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * Prints of one arrangement that a step makes on bare places, or those it makes again of another

@@ -1,8 +1,8 @@
 package strikeoff.sequence;
 
 import java.util.List;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 
 /**
  * A sewn seam, and the work away from it that comes afterwards on cloth which no longer lies flat.

@@ -3,8 +3,8 @@ package strikeoff.sequence;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.day.facts.Timeline;
+import strikeoff.evidence.Evidence;
 import strikeoff.layout.Layout;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 

@@ -1,7 +1,7 @@
 package strikeoff.studio;
 
 import java.util.List;
-import strikeoff.plan.Problem;
+import strikeoff.document.Problem;
 
 /** What came of reading a policy file. */
 public sealed interface StudioReading {

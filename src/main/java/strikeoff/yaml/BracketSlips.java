@@ -3,7 +3,7 @@ package strikeoff.yaml;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 import strikeoff.yaml.Slips.Slip;
 
 /** Brackets left open or closed wrongly, commas left out, colours that became comments. */

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import strikeoff.plan.Bounds;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
+import strikeoff.document.Bounds;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
 import strikeoff.units.Script;
 
 /** Builds the tree from the parser's tokens and refuses what plans have no use for. */

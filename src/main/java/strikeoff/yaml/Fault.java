@@ -1,6 +1,6 @@
 package strikeoff.yaml;
 
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 
 /**
  * Where the parser gave up, in the text as it is mended so far.

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 import strikeoff.units.Script;
 import strikeoff.yaml.Slips.Slip;
 

@@ -1,7 +1,7 @@
 package strikeoff.yaml;
 
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
 
 /**
  * A value with its place in the document.

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 
 /**
  * The lines of a text in which slips are mended as a reader would take them, so that reading can go

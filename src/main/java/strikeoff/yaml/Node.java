@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 
 /**
  * A part of a YAML document with its place. Scalars stay text, so that {@code on}, {@code no} and

@@ -3,9 +3,9 @@ package strikeoff.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
-import strikeoff.plan.Problem;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
+import strikeoff.document.Problem;
 
 /** Collects what is wrong with one file, up to a bound. */
 public final class Problems {

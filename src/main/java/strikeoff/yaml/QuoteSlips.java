@@ -3,7 +3,7 @@ package strikeoff.yaml;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 import strikeoff.yaml.Slips.Slip;
 
 /** Quotation marks that are not closed, close too early, or hold a backslash. */

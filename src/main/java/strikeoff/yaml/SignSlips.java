@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 import strikeoff.units.Script;
 import strikeoff.yaml.Slips.Slip;
 

@@ -3,7 +3,7 @@ package strikeoff.yaml;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 
 /**
  * Finds the slip of the pen behind what a parser complains of, which is often a line further up,

@@ -1,6 +1,6 @@
 package strikeoff.yaml;
 
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 import strikeoff.units.Script;
 
 /** Says what a YAML parser complains of in words that help somebody who never read about YAML. */

@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
 
 /** Turns a file's bytes into text, strictly: what is no UTF-8 or cannot be seen is a problem. */
 final class TextDecoder {

@@ -13,9 +13,9 @@ import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
-import strikeoff.plan.Bounds;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
+import strikeoff.document.Bounds;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
 
 /**
  * Reads YAML from people nobody vouches for: bounded in size, depth and number of values, without

@@ -2,7 +2,7 @@ package strikeoff.yaml;
 
 import java.util.List;
 import java.util.Optional;
-import strikeoff.plan.Problem;
+import strikeoff.document.Problem;
 
 /** What came of reading a YAML text. */
 public sealed interface YamlReading {

@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strikeoff.document.Bounds;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.layout.Overlap;
-import strikeoff.plan.Bounds;
 import strikeoff.report.HtmlReport;
 
 /** Plans that are readable and still meant to do harm end in a verdict, and soon. */

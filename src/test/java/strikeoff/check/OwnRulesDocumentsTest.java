@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.rulebook.Rulebook;
 import strikeoff.rulebook.own.OwnRules;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.function.Predicate;
+import strikeoff.evidence.Evidence;
 import strikeoff.facts.Facts;
-import strikeoff.plan.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.yaml.PlanReader;
 import strikeoff.plan.yaml.PlanReading;

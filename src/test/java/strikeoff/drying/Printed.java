@@ -2,6 +2,7 @@ package strikeoff.drying;
 
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.document.PlanPath;
 import strikeoff.drying.DryingClock.States;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Colour;
@@ -10,7 +11,6 @@ import strikeoff.plan.DryingTime;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlainParts;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.Room;
 import strikeoff.plan.StrikeOff;
 import strikeoff.policy.Policy;

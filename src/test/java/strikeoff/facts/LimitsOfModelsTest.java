@@ -10,9 +10,9 @@ import strikeoff.checks.Worked;
 import strikeoff.day.Film;
 import strikeoff.day.Impression;
 import strikeoff.day.facts.DryingAir;
+import strikeoff.evidence.Basis;
 import strikeoff.paste.KeptInRoom;
 import strikeoff.paste.PasteAge;
-import strikeoff.plan.Basis;
 import strikeoff.units.Measures;
 
 /** Outside its range a model says so and extrapolates nothing; inside, a report names it. */

@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import strikeoff.document.Bounds;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
+import strikeoff.document.SourceMap;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Acceptance;
-import strikeoff.plan.Bounds;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
-import strikeoff.plan.SourceMap;
 
 class FindingsTest {
 

@@ -19,13 +19,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.check.Example;
+import strikeoff.document.Bounds;
+import strikeoff.document.Position;
 import strikeoff.document.Replacement;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Mend;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
-import strikeoff.plan.Bounds;
-import strikeoff.plan.Position;
 
 class EditTrialsTest {
 

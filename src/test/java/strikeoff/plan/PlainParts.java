@@ -3,6 +3,7 @@ package strikeoff.plan;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.document.PlanPath;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
 import strikeoff.units.Share;

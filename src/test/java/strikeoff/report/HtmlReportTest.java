@@ -16,11 +16,11 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
+import strikeoff.document.Problem;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
-import strikeoff.plan.Problem;
 
 class HtmlReportTest {
 

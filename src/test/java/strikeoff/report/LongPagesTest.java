@@ -22,9 +22,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
-import strikeoff.plan.Problem;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
+import strikeoff.document.Problem;
 import strikeoff.report.page.PlanPage;
 import strikeoff.report.page.TableSection;
 

@@ -21,14 +21,14 @@ import org.drools.model.impl.ModelImpl;
 import org.drools.model.impl.RuleBuilder;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import org.junit.jupiter.api.Test;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.findings.AcceptEntry;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.plan.Acceptance;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.rulebook.Rulebook.Judgement;
 
 class RulebookTest {

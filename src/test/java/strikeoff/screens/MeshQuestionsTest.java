@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.checks.Worked;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 
 /** What is asked about a mesh: its count, and its thread. */
 class MeshQuestionsTest {

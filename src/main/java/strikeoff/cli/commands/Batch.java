@@ -19,7 +19,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import strikeoff.check.Checked;
 import strikeoff.cli.files.PlanFiles.PlanFile;
-import strikeoff.plan.ShortOfMemory;
+import strikeoff.document.ShortOfMemory;
 
 /**
  * Checks many plans at once and hands them on in their order. Only a few are in work or wait to be

@@ -2,7 +2,7 @@ package strikeoff.cli.commands;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 
 /** How much of something a plan may have, as {@code --bound} has it. */
 record BoundGiven(String name, int most) {

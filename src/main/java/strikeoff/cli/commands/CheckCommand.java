@@ -19,7 +19,7 @@ import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.Surroundings;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 import strikeoff.report.outcome.Part;
 
 /** Checks plans. */

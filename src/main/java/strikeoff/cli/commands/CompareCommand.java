@@ -26,7 +26,7 @@ import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Ink;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.cli.text.Tally;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 import strikeoff.report.compare.Comparison;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Results;

@@ -17,7 +17,7 @@ import strikeoff.cli.files.PolicyFiles;
 import strikeoff.cli.files.PolicyFiles.PolicyFile;
 import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Surroundings;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 import strikeoff.rulebook.own.RuleFolder;
 import strikeoff.studio.StudioReader;
 

@@ -26,11 +26,11 @@ import strikeoff.cli.text.Ink;
 import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.Surroundings;
+import strikeoff.document.Bounds;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.mend.Diff;
 import strikeoff.mend.Mender;
-import strikeoff.plan.Bounds;
 
 /** Mends plans by edits that were tried. */
 final class MendCommand implements Command {

@@ -15,7 +15,7 @@ import strikeoff.check.Checker;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.Surroundings;
-import strikeoff.plan.ShortOfMemory;
+import strikeoff.document.ShortOfMemory;
 import strikeoff.units.Spelling;
 
 /** The program's commands. */

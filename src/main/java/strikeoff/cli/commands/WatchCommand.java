@@ -20,7 +20,7 @@ import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.Surroundings;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 
 /** Checks a plan, or those of a folder, again whenever one is saved, or what they are judged by. */
 final class WatchCommand implements Command {

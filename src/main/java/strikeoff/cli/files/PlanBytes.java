@@ -12,7 +12,7 @@ import java.util.Optional;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Surroundings;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 
 /**
  * A plan's file as it was read, to be written again with another text.

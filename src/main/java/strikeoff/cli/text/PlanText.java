@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.document.Position;
+import strikeoff.document.Problem;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Mend;
@@ -12,8 +14,6 @@ import strikeoff.findings.Place;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
 import strikeoff.findings.Sources;
-import strikeoff.plan.Position;
-import strikeoff.plan.Problem;
 
 /**
  * Says what came of one plan, line by line.

@@ -2,8 +2,8 @@ package strikeoff.day.facts;
 
 import java.util.List;
 import strikeoff.day.Moment;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
 

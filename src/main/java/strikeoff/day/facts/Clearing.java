@@ -13,7 +13,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Reached;
 import strikeoff.day.facts.Causes.Cause;
 import strikeoff.day.facts.Causes.Pair;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Measures;
 

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import strikeoff.day.Resource;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Equipment;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 

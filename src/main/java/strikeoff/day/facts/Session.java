@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.day.Use;
-import strikeoff.plan.GivenUp;
+import strikeoff.document.GivenUp;
 import strikeoff.plan.Hours;
 import strikeoff.units.Span;
 

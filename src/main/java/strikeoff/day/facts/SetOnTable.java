@@ -9,8 +9,8 @@ import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.day.DayRun;
 import strikeoff.day.Impression;
-import strikeoff.plan.Evidence;
-import strikeoff.plan.PlanPath;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 

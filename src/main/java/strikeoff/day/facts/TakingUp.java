@@ -15,7 +15,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.OnTable.Taken;
 import strikeoff.day.Reached;
 import strikeoff.day.Task;
-import strikeoff.plan.Evidence.Related;
+import strikeoff.evidence.Evidence.Related;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;

@@ -16,9 +16,9 @@ import strikeoff.day.Reached;
 import strikeoff.day.facts.Causes.Cause;
 import strikeoff.day.facts.Causes.Pair;
 import strikeoff.day.facts.Trials.Outcome;
+import strikeoff.evidence.Evidence.Related;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Design;
-import strikeoff.plan.Evidence.Related;
 import strikeoff.units.Area;
 import strikeoff.units.Phrase;
 

@@ -2,7 +2,7 @@ package strikeoff.document.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 
 /** Lines of a text, by offsets counted from 0; each keeps the line end that it has. */
 final class LineOffsets {

@@ -42,7 +42,7 @@ final class ClothPart {
     Fields f = Everyday.called("cloth", root.underOrAbsent("cloth", "the cloth"));
     if (!root.has("cloth")) {
       root.wrong("cloth", "“cloth” is missing: the cloth with its length and width belongs here");
-      f = Fields.absent(f.path(), new strikeoff.plan.Position(1, 1), new Reading());
+      f = Fields.absent(f.path(), new strikeoff.document.Position(1, 1), new Reading());
     }
     Map<String, Share> fibres = fibres(f);
     boolean washed =

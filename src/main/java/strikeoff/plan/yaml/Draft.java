@@ -1,6 +1,6 @@
 package strikeoff.plan.yaml;
 
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 import strikeoff.policy.Policy;
 import strikeoff.yaml.Reading;
 

@@ -3,8 +3,8 @@ package strikeoff.plan.yaml;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
 import strikeoff.yaml.Node;
 
 /**

@@ -1,9 +1,9 @@
 package strikeoff.plan.yaml;
 
 import java.util.List;
+import strikeoff.document.Problem;
+import strikeoff.document.SourceMap;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Problem;
-import strikeoff.plan.SourceMap;
 
 /** What came of reading a file as a plan. */
 public sealed interface PlanReading {

@@ -6,8 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import strikeoff.document.Bounds;
 import strikeoff.plan.Arrangement;
-import strikeoff.plan.Bounds;
 import strikeoff.plan.Design;
 import strikeoff.yaml.Fields;
 

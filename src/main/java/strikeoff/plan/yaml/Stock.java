@@ -2,7 +2,7 @@ package strikeoff.plan.yaml;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 import strikeoff.policy.Policy;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;

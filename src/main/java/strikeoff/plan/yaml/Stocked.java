@@ -6,9 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
 import strikeoff.plan.Assumption;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
 import strikeoff.yaml.Node;
 
 /**

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import strikeoff.plan.Problem;
+import strikeoff.document.Problem;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
 import strikeoff.policy.LimitOrder;

@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
+import strikeoff.document.Problem;
+import strikeoff.document.SourceMap;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Place;
 import strikeoff.findings.PolicyChange;
-import strikeoff.plan.PlanPath;
-import strikeoff.plan.Position;
-import strikeoff.plan.Problem;
-import strikeoff.plan.SourceMap;
 
 /**
  * What came of one plan, small enough to keep a whole batch of it. Texts in it are untrusted.

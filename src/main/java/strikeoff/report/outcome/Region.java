@@ -1,6 +1,6 @@
 package strikeoff.report.outcome;
 
-import strikeoff.plan.Position;
+import strikeoff.document.Position;
 
 /**
  * A stretch of a file.

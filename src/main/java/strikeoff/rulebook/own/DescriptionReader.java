@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 
 /** Reads what a line says of a thing: sentences of the vocabulary, its values, other things. */
 final class DescriptionReader {

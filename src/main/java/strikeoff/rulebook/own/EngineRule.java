@@ -20,7 +20,7 @@ import org.drools.model.Variable;
 import org.drools.model.consequences.ConsequenceBuilder;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import strikeoff.described.WholePlan;
-import strikeoff.plan.Evidence;
+import strikeoff.evidence.Evidence;
 import strikeoff.policy.Limit;
 import strikeoff.rulebook.Reporter;
 

@@ -9,8 +9,8 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import strikeoff.evidence.Evidence;
 import strikeoff.findings.Words;
-import strikeoff.plan.Evidence;
 import strikeoff.policy.Limit;
 import strikeoff.units.Measures;
 

@@ -19,8 +19,8 @@ import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
 import strikeoff.document.Edit;
+import strikeoff.document.PlanPath;
 import strikeoff.document.Scalars;
-import strikeoff.plan.PlanPath;
 
 class ManuscriptTest {
 

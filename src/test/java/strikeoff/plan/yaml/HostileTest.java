@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import strikeoff.plan.Bounds;
+import strikeoff.document.Bounds;
 
 /** Files that nobody wrote as plans, or wrote to do harm, end in words and soon. */
 class HostileTest {

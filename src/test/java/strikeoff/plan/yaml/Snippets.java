@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.Problem;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Problem;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 

@@ -13,8 +13,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
 import strikeoff.checks.Draws;
+import strikeoff.document.PlanPath;
 import strikeoff.plan.Design;
-import strikeoff.plan.PlanPath;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 

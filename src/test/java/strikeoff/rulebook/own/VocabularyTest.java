@@ -24,8 +24,8 @@ import org.drools.model.Rule;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.Test;
+import strikeoff.evidence.Evidence;
 import strikeoff.findings.AcceptEntry;
-import strikeoff.plan.Evidence;
 import strikeoff.rulebook.Reporter;
 
 /** The sentences that are shipped: each can be written, means something, and is documented. */

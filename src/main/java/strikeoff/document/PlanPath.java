@@ -1,4 +1,4 @@
-package strikeoff.plan;
+package strikeoff.document;
 
 /**
  * Where in a plan a value stands, as the keys and list numbers that lead to it: {@code

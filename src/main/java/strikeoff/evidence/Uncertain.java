@@ -1,4 +1,4 @@
-package strikeoff.plan;
+package strikeoff.evidence;
 
 import strikeoff.units.Chance;
 

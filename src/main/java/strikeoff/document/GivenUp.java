@@ -1,4 +1,4 @@
-package strikeoff.plan;
+package strikeoff.document;
 
 /**
  * Work on a plan ends because nobody waits for it any more. Loops that a plan can make long ask

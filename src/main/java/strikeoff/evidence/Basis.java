@@ -1,4 +1,4 @@
-package strikeoff.plan;
+package strikeoff.evidence;
 
 /**
  * What a kind of estimate rests on, for whoever reads a report and asks how far to trust it.

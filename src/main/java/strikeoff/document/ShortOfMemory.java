@@ -1,4 +1,4 @@
-package strikeoff.plan;
+package strikeoff.document;
 
 /** Work on a plan ended for want of memory: the same plan may pass when nothing else is in work. */
 public final class ShortOfMemory {

@@ -1,4 +1,4 @@
-package strikeoff.plan;
+package strikeoff.document;
 
 import java.util.Comparator;
 

@@ -1,6 +1,7 @@
-package strikeoff.plan;
+package strikeoff.evidence;
 
 import java.util.List;
+import strikeoff.document.PlanPath;
 
 /**
  * A derived fact that a rule may report. Its record components and parameterless methods are the

@@ -1,4 +1,4 @@
-package strikeoff.plan;
+package strikeoff.document;
 
 /** A place in a file: line and column, both counted from 1; columns in UTF-16 code units. */
 public record Position(int line, int column) implements Comparable<Position> {
