@@ -58,13 +58,16 @@ public final class Main {
 
   private static int run(String[] args) {
     Outlet out = new Outlet(new FileOutputStream(FileDescriptor.out));
+    boolean terminal = isTerminal(System.console());
     Surroundings here =
         new Surroundings(
             writer(out),
             writer(new FileOutputStream(FileDescriptor.err)),
             new StandardInput(),
             System.getenv(),
-            isTerminal(System.console()),
+            terminal,
+            // The JDK can't tell it of the error output; the launcher can.
+            Boolean.parseBoolean(System.getProperty("strikeoff.watched", "" + terminal)),
             folder(),
             Runtime.getRuntime().availableProcessors());
     int code = Strikeoff.run(here, Arguments.asWritten(args));

@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
@@ -55,6 +56,7 @@ public final class Proposer {
   private final Checker checker;
   private final RunWanted asked;
   private final int atOnce;
+  private final AtomicLong triedInAll = new AtomicLong();
   private String name = "";
   private Checked.Judged before;
 
@@ -129,6 +131,7 @@ public final class Proposer {
   }
 
   private Proposal searched(String text, Leeway leeway) {
+    asked.onlooker().sees(0, Optional.empty());
     Order order = new Order(leeway);
     Rehearsal rehearsal = rehearsal(leeway);
     List<List<Step>> beginnings = new Beginnings(leeway, order, rehearsal).all();
@@ -163,7 +166,7 @@ public final class Proposer {
           before.findings().stream().filter(Proposer::stands).toList());
     }
     Search best = first.get();
-    Tidying tidying = new Tidying(leeway, order);
+    Tidying tidying = new Tidying(leeway, order, asked.onlooker()::hasEnough);
     tidying.tidy(best, best.best().get().candidate().worked(), Candidate::cost);
     Search.Found soonest = best.best().get();
     Search.Found found = soonest;
@@ -320,6 +323,18 @@ public final class Proposer {
   }
 
   private BooleanSupplier goesOn(Search search, double share) {
+    BooleanSupplier isLeft = isLeft(search, share);
+    return () -> {
+      asked
+          .onlooker()
+          .sees(
+              triedInAll.getAndIncrement(),
+              search.best().map(best -> best.judged().checked().facts().timeline().finish()));
+      return isLeft.getAsBoolean() && !asked.onlooker().hasEnough();
+    };
+  }
+
+  private BooleanSupplier isLeft(Search search, double share) {
     if (asked.effort().isPresent()) {
       double part = share == 1 ? 1 - FOR_SOONEST : share;
       long most = Math.max(1, Math.round(asked.effort().getAsLong() * part / COUNTED));

@@ -14,6 +14,7 @@ import strikeoff.day.facts.Surety;
  * @param effort how many runs are tried at most; counted, so that every machine finds the same
  * @param timeUsed the share of its time that is over, where no effort is given; from 1 on the
  *     search ends
+ * @param onlooker who may have had enough before
  */
 public record RunWanted(
     Surety surety,
@@ -21,4 +22,17 @@ public record RunWanted(
     boolean anyOrder,
     boolean hairDryer,
     OptionalLong effort,
-    DoubleSupplier timeUsed) {}
+    DoubleSupplier timeUsed,
+    Onlooker onlooker) {
+
+  /** The same for somebody who waits to the end. */
+  public RunWanted(
+      Surety surety,
+      boolean shortest,
+      boolean anyOrder,
+      boolean hairDryer,
+      OptionalLong effort,
+      DoubleSupplier timeUsed) {
+    this(surety, shortest, anyOrder, hairDryer, effort, timeUsed, Onlooker.PATIENT);
+  }
+}

@@ -3,6 +3,7 @@ package strikeoff.propose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
@@ -14,10 +15,15 @@ final class Tidying {
 
   private final Leeway leeway;
   private final Order order;
+  private final BooleanSupplier enough;
 
-  Tidying(Leeway leeway, Order order) {
+  /**
+   * @param enough true once nobody waits for a tidier run
+   */
+  Tidying(Leeway leeway, Order order, BooleanSupplier enough) {
     this.leeway = leeway;
     this.order = order;
+    this.enough = enough;
   }
 
   /** Runs with one thing less each. */
@@ -157,6 +163,9 @@ final class Tidying {
     while (dropped && search.best().isPresent()) {
       dropped = false;
       for (List<Step> run : lesser(search.best().get().candidate().run())) {
+        if (enough.getAsBoolean()) {
+          return;
+        }
         Candidate less = search.rehearsed(run);
         if (less.worked() <= worked && search.offer(less, cost)) {
           dropped = true;

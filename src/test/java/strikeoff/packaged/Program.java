@@ -137,6 +137,15 @@ record Program(Way way, Path folder, List<String> options, Map<String, String> e
     }
   }
 
+  /** A shell starts what is to go on behind it so. */
+  static boolean ignoresInterrupts(Process process) throws Exception {
+    Path status = Path.of("/proc/" + process.pid() + "/status");
+    return Files.exists(status)
+        && Files.readAllLines(status).stream()
+            .filter(line -> line.startsWith("SigIgn:"))
+            .anyMatch(line -> (Long.parseLong(line.substring(7).strip(), 16) & 2) != 0);
+  }
+
   private static String text(Path file) throws IOException {
     return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
   }

@@ -37,7 +37,7 @@ class WatchIT {
           .containsPattern(
               "(?m)^  since \\d\\d:\\d\\d:\\d\\d: mended 1 \\(1 stop\\), new 0, left \\d$")
           .containsPattern("(?m)^    mended  STOP    paste/short$");
-      assumeFalse(ignoresInterrupts(watch), "what started this has interrupts ignored");
+      assumeFalse(Program.ignoresInterrupts(watch), "what started this has interrupts ignored");
       new ProcessBuilder("kill", "-INT", "" + watch.pid()).start().waitFor();
       assertThat(watch.waitFor(20, TimeUnit.SECONDS)).isTrue();
       assertThat(watch.exitValue()).isEqualTo(130);
@@ -50,14 +50,5 @@ class WatchIT {
     while (!Files.readString(file).contains(text)) {
       Thread.sleep(50);
     }
-  }
-
-  /** A shell starts what is to go on behind it so. */
-  private static boolean ignoresInterrupts(Process process) throws Exception {
-    Path status = Path.of("/proc/" + process.pid() + "/status");
-    return Files.exists(status)
-        && Files.readAllLines(status).stream()
-            .filter(line -> line.startsWith("SigIgn:"))
-            .anyMatch(line -> (Long.parseLong(line.substring(7).strip(), 16) & 2) != 0);
   }
 }

@@ -119,7 +119,7 @@ final class CheckRun {
     }
     PlanText text = new PlanText(ink(), here.width(), settings.detail(), settings.maxFindings());
     Progress progress =
-        new Progress(here, places.size(), here.terminal() && places.size() >= LONG_BATCH);
+        new Progress(here, places.size(), here.watched() && places.size() >= LONG_BATCH);
     Tally tally = new Tally();
     SilentRules silent = new SilentRules();
     List<IndexEntry> entries = new ArrayList<>();

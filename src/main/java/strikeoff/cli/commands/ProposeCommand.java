@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.check.Checked;
+import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
 import strikeoff.check.Verdict;
 import strikeoff.cli.files.PlanBytes;
@@ -22,6 +23,7 @@ import strikeoff.cli.text.Ink;
 import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.ProposalText;
+import strikeoff.cli.text.SearchProgress;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.day.facts.Surety;
 import strikeoff.document.Bounds;
@@ -116,11 +118,13 @@ final class ProposeCommand implements Command {
         "1:no run was found that the check accepts, or none can be",
         Exit.WRONG_POLICY,
         "3:the plan can't be read",
-        Exit.POLICY_FAILED);
+        Exit.POLICY_FAILED,
+        "130:it was interrupted twice, or not while it searched");
     Options.note(
         spec,
         "Only the run changes; the steps that fix and wash the cloth stay as they are in it. What"
-            + " was found is told on standard error.");
+            + " was found is told on standard error. Ctrl-C ends the search, and the best run that"
+            + " was found is proposed; pressed again it ends the program at once.");
   }
 
   @Override
@@ -176,9 +180,19 @@ final class ProposeCommand implements Command {
       return unread(
           judge.checker().get().check(file.name(), new ByteArrayInputStream(before.bytes())));
     }
+    try (Interrupts interrupts = new Interrupts()) {
+      return told(file, before, searched(file, before, judge.checker().get(), interrupts));
+    }
+  }
+
+  private Proposal searched(
+      PlanFile file, PlanBytes before, Checker checker, Interrupts interrupts) {
     Integer counted = effort.getValue();
+    int most = seconds.<Integer>getValue();
     long begun = System.nanoTime();
-    double allowed = 1e9 * seconds.<Integer>getValue();
+    SearchProgress progress =
+        new SearchProgress(
+            here, counted == null ? most + " s" : counted + " runs", interrupts::came);
     RunWanted asked =
         new RunWanted(
             likely.<Boolean>getValue() ? Surety.LIKELY : Surety.SURE,
@@ -186,10 +200,17 @@ final class ProposeCommand implements Command {
             anyOrder.getValue(),
             hairDryer.getValue(),
             counted == null ? OptionalLong.empty() : OptionalLong.of(counted),
-            () -> (System.nanoTime() - begun) / allowed);
-    String text = before.text().get();
-    Proposal proposal =
-        Proposer.proposed(judge.checker().get(), file.name(), text, asked, here.plansAtOnce());
+            () -> (System.nanoTime() - begun) / (1e9 * most),
+            progress);
+    try {
+      return Proposer.proposed(
+          checker, file.name(), before.text().orElseThrow(), asked, here.plansAtOnce());
+    } finally {
+      progress.end();
+    }
+  }
+
+  private Exit told(PlanFile file, PlanBytes before, Proposal proposal) {
     if (proposal instanceof Proposal.Unread unread) {
       return unread(unread.before());
     }

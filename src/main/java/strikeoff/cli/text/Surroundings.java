@@ -15,6 +15,7 @@ import java.util.Map;
  * @param in where a plan may be read from
  * @param environment variables by name
  * @param terminal true if a person watches: both output and input are a terminal
+ * @param watched true if the error output is a terminal, where progress may be told
  * @param folder what relative paths start from
  * @param cores how many plans can be checked side by side
  */
@@ -24,6 +25,7 @@ public record Surroundings(
     InputStream in,
     Map<String, String> environment,
     boolean terminal,
+    boolean watched,
     Path folder,
     int cores) {
 
@@ -37,6 +39,18 @@ public record Surroundings(
   public Surroundings {
     // Names that the platform's charset can't tell apart come as one.
     environment = Collections.unmodifiableMap(new HashMap<>(environment));
+  }
+
+  /** With all outputs on the same terminal, or on none. */
+  public Surroundings(
+      PrintWriter out,
+      PrintWriter err,
+      InputStream in,
+      Map<String, String> environment,
+      boolean terminal,
+      Path folder,
+      int cores) {
+    this(out, err, in, environment, terminal, terminal, folder, cores);
   }
 
   /**
