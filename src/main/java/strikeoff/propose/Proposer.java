@@ -109,14 +109,48 @@ public final class Proposer {
     }
     Leeway leeway = Leeway.of(plan, layout, policy(), asked);
     if (leeway.last().isEmpty()) {
-      return refused(
-          "Its run has no steps that fix the prints (fix, rinse, wash or heat-set); write them, and"
-              + " the rest of the run is proposed.");
+      return fixedToo(text);
     }
     if (Manuscript.of(text).flatMap(m -> m.withList("run", List.of("- end of day"))).isEmpty()) {
       return refused("Its text has no place for another run: write it in lines, without braces.");
     }
     return searched(text, leeway);
+  }
+
+  /** With steps that fix the prints, of which the plan says nothing. */
+  private Proposal fixedToo(String text) {
+    Proposal first =
+        refused(
+            "Its run has no steps that fix the prints (fix, rinse, wash or heat-set), and none can"
+                + " be written for it.");
+    boolean isFirst = true;
+    for (String fixed : FixingSteps.written(text, before.plan(), policy())) {
+      Proposal proposal = proposed(checker, name, fixed, asked, atOnce);
+      if (proposal instanceof Proposal.Found found) {
+        List<String> notes = new ArrayList<>(found.notes());
+        notes.add(
+            "The plan says nothing of how its prints are fixed: those steps are assumed by its"
+                + " pastes and fibres; compare them with what your dyes' and paints' sheets say.");
+        return new Proposal.Found(
+            before,
+            found.text(),
+            (Checked.Judged) checker.check(name, found.text()),
+            found.slowFinish(),
+            found.bound(),
+            found.tried(),
+            notes);
+      }
+      if (isFirst && proposal instanceof Proposal.Refused refused) {
+        first =
+            new Proposal.Refused(
+                before,
+                "Its run has no steps that fix the prints; with those that its pastes ask for: "
+                    + refused.why(),
+                refused.findings());
+        isFirst = false;
+      }
+    }
+    return first;
   }
 
   private Policy policy() {

@@ -10,6 +10,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.cli.Scenario.Outcome;
 
 class ProposeTest {
@@ -111,14 +113,61 @@ class ProposeTest {
     assertThat(run("propose", "border.yaml", "--write", "-o", "x").exit()).isEqualTo(2);
   }
 
-  @Test
-  void aPlanWithoutStepsThatFixSaysWhichAreMissing() throws IOException {
+  private String withoutRun() throws IOException {
     String text = text();
-    Files.writeString(plan, text.substring(0, text.indexOf("run:")));
+    return text.substring(0, text.indexOf("run:"));
+  }
+
+  /** Cloth, tools, designs and placements are enough for a whole plan. */
+  @Test
+  void aPlanWithoutARunGetsAllOfIt() throws IOException {
+    String before = withoutRun();
+    Files.writeString(plan, before);
+    Outcome outcome = propose("--write");
+    assertThat(outcome.exit()).as(outcome.err()).isZero();
+    assertThat(outcome.err())
+        .contains("it has no run yet; this one ends on day 1, 11:")
+        .contains("how its prints are fixed: those steps are assumed");
+    assertThat(text())
+        .startsWith(before + "run:\n  - mix: all\n  - print: border\n")
+        .contains("  # Assumed, as the plan says nothing of fixing: follow the sheets of the dye")
+        .contains("  - fix: soak\n    bath: {soda ash: 200 g, salt: 500 g, water: 5 L}\n")
+        .endsWith("  - rinse: 20 °C\n  - wash: 60 °C\n");
+    Outcome check = run("check", "border.yaml", "--fail-on", "risk");
+    assertThat(check.exit()).as(check.out()).isZero();
+  }
+
+  /** By what carries the colour and what bears it; each accepted by the check. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "medium: dye, group: dichlorotriazine | medium: paint | heat-set: iron~    temperature: 150 °C~    for: 5 min~$",
+        "medium: dye, group: dichlorotriazine"
+            + " | medium: paint, label: {temperature: 140 °C, for: 8 min}"
+            + " | heat-set: iron~    temperature: 140 °C~    for: 8 min~$",
+        "group: dichlorotriazine | group: dichlorotriazine, recipe: {dye: 3 g, urea: 10 g,"
+            + " alginate: 3 g, baking soda: 2 g, water: 92 g} | fix: steam~    for: 10 min~",
+        "fibre: linen | fibre: silk | soda ash: 95 g.*wash: \\d+ °C~$",
+      })
+  void itIsFixedByWhatCarriesTheColour(String was, String is, String fixed) throws IOException {
+    String before = withoutRun().replace(was, is);
+    Files.writeString(plan, before);
+    Outcome outcome = propose("--write");
+    assertThat(outcome.exit()).as(outcome.err()).isZero();
+    assertThat(text()).containsPattern("(?s)" + fixed.replace("~", "\n"));
+    assertThat(run("check", "border.yaml", "--fail-on", "risk").exit()).isZero();
+  }
+
+  @Test
+  void noFixingIsInventedThatTheClothDoesNotTake() throws IOException {
+    Files.writeString(plan, withoutRun().replace("fibre: linen", "fibre: polyester"));
     Outcome outcome = propose();
     assertThat(outcome.exit()).isEqualTo(1);
+    assertThat(outcome.out()).isEmpty();
     assertThat(outcome.err())
-        .contains("no steps that fix the prints (fix, rinse, wash or heat-set)");
+        .contains("with those that its pastes ask for: Whatever its run,")
+        .contains("cloth/dye-on-unsuited-fibre");
   }
 
   @Test

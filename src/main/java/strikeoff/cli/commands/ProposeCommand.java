@@ -192,7 +192,10 @@ final class ProposeCommand implements Command {
     long begun = System.nanoTime();
     SearchProgress progress =
         new SearchProgress(
-            here, counted == null ? most + " s" : counted + " runs", interrupts::came);
+            here,
+            counted == null ? most + " s" : counted + " runs",
+            System::nanoTime,
+            interrupts::came);
     RunWanted asked =
         new RunWanted(
             likely.<Boolean>getValue() ? Surety.LIKELY : Surety.SURE,

@@ -3,6 +3,7 @@ package strikeoff.cli.text;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.LongSupplier;
 import strikeoff.day.Moment;
 import strikeoff.propose.Onlooker;
 
@@ -17,18 +18,23 @@ public final class SearchProgress implements Onlooker {
   private final Surroundings here;
   private final String wholly;
   private final BooleanSupplier enough;
-  private final long begun = System.nanoTime();
+  private final LongSupplier nanos;
+  private final long begun;
   private long written;
   private boolean stands;
   private Optional<Moment> soonest = Optional.empty();
 
   /**
    * @param wholly how long it searches, in words
+   * @param nanos a clock, from anywhen
    * @param enough true once somebody has pressed Ctrl-C
    */
-  public SearchProgress(Surroundings here, String wholly, BooleanSupplier enough) {
+  public SearchProgress(
+      Surroundings here, String wholly, LongSupplier nanos, BooleanSupplier enough) {
     this.here = here;
     this.wholly = wholly;
+    this.nanos = nanos;
+    this.begun = nanos.getAsLong();
     this.enough = enough;
   }
 
@@ -45,7 +51,7 @@ public final class SearchProgress implements Onlooker {
     if (best.isPresent() && (soonest.isEmpty() || best.get().compareTo(soonest.get()) < 0)) {
       soonest = best;
     }
-    long now = System.nanoTime();
+    long now = nanos.getAsLong();
     if (!stands || now - written >= REWRITTEN_NANOS) {
       write(line(tried, (now - begun) / 1_000_000_000));
       written = now;

@@ -1,0 +1,198 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import strikeoff.document.yaml.Manuscript;
+import strikeoff.plan.Medium;
+import strikeoff.plan.Paste;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.policy.Fibre;
+import strikeoff.policy.Policy;
+import strikeoff.policy.ReactiveGroup;
+import strikeoff.units.Mass;
+import strikeoff.units.Measures;
+import strikeoff.units.Span;
+import strikeoff.units.Temperature;
+import strikeoff.units.Volume;
+
+/**
+ * Steps that fix and wash the prints of a plan that has none: by what carries each colour, as long
+ * and as warm as the policy says of its dyes and fibres. Whether they do is for the check to say.
+ */
+final class FixingSteps {
+
+  /** As a first plan has them, see {@code strikeoff start}; common practice, no source. */
+  private static final double SODA_GRAMS_PER_LITRE = 40;
+
+  private static final double GENTLE_SODA_GRAMS_PER_LITRE = 19;
+  private static final double SALT_GRAMS_PER_LITRE = 100;
+  private static final double LEAST_LITRES = 5;
+  private static final Temperature RINSE = new Temperature(20);
+  private static final Temperature HOT_WASH = new Temperature(60);
+  private static final Temperature HOT_IRON = new Temperature(150);
+  private static final Span HOT_IRONED = new Span(5);
+  private static final Temperature COOL_IRON = new Temperature(140);
+  private static final Span COOL_IRONED = new Span(6);
+  private static final Span STEAMED = new Span(10);
+
+  private static final String ASSUMED = "# Assumed, as the plan says nothing of fixing: ";
+
+  private final PrintPlan plan;
+  private final Policy policy;
+  private final Measures units;
+  private final List<Paste> used;
+  private final List<Fibre> fibres;
+
+  private FixingSteps(PrintPlan plan, Policy policy) {
+    this.plan = plan;
+    this.policy = policy;
+    this.units = plan.measures();
+    Set<String> printed =
+        plan.arrangements().values().stream()
+            .flatMap(a -> plan.designs().get(a.design()).separations().stream())
+            .map(separation -> separation.paste())
+            .collect(Collectors.toSet());
+    this.used =
+        plan.pastes().values().stream().filter(paste -> printed.contains(paste.name())).toList();
+    this.fibres = plan.cloth().fibres().keySet().stream().map(policy::fibre).toList();
+  }
+
+  /**
+   * Texts of the plan with steps that fix its prints behind what its run has, each in another way;
+   * the likeliest first.
+   *
+   * @param text of the plan, which has none of them
+   */
+  static List<String> written(String text, PrintPlan plan, Policy policy) {
+    Optional<Manuscript> manuscript = Manuscript.of(text);
+    if (manuscript.isEmpty()) {
+      return List.of();
+    }
+    List<String> run = new ArrayList<>();
+    for (Step step : plan.run()) {
+      manuscript.get().item(step.path()).ifPresent(run::addAll);
+    }
+    List<String> all = new ArrayList<>();
+    for (List<String> steps : new FixingSteps(plan, policy).ways()) {
+      List<String> whole = new ArrayList<>(run);
+      whole.addAll(steps);
+      manuscript.get().withList("run", whole).ifPresent(all::add);
+    }
+    return all;
+  }
+
+  private List<List<String>> ways() {
+    List<List<String>> ways = new ArrayList<>();
+    List<Paste> dyes = used.stream().filter(p -> p.medium() == Medium.DYE).toList();
+    List<Paste> paints = used.stream().filter(p -> p.medium() == Medium.PAINT).toList();
+    if (dyes.isEmpty()) {
+      return paints.isEmpty() ? ways : List.of(heatSet(paints));
+    }
+    for (List<String> fix : fixes(dyes)) {
+      // Paint is set before it gets wet.
+      List<String> steps = new ArrayList<>(paints.isEmpty() ? List.of() : heatSet(paints));
+      steps.addAll(fix);
+      steps.add("- rinse: " + RINSE.text(units));
+      steps.add("- wash: " + wash().text(units));
+      ways.add(steps);
+    }
+    return ways;
+  }
+
+  /** Alkali in the paste fixes while it is kept damp or steamed; else a bath brings it. */
+  private List<List<String>> fixes(List<Paste> dyes) {
+    List<ReactiveGroup> groups =
+        dyes.stream().flatMap(p -> p.groups().stream()).distinct().map(policy::group).toList();
+    return dyes.stream().anyMatch(Paste::alkaliInPaste)
+        ? List.of(steam(groups), batch(groups))
+        : List.of(soak(groups));
+  }
+
+  private List<String> soak(List<ReactiveGroup> groups) {
+    double ratio = policy.limit("fixing/tight-liquor-ratio").amount();
+    double kilograms =
+        plan.cloth().length().m()
+            * plan.cloth().width().m()
+            * plan.cloth().mass().gramsPerSquareMetre()
+            / 1000;
+    Volume water = new Volume(Math.ceil(Math.max(LEAST_LITRES, ratio * kilograms)));
+    boolean strong = fibres.stream().allMatch(Fibre::cellulose);
+    double soda = strong ? SODA_GRAMS_PER_LITRE : GENTLE_SODA_GRAMS_PER_LITRE;
+    return List.of(
+        ASSUMED + "follow the sheets of the dye and of the soda.",
+        "- fix: soak",
+        "  bath: {soda ash: "
+            + new Mass(soda * water.litres()).enough(units)
+            + ", salt: "
+            + new Mass(SALT_GRAMS_PER_LITRE * water.litres()).enough(units)
+            + ", water: "
+            + water.enough(units)
+            + "}",
+        "  temperature: " + warmest(groups.stream().map(ReactiveGroup::soak).toList()),
+        "  for: " + longest(groups.stream().map(g -> g.soak().deep()).toList()));
+  }
+
+  private List<String> steam(List<ReactiveGroup> groups) {
+    List<Span> least = new ArrayList<>(groups.stream().map(ReactiveGroup::shortestSteam).toList());
+    least.add(STEAMED);
+    return List.of(
+        ASSUMED + "follow the sheet of the dye; steam scalds.",
+        "- fix: steam",
+        "  for: " + longest(least));
+  }
+
+  private List<String> batch(List<ReactiveGroup> groups) {
+    return List.of(
+        ASSUMED + "follow the sheet of the dye; wrap the cloth, so that it stays damp.",
+        "- fix: batch",
+        "  temperature: " + warmest(groups.stream().map(ReactiveGroup::batch).toList()),
+        "  for: " + longest(groups.stream().map(g -> g.batch().deep()).toList()));
+  }
+
+  /** As the labels say, where they say it. */
+  private List<String> heatSet(List<Paste> paints) {
+    boolean tender = fibres.stream().anyMatch(f -> f.heatHarms().compareTo(HOT_IRON) <= 0);
+    List<Paste.Label> labels = paints.stream().flatMap(p -> p.label().stream()).toList();
+    Temperature warm =
+        labels.stream()
+            .map(Paste.Label::temperature)
+            .max(Comparator.naturalOrder())
+            .orElse(tender ? COOL_IRON : HOT_IRON);
+    Span lasts =
+        labels.stream()
+            .map(Paste.Label::lasts)
+            .max(Comparator.naturalOrder())
+            .orElse(tender ? COOL_IRONED : HOT_IRONED);
+    return List.of(
+        ASSUMED + "follow the label of the paint.",
+        "- heat-set: iron",
+        "  temperature: " + warm.enough(units),
+        "  for: " + lasts.text());
+  }
+
+  /** As warm as each fibre bears it. */
+  private Temperature wash() {
+    return fibres.stream()
+        .map(fibre -> fibre.usualWash().orElse(fibre.warmestWash()))
+        .filter(bears -> bears.compareTo(HOT_WASH) < 0)
+        .min(Comparator.naturalOrder())
+        .orElse(HOT_WASH);
+  }
+
+  private String warmest(List<ReactiveGroup.Stated> stated) {
+    return stated.stream()
+        .map(ReactiveGroup.Stated::at)
+        .max(Comparator.naturalOrder())
+        .map(at -> at.enough(units))
+        .orElseThrow();
+  }
+
+  private static String longest(List<Span> spans) {
+    return spans.stream().max(Comparator.naturalOrder()).orElseThrow().text();
+  }
+}
