@@ -1,8 +1,11 @@
 package strikeoff.cli.commands;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -39,6 +42,7 @@ public final class Strikeoff implements Runnable {
           "completion",
           "rules",
           "explain",
+          "licences",
           "help");
 
   /** Those that speak of the others. */
@@ -129,6 +133,7 @@ public final class Strikeoff implements Runnable {
       case "completion" -> new CompletionCommand(here);
       case "rules" -> new RulesCommand(here);
       case "explain" -> new ExplainCommand(here);
+      case "licences" -> new LicencesCommand(here);
       case "help" -> new HelpCommand();
       default -> throw new IllegalArgumentException(name);
     };
@@ -183,7 +188,23 @@ public final class Strikeoff implements Runnable {
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
-      return new String[] {"strikeoff " + number()};
+      return new String[] {
+        "strikeoff " + number() + commit(), "Java " + System.getProperty("java.runtime.version")
+      };
+    }
+
+    /** The first digits of the commit that was built; nothing where the build found no history. */
+    private static String commit() {
+      try (InputStream in = Strikeoff.class.getResourceAsStream("/META-INF/commit.properties")) {
+        Properties known = new Properties();
+        if (in != null) {
+          known.load(in);
+        }
+        String commit = known.getProperty("git.commit.id.abbrev", "");
+        return commit.isEmpty() || commit.startsWith("$") ? "" : " (" + commit + ")";
+      } catch (IOException e) {
+        return "";
+      }
     }
 
     /** As {@code 0.1.0}; words where the classes don't come from the jar. */

@@ -1,0 +1,179 @@
+import java.io.File;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.spi.ToolProvider;
+import java.util.stream.Stream;
+
+/**
+ * Makes {@code target/image/strikeoff} of what {@code mvn package} made: a folder that holds the
+ * program and a Java of its own, for the system that it is made on. Run by {@code mvn -Pimage
+ * package}.
+ */
+public final class Image {
+
+  /**
+   * What the program loads; the rest of the JDK stays out. {@code jdeps} names more, for code that
+   * never runs.
+   */
+  private static final String MODULES = "java.base,java.desktop,java.logging,java.xml";
+
+  /** The start cache beside the jar holds the JDK's classes too. */
+  private static final String FILES_LEFT_OUT =
+      "/java.base/lib/server/classes*.jsa,/java.base/lib/jrt-fs.jar,/java.base/bin/keytool*,"
+          + "/java.desktop/lib/**,/java.desktop/conf/**";
+
+  private final Path project;
+  private final Path target;
+  private final Path image;
+
+  private Image(Path project) {
+    this.project = project;
+    this.target = project.resolve("target");
+    this.image = target.resolve("image/strikeoff");
+  }
+
+  /**
+   * @param args the project's folder
+   */
+  public static void main(String... args) throws IOException, InterruptedException {
+    new Image(Path.of(args[0])).make();
+  }
+
+  private void make() throws IOException, InterruptedException {
+    clear();
+    runtime();
+    copy(target.resolve("strikeoff.jar"), "lib/strikeoff.jar");
+    copy(target.resolve("strikeoff"), "bin/strikeoff");
+    copy(target.resolve("strikeoff.cmd"), "bin/strikeoff.cmd");
+    copyAll(target.resolve("man"), "share/man");
+    for (String plan : List.of("first-border.yaml", "estuary-curtains.yaml", "README.md")) {
+      copy(project.resolve("plans").resolve(plan), "examples/" + plan);
+    }
+    for (String text : List.of("LICENSE", "NOTICE")) {
+      copy(project.resolve("src/main/resources/META-INF").resolve(text), text);
+    }
+    if (File.separatorChar == '/') {
+      completion();
+      startCache();
+    }
+  }
+
+  private void clear() throws IOException {
+    if (Files.exists(image)) {
+      try (Stream<Path> all = Files.walk(image)) {
+        for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(each);
+        }
+      }
+    }
+    Files.createDirectories(image.resolve("lib"));
+  }
+
+  private void runtime() {
+    ToolProvider jlink =
+        ToolProvider.findFirst("jlink")
+            .orElseThrow(() -> new IllegalStateException("this Java has no jlink; a whole JDK has"));
+    boolean newer = Runtime.version().feature() >= 21;
+    int exit =
+        jlink.run(
+            new PrintStream(System.out, true),
+            System.err,
+            "--add-modules",
+            MODULES,
+            "--strip-debug",
+            "--no-header-files",
+            "--no-man-pages",
+            newer ? "--compress=zip-9" : "--compress=2",
+            "--exclude-files=" + FILES_LEFT_OUT,
+            "--output",
+            image.resolve("runtime").toString());
+    if (exit != 0) {
+      throw new IllegalStateException("jlink ended with " + exit);
+    }
+  }
+
+  private void completion() throws IOException, InterruptedException {
+    Path script = image.resolve("share/bash-completion/completions/strikeoff");
+    Files.createDirectories(script.getParent());
+    run(new ProcessBuilder(launcher(), "completion", "bash").redirectOutput(script.toFile()), 0, 0);
+  }
+
+  /** Keeps the classes of a trial run beside the jar, as the build does for its own Java. */
+  private void startCache() throws IOException, InterruptedException {
+    Path work = Files.createTempDirectory(target, "image-trial");
+    boolean aheadOfTime = Runtime.version().feature() >= 25;
+    Path classes = work.resolve("trial.classes");
+    Path cache = image.resolve(aheadOfTime ? "lib/strikeoff.aot" : "lib/strikeoff.jsa");
+    ProcessBuilder trial =
+        new ProcessBuilder(
+            launcher(),
+            "check",
+            "plans/estuary-curtains.yaml",
+            "plans/mistakes/four-stations.yaml",
+            "--verbose",
+            "--format=text",
+            "--format=json=" + work.resolve("results.json"),
+            "--reports=" + work.resolve("reports"),
+            "--fail-on=none");
+    trial.directory(project.toFile()).redirectOutput(work.resolve("told.txt").toFile());
+    trial
+        .environment()
+        .put(
+            "STRIKEOFF_OPTS",
+            aheadOfTime ? "-XX:AOTCacheOutput=" + cache : "-XX:DumpLoadedClassList=" + classes);
+    run(trial, 0, 1);
+    if (!aheadOfTime) {
+      run(
+          new ProcessBuilder(
+                  image.resolve("runtime/bin/java").toString(),
+                  "-Xshare:dump",
+                  // As the launcher has it; objects that only another collector could map stay out.
+                  "-XX:+UseSerialGC",
+                  "-XX:SharedClassListFile=" + classes,
+                  "-XX:SharedArchiveFile=" + cache,
+                  "-cp",
+                  image.resolve("lib/strikeoff.jar").toString())
+              .redirectOutput(work.resolve("dump.txt").toFile()),
+          0,
+          1);
+    }
+    if (!Files.isRegularFile(cache)) {
+      throw new IllegalStateException("no start cache was made; " + work + " says why");
+    }
+  }
+
+  private String launcher() {
+    return image.resolve("bin/strikeoff").toString();
+  }
+
+  private static void run(ProcessBuilder builder, int exit, int orElse)
+      throws IOException, InterruptedException {
+    int code = builder.redirectErrorStream(false).redirectError(ProcessBuilder.Redirect.INHERIT).start().waitFor();
+    if (code != exit && code != orElse) {
+      throw new IllegalStateException(builder.command() + " ended with " + code);
+    }
+  }
+
+  /** The time of the jar is kept: the start cache is of just this file. */
+  private void copy(Path from, String to) throws IOException {
+    Path there = image.resolve(to);
+    Files.createDirectories(there.getParent());
+    Files.copy(from, there, StandardCopyOption.COPY_ATTRIBUTES);
+  }
+
+  private void copyAll(Path from, String to) throws IOException {
+    List<Path> files = new ArrayList<>();
+    try (Stream<Path> all = Files.walk(from)) {
+      all.filter(Files::isRegularFile).forEach(files::add);
+    }
+    for (Path file : files) {
+      copy(file, to + "/" + from.relativize(file).toString().replace(File.separatorChar, '/'));
+    }
+  }
+}
