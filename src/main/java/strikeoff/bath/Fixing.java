@@ -89,7 +89,7 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
     evidence.addAll(Brushing.all(work));
     evidence.addAll(SecondAlkali.all(work));
     evidence.addAll(SodaInPaste.all(work));
-    LongInSoda.of(work).ifPresent(evidence::add);
+    TimeInSoda.of(work).ifPresent(evidence::add);
     evidence.addAll(AlkaliDose.all(work));
     evidence.addAll(UnweighedAlkali.all(work));
     evidence.addAll(UreaNeed.all(work));

@@ -62,17 +62,17 @@ final class Likeness {
   }
 
   /** One fact for each group of two or more, in the plan's order. */
-  List<AlikeColours> facts(Function<Swatch, PlanPath> path) {
+  List<NearLooks> facts(Function<Swatch, PlanPath> path) {
     Map<Integer, List<Swatch>> groups = new LinkedHashMap<>();
     for (int i = 0; i < group.length; i++) {
       groups.computeIfAbsent(first(i), n -> new ArrayList<>()).add(swatches.get(i));
     }
-    List<AlikeColours> facts = new ArrayList<>();
+    List<NearLooks> facts = new ArrayList<>();
     groups.forEach(
         (first, alike) -> {
           if (alike.size() > 1) {
             facts.add(
-                new AlikeColours(
+                new NearLooks(
                     alike.stream().map(Swatch::paste).toList(),
                     alike.stream().map(s -> s.onGround().hex()).toList(),
                     Ratio.toTenth(closest.get(first)),

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import strikeoff.day.CannotStart.Why;
+import strikeoff.day.EndlessWait.Why;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.plan.PrintPlan;
@@ -16,7 +16,7 @@ import strikeoff.plan.Until;
 final class Blocked {
 
   private final PrintPlan plan;
-  private final List<CannotStart> facts = new ArrayList<>();
+  private final List<EndlessWait> facts = new ArrayList<>();
   private final Set<String> told = new LinkedHashSet<>();
   private boolean givenUp;
 
@@ -24,7 +24,7 @@ final class Blocked {
     this.plan = plan;
   }
 
-  List<CannotStart> facts() {
+  List<EndlessWait> facts() {
     return facts;
   }
 
@@ -43,7 +43,7 @@ final class Blocked {
             .filter(s -> s instanceof Step.Mix mix && mix.pastes().contains(paste))
             .findFirst();
     facts.add(
-        new CannotStart(
+        new EndlessWait(
             step.number(),
             step.title(plan.measures()),
             "paste " + paste + later.map(s -> ", mixed in step " + s.number()).orElse(""),
@@ -62,7 +62,7 @@ final class Blocked {
   void dryness(Step step, Until.Dryness state) {
     givenUp = true;
     facts.add(
-        new CannotStart(
+        new EndlessWait(
             step.number(),
             step.title(plan.measures()),
             "films to get "
@@ -81,7 +81,7 @@ final class Blocked {
   void work(Step step, int tasks) {
     givenUp = true;
     facts.add(
-        new CannotStart(
+        new EndlessWait(
             step.number(),
             step.title(plan.measures()),
             "more than " + tasks + " pieces of work before it",
@@ -97,7 +97,7 @@ final class Blocked {
       return;
     }
     facts.add(
-        new CannotStart(
+        new EndlessWait(
             step.number(),
             step.title(plan.measures()),
             "screen "

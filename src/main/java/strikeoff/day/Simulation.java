@@ -286,7 +286,7 @@ public final class Simulation {
       List<Printed> printed,
       List<OnTable.Taken> taken,
       List<ClothLies> places,
-      List<CannotStart> blocked,
+      List<EndlessWait> blocked,
       Map<Integer, Long> idle,
       WetCloth cloth,
       long simulated) {

@@ -10,7 +10,7 @@ import strikeoff.units.Span;
  *
  * @param kind person, cloth, station, sink, fan, hair-dryer, drying place or screen
  * @param name which one
- * @param share of the time from the start of each session to its end
+ * @param share of the time from the start of each day at the table to its end
  */
 public record InUse(String kind, String name, Span busy, Share share, PlanPath path)
     implements Evidence {}

@@ -14,8 +14,8 @@ import strikeoff.day.facts.Busy;
 import strikeoff.day.facts.ClearedRun;
 import strikeoff.day.facts.CriticalChain;
 import strikeoff.day.facts.RunFigures;
-import strikeoff.day.facts.Session;
 import strikeoff.day.facts.SetOnTable;
+import strikeoff.day.facts.TableDay;
 import strikeoff.evidence.Evidence;
 import strikeoff.layout.FrameChoices;
 import strikeoff.report.page.Cell;
@@ -37,13 +37,13 @@ final class RunTables {
             .filter(RunFigures.class::isInstance)
             .map(RunFigures.class::cast)
             .findFirst();
-    if (found.isEmpty() || found.get().sessions().isEmpty()) {
+    if (found.isEmpty() || found.get().days().isEmpty()) {
       return List.of();
     }
     RunFigures figures = found.get();
     Measures units = judged.plan().measures();
     List<TableBlock> tables = new ArrayList<>();
-    tables.add(sessions(figures));
+    tables.add(days(figures));
     List<ClearedRun> cleared =
         judged.facts().timeline().evidence().stream()
             .filter(ClearedRun.class::isInstance)
@@ -100,17 +100,17 @@ final class RunTables {
             + " wet cloth.");
   }
 
-  private static TableBlock sessions(RunFigures figures) {
+  private static TableBlock days(RunFigures figures) {
     List<List<Cell>> rows = new ArrayList<>();
-    for (Session session : figures.sessions()) {
+    for (TableDay one : figures.days()) {
       rows.add(
           List.of(
-              Cell.of("Day " + session.day()),
-              Cell.of(session.starts().clock()),
-              Cell.of(session.ends().clock()),
-              Cell.of(session.closes().clock()),
-              Cell.of(session.handsOn().text()),
-              Cell.of(session.waiting().text())));
+              Cell.of("Day " + one.day()),
+              Cell.of(one.starts().clock()),
+              Cell.of(one.ends().clock()),
+              Cell.of(one.closes().clock()),
+              Cell.of(one.handsOn().text()),
+              Cell.of(one.waiting().text())));
     }
     return new TableBlock(
         "Days at the table",

@@ -46,7 +46,7 @@ public record Screens(List<Evidence> evidence) {
         DetailOnMesh.of(design, separation, screen, usual, policy).ifPresent(facts::add);
       }
     }
-    facts.addAll(ScantBlade.all(plan, policy));
+    facts.addAll(BladeReach.all(plan, policy));
     facts.addAll(ThreadLeftOut.of(plan, policy));
     facts.addAll(StencilImages.of(plan));
     return new Screens(facts);

@@ -21,12 +21,17 @@ final class AnchorOrder {
   private final Course course;
   private final Layout layout;
   private final Map<Integer, Impression> first = new LinkedHashMap<>();
-  private final Map<Key, List<Early>> early = new LinkedHashMap<>();
+  private final Map<Key, List<Based>> based = new LinkedHashMap<>();
 
   /** Of one cause: an arrangement in a step, and whether it is set from its base. */
   private record Key(String arrangement, int step, boolean anchored) {}
 
-  private record Early(Impression print, Impression base) {}
+  private record Based(Impression print, Impression base) {
+
+    boolean isEarly() {
+      return base.id() > print.id();
+    }
+  }
 
   AnchorOrder(PrintPlan plan, Course course, Layout layout) {
     this.plan = plan;
@@ -52,7 +57,7 @@ final class AnchorOrder {
         }
       }
     }
-    return early.entrySet().stream().map(e -> fact(e.getKey(), e.getValue())).toList();
+    return based.entrySet().stream().map(e -> fact(e.getKey(), e.getValue())).toList();
   }
 
   /** Of all placements, if anything goes over another. */
@@ -71,21 +76,25 @@ final class AnchorOrder {
 
   private void look(Impression print, int baseId, boolean anchored) {
     Impression base = first.get(baseId);
-    if (base != null && base.id() > print.id()) {
+    if (base != null) {
       String arrangement = print.footprint().placement().arrangement();
-      early
+      based
           .computeIfAbsent(new Key(arrangement, print.step(), anchored), k -> new ArrayList<>())
-          .add(new Early(print, base));
+          .add(new Based(print, base));
     }
   }
 
-  private Evidence fact(Key key, List<Early> all) {
-    List<Impression> prints = all.stream().map(Early::print).distinct().toList();
-    Impression base = all.get(0).base();
+  /** One of those that are printed too early, if any are. */
+  private Evidence fact(Key key, List<Based> all) {
+    List<Based> early = all.stream().filter(Based::isEarly).toList();
+    List<Based> told = early.isEmpty() ? all : early;
+    List<Impression> prints = told.stream().map(Based::print).distinct().toList();
+    Impression base = told.get(0).base();
     String baseName = base.footprint().placement().arrangement();
-    return new BeforeItsBase(
+    return new BaseOrder(
         key.anchored(),
         key.arrangement(),
+        early.isEmpty() ? 0 : prints.size(),
         Group.places(prints),
         baseName,
         course.name(key.step()),

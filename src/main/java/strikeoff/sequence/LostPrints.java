@@ -49,9 +49,9 @@ final class LostPrints {
   }
 
   /** Translucent colours over darker ones: they come out dull, as {@link #fact} has it. */
-  DulledColour dulled(Meetings meetings) {
-    LostColour told = fact(meetings);
-    return new DulledColour(
+  PaintOnDarker dulled(Meetings meetings) {
+    ColourAmongOthers told = fact(meetings);
+    return new PaintOnDarker(
         told.design(),
         told.paste(),
         told.named(),
@@ -69,7 +69,7 @@ final class LostPrints {
         told.path());
   }
 
-  LostColour fact(Meetings meetings) {
+  ColourAmongOthers fact(Meetings meetings) {
     Paste paste = first.paste();
     Paste other = others.values().iterator().next();
     Meeting meeting = under ? meetings.under(paste, other) : meetings.over(paste, other);
@@ -85,7 +85,7 @@ final class LostPrints {
                     Stream.of(others.size() - LISTED + " more"))
                 .toList();
     double beneath = Lab.of(meeting.without()).lightness();
-    return new LostColour(
+    return new ColourAmongOthers(
         first.placement().design(),
         paste.name(),
         under,

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
-import strikeoff.day.facts.TakenUpWet;
+import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.units.Measures;
 
 /**
@@ -197,7 +197,7 @@ class FixedInPhasesTest {
   @Test
   void onlyFilmsStillWetWhenItStartsAreTooWet() {
     String first = "- mix: all\n- print: reeds\n- dry: until fix-safe\n";
-    TakenUpWet wet = two(DCT, MCT, first + "- print: shells\n" + steam()).the(TakenUpWet.class);
+    ClothTakenUp wet = two(DCT, MCT, first + "- print: shells\n" + steam()).the(ClothTakenUp.class);
     assertThat(wet.marks()).containsExactly("shells 1");
     assertThat(wet.example()).startsWith("shells 1, blue");
     assertThat(wet.films()).isEqualTo(1);
@@ -210,25 +210,25 @@ class FixedInPhasesTest {
     // A batch keeps the print damp on purpose: it only has to be so dry that wrapping smears
     // nothing.
     String batch = "- fix: batch\n  for: 12 h\n";
-    assertThat(two(DCT, MCT, first + "- print: shells\n" + batch).all(TakenUpWet.class))
+    assertThat(two(DCT, MCT, first + "- print: shells\n" + batch).all(ClothTakenUp.class))
         .singleElement()
         .satisfies(taken -> assertThat(taken.wrapped()).isTrue())
         .satisfies(taken -> assertThat(taken.early().quick()).isLessThan(wet.early().quick()));
     assertThat(
             two(DCT, MCT, first + "- print: shells\n- dry: until lift-safe\n" + batch)
-                .all(TakenUpWet.class))
+                .all(ClothTakenUp.class))
         .isEmpty();
   }
 
   @Test
   void dryEnoughToLiftIsNotDryEnoughToSteam() {
     String print = "- mix: all\n- print: reeds\n";
-    assertThat(two(DCT, MCT, print + "- dry: until lift-safe\n" + steam()).all(TakenUpWet.class))
+    assertThat(two(DCT, MCT, print + "- dry: until lift-safe\n" + steam()).all(ClothTakenUp.class))
         .hasSize(1);
-    assertThat(two(DCT, MCT, print + "- dry: until fix-safe\n" + steam()).all(TakenUpWet.class))
+    assertThat(two(DCT, MCT, print + "- dry: until fix-safe\n" + steam()).all(ClothTakenUp.class))
         .isEmpty();
     // the test by touch after the steam tells nothing of before
-    assertThat(two(DCT, MCT, print + steam() + "- dry: until fix-safe\n").all(TakenUpWet.class))
+    assertThat(two(DCT, MCT, print + steam() + "- dry: until fix-safe\n").all(ClothTakenUp.class))
         .hasSize(1);
   }
 

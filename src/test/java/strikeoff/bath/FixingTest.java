@@ -14,7 +14,7 @@ import strikeoff.checks.CheckRow.Status;
 import strikeoff.checks.Rows;
 import strikeoff.checks.Worked;
 import strikeoff.chemistry.Arrhenius;
-import strikeoff.day.facts.TakenUpWet;
+import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.policy.ReactiveGroup;
 
 /** Alkali, warmth and time of dye, heat on paint. */
@@ -412,16 +412,16 @@ public class FixingTest {
 
   @Test
   void whoDriesUntilFixSafeHasTestedByTouch() {
-    assertThat(soaked(25, 60).all(TakenUpWet.class)).isEmpty();
+    assertThat(soaked(25, 60).all(ClothTakenUp.class)).isEmpty();
   }
 
   @Test
   void waitingAsLongAsAWetPrintAsksForMakesItSafe() {
-    TakenUpWet early = painted("- dry: 15 min").the(TakenUpWet.class);
+    ClothTakenUp early = painted("- dry: 15 min").the(ClothTakenUp.class);
     assertThat(early.early().quick().minutes()).isPositive();
     long wait = 15 + early.remedy().minutes();
-    assertThat(painted("- dry: " + wait + " min").all(TakenUpWet.class)).isEmpty();
-    assertThat(painted("- dry: " + (wait - 2) + " min").all(TakenUpWet.class)).hasSize(1);
+    assertThat(painted("- dry: " + wait + " min").all(ClothTakenUp.class)).isEmpty();
+    assertThat(painted("- dry: " + (wait - 2) + " min").all(ClothTakenUp.class)).hasSize(1);
   }
 
   /**

@@ -93,7 +93,7 @@ class SwatchesTest {
     Swatches swatches = shells().dye("spare", 0xd9b77f).swatches();
     assertThat(swatches.swatches()).hasSize(4);
     assertThat(facts(swatches, ColourOnGround.class)).hasSize(3);
-    assertThat(facts(swatches, AlikeColours.class)).isEmpty();
+    assertThat(facts(swatches, NearLooks.class)).isEmpty();
   }
 
   @Test
@@ -105,8 +105,8 @@ class SwatchesTest {
       all[i] = "grey" + i;
       sketch.dye(all[i], 0x808080 + 0x010101 * (i % 8));
     }
-    List<AlikeColours> alike =
-        facts(sketch.design("shell", all).at("shells", "shell", 0).swatches(), AlikeColours.class);
+    List<NearLooks> alike =
+        facts(sketch.design("shell", all).at("shells", "shell", 0).swatches(), NearLooks.class);
     assertThat(alike).hasSize(1);
     assertThat(alike.get(0).pastes()).hasSize(40).doesNotContain("red");
     assertThat(alike.get(0).difference().value()).isZero();
@@ -231,7 +231,7 @@ class SwatchesTest {
 
   @Test
   void aFewPastesAlikeAreAllNamedWithTheirLooks() {
-    AlikeColours alike =
+    NearLooks alike =
         facts(
                 new Sketch()
                     .dye("ash", 0x808080)
@@ -240,7 +240,7 @@ class SwatchesTest {
                     .design("shell", "ash", "red", "smoke")
                     .at("shells", "shell", 0)
                     .swatches(),
-                AlikeColours.class)
+                NearLooks.class)
             .get(0);
     assertThat(alike.named()).containsExactly("ash", "smoke");
     assertThat(alike.shown()).containsExactly("#808080", "#818181");

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.day.facts.IdleHand;
 import strikeoff.day.facts.IdleScreen;
 import strikeoff.day.facts.RunFigures;
-import strikeoff.day.facts.Session;
+import strikeoff.day.facts.TableDay;
 import strikeoff.day.facts.Timeline;
 import strikeoff.units.Span;
 
@@ -82,10 +82,10 @@ class ClockInWordsTest {
     Timeline day = TinyDay.of("1", "- print: near\n- {fix: batch, for: 24 h}\n- rinse: 20 °C");
     // From 9:16:40, less 20 min of washing screens, to 17:00; then from 9:00 to 9:16:40.
     assertThat(day.waiting().minutes() * 60).isEqualTo((8 * 60 - 20) * 60.0);
-    List<Session> days =
+    List<TableDay> days =
         day.evidence().stream()
             .filter(RunFigures.class::isInstance)
-            .flatMap(f -> ((RunFigures) f).sessions().stream())
+            .flatMap(f -> ((RunFigures) f).days().stream())
             .toList();
     assertThat(days).allSatisfy(d -> assertThat(d.waiting().minutes()).isLessThanOrEqualTo(480));
     assertThat(Math.round(days.get(1).waiting().seconds())).isEqualTo(16 * 60 + 40);

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.day.Task.Kind;
-import strikeoff.day.facts.DayTooLong;
-import strikeoff.day.facts.Session;
+import strikeoff.day.facts.DayEnd;
+import strikeoff.day.facts.TableDay;
 import strikeoff.day.facts.Timeline;
 
 /**
@@ -155,7 +155,7 @@ class DayInWordsTest {
   void theRunEndsWhenTheLastScreenIsDryAndTheDayWhenTheLastPersonStops() {
     Timeline day = TinyDay.of("1", "- {print: near, colours: a}");
     assertThat(TinyDay.clock(day.finish())).isEqualTo("09:55:50");
-    assertThat(PrintDay.figures(day).sessions())
+    assertThat(PrintDay.figures(day).days())
         .singleElement()
         .satisfies(s -> assertThat(TinyDay.clock(s.ends())).isEqualTo("09:25:50"));
   }
@@ -168,17 +168,18 @@ class DayInWordsTest {
     assertThat(day.impressions())
         .extracting(i -> i.laid().text())
         .containsExactly("day 1, 09:15", "day 2, 01:16", "day 2, 09:00");
-    List<DayTooLong> late =
+    List<DayEnd> late =
         day.evidence().stream()
-            .filter(DayTooLong.class::isInstance)
-            .map(DayTooLong.class::cast)
+            .filter(DayEnd.class::isInstance)
+            .map(DayEnd.class::cast)
+            .filter(DayEnd::afterClosing)
             .toList();
     assertThat(late)
         .singleElement()
         .satisfies(d -> assertThat(d.day()).as("it is still that of the day before").isEqualTo(1))
         // until b is washed, 1:26:40
         .satisfies(d -> assertThat(d.over().seconds()).isEqualTo((8 * 60 + 26) * 60 + 40));
-    assertThat(PrintDay.figures(day).sessions()).extracting(Session::day).containsExactly(1, 2);
+    assertThat(PrintDay.figures(day).days()).extracting(TableDay::day).containsExactly(1, 2);
   }
 
   @Test

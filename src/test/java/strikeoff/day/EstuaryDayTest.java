@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.day.facts.ClearedRun;
+import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.day.facts.Remedy;
 import strikeoff.day.facts.SetOnTable;
-import strikeoff.day.facts.TakenUpWet;
 import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.WetContact;
 import strikeoff.plan.PrintPlan;
@@ -153,7 +153,7 @@ class EstuaryDayTest {
         .filter(e -> e instanceof WetContact c && c.chance().share() >= 0.9)
         .forEach(stops::add);
     timeline.evidence().stream()
-        .filter(e -> e instanceof TakenUpWet t && t.chance().share() >= 0.9)
+        .filter(e -> e instanceof ClothTakenUp t && t.chance().share() >= 0.9)
         .forEach(stops::add);
     return stops;
   }

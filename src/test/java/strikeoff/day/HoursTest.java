@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
-import strikeoff.day.facts.DayTooLong;
-import strikeoff.day.facts.LongStep;
-import strikeoff.day.facts.Session;
+import strikeoff.day.facts.DayEnd;
+import strikeoff.day.facts.StepLength;
+import strikeoff.day.facts.TableDay;
 import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.WaitingShare;
 import strikeoff.document.PlanPath;
@@ -68,10 +68,10 @@ class HoursTest {
 
   @Test
   void workBeforeTheOpeningBelongsToTheDayBefore() {
-    assertThat(Session.of(Moment.of(2, 540), NINE_TO_TEN)).isEqualTo(2);
-    assertThat(Session.of(Moment.of(2, 539), NINE_TO_TEN)).isEqualTo(1);
-    assertThat(Session.of(Moment.of(1, 539), NINE_TO_TEN)).as("no day before").isEqualTo(1);
-    assertThat(Session.of(Moment.of(3, 60), NINE_TO_TEN)).isEqualTo(2);
+    assertThat(TableDay.of(Moment.of(2, 540), NINE_TO_TEN)).isEqualTo(2);
+    assertThat(TableDay.of(Moment.of(2, 539), NINE_TO_TEN)).isEqualTo(1);
+    assertThat(TableDay.of(Moment.of(1, 539), NINE_TO_TEN)).as("no day before").isEqualTo(1);
+    assertThat(TableDay.of(Moment.of(3, 60), NINE_TO_TEN)).isEqualTo(2);
   }
 
   @Test
@@ -168,10 +168,11 @@ class HoursTest {
     return Span.ofSeconds(seconds);
   }
 
-  private static List<DayTooLong> late(PrintDay day) {
+  private static List<DayEnd> late(PrintDay day) {
     return day.timeline().evidence().stream()
-        .filter(DayTooLong.class::isInstance)
-        .map(DayTooLong.class::cast)
+        .filter(DayEnd.class::isInstance)
+        .map(DayEnd.class::cast)
+        .filter(DayEnd::afterClosing)
         .toList();
   }
 
@@ -277,10 +278,11 @@ class HoursTest {
             });
   }
 
-  private static List<LongStep> longSteps(PrintDay day) {
+  private static List<StepLength> longSteps(PrintDay day) {
     return day.timeline().evidence().stream()
-        .filter(LongStep.class::isInstance)
-        .map(LongStep.class::cast)
+        .filter(StepLength.class::isInstance)
+        .map(StepLength.class::cast)
+        .filter(step -> step.over().minutes() > 0)
         .toList();
   }
 

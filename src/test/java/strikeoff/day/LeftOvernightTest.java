@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
-import strikeoff.day.facts.DayTooLong;
+import strikeoff.day.facts.DayEnd;
 import strikeoff.units.Measures;
 
 /** What may lie until the morning, and what may not; the room is open from 9 to 17. */
 class LeftOvernightTest {
 
-  private static DayTooLong late(String fibre, String steps) {
-    List<DayTooLong> days =
+  private static DayEnd late(String fibre, String steps) {
+    List<DayEnd> days =
         Worked.of(
                 """
                 plan: Reeds overnight
@@ -32,7 +32,10 @@ class LeftOvernightTest {
                 %s
                 """
                     .formatted(fibre, steps.indent(2)))
-            .all(DayTooLong.class);
+            .all(DayEnd.class)
+            .stream()
+            .filter(DayEnd::afterClosing)
+            .toList();
     assertThat(days).hasSize(1);
     return days.get(0);
   }
@@ -42,7 +45,7 @@ class LeftOvernightTest {
 
   @Test
   void aBatchOfCottonLiesUntilTheMorning() {
-    DayTooLong day = late("cotton", "- fix: batch\n  for: 8 h\n" + RINSES);
+    DayEnd day = late("cotton", "- fix: batch\n  for: 8 h\n" + RINSES);
     assertThat(day.harmless()).isTrue();
     assertThat(day.needed().minutes()).isZero();
     assertThat(day.goesOn(Measures.METRIC)).contains("nobody works (fix by batch) until step 4");
@@ -50,7 +53,7 @@ class LeftOvernightTest {
 
   @Test
   void silkInSodaDoesNot() {
-    DayTooLong day = late("silk", "- fix: batch\n  for: 8 h\n" + RINSES);
+    DayEnd day = late("silk", "- fix: batch\n  for: 8 h\n" + RINSES);
     assertThat(day.parts()).isTrue();
     assertThat(day.harmless()).isFalse();
     assertThat(day.needed()).isEqualTo(day.atRest().orElseThrow().until().since(day.closes()));
@@ -59,7 +62,7 @@ class LeftOvernightTest {
 
   @Test
   void steamIsToBeEnded() {
-    DayTooLong day =
+    DayEnd day =
         late("cotton", "- dry: until fix-safe\n- dry: 4 h\n- fix: steam\n  for: 2 h\n" + RINSES);
     assertThat(day.harmless()).isFalse();
     assertThat(day.needed().minutes()).isPositive();
@@ -67,7 +70,7 @@ class LeftOvernightTest {
 
   @Test
   void printingThatGoesOnIsNotLeft() {
-    DayTooLong day = late("cotton", "- dry: 9 h\n- print: reeds\n");
+    DayEnd day = late("cotton", "- dry: 9 h\n- print: reeds\n");
     assertThat(day.parts()).isFalse();
     assertThat(day.rests().minutes()).isGreaterThan(60);
   }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import strikeoff.day.facts.TakenUpWet;
+import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.WetContact;
 import strikeoff.plan.Medium;
@@ -82,8 +82,8 @@ class MovedAirTest {
   /** Who sews too early has felt nothing; what is felt afterwards doesn't tell how early it was. */
   @Test
   void aWaitAfterTheClothIsTakenUpIsNoPartOfWhatWasMissing() {
-    TakenUpWet alone = takenUp(unsure(herons().sew()));
-    TakenUpWet felt =
+    ClothTakenUp alone = takenUp(unsure(herons().sew()));
+    ClothTakenUp felt =
         takenUp(unsure(herons().sew().dry(PrintDay.until(Until.Dryness.LIFT_SAFE), null)));
     assertThat(alone.early().ordinary()).isLessThan(alone.early().slow());
     assertThat(felt.early().quick()).isEqualTo(alone.early().quick());
@@ -95,10 +95,10 @@ class MovedAirTest {
     return PrintDay.timeline(day.plan(), PrintDay.UNSURE);
   }
 
-  private static TakenUpWet takenUp(Timeline day) {
+  private static ClothTakenUp takenUp(Timeline day) {
     return day.evidence().stream()
-        .filter(TakenUpWet.class::isInstance)
-        .map(TakenUpWet.class::cast)
+        .filter(ClothTakenUp.class::isInstance)
+        .map(ClothTakenUp.class::cast)
         .findFirst()
         .orElseThrow();
   }

@@ -452,7 +452,7 @@ class TableTest {
                 .print("herons")
                 .timeline()
                 .evidence())
-        .anyMatch(CannotStart.class::isInstance)
+        .anyMatch(EndlessWait.class::isInstance)
         .anyMatch(e -> e instanceof FilmsInRoom film && film.films() > 0);
   }
 
@@ -494,7 +494,7 @@ class TableTest {
                     + " "
                     + Math.round(t.end().since(t.start()).minutes()))
         .containsExactly("paste blue is mixed 45");
-    assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
+    assertThat(day.evidence()).noneMatch(EndlessWait.class::isInstance);
   }
 
   @Test
@@ -518,8 +518,8 @@ class TableTest {
   private static List<String> givenUp(PrintDay day, int tasks) {
     PrintPlan plan = day.plan();
     return workedAtMost(plan, tasks).evidence().stream()
-        .filter(CannotStart.class::isInstance)
-        .map(CannotStart.class::cast)
+        .filter(EndlessWait.class::isInstance)
+        .map(EndlessWait.class::cast)
         .filter(c -> !c.forPaste())
         .map(c -> c.why() + " " + c.step())
         .toList();
@@ -533,12 +533,12 @@ class TableTest {
 
   @Test
   void onlyAWaitForPasteIsTheMixingsFault() {
-    for (CannotStart.Why why : CannotStart.Why.values()) {
-      CannotStart told =
-          new CannotStart(1, "print", "it", "mix", why, new PlanPath("run[0]"), List.of());
+    for (EndlessWait.Why why : EndlessWait.Why.values()) {
+      EndlessWait told =
+          new EndlessWait(1, "print", "it", "mix", why, new PlanPath("run[0]"), List.of());
       assertThat(told.forPaste())
           .as(why.name())
-          .isEqualTo(why == CannotStart.Why.NEVER_MIXED || why == CannotStart.Why.MIXED_LATER);
+          .isEqualTo(why == EndlessWait.Why.NEVER_MIXED || why == EndlessWait.Why.MIXED_LATER);
     }
   }
 

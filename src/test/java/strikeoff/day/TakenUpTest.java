@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import strikeoff.day.facts.ClearedRun;
+import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.day.facts.Remedy;
-import strikeoff.day.facts.TakenUpWet;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Medium;
@@ -42,7 +42,7 @@ class TakenUpTest {
   @Test
   void clothThatIsSewnTooEarlyLiesOnFromWhenThePrintWasDone() {
     PrintDay day = herons(1, "s1=blue").sew();
-    TakenUpWet told = the(day.timeline());
+    ClothTakenUp told = the(day.timeline());
     // Off at 9:15:50 and lift-safe at 10:15:50. Wren washes the screen till 9:25:50 and then sews.
     assertThat(told.done()).isEqualTo("sewn");
     assertThat(told.sewn()).isTrue();
@@ -66,7 +66,7 @@ class TakenUpTest {
 
   @Test
   void theFilmThatDriesLastIsNamedAndAllThatAreWetAreCounted() {
-    TakenUpWet told = the(herons(2, "s1=ink", "s2=blue").sew().timeline());
+    ClothTakenUp told = the(herons(2, "s1=ink", "s2=blue").sew().timeline());
     // Ink off at 9:15:50 and 9:16:40, dry 10 min, blue off at 9:27:30 and 9:28:20. Ink takes
     // 90 min, to 10:46:40 at last; blue 60, to 10:28:20. Ink's screen is washed
     // in the wait, the other one to 9:38:20.
@@ -80,7 +80,7 @@ class TakenUpTest {
   @Test
   void aFilmThatIsSafeByThenIsNotCounted() {
     // As above, but dried till 10:40: blue is safe, and one ink at 10:45:50, the other at 10:46:40.
-    TakenUpWet told = the(herons(2, "s1=ink", "s2=blue").dry(71.67).sew().timeline());
+    ClothTakenUp told = the(herons(2, "s1=ink", "s2=blue").dry(71.67).sew().timeline());
     assertThat(told.at().text()).isEqualTo("day 1, 10:40");
     assertThat(told.filmsAre()).isEqualTo("2 films are");
     // dried to the very second at which the last is safe: 9:28:20 + 78:20 = 10:46:40
@@ -99,7 +99,7 @@ class TakenUpTest {
             .design("heron", 30, 40, 10, "s1=blue")
             .series("herons", "heron", 5, 60, 20)
             .print("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(20));
-    TakenUpWet told = the(day.timeline());
+    ClothTakenUp told = the(day.timeline());
     assertThat(told.done()).isEqualTo("moved on");
     assertThat(told.moved()).isTrue();
     assertThat(told.occasions()).isEqualTo(2);
@@ -130,7 +130,7 @@ class TakenUpTest {
                 0,
                 Until.NO_WAIT,
                 PrintDay.until(Until.Dryness.FRAME_SAFE));
-    TakenUpWet told = the(day.timeline());
+    ClothTakenUp told = the(day.timeline());
     assertThat(told.at().text()).isEqualTo("day 1, 09:21");
     assertThat(told.early().ordinary().minutes()).isEqualTo(55);
     assertThat(told.remedy().text(Measures.METRIC)).isEqualTo("`before moving: 60 min` in step 1");
@@ -144,12 +144,12 @@ class TakenUpTest {
     assertThat(fixed(n -> new Step.Wash(n, COLD, MIN, NOBODY, AT)).done()).isEqualTo("washed");
     // Heat asks for paint that is dry through, not for a day's rest, and lift-safe is not enough.
     IntFunction<Step> iron = n -> new Step.HeatSet(n, Step.Heat.IRON, COLD, MIN, NOBODY, AT);
-    TakenUpWet ironed = fixed(Medium.PAINT, iron);
+    ClothTakenUp ironed = fixed(Medium.PAINT, iron);
     assertThat(ironed.done()).isEqualTo("heat-set");
     assertThat(ironed.heated()).isTrue();
     // Each way of fixing asks for its own medium.
     assertThat(all(herons(Medium.DYE, 1, "s1=blue").dry(50).step(iron).timeline())).isEmpty();
-    TakenUpWet steamed =
+    ClothTakenUp steamed =
         fixed(n -> new Step.Fix(n, Step.Fixing.STEAM, List.of(), COLD, MIN, NOBODY, AT));
     assertThat(steamed.done()).isEqualTo("put to fixing");
     assertThat(steamed.fixed()).isTrue();
@@ -162,12 +162,12 @@ class TakenUpTest {
   private static final PlanPath AT = new PlanPath("run[2]");
 
   /** Lift-safe at 10:15:50, dry through later, and taken up ten minutes before that. */
-  private static TakenUpWet fixed(IntFunction<Step> step) {
+  private static ClothTakenUp fixed(IntFunction<Step> step) {
     return fixed(Medium.DYE, step);
   }
 
-  private static TakenUpWet fixed(Medium medium, IntFunction<Step> step) {
-    TakenUpWet told = the(herons(medium, 1, "s1=blue").dry(50).step(step).timeline());
+  private static ClothTakenUp fixed(Medium medium, IntFunction<Step> step) {
+    ClothTakenUp told = the(herons(medium, 1, "s1=blue").dry(50).step(step).timeline());
     assertThat(told.at().text()).isEqualTo("day 1, 10:05");
     assertThat(told.early().ordinary().minutes()).isGreaterThan(20);
     assertThat(told.state()).isEqualTo("fix-safe");
@@ -200,7 +200,7 @@ class TakenUpTest {
     assertThat(runs.get(0).longer().minutes()).isEqualTo(50);
     assertThat(runs.get(0).cleared()).as("one frame and one sewing").isEqualTo(2);
     assertThat(runs.get(0).left()).isZero();
-    assertThat(runs.get(0).sessions()).hasSize(1);
+    assertThat(runs.get(0).days()).hasSize(1);
     assertThat(runs(mended(day.plan(), runs.get(0), PrintDay.POLICY))).isEmpty();
   }
 
@@ -255,7 +255,7 @@ class TakenUpTest {
             .print("herons")
             .sew();
     PrintPlan plan = day.plan();
-    TakenUpWet wet = the(unsure(plan));
+    ClothTakenUp wet = the(unsure(plan));
     assertThat(wet.chance().share()).isEqualTo(1);
     assertThat(wet.paint()).isTrue();
     assertThat(wet.early().quick()).isLessThan(wet.early().ordinary());
@@ -264,12 +264,12 @@ class TakenUpTest {
         .endsWith("; on an ordinary day " + wet.ordinary().minutes() + " min will do");
     assertThat(all(unsure(wet.remedy().applied(plan)))).isEmpty();
     assertThat(all(unsure(wet.remedy().longer(-1).applied(plan)))).hasSize(1);
-    TakenUpWet doubt = the(unsure(wet.ordinary().applied(plan)));
+    ClothTakenUp doubt = the(unsure(wet.ordinary().applied(plan)));
     assertThat(doubt.chance().share()).isBetween(0.1, 0.5);
     assertThat(doubt.likely()).isFalse();
     assertThat(doubt.filmsAre()).isEqualTo("1 film is");
     assertThat(doubt.early().text()).startsWith("in time on an ordinary day, ");
-    TakenUpWet early = the(unsure(wet.ordinary().longer(-1).applied(plan)));
+    ClothTakenUp early = the(unsure(wet.ordinary().longer(-1).applied(plan)));
     assertThat(early.likely()).isTrue();
     assertThat(early.chance().share()).isLessThan(0.9);
   }
@@ -293,15 +293,15 @@ class TakenUpTest {
         .toList();
   }
 
-  private static List<TakenUpWet> all(Timeline day) {
+  private static List<ClothTakenUp> all(Timeline day) {
     return day.evidence().stream()
-        .filter(TakenUpWet.class::isInstance)
-        .map(TakenUpWet.class::cast)
+        .filter(ClothTakenUp.class::isInstance)
+        .map(ClothTakenUp.class::cast)
         .toList();
   }
 
-  private static TakenUpWet the(Timeline day) {
-    List<TakenUpWet> all = all(day);
+  private static ClothTakenUp the(Timeline day) {
+    List<ClothTakenUp> all = all(day);
     assertThat(all).hasSize(1);
     return all.get(0);
   }
@@ -311,7 +311,7 @@ class TakenUpTest {
   void filmsThatMayBeWetAreCountedBesideThoseThatSurelyAre() {
     Film blue = unsure(twoFilms().sew().plan()).impressions().get(0).film();
     long minutes = (long) blue.liftSafe().best().since(Moment.of(1, 9 * 60 + 15)).minutes();
-    TakenUpWet told = the(unsure(twoFilms().dry(minutes).sew().plan()));
+    ClothTakenUp told = the(unsure(twoFilms().dry(minutes).sew().plan()));
     assertThat(told.chance().share()).isEqualTo(1);
     assertThat(told.films()).isEqualTo(2);
     assertThat(told.marks()).containsExactlyInAnyOrder("herons 1", "shells 1");

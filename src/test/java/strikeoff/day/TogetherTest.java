@@ -170,12 +170,12 @@ class TogetherTest {
             .printTogether("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(day.evidence())
-        .filteredOn(e -> e instanceof CannotStart)
+        .filteredOn(e -> e instanceof EndlessWait)
         .singleElement()
         .satisfies(
             e -> {
-              CannotStart stuck = (CannotStart) e;
-              assertThat(stuck.why()).isEqualTo(CannotStart.Why.SCREEN_TWICE);
+              EndlessWait stuck = (EndlessWait) e;
+              assertThat(stuck.why()).isEqualTo(EndlessWait.Why.SCREEN_TWICE);
               assertThat(stuck.waitsFor())
                   .isEqualTo("screen s1, which holds blue for Wren while Tam needs it for ink");
             });
@@ -206,7 +206,7 @@ class TogetherTest {
                         false,
                         new PlanPath("run[0]")))
             .timeline();
-    assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
+    assertThat(day.evidence()).noneMatch(EndlessWait.class::isInstance);
     assertThat(day.impressions())
         .extracting(i -> i.person() + " " + i.footprint().screen().name())
         .containsExactlyInAnyOrder("Wren s1", "Wren s1", "Tam s2", "Tam s2");
@@ -345,7 +345,7 @@ class TogetherTest {
         .singleElement()
         .satisfies(t -> assertThat(t.doing().text(Measures.METRIC)).isEqualTo("paste ink is mixed"))
         .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(5));
-    assertThat(day.evidence()).noneMatch(CannotStart.class::isInstance);
+    assertThat(day.evidence()).noneMatch(EndlessWait.class::isInstance);
     assertThat(PrintDay.figures(day).chain().links())
         .extracting(link -> link.doing().text(Measures.METRIC))
         .containsExactly("mix blue", "mix ink", "printing with s1", "wash out s1");
@@ -380,12 +380,12 @@ class TogetherTest {
             .printTogether("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(day.evidence())
-        .filteredOn(CannotStart.class::isInstance)
-        .map(CannotStart.class::cast)
+        .filteredOn(EndlessWait.class::isInstance)
+        .map(EndlessWait.class::cast)
         .singleElement()
         .satisfies(
             stuck -> {
-              assertThat(stuck.why()).isEqualTo(CannotStart.Why.NEVER_MIXED);
+              assertThat(stuck.why()).isEqualTo(EndlessWait.Why.NEVER_MIXED);
               assertThat(stuck.waitsFor()).isEqualTo("paste blue");
               assertThat(stuck.cure()).contains("write a mix step before step 1");
             });
@@ -403,12 +403,12 @@ class TogetherTest {
             .mix("blue")
             .timeline();
     assertThat(day.evidence())
-        .filteredOn(CannotStart.class::isInstance)
-        .map(CannotStart.class::cast)
+        .filteredOn(EndlessWait.class::isInstance)
+        .map(EndlessWait.class::cast)
         .singleElement()
         .satisfies(
             stuck -> {
-              assertThat(stuck.why()).isEqualTo(CannotStart.Why.MIXED_LATER);
+              assertThat(stuck.why()).isEqualTo(EndlessWait.Why.MIXED_LATER);
               assertThat(stuck.waitsFor()).isEqualTo("paste blue, mixed in step 2");
               assertThat(stuck.cure()).isEqualTo("move the mix step before step 1");
             });
@@ -517,10 +517,10 @@ class TogetherTest {
             .timeline();
     assertThat(day.impressions()).extracting(Impression::person).containsOnly("Wren");
     assertThat(day.evidence())
-        .filteredOn(CannotStart.class::isInstance)
-        .map(CannotStart.class::cast)
+        .filteredOn(EndlessWait.class::isInstance)
+        .map(EndlessWait.class::cast)
         .singleElement()
-        .satisfies(stuck -> assertThat(stuck.why()).isEqualTo(CannotStart.Why.NEVER_DRY));
+        .satisfies(stuck -> assertThat(stuck.why()).isEqualTo(EndlessWait.Why.NEVER_DRY));
   }
 
   private static PrintDay herons(int count, String... colours) {
@@ -656,7 +656,7 @@ class TogetherTest {
     assertThat(twoThroughOneScreen(List.of(2))).isEmpty();
   }
 
-  private static List<CannotStart> twoThroughOneScreen(List<Integer> separations) {
+  private static List<EndlessWait> twoThroughOneScreen(List<Integer> separations) {
     return new PrintDay(Medium.DYE)
             .paste("blue", 10, 60)
             .paste("ink", 10, 60)
@@ -683,8 +683,8 @@ class TogetherTest {
             .timeline()
             .evidence()
             .stream()
-            .filter(CannotStart.class::isInstance)
-            .map(CannotStart.class::cast)
+            .filter(EndlessWait.class::isInstance)
+            .map(EndlessWait.class::cast)
             .toList();
   }
 }

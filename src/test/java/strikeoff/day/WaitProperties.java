@@ -20,9 +20,9 @@ import net.jqwik.api.constraints.IntRange;
 import strikeoff.checks.Draws;
 import strikeoff.day.facts.Causes;
 import strikeoff.day.facts.ClearedRun;
+import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.day.facts.Outlasted;
 import strikeoff.day.facts.Remedy;
-import strikeoff.day.facts.TakenUpWet;
 import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.WetContact;
 import strikeoff.layout.Layout;
@@ -246,7 +246,7 @@ class WaitProperties {
     for (Object evidence : asWritten.evidence()) {
       if (evidence instanceof WetContact contact && contact.finish().isPresent()) {
         assertThat(day(contact.remedy().applied(plan)).finish()).isEqualTo(contact.finish().get());
-      } else if (evidence instanceof TakenUpWet taken && taken.finish().isPresent()) {
+      } else if (evidence instanceof ClothTakenUp taken && taken.finish().isPresent()) {
         assertThat(day(taken.remedy().applied(plan)).finish()).isEqualTo(taken.finish().get());
       } else if (evidence instanceof ClearedRun cleared) {
         PrintPlan written = plan;

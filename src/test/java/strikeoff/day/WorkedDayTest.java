@@ -256,9 +256,9 @@ class WorkedDayTest {
             .mix("ink")
             .timeline();
     assertThat(day.evidence())
-        .filteredOn(e -> e instanceof CannotStart)
-        .extracting(e -> ((CannotStart) e).why())
-        .isEqualTo(List.of(CannotStart.Why.NEVER_MIXED, CannotStart.Why.MIXED_LATER));
+        .filteredOn(e -> e instanceof EndlessWait)
+        .extracting(e -> ((EndlessWait) e).why())
+        .isEqualTo(List.of(EndlessWait.Why.NEVER_MIXED, EndlessWait.Why.MIXED_LATER));
   }
 
   private static String clock(Moment moment) {

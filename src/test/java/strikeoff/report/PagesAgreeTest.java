@@ -19,7 +19,7 @@ import strikeoff.care.Hazard;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.facts.RunFigures;
-import strikeoff.day.facts.Session;
+import strikeoff.day.facts.TableDay;
 import strikeoff.day.facts.Timeline;
 import strikeoff.units.Span;
 
@@ -44,10 +44,10 @@ class PagesAgreeTest {
   private static void agrees(Checked.Judged judged) {
     Document page = Jsoup.parse(HtmlReport.plan(judged));
     Timeline run = judged.facts().timeline();
-    List<Session> days =
+    List<TableDay> days =
         run.evidence().stream()
             .filter(RunFigures.class::isInstance)
-            .flatMap(f -> ((RunFigures) f).sessions().stream())
+            .flatMap(f -> ((RunFigures) f).days().stream())
             .toList();
     assertThat(fact(page, "Starts")).startsWith(run.start().text());
     String finish = run.finish().text();

@@ -23,7 +23,7 @@ class CoverageTest {
         .extracting(PrintsOfArrangement::missing)
         .containsExactly(0, 0);
     assertThat(day.facts(PrintsOfStep.class)).extracting(PrintsOfStep::again).containsOnly(0);
-    assertThat(day.facts(BeforeItsBase.class)).isEmpty();
+    assertThat(day.facts(BaseOrder.class)).extracting(BaseOrder::early).containsOnly(0);
   }
 
   @Test
@@ -83,8 +83,9 @@ class CoverageTest {
 
   @Test
   void whatIsSetFromAnotherPlacementComesAfterIt() {
-    BeforeItsBase fact = leaves().run().print("veins").print("leaves").fact(BeforeItsBase.class);
+    BaseOrder fact = leaves().run().print("veins").print("leaves").fact(BaseOrder.class);
     assertThat(fact.places()).isEqualTo("veins 1–4");
+    assertThat(fact.early()).isEqualTo(4);
     assertThat(fact.base()).isEqualTo("leaves");
     assertThat(fact.step()).isEqualTo("step 1 (print veins)");
     assertThat(fact.baseStep()).isEqualTo("step 2 (print leaves)");

@@ -15,12 +15,12 @@ import strikeoff.units.Share;
 import strikeoff.units.Span;
 
 /**
- * How much of the sessions something or somebody is busy.
+ * How much of the days at the table something or somebody is busy.
  *
  * @param busy time in use; a screen is in use while it prints, is washed or dries, the cloth while
  *     something is done to it, a station while its placement is printed
- * @param share of the time from the start of each session to its end, as far as it is busy then: a
- *     screen dries on, and a cloth lies batched, when everybody has gone
+ * @param share of the time from the start of each day at the table to its end, as far as it is busy
+ *     then: a screen dries on, and a cloth lies batched, when everybody has gone
  */
 public record Busy(Resource resource, Span busy, Share share) {
 
@@ -28,7 +28,7 @@ public record Busy(Resource resource, Span busy, Share share) {
    * Everybody of the crew and the cloth; stations, pieces of equipment and screens as far as they
    * are used, by number and in the order of use.
    */
-  static List<Busy> all(DayRun day, List<Session> sessions, PrintPlan plan) {
+  static List<Busy> all(DayRun day, List<TableDay> days, PrintPlan plan) {
     Map<Resource.Kind, Map<Resource, Spent>> kinds = new TreeMap<>();
     for (Resource.Kind kind : Resource.Kind.values()) {
       kinds.put(kind, new LinkedHashMap<>());
@@ -37,7 +37,7 @@ public record Busy(Resource resource, Span busy, Share share) {
     add(kinds, Resource.CLOTH, Spent.always(0));
     stations(day, plan).forEach((station, takes) -> add(kinds, station, Spent.always(takes)));
     for (Task task : day.tasks()) {
-      Spent takes = Spent.of(task, sessions);
+      Spent takes = Spent.of(task, days);
       if (task.kind() != Task.Kind.QUEUE) {
         task.people().forEach(p -> add(kinds, Resource.person(p), takes));
         task.screen().ifPresent(s -> add(kinds, Resource.screen(s), takes));
@@ -49,8 +49,8 @@ public record Busy(Resource resource, Span busy, Share share) {
     }
     day.run().beside().forEach((piece, takes) -> add(kinds, piece, Spent.always(takes.minutes())));
     double open = 0;
-    for (Session session : sessions) {
-      open += session.ends().since(session.starts()).minutes();
+    for (TableDay one : days) {
+      open += one.ends().since(one.starts()).minutes();
     }
     List<Busy> all = new ArrayList<>();
     for (Map<Resource, Spent> kind : kinds.values()) {
@@ -67,20 +67,20 @@ public record Busy(Resource resource, Span busy, Share share) {
    * Time in use.
    *
    * @param minutes in all
-   * @param atTheTable minutes of it within sessions
+   * @param atTheTable minutes of it within days at the table
    */
   private record Spent(double minutes, double atTheTable) {
 
-    /** Work, which is only done within sessions. */
+    /** Work, which is only done within days at the table. */
     static Spent always(double minutes) {
       return new Spent(minutes, minutes);
     }
 
-    static Spent of(Task task, List<Session> sessions) {
+    static Spent of(Task task, List<TableDay> days) {
       double within = 0;
-      for (Session session : sessions) {
-        Moment from = task.start().later(session.starts());
-        Moment to = task.end().compareTo(session.ends()) < 0 ? task.end() : session.ends();
+      for (TableDay one : days) {
+        Moment from = task.start().later(one.starts());
+        Moment to = task.end().compareTo(one.ends()) < 0 ? task.end() : one.ends();
         within += Math.max(0, to.since(from).minutes());
       }
       return new Spent(task.end().since(task.start()).minutes(), within);

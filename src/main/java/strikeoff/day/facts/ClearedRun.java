@@ -16,7 +16,7 @@ import strikeoff.units.Span;
  * @param asWritten when the run ends as the plan has it
  * @param finish when it ends with the waits
  * @param waits what to write, one for each place, in the order in which they were found missing
- * @param sessions the days at the table with the waits
+ * @param days the days at the table with the waits
  * @param cleared how many contacts and early takings-up of the run as written are gone
  * @param left how many are left, since no wait clears them or the trials ran out
  * @param outlasted what stands too long for these waits, in words; empty if nothing does
@@ -26,7 +26,7 @@ public record ClearedRun(
     Moment asWritten,
     Moment finish,
     List<Remedy> waits,
-    List<Session> sessions,
+    List<TableDay> days,
     int cleared,
     int left,
     String outlasted,
@@ -35,7 +35,7 @@ public record ClearedRun(
 
   public ClearedRun {
     waits = List.copyOf(waits);
-    sessions = List.copyOf(sessions);
+    days = List.copyOf(days);
   }
 
   /** How much later the run ends. */

@@ -55,7 +55,7 @@ final class Clearing {
                 day.finish(),
                 cleared.finish(),
                 List.copyOf(clearing.waits.values()),
-                Session.all(cleared.tasks(), plan.hours()),
+                TableDay.all(cleared.tasks(), plan.hours()),
                 Math.max(0, before - left),
                 left,
                 Outlasted.in(cleared, clearing.written(), known)
@@ -117,7 +117,7 @@ final class Clearing {
         earliest = pairs.get(0).contact().later().laid();
       }
     }
-    for (TakenUpWet taken : TakingUp.all(day, plan.measures(), remedy -> Trials.Tried.NOT)) {
+    for (ClothTakenUp taken : TakingUp.all(day, plan.measures(), remedy -> Trials.Tried.NOT)) {
       if ((surely || taken.likely())
           && taken.at().compareTo(earliest) < 0
           && helps(taken.remedy(surely))) {

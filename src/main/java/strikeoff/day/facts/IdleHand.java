@@ -53,7 +53,7 @@ public record IdleHand(
       return List.of();
     }
     String person = idle.get();
-    long atTheTable = Session.atTheTable(day.tasks(), plan.hours());
+    long atTheTable = TableDay.atTheTable(day.tasks(), plan.hours());
     long most = 0;
     int step = 0;
     List<IdleHand> found = List.of();
@@ -66,7 +66,7 @@ public record IdleHand(
       if (tried.isPresent() && tried.get().blocked().isEmpty()) {
         Simulation.Run run = tried.get();
         Moment finish = new Moment(run.ends());
-        long saves = atTheTable - Session.atTheTable(run.tasksByStart(), plan.hours());
+        long saves = atTheTable - TableDay.atTheTable(run.tasksByStart(), plan.hours());
         boolean better = saves > most || saves == most && change.step().number() < step;
         if (better
             && finish.compareTo(day.finish()) <= 0

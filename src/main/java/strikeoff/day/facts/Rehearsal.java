@@ -86,7 +86,7 @@ public final class Rehearsal {
     List<Rehearsed.TooSoon> tooSoon = new ArrayList<>();
     long wet = framesOnWet(day, tooSoon);
     long up = clothUp(day, tooSoon);
-    List<DayTooLong> late = late(day, tries);
+    List<DayEnd> late = late(day, tries);
     Shortfall shortfall =
         new Shortfall(
             wet,
@@ -102,7 +102,7 @@ public final class Rehearsal {
         worked(day.finish()),
         shortfall,
         tooSoon,
-        late.stream().map(DayTooLong::step).toList(),
+        late.stream().map(DayEnd::step).toList(),
         day.tasks(),
         day.impressions());
   }
@@ -122,9 +122,9 @@ public final class Rehearsal {
       return ordinary;
     }
     DayRun slow = slowly(run);
-    List<DayTooLong> late = late(slow, plan.with(run));
+    List<DayEnd> late = late(slow, plan.with(run));
     long over = Math.max(ordinary.shortfall().afterClosing(), afterClosing(late));
-    return ordinary.late(over, late.stream().map(DayTooLong::step).toList());
+    return ordinary.late(over, late.stream().map(DayEnd::step).toList());
   }
 
   private DayRun slowly(List<Step> run) {
@@ -180,14 +180,13 @@ public final class Rehearsal {
     return Math.min(by, 24 * 3600);
   }
 
-  private List<DayTooLong> late(DayRun day, PrintPlan tries) {
-    return DayTooLong.all(day.tasks(), tries, false, (session, steps, those, days) -> false)
-        .stream()
+  private List<DayEnd> late(DayRun day, PrintPlan tries) {
+    return DayEnds.late(day.tasks(), tries).stream()
         .filter(late -> late.over().minutes() > fewMinutes)
         .toList();
   }
 
-  private static long afterClosing(List<DayTooLong> late) {
+  private static long afterClosing(List<DayEnd> late) {
     return late.stream().mapToLong(day -> (long) day.over().seconds()).sum();
   }
 

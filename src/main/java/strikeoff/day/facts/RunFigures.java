@@ -15,13 +15,13 @@ import strikeoff.units.Span;
 /**
  * Where the time of a run goes, and what decides when it ends.
  *
- * @param sessions the days at the table
+ * @param days the days at the table
  * @param busy people, the cloth, stations, equipment, and screens in the order of use
  * @param waitingByCause waiting inside opening hours while nobody works, by what is waited for
  * @param chain what decides the finish
  */
 public record RunFigures(
-    List<Session> sessions,
+    List<TableDay> days,
     List<Busy> busy,
     Map<Doing, Span> waitingByCause,
     CriticalChain chain,
@@ -29,16 +29,16 @@ public record RunFigures(
     implements Evidence {
 
   public RunFigures {
-    sessions = List.copyOf(sessions);
+    days = List.copyOf(days);
     busy = List.copyOf(busy);
     waitingByCause = Collections.unmodifiableMap(new LinkedHashMap<>(waitingByCause));
   }
 
   public static RunFigures of(DayRun day, PrintPlan plan) {
-    List<Session> sessions = Session.all(day.tasks(), plan.hours());
+    List<TableDay> days = TableDay.all(day.tasks(), plan.hours());
     return new RunFigures(
-        sessions,
-        Busy.all(day, sessions, plan),
+        days,
+        Busy.all(day, days, plan),
         day.use().waitingByCause(),
         CriticalChain.of(day.run().tasks(), day.run().heldUp()),
         PlanPath.ROOT.key("run"));

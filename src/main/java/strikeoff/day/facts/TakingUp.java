@@ -40,9 +40,9 @@ final class TakingUp {
    * @param units to tell figures in
    * @param trial what comes of a remedy, if that can be told
    */
-  static List<TakenUpWet> all(DayRun day, Measures units, Function<Remedy, Trials.Tried> trial) {
+  static List<ClothTakenUp> all(DayRun day, Measures units, Function<Remedy, Trials.Tried> trial) {
     Map<Integer, Integer> occasions = new LinkedHashMap<>();
-    List<TakenUpWet> all = new ArrayList<>();
+    List<ClothTakenUp> all = new ArrayList<>();
     worst(day, occasions)
         .forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), units, trial)));
     return all;
@@ -171,7 +171,7 @@ final class TakingUp {
                 : Optional.empty());
   }
 
-  private static TakenUpWet tell(
+  private static ClothTakenUp tell(
       Occasion occasion, int times, Measures units, Function<Remedy, Trials.Tried> trial) {
     Taken taken = occasion.taken();
     Impression slowest = occasion.slowest();
@@ -182,7 +182,7 @@ final class TakingUp {
         remedy(occasion, safe.best().compareTo(now) > 0 || !ever ? safe.best() : safe.latest());
     Remedy remedy = ever ? remedy(occasion, safe.latest()) : ordinary;
     Trials.Tried tried = trial.apply(remedy);
-    return new TakenUpWet(
+    return new ClothTakenUp(
         taken.kind(),
         done(taken.kind()),
         taken.step().number(),

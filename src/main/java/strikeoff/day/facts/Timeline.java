@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import strikeoff.day.Beforehand;
-import strikeoff.day.CannotStart;
 import strikeoff.day.ClothLies;
 import strikeoff.day.Contact;
 import strikeoff.day.DayRun;
 import strikeoff.day.Effort;
+import strikeoff.day.EndlessWait;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
@@ -95,7 +95,7 @@ public record Timeline(
   private static List<Evidence> evidence(DayRun day, PrintPlan plan, Beforehand known) {
     Policy policy = known.policy();
     List<Evidence> evidence = new ArrayList<>();
-    List<CannotStart> blocked = day.run().blocked();
+    List<EndlessWait> blocked = day.run().blocked();
     evidence.addAll(blocked);
     evidence.addAll(FilmsInRoom.all(day, plan, policy));
     evidence.addAll(NotInRoom.all(day.run().missing(), plan));
@@ -111,21 +111,26 @@ public record Timeline(
     // Steps that are simulated by one person instead of several are longer for that reason alone.
     int byOne =
         blocked.stream()
-            .filter(b -> b.why() == CannotStart.Why.SCREEN_TWICE)
-            .mapToInt(CannotStart::step)
+            .filter(b -> b.why() == EndlessWait.Why.SCREEN_TWICE)
+            .mapToInt(EndlessWait::step)
             .min()
             .orElse(Integer.MAX_VALUE);
-    List<LongStep> endless =
-        LongStep.all(day, plan).stream().filter(s -> s.step() < byOne).toList();
-    evidence.addAll(endless);
+    List<StepLength> lengths =
+        StepLength.all(day, plan).stream().filter(s -> s.step() < byOne).toList();
+    evidence.addAll(lengths);
     // What comes after a step that fits into no day is simulated on days that will be others once
     // it is split, so those are not told.
-    int told = endless.stream().mapToInt(LongStep::step).min().orElse(byOne);
-    DayTooLong.Trial trial =
+    int told =
+        lengths.stream()
+            .filter(s -> s.over().minutes() > 0)
+            .mapToInt(StepLength::step)
+            .min()
+            .orElse(byOne);
+    DayEnd.Trial trial =
         (d, steps, late, days) -> trials.endsInTime(d, steps, late, days, impressions);
     boolean tender =
         plan.cloth().fibres().keySet().stream().map(policy::fibre).anyMatch(Fibre::protein);
-    DayTooLong.all(day.tasks(), plan, tender, trial).stream()
+    DayEnds.all(day.tasks(), plan, tender, trial).stream()
         .filter(d -> d.step() < told)
         .forEach(evidence::add);
     evidence.addAll(LongestFrame.all(day, plan, policy));

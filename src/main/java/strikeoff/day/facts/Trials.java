@@ -25,8 +25,6 @@ import strikeoff.units.Measures;
  */
 public final class Trials {
 
-  private static final DayTooLong.Trial UNTRIED = (day, steps, late, days) -> false;
-
   private final PrintPlan plan;
   private final Beforehand known;
   private final DayRun written;
@@ -230,7 +228,7 @@ public final class Trials {
    * it only moves the work past another closing time, or a paste dies overnight.
    */
   boolean endsInTime(
-      int session, List<Integer> steps, List<Integer> late, int daysTooLong, int impressions) {
+      int number, List<Integer> steps, List<Integer> late, int daysTooLong, int impressions) {
     List<Step> run = new ArrayList<>();
     for (Step each : plan.run()) {
       if (steps.contains(each.number())) {
@@ -245,18 +243,18 @@ public final class Trials {
     PrintPlan changed = plan.with(run);
     DayRun night = DayRun.of(run(changed, Optional.empty()), changed, known);
     double few = known.policy().limit("time/few-minutes-over").amount();
-    List<DayTooLong> left =
-        DayTooLong.all(night.tasks(), changed, false, UNTRIED).stream()
+    List<DayEnd> left =
+        DayEnds.late(night.tasks(), changed).stream()
             .filter(d -> d.over().minutes() > few)
             .toList();
     return Outlasted.in(night, changed, known).without(already()).isNothing()
         && left.size() < daysTooLong
-        && left.stream().noneMatch(d -> d.day() == session || late.stream().anyMatch(d::is));
+        && left.stream().noneMatch(d -> d.day() == number || late.stream().anyMatch(d::is));
   }
 
   /** The first day on which a remedy would keep people past closing. */
   private String late(Remedy remedy, DayRun day) {
-    return DayTooLong.all(day.tasks(), remedy.applied(plan), false, UNTRIED).stream()
+    return DayEnds.late(day.tasks(), remedy.applied(plan)).stream()
         .findFirst()
         .map(
             d ->

@@ -49,7 +49,7 @@ public record Figures(
    * Somebody or something in use.
    *
    * @param kind person, cloth, station, sink, fan, hair-dryer, drying place or screen
-   * @param percent of the sessions, to a tenth
+   * @param percent of the days at the table, to a tenth
    */
   public record InUse(String kind, String name, long seconds, double percent) {
 

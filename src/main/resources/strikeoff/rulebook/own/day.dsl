@@ -34,23 +34,23 @@
 [condition][day.facts.WetContact]- of the same motif=sameMotif == true
 [condition][day.facts.WetContact]- too early by more than {time}=early.ordinary.base() > {time}
 [condition][day.facts.WetContact]- more likely than not=likely == true
-[condition][day.facts.TakenUpWet]the cloth is taken up wet=TakenUpWet()
-[condition][day.facts.TakenUpWet]the cloth goes wet into the bath=TakenUpWet(fixed == true)
-[condition][day.facts.TakenUpWet]- too early by more than {time}=early.ordinary.base() > {time}
+[condition][day.facts.ClothTakenUp]the cloth is taken up wet=ClothTakenUp()
+[condition][day.facts.ClothTakenUp]the cloth goes wet into the bath=ClothTakenUp(fixed == true)
+[condition][day.facts.ClothTakenUp]- too early by more than {time}=early.ordinary.base() > {time}
 [condition][day.facts.IdleScreen]a screen stands idle with paste in it=IdleScreen()
 [condition][day.facts.IdleScreen]- for more than {time}=longest.base() > {time}
 [condition][day.facts.WaitingShare]people wait=WaitingShare()
 [condition][day.facts.WaitingShare]- for more than {share} of the time=share.base() > {share}
-[condition][day.facts.DayTooLong]a day runs past its hours=DayTooLong()
-[condition][day.facts.DayTooLong]- by more than {time}=over.base() > {time}
+[condition][day.facts.DayEnd]a day runs past its hours=DayEnd(afterClosing == true)
+[condition][day.facts.DayEnd]- by more than {time}=over.base() > {time}
 [condition][day.facts.FilmsInRoom]a film never dries=FilmsInRoom(films > 0)
-[condition][day.CannotStart]a step can never start=CannotStart()
+[condition][day.EndlessWait]a step can never start=EndlessWait()
 [condition][day.facts.NotInRoom]a step asks for equipment that is not there=NotInRoom(asked > 0)
 [condition][day.facts.NotInRoom]- called {resource}=equipment == {resource}
 [condition][day.facts.LongestFrame]a frame is the longest one of a step=LongestFrame()
 [condition][day.facts.LongestFrame]- with a side longer than {length}=side.base() > {length}
 [condition][day.facts.LongestFrame]- with fewer than {number} hands=hands < {number}
-[condition][day.facts.LongStep]a step takes longer than a day=LongStep()
+[condition][day.facts.StepLength]a step takes longer than a day=StepLength(over.base() > 0)
 [condition][day.facts.DryingAir]the air is untried=DryingAir(films > 0, tried == false)
 [condition][day.facts.RunFigures]the run has its figures=RunFigures()
 [condition][day.facts.ClearedRun]waiting would clear the run=ClearedRun()

@@ -41,8 +41,8 @@
 [condition][bath.HotWater]- of more than {temperature}=temperature.base() > {temperature}
 [condition][bath.PaintInHotWater]set paint lies in water=PaintInHotWater()
 [condition][bath.PaintInHotWater]- of more than {temperature}=temperature.base() > {temperature}
-[condition][bath.LongInSoda]silk or wool lies in soda=LongInSoda()
-[condition][bath.LongInSoda]- for longer than {time}=lasts.base() > {time}
+[condition][bath.TimeInSoda]silk or wool lies in soda=TimeInSoda()
+[condition][bath.TimeInSoda]- for longer than {time}=lasts.base() > {time}
 [condition][bath.UreaNeed]a paste without urea is fixed=UreaNeed()
 [condition][bath.DriedBeforeBatch]a print dries before its batch=DriedBeforeBatch()
 [condition][bath.AlkaliDose]a paste brings its own alkali=AlkaliDose()

@@ -11,12 +11,12 @@
 [condition][sequence.SeamSewn]a seam is sewn=SeamSewn()
 [condition][sequence.OpenSeam]a seam is never sewn=OpenSeam(printedAcross == true, sewings == 0)
 [condition][sequence.PrintAcrossSeam]a print crosses a seam before it is sewn=PrintAcrossSeam(stepsBefore > 0)
-[condition][sequence.BeforeItsBase]an anchored print comes before its anchor=BeforeItsBase(anchored == true)
-[condition][sequence.BeforeItsBase]a print that goes over another comes before it=BeforeItsBase(anchored == false)
+[condition][sequence.BaseOrder]an anchored print comes before its anchor=BaseOrder(anchored == true, early > 0)
+[condition][sequence.BaseOrder]a print that goes over another comes before it=BaseOrder(anchored == false, early > 0)
 [condition][sequence.PrintsOfArrangement]something is not printed=PrintsOfArrangement(missing > 0)
 [condition][sequence.PrintsOfStep]something is printed twice=PrintsOfStep(again > 0)
-[condition][sequence.LostColour]a colour is lost among other prints=LostColour()
-[condition][sequence.LostColour]- to more than {share}=share.base() > {share}
-[condition][sequence.DulledColour]a translucent paint comes out dull on other prints=DulledColour()
+[condition][sequence.ColourAmongOthers]a colour is lost among other prints=ColourAmongOthers()
+[condition][sequence.ColourAmongOthers]- to more than {share}=share.base() > {share}
+[condition][sequence.PaintOnDarker]a translucent paint comes out dull on other prints=PaintOnDarker()
 [condition][sequence.Adjoining]a trap is not stated=Adjoining(untrapped > 0)
 [condition][sequence.KeyLikeFill]an outline looks like its fill=KeyLikeFill()

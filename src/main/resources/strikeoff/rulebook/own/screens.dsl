@@ -35,4 +35,4 @@
 [condition][screens.FrameMargin]- of less than {length}=least.base() < {length}
 [condition][screens.StencilImages]one screen holds several images=StencilImages(images > 1)
 [condition][screens.StencilImages]- more than {number} of them=images > {number}
-[condition][screens.ScantBlade]a blade barely covers its images=ScantBlade()
+[condition][screens.BladeReach]a blade barely covers its images=BladeReach()

@@ -66,10 +66,10 @@ class RehearsalTest {
                     .filter(soon -> soon.what() == Rehearsed.What.CLOTH_UP)
                     .mapToDouble(soon -> soon.by().seconds())
                     .sum());
-    TakenUpWet worst =
+    ClothTakenUp worst =
         timeline(plan).evidence().stream()
-            .filter(TakenUpWet.class::isInstance)
-            .map(TakenUpWet.class::cast)
+            .filter(ClothTakenUp.class::isInstance)
+            .map(ClothTakenUp.class::cast)
             .findFirst()
             .orElseThrow();
     assertThat(sure.tooSoon())

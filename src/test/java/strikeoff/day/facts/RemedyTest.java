@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import strikeoff.day.CannotStart;
+import strikeoff.day.EndlessWait;
 import strikeoff.day.Moment;
 import strikeoff.day.PrintDay;
 import strikeoff.day.Task;
@@ -219,11 +219,11 @@ class RemedyTest {
     // The last film of a set is lifted when the set ends; after 20 min the cloth moves, 40 min
     // early.
     assertThat(day.evidence())
-        .filteredOn(e -> e instanceof TakenUpWet)
+        .filteredOn(e -> e instanceof ClothTakenUp)
         .singleElement()
         .satisfies(
             e -> {
-              TakenUpWet wet = (TakenUpWet) e;
+              ClothTakenUp wet = (ClothTakenUp) e;
               assertThat(wet.chance().share() >= 0.9).isTrue();
               assertThat(wet.occasions()).isEqualTo(2);
               assertThat(wet.early().ordinary().minutes()).isEqualTo(40);
@@ -247,12 +247,12 @@ class RemedyTest {
             .sew()
             .timeline();
     assertThat(day.evidence())
-        .filteredOn(e -> e instanceof CannotStart)
+        .filteredOn(e -> e instanceof EndlessWait)
         .singleElement()
         .satisfies(
             e -> {
-              assertThat(((CannotStart) e).step()).isEqualTo(2);
-              assertThat(((CannotStart) e).forFilm()).isTrue();
+              assertThat(((EndlessWait) e).step()).isEqualTo(2);
+              assertThat(((EndlessWait) e).forFilm()).isTrue();
             });
     assertThat(day.tasks()).noneMatch(t -> t.kind() == Task.Kind.SEW);
   }
@@ -299,12 +299,12 @@ class RemedyTest {
             .timeline();
     // 9:00 load to 9:15, dry to 10:15, print 50 s, wash the screen 10 min: 10:25:50
     assertThat(day.evidence())
-        .filteredOn(e -> e instanceof DayTooLong)
+        .filteredOn(e -> e instanceof DayEnd end && end.afterClosing())
         .singleElement()
         .satisfies(
             e -> {
-              assertThat(((DayTooLong) e).step()).isEqualTo(2);
-              assertThat(((DayTooLong) e).over().seconds()).isEqualTo(25 * 60 + 50);
+              assertThat(((DayEnd) e).step()).isEqualTo(2);
+              assertThat(((DayEnd) e).over().seconds()).isEqualTo(25 * 60 + 50);
             });
   }
 

@@ -47,7 +47,7 @@ class RunFiguresTest {
         .isEqualTo("lay the cloth on the table, 15 min");
     // 9:00 to 9:42; Wren works all of it but 2 of the 12 min; s1 prints 2.5, is washed 10 and dries
     // 30
-    assertThat(figures.sessions())
+    assertThat(figures.days())
         .singleElement()
         .satisfies(
             s -> {
@@ -102,7 +102,7 @@ class RunFiguresTest {
             .sum();
     assertThat(second).isCloseTo(2 * 50, offset(1e-6));
     // Wren lays the cloth for 15 min, prints, and washes out for 10 min.
-    assertThat(figures.sessions().get(0).handsOn().seconds())
+    assertThat(figures.days().get(0).handsOn().seconds())
         .isCloseTo(25 * 60 + 2 * 2 * 50, offset(1e-6));
   }
 
@@ -127,7 +127,7 @@ class RunFiguresTest {
                 .endOfDay()
                 .dry(PrintDay.until(Until.Dryness.FIX_SAFE), null)
                 .sew());
-    assertThat(figures.sessions()).extracting(Session::day).containsExactly(1, 2);
+    assertThat(figures.days()).extracting(TableDay::day).containsExactly(1, 2);
     assertThat(figures.chain().links())
         .extracting(CriticalChain.Link::kind)
         .contains(Task.Kind.CLOSED)

@@ -13,7 +13,7 @@ import strikeoff.evidence.Evidence;
  * @param cure what to write instead
  * @param why which kind of wait it is
  */
-public record CannotStart(
+public record EndlessWait(
     int step,
     String title,
     String waitsFor,
@@ -23,7 +23,7 @@ public record CannotStart(
     List<Related> related)
     implements Evidence {
 
-  public CannotStart {
+  public EndlessWait {
     related = List.copyOf(related);
   }
 

@@ -22,19 +22,18 @@ import strikeoff.units.Span;
  * @param handsOn time that people work, added up over people
  * @param waiting time inside this day's opening hours in which the cloth waits and nobody works
  */
-public record Session(
+public record TableDay(
     int day, Moment starts, Moment ends, Moment closes, Span handsOn, Span waiting) {
 
   /**
    * @param tasks in order of start
    */
-  static List<Session> all(List<Task> tasks, Hours hours) {
+  static List<TableDay> all(List<Task> tasks, Hours hours) {
     Map<Integer, List<Task>> carried = new TreeMap<>();
-    List<Session> sessions = new ArrayList<>();
+    List<TableDay> days = new ArrayList<>();
     worked(tasks, hours, carried)
-        .forEach(
-            (day, own) -> sessions.add(of(day, own, carried.getOrDefault(day, List.of()), hours)));
-    return sessions;
+        .forEach((day, own) -> days.add(of(day, own, carried.getOrDefault(day, List.of()), hours)));
+    return days;
   }
 
   /**
@@ -80,9 +79,9 @@ public record Session(
     return Moment.of(day, hours.of(day).opens());
   }
 
-  private static Session of(int day, List<Task> own, List<Task> carried, Hours hours) {
+  private static TableDay of(int day, List<Task> own, List<Task> carried, Hours hours) {
     Use use = Use.of(Stream.concat(carried.stream(), own.stream()).toList(), hours);
-    return new Session(
+    return new TableDay(
         day,
         own.get(0).start(),
         ends(own),

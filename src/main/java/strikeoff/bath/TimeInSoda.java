@@ -21,15 +21,15 @@ import strikeoff.units.Span;
  * @param mending what brings it out in time, as an instruction without a full stop
  * @param path of the time of the last of them
  */
-public record LongInSoda(
+public record TimeInSoda(
     List<String> fibres, Span lasts, String fibre, Span stands, String mending, PlanPath path)
     implements Evidence {
 
-  public LongInSoda {
+  public TimeInSoda {
     fibres = List.copyOf(fibres);
   }
 
-  static Optional<LongInSoda> of(FixingRun work) {
+  static Optional<TimeInSoda> of(FixingRun work) {
     Optional<Fibre> weakest =
         work.proteinFibres().stream()
             .map(work.policy()::fibre)
@@ -40,7 +40,7 @@ public record LongInSoda(
     Span stands = work.standsSoda(weakest.get());
     double minutes = 0;
     boolean soda = false;
-    LongInSoda longest = null;
+    TimeInSoda longest = null;
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Rinse || step instanceof Step.Wash) {
         soda = false;
@@ -52,7 +52,7 @@ public record LongInSoda(
         minutes += soda ? fix.lasts().minutes() : 0;
         if (soda && (longest == null || minutes > longest.lasts().minutes())) {
           longest =
-              new LongInSoda(
+              new TimeInSoda(
                   work.proteinFibres(),
                   new Span(minutes),
                   weakest.get().name(),

@@ -32,7 +32,7 @@ import strikeoff.units.Share;
  * @param places the placements concerned, in short
  * @param path of the paste's colour
  */
-public record LostColour(
+public record ColourAmongOthers(
     String design,
     String paste,
     boolean under,
@@ -56,7 +56,7 @@ public record LostColour(
     PlanPath path)
     implements Evidence {
 
-  public LostColour {
+  public ColourAmongOthers {
     others = List.copyOf(others);
     marks = List.copyOf(marks);
     related = List.copyOf(related);

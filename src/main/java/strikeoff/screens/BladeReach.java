@@ -25,7 +25,7 @@ import strikeoff.units.Measures;
  * @param related the screens after the first
  * @param path of the first one's squeegee
  */
-public record ScantBlade(
+public record BladeReach(
     Length squeegee,
     List<SqueegeeFit> fits,
     Length overlap,
@@ -34,12 +34,12 @@ public record ScantBlade(
     PlanPath path)
     implements Evidence {
 
-  public ScantBlade {
+  public BladeReach {
     fits = List.copyOf(fits);
     related = List.copyOf(related);
   }
 
-  static List<ScantBlade> all(PrintPlan plan, Policy policy) {
+  static List<BladeReach> all(PrintPlan plan, Policy policy) {
     double ends = policy.limit("screens/squeegee-ends").amount();
     Limit off = policy.limit("screens/squeegee-runs-off");
     double advised = policy.limit("screens/squeegee-overlap").amount();
@@ -56,9 +56,9 @@ public record ScantBlade(
     return byBlade.values().stream().map(fits -> of(fits, off)).toList();
   }
 
-  private static ScantBlade of(List<SqueegeeFit> fits, Limit off) {
+  private static BladeReach of(List<SqueegeeFit> fits, Limit off) {
     SqueegeeFit first = fits.get(0);
-    return new ScantBlade(
+    return new BladeReach(
         first.squeegee(),
         fits,
         fits.stream().map(SqueegeeFit::overlap).min(Length::compareTo).orElseThrow(),

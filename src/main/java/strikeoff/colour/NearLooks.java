@@ -17,7 +17,7 @@ import strikeoff.units.Ratio;
  * @param whole whether all pairs of pastes of the plan were looked at
  * @param path of the second paste's colour
  */
-public record AlikeColours(
+public record NearLooks(
     List<String> pastes,
     List<String> looks,
     Ratio difference,
@@ -30,7 +30,7 @@ public record AlikeColours(
   /** More than that are told by their number. */
   private static final int LISTED = 6;
 
-  public AlikeColours {
+  public NearLooks {
     pastes = List.copyOf(pastes);
     looks = List.copyOf(looks);
     related = List.copyOf(related);

@@ -32,7 +32,7 @@ import strikeoff.units.Measures;
  *     with a semicolon, or empty
  * @param orUntil the wait that needs no figures, and where
  */
-public record TakenUpWet(
+public record ClothTakenUp(
     Task.Kind kind,
     String done,
     int step,
@@ -57,7 +57,7 @@ public record TakenUpWet(
     List<String> marks)
     implements Uncertain {
 
-  public TakenUpWet {
+  public ClothTakenUp {
     related = List.copyOf(related);
     marks = List.copyOf(marks);
   }

@@ -6,12 +6,13 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 
 /**
- * Placements that are printed before there is any print of what they are set from, or of what they
- * are to lie over.
+ * Placements that a step prints first, and when there is a print of what they are set from, or of
+ * what they are to lie over.
  *
  * @param anchored true if they are set from it, false if the plan says that they go over it
  * @param arrangement whose placements they are
- * @param places those of its placements, in short: {@code shells 1–6}
+ * @param early how many of them are printed before there is any
+ * @param places those of its placements, in short: {@code shells 1–6}; all of them if none is early
  * @param base the arrangement they are set from, or go over
  * @param step the step that prints them
  * @param number its number
@@ -20,9 +21,10 @@ import strikeoff.evidence.Evidence;
  * @param inOrder what that step prints, in an order with the base first, if both are printed in one
  *     step and that is what is wrong; empty otherwise
  */
-public record BeforeItsBase(
+public record BaseOrder(
     boolean anchored,
     String arrangement,
+    int early,
     String places,
     String base,
     String step,
@@ -35,7 +37,7 @@ public record BeforeItsBase(
     PlanPath path)
     implements Evidence {
 
-  public BeforeItsBase {
+  public BaseOrder {
     inOrder = List.copyOf(inOrder);
     marks = List.copyOf(marks);
     related = List.copyOf(related);

@@ -24,7 +24,7 @@ import strikeoff.units.Share;
  * @param places the placements concerned, in short
  * @param path of the paste's colour
  */
-public record DulledColour(
+public record PaintOnDarker(
     String design,
     String paste,
     Colour named,
@@ -42,7 +42,7 @@ public record DulledColour(
     PlanPath path)
     implements Evidence {
 
-  public DulledColour {
+  public PaintOnDarker {
     others = List.copyOf(others);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
@@ -50,7 +50,7 @@ public record DulledColour(
 
   /** How much of it lies on them, before {@code of it}. */
   public String howMuch() {
-    return LostColour.howMuch(share);
+    return ColourAmongOthers.howMuch(share);
   }
 
   /** A further way, after a comma; nothing where it is seen on them alone. */

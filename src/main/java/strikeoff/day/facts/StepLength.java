@@ -15,20 +15,20 @@ import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
 /**
- * A step with more work in it than the longest day has hours, so that it fits into none, however
+ * How long a step works, against the longest day: one with more work in it fits into none, however
  * the steps before it are moved.
  *
  * @param step its number
  * @param title the step in a few words
  * @param takes from the start of its first work to the end of its last, waits between included
  * @param day the longest opening hours of a day
- * @param over by how much it is longer
+ * @param over by how much it is longer than that; negative if it fits
  * @param rests the longest time in it in which nobody works on it; zero if somebody always does
  * @param overThen by how much the longer part is longer than that day if a night falls into that
  *     time; negative if both fit
  * @param prints true if it can be parted, since it prints
  */
-public record LongStep(
+public record StepLength(
     int step,
     String title,
     Span takes,
@@ -41,7 +41,7 @@ public record LongStep(
     List<Related> related)
     implements Evidence {
 
-  public LongStep {
+  public StepLength {
     related = List.copyOf(related);
   }
 
@@ -53,7 +53,7 @@ public record LongStep(
         : "Make it shorter, or open the room longer";
   }
 
-  static List<LongStep> all(DayRun simulated, PrintPlan plan) {
+  static List<StepLength> all(DayRun simulated, PrintPlan plan) {
     Map<Integer, List<Task>> byStep = new LinkedHashMap<>();
     for (Task task : simulated.tasks()) {
       boolean onCloth =
@@ -66,10 +66,10 @@ public record LongStep(
     for (Hours.Day day : plan.hours().days()) {
       longest = Math.max(longest, day.closes() - day.opens());
     }
-    List<LongStep> all = new ArrayList<>();
+    List<StepLength> all = new ArrayList<>();
     for (Step step : plan.run()) {
       List<Task> own = byStep.get(step.number());
-      if (own != null && takes(own) > longest) {
+      if (own != null) {
         all.add(of(step, own, longest, plan));
       }
     }
@@ -84,7 +84,7 @@ public record LongStep(
     return tasks.stream().map(Task::end).reduce(Moment::later).orElseThrow();
   }
 
-  private static LongStep of(Step step, List<Task> tasks, double longest, PrintPlan plan) {
+  private static StepLength of(Step step, List<Task> tasks, double longest, PrintPlan plan) {
     Moment begins = tasks.get(0).start();
     Moment end = end(tasks);
     Moment from = begins;
@@ -98,7 +98,7 @@ public record LongStep(
       at = at.later(task.end());
     }
     double parts = Math.max(from.since(begins).minutes(), end.since(until).minutes());
-    return new LongStep(
+    return new StepLength(
         step.number(),
         step.title(plan.measures()),
         end.since(begins),
