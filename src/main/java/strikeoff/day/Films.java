@@ -25,26 +25,34 @@ public final class Films {
   private final Drying drying;
 
   /** By identity: films of one separation dry alike, and every impression asks. */
-  private final Map<Design.Separation, FilmNeed> needs = new IdentityHashMap<>();
+  private final Map<Design.Separation, FilmNeed> needs;
 
-  private Films(Cloth cloth, Drying drying, Policy policy) {
+  private Films(Cloth cloth, Drying drying, Policy policy, Map<Design.Separation, FilmNeed> needs) {
     this.policy = policy;
     this.cloth = cloth;
     this.drying = drying;
+    this.needs = needs;
+  }
+
+  private static Films of(Cloth cloth, Room room, Policy policy) {
+    return new Films(cloth, Drying.of(cloth, room, policy), policy, new IdentityHashMap<>());
   }
 
   static Films of(PrintPlan plan, Policy policy) {
-    return new Films(plan.cloth(), Drying.of(plan.cloth(), plan.room(), policy), policy);
+    return of(plan.cloth(), plan.room(), policy);
   }
 
-  /** The same films where every wait lasts as long as in slow drying. */
+  /**
+   * The same films where every wait lasts as long as in slow drying. They share what was worked out
+   * for them, so one thread works with both.
+   */
   public Films dryingSlowly() {
-    return new Films(cloth, drying.slowly(), policy);
+    return new Films(cloth, drying.slowly(), policy, needs);
   }
 
   /** The same films in another room. */
   public Films in(Room room) {
-    return new Films(cloth, Drying.of(cloth, room, policy), policy);
+    return of(cloth, room, policy);
   }
 
   public Drying drying() {

@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import strikeoff.drying.Air;
 import strikeoff.drying.Dried;
 import strikeoff.drying.DryingClock;
 import strikeoff.drying.DryingClock.States;
+import strikeoff.drying.FilmNeed;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Until.Dryness;
@@ -52,16 +55,8 @@ public final class WetCloth {
    * @return {@code now} if all have, {@link DryingClock#NEVER} if one never does
    */
   long until(Dryness state, long now) {
-    List<Printed> films = pending.get(state);
-    long slowest = now;
     List<Printed> left = new ArrayList<>();
-    for (Printed film : films) {
-      long at = reached(state, film).best();
-      if (at > now) {
-        left.add(film);
-        slowest = Math.max(slowest, at);
-      }
-    }
+    long slowest = slowest(state, pending.get(state), now, left::add);
     pending.put(state, left);
     tested.get(state).add(slowest);
     return slowest;
@@ -73,9 +68,38 @@ public final class WetCloth {
    * @return {@code now} if all have, {@link DryingClock#NEVER} if one never does
    */
   long slowest(Dryness state, List<Printed> films, long now) {
+    return slowest(state, films, now, film -> {});
+  }
+
+  /** The last film of those that need the same, when it is in a state, and which are before it. */
+  private record Last(Printed film, long at, long aheadSince) {}
+
+  /**
+   * Of films that need the same the last one is the slowest, where nothing speaks against it; so
+   * the others need not be followed.
+   *
+   * @param wet told of each film that has not reached it by now, or may not have
+   */
+  private long slowest(Dryness state, List<Printed> films, long now, Consumer<Printed> wet) {
+    Map<FilmNeed, Printed> last = new IdentityHashMap<>();
+    for (Printed film : films) {
+      last.merge(film.need(), film, (one, other) -> other.lifted() > one.lifted() ? other : one);
+    }
+    Map<FilmNeed, Last> lasts = new IdentityHashMap<>();
+    last.forEach(
+        (need, film) -> {
+          long at = reached(state, film).best();
+          lasts.put(need, new Last(film, at, clock.aheadSince(need, at)));
+        });
     long slowest = now;
     for (Printed film : films) {
-      slowest = Math.max(slowest, reached(state, film).best());
+      Last same = lasts.get(film.need());
+      boolean ahead = film == same.film() || film.lifted() >= same.aheadSince();
+      long at = ahead ? same.at() : reached(state, film).best();
+      if (at > now) {
+        wet.accept(film);
+        slowest = Math.max(slowest, at);
+      }
     }
     return slowest;
   }

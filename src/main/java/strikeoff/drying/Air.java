@@ -31,6 +31,17 @@ public record Air(double celsius, double humidity, double speed, Known known) {
     this(celsius, humidity, speed, speed > 0 ? Known.STATED : Known.STILL);
   }
 
+  // A run asks often, and mostly whether an air is that very one.
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Air air
+            && known == air.known
+            && Double.compare(speed, air.speed) == 0
+            && Double.compare(celsius, air.celsius) == 0
+            && Double.compare(humidity, air.humidity) == 0;
+  }
+
   @Override
   public int hashCode() {
     return 31 * (31 * (31 * Double.hashCode(celsius) + Double.hashCode(humidity)) + known.ordinal())

@@ -49,11 +49,11 @@ public final class Drying {
   private final Points points;
 
   /** By identity: films of one separation share what they need. */
-  private final Map<FilmNeed, Map<Air, Times>> inOneAir = new IdentityHashMap<>();
+  private final Map<FilmNeed, Map<Air, Times>> inOneAir;
 
-  private final Map<FilmNeed, Map<Air, double[]>> rates = new IdentityHashMap<>();
+  private final Map<FilmNeed, Map<Air, double[]>> rates;
 
-  private final Followed followed = new Followed();
+  private final Followed followed;
 
   private Drying(Policy policy, Cloth cloth, Room room, Points points) {
     this.policy = policy;
@@ -67,8 +67,12 @@ public final class Drying {
       holds += fibre.getValue().fraction() * policy.fibre(fibre.getKey()).uptake().fraction();
     }
     this.holds = holds;
+    this.inOneAir = new IdentityHashMap<>();
+    this.rates = new IdentityHashMap<>();
+    this.followed = new Followed();
   }
 
+  /** What was worked out for the other holds here too: only other days of it are told. */
   private Drying(Drying other) {
     this.policy = other.policy;
     this.cloth = other.cloth;
@@ -77,6 +81,9 @@ public final class Drying {
     this.evaporation = other.evaporation;
     this.holds = other.holds;
     this.points = new Points(other.points.slow(), other.points.slow(), other.points.slow());
+    this.inOneAir = other.inOneAir;
+    this.rates = other.rates;
+    this.followed = other.followed;
   }
 
   public static Drying of(Cloth cloth, Room room, Policy policy) {
@@ -138,7 +145,7 @@ public final class Drying {
     return (long) Math.min(seconds, Dried.NO_TIME - 1.0);
   }
 
-  /** Films that were followed through changing air. */
+  /** How long films took that were followed through changing air. */
   Followed followed() {
     return followed;
   }

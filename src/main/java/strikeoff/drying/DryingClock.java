@@ -1,9 +1,11 @@
 package strikeoff.drying;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntFunction;
+import java.util.Set;
+import java.util.stream.DoubleStream;
 import strikeoff.drying.Dried.Points;
 import strikeoff.plan.Until.Dryness;
 
@@ -23,6 +25,7 @@ public final class DryingClock {
   private final Points points;
   private final long longest;
   private final List<Change> changes = new ArrayList<>();
+  private final Set<Air> airs = new LinkedHashSet<>();
 
   /**
    * @param start second at which the clock starts, in the room's own air
@@ -32,10 +35,23 @@ public final class DryingClock {
     this.points = drying.points();
     this.longest = drying.longest();
     changes.add(new Change(start, drying.room()));
+    airs.add(drying.room());
   }
 
   /** From a second on the films lie in that air. */
-  record Change(long second, Air air) {}
+  record Change(long second, Air air) {
+
+    // A film's way is looked up by its changes, of which two at one second are rare.
+    @Override
+    public int hashCode() {
+      return Long.hashCode(second);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Change change && second == change.second && air.equals(change.air);
+    }
+  }
 
   /**
    * From that second on the films lie in another air.
@@ -49,12 +65,28 @@ public final class DryingClock {
           "time runs forward: " + second + " after " + last.second());
     }
     changes.add(new Change(second, air));
+    airs.add(air);
   }
 
   /** True if from a second on the films lie in that air and no other. */
   public boolean staysFrom(long second, Air air) {
     Change last = changes.get(changes.size() - 1);
     return last.second() <= second && last.air().equals(air);
+  }
+
+  /**
+   * Since when a film may have begun that surely is in a state by the time at which one of the same
+   * need is that began after it: what only ever loses water stays ahead for as long as both lie in
+   * the same air. Never so in air so damp that films take water from it, nor of a film that counts
+   * as never dry for having begun so early.
+   *
+   * @param at when the later one is in the state
+   */
+  public long aheadSince(FilmNeed need, long at) {
+    boolean onlyDries =
+        airs.stream()
+            .allMatch(air -> DoubleStream.of(drying.rates(need, air)).allMatch(rate -> rate >= 0));
+    return onlyDries ? at - longest : NEVER;
   }
 
   /** When a film that began to dry at {@code from} is in each state. */
@@ -95,23 +127,14 @@ public final class DryingClock {
     if (next == NEVER || from + steady.last() <= next) {
       return steady.from(from, points);
     }
-    Followed.Film film = new Followed.Film(need, from);
-    Optional<States> known = drying.followed().states(film, through, began);
+    Optional<Times> known = drying.followed().times(need, from, through, began);
     if (known.isPresent()) {
-      return known.get();
+      return known.get().from(from, points);
     }
-    double[][] rates = new double[through.size() - began][]; // taken when a film lasts so long
-    IntFunction<double[]> inAir =
-        i -> {
-          if (rates[i - began] == null) {
-            rates[i - began] = drying.rates(need, through.get(i).air());
-          }
-          return rates[i - began];
-        };
-    Through airs = new Through(through, inAir, began, from);
-    Times times = Times.of(longest, day -> airs.onDay(need, day));
-    long last = times.last() == NEVER ? NEVER : from + times.last();
-    return drying.followed().keep(film, through, began, last, times.from(from, points));
+    Through airs = new Through(drying, need, through, began, from);
+    Times times = Times.of(longest, airs::onDay);
+    drying.followed().keep(need, from, through, began, times);
+    return times.from(from, points);
   }
 
   private int current(long second) {
@@ -134,9 +157,40 @@ public final class DryingClock {
   }
 
   /** The airs that a film lies in one after the other. */
-  private record Through(List<Change> changes, IntFunction<double[]> rates, int began, long from) {
+  private static final class Through {
 
-    Times.Hours onDay(FilmNeed need, int day) {
+    private final Drying drying;
+    private final FilmNeed need;
+    private final List<Change> changes;
+    private final int began;
+
+    /** Hours from the film's beginning to the end of each air, by its number from the first. */
+    private final double[] ends;
+
+    /** In each air; null where no film has lasted so long. */
+    private final double[][] rates;
+
+    Through(Drying drying, FilmNeed need, List<Change> changes, int began, long from) {
+      this.drying = drying;
+      this.need = need;
+      this.changes = changes;
+      this.began = began;
+      this.ends = new double[changes.size() - began];
+      this.rates = new double[ends.length][];
+      for (int i = 0; i + 1 < ends.length; i++) {
+        ends[i] = Math.max(0, changes.get(began + i + 1).second() - from) / 3600.0;
+      }
+      ends[ends.length - 1] = Double.POSITIVE_INFINITY;
+    }
+
+    private double rate(int air, int day) {
+      if (rates[air] == null) {
+        rates[air] = drying.rates(need, changes.get(began + air).air());
+      }
+      return rates[air][day];
+    }
+
+    Times.Hours onDay(int day) {
       double frame = Double.POSITIVE_INFINITY;
       double lift = Double.POSITIVE_INFINITY;
       double evaporated = 0;
@@ -144,17 +198,18 @@ public final class DryingClock {
       double leftThrough = need.amounts().dryThrough()[day];
       double through = Double.POSITIVE_INFINITY;
       double hours = 0;
-      for (int i = began; i < changes.size(); i++) {
-        boolean last = i + 1 == changes.size();
-        double end = last ? Double.POSITIVE_INFINITY : hoursAt(i + 1);
-        double rate = rates.apply(i)[day];
+      for (int i = 0; i < ends.length; i++) {
+        double end = ends[i];
+        double rate = rate(i, day);
         double full = end; // till then the film dries at the full rate
         if (Double.isInfinite(frame)) {
-          double safe = InOneAir.frameSafe(need, day, rate, hours, evaporated);
-          if (safe <= end) {
-            frame = safe;
+          if (!InOneAir.isWetAfter(need, day, rate, hours, evaporated, end)) {
+            double safe = InOneAir.frameSafe(need, day, rate, hours, evaporated);
+            if (safe <= end) {
+              frame = safe;
+            }
+            full = Math.min(safe, end);
           }
-          full = Math.min(safe, end);
         } else {
           full = hours;
         }
@@ -174,10 +229,6 @@ public final class DryingClock {
         hours = end;
       }
       return new Times.Hours(frame, Math.max(frame, lift), Math.max(frame, through));
-    }
-
-    private double hoursAt(int change) {
-      return Math.max(0, changes.get(change).second() - from) / 3600.0;
     }
   }
 

@@ -1,92 +1,76 @@
 package strikeoff.drying;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.drying.DryingClock.Change;
-import strikeoff.drying.DryingClock.States;
 
 /**
- * Films that were followed through several airs already. One that began at the same second, and lay
- * in the same airs until it was dry, is in each state when that one was, whatever came afterwards;
- * so a run that is tried with a change near its end is not followed anew from its beginning.
+ * Films that were followed through several airs already. Another one of the same need that lies in
+ * the same airs for as long, until it is dry, takes as long to each state, whenever it began and
+ * whatever comes afterwards; so a run that is tried with one change is followed anew only where the
+ * change tells.
  */
 final class Followed {
 
-  /** Films that are kept; past it all are forgotten, so that they don't fill memory. */
+  /** Ways that are kept; past it all are forgotten, so that they don't fill memory. */
   private static final int MOST = 20_000;
 
-  private final Map<Film, List<Way>> ways = new HashMap<>();
+  /** By identity: films of one separation share what they need. */
+  private final Map<FilmNeed, Map<Air, Way>> begun = new IdentityHashMap<>();
+
   private int kept;
 
-  /** A film, by what it must lose, and when it began to dry. */
-  record Film(FilmNeed need, long from) {
+  /** Airs that a film has lain in so far. */
+  private static final class Way {
 
-    // The same need, not an equal one: it is asked for with every film.
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Film film && film.need == need && film.from == from;
-    }
+    /** By the air that comes next, and seconds from the film's beginning to it. */
+    private final Map<Change, Way> next = new HashMap<>(2);
 
-    @Override
-    public int hashCode() {
-      return System.identityHashCode(need) * 31 + Long.hashCode(from);
-    }
+    /** If it is left in the last of them; null where nobody has asked. */
+    private Times left;
   }
 
   /**
-   * Airs that a film lay in until it was dry.
+   * How long a film takes to each state, if that is known.
    *
-   * @param airs the one it began in, and changes before {@code last}
+   * @param from when it began to dry
+   * @param began where in all changes that is
    */
-  private record Way(List<Change> airs, long last, States states) {
-
-    boolean leads(List<Change> through, int began) {
-      int many = airs.size();
-      if (began + many > through.size()
-          || began + many < through.size() && through.get(began + many).second() < last
-          || !through.get(began).air().equals(airs.get(0).air())) {
-        return false;
+  Optional<Times> times(FilmNeed need, long from, List<Change> through, int began) {
+    Map<Air, Way> ways = begun.get(need);
+    Way way = ways == null ? null : ways.get(through.get(began).air());
+    for (int next = began + 1; way != null; next++) {
+      boolean isLast = next == through.size();
+      if (way.left != null && (isLast || from + way.left.last() <= through.get(next).second())) {
+        return Optional.of(way.left);
       }
-      for (int i = 1; i < many; i++) {
-        if (!through.get(began + i).equals(airs.get(i))) {
-          return false;
-        }
-      }
-      return true;
-    }
-  }
-
-  /**
-   * When a film is in each state, if that is known.
-   *
-   * @param began where in all changes the film begins
-   */
-  Optional<States> states(Film film, List<Change> through, int began) {
-    for (Way way : ways.getOrDefault(film, List.of())) {
-      if (way.leads(through, began)) {
-        return Optional.of(way.states());
-      }
+      way = isLast ? null : way.next.get(after(from, through.get(next)));
     }
     return Optional.empty();
   }
 
-  /**
-   * @param last when the film is dry on the slowest day
-   */
-  States keep(Film film, List<Change> through, int began, long last, States states) {
-    int end = began + 1;
-    while (end < through.size() && through.get(end).second() < last) {
-      end++;
-    }
+  /** Keeps how long it takes, by the airs that it lies in until it is dry on the slowest day. */
+  void keep(FilmNeed need, long from, List<Change> through, int began, Times times) {
     if (kept++ >= MOST) {
-      ways.clear();
+      begun.clear();
       kept = 0;
     }
-    Way way = new Way(List.copyOf(through.subList(began, end)), last, states);
-    ways.computeIfAbsent(film, f -> new ArrayList<>(1)).add(way);
-    return states;
+    Way way =
+        begun
+            .computeIfAbsent(need, n -> new HashMap<>())
+            .computeIfAbsent(through.get(began).air(), air -> new Way());
+    for (int next = began + 1;
+        next < through.size() && through.get(next).second() < from + times.last();
+        next++) {
+      way = way.next.computeIfAbsent(after(from, through.get(next)), change -> new Way());
+    }
+    way.left = times;
+  }
+
+  private static Change after(long from, Change change) {
+    return new Change(change.second() - from, change.air());
   }
 }

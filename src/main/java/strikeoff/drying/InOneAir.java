@@ -36,6 +36,19 @@ final class InOneAir {
         : sunkIn(need, day, rate, hours, evaporated);
   }
 
+  /**
+   * True if it surely is not safe by {@code end}: told at one look, where the time itself takes
+   * several steps. False says nothing.
+   */
+  static boolean isWetAfter(
+      FilmNeed need, int day, double rate, double hours, double evaporated, double end) {
+    double then = end + CLOSE;
+    return need.timed().isEmpty()
+        && rate >= 0 // else the film may grow wetter after it was safe
+        && end < Double.POSITIVE_INFINITY
+        && need.above(day, then, evaporated + rate * (then - hours)) > 0;
+  }
+
   private static double sunkIn(
       FilmNeed need, int day, double rate, double hours, double evaporated) {
     if (need.above(day, hours, evaporated) <= 0) {

@@ -8,10 +8,12 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Draws;
 import strikeoff.drying.DryingClock.States;
 import strikeoff.plan.Medium;
+import strikeoff.plan.Until.Dryness;
 import strikeoff.policy.Policy;
 import strikeoff.units.ArealMass;
 
@@ -156,5 +158,56 @@ class DryingClockTest {
     assertThat(inParts.frameSafe().best()).isCloseTo(whole.frameSafe().best(), offset(1L));
     assertThat(inParts.liftSafe().latest()).isCloseTo(whole.liftSafe().latest(), offset(1L));
     assertThat(inParts.fixSafe().latest()).isCloseTo(whole.fixSafe().latest(), offset(1L));
+  }
+
+  /** A fan that comes and goes; of films that need the same only the last is asked. */
+  @Property(tries = 200, seed = Draws.ALIKE)
+  void whatBeganEarlierIsAheadInWhateverAir(
+      @ForAll @DoubleRange(min = 1, max = 300) double deposit,
+      @ForAll Medium medium,
+      @ForAll @DoubleRange(min = 0.2, max = 1) double humidity,
+      @ForAll @Size(min = 1, max = 8) List<@IntRange(min = 1, max = 3000) Integer> parts,
+      @ForAll @IntRange(min = 0, max = 7200) int first,
+      @ForAll @IntRange(min = 1, max = 7200) int later) {
+    Drying unsure = Printed.paint(108).in(20, humidity, 0).drying(Printed.POLICY);
+    FilmNeed need = need(unsure, medium, deposit);
+    DryingClock clock = comesAndGoes(unsure, parts);
+    for (Dryness state : Dryness.values()) {
+      long at = clock.state(need, NINE + first + later, state).best();
+      if (NINE + first >= clock.aheadSince(need, at)) {
+        assertThat(clock.state(need, NINE + first, state).best()).isLessThanOrEqualTo(at);
+      }
+    }
+  }
+
+  /** Whatever was followed before: other films in the same airs, at other hours and for longer. */
+  @Property(tries = 100, seed = Draws.ALIKE)
+  void whatIsKnownOfOthersIsWhatWouldBeWorkedOut(
+      @ForAll @DoubleRange(min = 20, max = 300) double deposit,
+      @ForAll Medium medium,
+      @ForAll @Size(min = 1, max = 8) List<@IntRange(min = 1, max = 3000) Integer> parts,
+      @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 0, max = 9000) Integer> begins) {
+    Drying known = Printed.paint(108).drying(Printed.POLICY);
+    FilmNeed need = need(known, medium, deposit);
+    for (int many = 1; many <= parts.size(); many++) {
+      DryingClock clock = comesAndGoes(known, parts.subList(0, many));
+      for (int begin : begins) {
+        Drying fresh = Printed.paint(108).drying(Printed.POLICY);
+        assertThat(clock.states(need, NINE + begin))
+            .isEqualTo(
+                comesAndGoes(fresh, parts.subList(0, many))
+                    .states(need(fresh, medium, deposit), NINE + begin));
+      }
+    }
+  }
+
+  private static DryingClock comesAndGoes(Drying drying, List<Integer> parts) {
+    DryingClock clock = clock(drying);
+    long second = NINE;
+    for (int i = 0; i < parts.size(); i++) {
+      second += parts.get(i);
+      clock.change(second, i % 2 == 0 ? FAN : drying.room());
+    }
+    return clock;
   }
 }

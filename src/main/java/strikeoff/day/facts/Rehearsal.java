@@ -18,6 +18,7 @@ import strikeoff.day.PrintRun;
 import strikeoff.day.Reached;
 import strikeoff.day.Sets;
 import strikeoff.day.Simulation;
+import strikeoff.day.Task;
 import strikeoff.day.Use;
 import strikeoff.drying.DryingClock;
 import strikeoff.layout.Footprint;
@@ -86,7 +87,7 @@ public final class Rehearsal {
     List<Rehearsed.TooSoon> tooSoon = new ArrayList<>();
     long wet = framesOnWet(day, tooSoon);
     long up = clothUp(day, tooSoon);
-    List<DayEnd> late = late(day, tries);
+    List<DayEnd> late = late(day.tasks(), tries);
     Shortfall shortfall =
         new Shortfall(
             wet,
@@ -109,7 +110,8 @@ public final class Rehearsal {
 
   /** When a run ends if every film dries slowly: whoever feels films then waits for longer. */
   public Moment slowFinish(List<Step> run) {
-    return slowly(run).finish();
+    Moment opens = Moment.of(1, plan.hours().of(1).opens());
+    return slowly(run).stream().map(Task::end).reduce(opens, Moment::later);
   }
 
   /**
@@ -121,19 +123,19 @@ public final class Rehearsal {
     if (surety != Surety.SURE) {
       return ordinary;
     }
-    DayRun slow = slowly(run);
-    List<DayEnd> late = late(slow, plan.with(run));
+    List<DayEnd> late = late(slowly(run), plan.with(run));
     long over = Math.max(ordinary.shortfall().afterClosing(), afterClosing(late));
     return ordinary.late(over, late.stream().map(DayEnd::step).toList());
   }
 
-  private DayRun slowly(List<Step> run) {
+  /** Its tasks, in order of start, if every film dries slowly. */
+  private List<Task> slowly(List<Step> run) {
     PrintPlan tries = plan.with(run);
     Beforehand slow =
         new Beforehand(
                 known.layout(), known.policy(), known.effort(), slowFilms, sets, known.lives())
             .in(tries);
-    return DayRun.of(Simulation.once(tries, slow, plan.equipment().sinks()), tries, slow);
+    return Simulation.once(tries, slow, plan.equipment().sinks()).tasksByStart();
   }
 
   private Beforehand fresh() {
@@ -180,8 +182,8 @@ public final class Rehearsal {
     return Math.min(by, 24 * 3600);
   }
 
-  private List<DayEnd> late(DayRun day, PrintPlan tries) {
-    return DayEnds.late(day.tasks(), tries).stream()
+  private List<DayEnd> late(List<Task> tasks, PrintPlan tries) {
+    return DayEnds.late(tasks, tries).stream()
         .filter(late -> late.over().minutes() > fewMinutes)
         .toList();
   }
