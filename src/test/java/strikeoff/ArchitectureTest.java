@@ -10,6 +10,7 @@ import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -29,6 +30,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import strikeoff.policy.Limits;
+import strikeoff.policy.Policy;
 import strikeoff.units.Quantity;
 
 /** Holds the package table of DEVELOPERS.md to the code, and what each package may not do. */
@@ -163,6 +166,33 @@ class ArchitectureTest {
                         && call.getName().equals("text")
                         && call.getTarget().getRawParameterTypes().isEmpty()))
         .check(CLASSES);
+  }
+
+  /** A misspelt name of a limit would be found by whoever's plan reads it first. */
+  @Test
+  void derivationsReadNoLimitByItsName() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(
+            "strikeoff.studio..", "strikeoff.rulebook..", "strikeoff.cli.text..")
+        .should()
+        .callMethod(Policy.class, "limit", String.class)
+        .check(CLASSES);
+  }
+
+  /** What no derivation asks for would stand among the typed limits for nothing. */
+  @Test
+  void everyTypedLimitIsRead() {
+    List<String> unread =
+        CLASSES.stream()
+            .filter(type -> type.getName().startsWith(Limits.class.getName() + "$"))
+            .flatMap(type -> type.getMethods().stream())
+            .filter(method -> method.getRawParameterTypes().isEmpty())
+            .filter(method -> !Set.of("toString", "hashCode").contains(method.getName()))
+            .filter(method -> method.getCallsOfSelf().isEmpty())
+            .map(JavaMethod::getFullName)
+            .toList();
+    assertThat(unread).isEmpty();
   }
 
   private static final Set<String> UNITLESS = Set.of("Span", "Share", "Angle", "Ratio");

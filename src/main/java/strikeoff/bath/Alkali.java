@@ -68,14 +68,13 @@ record Alkali(
             Kind.SODA,
             liquor.sodaGramsPerLitre(),
             liquor.bicarbonateGramsPerLitre(),
-            policy.limit("fixing/soda-for-water").amount(),
-            policy.limit("fixing/bicarbonate-in-water").amount(),
+            policy.fixing().sodaForWater().gramsPerLitre(),
+            policy.fixing().bicarbonateInWater().gramsPerLitre(),
             forCloth(liquor.hasWater() ? cloth / liquor.litres().best() : 0, policy),
-            forCloth(1 / policy.limit("fixing/tight-liquor-ratio").amount(), policy).best(),
+            forCloth(1 / policy.fixing().tightLiquorRatio().amount(), policy).best(),
             Math.max(SodaSolution.COLDEST, Math.min(SodaSolution.HOTTEST, celsius)));
-    double pace = alkali.pace(policy.limit("fixing/usual-bath").amount()).best();
-    boolean mildAlone =
-        alkali.mild().high() > 0 && pace < policy.limit("fixing/least-pace").amount();
+    double pace = alkali.pace(policy.fixing().usualBath().gramsPerLitre()).best();
+    boolean mildAlone = alkali.mild().high() > 0 && pace < policy.fixing().leastPace().value();
     return mildAlone ? NONE : alkali;
   }
 
@@ -85,9 +84,9 @@ record Alkali(
   private static Range forCloth(double perLitre, Policy policy) {
     Range groups =
         new Range(
-            policy.limit("fixing/acid-of-cloth-least").amount(),
-            policy.limit("fixing/acid-of-cloth-usual").amount(),
-            policy.limit("fixing/acid-of-cloth-most").amount());
+            policy.fixing().acidOfClothLeast().value(),
+            policy.fixing().acidOfClothUsual().value(),
+            policy.fixing().acidOfClothMost().value());
     return groups.times(perLitre * Carbonate.ANHYDROUS / 1000);
   }
 

@@ -93,8 +93,8 @@ public record AlkaliDose(
 
   private static boolean perKilogramMeant(Paste paste, Policy policy) {
     double inPot = new Recipe(paste, policy).grams(Substance.Role.ALKALI).best();
-    return inPot >= policy.limit("fixing/alkali-recipe-least").amount()
-        && inPot <= policy.limit("fixing/alkali-recipe-most").amount();
+    return inPot >= policy.fixing().alkaliRecipeLeast().value()
+        && inPot <= policy.fixing().alkaliRecipeMost().value();
   }
 
   /** A question about the likeliest slip, with a blank after it; or nothing. */
@@ -104,13 +104,13 @@ public record AlkaliDose(
 
   /** As recipes weigh it, and enough for the dye that there is. */
   private static Optional<ForRecipe> here(Paste paste, PasteDose dose, Policy policy) {
-    double forDye = policy.limit("fixing/alkali-low-per-dye").amount() * dose.dyeGrams().high();
+    double forDye = policy.fixing().alkaliLowPerDye().value() * dose.dyeGrams().high();
     return ForRecipe.of(
         new Recipe(paste, policy),
         s -> s.role() == Substance.Role.ALKALI,
         "baking soda",
-        Math.max(policy.limit("fixing/alkali-recipe-least").amount(), forDye),
-        Math.max(policy.limit("fixing/alkali-recipe-most").amount(), forDye));
+        Math.max(policy.fixing().alkaliRecipeLeast().value(), forDye),
+        Math.max(policy.fixing().alkaliRecipeMost().value(), forDye));
   }
 
   /** What to weigh in, in words. */

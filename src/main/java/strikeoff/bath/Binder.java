@@ -45,7 +45,7 @@ record Binder(List<Paste> paints, Policy policy) {
     return paint
         .label()
         .map(Paste.Label::temperature)
-        .orElseGet(() -> new Temperature(limit("sure-heat-set")));
+        .orElseGet(() -> new Temperature(policy.fixing().sureHeatSet().celsius()));
   }
 
   private Span shortest(Paste paint, Temperature at, Step.Heat with) {
@@ -58,7 +58,8 @@ record Binder(List<Paste> paints, Policy policy) {
   /** A label holds at its temperature and above; cooler, its time grows as any binder's. */
   private Span cooler(Paste.Label label, Temperature at) {
     double degrees = Math.max(0, label.temperature().celsius() - at.celsius());
-    return new Span(label.lasts().minutes() * Math.pow(2, degrees / limit("heat-set-halving")));
+    return new Span(
+        label.lasts().minutes() * Math.pow(2, degrees / policy.fixing().heatSetHalving().value()));
   }
 
   /**
@@ -66,16 +67,15 @@ record Binder(List<Paste> paints, Policy policy) {
    */
   private Span estimate(double celsius, Step.Heat with) {
     double steps =
-        (limit("usual-heat-set") - Math.max(limit("coolest-heat-set"), celsius))
-            / limit("heat-set-halving");
-    double oven = limit("shortest-heat-set") * Math.pow(2, steps);
+        (policy.fixing().usualHeatSet().celsius()
+                - Math.max(policy.fixing().coolestHeatSet().celsius(), celsius))
+            / policy.fixing().heatSetHalving().value();
+    double oven = policy.fixing().shortestHeatSet().minutes() * Math.pow(2, steps);
     return new Span(
         with == Step.Heat.PRESS
-            ? Math.max(limit("shortest-press"), oven * limit("press-share"))
+            ? Math.max(
+                policy.fixing().shortestPress().minutes(),
+                oven * policy.fixing().pressShare().fraction())
             : oven);
-  }
-
-  private double limit(String name) {
-    return policy.limit("fixing/" + name).amount();
   }
 }

@@ -48,8 +48,8 @@ public record Brushing(
     Cloth cloth = work.plan().cloth();
     double square = cloth.mass().gramsPerSquareMetre();
     double all = cloth.length().m() * cloth.width().m() * square;
-    double pickUp = work.policy().limit("fixing/silicate-pick-up").amount();
-    double step = work.policy().limit("fixing/measure-silicate").amount();
+    double pickUp = work.policy().fixing().silicatePickUp().fraction();
+    double step = work.policy().fixing().measureSilicate().litres();
     Range millilitres = Range.exactly(0);
     double grams = 0;
     double lightest = Double.POSITIVE_INFINITY;

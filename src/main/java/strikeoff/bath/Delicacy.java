@@ -35,7 +35,7 @@ record Delicacy(Cloth cloth, Policy policy) {
    * does so where it touches the sole.
    */
   private Temperature stands(Fibre fibre, Temperature film, Step.Heat with) {
-    double sole = policy.limit("fixing/iron-above-film").amount();
+    double sole = policy.fixing().ironAboveFilm().celsius();
     return with == Step.Heat.IRON && !fibre.softens()
         ? new Temperature(film.celsius() + sole)
         : film;

@@ -13,6 +13,7 @@ import strikeoff.paste.SodaLife;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
+import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
 import strikeoff.units.PerKilogram;
@@ -61,9 +62,9 @@ final class Dyes {
     Optional<Mass> soda =
         lacking.isEmpty() || !liquor.hasWater()
             ? Optional.empty()
-            : Optional.of(weighed("usual-bath", 0, liquor));
+            : Optional.of(weighed(work.policy().fixing().usualBath(), 0, liquor));
     Optional<Mass> salt =
-        soda.map(s -> weighed("enough-salt", liquor.saltGrams().best(), liquor))
+        soda.map(s -> weighed(salty(), liquor.saltGrams().best(), liquor))
             .filter(s -> s.grams() > 0);
     return Optional.of(
         new AlkaliForDye(
@@ -85,10 +86,14 @@ final class Dyes {
             fix.path()));
   }
 
+  private Concentration salty() {
+    return (Concentration) work.policy().fixing().enoughSalt().value();
+  }
+
   /** What brings a bath up to a strength, as one weighs it. */
-  private Mass weighed(String limit, double grams, Liquor liquor) {
-    double step = work.policy().limit("paste/weigh-fine").amount();
-    double wanted = work.policy().limit("fixing/" + limit).amount() * liquor.litres().best();
+  private Mass weighed(Concentration strength, double grams, Liquor liquor) {
+    double step = work.policy().paste().weighFine().grams();
+    double wanted = strength.gramsPerLitre() * liquor.litres().best();
     return new Mass(Soaks.up(wanted - grams, step));
   }
 
@@ -129,9 +134,9 @@ final class Dyes {
   /** As much as recipes hold, to be weighed in. */
   private String weighedIn(Step.Fix fix) {
     Measures units = work.units();
-    return PerKilogram.number(work.policy().limit("fixing/alkali-recipe-least").amount(), units)
+    return PerKilogram.number(work.policy().fixing().alkaliRecipeLeast().value(), units)
         + " to "
-        + PerKilogram.text(work.policy().limit("fixing/alkali-recipe-most").amount(), units)
+        + PerKilogram.text(work.policy().fixing().alkaliRecipeMost().value(), units)
         + " of "
         + intoPaste(fix)
         + " in "
@@ -316,15 +321,15 @@ final class Dyes {
             firstRinse,
             hottest,
             delicacy.inTheWash().advisedWash(),
-            work.policy().limit("fixing/hot-wash"),
+            work.policy().fixing().hotWash(),
             advised(delicacy.inWater().warmestWash()),
             last.path()));
   }
 
   /** Nobody is sent into water that harms the cloth. */
   private String advised(Temperature stands) {
-    Temperature hot = new Temperature(work.policy().limit("fixing/hot-wash").amount());
-    double machine = work.policy().limit("fixing/hottest-machine").amount();
+    Temperature hot = new Temperature(work.policy().fixing().hotWash().amount());
+    double machine = work.policy().fixing().hottestMachine().celsius();
     Measures units = work.units();
     return stands.celsius() >= machine
         ? hot.enough(units) + " or hotter"

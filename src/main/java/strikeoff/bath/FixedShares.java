@@ -17,6 +17,7 @@ import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
+import strikeoff.policy.Limits;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
@@ -40,7 +41,7 @@ final class FixedShares {
   FixedShares(FixingRun work) {
     this.work = work;
     this.pace = new Pace(work.policy());
-    this.seen = work.policy().limit("fixing/change-seen").amount();
+    this.seen = work.policy().fixing().changeSeen().value();
   }
 
   /** How long the dye of one group in a paste needs in a step. */
@@ -63,7 +64,7 @@ final class FixedShares {
     Needed slow = slowest(last);
     boolean alone =
         last.how() == Step.Fixing.SOAK && !work.alkali(last).silicate() && steps(last).size() == 1;
-    double wetting = work.policy().limit("fixing/only-wetting").amount();
+    double wetting = work.policy().fixing().onlyWetting().minutes();
     boolean weak = isWeak(last);
     boolean enoughButForSoda = shares(last, true).get(0).change() < seen;
     List<Cure> cures = cures(last, slow, weak, enoughButForSoda);
@@ -123,7 +124,7 @@ final class FixedShares {
     Alkali alkali = work.alkali(last);
     return alkali.there()
         && alkali.kind() == Alkali.Kind.SODA
-        && alkali.soda().high() < work.policy().limit("fixing/weakest-bath").amount();
+        && alkali.soda().high() < work.policy().fixing().weakestBath().amount();
   }
 
   /**
@@ -137,7 +138,7 @@ final class FixedShares {
   private FixTime.Thin thin(Step.Fix last) {
     return new FixTime.Thin(
         new Concentration(work.alkali(last).soda().best()),
-        new Concentration(work.policy().limit("fixing/weakest-bath").amount()));
+        new Concentration(work.policy().fixing().weakestBath().amount()));
   }
 
   /** What brings it to the full share, and how that is written. */
@@ -242,7 +243,7 @@ final class FixedShares {
    * batch's hours, which nobody gives it.
    */
   private boolean isTrusted(Step.Fix fix) {
-    double tolerance = work.policy().limit("fixing/temperature-tolerance").amount();
+    double tolerance = work.policy().fixing().temperatureTolerance().celsius();
     boolean soak = fix.how() == Step.Fixing.SOAK;
     double trusted =
         work.groups(dyes(fix)).stream()
@@ -254,8 +255,9 @@ final class FixedShares {
 
   /** Nobody keeps a print damp for longer, and nobody stands by a bath for half a day. */
   private boolean isPatient(Step.Fix fix, Span more) {
-    String longest = fix.how() == Step.Fixing.SOAK ? "fixing/longest-soak" : "fixing/longest-batch";
-    return fix.lasts().plus(more).minutes() <= work.policy().limit(longest).amount();
+    Limits.Fixing fixing = work.policy().fixing();
+    Span longest = fix.how() == Step.Fixing.SOAK ? fixing.longestSoak() : fixing.longestBatch();
+    return fix.lasts().plus(more).minutes() <= longest.minutes();
   }
 
   /** Nobody plans 37 minutes: up to five minutes, and to a quarter of an hour from two hours on. */
@@ -271,7 +273,7 @@ final class FixedShares {
 
   /** First order: as much is left unfixed after twice the time as the square of what was left. */
   private Range share(Step.Fix last, Paste paste, ReactiveGroup group, boolean withEnoughSoda) {
-    double left = 1 - work.policy().limit("fixing/share-at-stated-time").amount();
+    double left = 1 - work.policy().fixing().shareAtStatedTime().fraction();
     Range done = done(last, paste, group, withEnoughSoda);
     return new Range(
         1 - Math.pow(left, done.low()),
@@ -332,6 +334,6 @@ final class FixedShares {
   }
 
   private boolean deep(Paste paste) {
-    return Lab.of(paste.colour()).lightness() < work.policy().limit("fixing/deep-shade").amount();
+    return Lab.of(paste.colour()).lightness() < work.policy().fixing().deepShade().value();
   }
 }

@@ -10,6 +10,7 @@ import strikeoff.paste.PasteAge;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.Measures;
+import strikeoff.units.Quantity;
 import strikeoff.units.Ratio;
 
 /**
@@ -52,17 +53,17 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
         "Time that dye needs to fix",
         "The time that sources state for the dye's group and the way of fixing, carried over to"
             + " another temperature by Arrhenius' law with "
-            + text(policy, "activation-energy-usual")
+            + text(policy.fixing().activationEnergyUsual())
             + " kJ/mol ("
-            + text(policy, "activation-energy-least")
+            + text(policy.fixing().activationEnergyLeast())
             + " to "
-            + text(policy, "activation-energy-most")
+            + text(policy.fixing().activationEnergyMost())
             + "); what is fixed grows first order in time, "
-            + text(policy, "share-at-stated-time")
+            + text(policy.fixing().shareAtStatedTime())
             + " after the stated time. A bath weaker than the usual one is slower as its hydroxide."
             + " A soak warmer than stated saves no time.",
         "From "
-            + text(policy, "hopeless-below")
+            + text(policy.fixing().hopelessBelow())
             + " below the temperature stated for a batch upwards. Colder, no time is given and a"
             + " finding says so.",
         "a UK supplier's instructions, a dye maker's staff forum and a hand-dyeing FAQ on"
@@ -70,8 +71,8 @@ public record Fixing(List<Soak> soaks, List<Evidence> evidence) {
             + " first order: Klančnik 2008, CABEQ 22:81");
   }
 
-  private static String text(Policy policy, String limit) {
-    return policy.limit("fixing/" + limit).value().text(Measures.METRIC);
+  private static String text(Quantity limit) {
+    return limit.text(Measures.METRIC);
   }
 
   public Fixing {

@@ -154,9 +154,7 @@ final class FixingRun {
   }
 
   Span standsSoda(Fibre fibre) {
-    return fibre
-        .standsSoda()
-        .orElseGet(() -> new Span(policy.limit("cloth/silk-in-soda").amount()));
+    return fibre.standsSoda().orElseGet(() -> policy.cloth().silkInSoda());
   }
 
   /** True for cloth of fibres that take dye and that strong alkali harms, and no cellulose. */
@@ -207,10 +205,12 @@ final class FixingRun {
    */
   Mass sodaToAdd(Step.Fix soak) {
     Liquor liquor = Liquor.of(soak.bath(), policy);
-    String wanted = isTheLast(soak) ? "fixing/weakest-bath" : "fixing/usual-bath";
-    double lacks =
-        policy.limit(wanted).amount() * liquor.litres().high() - liquor.sodaGrams().low();
-    return new Mass(Soaks.up(Math.max(0, lacks), policy.limit("paste/weigh-fine").amount()));
+    double wanted =
+        isTheLast(soak)
+            ? policy.fixing().weakestBath().amount()
+            : policy.fixing().usualBath().gramsPerLitre();
+    double lacks = wanted * liquor.litres().high() - liquor.sodaGrams().low();
+    return new Mass(Soaks.up(Math.max(0, lacks), policy.paste().weighFine().grams()));
   }
 
   /** When the first task of a step starts; empty if the simulation has none for it. */

@@ -166,7 +166,7 @@ final class Heats {
           + " asks for "
           + coolest.value().enough(work.units());
     }
-    double usual = work.policy().limit("fixing/usual-heat-set").amount();
+    double usual = work.policy().fixing().usualHeatSet().celsius();
     Temperature at =
         coolest.label()
             ? coolest.value()

@@ -9,7 +9,6 @@ import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.policy.ReactiveGroup.Stated;
 import strikeoff.units.Range;
-import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
 /**
@@ -56,12 +55,15 @@ final class Pace {
 
   /** The strength of soda that the stated times hold for, g/L. */
   private double timed(Step.Fix fix) {
-    return limit(fix.how() == Step.Fixing.SOAK ? "timed-soak" : "usual-bath");
+    return (fix.how() == Step.Fixing.SOAK
+            ? policy.fixing().timedSoak()
+            : policy.fixing().usualBath())
+        .gramsPerLitre();
   }
 
   private Range steam(ReactiveGroup group) {
     double least = group.shortestSteam().minutes();
-    return new Range(least, least, least * limit("pot-steamer-times"));
+    return new Range(least, least, least * policy.fixing().potSteamerTimes().value());
   }
 
   /**
@@ -87,21 +89,29 @@ final class Pace {
     Stated stated = statedBatch(group, protein, alkali);
     double celsius = Math.max(0, Math.min(at.celsius(), group.warmest().celsius()));
     Range minutes = carried(stated, deep, celsius);
-    boolean cold = stated.at().celsius() - celsius > limit("temperature-tolerance");
+    boolean cold =
+        stated.at().celsius() - celsius > policy.fixing().temperatureTolerance().celsius();
     return cold
-        ? new Range(minutes.low(), minutes.best(), minutes.high() * limit("slower-when-cold"))
+        ? new Range(
+            minutes.low(),
+            minutes.best(),
+            minutes.high() * policy.fixing().slowerWhenCold().value())
         : minutes;
   }
 
   /** Silk takes the dye sooner and stands the alkali no longer; silicate is the stronger alkali. */
   Stated statedBatch(ReactiveGroup group, boolean protein, Alkali alkali) {
-    boolean coldFixing = group.batch().at().celsius() <= limit("coldest-hot-fixing");
+    boolean coldFixing =
+        group.batch().at().celsius() <= policy.fixing().coldestHotFixing().celsius();
     if (coldFixing && alkali.silicate()) {
       return new Stated(
-          span("silicate-batch-pale"), span("silicate-batch-deep"), heat("silicate-batch-at"));
+          policy.fixing().silicateBatchPale(),
+          policy.fixing().silicateBatchDeep(),
+          policy.fixing().silicateBatchAt());
     }
     if (coldFixing && protein) {
-      return new Stated(span("silk-batch-pale"), span("silk-batch-deep"), group.batch().at());
+      return new Stated(
+          policy.fixing().silkBatchPale(), policy.fixing().silkBatchDeep(), group.batch().at());
     }
     return group.batch();
   }
@@ -124,20 +134,8 @@ final class Pace {
 
   private Range energies() {
     return new Range(
-        limit("activation-energy-least"),
-        limit("activation-energy-usual"),
-        limit("activation-energy-most"));
-  }
-
-  private Span span(String name) {
-    return new Span(limit(name));
-  }
-
-  private Temperature heat(String name) {
-    return new Temperature(limit(name));
-  }
-
-  private double limit(String name) {
-    return policy.limit("fixing/" + name).amount();
+        policy.fixing().activationEnergyLeast().value(),
+        policy.fixing().activationEnergyUsual().value(),
+        policy.fixing().activationEnergyMost().value());
   }
 }

@@ -47,15 +47,15 @@ final class Soaks {
     double litres = liquor.litres().best();
     double kilograms = cloth.kilograms();
     List<Paste> dyes = dyes(fix);
-    Limit weakest = named("weakest-bath");
-    Limit strongest = named("strongest-bath");
-    Limit salty = named("enough-salt");
-    Limit dissolvable = named("salt-dissolves");
-    Limit roomy = named("tight-liquor-ratio");
+    Limit weakest = work.policy().fixing().weakestBath();
+    Limit strongest = work.policy().fixing().strongestBath();
+    Limit salty = work.policy().fixing().enoughSalt();
+    Limit dissolvable = work.policy().fixing().saltDissolves();
+    Limit roomy = work.policy().fixing().tightLiquorRatio();
     double celsius = fix.temperature().celsius();
     double dissolves = SodaSolubility.gramsPerLitreOfWater(celsius);
-    double scale = work.policy().limit("paste/weigh-fine").amount();
-    double jug = limit("measure-water");
+    double scale = work.policy().paste().weighFine().grams();
+    double jug = work.policy().fixing().measureWater().litres();
     double waterToCover = Math.max(litres, up(kilograms * roomy.amount(), jug));
     double waterToWeaken =
         Math.max(waterToCover, up(liquor.sodaGrams().high() / strongest.amount(), jug));
@@ -138,16 +138,10 @@ final class Soaks {
   /** The usual strength; silk and wool don't bear that much. */
   private double usual() {
     return work.proteinFibres().isEmpty()
-        ? limit("usual-bath")
-        : Math.min(limit("usual-bath"), work.policy().limit("cloth/protein-soda").amount());
-  }
-
-  private double limit(String name) {
-    return named(name).amount();
-  }
-
-  private Limit named(String name) {
-    return work.policy().limit("fixing/" + name);
+        ? work.policy().fixing().usualBath().gramsPerLitre()
+        : Math.min(
+            work.policy().fixing().usualBath().gramsPerLitre(),
+            work.policy().cloth().proteinSoda().gramsPerLitre());
   }
 
   /** Up to the next multiple: nobody weighs 213.7 g. */

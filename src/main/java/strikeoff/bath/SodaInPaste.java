@@ -55,7 +55,7 @@ public record SodaInPaste(
     if (whole.low() <= 0) {
       return Range.exactly(0);
     }
-    double density = policy.limit("screens/density-dye-paste").amount();
+    double density = policy.screens().densityDyePaste().gramsPerLitre();
     return new Range(
         soda.low() / whole.high() * density,
         soda.best() / whole.best() * density,

@@ -63,15 +63,15 @@ final class ToSteam {
             recipe,
             s -> s.role() == Substance.Role.ALKALI,
             substance,
-            policy.limit("fixing/alkali-recipe-least").amount(),
-            policy.limit("fixing/alkali-recipe-most").amount())
+            policy.fixing().alkaliRecipeLeast().value(),
+            policy.fixing().alkaliRecipeMost().value())
         .flatMap(weighed -> weighed.edits(units).stream().findFirst())
         .orElseGet(List::of);
   }
 
   /** What a pot steamer may take for the slowest group. */
   static Span lasts(FixingRun work, List<Paste> dyes) {
-    double pot = work.policy().limit("fixing/pot-steamer-times").amount();
+    double pot = work.policy().fixing().potSteamerTimes().value();
     return new Span(
         work.groups(dyes).stream()
             .mapToDouble(g -> g.shortestSteam().minutes() * pot)

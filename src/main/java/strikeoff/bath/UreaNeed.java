@@ -64,7 +64,7 @@ public record UreaNeed(
 
   /** True if a paste's recipe says that it holds next to no urea. */
   static boolean hardlyAny(Paste paste, FixingRun work) {
-    double some = work.policy().limit("fixing/some-urea").amount();
+    double some = work.policy().fixing().someUrea().value();
     return dose(paste, work).map(dose -> dose.ureaGrams().high() < some).orElse(false);
   }
 

@@ -40,7 +40,7 @@ final class Warmths {
         } else {
           Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).inWater();
           boolean batch = fix.how() == Step.Fixing.BATCH;
-          double keepable = work.policy().limit("fixing/coldest-hot-fixing").amount();
+          double keepable = work.policy().fixing().coldestHotFixing().celsius();
           facts.add(
               new FixTemperature(
                   warmth,
@@ -88,7 +88,7 @@ final class Warmths {
         fix.lasts(),
         slow.minutes(),
         slow.group().name(),
-        cold <= work.policy().limit("fixing/hopeless-below").amount(),
+        cold <= work.policy().fixing().hopelessBelow().celsius(),
         work.isTheLast(fix),
         groups.stream()
             .map(
@@ -104,7 +104,7 @@ final class Warmths {
   /** From where on the group is fixed this way within the time that sources state. */
   private Temperature coolest(Step.Fix fix, ReactiveGroup group, Alkali alkali) {
     return switch (fix.how()) {
-      case STEAM -> new Temperature(work.policy().limit("fixing/coolest-steam").amount());
+      case STEAM -> work.policy().fixing().coolestSteam();
       case SOAK -> group.coolest();
       case BATCH -> bears(group, alkali);
     };
@@ -113,8 +113,7 @@ final class Warmths {
   private Temperature warmest(Step.Fix fix, ReactiveGroup group) {
     return fix.how() == Step.Fixing.STEAM
         ? new Temperature(
-            Math.max(
-                fix.temperature().celsius(), work.policy().limit("fixing/coolest-steam").amount()))
+            Math.max(fix.temperature().celsius(), work.policy().fixing().coolestSteam().celsius()))
         : group.warmest();
   }
 

@@ -129,7 +129,7 @@ final class Lookout {
   }
 
   private void lifting(Step step, List<String> screens) {
-    double alone = policy.limit("table/longest-hand-frame").amount();
+    double alone = policy.table().longestHandFrame().amount();
     List<String> heavy = new ArrayList<>();
     for (String name : screens) {
       Screen screen = plan.screens().get(name);
@@ -217,7 +217,7 @@ final class Lookout {
   }
 
   private void hot(Step step, Temperature temperature) {
-    if (temperature.celsius() > policy.limit("care/scalds-above").amount()) {
+    if (temperature.celsius() > policy.care().scaldsAbove().celsius()) {
       add(Hazard.HOT_WATER, step, "water at " + temperature.text(plan.measures()));
     }
   }

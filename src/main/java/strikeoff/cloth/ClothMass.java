@@ -46,8 +46,8 @@ public record ClothMass(
     double number = mass.gramsPerSquareMetre();
     double ounces = number / GRAMS_PER_SQUARE_METRE_IN_OUNCE;
     double asOunces = number * GRAMS_PER_SQUARE_METRE_IN_OUNCE;
-    ArealMass lightest = new ArealMass(policy.limit("cloth/lightest").amount());
-    ArealMass heaviest = new ArealMass(policy.limit("cloth/heaviest").amount());
+    ArealMass lightest = policy.cloth().lightest();
+    ArealMass heaviest = policy.cloth().heaviest();
     return new ClothMass(
         mass.told(),
         lightest,

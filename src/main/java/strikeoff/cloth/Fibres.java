@@ -85,7 +85,7 @@ public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
         resisting,
         protein,
         dyes,
-        policy.limit("cloth/strongest-mix").amount(),
+        policy.cloth().strongestMix().value(),
         cloth.path().key("fibre"));
   }
 

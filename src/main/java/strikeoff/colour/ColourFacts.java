@@ -3,6 +3,7 @@ package strikeoff.colour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import strikeoff.document.Bounds;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Colour;
@@ -35,9 +36,9 @@ final class ColourFacts {
     this.plan = plan;
     this.palette = palette;
     this.printed = swatches.stream().filter(s -> !s.placements().isEmpty()).toList();
-    this.shows = policy.limit("order/shows-from");
-    this.apart = policy.limit("order/told-apart");
-    double most = policy.limit("media/most-pairs").amount();
+    this.shows = policy.order().showsFrom();
+    this.apart = policy.order().toldApart();
+    double most = Bounds.PAIRS;
     this.overprints = looked(overprints, most, printed.size());
     this.likeness = new Likeness(printed, apart, most);
   }

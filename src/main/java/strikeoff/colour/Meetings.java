@@ -25,9 +25,9 @@ public final class Meetings {
   public Meetings(Cloth cloth, Policy policy) {
     palette = new Palette(cloth, policy);
     ground = Lab.of(cloth.ground());
-    shows = policy.limit("order/shows-from").amount();
-    apart = policy.limit("order/told-apart").amount();
-    trace = policy.limit("order/trace").amount();
+    shows = policy.order().showsFrom().amount();
+    apart = policy.order().toldApart().amount();
+    trace = policy.order().trace().value();
   }
 
   private final Map<String, Double> lightness = new HashMap<>();

@@ -28,19 +28,19 @@ final class Palette {
 
   Palette(Cloth cloth, Policy policy) {
     ground = Reflectance.of(cloth.ground());
-    hiding = policy.limit("order/hiding-share").amount();
+    hiding = policy.order().hidingShare().fraction();
     translucent =
         new Range(
-            policy.limit("order/translucent-hides-least").amount(),
-            policy.limit("order/translucent-hides-usual").amount(),
-            policy.limit("order/translucent-hides-most").amount());
-    mostLighter = policy.limit("order/lighter-than-ground");
-    veryDark = policy.limit("order/very-dark");
-    fairlyDark = policy.limit("order/fairly-dark");
-    kept = 1 - policy.limit("order/softening").amount();
-    shown = policy.limit("order/shows-from").amount();
-    strongest = policy.limit("order/strongest-mix").amount();
-    spread = policy.limit("order/light-spread").amount();
+            policy.order().translucentHidesLeast().fraction(),
+            policy.order().translucentHidesUsual().fraction(),
+            policy.order().translucentHidesMost().fraction());
+    mostLighter = policy.order().lighterThanGround();
+    veryDark = policy.order().veryDark();
+    fairlyDark = policy.order().fairlyDark();
+    kept = 1 - policy.order().softening().fraction();
+    shown = policy.order().showsFrom().amount();
+    strongest = policy.order().strongestMix().value();
+    spread = policy.order().lightSpread().value();
     taken =
         cloth.fibres().entrySet().stream()
             .mapToDouble(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import strikeoff.document.Bounds;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
@@ -33,7 +34,7 @@ final class Underlay {
   Underlay(PrintPlan plan, Layout layout, Palette palette, Policy policy) {
     this.layout = layout;
     this.palette = palette;
-    this.left = (long) policy.limit("media/most-pairs").amount();
+    this.left = Bounds.PAIRS;
     index = new ClothIndex<>(layout.tube());
     layout.footprints().forEach(f -> index.add(f.image(), f));
     for (Step step : plan.run()) {

@@ -30,7 +30,7 @@ public final class Choices {
     Simulation.Run written = Simulation.once(plan, known, plan.equipment().sinks());
     long each = written.simulated();
     Choices choices = new Choices(known.effort().ways() / each);
-    Helpers helpers = new Helpers(plan, known.policy().limit("table/longest-hand-frame").amount());
+    Helpers helpers = new Helpers(plan, known.policy().table().longestHandFrame().amount());
     List<PrintPlan> fewer =
         JoiningIn.withFewer(
             plan,

@@ -80,9 +80,8 @@ public final class Films {
   public boolean wetOnWet(Footprint footprint) {
     return footprint.paste().medium() == Medium.DYE
         && cloth.fibres().keySet().stream().allMatch(fibre -> policy.fibre(fibre).cellulose())
-        && cloth.mass().told().base() >= policy.limit("drying/wet-on-wet-cloth").amount()
-        && footprint.separation().pulls() <= policy.limit("drying/wet-on-wet-pulls").amount()
-        && footprint.screen().mesh().told().base()
-            >= policy.limit("drying/wet-on-wet-mesh").amount();
+        && cloth.mass().told().base() >= policy.drying().wetOnWetCloth().gramsPerSquareMetre()
+        && footprint.separation().pulls() <= policy.drying().wetOnWetPulls().value()
+        && footprint.screen().mesh().told().base() >= policy.drying().wetOnWetMesh().perCm();
   }
 }

@@ -36,8 +36,8 @@ public record Ironing(Area sole, int motifs, Area images, int spots) {
    */
   public static Optional<Ironing> of(List<Footprint> prints, Step.Heat with, Policy policy) {
     return switch (with) {
-      case IRON -> Optional.of(of(prints, policy.limit("fixing/iron-sole").amount()));
-      case PRESS -> Optional.of(of(prints, policy.limit("fixing/press-platen").amount()));
+      case IRON -> Optional.of(of(prints, policy.fixing().ironSole().squareCm()));
+      case PRESS -> Optional.of(of(prints, policy.fixing().pressPlaten().squareCm()));
       case OVEN -> Optional.empty();
     };
   }

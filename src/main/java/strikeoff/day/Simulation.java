@@ -17,6 +17,7 @@ import strikeoff.plan.Handling;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 
@@ -61,7 +62,7 @@ public final class Simulation {
     this.needed = neededFrom(plan.run(), sets);
     this.table = new OnTable(shop, takes, sets.boards(), new Ahead(plan, sets), known.layout());
     this.waiting = new Waiting(shop, cloth, blocked);
-    Helpers helpers = new Helpers(plan, policy.limit("table/longest-hand-frame").amount());
+    Helpers helpers = new Helpers(plan, policy.table().longestHandFrame().amount());
     Impressing impressing = new Impressing(plan, shop, cloth, blocked, helpers);
     this.printing = new Printing(plan, sets, table, waiting, impressing);
   }
@@ -116,8 +117,9 @@ public final class Simulation {
   }
 
   private static long standsInMesh(Medium medium, Policy policy) {
-    String limit = medium == Medium.DYE ? "drying/in-mesh-of-dye" : "drying/in-mesh-of-paint";
-    return Math.round(policy.limit(limit).amount() * 60);
+    Limit stands =
+        medium == Medium.DYE ? policy.drying().inMeshOfDye() : policy.drying().inMeshOfPaint();
+    return Math.round(stands.amount() * 60);
   }
 
   /** The cloth is laid before anything is done, unless it is taken up before it is printed. */
@@ -252,7 +254,7 @@ public final class Simulation {
     boolean moved = plan.room().air().by() != Draught.By.STILL;
     Span surely =
         HungCloth.wetFor(plan.cloth(), plan.room(), bath instanceof Step.Fix, moved, policy);
-    double usual = policy.limit("media/dry-after-bath").amount();
+    double usual = policy.media().dryAfterBath().minutes();
     return Workshop.seconds(new Span(Math.max(usual, surely.minutes())));
   }
 

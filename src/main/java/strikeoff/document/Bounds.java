@@ -24,6 +24,12 @@ public record Bounds(
 
   private static final int MOST = 1_000_000;
 
+  /**
+   * Pairs of a print and what lies under it that one kind of fact looks at. A plan that can be
+   * printed has far fewer; it is no matter of the trade, so nobody sets it.
+   */
+  public static final long PAIRS = 1_000_000;
+
   /** More would exhaust the stack. */
   private static final int DEEPEST = 200;
 

@@ -15,7 +15,6 @@ import strikeoff.units.ArealMass;
 import strikeoff.units.Chance;
 import strikeoff.units.Measures;
 import strikeoff.units.Share;
-import strikeoff.units.Span;
 
 /**
  * Drying on one cloth in one room under one policy: what a film must lose on each of the {@link
@@ -126,12 +125,12 @@ public final class Drying {
 
   /** Share of days that are quicker than what is called quick drying. */
   private static double quick(Policy policy) {
-    return 1 - policy.limit("drying/wet-stop").amount();
+    return 1 - policy.drying().wetStop().fraction();
   }
 
   /** Share of days that are quicker than what is called slow drying. */
   private static double slow(Policy policy) {
-    return 1 - policy.limit("drying/wet-advice").amount();
+    return 1 - policy.drying().wetAdvice().fraction();
   }
 
   /** Where in the sorted days stand those that are told. */
@@ -141,7 +140,7 @@ public final class Drying {
 
   /** Seconds; a film that takes longer never dries. */
   long longest() {
-    double seconds = new Span(policy.limit("drying/never").amount()).seconds();
+    double seconds = policy.drying().never().seconds();
     return (long) Math.min(seconds, Dried.NO_TIME - 1.0);
   }
 

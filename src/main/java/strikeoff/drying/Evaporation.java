@@ -3,6 +3,7 @@ package strikeoff.drying;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import strikeoff.policy.Limits;
 import strikeoff.policy.Policy;
 
 /**
@@ -38,26 +39,23 @@ final class Evaporation {
   private final Map<Days, Map<Air, Map<Double, double[]>>> rates = new IdentityHashMap<>();
 
   Evaporation(Policy policy) {
-    this.transfer = amount(policy, "drying/heat-transfer");
-    this.creep = amount(policy, "drying/still-air");
-    double stretch = amount(policy, "drying/wet-stretch") / 1000;
+    Limits.Drying drying = policy.drying();
+    this.transfer = drying.heatTransfer().value();
+    this.creep = drying.stillAir().metresPerSecond();
+    double stretch = drying.wetStretch().mm() / 1000;
     this.lengths = Math.pow(GIVEN_LENGTH / stretch, BY_LENGTH);
-    this.emissivity = amount(policy, "drying/emissivity");
-    this.backing = amount(policy, "drying/backing");
-    this.backingSpread = amount(policy, "drying/backing-spread");
+    this.emissivity = drying.emissivity().fraction();
+    this.backing = drying.backing().value();
+    this.backingSpread = drying.backingSpread().value();
     this.airSpread =
         Map.of(
-            Air.Known.STILL, amount(policy, "drying/still-air-spread"),
-            Air.Known.STATED, amount(policy, "drying/moved-air-spread"),
-            Air.Known.NAMED, amount(policy, "drying/named-air-spread"));
-    this.todaySpread = amount(policy, "drying/air-today-spread");
-    this.temperatureSpread = amount(policy, "drying/temperature-spread");
-    this.humiditySpread = amount(policy, "drying/humidity-spread");
-    this.wallsSpread = amount(policy, "drying/walls-spread");
-  }
-
-  private static double amount(Policy policy, String name) {
-    return policy.limit(name).amount();
+            Air.Known.STILL, drying.stillAirSpread().value(),
+            Air.Known.STATED, drying.movedAirSpread().value(),
+            Air.Known.NAMED, drying.namedAirSpread().value());
+    this.todaySpread = drying.airTodaySpread().value();
+    this.temperatureSpread = drying.temperatureSpread().value();
+    this.humiditySpread = drying.humiditySpread().fraction();
+    this.wallsSpread = drying.wallsSpread().value();
   }
 
   /** Water that leaves the film on each day, g/(m² h); zero where the air gives it water. */

@@ -29,16 +29,16 @@ public final class HungCloth {
    */
   public static Span wetFor(Cloth cloth, Room room, boolean wrung, boolean moved, Policy policy) {
     double holds =
-        policy.limit(wrung ? "drying/wrung-cloth-holds" : "drying/spun-cloth-holds").amount();
+        (wrung ? policy.drying().wrungClothHolds() : policy.drying().spunClothHolds()).fraction();
     double toLose =
-        (holds - policy.limit("drying/feels-dry").amount()) * cloth.mass().gramsPerSquareMetre();
+        (holds - policy.drying().feelsDry().fraction()) * cloth.mass().gramsPerSquareMetre();
     double drives =
         drives(room.temperature().celsius(), room.humidity().fraction())
             / drives(STANDARD_CELSIUS, STANDARD_HUMIDITY);
     double hourly =
-        policy.limit("drying/hung-cloth-loses").amount()
+        policy.drying().hungClothLoses().gramsPerSquareMetre()
             * Math.max(STANDSTILL, drives)
-            * (moved ? policy.limit("drying/moved-air-quickens").amount() : 1);
+            * (moved ? policy.drying().movedAirQuickens().value() : 1);
     return new Span(60 * Math.max(0, toLose) / hourly);
   }
 

@@ -5,12 +5,15 @@ import strikeoff.drying.FilmNeed.Amounts;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
+import strikeoff.policy.Limits;
 import strikeoff.policy.Policy;
+import strikeoff.units.Quantity;
 
 /** A paste as it lies on the cloth, and the inputs that hold for its medium. */
 final class Laid {
 
   private final Policy policy;
+  private final Limits.Drying drying;
   private final boolean paint;
   private final double mass;
   private final double holds;
@@ -25,13 +28,14 @@ final class Laid {
    */
   Laid(Policy policy, Cloth cloth, double holds, Paste paste, double expected, boolean weighed) {
     this.policy = policy;
+    this.drying = policy.drying();
     this.paint = paste.medium() == Medium.PAINT;
     this.mass = cloth.mass().gramsPerSquareMetre();
     this.holds = holds;
     this.expected = expected;
     this.depositSpread =
-        weighed ? amount("drying/weighed-deposit-spread") : amount("drying/deposit-spread");
-    this.activity = asShare(ofMedium("drying/activity"));
+        weighed ? drying.weighedDepositSpread().value() : drying.depositSpread().value();
+    this.activity = asShare(ofMedium(drying.activityOfDye(), drying.activityOfPaint()));
   }
 
   /** Vapour pressure over it, as a share of that over pure water. */
@@ -53,19 +57,19 @@ final class Laid {
             new double[all],
             new double[all],
             new double[all]);
-    double pullSpread = amount("drying/pull-spread");
-    double water = ofMedium("drying/water");
-    double waterSpread = amount("drying/water-spread");
-    double mobile = asShare(ofMedium("drying/mobile"));
-    double mobileSpread = amount("drying/mobile-spread");
-    double uptakeSpread = amount("drying/uptake-spread");
-    double bend = amount("drying/uptake-bend");
-    double soakHours = ofMedium("drying/soak-time") / 60;
-    double soakSpread = amount("drying/soak-time-spread");
-    double slowest = amount("drying/skin-slowest");
-    double liftMoisture = mass * amount("drying/lift-moisture");
-    double liftSpread = amount("drying/lift-moisture-spread");
-    double hand = mass * amount("drying/hand-dry");
+    double pullSpread = drying.pullSpread().value();
+    double water = ofMedium(drying.waterOfDye(), drying.waterOfPaint());
+    double waterSpread = drying.waterSpread().fraction();
+    double mobile = asShare(ofMedium(drying.mobileOfDye(), drying.mobileOfPaint()));
+    double mobileSpread = drying.mobileSpread().value();
+    double uptakeSpread = drying.uptakeSpread().value();
+    double bend = drying.uptakeBend().value();
+    double soakHours = ofMedium(drying.soakTimeOfDye(), drying.soakTimeOfPaint()) / 60;
+    double soakSpread = drying.soakTimeSpread().value();
+    double slowest = drying.skinSlowest().fraction();
+    double liftMoisture = mass * drying.liftMoisture().fraction();
+    double liftSpread = drying.liftMoistureSpread().value();
+    double hand = mass * drying.handDry().fraction();
     Touched touched = new Touched();
     for (int day = 0; day < all; day++) {
       double deposit =
@@ -103,12 +107,12 @@ final class Laid {
 
   /** Water that may be left on the cloth when a frame is laid on it, g/m². */
   private final class Touched {
-    private final double solidsDensity = amount("drying/density-of-solids") / 1000;
-    private final double solid = amount("drying/touch-dry-of-paint");
-    private final double solidSpread = amount("drying/touch-dry-spread");
-    private final double hollows = amount("drying/hollows");
-    private final double hollowsSpread = amount("drying/hollows-spread");
-    private final double density = policy.limit("screens/density-dye-paste").amount() / 1000;
+    private final double solidsDensity = drying.densityOfSolids().gramsPerLitre() / 1000;
+    private final double solid = drying.touchDryOfPaint().fraction();
+    private final double solidSpread = drying.touchDrySpread().fraction();
+    private final double hollows = drying.hollows().value();
+    private final double hollowsSpread = drying.hollowsSpread().value();
+    private final double density = policy.screens().densityDyePaste().gramsPerLitre() / 1000;
 
     /** Between the solids of a film that is as solid as it must be. */
     double ofPaint(double solids, double deviate) {
@@ -142,11 +146,7 @@ final class Laid {
     return 1 / (1 + (1 - share) / share * Math.exp(-moved));
   }
 
-  private double ofMedium(String name) {
-    return amount(name + (paint ? "-of-paint" : "-of-dye"));
-  }
-
-  private double amount(String name) {
-    return policy.limit(name).amount();
+  private double ofMedium(Quantity ofDye, Quantity ofPaint) {
+    return (paint ? ofPaint : ofDye).base();
   }
 }

@@ -8,7 +8,6 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.StrikeOff;
 import strikeoff.policy.Policy;
 import strikeoff.units.Share;
-import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
 /**
@@ -42,10 +41,10 @@ final class Measured {
     this.drying = drying;
     this.evaporation = evaporation;
     this.tried = tried;
-    this.shortest = new Span(policy.limit("drying/shortest-told").amount()).seconds();
-    this.longest = new Span(policy.limit("drying/never").amount()).seconds();
-    this.seen = policy.limit("drying/seen-spread").amount();
-    this.weighed = policy.limit("drying/weighed-spread").amount();
+    this.shortest = policy.drying().shortestTold().seconds();
+    this.longest = policy.drying().never().seconds();
+    this.seen = policy.drying().seenSpread().value();
+    this.weighed = policy.drying().weighedSpread().value();
   }
 
   /** What a film of that paste must lose, by all that was measured of it. */

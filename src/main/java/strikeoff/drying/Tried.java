@@ -14,9 +14,7 @@ public record Tried(Temperature coldest, Temperature hottest, AirSpeed fastest) 
 
   public static Tried of(Policy policy) {
     return new Tried(
-        new Temperature(policy.limit("drying/coldest-air").amount()),
-        new Temperature(policy.limit("drying/hottest-air").amount()),
-        new AirSpeed(policy.limit("drying/fastest-air").amount()));
+        policy.drying().coldestAir(), policy.drying().hottestAir(), policy.drying().fastestAir());
   }
 
   /** The nearest temperature that was tried. */

@@ -54,7 +54,7 @@ public record FrameChoices(String arrangement, String screen, List<Choice> choic
     for (Footprint footprint : footprints) {
       longest = length(footprint) > length(longest) ? footprint : longest;
     }
-    double hand = policy.limit("table/longest-hand-frame").amount();
+    double hand = policy.table().longestHandFrame().amount();
     int separations = footprints.size();
     double present = length(longest);
     List<Choice> choices = new ArrayList<>();
@@ -78,8 +78,8 @@ public record FrameChoices(String arrangement, String screen, List<Choice> choic
 
   /** Image, rails, and the policy's room at either end; no side longer than the frame's own. */
   private static double smallest(Screen screen, Policy policy, Angle turn) {
-    double ends = 2 * (screen.rail().mm() + policy.limit("screens/well-margin").amount());
-    double sides = 2 * (screen.rail().mm() + policy.limit("screens/side-margin").amount());
+    double ends = 2 * (screen.rail().mm() + policy.screens().wellMargin().amount());
+    double sides = 2 * (screen.rail().mm() + policy.screens().sideMargin().amount());
     double length = Math.min(screen.frameLength().mm(), screen.imageLength().mm() + ends);
     double width = Math.min(screen.frameWidth().mm(), screen.imageWidth().mm() + sides);
     double turned = Math.toRadians(turn.degrees());

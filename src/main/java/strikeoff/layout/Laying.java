@@ -37,7 +37,7 @@ final class Laying {
 
   private Laying(PrintPlan plan, Policy policy) {
     this.plan = plan;
-    this.closing = new Length(policy.limit("layout/closing-tolerance").amount());
+    this.closing = policy.layout().closingTolerance();
     this.tube = Tube.of(plan.cloth());
   }
 

@@ -15,7 +15,7 @@ final class LayoutFacts {
 
   static List<Evidence> of(PrintPlan plan, Layout layout, Laying laying, Policy policy) {
     List<Evidence> facts = new ArrayList<>();
-    Length closing = new Length(policy.limit("layout/closing-tolerance").amount());
+    Length closing = policy.layout().closingTolerance();
     for (Arrangement arrangement : plan.arrangements().values()) {
       Template template = laying.template(arrangement.name());
       if (template != null) {

@@ -53,7 +53,7 @@ public record Lays(
     }
     double pitch = pitchOnOneFrame(arrangement);
     double longest =
-        Math.min(policy.limit("table/longest-hand-frame").amount(), plan.table().length().mm());
+        Math.min(policy.table().longestHandFrame().amount(), plan.table().length().mm());
     int motifs = 1;
     if (pitch > 0 && copies > 1) {
       motifs = (int) Math.max(1, Math.min(copies, Math.floor((longest - frame) / pitch) + 1));

@@ -42,7 +42,7 @@ final class PanelPairs {
   private PanelPairs(PrintPlan plan, Tube tube, Policy policy) {
     this.plan = plan;
     this.tube = tube;
-    this.meant = policy.limit("layout/mirror-partner").amount();
+    this.meant = policy.layout().mirrorPartner().fraction();
   }
 
   static List<MirroredPanels> of(PrintPlan plan, Layout layout, Policy policy) {

@@ -18,7 +18,6 @@ import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
-import strikeoff.units.Temperature;
 
 /** Compares each dye paste's age at its impressions with its life. */
 final class Ages {
@@ -66,8 +65,8 @@ final class Ages {
             new KeptInRoom(
                 pastes,
                 plan.room().temperature(),
-                new Temperature(policy.limit("paste/room-temperature").amount()),
-                policy.limit("paste/carried-over").amount(),
+                policy.paste().roomTemperature(),
+                policy.paste().carriedOver().celsius(),
                 plan.room().path()));
   }
 

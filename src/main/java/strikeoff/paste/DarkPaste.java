@@ -38,8 +38,8 @@ public record DarkPaste(
                         new Recipe(paste, policy),
                         s -> s.role() == Substance.Role.DYE,
                         "dye",
-                        policy.limit("paste/dark-dye").amount(),
-                        policy.limit("paste/black-dye").amount()),
+                        policy.paste().darkDye().value(),
+                        policy.paste().blackDye().value()),
                     paste.path().key("recipe")));
   }
 

@@ -110,7 +110,9 @@ final class LeftInScreens {
   /** It lies before the whole blade. */
   private Range bead(Screen screen) {
     return new Range(
-            amount("paste/bead-least"), amount("paste/bead-usual"), amount("paste/bead-most"))
+            policy.paste().beadLeast().value(),
+            policy.paste().beadUsual().value(),
+            policy.paste().beadMost().value())
         .times(blade(screen));
   }
 
@@ -124,9 +126,15 @@ final class LeftInScreens {
   private Range notScrapedBack(Screen screen) {
     double blade = blade(screen);
     return new Range(
-        amount("paste/bead-least") * (1 - amount("paste/scraped-back-most")) * blade,
-        amount("paste/bead-usual") * (1 - amount("paste/scraped-back-usual")) * blade,
-        amount("paste/bead-most") * (1 - amount("paste/scraped-back-least")) * blade);
+        policy.paste().beadLeast().value()
+            * (1 - policy.paste().scrapedBackMost().fraction())
+            * blade,
+        policy.paste().beadUsual().value()
+            * (1 - policy.paste().scrapedBackUsual().fraction())
+            * blade,
+        policy.paste().beadMost().value()
+            * (1 - policy.paste().scrapedBackLeast().fraction())
+            * blade);
   }
 
   private Range inMesh(Screen screen, Paste paste) {
@@ -138,12 +146,8 @@ final class LeftInScreens {
 
   private Range onBlade() {
     return new Range(
-        amount("paste/left-on-blade-least"),
-        amount("paste/left-on-blade-usual"),
-        amount("paste/left-on-blade-most"));
-  }
-
-  private double amount(String limit) {
-    return policy.limit(limit).amount();
+        policy.paste().leftOnBladeLeast().grams(),
+        policy.paste().leftOnBladeUsual().grams(),
+        policy.paste().leftOnBladeMost().grams());
   }
 }

@@ -24,10 +24,9 @@ public record Lives(PrintPlan plan, Policy policy) {
 
   /** Kept cold, a life is as stated; in the room Arrhenius' law carries it over so far only. */
   boolean isKnown(Paste paste) {
-    double away =
-        plan.room().temperature().celsius() - policy.limit("paste/room-temperature").amount();
+    double away = plan.room().temperature().celsius() - policy.paste().roomTemperature().celsius();
     return paste.storage() == Storage.COLD
-        || Math.abs(away) <= policy.limit("paste/carried-over").amount();
+        || Math.abs(away) <= policy.paste().carriedOver().celsius();
   }
 
   /** A pot with dyes of several groups lives as long as the first of them to die. */
@@ -45,13 +44,13 @@ public record Lives(PrintPlan plan, Policy policy) {
     }
     Range energies =
         new Range(
-            policy.limit("paste/activation-energy-least").amount(),
-            policy.limit("paste/activation-energy-usual").amount(),
-            policy.limit("paste/activation-energy-most").amount());
+            policy.paste().activationEnergyLeast().value(),
+            policy.paste().activationEnergyUsual().value(),
+            policy.paste().activationEnergyMost().value());
     return Arrhenius.minutes(
         stated,
         energies,
-        policy.limit("paste/room-temperature").amount(),
+        policy.paste().roomTemperature().celsius(),
         plan.room().temperature().celsius());
   }
 
@@ -64,8 +63,7 @@ public record Lives(PrintPlan plan, Policy policy) {
       case NONE -> without.minutes();
       case SODA -> with.minutes();
       case BICARBONATE ->
-          Math.min(
-              without.minutes(), with.minutes() * policy.limit("paste/bicarbonate-times").amount());
+          Math.min(without.minutes(), with.minutes() * policy.paste().bicarbonateTimes().value());
     };
   }
 }

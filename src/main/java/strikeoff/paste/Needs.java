@@ -145,8 +145,8 @@ final class Needs {
 
   /** Up to an amount that one weighs: in fine steps, and in coarse ones where there is more. */
   private double round(double grams) {
-    boolean little = grams < policy.limit("paste/weigh-coarsely-from").amount();
-    double step = policy.limit(little ? "paste/weigh-fine" : "paste/weigh-coarse").amount();
+    boolean little = grams < policy.paste().weighCoarselyFrom().grams();
+    double step = (little ? policy.paste().weighFine() : policy.paste().weighCoarse()).grams();
     return Math.ceil(grams / step - 1e-9) * step;
   }
 
@@ -175,7 +175,7 @@ final class Needs {
       this.screens = screens;
       this.cloth = cloth;
       this.policy = policy;
-      this.withWaste = 1 + policy.limit("paste/waste").amount();
+      this.withWaste = 1 + policy.paste().waste().fraction();
     }
 
     void add(Impression impression) {

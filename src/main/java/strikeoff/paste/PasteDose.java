@@ -72,8 +72,8 @@ public record PasteDose(
                 recipe,
                 s -> s.role() == Substance.Role.DYE,
                 "dye",
-                policy.limit("paste/least-dye").amount(),
-                policy.limit("paste/strong-dye").amount()),
+                policy.paste().leastDye().value(),
+                policy.paste().strongDye().value()),
             UsualUrea.of(cloth, policy),
             paste.path().key("recipe")));
   }

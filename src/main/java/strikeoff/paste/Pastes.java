@@ -10,6 +10,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.Measures;
+import strikeoff.units.Quantity;
 
 /**
  * Everything about the pastes of a run.
@@ -28,21 +29,21 @@ public record Pastes(
         "Life of a dye paste",
         "The reactive group's life at room temperature, with alkali or without, carried over to the"
             + " room's temperature by Arrhenius' law with "
-            + text(policy, "activation-energy-usual")
+            + text(policy.paste().activationEnergyUsual())
             + " kJ/mol ("
-            + text(policy, "activation-energy-least")
+            + text(policy.paste().activationEnergyLeast())
             + " to "
-            + text(policy, "activation-energy-most")
+            + text(policy.paste().activationEnergyMost())
             + "); kept cold, as stated.",
         "Within "
-            + text(policy, "carried-over")
+            + text(policy.paste().carriedOver())
             + " of the room that the table holds for. Beyond, no life is given and a finding says so.",
         "hand-dyeing FAQ of 2005; Broadbent 2001; hand-dyeing FAQ on temperature; some lives"
             + " common practice, no source");
   }
 
-  private static String text(Policy policy, String limit) {
-    return policy.limit("paste/" + limit).value().text(Measures.METRIC);
+  private static String text(Quantity limit) {
+    return limit.text(Measures.METRIC);
   }
 
   public Pastes {

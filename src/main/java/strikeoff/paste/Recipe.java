@@ -44,15 +44,16 @@ public record Recipe(Paste paste, Policy policy) {
 
   private Range filled(Volume volume) {
     double grams = volume.litres() * density(paste, policy);
-    double spread = policy.limit("paste/filled-by-eye").amount();
+    double spread = policy.paste().filledByEye().fraction();
     return new Range(grams * (1 - spread), grams, grams * (1 + spread));
   }
 
   /** Mass of a litre of paste or paint, g/L. */
   static double density(Paste paste, Policy policy) {
-    return policy
-        .limit(paste.medium() == Medium.DYE ? "screens/density-dye-paste" : "screens/density-paint")
-        .amount();
+    return (paste.medium() == Medium.DYE
+            ? policy.screens().densityDyePaste()
+            : policy.screens().densityPaint())
+        .gramsPerLitre();
   }
 
   public Range grams(Ingredient part) {

@@ -32,10 +32,10 @@ final class ThickenerMeshes {
         }
       }
     }
-    double density = policy.limit("screens/density-dye-paste").amount() / 1000;
+    double density = policy.screens().densityDyePaste().gramsPerLitre() / 1000;
     double rest = strength.batchGrams().best() - strength.thickenerGrams().best();
-    Limit least = policy.limit("paste/thin-on-coarse");
-    Limit most = policy.limit("paste/thick-on-fine");
+    Limit least = policy.paste().thinOnCoarse();
+    Limit most = policy.paste().thickOnFine();
     Mass coarse = Thickeners.needed(least.amount(), rest, density);
     Mass fine = Thickeners.needed(most.amount(), rest, density);
     List<Screen> ends =

@@ -41,7 +41,7 @@ final class Thickeners {
   }
 
   private ThickenerHistory history(String paste, Paste.Thickener thickener) {
-    Limit least = policy.limit("paste/thickener-stands");
+    Limit least = policy.paste().thickenerStands();
     double more = Math.max(0, least.amount() - thickener.stood().minutes());
     return new ThickenerHistory(
         paste,
@@ -68,7 +68,7 @@ final class Thickeners {
     }
     Range thickener = recipe.grams(Substance.Role.THICKENER);
     Range whole = batch.get();
-    double density = policy.limit("screens/density-dye-paste").amount() / 1000;
+    double density = policy.screens().densityDyePaste().gramsPerLitre() / 1000;
     // More powder makes the batch heavier too, so its own range must not be counted twice.
     Range rest =
         new Range(
@@ -80,8 +80,8 @@ final class Thickeners {
             share(thickener.low(), rest.high(), density),
             share(thickener.best(), rest.best(), density),
             share(thickener.high(), rest.low(), density));
-    Limit thinnest = policy.limit("paste/thinnest");
-    Limit thickest = policy.limit("paste/thickest");
+    Limit thinnest = policy.paste().thinnest();
+    Limit thickest = policy.paste().thickest();
     return Optional.of(
         new ThickenerStrength(
             paste.name(),
@@ -92,7 +92,7 @@ final class Thickeners {
             thinnest,
             thickest,
             needed(thinnest.amount(), rest.best(), density),
-            needed(policy.limit("paste/thinnest-of-thin-grade").amount(), rest.best(), density),
+            needed(policy.paste().thinnestOfThinGrade().fraction(), rest.best(), density),
             needed(thickest.amount(), rest.best(), density),
             line.map(Ingredient::path).orElse(paste.path().key("recipe"))));
   }

@@ -24,8 +24,8 @@ public record UsualUrea(double least, double most, Fibre fibre) {
             .orElseGet(() -> policy.fibre(cloth.fibres().keySet().iterator().next()));
     double factor = thirstiest.ureaFactor().value();
     return new UsualUrea(
-        policy.limit("paste/urea-least").amount() * factor,
-        policy.limit("paste/urea-most").amount() * factor,
+        policy.paste().ureaLeast().value() * factor,
+        policy.paste().ureaMost().value() * factor,
         thirstiest);
   }
 

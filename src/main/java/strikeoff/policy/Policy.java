@@ -11,15 +11,29 @@ import strikeoff.units.Share;
  * The data that rules and derivations read: thresholds, defaults, and the tables of reactive
  * groups, fibres and substances. Nothing the trade may argue about stands in Java.
  *
- * @param limits by name
+ * @param limits by name, for rules and whoever tells of them
  * @param defaults by name
+ * @param read those of the limits that derivations read
  */
 public record Policy(
     Map<String, Limit> limits,
     Map<String, Default> defaults,
     List<ReactiveGroup> groups,
     List<Fibre> fibres,
-    List<Substance> substances) {
+    List<Substance> substances,
+    Limits read) {
+
+  /**
+   * @throws IllegalArgumentException if a limit is missing that derivations read
+   */
+  public Policy(
+      Map<String, Limit> limits,
+      Map<String, Default> defaults,
+      List<ReactiveGroup> groups,
+      List<Fibre> fibres,
+      List<Substance> substances) {
+    this(limits, defaults, groups, fibres, substances, LimitKinds.of(limits));
+  }
 
   public Policy {
     limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
@@ -42,6 +56,54 @@ public record Policy(
     return limit;
   }
 
+  public Limits.Care care() {
+    return read.care();
+  }
+
+  public Limits.Cloth cloth() {
+    return read.cloth();
+  }
+
+  public Limits.Drying drying() {
+    return read.drying();
+  }
+
+  public Limits.Fixing fixing() {
+    return read.fixing();
+  }
+
+  public Limits.Layout layout() {
+    return read.layout();
+  }
+
+  public Limits.Media media() {
+    return read.media();
+  }
+
+  public Limits.Order order() {
+    return read.order();
+  }
+
+  public Limits.Paste paste() {
+    return read.paste();
+  }
+
+  public Limits.Screens screens() {
+    return read.screens();
+  }
+
+  public Limits.Seams seams() {
+    return read.seams();
+  }
+
+  public Limits.Table table() {
+    return read.table();
+  }
+
+  public Limits.Time time() {
+    return read.time();
+  }
+
   /** The reactive group of exactly that name. */
   public ReactiveGroup group(String name) {
     return named(groups, g -> g.name().equals(name), name);
@@ -58,10 +120,7 @@ public record Policy(
    */
   public boolean counts(Fibre fibre, Share share) {
     double least =
-        fibre
-            .countsFrom()
-            .map(Share::fraction)
-            .orElseGet(() -> limit("fixing/fibre-counts").amount());
+        fibre.countsFrom().map(Share::fraction).orElseGet(() -> fixing().fibreCounts().fraction());
     return share.fraction() >= least;
   }
 

@@ -219,7 +219,7 @@ final class Bounding {
       return from;
     }
     Hours hours = leeway.plan().hours();
-    long few = Math.round(policy.limit("time/few-minutes-over").amount() * 60);
+    long few = Math.round(policy.time().fewMinutesOver().minutes() * 60);
     long at =
         notBefore > new Moment(from).day()
             ? Moment.of(notBefore, hours.of(notBefore).opens()).seconds()
@@ -382,7 +382,7 @@ final class Bounding {
    * printed, each motif colour after colour.
    */
   private Term lastSewn(Set<Integer> across) {
-    int few = (int) policy.limit("seams/away-after-sewing").amount();
+    int few = (int) policy.seams().awayAfterSewing().value();
     List<Film> away =
         films.stream().filter(f -> !across.contains(f.print().placement().id())).toList();
     List<Film> over =

@@ -114,7 +114,7 @@ final class FixingSteps {
   }
 
   private List<String> soak(List<ReactiveGroup> groups) {
-    double ratio = policy.limit("fixing/tight-liquor-ratio").amount();
+    double ratio = policy.fixing().tightLiquorRatio().amount();
     double kilograms =
         plan.cloth().length().m()
             * plan.cloth().width().m()

@@ -40,9 +40,9 @@ public record BladeReach(
   }
 
   static List<BladeReach> all(PrintPlan plan, Policy policy) {
-    double ends = policy.limit("screens/squeegee-ends").amount();
-    Limit off = policy.limit("screens/squeegee-runs-off");
-    double advised = policy.limit("screens/squeegee-overlap").amount();
+    double ends = policy.screens().squeegeeEnds().mm();
+    Limit off = policy.screens().squeegeeRunsOff();
+    double advised = policy.screens().squeegeeOverlap().mm();
     Map<String, List<SqueegeeFit>> byBlade = new LinkedHashMap<>();
     for (Screen screen : plan.screens().values()) {
       Optional<SqueegeeFit> fit = SqueegeeFit.of(screen, policy);

@@ -5,8 +5,10 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Screen;
 import strikeoff.plan.StrikeOff;
+import strikeoff.policy.Limits;
 import strikeoff.policy.Policy;
 import strikeoff.units.Range;
+import strikeoff.units.Share;
 
 /**
  * What one pull lays down on the area it prints.
@@ -27,15 +29,17 @@ public record Deposit(Range gramsPerSquareMetre, boolean measured, Pulls pulls) 
   public record Pulls(Range second, Range further) {
 
     static Pulls of(Policy policy) {
-      return new Pulls(share(policy, "screens/second-pull"), share(policy, "screens/further-pull"));
+      Limits.Screens shares = policy.screens();
+      return new Pulls(
+          about(shares.secondPull(), shares.secondPullLeast(), shares.secondPullMost()),
+          about(shares.furtherPull(), shares.furtherPullLeast(), shares.furtherPullMost()));
     }
 
-    private static Range share(Policy policy, String pull) {
-      double best = policy.limit(pull).amount();
+    private static Range about(Share best, Share least, Share most) {
       return new Range(
-          Math.min(best, policy.limit(pull + "-least").amount()),
-          best,
-          Math.max(best, policy.limit(pull + "-most").amount()));
+          Math.min(best.fraction(), least.fraction()),
+          best.fraction(),
+          Math.max(best.fraction(), most.fraction()));
     }
 
     /** What several pulls lay down, where one lays down 1. */
@@ -69,25 +73,25 @@ public record Deposit(Range gramsPerSquareMetre, boolean measured, Pulls pulls) 
   private static Range estimate(Screen screen, Medium medium, Cloth cloth, Policy policy) {
     Range volume = Mesh.of(screen).theoreticalVolume();
     double gramsPerMl =
-        amount(policy, medium == Medium.DYE ? "density-dye-paste" : "density-paint") / 1000;
+        (medium == Medium.DYE
+                    ? policy.screens().densityDyePaste()
+                    : policy.screens().densityPaint())
+                .gramsPerLitre()
+            / 1000;
     return new Range(
-        volume.low() * gramsPerMl * amount(policy, "transfer-least"),
+        volume.low() * gramsPerMl * policy.screens().transferLeast().fraction(),
         volume.best() * gramsPerMl * usualTransfer(cloth, policy),
-        volume.high() * gramsPerMl * amount(policy, "transfer-most"));
+        volume.high() * gramsPerMl * policy.screens().transferMost().fraction());
   }
 
   private static double usualTransfer(Cloth cloth, Policy policy) {
     double mass = cloth.mass().told().gramsPerSquareMetre();
-    if (mass < amount(policy, "light-cloth")) {
-      return amount(policy, "transfer-light-cloth");
+    if (mass < policy.screens().lightCloth().gramsPerSquareMetre()) {
+      return policy.screens().transferLightCloth().fraction();
     }
-    return mass > amount(policy, "heavy-cloth")
-        ? amount(policy, "transfer-heavy-cloth")
-        : amount(policy, "transfer-usual");
-  }
-
-  private static double amount(Policy policy, String name) {
-    return policy.limit("screens/" + name).amount();
+    return mass > policy.screens().heavyCloth().gramsPerSquareMetre()
+        ? policy.screens().transferHeavyCloth().fraction()
+        : policy.screens().transferUsual().fraction();
   }
 
   /** What several pulls of one impression lay down, one on the other. */

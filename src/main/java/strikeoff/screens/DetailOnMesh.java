@@ -51,7 +51,7 @@ public record DetailOnMesh(
     if (separation.detail().isEmpty() || !mesh.canBeWoven()) {
       return Optional.empty();
     }
-    Limit wanted = policy.limit("screens/detail-openings");
+    Limit wanted = policy.screens().detailOpenings();
     double detail = separation.detail().get().mm();
     return Optional.of(
         new DetailOnMesh(
@@ -73,8 +73,7 @@ public record DetailOnMesh(
 
   /** The finest detail that the finest mesh for paste on cloth holds, in hundredths of a mm. */
   static Length finestHolds(Policy policy) {
-    double mm =
-        Mesh.finest(policy).opening().mm() * policy.limit("screens/detail-openings").amount();
+    double mm = Mesh.finest(policy).opening().mm() * policy.screens().detailOpenings().amount();
     // Up to what the words show, so that what they name does hold.
     return new Length(Math.ceil(mm * 100 - 1e-9) / 100);
   }

@@ -95,8 +95,8 @@ public record FrameMargin(
     Length acrossIt = oneSide(screen.insideWidth(), screen.imageWidth());
     Length well = way.travelled(atEnds, acrossIt);
     Length side = way.underBlade(atEnds, acrossIt);
-    Limit wellWanted = policy.limit("screens/well-margin");
-    Limit sideWanted = policy.limit("screens/side-margin");
+    Limit wellWanted = policy.screens().wellMargin();
+    Limit sideWanted = policy.screens().sideMargin();
     Length wellNeeded = new Length(wellWanted.amount());
     Length sideNeeded = new Length(sideWanted.amount());
     boolean along = way == PullWay.ALONG;

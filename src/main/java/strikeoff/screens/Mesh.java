@@ -6,6 +6,7 @@ import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
+import strikeoff.units.Quantity;
 import strikeoff.units.Range;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
@@ -30,21 +31,21 @@ public record Mesh(MeshCount count, Length thread) {
             + " to "
             + new Ratio(THREADS_THICK.high()).text()
             + " threads, of which a pull leaves "
-            + text(policy, "transfer-least")
+            + text(policy.screens().transferLeast())
             + " to "
-            + text(policy, "transfer-most")
+            + text(policy.screens().transferMost())
             + " on the cloth; a second pull adds "
-            + text(policy, "second-pull")
+            + text(policy.screens().secondPull())
             + " of that, each further one "
-            + text(policy, "further-pull")
+            + text(policy.screens().furtherPull())
             + ".",
         "Plain weaves, whose threads are thinner than half the pitch. A finding says so for others;"
             + " state the deposit weighed on a strike-off for those.",
         "weavers' specification pages; the share left on cloth common practice, no source");
   }
 
-  private static String text(Policy policy, String limit) {
-    return policy.limit("screens/" + limit).value().text(Measures.METRIC);
+  private static String text(Quantity limit) {
+    return limit.text(Measures.METRIC);
   }
 
   /**
@@ -68,8 +69,8 @@ public record Mesh(MeshCount count, Length thread) {
 
   /** The finest mesh that paste for cloth goes through, with the usual thread of such a count. */
   static Mesh finest(Policy policy) {
-    double count = policy.limit("screens/finest-mesh").amount();
-    Length thread = new Length(policy.limit("screens/finest-thread").amount());
+    double count = policy.screens().finestMesh().perCm();
+    Length thread = policy.screens().finestThread();
     return new Mesh(new MeshCount(count), thread);
   }
 

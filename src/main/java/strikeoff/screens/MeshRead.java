@@ -35,8 +35,8 @@ public record MeshRead(
 
   static MeshRead of(Screen screen, Policy policy, Measures units) {
     double perCm = screen.mesh().perCm();
-    double coarsest = policy.limit("screens/coarsest-mesh").amount();
-    double finest = policy.limit("screens/finest-woven").amount();
+    double coarsest = policy.screens().coarsestMesh().perCm();
+    double finest = policy.screens().finestWoven().perCm();
     boolean coarse = perCm < coarsest;
     double other = coarse ? perCm * CM_IN_INCH : perCm / CM_IN_INCH;
     Optional<String> meant =

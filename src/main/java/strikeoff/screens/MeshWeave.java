@@ -46,7 +46,7 @@ public record MeshWeave(
         mesh.pitch().times(0.5),
         mesh.openArea(),
         mesh.theoreticalVolume(),
-        mesh.opening().times(policy.limit("screens/detail-openings").amount()),
+        mesh.opening().times(policy.screens().detailOpenings().amount()),
         screen.path().key("thread"));
   }
 

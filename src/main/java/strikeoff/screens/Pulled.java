@@ -40,9 +40,9 @@ final class Pulled {
   /** What lacks of the room for paste, beside the blade and under its ends, in mm. */
   private static double scant(Screen screen, PullWay way, Policy policy) {
     FrameMargin margin = FrameMargin.of(screen, way, policy);
-    double overlap = policy.limit("screens/squeegee-overlap").amount();
-    return lack(policy.limit("screens/well-margin").amount(), margin.well())
-        + lack(policy.limit("screens/side-margin").amount(), margin.side())
+    double overlap = policy.screens().squeegeeOverlap().mm();
+    return lack(policy.screens().wellMargin().amount(), margin.well())
+        + lack(policy.screens().sideMargin().amount(), margin.side())
         + screen
             .squeegee()
             .map(blade -> lack(overlap, FrameMargin.oneSide(blade, image(screen, way))))

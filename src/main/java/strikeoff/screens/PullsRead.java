@@ -20,7 +20,7 @@ public record PullsRead(
     implements Evidence {
 
   static PullsRead of(Design design, Design.Separation separation, Policy policy) {
-    Limit most = policy.limit("screens/most-pulls");
+    Limit most = policy.screens().mostPulls();
     int less = separation.pulls() / 10;
     return new PullsRead(
         design.name(),

@@ -43,7 +43,7 @@ public record SqueegeeFit(
     PullWay way = Pulled.best(screen, policy);
     Length image = way.underBlade(screen.imageLength(), screen.imageWidth());
     Length inside = way.underBlade(screen.insideLength(), screen.insideWidth());
-    double overlap = policy.limit("screens/squeegee-overlap").amount();
+    double overlap = policy.screens().squeegeeOverlap().mm();
     return new SqueegeeFit(
         screen.name(),
         blade,

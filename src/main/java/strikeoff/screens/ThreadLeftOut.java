@@ -66,7 +66,7 @@ public record ThreadLeftOut(
 
   private static ThreadLeftOut of(List<Screen> screens, Policy policy) {
     Mesh taken = Mesh.of(screens.get(0));
-    double either = policy.limit("screens/thread-unknown").amount();
+    double either = policy.screens().threadUnknown().fraction();
     Mesh thin = new Mesh(taken.count(), taken.thread().times(1 / (1 + either)));
     Mesh thick = new Mesh(taken.count(), taken.thread().times(1 + either));
     // Of one count the fullest mesh has threads of a third of the pitch: (1 - s)² s is largest

@@ -19,7 +19,7 @@ final class UsualMeshes {
   private final double finest;
 
   UsualMeshes(Policy policy) {
-    finest = policy.limit("screens/finest-mesh").amount();
+    finest = policy.screens().finestMesh().perCm();
     policy
         .defaults()
         .forEach(

@@ -29,7 +29,7 @@ final class KeyLikeness {
     this.plan = plan;
     this.layout = layout;
     meetings = new Meetings(plan.cloth(), policy);
-    shows = policy.limit("order/shows-from");
+    shows = policy.order().showsFrom();
   }
 
   /** One for each outline of a placed design. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import strikeoff.colour.Meeting;
 import strikeoff.colour.Meetings;
 import strikeoff.day.Impression;
+import strikeoff.document.Bounds;
 import strikeoff.document.GivenUp;
 import strikeoff.evidence.Evidence;
 import strikeoff.layout.ClothIndex;
@@ -46,8 +47,8 @@ final class Landings {
     this.plan = plan;
     this.layout = layout;
     meetings = new Meetings(plan.cloth(), policy);
-    partly = policy.limit("order/partly-lost").amount();
-    left = (long) policy.limit("media/most-pairs").amount();
+    partly = policy.order().partlyLost().fraction();
+    left = Bounds.PAIRS;
     impressions.forEach(i -> rank.putIfAbsent(number(i.footprint()), i.id()));
     index = new ClothIndex<>(layout.tube());
     layout.footprints().forEach(f -> index.add(f.image(), f));

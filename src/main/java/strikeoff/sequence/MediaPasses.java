@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import strikeoff.day.Impression;
+import strikeoff.document.Bounds;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
@@ -32,8 +33,8 @@ final class MediaPasses {
 
   MediaPasses(PrintPlan plan, Course course, Layout layout, Policy policy) {
     this.plan = plan;
-    dryAfterBath = policy.limit("media/dry-after-bath").value().text(plan.measures());
-    mostPairs = policy.limit("media/most-pairs").amount();
+    dryAfterBath = policy.media().dryAfterBath().text(plan.measures());
+    mostPairs = Bounds.PAIRS;
     this.course = course;
     this.layout = layout;
     dye = of(Medium.DYE);

@@ -18,8 +18,8 @@ final class Traps {
 
   static List<Evidence> of(PrintPlan plan, Layout layout, Policy policy) {
     boolean railed = plan.table().railed();
-    String limit = railed ? "order/registration-railed" : "order/registration-by-eye";
-    Length tolerance = new Length(policy.limit(limit).amount());
+    Length tolerance =
+        railed ? policy.order().registrationRailed() : policy.order().registrationByEye();
     List<Evidence> facts = new ArrayList<>();
     for (Design design : plan.designs().values()) {
       List<String> placements = layout.placed(design);

@@ -51,7 +51,6 @@ import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.plan.Storage;
 import strikeoff.plan.Table;
-import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
@@ -70,8 +69,6 @@ import strikeoff.units.Temperature;
  * hold.
  */
 final class Estuary {
-
-  static final Policy NO_POLICY = new Policy(Map.of(), Map.of(), List.of(), List.of(), List.of());
 
   private final UnaryOperator<String> texts;
   private final Map<String, Screen> screens = new LinkedHashMap<>();

@@ -16,7 +16,6 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -25,6 +24,7 @@ import strikeoff.evidence.Evidence;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Words;
 import strikeoff.policy.Limit;
+import strikeoff.policy.LimitKinds;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 
@@ -32,7 +32,6 @@ import strikeoff.policy.yaml.PolicyReader;
 class RuleCatalogueTest {
 
   private static final Path RULES = Path.of("rules");
-  private static final Path JAVA = Path.of("src/main/java");
 
   private static final Pattern NAME = Pattern.compile("(?m)^rule\\s+\"([^\"]+)\"");
   private static final Pattern IMPORT = Pattern.compile("(?m)^import\\s+([\\w.]+)\\s*;?\\s*$");
@@ -55,8 +54,6 @@ class RuleCatalogueTest {
 
   /** A part of a pattern that only names a value for later. */
   private static final Pattern NAMED = Pattern.compile("\\$\\w+\\s*:\\s*[\\w.]+");
-
-  private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\\n]*)\"");
 
   private static final Policy POLICY = PolicyReader.builtIn();
   private static final Rulebook RULEBOOK = Rulebook.builtIn();
@@ -200,14 +197,9 @@ class RuleCatalogueTest {
 
   @Test
   void everyLimitIsReadByARuleOrByADerivation() {
-    Set<String> literals = new HashSet<>();
-    for (Path file : files(JAVA, ".java")) {
-      LITERAL.matcher(read(file)).results().forEach(l -> literals.add(l.group(1)));
-    }
-    Set<String> byRules =
-        RULEBOOK.rules().stream().flatMap(r -> r.limits().stream()).collect(Collectors.toSet());
-    assertThat(POLICY.limits().keySet())
-        .allMatch(name -> byRules.contains(name) || inJava(name, literals));
+    Set<String> read = new HashSet<>(LimitKinds.names());
+    RULEBOOK.rules().forEach(rule -> read.addAll(rule.limits()));
+    assertThat(read).isEqualTo(POLICY.limits().keySet());
   }
 
   /**
@@ -266,25 +258,8 @@ class RuleCatalogueTest {
       String drl = read(RULES.resolve(id).resolve("rule.drl"));
       COMPARED.matcher(drl).results().forEach(limit -> compared.add(limit.group(1)));
     }
-    Set<String> literals = new HashSet<>();
-    for (Path file : files(JAVA, ".java")) {
-      LITERAL.matcher(read(file)).results().forEach(l -> literals.add(l.group(1)));
-    }
-    compared.removeIf(
-        limit ->
-            !literals.contains(limit)
-                && !literals.contains(limit.substring(limit.indexOf('/') + 1)));
+    compared.retainAll(LimitKinds.names());
     assertThat(compared).as("limits that Java reads too").isEqualTo(READ_TWICE.keySet());
-  }
-
-  /**
-   * Derivations may put a name together: {@code "drying/water" + of}, {@code "screens/" + name}.
-   */
-  private static boolean inJava(String limit, Set<String> literals) {
-    int slash = limit.indexOf('/') + 1;
-    return literals.contains(limit)
-        || literals.contains(limit.substring(slash))
-        || literals.stream().anyMatch(l -> l.length() > slash && limit.startsWith(l));
   }
 
   @Test

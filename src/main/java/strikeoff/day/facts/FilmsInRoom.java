@@ -61,7 +61,6 @@ public record FilmsInRoom(
         (medium, all) -> {
           List<Impression> films = all.stream().filter(i -> i.film().liftSafe().never()).toList();
           boolean frame = films.stream().anyMatch(f -> f.film().frameSafe().never());
-          String limit = "drying/activity-of-" + (medium == Medium.DYE ? "dye" : "paint");
           List<Related> related = new ArrayList<>();
           films.stream()
               .limit(1)
@@ -74,7 +73,9 @@ public record FilmsInRoom(
                   frame ? "frame-safe" : "lift-safe",
                   plan.room().temperature(),
                   plan.room().humidity(),
-                  new Share(policy.limit(limit).amount()),
+                  medium == Medium.DYE
+                      ? policy.drying().activityOfDye()
+                      : policy.drying().activityOfPaint(),
                   films.isEmpty() ? "" : dryTo(day, plan, films),
                   plan.room().path(),
                   related));

@@ -78,8 +78,8 @@ public record IdleScreen(
   }
 
   static List<IdleScreen> all(DayRun day, PrintPlan plan, Policy policy) {
-    Limit dye = policy.limit("drying/in-mesh-of-dye");
-    Limit paint = policy.limit("drying/in-mesh-of-paint");
+    Limit dye = policy.drying().inMeshOfDye();
+    Limit paint = policy.drying().inMeshOfPaint();
     Function<Medium, Limit> most = medium -> medium == Medium.DYE ? dye : paint;
     Map<Integer, Moment> printed = new LinkedHashMap<>();
     day.impressions().forEach(i -> printed.merge(i.step(), i.lifted(), Moment::later));

@@ -60,7 +60,7 @@ public record LongestFrame(
                 step.title(plan.measures()),
                 longest.name(),
                 new Length(side(longest)),
-                policy.limit("table/longest-hand-frame"),
+                policy.table().longestHandFrame(),
                 plan.crew().names().size(),
                 step.path(),
                 List.of(

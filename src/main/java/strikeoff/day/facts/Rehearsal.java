@@ -57,7 +57,7 @@ public final class Rehearsal {
     this.sets = known.sets();
     this.slowFilms = known.films().dryingSlowly();
     Policy policy = known.policy();
-    this.fewMinutes = policy.limit("time/few-minutes-over").amount();
+    this.fewMinutes = policy.time().fewMinutesOver().minutes();
   }
 
   /**

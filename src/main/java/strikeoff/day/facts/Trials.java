@@ -242,7 +242,7 @@ public final class Trials {
     }
     PrintPlan changed = plan.with(run);
     DayRun night = DayRun.of(run(changed, Optional.empty()), changed, known);
-    double few = known.policy().limit("time/few-minutes-over").amount();
+    double few = known.policy().time().fewMinutesOver().minutes();
     List<DayEnd> left =
         DayEnds.late(night.tasks(), changed).stream()
             .filter(d -> d.over().minutes() > few)

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import strikeoff.document.Problem;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
+import strikeoff.policy.LimitKinds;
 import strikeoff.policy.LimitOrder;
 import strikeoff.policy.Policy;
 import strikeoff.policy.PolicyPack;
@@ -69,6 +70,16 @@ public final class PolicyReader {
       String file = "rules/" + family + "/limits.yaml";
       // A family whose rules compare facts with nothing has none.
       resource(file).ifPresent(text -> limits.putAll(limits(file, text, family)));
+    }
+    List<String> missing =
+        families().stream()
+            .flatMap(
+                family ->
+                    LimitKinds.missing(family, limits).stream()
+                        .map(words -> "rules/" + family + "/limits.yaml: " + words))
+            .toList();
+    if (!missing.isEmpty()) {
+      throw new IllegalStateException(String.join("\n", missing));
     }
     Map<String, Default> defaults =
         defaults("rules/defaults.yaml", required("rules/defaults.yaml"));
@@ -150,6 +161,9 @@ public final class PolicyReader {
             f.required("value", TableReader.anyQuantity()),
             f.required("why", words("a sentence")),
             f.required("source", words("a source")));
+    if (limit.value() != null) {
+      LimitKinds.fault(limit).ifPresent(f::wrong);
+    }
     f.done();
     return limit;
   }

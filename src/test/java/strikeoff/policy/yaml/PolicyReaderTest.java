@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -96,6 +98,40 @@ class PolicyReaderTest {
         .hasMessageContaining("l.yaml:2:24: “20 frobs” is no quantity with a unit that is known")
         .hasMessageContaining("l.yaml:3:3: “why” is missing")
         .hasMessageContaining("l.yaml:3:29: “wy” is not known here; did you mean “why”?");
+  }
+
+  @Test
+  void aLimitThatIsReadIsOfItsKind() {
+    String text =
+        """
+        limits:
+          fixing/usual-bath: {value: 38 cm, why: "x", source: "y"}
+        """;
+    assertThatThrownBy(
+            () -> PolicyReader.limits("l.yaml", text.getBytes(StandardCharsets.UTF_8), "fixing"))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining(
+            "l.yaml:2:3: fixing/usual-bath is a concentration to those who read it, and 38 cm is"
+                + " none");
+  }
+
+  @Test
+  void aLimitThatIsReadIsThere() {
+    Map<String, Limit> limits = new HashMap<>(policy.limits());
+    limits.remove("screens/side-margin");
+    limits.remove("drying/wet-stop");
+    assertThatThrownBy(
+            () ->
+                new Policy(
+                    limits,
+                    policy.defaults(),
+                    policy.groups(),
+                    policy.fibres(),
+                    policy.substances()))
+        .hasMessageContaining("the limit screens/side-margin is missing")
+        .hasMessageContaining("the limit drying/wet-stop is missing");
+    assertThat(policy.screens().sideMargin()).isEqualTo(policy.limit("screens/side-margin"));
+    assertThat(policy.drying().wetStop()).isEqualTo(policy.limit("drying/wet-stop").value());
   }
 
   /**

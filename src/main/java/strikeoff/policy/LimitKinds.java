@@ -1,0 +1,119 @@
+package strikeoff.policy;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Takes the limits that derivations read out of all limits. A component of {@link Limits} says
+ * which limit it is by its name, and of what kind that has to be by its type.
+ */
+public final class LimitKinds {
+
+  private static final Map<String, Class<? extends Record>> SUBJECTS = subjects();
+
+  private static Map<String, Class<? extends Record>> subjects() {
+    Map<String, Class<? extends Record>> subjects = new LinkedHashMap<>();
+    for (RecordComponent subject : Limits.class.getRecordComponents()) {
+      subjects.put(subject.getName(), subject.getType().asSubclass(Record.class));
+    }
+    return subjects;
+  }
+
+  private LimitKinds() {}
+
+  /**
+   * The limits that derivations read.
+   *
+   * @throws IllegalArgumentException if one is missing or of another kind, naming each
+   */
+  static Limits of(Map<String, Limit> limits) {
+    List<String> faults = new ArrayList<>();
+    SUBJECTS.keySet().forEach(subject -> faults.addAll(missing(subject, limits)));
+    limits.values().forEach(limit -> fault(limit).ifPresent(faults::add));
+    if (!faults.isEmpty()) {
+      throw new IllegalArgumentException(String.join("\n", faults));
+    }
+    List<Object> subjects = new ArrayList<>();
+    SUBJECTS.forEach((name, type) -> subjects.add(made(type, values(name, type, limits))));
+    return made(Limits.class, subjects);
+  }
+
+  /** The names of all limits that derivations read. */
+  public static Set<String> names() {
+    Set<String> names = new LinkedHashSet<>();
+    SUBJECTS.keySet().forEach(subject -> names.addAll(kinds(subject).keySet()));
+    return names;
+  }
+
+  /** What a subject lacks that derivations read, in words. */
+  public static List<String> missing(String subject, Map<String, Limit> limits) {
+    return kinds(subject).keySet().stream()
+        .filter(name -> !limits.containsKey(name))
+        .map(name -> "the limit " + name + " is missing, which a derivation reads")
+        .toList();
+  }
+
+  /** What is wrong with the kind of a limit's value, in words. */
+  public static Optional<String> fault(Limit limit) {
+    Class<?> kind = kinds(limit.name().substring(0, limit.name().indexOf('/'))).get(limit.name());
+    return kind == null || kind == Limit.class || kind.isInstance(limit.value())
+        ? Optional.empty()
+        : Optional.of(
+            limit.name()
+                + " is a "
+                + kind.getSimpleName().toLowerCase(Locale.ROOT)
+                + " to those who read it, and "
+                + limit.value().text()
+                + " is none");
+  }
+
+  /** Names of the limits that are read of a subject, with the type of each. */
+  private static Map<String, Class<?>> kinds(String subject) {
+    Map<String, Class<?>> kinds = new LinkedHashMap<>();
+    if (SUBJECTS.containsKey(subject)) {
+      for (RecordComponent limit : SUBJECTS.get(subject).getRecordComponents()) {
+        kinds.put(name(subject, limit.getName()), limit.getType());
+      }
+    }
+    return kinds;
+  }
+
+  private static List<Object> values(
+      String subject, Class<? extends Record> type, Map<String, Limit> limits) {
+    List<Object> values = new ArrayList<>();
+    for (RecordComponent component : type.getRecordComponents()) {
+      Limit limit = limits.get(name(subject, component.getName()));
+      values.add(component.getType() == Limit.class ? limit : limit.value());
+    }
+    return values;
+  }
+
+  /** {@code sideMargin} of {@code screens} is {@code screens/side-margin}. */
+  private static String name(String subject, String component) {
+    StringBuilder name = new StringBuilder(subject).append('/');
+    for (char letter : component.toCharArray()) {
+      if (Character.isUpperCase(letter)) {
+        name.append('-');
+      }
+      name.append(Character.toLowerCase(letter));
+    }
+    return name.toString();
+  }
+
+  private static <R extends Record> R made(Class<R> type, List<Object> values) {
+    Constructor<?> canonical = type.getDeclaredConstructors()[0];
+    try {
+      return type.cast(canonical.newInstance(values.toArray()));
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(type + " has another constructor than its components'", e);
+    }
+  }
+}
