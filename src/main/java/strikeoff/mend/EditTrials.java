@@ -13,10 +13,12 @@ import strikeoff.document.Edit;
 import strikeoff.document.GivenUp;
 import strikeoff.document.Replacement;
 import strikeoff.document.yaml.Manuscript;
+import strikeoff.findings.AcceptedSteps;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Severity;
+import strikeoff.plan.PrintPlan;
 
 /**
  * Tries what rules say would mend their findings, each time by a whole check of the changed plan.
@@ -114,7 +116,8 @@ public final class EditTrials {
    * harm to cloth, paste or screen.
    */
   static Optional<Mend> mend(
-      Checker checker, Checked.Judged before, Finding finding, Manuscript text, List<Edit> edits) {
+      Checker checker, Checked.Judged before, Finding finding, Manuscript text, List<Edit> wanted) {
+    List<Edit> edits = withAccepted(before.plan(), text, wanted);
     Optional<String> changed = text.with(edits);
     if (changed.isEmpty()) {
       return Optional.empty();
@@ -133,6 +136,21 @@ public final class EditTrials {
             Hunks.of(text(before), changed.get()),
             end(before).equals(end(after)) ? Optional.empty() : Optional.of(end(after)),
             newRisks(before, after)));
+  }
+
+  /** With what they ask of acceptances: steps may come, go and move. */
+  private static List<Edit> withAccepted(PrintPlan plan, Manuscript text, List<Edit> edits) {
+    if (plan.acceptances().isEmpty()) {
+      return edits;
+    }
+    Optional<Manuscript> after = text.with(edits).flatMap(Manuscript::of);
+    List<Edit> all = new ArrayList<>(edits);
+    after.ifPresent(
+        now ->
+            all.addAll(
+                AcceptedSteps.following(
+                    plan, AcceptedSteps.numbers(edits, plan.run().size()), now::has)));
+    return all;
   }
 
   private static String end(Checked.Judged judged) {
@@ -166,7 +184,8 @@ public final class EditTrials {
     return judged.findings().stream().filter(f -> f.rule().id().equals(rule)).count();
   }
 
-  private static Map<String, Long> byRule(Checked.Judged judged, Severity severity) {
+  /** How many findings of a severity each rule has that nobody accepted. */
+  static Map<String, Long> byRule(Checked.Judged judged, Severity severity) {
     return judged
         .of(severity)
         .filter(f -> f.accepted().isEmpty())

@@ -17,12 +17,14 @@ import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Surety;
+import strikeoff.document.PlanPath;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.layout.Layout;
 import strikeoff.paste.Lives;
+import strikeoff.plan.Acceptance;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -236,7 +238,7 @@ public final class Proposer {
         rehearsal.slowFinish(found.candidate().run()),
         bound,
         tried,
-        notes(found.candidate().run()));
+        same ? List.of() : notes(found.candidate().run(), runText));
   }
 
   private static boolean stands(Finding finding) {
@@ -377,8 +379,18 @@ public final class Proposer {
     return () -> asked.timeUsed().getAsDouble() < share;
   }
 
-  private List<String> notes(List<Step> run) {
+  private List<String> notes(List<Step> run, RunText text) {
     List<String> notes = new ArrayList<>();
+    for (Acceptance gone : text.dropped(run)) {
+      notes.add(
+          "What is accepted of "
+              + gone.rule()
+              + " at "
+              + new PlanPath(gone.at().orElseThrow()).spoken()
+              + " has no place in this run, so that line goes: “"
+              + gone.because()
+              + "”.");
+    }
     boolean assumed =
         before.plan().assumptions().stream()
             .anyMatch(a -> a.path().equals(before.plan().equipment().path().key("fans")));

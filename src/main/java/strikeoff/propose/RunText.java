@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import strikeoff.document.Edit;
 import strikeoff.document.Scalars;
 import strikeoff.document.yaml.Manuscript;
+import strikeoff.findings.AcceptedSteps;
+import strikeoff.plan.Acceptance;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -56,7 +59,28 @@ final class RunText {
         write(lines, run, i);
       }
     }
-    return manuscript.withList("run", lines);
+    Optional<String> written = manuscript.withList("run", lines);
+    return leeway.plan().acceptances().isEmpty()
+        ? written
+        : written.flatMap(Manuscript::of).flatMap(now -> now.with(accepted(run, now)));
+  }
+
+  private List<Edit> accepted(List<Step> run, Manuscript now) {
+    return AcceptedSteps.following(leeway.plan(), SameSteps.numbers(leeway.plan(), run), now::has);
+  }
+
+  /** What is accepted at a step that the run doesn't have any more, so that its line goes. */
+  List<Acceptance> dropped(List<Step> run) {
+    List<Acceptance> all = leeway.plan().acceptances();
+    return all.isEmpty()
+        ? all
+        : with(run)
+            .flatMap(Manuscript::of)
+            .map(
+                now ->
+                    AcceptedSteps.gone(
+                        leeway.plan(), SameSteps.numbers(leeway.plan(), run), now::has))
+            .orElse(List.of());
   }
 
   private void write(List<String> lines, List<Step> run, int at) {

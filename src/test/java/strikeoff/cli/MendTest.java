@@ -144,6 +144,29 @@ class MendTest {
     assertThat(run("mend", "four.yaml", "--layout").exit()).isZero();
   }
 
+  /** Under its old number it would let pass what nobody accepted. */
+  @Test
+  void whatIsAcceptedAtAStepStaysWithIt() throws IOException {
+    String border = Files.readString(Path.of("plans/first-border.yaml"));
+    String hurried = border.replace("  - dry: until fix-safe\n", "");
+    assertThat(hurried).isNotEqualTo(border);
+    int rinse =
+        (int)
+                hurried
+                    .substring(hurried.indexOf("run:"))
+                    .lines()
+                    .takeWhile(line -> !line.startsWith("  - rinse"))
+                    .filter(line -> line.startsWith("  - "))
+                    .count()
+            + 1;
+    String accept =
+        "accept:\n  - {rule: fixing/rinsed-hot, at: step %d, because: It is only cool.}\n";
+    Files.writeString(plan, hurried + String.format(accept, rinse));
+    Outcome outcome = run("mend", "moved.yaml", "--order", "--write");
+    assertThat(outcome.exit()).as(outcome.err()).isZero();
+    assertThat(text()).contains("  - dry: ").endsWith(String.format(accept, rinse + 1));
+  }
+
   @Test
   void aPlanThatCannotBeReadIsToldAsCheckTellsIt() throws IOException {
     Files.writeString(plan, "plan: x\ncloth: 3\n");

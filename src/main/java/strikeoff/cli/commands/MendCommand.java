@@ -27,6 +27,7 @@ import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.document.Bounds;
+import strikeoff.document.Edit;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.mend.Diff;
@@ -229,7 +230,8 @@ final class MendCommand implements Command {
                   + one.finding().rule().id()
                   + ": "
                   + one.finding().message()
-                  + (one.mend().costs().isEmpty() ? "" : " (" + one.mend().costs() + ")"),
+                  + (one.mend().costs().isEmpty() ? "" : " (" + one.mend().costs() + ")")
+                  + (dropsAcceptance(one) ? " What was accepted at its step goes with it." : ""),
               here.width()));
     }
     if (result.checked() instanceof Checked.Judged judged) {
@@ -257,6 +259,11 @@ final class MendCommand implements Command {
       lines.addAll(told.of(result.checked()));
     }
     lines.forEach(line -> here.err().print(line + "\n"));
+  }
+
+  private static boolean dropsAcceptance(Mender.Made made) {
+    return made.mend().edits().stream()
+        .anyMatch(e -> e instanceof Edit.Remove && e.at().text().startsWith("accept"));
   }
 
   private Optional<String> risksLeft(Checked.Judged judged) {

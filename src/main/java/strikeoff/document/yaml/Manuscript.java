@@ -105,6 +105,11 @@ public final class Manuscript {
     return Optional.of(splices);
   }
 
+  /** True if something stands there. */
+  public boolean has(PlanPath path) {
+    return places.containsKey(path);
+  }
+
   /**
    * What stands in the text for an item of a list, with its comments, without the dash and the
    * indent of the list.
