@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.check.Verdict;
 import strikeoff.document.Edit;
 import strikeoff.document.GivenUp;
 import strikeoff.document.PlanPath;
@@ -26,6 +27,9 @@ import strikeoff.findings.Severity;
  * Mends a plan step by step: of all edits that were tried and mend something, the least one is made
  * that brings no new risk, the plan is checked anew, and so on. Each step leaves fewer stops than
  * before, or as few and fewer risks, so it comes to an end.
+ *
+ * <p>Where nothing else mends a stop, an edit may bring a risk, which is mended in its turn if an
+ * edit does. None is brought to a plan that keeps a stop anyway.
  */
 public final class Mender {
 
@@ -50,10 +54,19 @@ public final class Mender {
   private final Checker trier;
   private final Asked asked;
 
-  private Mender(Checker checker, Asked asked) {
+  private final boolean risky;
+
+  /** How many risks each rule saw before anything was mended. */
+  private Map<String, Long> risksAtFirst = Map.of();
+
+  /**
+   * @param risky true if an edit may bring a risk where nothing else mends a stop
+   */
+  private Mender(Checker checker, Asked asked, boolean risky) {
     this.checker = checker;
     this.trier = checker.withoutTrials();
     this.asked = asked;
+    this.risky = risky;
   }
 
   /**
@@ -98,7 +111,11 @@ public final class Mender {
    * @param text its text, without a byte-order mark
    */
   public static Mended mended(Checker checker, String name, String text, Asked asked) {
-    return new Mender(checker, asked).mended(name, text);
+    Mended mended = new Mender(checker, asked, true).mended(name, text);
+    boolean risked = mended.made().stream().anyMatch(made -> !isFree(made));
+    return risked && mended.checked().verdict() != Verdict.PRINTABLE
+        ? new Mender(checker, asked, false).mended(name, text)
+        : mended;
   }
 
   private Mended mended(String name, String text) {
@@ -106,6 +123,9 @@ public final class Mender {
     Set<String> seen = new HashSet<>();
     String now = text;
     Checked checked = checker.check(name, now);
+    if (checked instanceof Checked.Judged judged) {
+      risksAtFirst = EditTrials.byRule(judged, Severity.RISK);
+    }
     while (checked instanceof Checked.Judged judged && seen.add(now)) {
       GivenUp.ifAsked();
       Optional<Made> best = best(judged, now);
@@ -135,20 +155,28 @@ public final class Mender {
         Manuscript.of(text));
   }
 
-  private List<Severity> severities() {
-    return asked.risks() ? List.of(Severity.STOP, Severity.RISK) : List.of(Severity.STOP);
+  /** Stops, and the risks that are asked for or that mending brought. */
+  private boolean isWanted(Finding finding, Map<String, Long> risks) {
+    String rule = finding.rule().id();
+    return switch (finding.severity()) {
+      case STOP -> true;
+      case RISK ->
+          asked.risks() || risks.getOrDefault(rule, 0L) > risksAtFirst.getOrDefault(rule, 0L);
+      case ADVICE -> false;
+    };
   }
 
   /** The least edit that mends a stop; one that mends a risk only where no stop is left. */
   private Optional<Made> best(Checked.Judged judged, String text) {
     Round round = round(judged, text);
-    for (Severity severity : severities()) {
+    Map<String, Long> risks = EditTrials.byRule(judged, Severity.RISK);
+    for (Severity severity : List.of(Severity.STOP, Severity.RISK)) {
       List<Made> all = new ArrayList<>();
       for (Finding finding : round.findings()) {
-        if (finding.severity() == severity) {
+        if (finding.severity() == severity && isWanted(finding, risks)) {
           List<Made> mends = mends(round, finding, lacks -> lacks.isEmpty());
-          boolean risky = !mends.isEmpty() && mends.stream().noneMatch(Mender::isFree);
-          if (!risky
+          boolean costs = !mends.isEmpty() && mends.stream().noneMatch(Mender::isFree);
+          if (!costs
               || mends(round, finding, lacks -> !lacks.isEmpty()).stream()
                   .noneMatch(Mender::isFree)) {
             all.addAll(mends);
@@ -172,8 +200,9 @@ public final class Mender {
   private Map<Finding, Set<Leave>> unasked(Checked.Judged left, String text) {
     Map<Finding, Set<Leave>> unasked = new HashMap<>();
     Round round = round(left, text);
+    Map<String, Long> risks = EditTrials.byRule(left, Severity.RISK);
     for (Finding finding : round.findings()) {
-      if (severities().contains(finding.severity())) {
+      if (isWanted(finding, risks)) {
         MORE.stream()
             .filter(more -> !mends(round, finding, more::equals).isEmpty())
             .findFirst()
@@ -197,7 +226,8 @@ public final class Mender {
           round
               .manuscript()
               .flatMap(m -> EditTrials.mend(trier, round.before(), finding, m, edits))
-              .filter(mend -> finding.severity() == Severity.STOP || mend.risks().isEmpty())
+              .filter(
+                  mend -> mend.risks().isEmpty() || risky && finding.severity() == Severity.STOP)
               .ifPresent(mend -> mends.add(new Made(finding, mend)));
         }
       }

@@ -22,7 +22,7 @@ import strikeoff.findings.Severity;
  */
 class SlipsTest {
 
-  private static final List<String> PRINTABLE =
+  static final List<String> PRINTABLE =
       List.of(
           "estuary-curtains",
           "first-border",
