@@ -1,9 +1,13 @@
 package strikeoff.propose;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.day.Moment;
+import strikeoff.day.Use;
+import strikeoff.day.facts.Timeline;
 import strikeoff.findings.Finding;
+import strikeoff.units.Span;
 
 /** What came of looking for a better run. */
 public sealed interface Proposal {
@@ -57,6 +61,45 @@ public sealed interface Proposal {
     /** True if nothing was changed. */
     public boolean isAsItWas() {
       return after == before;
+    }
+
+    /** When the plan's own run ends; nothing if it prints nothing yet. */
+    public Optional<Moment> ends() {
+      Timeline today = before.facts().timeline();
+      return today.impressions().isEmpty() ? Optional.empty() : Optional.of(today.finish());
+    }
+
+    /** The room's opening hours between both ends; nothing if there is nothing saved. */
+    public Optional<Span> saved() {
+      return ends()
+          .filter(end -> end.compareTo(finish()) > 0)
+          .map(
+              end ->
+                  Span.ofSeconds(Use.open(finish().seconds(), end.seconds(), before.plan().hours()))
+                      .wholeMinutesUp())
+          .filter(saved -> saved.minutes() > 0);
+    }
+
+    /** What it does otherwise than the plan's own run, in sentences. */
+    public List<String> moved() {
+      return Moved.of(this);
+    }
+
+    /** How far it is from the best, in sentences. */
+    public String proof() {
+      String none =
+          "No run of these prints can end before "
+              + bound.finish().text()
+              + ", since "
+              + bound.because().text();
+      if (isProved()) {
+        return "Shortest: proved. " + none + ".";
+      }
+      Span gap = finish().since(bound.finish());
+      return none
+          + "; this one ends "
+          + (gap.minutes() < 1 ? "less than a minute" : gap.wholeMinutesUp().text())
+          + " later.";
     }
 
     /** True if no run ends sooner. */

@@ -10,6 +10,7 @@ import java.util.function.IntFunction;
 import strikeoff.check.Checked;
 import strikeoff.findings.RuleInfo;
 import strikeoff.policy.Policy;
+import strikeoff.propose.Proposal;
 import strikeoff.report.compare.Comparison;
 import strikeoff.report.page.IndexPage;
 import strikeoff.report.page.PlanPage;
@@ -70,6 +71,11 @@ public final class HtmlReport {
   /** The page that compares two versions of a plan or of a batch. */
   public static String comparison(Comparison comparison) {
     return text(rendered("compare.jte", ComparePages.of(comparison)));
+  }
+
+  /** The page of a proposed run, beside the plan's own. */
+  public static String proposal(Proposal.Found found) {
+    return text(rendered("proposal.jte", ProposalPages.of(found)));
   }
 
   private static byte[] bounded(String template, Object page, IntFunction<?> cut) {

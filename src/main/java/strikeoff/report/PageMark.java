@@ -10,7 +10,9 @@ public enum PageMark {
   /** The page of a plan, of a batch, or of the rules. */
   CHECK("strikeoff check"),
   /** The page that compares two versions. */
-  COMPARE("strikeoff compare");
+  COMPARE("strikeoff compare"),
+  /** The page of a proposed run. */
+  PROPOSE("strikeoff propose");
 
   private static final String HEAD = "<!doctype html>\n<html lang=\"en\">\n<head>\n";
 

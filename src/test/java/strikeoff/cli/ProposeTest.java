@@ -61,6 +61,38 @@ class ProposeTest {
   }
 
   @Test
+  void bothRunsAreDrawnByTheClockOnOneScale() {
+    Outcome outcome =
+        Scenario.run(
+            folder, Map.of("COLUMNS", "80"), List.of("propose", "border.yaml", "--effort", "400"));
+    List<String> lines = outcome.err().lines().toList();
+    assertThat(lines).allMatch(line -> line.length() <= 80);
+    String today = lines.stream().filter(l -> l.startsWith("  Today")).findFirst().orElseThrow();
+    String proposed =
+        lines.stream().filter(l -> l.startsWith("  Proposed")).findFirst().orElseThrow();
+    assertThat(today.substring(11)).isEqualTo(proposed.substring(11)).contains("9 ", "10 ", "13");
+    assertThat(outcome.err().replaceAll("\\s+", " "))
+        .contains("A letter is 5 min: ")
+        .containsPattern("\\d+ min of opening hours are saved\\.")
+        .contains("Within opening hours the cloth waits while nobody works for ");
+  }
+
+  @Test
+  void aPageShowsThemToo() throws IOException {
+    Files.copy(plan, folder.resolve("page.html"));
+    Outcome refused = propose("--html", "page.html");
+    assertThat(refused.exit()).isEqualTo(2);
+    assertThat(refused.err()).contains("page.html: a file that holds no page of an earlier run");
+    assertThat(propose("--html", "border.yaml").err()).contains("this is read");
+    for (int i = 0; i < 2; i++) {
+      assertThat(propose("--html", "new.html").exit()).isZero();
+    }
+    assertThat(Files.readString(folder.resolve("new.html")))
+        .contains("Today's run</h3>", "The proposed run by the clock", "What moved, and why")
+        .contains("No run of these prints can end before");
+  }
+
+  @Test
   void theSameEffortFindsTheSameBytes() {
     assertThat(propose("--shortest")).isEqualTo(propose("--shortest"));
   }
@@ -81,6 +113,48 @@ class ProposeTest {
     Outcome again = propose();
     assertThat(again.exit()).isZero();
     assertThat(again.err()).contains("less than a minute later");
+  }
+
+  /** Those of steps that are left out go, or they would stand for what nobody accepted. */
+  @Test
+  void whatIsAcceptedAtAStepStaysWithItOrGoes() throws IOException {
+    String text =
+        text().replace("  - dry: until fix-safe", "  - end of day\n  - dry: until fix-safe");
+    List<String> steps =
+        text.substring(text.indexOf("run:"))
+            .lines()
+            .filter(line -> line.startsWith("  - "))
+            .toList();
+    int rest = steps.indexOf("  - end of day") + 1;
+    int soak = steps.indexOf("  - fix: soak") + 1;
+    assertThat(rest).isPositive();
+    Files.writeString(
+        plan,
+        text
+            + "accept:\n  - {rule: time/cannot-start, at: step "
+            + rest
+            + ", because: We like to rest.}\n  - {rule: fixing/bath-tight, at: step "
+            + soak
+            + ".bath, because: It is stirred.}\n");
+    Outcome outcome = propose("--write");
+    assertThat(outcome.exit()).as(outcome.err()).isZero();
+    String after = text();
+    List<String> now =
+        after
+            .substring(after.indexOf("run:"), after.indexOf("accept:"))
+            .lines()
+            .filter(line -> line.startsWith("  - "))
+            .toList();
+    int soakNow = now.indexOf("  - fix: soak") + 1;
+    assertThat(soakNow).isNotEqualTo(soak);
+    assertThat(after)
+        .endsWith(
+            "accept:\n  - {rule: fixing/bath-tight, at: step "
+                + soakNow
+                + ".bath, because: It is stirred.}\n");
+    assertThat(outcome.err())
+        .contains("accepted of time/cannot-start at step " + rest + " has no place in this run")
+        .contains("“We like to rest.”");
   }
 
   @Test

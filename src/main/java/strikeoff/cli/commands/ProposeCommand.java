@@ -2,8 +2,10 @@ package strikeoff.cli.commands;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -13,9 +15,12 @@ import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
 import strikeoff.check.Verdict;
+import strikeoff.cli.files.Output;
+import strikeoff.cli.files.Overwriting;
 import strikeoff.cli.files.PlanBytes;
 import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.PlanFile;
+import strikeoff.cli.files.WholeFile;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Exit;
@@ -31,6 +36,7 @@ import strikeoff.mend.Diff;
 import strikeoff.propose.Proposal;
 import strikeoff.propose.Proposer;
 import strikeoff.propose.RunWanted;
+import strikeoff.report.HtmlReport;
 
 /** Proposes another run of a plan. */
 final class ProposeCommand implements Command {
@@ -52,6 +58,14 @@ final class ProposeCommand implements Command {
               "PATH",
               "-o",
               "--output")
+          .build();
+
+  private final OptionSpec html =
+      Options.words(
+              "Write a page too that shows today's run beside the proposed one by the clock, and"
+                  + " what moved.",
+              "FILE",
+              "--html")
           .build();
 
   private final OptionSpec shortest =
@@ -104,6 +118,7 @@ final class ProposeCommand implements Command {
     spec.addPositional(plan)
         .addOption(write)
         .addOption(output)
+        .addOption(html)
         .addOption(shortest)
         .addOption(likely)
         .addOption(anyOrder)
@@ -180,6 +195,19 @@ final class ProposeCommand implements Command {
       return unread(
           judge.checker().get().check(file.name(), new ByteArrayInputStream(before.bytes())));
     }
+    Optional<String> page = Optional.ofNullable(html.getValue());
+    if (page.isPresent()) {
+      Optional<String> refusal =
+          Overwriting.refusal(
+              here,
+              List.of(new Output(Output.RUN_PAGE, page)),
+              List.of(),
+              file.isStandardInput() ? List.of() : List.of(file.path()));
+      if (refusal.isPresent()) {
+        Complaint.say(here, refusal.get());
+        return Exit.USAGE;
+      }
+    }
     try (Interrupts interrupts = new Interrupts()) {
       return told(file, before, searched(file, before, judge.checker().get(), interrupts));
     }
@@ -244,6 +272,20 @@ final class ProposeCommand implements Command {
       return Exit.FAULT;
     }
     ProposalText.of(name, found, here.width()).forEach(this::say);
+    return page(found);
+  }
+
+  private Exit page(Proposal.Found found) {
+    if (html.getValue() != null) {
+      try {
+        WholeFile.write(
+            here.resolve(html.<String>getValue()),
+            HtmlReport.proposal(found).getBytes(StandardCharsets.UTF_8));
+      } catch (IOException e) {
+        Complaint.say(here, html.getValue() + ": this page can't be written: " + FileTrouble.of(e));
+        return Exit.FAULT;
+      }
+    }
     return Exit.PRINTABLE;
   }
 

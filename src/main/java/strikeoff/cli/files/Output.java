@@ -13,6 +13,9 @@ public record Output(String format, Optional<String> file) {
 
   static final String TEXT = "text";
 
+  /** The page of a proposed run. */
+  public static final String RUN_PAGE = "page";
+
   /** True for what is told plan by plan, for people. */
   boolean isText() {
     return format.equals(TEXT);

@@ -155,6 +155,7 @@ public final class Overwriting {
       case "json" -> is(file, JsonMark::stands);
       case "sarif" -> is(file, JsonMark::standsSarif);
       case "junit" -> is(file, JunitMark::stands);
+      case Output.RUN_PAGE -> PageMark.PROPOSE.stands(begins);
       case Output.TEXT -> isText(begins, end(file));
       default -> PageMark.COMPARE.stands(begins);
     };

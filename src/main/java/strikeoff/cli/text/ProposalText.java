@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.day.Moment;
 import strikeoff.findings.Finding;
-import strikeoff.propose.Bound;
 import strikeoff.propose.Proposal;
-import strikeoff.units.Span;
+import strikeoff.propose.TwoClocks;
 
 /** Says what came of looking for another run. */
 public final class ProposalText {
@@ -49,27 +48,26 @@ public final class ProposalText {
                     + found.tried()
                     + " runs tried).",
             width));
-    lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, proof(found), width));
+    lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, found.proof(), width));
+    if (!found.isAsItWas()) {
+      lines.add("");
+      lines.addAll(ClockText.of(TwoClocks.of(found), width));
+      lines.add("");
+      found
+          .saved()
+          .ifPresent(
+              saved ->
+                  lines.addAll(
+                      Plain.wrap(
+                          INDENT,
+                          INDENT + INDENT,
+                          saved.text() + " of opening hours are saved.",
+                          width)));
+      found.moved().forEach(one -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, one, width)));
+    }
     lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, found.after().sentence(), width));
     found.notes().forEach(note -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, note, width)));
     return lines;
-  }
-
-  private static String proof(Proposal.Found found) {
-    Bound bound = found.bound();
-    String none =
-        "No run of these prints can end before "
-            + bound.finish().text()
-            + ", since "
-            + bound.because().text();
-    if (found.isProved()) {
-      return "Shortest: proved. " + none + ".";
-    }
-    Span gap = found.finish().since(bound.finish());
-    return none
-        + "; this one ends "
-        + (gap.minutes() < 1 ? "less than a minute" : gap.wholeMinutesUp().text())
-        + " later.";
   }
 
   /** Why no run is proposed, with what stands against the plan. */

@@ -1,0 +1,179 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+import strikeoff.day.Use;
+import strikeoff.day.facts.Timeline;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
+import strikeoff.units.Span;
+
+/** Says in sentences what a proposed run does otherwise than the plan's own, and what for. */
+final class Moved {
+
+  private final PrintPlan now;
+  private final PrintPlan then;
+  private final List<String> told = new ArrayList<>();
+
+  private Moved(PrintPlan now, PrintPlan then) {
+    this.now = now;
+    this.then = then;
+  }
+
+  /** None if the plan prints nothing yet, or its run stays. */
+  static List<String> of(Proposal.Found found) {
+    Timeline today = found.before().facts().timeline();
+    if (today.impressions().isEmpty() || found.isAsItWas()) {
+      return List.of();
+    }
+    Moved moved = new Moved(found.before().plan(), found.after().plan());
+    moved.waiting(today, found.after().facts().timeline());
+    moved.order();
+    now(found).run().stream()
+        .filter(Step.Sew.class::isInstance)
+        .forEach(step -> moved.sewing((Step.Sew) step));
+    moved.count(
+        Moved::together,
+        "print step is worked by several people at once",
+        "print steps are worked by several people at once",
+        "one lays a frame while another waits");
+    moved.count(
+        Moved::felt,
+        "wait ends when films are felt to be dry",
+        "waits end when films are felt to be dry",
+        "nobody waits for longer than they take");
+    moved.count(
+        Moved::blown,
+        "wait has a fan or a hair-dryer",
+        "waits have a fan or a hair-dryer",
+        "films dry sooner in moved air");
+    moved.count(
+        run -> (int) run.stream().filter(Step.EndOfDay.class::isInstance).count(),
+        "day is ended before its hours are over",
+        "days are ended before their hours are over",
+        "the hours that are left are worked");
+    return List.copyOf(moved.told);
+  }
+
+  private static PrintPlan now(Proposal.Found found) {
+    return found.before().plan();
+  }
+
+  private void waiting(Timeline today, Timeline proposed) {
+    Span before = Use.of(today.tasks(), now.hours()).waiting();
+    Span after = Use.of(proposed.tasks(), then.hours()).waiting();
+    if (Math.abs(before.minutes() - after.minutes()) >= 1) {
+      told.add(
+          "Within opening hours the cloth waits while nobody works for "
+              + after.wholeMinutesUp().text()
+              + ", today for "
+              + before.wholeMinutesUp().text()
+              + ".");
+    }
+  }
+
+  private void order() {
+    List<String> before = order(now.run());
+    List<String> after = order(then.run());
+    if (!before.equals(after)) {
+      told.add(
+          "Printed first are, in this order, "
+              + String.join(", ", after)
+              + "; today "
+              + String.join(", ", before)
+              + ".");
+    }
+  }
+
+  private static List<String> order(List<Step> run) {
+    Set<String> order = new LinkedHashSet<>();
+    for (Step step : run) {
+      if (step instanceof Step.Print print) {
+        order.addAll(print.arrangements());
+      }
+    }
+    return List.copyOf(order);
+  }
+
+  private void sewing(Step.Sew sew) {
+    Optional<Integer> before = printsBefore(now.run(), sew);
+    Optional<Integer> after = printsBefore(then.run(), sew);
+    if (after.isPresent() && !before.equals(after)) {
+      told.add(
+          "The seam "
+              + sew.seam()
+              + " is sewn "
+              + place(after.get())
+              + ", today "
+              + place(before.orElse(0))
+              + (after.get() == 0 ? ": no print has to dry before it." : "."));
+    }
+  }
+
+  private static String place(int prints) {
+    return prints == 0
+        ? "before anything is printed"
+        : prints == 1 ? "after the first print step" : "after " + prints + " print steps";
+  }
+
+  private static Optional<Integer> printsBefore(List<Step> run, Step.Sew sew) {
+    int prints = 0;
+    for (Step step : run) {
+      if (step instanceof Step.Sew other && other.seam().equals(sew.seam())) {
+        return Optional.of(prints);
+      }
+      prints += step instanceof Step.Print ? 1 : 0;
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * @param why what more of it is good for; for fewer nothing is said
+   */
+  private void count(ToIntFunction<List<Step>> how, String one, String many, String why) {
+    int before = how.applyAsInt(now.run());
+    int after = how.applyAsInt(then.run());
+    boolean gains = one.startsWith("day") ? after < before : after > before;
+    if (before != after) {
+      told.add(
+          (after == 0 ? "No " : after + " ")
+              + (after == 1 || after == 0 ? one : many)
+              + ", today "
+              + (before == 0 ? "none" : before)
+              + (gains ? ": " + why + "." : "."));
+    }
+  }
+
+  private static int together(List<Step> run) {
+    return (int)
+        run.stream().filter(s -> s instanceof Step.Print print && !print.also().isEmpty()).count();
+  }
+
+  private static List<Wait> waits(List<Step> run) {
+    List<Wait> waits = new ArrayList<>();
+    for (Step step : run) {
+      if (step instanceof Step.Print print) {
+        waits.addAll(
+            List.of(print.dryBetweenColours(), print.dryBetweenPasses(), print.beforeMoving()));
+      } else if (step instanceof Step.Dry dry) {
+        waits.add(dry.waits());
+      }
+    }
+    return waits.stream().filter(wait -> !wait.isNone()).collect(Collectors.toList());
+  }
+
+  private static int felt(List<Step> run) {
+    return (int) waits(run).stream().filter(w -> w.until() instanceof Until.State).count();
+  }
+
+  private static int blown(List<Step> run) {
+    return (int) waits(run).stream().filter(w -> w.air().isPresent()).count();
+  }
+}
