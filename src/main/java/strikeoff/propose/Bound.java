@@ -12,10 +12,22 @@ import strikeoff.units.Span;
  */
 public record Bound(Moment finish, Moment dry, Binding because) {
 
+  /** Why, with the minutes from which it follows. */
+  String text() {
+    Span after = finish.since(dry);
+    return because.text()
+        + (after.minutes() < 1 || because instanceof Night
+            ? ""
+            : ", so that with drying they are ready for what comes after at "
+                + dry.clock()
+                + " at the soonest, and that takes "
+                + after.wholeMinutesUp().text());
+  }
+
   /** What keeps runs from ending sooner. */
   public sealed interface Binding {
 
-    /** The rest of a sentence that begins with “since”. */
+    /** Goes on after a colon. */
     String text();
   }
 
@@ -83,6 +95,26 @@ public record Bound(Moment finish, Moment dry, Binding because) {
           + " take "
           + takes.wholeMinutesUp().text()
           + " one on the other";
+    }
+  }
+
+  /**
+   * Colours from one on come after those before them on every motif.
+   *
+   * @param colour the first of those that are printed last
+   * @param first from the first frame on, how soon one of them may begin anywhere
+   * @param prints how long it takes all hands to print them
+   */
+  public record Colours(int colour, Span first, Span prints, int people) implements Binding {
+    @Override
+    public String text() {
+      return "no motif can take its colour "
+          + colour
+          + " sooner than "
+          + first.wholeMinutesUp().text()
+          + " after the first frame, as what lies under it dries, and then "
+          + (people == 1 ? "one person prints " : people + " people print ")
+          + prints.wholeMinutesUp().text();
     }
   }
 

@@ -373,8 +373,7 @@ final class Bounding {
     return new Term(
         all + fix,
         begins + up(work, people),
-        new Bound.Stretches(
-            1, new Span(0), Span.ofSeconds(first + up(work, people)), people, new Span(0)));
+        new Bound.Colours(colour, Span.ofSeconds(first), Span.ofSeconds(up(work, people)), people));
   }
 
   /**

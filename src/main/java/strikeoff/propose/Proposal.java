@@ -2,6 +2,8 @@ package strikeoff.propose;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.day.Moment;
 import strikeoff.day.Use;
@@ -88,18 +90,31 @@ public sealed interface Proposal {
     /** How far it is from the best, in sentences. */
     public String proof() {
       String none =
-          "No run of these prints can end before "
-              + bound.finish().text()
-              + ", since "
-              + bound.because().text();
+          "No run of these prints can end before " + bound.finish().text() + ": " + bound.text();
       if (isProved()) {
-        return "Shortest: proved. " + none + ".";
+        return none + ". This one is as short as can be.";
       }
       Span gap = finish().since(bound.finish());
       return none
-          + "; this one ends "
+          + ". This one ends "
           + (gap.minutes() < 1 ? "less than a minute" : gap.wholeMinutesUp().text())
           + " later.";
+    }
+
+    /** What the check says of it besides, a line each, and what of that is new. */
+    public List<String> advice() {
+      Set<String> known =
+          before.findings().stream().map(f -> f.rule().id()).collect(Collectors.toSet());
+      return after.findings().stream()
+          .map(
+              finding ->
+                  finding.rule().id()
+                      + ", line "
+                      + finding.place().position().line()
+                      + ": "
+                      + finding.rule().summary()
+                      + (known.contains(finding.rule().id()) ? "." : ": new."))
+          .toList();
     }
 
     /** True if no run ends sooner. */

@@ -174,7 +174,7 @@ public final class Proposer {
     if (beginnings.isEmpty()) {
       return refused("No order of its prints keeps to what must come first.");
     }
-    RunText runText = new RunText(text, leeway);
+    RunText runText = new RunText(text, leeway, rehearsal);
     Judge anything = new Judge(checker, name, runText, Set.of(), true, true);
     List<Looked> looked = looked(beginnings, rehearsal, anything);
     if (looked.isEmpty()) {

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import strikeoff.day.facts.Rehearsal;
 import strikeoff.document.Edit;
 import strikeoff.document.Scalars;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.AcceptedSteps;
+import strikeoff.layout.Footprint;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
@@ -25,15 +27,17 @@ final class RunText {
 
   private final Manuscript manuscript;
   private final Leeway leeway;
+  private final DryingTold dried;
   private final Measures units;
   private final Map<Step, List<String>> kept = new HashMap<>();
 
   /**
    * @param text of the plan, without a byte-order mark
    */
-  RunText(String text, Leeway leeway) {
+  RunText(String text, Leeway leeway, Rehearsal rehearsal) {
     this.manuscript = Manuscript.of(text).orElseThrow();
     this.leeway = leeway;
+    this.dried = new DryingTold(leeway, rehearsal);
     this.units = leeway.plan().measures();
     List<Step> all = new ArrayList<>(leeway.first());
     all.addAll(leeway.last());
@@ -105,7 +109,7 @@ final class RunText {
       lines.add("- sew: " + Scalars.text(sew.seam()));
       by(lines, sew.by());
     } else if (step instanceof Step.EndOfDay) {
-      lines.add("- end of day");
+      lines.add(told("- end of day", night(run, at)));
     } else {
       throw new IllegalArgumentException("no proposed run has a step " + step.title(units));
     }
@@ -146,20 +150,23 @@ final class RunText {
     wait(
         lines,
         "dry between passes",
+        print,
         print.dryBetweenPasses(),
-        "odd numbers dry before the frames between them lie on their edges");
+        "those printed first are dry to the touch before the frames between lie on them");
     wait(
         lines,
         "dry between colours",
+        print,
         print.dryBetweenColours(),
-        "each colour dries before the next frame lies on it");
+        "each colour is dry to the touch before the next one's frame lies on it");
     wait(
         lines,
         "before moving",
+        print,
         print.beforeMoving(),
         printed
-            ? "what is printed dries before the cloth moves on"
-            : "each stretch dries before the cloth moves on");
+            ? "what is printed is dry enough to be lifted before the cloth moves on"
+            : "each stretch is dry enough to be lifted before the cloth moves on");
     List<String> people = PrintDraft.people(print);
     if (!people.isEmpty() && !people.equals(leeway.crew().subList(0, 1))) {
       lines.add("  by: " + names(people));
@@ -204,34 +211,63 @@ final class RunText {
         .equals(List.of(number));
   }
 
-  private void wait(List<String> lines, String key, Wait wait, String why) {
+  private void wait(List<String> lines, String key, Step.Print print, Wait wait, String why) {
     if (!wait.isNone()) {
-      lines.add(told("  " + key + ": " + wait.text(units), why));
+      String lasts =
+          wait.until() instanceof Until.State state
+              ? dried.of(film -> prints(print, film), state.dryness(), wait.air())
+              : "";
+      lines.add(told("  " + key + ": " + wait.text(units), lasts + why));
     }
   }
 
-  /** What a drying step waits for, by the step that comes after it. */
+  private static boolean prints(Step.Print print, Footprint film) {
+    return print.arrangements().contains(film.placement().arrangement())
+        && (print.separations().isEmpty()
+            || print.separations().contains(film.separation().number()));
+  }
+
+  /** What a drying step waits for, by the step that comes after it, and for how long. */
   private String why(List<Step> run, int at) {
     Step.Dry dry = (Step.Dry) run.get(at);
-    boolean felt = dry.until() instanceof Until.State;
-    Dryness state = felt ? ((Until.State) dry.until()).dryness() : Dryness.FRAME_SAFE;
-    for (int i = at + 1; i < run.size(); i++) {
-      Step next = run.get(i);
+    if (!(dry.until() instanceof Until.State state)) {
+      return what(run, at, Dryness.FRAME_SAFE);
+    }
+    String lasts = dried.of(film -> isPrinted(run, at, film), state.dryness(), dry.air());
+    return lasts + what(run, at, state.dryness());
+  }
+
+  private static boolean isPrinted(List<Step> run, int before, Footprint film) {
+    return run.subList(0, before).stream()
+        .anyMatch(step -> step instanceof Step.Print print && prints(print, film));
+  }
+
+  private static String what(List<Step> run, int at, Dryness state) {
+    for (Step next : run.subList(at + 1, run.size())) {
       if (next instanceof Step.Sew sew) {
-        return "all prints dry before " + sew.seam() + " is sewn";
+        return "all prints are dry before " + sew.seam() + " is sewn";
       }
       if (Leeway.isWet(next)) {
         return next instanceof Step.HeatSet
-            ? "all prints dry through before the heat"
-            : "all prints dry through before they get wet";
+            ? "all prints are dry through before the heat"
+            : "all prints are dry through before they get wet";
       }
-      if (next instanceof Step.Print print) {
+      if (next instanceof Step.Print) {
         return state == Dryness.FRAME_SAFE
-            ? "what lies under the next frames dries"
-            : "all prints dry, so that the cloth may be moved";
+            ? "what lies under the next frames is dry to the touch"
+            : "all prints are dry enough to be lifted, so that the cloth may be moved";
       }
     }
-    return "all prints dry";
+    return "all prints are dry";
+  }
+
+  /** A night is a wait as well, where films lie on the cloth. */
+  private static String night(List<Step> run, int at) {
+    boolean printed = run.subList(0, at).stream().anyMatch(Step.Print.class::isInstance);
+    boolean wet = at + 1 < run.size() && Leeway.isWet(run.get(at + 1));
+    return printed && wet
+        ? "all prints dry through overnight; feel them before what comes next"
+        : "the rest goes on in the morning";
   }
 
   private static String told(String line, String why) {

@@ -18,14 +18,14 @@ final class ProposalPages {
     Checked.Judged after = found.after();
     TwoClocks clocks = TwoClocks.of(found);
     List<Figure> figures = new ArrayList<>();
-    found.ends().ifPresent(end -> figures.add(new Figure("Today's run ends", end.text())));
+    found.ends().ifPresent(end -> figures.add(new Figure("Your run as written ends", end.text())));
     figures.add(
         new Figure(
             "This one ends",
             found.finish().text(),
             found.slowFinish().equals(found.finish())
-                ? "in slow drying too"
-                : "in slow drying " + found.slowFinish().text()));
+                ? "also where films dry slowly"
+                : "where films dry slowly " + found.slowFinish().text()));
     figures.add(new Figure("No run ends before", found.bound().finish().text()));
     found
         .saved()
@@ -56,8 +56,9 @@ final class ProposalPages {
 
   private static List<String> known(Proposal.Found found) {
     List<String> known = new ArrayList<>();
-    known.add(found.after().sentence());
     known.addAll(found.notes());
+    known.add(found.after().sentence());
+    known.addAll(found.advice());
     return known;
   }
 

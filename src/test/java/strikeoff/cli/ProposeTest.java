@@ -51,12 +51,14 @@ class ProposeTest {
     assertThat(outcome.out())
         .startsWith("--- border.yaml\n+++ border.yaml\n@@ -")
         .contains("-    pause: 3 min\n")
-        .contains("until frame-safe   # odd numbers dry before the frames between them")
-        .contains("+  - dry: until fix-safe   # all prints dry through before they get wet\n");
+        .contains("those printed first are dry to the touch before the frames between lie on")
+        .containsPattern(
+            "\\+  - dry: until fix-safe   # about \\d+ min, on a slow day [^:]+: all prints are dry through before they get wet\n");
     assertThat(outcome.err())
-        .startsWith("border.yaml: today's run ends on day 1, 13:37; this one ends on day 1, 11:5")
+        .startsWith(
+            "border.yaml: your run as written ends on day 1, 13:37; this one ends on day 1, 11:5")
         .contains("No run of these prints can end before day 1, 11:5")
-        .contains("in slow drying on day 1, 12:")
+        .contains("where films dry slowly on day 1, 12:")
         .contains("It counts on a fan, which the plan doesn't name");
   }
 

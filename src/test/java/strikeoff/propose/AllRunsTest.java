@@ -77,7 +77,7 @@ class AllRunsTest {
         new Judge(
             SmallPlan.CHECKER.withoutTrials(),
             "row.yaml",
-            new RunText(plan.text(), bench.leeway()),
+            new RunText(plan.text(), bench.leeway(), bench.rehearsal()),
             Set.of(),
             true,
             false);

@@ -22,8 +22,8 @@ public final class ProposalText {
     boolean prints = !found.before().facts().timeline().impressions().isEmpty();
     String slowly =
         finish.equals(found.slowFinish())
-            ? "slow drying too"
-            : "slow drying " + found.slowFinish().when();
+            ? "also where films dry slowly"
+            : "where films dry slowly " + found.slowFinish().when();
     lines.addAll(
         Plain.wrap(
             "",
@@ -32,22 +32,23 @@ public final class ProposalText {
                 ? name
                     + ": its run stays. It ends "
                     + finish.when()
-                    + ", in "
+                    + ", "
                     + slowly
                     + "; of "
                     + found.tried()
                     + " runs none was better."
                 : name
                     + ": "
-                    + (prints ? "today's run ends " + today.when() : "it has no run yet")
+                    + (prints ? "your run as written ends " + today.when() : "it has no run yet")
                     + "; this one ends "
                     + finish.when()
-                    + ", in "
+                    + ", "
                     + slowly
                     + " ("
                     + found.tried()
                     + " runs tried).",
             width));
+    found.notes().forEach(note -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, note, width)));
     lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, found.proof(), width));
     if (!found.isAsItWas()) {
       lines.add("");
@@ -66,7 +67,9 @@ public final class ProposalText {
       found.moved().forEach(one -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, one, width)));
     }
     lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, found.after().sentence(), width));
-    found.notes().forEach(note -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, note, width)));
+    found
+        .advice()
+        .forEach(one -> lines.addAll(Plain.wrap(INDENT + INDENT, INDENT + INDENT, one, width)));
     return lines;
   }
 
