@@ -42,8 +42,9 @@ public record IdleHand(
   /**
    * For the first of the crew who does nothing the change that saves most, tried by simulating the
    * run with it; none if nothing saves time, if it would bring a frame on to a wetter film, or if
-   * the trials are used up. Where there is most to take over is tried first; who takes less over
-   * than another change saves can't save more.
+   * the trials are used up. Where there is most work to join in is tried first: a run gets no
+   * shorter by more than the work that she joins in, so one that another change saves more than is
+   * not tried.
    */
   static List<IdleHand> all(DayRun day, PrintPlan plan, Trials trials) {
     Set<String> busy = new HashSet<>();
@@ -58,7 +59,7 @@ public record IdleHand(
     int step = 0;
     List<IdleHand> found = List.of();
     for (Change change : changes(day, plan, person)) {
-      if (change.takesOver() == 0 || change.takesOver() < most) {
+      if (change.joinsIn() == 0 || change.joinsIn() < most) {
         break;
       }
       PrintPlan changed = change.in(plan);
@@ -92,9 +93,9 @@ public record IdleHand(
    * What could be written so that somebody helps.
    *
    * @param step as it then stands
-   * @param takesOver seconds that the step is shorter if its work is shared out evenly
+   * @param joinsIn seconds of work that she joins in
    */
-  private record Change(Step.Print step, String write, long takesOver) {
+  private record Change(Step.Print step, String write, long joinsIn) {
 
     PrintPlan in(PrintPlan plan) {
       List<Step> run = new ArrayList<>(plan.run());
@@ -103,7 +104,7 @@ public record IdleHand(
     }
   }
 
-  /** Those that take most over first. */
+  /** Those with most work first. */
   private static List<Change> changes(DayRun day, PrintPlan plan, String person) {
     List<Change> changes = new ArrayList<>();
     for (Step step : plan.run()) {
@@ -119,7 +120,7 @@ public record IdleHand(
             new Change(
                 print.by(List.copyOf(people)),
                 "`by: [" + names + "]`" + in,
-                shared(work(day, step, Task::worked), people.size())));
+                work(day, step, Task::worked)));
         if (print.washes().isEmpty()) {
           changes.add(
               new Change(
@@ -129,16 +130,8 @@ public record IdleHand(
         }
       }
     }
-    changes.sort(Comparator.comparingLong(Change::takesOver).reversed());
+    changes.sort(Comparator.comparingLong(Change::joinsIn).reversed());
     return changes;
-  }
-
-  /**
-   * @param seconds of work, of all who do it now
-   * @param people who share it then
-   */
-  private static long shared(long seconds, int people) {
-    return seconds / (people - 1) - seconds / people;
   }
 
   private static long work(DayRun day, Step step, Predicate<Task> which) {
