@@ -2,6 +2,8 @@ package strikeoff.day;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -22,6 +24,7 @@ import strikeoff.plan.Until.Dryness;
 public final class WetCloth {
 
   private static final List<Dryness> STATES = List.of(Dryness.values());
+  private static final Comparator<Printed> LIFTED = Comparator.comparingLong(Printed::lifted);
 
   private final Films films;
   private final Air room;
@@ -71,9 +74,6 @@ public final class WetCloth {
     return slowest(state, films, now, film -> {});
   }
 
-  /** The last film of those that need the same, when it is in a state, and which are before it. */
-  private record Last(Printed film, long at, long aheadSince) {}
-
   /**
    * Of films that need the same the last one is the slowest, where nothing speaks against it; so
    * the others need not be followed.
@@ -81,24 +81,20 @@ public final class WetCloth {
    * @param wet told of each film that has not reached it by now, or may not have
    */
   private long slowest(Dryness state, List<Printed> films, long now, Consumer<Printed> wet) {
-    Map<FilmNeed, Printed> last = new IdentityHashMap<>();
-    for (Printed film : films) {
-      last.merge(film.need(), film, (one, other) -> other.lifted() > one.lifted() ? other : one);
-    }
-    Map<FilmNeed, Last> lasts = new IdentityHashMap<>();
-    last.forEach(
-        (need, film) -> {
-          long at = reached(state, film).best();
-          lasts.put(need, new Last(film, at, clock.aheadSince(need, at)));
-        });
+    Map<FilmNeed, List<Printed>> alike = new IdentityHashMap<>();
+    films.forEach(film -> alike.computeIfAbsent(film.need(), n -> new ArrayList<>()).add(film));
     long slowest = now;
-    for (Printed film : films) {
-      Last same = lasts.get(film.need());
-      boolean ahead = film == same.film() || film.lifted() >= same.aheadSince();
-      long at = ahead ? same.at() : reached(state, film).best();
-      if (at > now) {
-        wet.accept(film);
-        slowest = Math.max(slowest, at);
+    for (List<Printed> same : alike.values()) {
+      Printed last = Collections.max(same, LIFTED);
+      long reaches = reached(state, last).best();
+      long aheadSince = same.size() == 1 ? 0 : clock.aheadSince(last.need(), reaches);
+      for (Printed film : same) {
+        boolean ahead = film == last || film.lifted() >= aheadSince;
+        long at = ahead ? reaches : reached(state, film).best();
+        if (at > now) {
+          wet.accept(film);
+          slowest = Math.max(slowest, at);
+        }
       }
     }
     return slowest;

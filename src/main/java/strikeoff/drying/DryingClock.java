@@ -213,14 +213,15 @@ public final class DryingClock {
         } else {
           full = hours;
         }
-        Part part = new Part(hours, full, end, rate, rate * need.skin(day));
+        double throughSkin = rate * need.skin(day);
+        double goes = evaporates(hours, full, end, rate, throughSkin);
         if (Double.isInfinite(lift)) {
-          lift = part.reaches(left);
-          left -= part.evaporates();
+          lift = reaches(left, hours, full, end, rate, throughSkin);
+          left -= goes;
         }
         if (Double.isInfinite(through)) {
-          through = part.reaches(leftThrough);
-          leftThrough -= part.evaporates();
+          through = reaches(leftThrough, hours, full, end, rate, throughSkin);
+          leftThrough -= goes;
         }
         if (Double.isFinite(through) && Double.isFinite(frame)) {
           break;
@@ -232,28 +233,31 @@ public final class DryingClock {
     }
   }
 
-  /** A part of a film's drying in one air: first at the full rate, then through its skin. */
-  private record Part(double start, double full, double end, double rate, double throughSkin) {
+  /**
+   * What evaporates in one air: at the full rate first, then through the film's skin.
+   *
+   * @param full until when it is the full rate
+   */
+  private static double evaporates(
+      double start, double full, double end, double rate, double throughSkin) {
+    return Double.isInfinite(end) ? 0 : rate * (full - start) + throughSkin * (end - full);
+  }
 
-    double evaporates() {
-      return Double.isInfinite(end) ? 0 : rate * (full - start) + throughSkin * (end - full);
+  /** When so much more has evaporated; infinite if not in this air. */
+  private static double reaches(
+      double left, double start, double full, double end, double rate, double throughSkin) {
+    if (left <= 0) {
+      return start;
     }
-
-    /** When so much more has evaporated; infinite if not in this part. */
-    double reaches(double left) {
-      if (left <= 0) {
-        return start;
-      }
-      double atFull = rate * (Math.min(full, end) - start);
-      if (left <= atFull) {
-        return start + left / rate;
-      }
-      if (throughSkin <= 0 || Double.isInfinite(full)) {
-        return Double.POSITIVE_INFINITY;
-      }
-      double at = full + (left - atFull) / throughSkin;
-      return at <= end ? at : Double.POSITIVE_INFINITY;
+    double atFull = rate * (Math.min(full, end) - start);
+    if (left <= atFull) {
+      return start + left / rate;
     }
+    if (throughSkin <= 0 || Double.isInfinite(full)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double at = full + (left - atFull) / throughSkin;
+    return at <= end ? at : Double.POSITIVE_INFINITY;
   }
 
   /** When one film is in each state. */

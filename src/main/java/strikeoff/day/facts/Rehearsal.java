@@ -2,6 +2,7 @@ package strikeoff.day.facts;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +48,7 @@ public final class Rehearsal {
   private final Beforehand known;
   private final double fewMinutes;
   private final Films slowFilms;
+  private final Map<String, Optional<Span>> lives = new HashMap<>();
   private PrintRun sets;
   private int tried;
 
@@ -207,24 +209,25 @@ public final class Rehearsal {
   }
 
   private long tooOld(DayRun day, PrintPlan tries) {
-    Map<Paste, Impression> last = new HashMap<>();
+    Map<String, Impression> last = new LinkedHashMap<>();
     for (Impression impression : day.impressions()) {
-      Paste paste = impression.footprint().paste();
-      Impression before = last.get(paste);
-      if (before == null || impression.laid().compareTo(before.laid()) > 0) {
-        last.put(paste, impression);
-      }
+      last.merge(
+          impression.footprint().paste().name(),
+          impression,
+          (one, other) -> other.laid().compareTo(one.laid()) > 0 ? other : one);
     }
     double over = 0;
     Mixings mixings = null;
-    for (Map.Entry<Paste, Impression> use : last.entrySet()) {
-      Optional<Span> life = known.lives().apply(use.getKey());
+    for (Impression use : last.values()) {
+      Paste paste = use.footprint().paste();
+      Optional<Span> life = lives.computeIfAbsent(paste.name(), n -> known.lives().apply(paste));
       if (life.isPresent()) {
         mixings = mixings == null ? new Mixings(tries, day.tasks(), day.start()) : mixings;
-        Moment laid = use.getValue().laid();
-        Optional<Moment> ready = mixings.readyBefore(use.getKey(), laid);
+        Optional<Moment> ready = mixings.readyBefore(paste, use.laid());
         over +=
-            ready.map(r -> Math.max(0, laid.since(r).seconds() - life.get().seconds())).orElse(0.0);
+            ready
+                .map(r -> Math.max(0, use.laid().since(r).seconds() - life.get().seconds()))
+                .orElse(0.0);
       }
     }
     return (long) Math.ceil(over);
