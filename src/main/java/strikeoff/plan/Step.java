@@ -170,6 +170,11 @@ public sealed interface Step {
       return all;
     }
 
+    /** The same step, to be changed in some of its values. */
+    public PrintChange change() {
+      return new PrintChange(this);
+    }
+
     /** The same step, printed by the first of its people alone. */
     public Print byOne() {
       return by(by.stream().toList());
@@ -181,42 +186,12 @@ public sealed interface Step {
      * @param people who; none for the first of the crew
      */
     public Print by(List<String> people) {
-      return new Print(
-          number,
-          arrangements,
-          only,
-          separations,
-          order,
-          everyOther,
-          pause,
-          dryBetweenColours,
-          beforeMoving,
-          people.stream().findFirst(),
-          people.stream().skip(1).toList(),
-          washes,
-          dryBetweenPasses,
-          washBetweenColours,
-          path);
+      return change().by(people).made();
     }
 
     /** The same step, with somebody who washes its screens out. */
     public Print washedBy(String person) {
-      return new Print(
-          number,
-          arrangements,
-          only,
-          separations,
-          order,
-          everyOther,
-          pause,
-          dryBetweenColours,
-          beforeMoving,
-          by,
-          also,
-          Optional.of(person),
-          dryBetweenPasses,
-          washBetweenColours,
-          path);
+      return change().washedBy(person).made();
     }
 
     @Override
@@ -226,22 +201,7 @@ public sealed interface Step {
 
     @Override
     public Print at(int place) {
-      return new Print(
-          place,
-          arrangements,
-          only,
-          separations,
-          order,
-          everyOther,
-          pause,
-          dryBetweenColours,
-          beforeMoving,
-          by,
-          also,
-          washes,
-          dryBetweenPasses,
-          washBetweenColours,
-          Step.path(place));
+      return change().at(place).made();
     }
 
     @Override

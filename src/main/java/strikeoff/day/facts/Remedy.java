@@ -7,6 +7,7 @@ import strikeoff.day.WashStep;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintChange;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -180,24 +181,22 @@ public record Remedy(
     return new Wait(new Until.Time(new Span(minutes)), air);
   }
 
-  private Step changed(Step.Print p) {
-    return new Step.Print(
-        p.number(),
-        p.arrangements(),
-        p.only(),
-        p.separations(),
-        p.order(),
-        p.everyOther() || how == How.EVERY_OTHER,
-        how == How.PAUSE ? new Span(minutes) : p.pause(),
-        how == How.DRY_BETWEEN_COLOURS ? drying() : p.dryBetweenColours(),
-        how == How.BEFORE_MOVING ? drying() : p.beforeMoving(),
-        alone.or(p::by),
-        alone.isPresent() ? List.of() : p.also(),
-        p.washes(),
-        how == How.DRY_BETWEEN_PASSES || how == How.EVERY_OTHER && minutes > 0
-            ? drying()
-            : p.dryBetweenPasses(),
-        p.washBetweenColours(),
-        p.path());
+  private Step changed(Step.Print print) {
+    PrintChange change = print.change();
+    alone.ifPresent(person -> change.by(List.of(person)));
+    switch (how) {
+      case PAUSE -> change.pause(new Span(minutes));
+      case DRY_BETWEEN_COLOURS -> change.dryBetweenColours(drying());
+      case BEFORE_MOVING -> change.beforeMoving(drying());
+      case DRY_BETWEEN_PASSES -> change.dryBetweenPasses(drying());
+      case EVERY_OTHER -> {
+        change.everyOther();
+        if (minutes > 0) {
+          change.dryBetweenPasses(drying());
+        }
+      }
+      case DRY_STEP -> throw new IllegalStateException("a step of its own changes no print");
+    }
+    return change.made();
   }
 }

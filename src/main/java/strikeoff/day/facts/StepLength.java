@@ -53,7 +53,10 @@ public record StepLength(
         : "Make it shorter, or open the room longer";
   }
 
-  static List<StepLength> all(DayRun simulated, PrintPlan plan) {
+  /**
+   * @param before number of the step before which steps are told
+   */
+  static List<StepLength> all(DayRun simulated, PrintPlan plan, int before) {
     Map<Integer, List<Task>> byStep = new LinkedHashMap<>();
     for (Task task : simulated.tasks()) {
       boolean onCloth =
@@ -69,7 +72,7 @@ public record StepLength(
     List<StepLength> all = new ArrayList<>();
     for (Step step : plan.run()) {
       List<Task> own = byStep.get(step.number());
-      if (own != null) {
+      if (own != null && step.number() < before) {
         all.add(of(step, own, longest, plan));
       }
     }

@@ -92,55 +92,76 @@ public record Timeline(
         evidence(day, plan, known));
   }
 
+  /** All facts; what is tried on the run comes from {@link #tried}, in its order. */
   private static List<Evidence> evidence(DayRun day, PrintPlan plan, Beforehand known) {
     Policy policy = known.policy();
-    List<Evidence> evidence = new ArrayList<>();
     List<EndlessWait> blocked = day.run().blocked();
-    evidence.addAll(blocked);
+    List<StepLength> lengths = StepLength.all(day, plan, firstByOne(blocked));
+    RunFigures figures = RunFigures.of(day, plan);
+    List<Evidence> evidence = new ArrayList<>(blocked);
     evidence.addAll(FilmsInRoom.all(day, plan, policy));
     evidence.addAll(NotInRoom.all(day.run().missing(), plan));
     evidence.addAll(DryingAir.all(day, plan, policy));
-    Trials trials = new Trials(plan, known, day);
-    int impressions = day.impressions().size();
-    evidence.addAll(new WetContacts(day, trials).all());
-    evidence.addAll(
-        TakingUp.all(day, plan.measures(), remedy -> trials.tried(remedy, impressions)));
-    evidence.addAll(IdleHand.all(day, plan, trials));
+    evidence.addAll(tried(day, plan, known, firstUntold(lengths, blocked)));
     evidence.addAll(Clearing.of(day, plan, known));
     evidence.addAll(IdleScreen.all(day, plan, policy));
-    // Steps that are simulated by one person instead of several are longer for that reason alone.
-    int byOne =
-        blocked.stream()
-            .filter(b -> b.why() == EndlessWait.Why.SCREEN_TWICE)
-            .mapToInt(EndlessWait::step)
-            .min()
-            .orElse(Integer.MAX_VALUE);
-    List<StepLength> lengths =
-        StepLength.all(day, plan).stream().filter(s -> s.step() < byOne).toList();
     evidence.addAll(lengths);
-    // What comes after a step that fits into no day is simulated on days that will be others once
-    // it is split, so those are not told.
-    int told =
-        lengths.stream()
-            .filter(s -> s.over().minutes() > 0)
-            .mapToInt(StepLength::step)
-            .min()
-            .orElse(byOne);
-    DayEnd.Trial trial =
-        (d, steps, late, days) -> trials.endsInTime(d, steps, late, days, impressions);
-    boolean tender =
-        plan.cloth().fibres().keySet().stream().map(policy::fibre).anyMatch(Fibre::protein);
-    DayEnds.all(day.tasks(), plan, tender, trial).stream()
-        .filter(d -> d.step() < told)
-        .forEach(evidence::add);
     evidence.addAll(LongestFrame.all(day, plan, policy));
     evidence.addAll(SetOnTable.all(day, plan));
     evidence.addAll(day.run().places());
     evidence.addAll(FramesOnBoards.all(day, plan));
-    RunFigures figures = RunFigures.of(day, plan);
     evidence.add(figures);
     evidence.addAll(WaitingShare.of(day.use(), figures));
     return evidence;
+  }
+
+  /**
+   * What tries remedies on the run. All of it draws on one budget, so what comes first is tried
+   * first where a long run leaves too little for everything: wet film before hands and hours.
+   *
+   * @param told number of the step before which days are told
+   */
+  private static List<Evidence> tried(DayRun day, PrintPlan plan, Beforehand known, int told) {
+    Trials trials = new Trials(plan, known, day);
+    int impressions = day.impressions().size();
+    List<Evidence> facts = new ArrayList<>(new WetContacts(day, trials).all());
+    facts.addAll(TakingUp.all(day, plan.measures(), remedy -> trials.tried(remedy, impressions)));
+    facts.addAll(IdleHand.all(day, plan, trials));
+    boolean tender =
+        plan.cloth().fibres().keySet().stream().map(known.policy()::fibre).anyMatch(Fibre::protein);
+    DayEnds.all(
+            day.tasks(),
+            plan,
+            tender,
+            (d, steps, late, days) -> trials.endsInTime(d, steps, late, days, impressions))
+        .stream()
+        .filter(end -> end.step() < told)
+        .forEach(facts::add);
+    return facts;
+  }
+
+  /**
+   * Steps that are simulated by one person instead of several are longer for that reason alone;
+   * this is the number of the first of them.
+   */
+  private static int firstByOne(List<EndlessWait> blocked) {
+    return blocked.stream()
+        .filter(wait -> wait.why() == EndlessWait.Why.SCREEN_TWICE)
+        .mapToInt(EndlessWait::step)
+        .min()
+        .orElse(Integer.MAX_VALUE);
+  }
+
+  /**
+   * What comes after a step that fits into no day is simulated on days that will be others once it
+   * is split, so those are not told.
+   */
+  private static int firstUntold(List<StepLength> lengths, List<EndlessWait> blocked) {
+    return lengths.stream()
+        .filter(step -> step.over().minutes() > 0)
+        .mapToInt(StepLength::step)
+        .min()
+        .orElse(firstByOne(blocked));
   }
 
   /** Where the cloth lay, in order. */

@@ -10,20 +10,13 @@ import strikeoff.rulebook.own.Vocabulary.Use;
 /**
  * Reads lines that tell how many there are, how often something happens and how much it is in all.
  */
-final class CountReader {
+final class CountReader extends PhraseReader {
 
-  private final WrittenLine written;
-  private final Tokens line;
-  private final Vocabulary words;
-  private final Things things;
   private final LineReader lines;
   private final DescriptionReader descriptions;
 
   CountReader(WrittenLine written, LineReader lines, DescriptionReader descriptions) {
-    this.written = written;
-    this.line = written.line();
-    this.words = written.words();
-    this.things = written.things();
+    super(written);
     this.lines = lines;
     this.descriptions = descriptions;
   }

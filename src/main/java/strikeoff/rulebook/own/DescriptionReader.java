@@ -8,20 +8,13 @@ import java.util.function.Predicate;
 import strikeoff.evidence.Evidence;
 
 /** Reads what a line says of a thing: sentences of the vocabulary, its values, other things. */
-final class DescriptionReader {
+final class DescriptionReader extends PhraseReader {
 
-  private final WrittenLine written;
-  private final Tokens line;
-  private final Vocabulary words;
-  private final Things things;
   private final ComparisonReader comparisons;
   private final RelationReader relations;
 
   DescriptionReader(WrittenLine written) {
-    this.written = written;
-    this.line = written.line();
-    this.words = written.words();
-    this.things = written.things();
+    super(written);
     this.relations = new RelationReader(written);
     this.comparisons = new ComparisonReader(written, relations);
   }

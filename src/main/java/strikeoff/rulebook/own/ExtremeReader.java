@@ -7,25 +7,18 @@ import java.util.function.Predicate;
 import strikeoff.rulebook.own.Vocabulary.Use;
 
 /** Reads lines that ask for what has most or least of something, or ask it of every thing. */
-final class ExtremeReader {
+final class ExtremeReader extends PhraseReader {
+
+  private final LineReader lines;
+  private final DescriptionReader descriptions;
 
   private static final List<String> GREATEST =
       List.of("greatest", "most", "largest", "highest", "longest", "widest");
   private static final List<String> LEAST =
       List.of("least", "fewest", "smallest", "lowest", "shortest", "narrowest");
 
-  private final WrittenLine written;
-  private final Tokens line;
-  private final Vocabulary words;
-  private final Things things;
-  private final LineReader lines;
-  private final DescriptionReader descriptions;
-
   ExtremeReader(WrittenLine written, LineReader lines, DescriptionReader descriptions) {
-    this.written = written;
-    this.line = written.line();
-    this.words = written.words();
-    this.things = written.things();
+    super(written);
     this.lines = lines;
     this.descriptions = descriptions;
   }

@@ -8,18 +8,10 @@ import java.util.Optional;
 import strikeoff.units.Parsed;
 
 /** Reads of which other thing a line speaks, and what both have to do with each other. */
-final class RelationReader {
-
-  private final WrittenLine written;
-  private final Tokens line;
-  private final Vocabulary words;
-  private final Things things;
+final class RelationReader extends PhraseReader {
 
   RelationReader(WrittenLine written) {
-    this.written = written;
-    this.line = written.line();
-    this.words = written.words();
-    this.things = written.things();
+    super(written);
   }
 
   /** A thing that a line before has found, or that each plan has: the table, the first screen. */
