@@ -106,12 +106,12 @@ public final class ClockChart {
     return Moment.of(1, (int) Math.floor(minutes)).clock();
   }
 
-  /** As the day's own chart has it: work is filled, waiting is dashed, cleaning is open. */
+  /** Printing is filled, what else people do is open, and what dries is dashed. */
   private static String look(What what) {
     return switch (what) {
+      case PRINTS -> "work";
       case DRIES -> "wait";
-      case CLEANS -> "wash";
-      default -> "work";
+      default -> "wash";
     };
   }
 
