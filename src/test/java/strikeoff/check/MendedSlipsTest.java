@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
@@ -31,6 +33,8 @@ class MendedSlipsTest {
   private static final Mender.Asked ALL = new Mender.Asked(false, true, true);
   private static final Checker CHECKER = Checker.builtIn();
 
+  private static final Pattern COMMENT = Pattern.compile("   # reed \\d+(?=\\r?\\n)");
+
   private final List<String> table = new ArrayList<>();
   private int mended;
 
@@ -51,6 +55,57 @@ class MendedSlipsTest {
     Files.write(Path.of("target", "mended-slips.txt"), table);
     all.assertAll();
     assertThat(mended).isGreaterThan(60);
+  }
+
+  @Test
+  void whatHasNoStopStaysAsItIs() throws IOException {
+    for (String plan : SlipsTest.PRINTABLE) {
+      String text = Files.readString(Path.of("plans", plan + ".yaml"));
+      Mender.Mended mended = Mender.mended(CHECKER, "plan.yaml", text, ALL);
+      assertThat(mended.made()).as(plan).isEmpty();
+      assertThat(mended.text()).as(plan).isEqualTo(text);
+    }
+  }
+
+  /**
+   * A comment at the end of each line and other line ends make no difference to what is mended, and
+   * no comment of a line that stays is lost.
+   */
+  @Test
+  void allElseIsKeptByteForByte() throws IOException {
+    SoftAssertions all = new SoftAssertions();
+    String plan = "first-border";
+    String text = Files.readString(Path.of("plans", plan + ".yaml"));
+    for (Slip slip : Slip.all()) {
+      Optional<String> slipped = slip.in(plan, text);
+      if (slipped.isPresent()
+          && CHECKER.check("plan.yaml", slipped.get()) instanceof Checked.Judged) {
+        Mender.Mended bare = Mender.mended(CHECKER, "plan.yaml", slipped.get(), ALL);
+        Mender.Mended decked = Mender.mended(CHECKER, "plan.yaml", decked(slipped.get()), ALL);
+        all.assertThat(COMMENT.matcher(decked.text()).replaceAll(""))
+            .as(slip.slip())
+            .isEqualTo(bare.text().replace("\n", "\r\n"));
+        long gone = bare.made().stream().mapToLong(MendedSlipsTest::linesGone).sum();
+        all.assertThat(COMMENT.matcher(decked.text()).results().count())
+            .as("comments left: " + slip.slip())
+            .isGreaterThanOrEqualTo(slipped.get().lines().count() - gone);
+      }
+    }
+    all.assertAll();
+  }
+
+  private static long linesGone(Mender.Made made) {
+    return made.mend().hunks().stream()
+        .mapToLong(hunk -> Math.max(0, hunk.gone().size() - hunk.come().size()))
+        .sum();
+  }
+
+  private static String decked(String text) {
+    StringBuilder decked = new StringBuilder();
+    int[] line = {0};
+    text.lines()
+        .forEach(each -> decked.append(each).append("   # reed ").append(++line[0]).append("\r\n"));
+    return decked.toString();
   }
 
   private void mend(String what, String text, SoftAssertions all) {
