@@ -38,7 +38,7 @@ final class ColourFacts {
     this.printed = swatches.stream().filter(s -> !s.placements().isEmpty()).toList();
     this.shows = policy.order().showsFrom();
     this.apart = policy.order().toldApart();
-    double most = Bounds.PAIRS;
+    long most = Bounds.PAIRS;
     this.overprints = looked(overprints, most, printed.size());
     this.likeness = new Likeness(printed, apart, most);
   }
@@ -48,7 +48,7 @@ final class ColourFacts {
    * of them, and so many overprints are looked at as make no more pairs than are looked at
    * elsewhere. Nobody prints a tenth of that.
    */
-  private static List<Overprint> looked(List<Overprint> all, double most, int colours) {
+  private static List<Overprint> looked(List<Overprint> all, long most, int colours) {
     int count = (int) Math.min(all.size(), Math.max(1, most / Math.max(1, colours)));
     return all.subList(0, count);
   }

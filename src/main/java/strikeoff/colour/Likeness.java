@@ -23,11 +23,11 @@ final class Likeness {
    * @param apart CIEDE2000 from which on two are told apart
    * @param mostPairs how many pairs are looked at
    */
-  Likeness(List<Swatch> swatches, Limit apart, double mostPairs) {
+  Likeness(List<Swatch> swatches, Limit apart, long mostPairs) {
     this.swatches = swatches;
     this.apart = apart;
     group = new int[swatches.size()];
-    long left = (long) mostPairs;
+    long left = mostPairs;
     for (int i = 0; i < group.length; i++) {
       group[i] = i;
       for (int j = 0; j < i && whole; j++) {

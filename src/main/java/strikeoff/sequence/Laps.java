@@ -26,9 +26,9 @@ final class Laps {
    * @param most how many pairs are looked at; a plan that piles everything up would keep it busy
    *     for hours
    */
-  Laps(PrintPlan plan, Layout layout, List<Impression> under, double most) {
+  Laps(PrintPlan plan, Layout layout, List<Impression> under, long most) {
     this.plan = plan;
-    left = (long) most;
+    left = most;
     tube = layout.tube();
     index = new ClothIndex<>(tube);
     under.forEach(i -> index.add(i.footprint().image(), i));

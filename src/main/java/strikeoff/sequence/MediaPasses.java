@@ -27,7 +27,7 @@ final class MediaPasses {
   private final String dryAfterBath;
   private final Course course;
   private final Layout layout;
-  private final double mostPairs;
+  private final long mostPairs;
   private final List<Impression> dye;
   private final List<Impression> paint;
 
