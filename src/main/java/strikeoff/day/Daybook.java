@@ -16,14 +16,17 @@ final class Daybook {
   private final HeldUp heldUp = new HeldUp();
   private final int most;
   private final long opened;
+  private final Breaks breaks;
   private long floor;
   private long stepBegan = Long.MAX_VALUE;
 
   /**
    * @param opened when the room opens on the first day
+   * @param breaks in which no work begins
    * @param most tasks before the simulation gives up
    */
-  Daybook(long opened, int most) {
+  Daybook(long opened, Breaks breaks, int most) {
+    this.breaks = breaks;
     this.opened = opened;
     this.floor = opened;
     this.most = most;
@@ -59,9 +62,22 @@ final class Daybook {
     return heldUp;
   }
 
-  /** When all of them are free for the present step. */
+  /** When all of them are free for the present step; hands do not begin in a break. */
   long start(List<Resource> held) {
-    return bookings.start(held, floor);
+    return start(held, floor);
+  }
+
+  /** The same, not before a second. */
+  long start(List<Resource> held, long notBefore) {
+    long free = Math.max(bookings.start(held, floor), notBefore);
+    long over = over(free);
+    boolean hands = over > free && held.stream().anyMatch(r -> r.kind() == Resource.Kind.PERSON);
+    return hands ? over : free;
+  }
+
+  /** When work begins that could begin at a second but for a break. */
+  long over(long second) {
+    return breaks.over(second);
   }
 
   /** When one is free; the start of time if it was never held. */
@@ -76,7 +92,10 @@ final class Daybook {
 
   Task add(Entry entry, List<Resource> held, long start, long seconds) {
     GivenUp.ifAsked();
-    heldUp.add(held, start, bookings::freeAt, start < stepBegan);
+    long free = bookings.start(held, floor);
+    // Who comes back from a break was held up by what went on until then.
+    long ready = breaks.over(free) == start ? free : start;
+    heldUp.add(held, ready, bookings::freeAt, start < stepBegan);
     long end = bookings.hold(held, start, seconds);
     stepBegan = Math.min(stepBegan, start);
     Task task = entry.from(start, end);

@@ -109,6 +109,15 @@ public sealed interface Doing {
     }
   }
 
+  /** Nobody begins anything, and the room stays open. */
+  record Break() implements Doing {
+
+    @Override
+    public String text(Measures units) {
+      return "break";
+    }
+  }
+
   /** A wait that a print step asks for. */
   enum Wait implements Doing {
     /** After every print. */

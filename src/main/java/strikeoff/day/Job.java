@@ -9,6 +9,7 @@ import strikeoff.layout.Footprint;
  *
  * @param under films of other colours of the step under its frame
  * @param waitsFor what it waited for last
+ * @param start when it begins: later than that if it fell into a break
  */
 record Job(
     int set,
@@ -16,6 +17,7 @@ record Job(
     String person,
     List<Job> under,
     Start waitsFor,
+    long start,
     long end,
     Made made) {
 
@@ -50,9 +52,5 @@ record Job(
   /** When the last film under its frame was lifted; empty if there is none. */
   OptionalLong dryFrom() {
     return under.stream().mapToLong(Job::end).max();
-  }
-
-  long start() {
-    return waitsFor.second();
   }
 }

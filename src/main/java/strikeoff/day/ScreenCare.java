@@ -170,9 +170,10 @@ final class ScreenCare {
 
   private boolean fits(
       Step step, String person, String screen, long from, long until, boolean mustDry) {
-    long ready = Math.max(from, book.start(washedBy(person, screen)));
+    long ready = book.start(washedBy(person, screen), from);
     long clean =
-        shared.readyAt(Resource.Kind.SINK, ready, step) + Daybook.seconds(takes.washScreen());
+        book.over(shared.readyAt(Resource.Kind.SINK, ready, step))
+            + Daybook.seconds(takes.washScreen());
     return mustDry
         ? shared.readyAt(Resource.Kind.DRYING_PLACE, clean, step)
                 + Daybook.seconds(takes.dryScreen())

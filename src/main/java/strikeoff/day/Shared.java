@@ -74,7 +74,7 @@ final class Shared {
       long notBefore,
       int after) {
     long free = book.start(others);
-    long ready = Math.max(free, notBefore);
+    long ready = book.start(others, notBefore);
     if (ready > free) {
       book.heldUp().byTask(after);
     }
@@ -86,7 +86,7 @@ final class Shared {
     }
     List<Resource> held = new ArrayList<>(others);
     held.add(piece);
-    return book.add(entry.piece(piece), held, Math.max(book.start(held), notBefore), seconds);
+    return book.add(entry.piece(piece), held, book.start(held, notBefore), seconds);
   }
 
   /** When a piece is there for somebody who is ready for it. */

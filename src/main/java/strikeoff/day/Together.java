@@ -164,7 +164,7 @@ public final class Together {
       Job last = lastWith.get(screen(first));
       return people(step).stream()
           .min(
-              Comparator.comparingLong((String who) -> free(who).second())
+              Comparator.comparingLong((String who) -> shop.over(free(who).second()))
                   .thenComparing(who -> last == null || !last.person().equals(who))
                   .thenComparingInt(who -> prints.getOrDefault(who, 0)))
           .orElseThrow();
@@ -211,13 +211,15 @@ public final class Together {
       for (Job other : sofar.inTheWay(footprint)) {
         start = start.later(other.end() - lay, Doing.Others.FRAME, other);
       }
+      long begins = shop.over(start.second());
       return new Job(
           set,
           footprint,
           person,
           under,
           start,
-          start.second() + impressing.seconds(footprint),
+          begins,
+          begins + impressing.seconds(footprint),
           new Job.Made());
     }
 
@@ -237,11 +239,12 @@ public final class Together {
           break;
         }
         int after = job.waitsFor().after();
-        if (job.start() > busyUntil) {
-          shop.everybodyWaits(step, job.waitsFor().cause(), busyUntil, job.start(), after);
+        long ready = job.waitsFor().second();
+        if (ready > busyUntil) {
+          shop.everybodyWaits(step, job.waitsFor().cause(), busyUntil, ready, after);
         } else if (after >= 0) {
           shop.heldUp().byTask(after);
-        } else if (job.start() == begin) {
+        } else if (ready == begin) {
           shop.heldUp().by(Resource.CLOTH);
         }
         if (step.dryBetweenColours().until() instanceof Until.State state) {

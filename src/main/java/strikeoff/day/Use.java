@@ -78,7 +78,7 @@ public record Use(Span handsOn, Span waiting, Map<Doing, Span> waitingByCause) {
 
   /** Seconds of a stretch that lie inside opening hours. */
   public static long open(long start, long end, Hours hours) {
-    long inside = 0;
+    long inside = -new Breaks(hours).within(start, end);
     int first = new Moment(start).day();
     int last = new Moment(end).day();
     for (int day = first; day <= last; day++) {

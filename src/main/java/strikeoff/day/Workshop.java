@@ -31,7 +31,9 @@ public final class Workshop {
    */
   Workshop(PrintPlan plan, int most, int sinks, ToLongFunction<String> stands) {
     this.plan = plan;
-    this.book = new Daybook(Moment.of(1, plan.hours().of(1).opens()).seconds(), most);
+    this.book =
+        new Daybook(
+            Moment.of(1, plan.hours().of(1).opens()).seconds(), new Breaks(plan.hours()), most);
     this.shared = new Shared(plan.equipment(), book);
     shared.use(Resource.Kind.SINK, sinks);
     this.screens = new ScreenCare(plan, book, shared, stands);
@@ -91,9 +93,12 @@ public final class Workshop {
         : book.add(entry, held, seconds(takes));
   }
 
-  /** Something that happens to the cloth while nobody need stand by. */
+  /** Something that happens to the cloth while nobody need stand by; a batch is begun by hand. */
   Task clothAlone(Step step, Task.Kind kind, Doing doing, long seconds) {
-    return book.add(Entry.of(step, kind, doing), List.of(Resource.CLOTH), seconds);
+    List<Resource> cloth = List.of(Resource.CLOTH);
+    long free = book.start(cloth);
+    long start = kind == Task.Kind.WAIT ? free : over(free);
+    return book.add(Entry.of(step, kind, doing), cloth, start, seconds);
   }
 
   /** A wait of everybody who works on the cloth; nothing if it takes no time. */
@@ -235,6 +240,11 @@ public final class Workshop {
 
   long freeAt(Resource resource) {
     return book.freeAt(resource);
+  }
+
+  /** When work begins that could begin at a second but for a break. */
+  long over(long second) {
+    return book.over(second);
   }
 
   int lastOf(Resource resource) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import strikeoff.day.Breaks;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.facts.Mixings;
@@ -203,8 +204,9 @@ final class Ages {
     boolean over = moment.minuteOfDay() > hours.closes();
     int day = over ? moment.day() + 1 : moment.day();
     Moment opening = moment.later(Moment.of(day, plan.hours().of(day).opens()));
-    boolean inTime = uses.stream().allMatch(u -> u.impression().laid().compareTo(opening) >= 0);
-    return inTime ? opening : moment;
+    Moment mixed = new Moment(new Breaks(plan.hours()).over(opening.seconds()));
+    boolean inTime = uses.stream().allMatch(u -> u.impression().laid().compareTo(mixed) >= 0);
+    return inTime ? mixed : moment;
   }
 
   /** First prints of batches of which each is thrown away when the shortest life is over. */

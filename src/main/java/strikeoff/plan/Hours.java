@@ -26,12 +26,40 @@ public record Hours(List<Day> days, PlanPath path) {
    * One day's hours in minutes after midnight.
    *
    * @param opens before {@code closes}
+   * @param breaks in order, inside the hours, with work before, between and after them
    */
-  public record Day(int opens, int closes) {
+  public record Day(int opens, int closes, List<Break> breaks) {
 
     public Day {
-      if (!(0 <= opens && opens < closes && closes <= 24 * 60)) {
+      breaks = List.copyOf(breaks);
+      int at = opens;
+      for (Break rest : breaks) {
+        if (rest.from() <= at) {
+          throw new IllegalArgumentException("no work before the break at " + rest.from());
+        }
+        at = rest.to();
+      }
+      if (!(0 <= opens && at < closes && closes <= 24 * 60)) {
         throw new IllegalArgumentException("not opening hours: " + opens + " to " + closes);
+      }
+    }
+
+    /** Without a break. */
+    public Day(int opens, int closes) {
+      this(opens, closes, List.of());
+    }
+  }
+
+  /**
+   * Time between two stretches of work, in minutes after midnight.
+   *
+   * @param from before {@code to}
+   */
+  public record Break(int from, int to) {
+
+    public Break {
+      if (from >= to) {
+        throw new IllegalArgumentException("no break: " + from + " to " + to);
       }
     }
   }

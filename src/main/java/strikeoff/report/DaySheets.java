@@ -106,7 +106,14 @@ final class DaySheets {
 
   private static String title(PrintPlan plan, int day) {
     Hours.Day hours = plan.hours().of(day);
-    String closes = hours.closes() == 24 * 60 ? "24:00" : Moment.of(1, hours.closes()).clock();
-    return "Day " + day + ", " + Moment.of(1, hours.opens()).clock() + " to " + closes;
+    StringBuilder title = new StringBuilder("Day " + day + ", " + clock(hours.opens()) + " to ");
+    for (Hours.Break rest : hours.breaks()) {
+      title.append(clock(rest.from())).append(" and ").append(clock(rest.to())).append(" to ");
+    }
+    return title + clock(hours.closes());
+  }
+
+  private static String clock(int minute) {
+    return minute == 24 * 60 ? "24:00" : Moment.of(1, minute).clock();
   }
 }

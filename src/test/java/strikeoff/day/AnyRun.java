@@ -10,6 +10,7 @@ import net.jqwik.api.ArbitrarySupplier;
 import net.jqwik.api.Combinators;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Handling;
+import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -43,6 +44,8 @@ record AnyRun(
     int boards;
 
     double humidity = 0.5;
+
+    List<Hours.Break> breaks = List.of();
 
     /** Of each kind of work, in the order of {@link Handling}. */
     double[] hands = {1, 1, 1, 1, 1, 1, 1, 1, 1};
@@ -90,6 +93,7 @@ record AnyRun(
         new PrintDay(medium)
             .table(table + change.longerTable)
             .humidity(change.humidity)
+            .hours(new Hours.Day(540, 1020, change.breaks))
             .crew(PEOPLE.toArray(String[]::new))
             .equipment(1 + change.moreSinks, 1, 1, 2 + change.morePlaces)
             .handling(change.handling());

@@ -145,6 +145,12 @@ public final class PrintDay {
     return this;
   }
 
+  /** Every day so. */
+  PrintDay hours(Hours.Day day) {
+    hours = new Hours(List.of(day), at("hours"));
+    return this;
+  }
+
   public PrintDay hours(int opens, int closes) {
     hours = new Hours(List.of(new Hours.Day(opens * 60, closes * 60)), at("hours"));
     return this;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.day.Breaks;
 import strikeoff.day.Doing;
 import strikeoff.day.HeldUp;
 import strikeoff.day.Moment;
@@ -62,7 +63,7 @@ public record CriticalChain(List<Link> links) {
    *
    * @param tasks in the order of booking
    */
-  static CriticalChain of(List<Task> tasks, HeldUp heldUp) {
+  static CriticalChain of(List<Task> tasks, HeldUp heldUp, Breaks breaks) {
     int at = last(tasks);
     List<Link> chain = new ArrayList<>();
     boolean counts = true;
@@ -83,9 +84,12 @@ public record CriticalChain(List<Link> links) {
       }
       int before = heldUp.by(at);
       counts = heldUp.tillTheEnd(at);
-      if (counts && before != HeldUp.NOBODY) {
+      if (before != HeldUp.NOBODY) {
+        Moment from = counts ? tasks.get(before).end() : tasks.get(before).start();
+        Span rest = Span.ofSeconds(breaks.within(from.seconds(), task.start().seconds()));
+        chain.add(new Link(0, new Doing.Break(), Task.Kind.CLOSED, rest, 1, Optional.empty()));
         // Between the two lies what nobody stands idle for: others work on meanwhile.
-        Span gap = task.start().since(tasks.get(before).end());
+        Span gap = new Span(task.start().since(from).minutes() - rest.minutes());
         chain.add(
             new Link(
                 task.step(), Doing.Others.OTHER_WORK, Task.Kind.WAIT, gap, 1, Optional.empty()));

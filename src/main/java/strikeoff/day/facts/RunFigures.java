@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.day.Breaks;
 import strikeoff.day.DayRun;
 import strikeoff.day.Doing;
 import strikeoff.document.PlanPath;
@@ -40,7 +41,7 @@ public record RunFigures(
         days,
         Busy.all(day, days, plan),
         day.use().waitingByCause(),
-        CriticalChain.of(day.run().tasks(), day.run().heldUp()),
+        CriticalChain.of(day.run().tasks(), day.run().heldUp(), new Breaks(plan.hours())),
         PlanPath.ROOT.key("run"));
   }
 

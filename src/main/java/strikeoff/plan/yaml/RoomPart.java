@@ -187,20 +187,39 @@ final class RoomPart {
     return new Hours(days.isEmpty() ? List.of(standIn) : days, root.path().key("hours"));
   }
 
+  /** Stretches of work with breaks between them. */
   private static Parsed<Hours.Day> day(String text) {
     String words = "opening hours such as 09:00-17:00 were expected; " + Script.quoted(text);
-    Matcher m = OPEN.matcher(text);
-    if (!m.matches()) {
-      return Parsed.refused(words + " are none");
+    List<Hours.Break> breaks = new ArrayList<>();
+    int opens = -1;
+    int closes = -1;
+    for (String stretch : text.split(",", -1)) {
+      Matcher m = OPEN.matcher(stretch.strip());
+      if (!m.matches()) {
+        return Parsed.refused(words + " are none");
+      }
+      int from = minutes(m.group(1), m.group(2));
+      int to = minutes(m.group(3), m.group(4));
+      if (from < 0 || to < 0) {
+        return Parsed.refused(words + " hold a time that no clock shows");
+      }
+      if (from >= to) {
+        return Parsed.refused(words + " close before they open");
+      }
+      if (closes >= from) {
+        return Parsed.refused(
+            words
+                + " leave no break before "
+                + stretch.strip()
+                + "; write the stretches of a day in order, with the breaks between them left out");
+      }
+      if (closes >= 0) {
+        breaks.add(new Hours.Break(closes, from));
+      }
+      opens = opens < 0 ? from : opens;
+      closes = to;
     }
-    int opens = minutes(m.group(1), m.group(2));
-    int closes = minutes(m.group(3), m.group(4));
-    if (opens < 0 || closes < 0) {
-      return Parsed.refused(words + " hold a time that no clock shows");
-    }
-    return opens < closes
-        ? Parsed.value(new Hours.Day(opens, closes))
-        : Parsed.refused(words + " close before they open");
+    return Parsed.value(new Hours.Day(opens, closes, breaks));
   }
 
   private static int minutes(String hours, String minutes) {

@@ -13,6 +13,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Stations;
 import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
+import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 
 /**
@@ -95,6 +96,17 @@ public record RunChart(int day, Content drawn) {
 
     private Svg hours(double height) {
       Svg layer = Svg.group("hours");
+      long midnight = Moment.of(day.number(), 0).seconds();
+      for (Hours.Break rest : plan.hours().of(day.number()).breaks()) {
+        Moment from = new Moment(midnight + rest.from() * 60L);
+        Moment to = new Moment(midnight + rest.to() * 60L);
+        if (x(to) > x(from)) {
+          layer.add(
+              Svg.rect(x(from), TOP - 8, x(to) - x(from), height - TOP + 8)
+                  .with("class", "wait")
+                  .titled("break, " + from.clock() + "–" + to.clock()));
+        }
+      }
       long half = 30 * 60;
       for (long at = day.from().seconds(); at <= day.to().seconds(); at += half) {
         Moment moment = new Moment(at);

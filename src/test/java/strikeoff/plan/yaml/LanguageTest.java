@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Assumption;
 import strikeoff.plan.Draught;
+import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Storage;
@@ -269,6 +270,16 @@ class LanguageTest {
     assertThat(plan.crew().names()).containsExactly("printer 1", "printer 2");
     assertThat(plan.hours().of(1).closes()).isEqualTo(720);
     assertThat(plan.hours().of(7).opens()).isEqualTo(13 * 60 + 30);
+  }
+
+  @Test
+  void aDayMayHaveBreaks() {
+    PrintPlan plan = plan(with("crew: [Wren, Tam]", "hours: [9-12, '9-10, 10:15-12, 13 to 17']"));
+    assertThat(plan.hours().of(1).breaks()).isEmpty();
+    assertThat(plan.hours().of(2))
+        .isEqualTo(
+            new Hours.Day(
+                540, 1020, List.of(new Hours.Break(600, 615), new Hours.Break(720, 780))));
   }
 
   @Test

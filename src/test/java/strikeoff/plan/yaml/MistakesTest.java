@@ -202,6 +202,16 @@ class MistakesTest {
             "10:8 opening hours such as 09:00-17:00 were expected; “17:00-09:00” close before they open"),
         mistake(
             "crew: [Wren, Tam]",
+            "hours: 9-13, 12:30-17",
+            "10:8 opening hours such as 09:00-17:00 were expected; “9-13, 12:30-17” leave no break"
+                + " before 12:30-17; write the stretches of a day in order, with the breaks between"
+                + " them left out"),
+        mistake(
+            "crew: [Wren, Tam]",
+            "hours: 9-12, lunch, 13-17",
+            "10:8 opening hours such as 09:00-17:00 were expected; “9-12, lunch, 13-17” are none"),
+        mistake(
+            "crew: [Wren, Tam]",
             "hours: 9 to 25",
             "10:8 opening hours such as 09:00-17:00 were expected; “9 to 25” hold a time that no clock shows"),
         mistake(
