@@ -1,6 +1,7 @@
 package strikeoff.day;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,8 +78,9 @@ public record DayRun(
               run.cloth().film(p),
               p.step().path());
       impressions.add(impression);
-      finder.lay(impression);
     }
+    // A step that prints beside another lays frames before that one has ended.
+    impressions.stream().sorted(Comparator.comparing(Impression::laid)).forEach(finder::lay);
     Moment opens = Moment.of(1, plan.hours().of(1).opens());
     return new DayRun(
         run,

@@ -3,6 +3,7 @@ package strikeoff.day;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.document.GivenUp;
+import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
 /**
@@ -18,6 +19,13 @@ final class Daybook {
   private final long opened;
   private final Breaks breaks;
   private long floor;
+
+  /** Before this second nothing of a step that begins when it can begins. */
+  private long free;
+
+  /** True while such a step is worked. */
+  private boolean aside;
+
   private long stepBegan = Long.MAX_VALUE;
 
   /**
@@ -29,15 +37,42 @@ final class Daybook {
     this.breaks = breaks;
     this.opened = opened;
     this.floor = opened;
+    this.free = opened;
     this.most = most;
   }
 
-  void nextStep() {
-    if (stepBegan != Long.MAX_VALUE) {
+  /** The next step is worked, beside the one before or after it. */
+  void nextStep(Step.Begins begins) {
+    if (aside) {
+      heldUp.backInTurn();
+    } else if (stepBegan != Long.MAX_VALUE) {
       floor = Math.max(floor, stepBegan);
       heldUp.nextStep();
     }
     stepBegan = Long.MAX_VALUE;
+    aside = begins == Step.Begins.WHEN_FREE;
+    if (aside) {
+      heldUp.aside();
+    } else if (begins == Step.Begins.WHEN_DONE) {
+      afterAll();
+    }
+  }
+
+  /** Not before all that was begun is done; screens may be drying still. */
+  private void afterAll() {
+    int last = HeldUp.NOBODY;
+    long ends = floor;
+    for (int i = 0; i < tasks.size(); i++) {
+      long end = tasks.get(i).end().seconds();
+      if (tasks.get(i).kind() != Task.Kind.DRY_SCREEN && end > ends) {
+        ends = end;
+        last = i;
+      }
+    }
+    if (last != HeldUp.NOBODY) {
+      floor = ends;
+      heldUp.doneWith(last);
+    }
   }
 
   long opened() {
@@ -46,7 +81,7 @@ final class Daybook {
 
   /** Before this second nothing of the present step begins. */
   long floor() {
-    return floor;
+    return aside ? free : floor;
   }
 
   List<Task> tasks() {
@@ -64,12 +99,12 @@ final class Daybook {
 
   /** When all of them are free for the present step; hands do not begin in a break. */
   long start(List<Resource> held) {
-    return start(held, floor);
+    return start(held, floor());
   }
 
   /** The same, not before a second. */
   long start(List<Resource> held, long notBefore) {
-    long free = Math.max(bookings.start(held, floor), notBefore);
+    long free = Math.max(bookings.start(held, floor()), notBefore);
     long over = over(free);
     boolean hands = over > free && held.stream().anyMatch(r -> r.kind() == Resource.Kind.PERSON);
     return hands ? over : free;
@@ -92,7 +127,7 @@ final class Daybook {
 
   Task add(Entry entry, List<Resource> held, long start, long seconds) {
     GivenUp.ifAsked();
-    long free = bookings.start(held, floor);
+    long free = bookings.start(held, floor());
     // Who comes back from a break was held up by what went on until then.
     long ready = breaks.over(free) == start ? free : start;
     heldUp.add(held, ready, bookings::freeAt, start < stepBegan);
@@ -111,6 +146,7 @@ final class Daybook {
   /** Nothing begins until the room opens again, and the next step not before. */
   void close(Entry entry, List<Resource> everything, long from, long opens) {
     floor = opens;
+    free = opens;
     add(entry, everything, from, opens - from);
     stepBegan = opens;
   }

@@ -124,6 +124,7 @@ public sealed interface Doing {
     PAUSE("pause"),
     BETWEEN_COLOURS("dry between colours"),
     BETWEEN_PASSES("dry between passes"),
+    BETWEEN_NEIGHBOURS("dry between neighbours"),
     BEFORE_MOVING("before moving");
 
     private final String text;

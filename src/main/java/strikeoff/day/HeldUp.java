@@ -29,9 +29,39 @@ public final class HeldUp {
   private int firstOfStep = NOBODY;
   private int firstOfStepBefore = NOBODY;
 
+  /** Whether the step waits for the end of that task, and not only for its beginning. */
+  private boolean done;
+
+  /** What the steps in turn wait for while another is worked aside. */
+  private int inTurn = NOBODY;
+
+  private boolean inTurnDone;
+
   /** The next step begins, not before the one before it has begun. */
   void nextStep() {
     firstOfStepBefore = firstOfStep;
+    firstOfStep = NOBODY;
+    done = false;
+  }
+
+  /** The step begins after the end of a task, which nothing that was begun before it outlasts. */
+  void doneWith(int task) {
+    firstOfStepBefore = task;
+    done = true;
+  }
+
+  /** The step that is worked now waits for no other, and none for it. */
+  void aside() {
+    inTurn = firstOfStepBefore;
+    inTurnDone = done;
+    firstOfStepBefore = NOBODY;
+    done = false;
+  }
+
+  /** Such a step is over. */
+  void backInTurn() {
+    firstOfStepBefore = inTurn;
+    done = inTurnDone;
     firstOfStep = NOBODY;
   }
 
@@ -98,7 +128,7 @@ public final class HeldUp {
       by = Arrays.copyOf(by, 2 * index);
     }
     by[index] = whole ? before : firstOfStepBefore;
-    tillItsEnd.set(index, whole);
+    tillItsEnd.set(index, whole || done);
     Integer holder = index;
     held.forEach(resource -> lastHolder.put(resource, holder));
     if (earliestOfStep) {

@@ -53,7 +53,7 @@ final class Impressing {
   }
 
   /** By one person, while nobody else touches the cloth but to lend a hand. */
-  void alone(Step.Print step, int set, Footprint footprint, ColourRun run, Progress progress) {
+  Printed alone(Step.Print step, int set, Footprint footprint, ColourRun run, Progress progress) {
     needPaste(step, footprint);
     String person = shop.person(step.by());
     Long ended = progress.ended.get(person);
@@ -72,7 +72,7 @@ final class Impressing {
             footprint.paste().name(),
             set,
             printed.size());
-    note(step, set, footprint, run, person, progress, task);
+    return note(step, set, footprint, run, person, progress, task);
   }
 
   /** Beside others who print on the same stretch, at a second when all it needs is free. */

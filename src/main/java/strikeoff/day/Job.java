@@ -8,6 +8,7 @@ import strikeoff.layout.Footprint;
  * One impression that somebody makes beside others, with its time.
  *
  * @param under films of other colours of the step under its frame
+ * @param neighbours films of its own colour under its frame, if they are waited for
  * @param waitsFor what it waited for last
  * @param start when it begins: later than that if it fell into a break
  */
@@ -16,6 +17,7 @@ record Job(
     Footprint footprint,
     String person,
     List<Job> under,
+    List<Job> neighbours,
     Start waitsFor,
     long start,
     long end,
@@ -41,6 +43,22 @@ record Job(
     int after() {
       return before == null ? task : before.made.task;
     }
+  }
+
+  /** One that somebody has made alone. */
+  static Job made(Printed printed) {
+    Made made = new Made();
+    made.printed = printed;
+    return new Job(
+        printed.set(),
+        printed.footprint(),
+        printed.person(),
+        List.of(),
+        List.of(),
+        new Start(printed.begins(), Doing.Wait.PAUSE, null, HeldUp.NOBODY),
+        printed.begins(),
+        printed.lifted(),
+        made);
   }
 
   /** What became of it once it is booked. */

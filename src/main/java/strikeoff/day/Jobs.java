@@ -54,6 +54,23 @@ final class Jobs {
     return under;
   }
 
+  /** The films of its own colour that a frame will lie on. */
+  List<Job> neighbours(Footprint footprint) {
+    List<Job> beside = new ArrayList<>();
+    each(
+        films,
+        footprint.frame(),
+        job -> {
+          if (job.footprint().separation() == footprint.separation()
+              && job.footprint().placement().id() != footprint.placement().id()
+              && beside.stream().noneMatch(known -> known == job)
+              && tube.overlaps(job.footprint().image(), footprint.frame())) {
+            beside.add(job);
+          }
+        });
+    return beside;
+  }
+
   /** Frames of the same stretch that would lie in the way. */
   List<Job> inTheWay(Footprint footprint) {
     List<Job> meet = new ArrayList<>();

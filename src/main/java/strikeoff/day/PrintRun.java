@@ -125,6 +125,7 @@ public final class PrintRun {
     return List.of(
         step.arrangements(),
         step.only(),
+        step.numbers(),
         step.separations(),
         step.order(),
         step.everyOther(),
@@ -156,7 +157,7 @@ public final class PrintRun {
 
   private List<Motif> motifs(Step.Print step, String arrangement) {
     List<Motif> motifs = new ArrayList<>();
-    Set<Integer> only = Set.copyOf(step.only());
+    Set<Integer> only = Set.copyOf(step.only(arrangement));
     for (Placement placement : layout.of(arrangement)) {
       if (only.isEmpty() || only.contains(placement.number())) {
         List<Footprint> colours = colours(step, placement);

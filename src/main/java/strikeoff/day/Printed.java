@@ -38,8 +38,10 @@ public record Printed(
     if (footprint.separation() != earlier.footprint.separation()) {
       return Optional.of(Doing.Wait.BETWEEN_COLOURS);
     }
-    return Optional.of(
-        passesBefore > earlier.passesBefore ? Doing.Wait.BETWEEN_PASSES : Doing.Wait.PAUSE);
+    if (passesBefore > earlier.passesBefore) {
+      return Optional.of(Doing.Wait.BETWEEN_PASSES);
+    }
+    return Optional.of(step.mindsNeighbours() ? Doing.Wait.BETWEEN_NEIGHBOURS : Doing.Wait.PAUSE);
   }
 
   /**
@@ -47,15 +49,16 @@ public record Printed(
    * side leave it on for as long as they print; a drying step that is put in has none.
    */
   Optional<Draught> airAfter(Printed earlier) {
-    return waitAfter(earlier)
-        .flatMap(
-            wait ->
-                switch (wait) {
-                  case BETWEEN_COLOURS -> step.dryBetweenColours().air();
-                  case BETWEEN_PASSES -> step.dryBetweenPasses().air();
-                  case PAUSE ->
-                      step.also().isEmpty() ? Optional.empty() : step.dryBetweenColours().air();
-                  case BEFORE_MOVING -> step.beforeMoving().air();
-                });
+    return waitAfter(earlier).flatMap(wait -> own(wait).or(step::air));
+  }
+
+  private Optional<Draught> own(Doing.Wait wait) {
+    return switch (wait) {
+      case BETWEEN_COLOURS -> step.dryBetweenColours().air();
+      case BETWEEN_PASSES -> step.dryBetweenPasses().air();
+      case PAUSE, BETWEEN_NEIGHBOURS ->
+          step.beside() ? step.dryBetweenColours().air() : Optional.empty();
+      case BEFORE_MOVING -> step.beforeMoving().air();
+    };
   }
 }

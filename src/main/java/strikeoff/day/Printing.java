@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.day.Passes.Pass;
 import strikeoff.day.Sets.Motif;
 import strikeoff.day.Sets.PrintSet;
@@ -35,16 +36,27 @@ final class Printing {
 
   void print(Step.Print written) {
     Progress progress = new Progress(printed().size(), written.also());
-    boolean alone = written.also().isEmpty() || together.impossible(written, sets.designs(written));
-    Step.Print step = alone ? written.byOne() : written;
+    boolean alone = !written.beside() || together.impossible(written, sets.designs(written));
+    Step.Print step =
+        alone
+            ? written.byOne()
+            : written.people().isEmpty()
+                ? written.by(List.of(impressing.shop().person(Optional.empty())))
+                : written;
     List<Pass> passes = sets.passes(step);
     List<Footprint> frames = new ArrayList<>();
     turns(step, passes).forEach(turn -> frames.addAll(turn.frames()));
     impressing.shop().screens().toPrint(frames);
     int next = 0;
+    long blows = Long.MAX_VALUE;
     while (next < passes.size() && !waiting.stops(step)) {
       show(step, passes.get(next).set());
       int first = next;
+      Beside beside = neighbour(step, first);
+      if (first == 0 && step.air().isPresent() && !waiting.stops(step)) {
+        blows = beside.begin();
+        impressing.cloth().blowWhilePrinting(step.air().get(), blows);
+      }
       while (next < passes.size() && table.shows(passes.get(next).set())) {
         next++;
       }
@@ -53,10 +65,25 @@ final class Printing {
         if (alone) {
           shown.forEach(pass -> byOne(step, pass, frames, progress));
         } else {
-          together.print(step, turns(step, shown), progress);
+          together.print(step, turns(step, shown), progress, beside);
         }
       }
     }
+    if (blows < Long.MAX_VALUE) {
+      long printed = impressing.shop().clothFree();
+      impressing.shop().fanBeside(step, step.air().get(), blows, printed);
+      impressing.cloth().printed(printed);
+    }
+  }
+
+  /**
+   * What prints beside the step above it begins where that one did; once it has moved the cloth, on
+   * its own.
+   */
+  private Beside neighbour(Step.Print step, int passesBefore) {
+    return step.begins() == Step.Begins.WHEN_FREE && passesBefore == 0
+        ? Beside.of(impressing)
+        : Beside.nobody(impressing.shop());
   }
 
   /** Brings a set on to the table, after the wait before moving. */
@@ -127,8 +154,14 @@ final class Printing {
           waiting.betweenPasses(step, impressing.lastLifted());
           progress.passes++;
         }
+        if (step.mindsNeighbours()) {
+          waiting.betweenNeighbours(step, progress.jobs(together.tube()).neighbours(frames.get(i)));
+        }
         if (!waiting.stops(step)) {
-          impressing.alone(step, pass.set().number(), frames.get(i), run, progress);
+          Printed done = impressing.alone(step, pass.set().number(), frames.get(i), run, progress);
+          if (step.mindsNeighbours()) {
+            progress.jobs(together.tube()).add(Job.made(done));
+          }
           if (step.washBetweenColours()) {
             washBefore(step, frames.get(i), all.subList(progress.impressions, all.size()));
           }

@@ -83,12 +83,12 @@ public final class Simulation {
     }
     for (int i = 0; i < run.size() && !blocked.givenUp(); i++) {
       Step step = run.get(i);
-      shop.nextStep();
+      shop.nextStep(step.begins());
       shop.screens().needed(needed(i));
       long idleFrom = shop.clothFree();
       int before = shop.tasks().size();
       work(step);
-      idle.put(step.number(), begins(before, idleFrom) - idleFrom);
+      idle.put(step.number(), Math.max(0, begins(before, idleFrom) - idleFrom));
       if (step instanceof Step.Print print) {
         shop.screens().washUp(print);
       }

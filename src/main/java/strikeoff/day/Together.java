@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.day.Job.Start;
 import strikeoff.day.Printing.Progress;
 import strikeoff.day.Printing.Turn;
@@ -46,10 +47,7 @@ public final class Together {
   }
 
   public static List<String> people(Step.Print step) {
-    List<String> people = new ArrayList<>();
-    step.by().ifPresent(people::add);
-    people.addAll(step.also());
-    return people;
+    return step.people();
   }
 
   /**
@@ -60,6 +58,9 @@ public final class Together {
   boolean impossible(Step.Print step, List<Design> designs) {
     List<String> people = people(step);
     boolean twice = impressing.anyNeedsTwo(designs);
+    if (people.size() < 2) {
+      return twice;
+    }
     for (Design design : designs) {
       Map<String, Design.Separation> first = new LinkedHashMap<>();
       for (Design.Separation separation : design.separations()) {
@@ -85,14 +86,15 @@ public final class Together {
   }
 
   /** All that the table shows; where a screen holds another paste, all stop until it is washed. */
-  void print(Step.Print step, List<Turn> turns, Progress progress) {
+  void print(Step.Print step, List<Turn> turns, Progress progress, Beside beside) {
     int next = 0;
     while (next < turns.size() && !waiting.stops(step)) {
       turns
           .get(next)
           .frames()
           .forEach(f -> shop.screens().exchange(step, screen(f), f.paste().name()));
-      Planned planned = new Planned(step, progress);
+      // Whoever washes a screen first goes on when all have finished.
+      Planned planned = new Planned(step, progress, next == 0 ? beside : Beside.nobody(shop));
       do {
         planned.take(turns.get(next++));
       } while (next < turns.size() && !planned.mustWash(turns.get(next)));
@@ -109,18 +111,20 @@ public final class Together {
 
     private final Step.Print step;
     private final Progress progress;
+    private final Beside beside;
     private final long begin;
     private final long lay = Workshop.seconds(plan.handling().lay());
     private final List<Job> jobs = new ArrayList<>();
     private final Map<String, Job> lastBy = new HashMap<>();
     private final Map<String, Job> lastWith = new HashMap<>();
     private final Map<String, Integer> prints = new HashMap<>();
-    private boolean neverDry;
+    private Optional<Until> neverDry = Optional.empty();
 
-    Planned(Step.Print step, Progress progress) {
+    Planned(Step.Print step, Progress progress, Beside beside) {
       this.step = step;
       this.progress = progress;
-      this.begin = shop.clothFree();
+      this.beside = beside;
+      this.begin = beside.begin();
       progress.jobs(tube).allDone();
       step.dryBetweenColours().air().ifPresent(air -> impressing.cloth().blow(air, begin));
     }
@@ -140,12 +144,17 @@ public final class Together {
     void take(Turn turn) {
       String person = whoTakes(turn);
       for (Footprint footprint : turn.frames()) {
-        if (neverDry) {
+        if (neverDry.isPresent()) {
           return;
         }
         Job job = job(turn.set(), footprint, person);
-        neverDry = job.start() >= DryingClock.NEVER;
-        if (!neverDry) {
+        if (job.start() >= DryingClock.NEVER) {
+          neverDry =
+              Optional.of(
+                  job.waitsFor().cause() == Doing.Wait.BETWEEN_NEIGHBOURS
+                      ? step.dryBetweenNeighbours()
+                      : step.dryBetweenColours().until());
+        } else {
           jobs.add(job);
           progress.jobs(tube).add(job);
           prints.merge(person, 1, Integer::sum);
@@ -206,34 +215,51 @@ public final class Together {
       }
       List<Job> under = sofar.under(footprint);
       for (Job film : under) {
-        start = start.later(dried(film), Doing.Wait.BETWEEN_COLOURS, film);
+        start =
+            start.later(
+                dried(film, step.dryBetweenColours().until()), Doing.Wait.BETWEEN_COLOURS, film);
+      }
+      List<Job> neighbours = step.mindsNeighbours() ? sofar.neighbours(footprint) : List.of();
+      for (Job film : neighbours) {
+        start =
+            start.later(
+                dried(film, step.dryBetweenNeighbours()), Doing.Wait.BETWEEN_NEIGHBOURS, film);
       }
       for (Job other : sofar.inTheWay(footprint)) {
         start = start.later(other.end() - lay, Doing.Others.FRAME, other);
       }
+      start = beside.after(start, footprint, tube, lay);
       long begins = shop.over(start.second());
       return new Job(
           set,
           footprint,
           person,
           under,
+          neighbours,
           start,
           begins,
           begins + impressing.seconds(footprint),
           new Job.Made());
     }
 
-    private long dried(Job film) {
-      if (step.dryBetweenColours().until() instanceof Until.State state) {
+    private long dried(Job film, Until until) {
+      if (until instanceof Until.State state) {
         return impressing.cloth().dry(state.dryness(), film.footprint(), film.end());
       }
-      Until.Time time = (Until.Time) step.dryBetweenColours().until();
-      return film.end() + Workshop.seconds(time.span());
+      return film.end() + Workshop.seconds(((Until.Time) until).span());
+    }
+
+    private void feel(Until until, List<Job> films, long second) {
+      if (until instanceof Until.State state) {
+        List<Printed> felt = films.stream().map(film -> film.made().printed).toList();
+        impressing.cloth().feel(state.dryness(), felt, second);
+      }
     }
 
     void book() {
       jobs.sort(Comparator.comparingLong(Job::start));
-      long busyUntil = begin;
+      // Nobody waits while others print beside.
+      long busyUntil = Math.max(begin, shop.freeAt(Resource.CLOTH));
       for (Job job : jobs) {
         if (waiting.stops(step)) {
           break;
@@ -245,18 +271,15 @@ public final class Together {
         } else if (after >= 0) {
           shop.heldUp().byTask(after);
         } else if (ready == begin) {
-          shop.heldUp().by(Resource.CLOTH);
+          shop.heldUp().byTask(beside.after());
         }
-        if (step.dryBetweenColours().until() instanceof Until.State state) {
-          List<Printed> felt = job.under().stream().map(film -> film.made().printed).toList();
-          impressing.cloth().feel(state.dryness(), felt, job.start());
-        }
+        feel(step.dryBetweenColours().until(), job.under(), job.start());
+        feel(step.dryBetweenNeighbours(), job.neighbours(), job.start());
         job.made().printed = impressing.beside(step, job, progress);
         job.made().task = shop.tasks().size() - 1;
         busyUntil = Math.max(busyUntil, job.end());
       }
-      if (neverDry) {
-        Until.State state = (Until.State) step.dryBetweenColours().until();
+      if (neverDry.isPresent() && neverDry.get() instanceof Until.State state) {
         impressing.blocked().dryness(step, state.dryness());
       }
       shop.clothBusyUntil(busyUntil);

@@ -99,6 +99,29 @@ final class Waiting {
     }
   }
 
+  /**
+   * Before a frame lies on films of its own colour beside it, each of which is waited for; what is
+   * felt are they alone.
+   */
+  void betweenNeighbours(Step.Print step, List<Job> films) {
+    if (films.isEmpty() || stops(step)) {
+      return;
+    }
+    long now = shop.clothFree();
+    List<Printed> printed = films.stream().map(film -> film.made().printed).toList();
+    if (step.dryBetweenNeighbours() instanceof Until.State state) {
+      long end = cloth.slowest(state.dryness(), printed, now);
+      if (dries(step, state, end)) {
+        shop.waitFor(step, Doing.Wait.BETWEEN_NEIGHBOURS, end - now);
+        cloth.feel(state.dryness(), printed, end);
+      }
+    } else {
+      long lifted = printed.stream().mapToLong(Printed::lifted).max().getAsLong();
+      Until.Time time = (Until.Time) step.dryBetweenNeighbours();
+      waitTo(step, Doing.Wait.BETWEEN_NEIGHBOURS, lifted + Workshop.seconds(time.span()));
+    }
+  }
+
   /** Before the placements 2, 4, 6 …, from the lift of the last of those before. */
   void betweenPasses(Step.Print step, long lifted) {
     since(step, step.dryBetweenPasses(), lifted, Doing.Wait.BETWEEN_PASSES);

@@ -28,6 +28,7 @@ public final class WetCloth {
 
   private final Films films;
   private final Air room;
+  private Air usual;
   private final DryingClock clock;
   private final Map<Dryness, List<Printed>> pending = new HashMap<>();
   private final Map<Dryness, Tests> tested = new EnumMap<>(Dryness.class);
@@ -36,6 +37,7 @@ public final class WetCloth {
   WetCloth(Films films, long start) {
     this.films = films;
     this.room = films.drying().room();
+    this.usual = room;
     this.clock = new DryingClock(films.drying(), start);
     for (Dryness state : Dryness.values()) {
       pending.put(state, new ArrayList<>());
@@ -169,13 +171,34 @@ public final class WetCloth {
     return true;
   }
 
+  /** When the air changed last, or all films were felt. */
+  long lastChange() {
+    long last = clock.lastChange();
+    for (Tests tests : tested.values()) {
+      last = Math.max(last, tests.last());
+    }
+    return last;
+  }
+
   /** A fan or a hair-dryer from now on. */
   void blow(Draught air, long now) {
     clock.change(now, films.drying().moved(air));
   }
 
-  /** The room's own air again. */
+  /** What blew stands again, but for what blows while people print. */
   void still(long now) {
+    clock.change(now, usual);
+  }
+
+  /** That air but in waits that have another, until it stands. */
+  void blowWhilePrinting(Draught air, long now) {
+    usual = films.drying().moved(air);
+    clock.change(now, usual);
+  }
+
+  /** The room's own air again. */
+  void printed(long now) {
+    usual = room;
     clock.change(now, room);
   }
 
@@ -201,6 +224,10 @@ public final class WetCloth {
         seconds = Arrays.copyOf(seconds, 2 * count);
       }
       seconds[count++] = second;
+    }
+
+    long last() {
+      return count == 0 ? Long.MIN_VALUE : seconds[count - 1];
     }
 
     /** The first one not before a second; {@link Long#MAX_VALUE} if there is none. */

@@ -39,8 +39,8 @@ public final class Workshop {
     this.screens = new ScreenCare(plan, book, shared, stands);
   }
 
-  void nextStep() {
-    book.nextStep();
+  void nextStep(Step.Begins begins) {
+    book.nextStep(begins);
   }
 
   ScreenCare screens() {
@@ -249,6 +249,11 @@ public final class Workshop {
 
   int lastOf(Resource resource) {
     return book.heldUp().lastOf(resource);
+  }
+
+  /** When nothing of the present step may begin before. */
+  long floor() {
+    return book.floor();
   }
 
   /** When a paste is mixed; the start of the step if nobody mixes it. */

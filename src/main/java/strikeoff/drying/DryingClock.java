@@ -68,6 +68,11 @@ public final class DryingClock {
     airs.add(air);
   }
 
+  /** When the air changed last; the start if it never did. */
+  public long lastChange() {
+    return changes.get(changes.size() - 1).second();
+  }
+
   /** True if from a second on the films lie in that air and no other. */
   public boolean staysFrom(long second, Air air) {
     Change last = changes.get(changes.size() - 1);

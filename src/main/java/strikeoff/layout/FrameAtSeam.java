@@ -107,8 +107,7 @@ public record FrameAtSeam(
     for (Step step : plan.run()) {
       sewn |= step instanceof Step.Sew sew && sew.seam().equals(seam.name());
       if (step instanceof Step.Print print
-          && print.arrangements().contains(placement.arrangement())
-          && (print.only().isEmpty() || print.only().contains(placement.number()))) {
+          && print.prints(placement.arrangement(), placement.number())) {
         printed = true;
         if (sewn) {
           return true;

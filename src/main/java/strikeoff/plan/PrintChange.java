@@ -16,6 +16,7 @@ public final class PrintChange {
   private Wait dryBetweenColours;
   private Wait beforeMoving;
   private Wait dryBetweenPasses;
+  private Until dryBetweenNeighbours;
   private Optional<String> by;
   private List<String> also;
   private Optional<String> washes;
@@ -29,6 +30,7 @@ public final class PrintChange {
     dryBetweenColours = like.dryBetweenColours();
     beforeMoving = like.beforeMoving();
     dryBetweenPasses = like.dryBetweenPasses();
+    dryBetweenNeighbours = like.dryBetweenNeighbours();
     by = like.by();
     also = like.also();
     washes = like.washes();
@@ -89,6 +91,12 @@ public final class PrintChange {
     return this;
   }
 
+  /** A wait for prints of one colour that lie under the next frame. */
+  public PrintChange dryBetweenNeighbours(Until until) {
+    dryBetweenNeighbours = until;
+    return this;
+  }
+
   /** The step with all of that. */
   public Print made() {
     return new Print(
@@ -106,6 +114,10 @@ public final class PrintChange {
         washes,
         dryBetweenPasses,
         like.washBetweenColours(),
+        dryBetweenNeighbours,
+        like.numbers(),
+        like.air(),
+        like.begins(),
         path);
   }
 }

@@ -1,9 +1,11 @@
 package strikeoff.plan;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.units.Length;
@@ -39,6 +41,11 @@ public sealed interface Step {
     return Optional.empty();
   }
 
+  /** When it begins beside the step above it. */
+  default Begins begins() {
+    return Begins.IN_TURN;
+  }
+
   /**
    * How dry films must be when the cloth is moved on or taken up for it; empty where it is neither.
    */
@@ -53,8 +60,19 @@ public sealed interface Step {
 
   /** Mix pastes; each takes the handling's mixing time unless {@code takes} gives the whole. */
   record Mix(
-      int number, List<String> pastes, Optional<Span> takes, Optional<String> by, PlanPath path)
+      int number,
+      List<String> pastes,
+      Optional<Span> takes,
+      Optional<String> by,
+      Begins begins,
+      PlanPath path)
       implements Step {
+
+    /** In its turn. */
+    public Mix(
+        int number, List<String> pastes, Optional<Span> takes, Optional<String> by, PlanPath path) {
+      this(number, pastes, takes, by, Begins.IN_TURN, path);
+    }
 
     /** More names than that are no title any more. */
     private static final int MOST_NAMED = 12;
@@ -65,7 +83,7 @@ public sealed interface Step {
 
     @Override
     public Mix at(int place) {
-      return new Mix(place, pastes, takes, by, Step.path(place));
+      return new Mix(place, pastes, takes, by, begins, Step.path(place));
     }
 
     @Override
@@ -100,6 +118,12 @@ public sealed interface Step {
    * @param dryBetweenPasses waiting after placements 1, 3, 5 … before 2, 4, 6 … are printed between
    *     them; only where every other one is printed
    * @param washBetweenColours true to wash each screen out before the next one prints
+   * @param dryBetweenNeighbours waiting before a frame lies on films of its own colour beside it
+   * @param numbers of an arrangement, where they differ from one to the next; for those that it
+   *     does not name, {@code only} holds
+   * @param air what moves the air over the cloth for as long as the step prints; empty for the
+   *     room's own
+   * @param begins when free to print beside the step above it
    */
   record Print(
       int number,
@@ -116,6 +140,10 @@ public sealed interface Step {
       Optional<String> washes,
       Wait dryBetweenPasses,
       boolean washBetweenColours,
+      Until dryBetweenNeighbours,
+      Map<String, List<Integer>> numbers,
+      Optional<Draught> air,
+      Begins begins,
       PlanPath path)
       implements Step {
 
@@ -124,6 +152,46 @@ public sealed interface Step {
       only = List.copyOf(only);
       separations = List.copyOf(separations);
       also = List.copyOf(also);
+      numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+    }
+
+    /** In its turn. */
+    public Print(
+        int number,
+        List<String> arrangements,
+        List<Integer> only,
+        List<Integer> separations,
+        Order order,
+        boolean everyOther,
+        Span pause,
+        Wait dryBetweenColours,
+        Wait beforeMoving,
+        Optional<String> by,
+        List<String> also,
+        Optional<String> washes,
+        Wait dryBetweenPasses,
+        boolean washBetweenColours,
+        PlanPath path) {
+      this(
+          number,
+          arrangements,
+          only,
+          separations,
+          order,
+          everyOther,
+          pause,
+          dryBetweenColours,
+          beforeMoving,
+          by,
+          also,
+          washes,
+          dryBetweenPasses,
+          washBetweenColours,
+          Until.NO_WAIT,
+          Map.of(),
+          Optional.empty(),
+          Begins.IN_TURN,
+          path);
     }
 
     /** Printed, and washed up after, by one person. */
@@ -160,6 +228,7 @@ public sealed interface Step {
     @Override
     public Map<PlanPath, Draught> draughts() {
       Map<PlanPath, Draught> all = new LinkedHashMap<>();
+      air.ifPresent(draught -> all.put(path.key("air"), draught));
       dryBetweenColours
           .air()
           .ifPresent(air -> all.put(path.key("dry between colours").key("air"), air));
@@ -168,6 +237,27 @@ public sealed interface Step {
           .ifPresent(air -> all.put(path.key("dry between passes").key("air"), air));
       beforeMoving.air().ifPresent(air -> all.put(path.key("before moving").key("air"), air));
       return all;
+    }
+
+    /** Numbers of the placements of an arrangement that it prints, from 1; empty for all. */
+    public List<Integer> only(String arrangement) {
+      return numbers.getOrDefault(arrangement, only);
+    }
+
+    /** True if it prints a placement. */
+    public boolean prints(String arrangement, int number) {
+      List<Integer> own = only(arrangement);
+      return arrangements.contains(arrangement) && (own.isEmpty() || own.contains(number));
+    }
+
+    /** True if frames wait for films of their own colour beside them. */
+    public boolean mindsNeighbours() {
+      return !dryBetweenNeighbours.equals(Until.NO_WAIT);
+    }
+
+    /** True if it is printed beside others: by several, or beside the step above it. */
+    public boolean beside() {
+      return !also.isEmpty() || begins == Begins.WHEN_FREE;
     }
 
     /** The same step, to be changed in some of its values. */
@@ -202,6 +292,11 @@ public sealed interface Step {
     @Override
     public Print at(int place) {
       return change().at(place).made();
+    }
+
+    /** Who prints it, if the plan says so. */
+    public List<String> people() {
+      return Stream.concat(by.stream(), also.stream()).toList();
     }
 
     @Override
@@ -247,8 +342,23 @@ public sealed interface Step {
    * @param takes for all of them together; each takes the handling's time if it is empty
    */
   record WashScreen(
-      int number, List<String> screens, Optional<Span> takes, Optional<String> by, PlanPath path)
+      int number,
+      List<String> screens,
+      Optional<Span> takes,
+      Optional<String> by,
+      Begins begins,
+      PlanPath path)
       implements Step {
+
+    /** In its turn. */
+    public WashScreen(
+        int number,
+        List<String> screens,
+        Optional<Span> takes,
+        Optional<String> by,
+        PlanPath path) {
+      this(number, screens, takes, by, Begins.IN_TURN, path);
+    }
 
     public WashScreen {
       screens = List.copyOf(screens);
@@ -256,7 +366,7 @@ public sealed interface Step {
 
     @Override
     public WashScreen at(int place) {
-      return new WashScreen(place, screens, takes, by, Step.path(place));
+      return new WashScreen(place, screens, takes, by, begins, Step.path(place));
     }
 
     @Override
@@ -265,7 +375,10 @@ public sealed interface Step {
     }
   }
 
-  /** Move the cloth so that the table shows it from {@code to} on. */
+  /**
+   * Move the cloth so that the table shows it from {@code to} on; below zero if the table begins
+   * before the cloth's start.
+   */
   record Move(int number, Length to, Optional<Span> takes, Optional<String> by, PlanPath path)
       implements Step {
 
@@ -281,13 +394,26 @@ public sealed interface Step {
 
     @Override
     public String title(Measures units) {
-      return "move on to " + to.text(units);
+      return to.mm() < 0
+          ? "move, the start " + new Length(-to.mm()).text(units) + " inside the table"
+          : "move on to " + to.text(units);
     }
   }
 
   /** Sew and press a seam; the cloth leaves the table for it. */
-  record Sew(int number, String seam, Optional<Span> takes, Optional<String> by, PlanPath path)
+  record Sew(
+      int number,
+      String seam,
+      Optional<Span> takes,
+      Optional<String> by,
+      Begins begins,
+      PlanPath path)
       implements Step {
+
+    /** In its turn. */
+    public Sew(int number, String seam, Optional<Span> takes, Optional<String> by, PlanPath path) {
+      this(number, seam, takes, by, Begins.IN_TURN, path);
+    }
 
     @Override
     public Optional<Dryness> needs() {
@@ -296,7 +422,7 @@ public sealed interface Step {
 
     @Override
     public Sew at(int place) {
-      return new Sew(place, seam, takes, by, Step.path(place));
+      return new Sew(place, seam, takes, by, begins, Step.path(place));
     }
 
     @Override
@@ -448,6 +574,27 @@ public sealed interface Step {
     @Override
     public String title(Measures units) {
       return "end of day";
+    }
+  }
+
+  /** When a step begins beside the one above it. */
+  enum Begins {
+    /** Not before that one has begun. */
+    IN_TURN("in turn"),
+    /** As soon as its own hands and what it needs are free; nothing below waits for that. */
+    WHEN_FREE("when free"),
+    /** Not before all above it is done. */
+    WHEN_DONE("when done");
+
+    private final String text;
+
+    Begins(String text) {
+      this.text = text;
+    }
+
+    /** As a plan says it; a step in its turn says nothing. */
+    public String text() {
+      return text;
     }
   }
 

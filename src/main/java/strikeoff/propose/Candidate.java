@@ -58,7 +58,7 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double pasteShort) {
   }
 
   private static int options(Step.Print print) {
-    int options = print.only().isEmpty() ? 0 : 1;
+    int options = print.only().isEmpty() && print.numbers().isEmpty() ? 0 : 1;
     options += print.separations().isEmpty() ? 0 : 1;
     options += print.order() == Step.Order.BY_COLOUR ? 0 : 1;
     options += print.everyOther() ? 1 : 0;
@@ -66,6 +66,8 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double pasteShort) {
     options += print.dryBetweenColours().isNone() ? 0 : 1;
     options += print.beforeMoving().isNone() ? 0 : 1;
     options += print.dryBetweenPasses().isNone() ? 0 : 1;
+    options += print.mindsNeighbours() ? 1 : 0;
+    options += print.air().isPresent() ? 1 : 0;
     options += print.washes().isPresent() ? 1 : 0;
     return options;
   }

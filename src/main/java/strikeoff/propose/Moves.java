@@ -292,7 +292,7 @@ final class Moves {
   }
 
   private List<Integer> numbers(Step.Print print) {
-    if (!print.only().isEmpty()) {
+    if (print.numbers().isEmpty() && !print.only().isEmpty()) {
       return new ArrayList<>(print.only());
     }
     Set<Integer> numbers = new LinkedHashSet<>();
@@ -410,7 +410,7 @@ final class Moves {
     draft.arrangements = new ArrayList<>(one.arrangements());
     draft.arrangements.addAll(other.arrangements());
     draft.order = random.nextInt(3) == 0 ? Step.Order.SET_BY_SET : one.order();
-    if (one.only().isEmpty() && other.only().isEmpty()) {
+    if (one.numbers().isEmpty() && one.only().isEmpty() && other.only().isEmpty()) {
       run.set(at, draft.step());
       run.remove(mate);
       return run;

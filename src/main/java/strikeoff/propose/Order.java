@@ -36,8 +36,8 @@ final class Order {
   /** Placements of a print step, arrangement by arrangement. */
   List<Placement> placements(Step.Print print) {
     List<Placement> all = new ArrayList<>();
-    Set<Integer> only = Set.copyOf(print.only());
     for (String arrangement : print.arrangements()) {
+      Set<Integer> only = Set.copyOf(print.only(arrangement));
       for (Placement placement : leeway.layout().of(arrangement)) {
         if (only.isEmpty() || only.contains(placement.number())) {
           all.add(placement);

@@ -1,9 +1,12 @@
 package strikeoff.propose;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
+import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
 import strikeoff.units.Span;
 
@@ -22,6 +25,10 @@ final class PrintDraft {
   List<String> people;
   Optional<String> washes;
   boolean washBetweenColours;
+  private Until betweenNeighbours = Until.NO_WAIT;
+  private Map<String, List<Integer>> numbers = Map.of();
+  private Optional<Draught> air = Optional.empty();
+  private Step.Begins begins = Step.Begins.IN_TURN;
 
   PrintDraft(List<String> arrangements, List<Integer> only, List<String> people) {
     this.arrangements = arrangements;
@@ -49,6 +56,10 @@ final class PrintDraft {
     this.people = people(step);
     this.washes = step.washes();
     this.washBetweenColours = step.washBetweenColours();
+    this.betweenNeighbours = step.dryBetweenNeighbours();
+    this.numbers = step.numbers();
+    this.air = step.air();
+    this.begins = step.begins();
   }
 
   static List<String> people(Step.Print step) {
@@ -57,7 +68,7 @@ final class PrintDraft {
 
   /** What the language lets nobody write together is left out. */
   Step.Print step() {
-    boolean several = people.size() > 1;
+    boolean several = people.size() > 1 || begins == Step.Begins.WHEN_FREE;
     boolean passes = everyOther && !several;
     return new Step.Print(
         1,
@@ -74,6 +85,10 @@ final class PrintDraft {
         washes,
         passes ? betweenPasses : Wait.NONE,
         washBetweenColours && !several && order != Step.Order.BY_STATION,
+        betweenNeighbours,
+        numbers,
+        air,
+        begins,
         Step.path(1));
   }
 }

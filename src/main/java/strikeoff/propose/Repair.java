@@ -91,7 +91,7 @@ final class Repair {
     if (washed.size() == run.size()) {
       washed.replaceAll(
           step -> {
-            if (!(step instanceof Step.Print print) || !print.also().isEmpty()) {
+            if (!(step instanceof Step.Print print) || print.beside()) {
               return step;
             }
             PrintDraft draft = new PrintDraft(print);

@@ -113,6 +113,9 @@ final class RunText {
     } else {
       throw new IllegalArgumentException("no proposed run has a step " + step.title(units));
     }
+    if (step.begins() != Step.Begins.IN_TURN) {
+      lines.add("  begins: " + step.begins().text());
+    }
   }
 
   /** Only a step that mixes everything says so, as others would be read in another order. */
@@ -128,7 +131,8 @@ final class RunText {
   }
 
   private void print(List<String> lines, Step.Print print, boolean printed) {
-    lines.add("- print: " + names(print.arrangements()));
+    lines.add(
+        "- print: " + (print.numbers().isEmpty() ? names(print.arrangements()) : each(print)));
     if (!print.only().isEmpty()) {
       lines.add("  only: " + print.only());
     }
@@ -141,12 +145,19 @@ final class RunText {
       case SET_BY_SET -> lines.add("  order: set by set");
       case BY_COLOUR -> {}
     }
+    print.air().ifPresent(air -> lines.add("  air: " + air.text(units)));
     if (print.everyOther()) {
       lines.add("  every other: yes");
     }
     if (print.pause().minutes() > 0) {
       lines.add(told("  pause: " + print.pause().text(), "the prints beside the next frame dry"));
     }
+    wait(
+        lines,
+        "dry between neighbours",
+        print,
+        Wait.of(print.dryBetweenNeighbours()),
+        "the prints beside the next frame dry");
     wait(
         lines,
         "dry between passes",
@@ -268,6 +279,17 @@ final class RunText {
     return printed && wet
         ? "all prints dry through overnight; feel them before what comes next"
         : "the rest goes on in the morning";
+  }
+
+  /** Each arrangement with its numbers. */
+  private static String each(Step.Print print) {
+    return print.arrangements().stream()
+        .map(
+            name ->
+                Scalars.text(name)
+                    + ": "
+                    + (print.only(name).isEmpty() ? "all" : print.only(name).toString()))
+        .collect(Collectors.joining(", ", "{", "}"));
   }
 
   private static String told(String line, String why) {

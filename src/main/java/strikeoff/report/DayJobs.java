@@ -2,6 +2,7 @@ package strikeoff.report;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,9 @@ import strikeoff.day.Film;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
+import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.page.DaySheet;
 import strikeoff.report.page.DaySheet.Where;
@@ -93,24 +96,37 @@ final class DayJobs {
    */
   private List<List<WorkBlock>> grouped(List<WorkBlock> blocks) {
     List<List<WorkBlock>> groups = new ArrayList<>();
-    List<WorkBlock> set = null;
+    Map<Integer, List<WorkBlock>> sets = new HashMap<>();
     for (WorkBlock work : blocks) {
       if (work.kind() == Task.Kind.DRY_SCREEN || work.isPause()) {
         continue;
       }
-      List<WorkBlock> last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
-      if (set != null && work.kind() == Task.Kind.WAIT && sameStep(set.get(0), work)) {
+      List<WorkBlock> last = before(groups, work);
+      List<WorkBlock> set = sets.get(work.first().step());
+      if (set != null && work.kind() == Task.Kind.WAIT) {
         set.add(work);
       } else if (last != null && carriesOn(last.get(0), work)) {
         last.add(work);
       } else {
         groups.add(new ArrayList<>(List.of(work)));
         if (work.prints()) {
-          set = groups.get(groups.size() - 1);
+          sets.put(work.first().step(), groups.get(groups.size() - 1));
         }
       }
     }
     return groups;
+  }
+
+  /** The group that work may carry on, past what others print beside it. */
+  private static List<WorkBlock> before(List<List<WorkBlock>> groups, WorkBlock work) {
+    int at = groups.size() - 1;
+    while (at >= 0
+        && work.prints()
+        && groups.get(at).get(0).prints()
+        && !sameStep(groups.get(at).get(0), work)) {
+      at--;
+    }
+    return at < 0 ? null : groups.get(at);
   }
 
   private static boolean carriesOn(WorkBlock first, WorkBlock work) {
@@ -215,10 +231,19 @@ final class DayJobs {
             + name(WorkWords.screen(work))
             + ", "
             + WorkWords.pulls(work)
+            + air(work)
             + words.pause(work)
             + washedIn(work),
         whoPrints(work),
         frames(work.impressions()));
+  }
+
+  /** What moves the air while a step prints. */
+  private String air(WorkBlock work) {
+    return plan.print(work.first().step())
+        .flatMap(Step.Print::air)
+        .map(air -> air.by() == Draught.By.FAN ? ", fan on" : ", air " + air.text(plan.measures()))
+        .orElse("");
   }
 
   /** Screens that are washed out between the prints of a line, whose times stand further down. */

@@ -83,7 +83,9 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
       if (next.kind() == Task.Kind.PRINT && parts(first, next)) {
         return Optional.empty();
       }
-      if (next.kind() == Task.Kind.PRINT && first.kind() != Task.Kind.PRINT) {
+      // Others may print beside, in a step of their own.
+      boolean beside = first.kind() != Task.Kind.PRINT || first.step() != next.step();
+      if (next.kind() == Task.Kind.PRINT && beside) {
         continue;
       }
       return belongsWith(first, next, run) ? Optional.of(blocks.get(i)) : Optional.empty();

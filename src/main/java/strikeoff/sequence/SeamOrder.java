@@ -162,7 +162,8 @@ final class SeamOrder {
   private Optional<String> again(int number, String arrangement, Set<Integer> across) {
     return plan.print(number)
         .filter(p -> p.arrangements().size() == 1 && p.separations().isEmpty())
-        .filter(p -> !p.everyOther() && p.also().isEmpty() && !p.washBetweenColours())
+        .filter(p -> p.numbers().isEmpty() && p.air().isEmpty() && !p.mindsNeighbours())
+        .filter(p -> !p.everyOther() && !p.beside() && !p.washBetweenColours())
         .map(
             p ->
                 "{print: "

@@ -159,6 +159,12 @@ public final class ValueKinds {
         text -> Quantities.parse(text, type));
   }
 
+  /** A quantity that may lie below zero, as a place before the start. */
+  public static <Q extends Quantity> Expected<Q> signed(Class<Q> type) {
+    Expected<Q> plain = quantity(type);
+    return measured(plain.words(), plain::standIn, text -> Quantities.parseSigned(text, type));
+  }
+
   /** A quantity above zero. */
   public static <Q extends Quantity> Expected<Q> aboveZero(Class<Q> type) {
     Expected<Q> plain = quantity(type);

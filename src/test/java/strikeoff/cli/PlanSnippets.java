@@ -95,6 +95,8 @@ final class PlanSnippets {
       Map<String, Object> step = new LinkedHashMap<>(Map.of("fix", "soak", "for", "60 min"));
       step.putAll(map(value));
       steps(plan).add(step);
+    } else if (row.startsWith("print: ")) {
+      steps(plan).add(map(value));
     } else if (section.equals("run") && row.isEmpty()) {
       steps(plan).add(new LinkedHashMap<>(Map.of("print", "herons", "dry between colours", value)));
     } else {

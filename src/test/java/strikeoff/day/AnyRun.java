@@ -2,6 +2,7 @@ package strikeoff.day;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import net.jqwik.api.Arbitraries;
@@ -57,6 +58,15 @@ record AnyRun(
 
     /** The step in which one more prints. */
     int joined = -1;
+
+    /** The step in which frames wait for their neighbours until they are frame-safe. */
+    int neighbours = -1;
+
+    /** The step in which a fan blows. */
+    int blown = -1;
+
+    /** The step that begins when it can. */
+    int free = -1;
 
     /** The step before which a day ends. */
     int night = -1;
@@ -117,7 +127,16 @@ record AnyRun(
         day.endOfDay();
       }
       int more = change.longer == i ? change.minutes : 0;
-      day.step(n -> step(parts.get(at), n, more, change.joined == at));
+      day.step(
+          n ->
+              step(
+                  parts.get(at),
+                  n,
+                  more,
+                  change.joined == at,
+                  change.free == at,
+                  change.blown == at,
+                  change.neighbours == at));
     }
     return day.plan();
   }
@@ -148,11 +167,13 @@ record AnyRun(
     }
   }
 
-  private Step step(Part part, int n, int more, boolean joined) {
+  private Step step(
+      Part part, int n, int more, boolean joined, boolean free, boolean blown, boolean neighbours) {
+    Step.Begins begins = free ? Step.Begins.WHEN_FREE : Step.Begins.IN_TURN;
     PlanPath path = new PlanPath("run[" + (n - 1) + "]");
     Optional<String> by = Optional.of(PEOPLE.get(part.who));
     return switch (part.kind) {
-      case 0, 1, 2, 3 -> print(part, n, path, more, joined);
+      case 0, 1, 2, 3 -> print(part, n, path, more, joined, begins, blown, neighbours);
       case 4 ->
           new Step.Dry(
               n,
@@ -168,15 +189,23 @@ record AnyRun(
           pastes.add("p" + i);
         }
         pastes.add("sand");
-        yield new Step.Mix(n, pastes, Optional.empty(), by, path);
+        yield new Step.Mix(n, pastes, Optional.empty(), by, begins, path);
       }
-      case 6 -> new Step.WashScreen(n, List.of("s0", "t"), Optional.empty(), by, path);
+      case 6 -> new Step.WashScreen(n, List.of("s0", "t"), Optional.empty(), by, begins, path);
       case 7 -> new Step.Rinse(n, new Temperature(20), new Span(part.minutes), by, path);
       default -> new Step.EndOfDay(n, path);
     };
   }
 
-  private Step print(Part part, int n, PlanPath path, int more, boolean joined) {
+  private Step print(
+      Part part,
+      int n,
+      PlanPath path,
+      int more,
+      boolean joined,
+      Step.Begins begins,
+      boolean blown,
+      boolean neighbours) {
     List<String> people = new ArrayList<>(List.of(PEOPLE.get(part.who)));
     if (part.other != part.who) {
       people.add(PEOPLE.get(part.other));
@@ -204,6 +233,10 @@ record AnyRun(
         shared ? Optional.empty() : Optional.of(WASHER),
         Wait.NONE,
         false,
+        neighbours ? PrintDay.until(Until.Dryness.FRAME_SAFE) : Until.NO_WAIT,
+        Map.of(),
+        blown ? PrintDay.air(2.0) : Optional.empty(),
+        begins,
         path);
   }
 

@@ -188,7 +188,12 @@ class LawProperties {
         Set.of(Task.Kind.WASH_SCREEN, Task.Kind.MIX, Task.Kind.QUEUE);
 
     private static final Set<String> WRITTEN =
-        Set.of("dry between colours", "dry between passes", "before moving", "pause");
+        Set.of(
+            "dry between colours",
+            "dry between neighbours",
+            "dry between passes",
+            "before moving",
+            "pause");
 
     private final PrintPlan plan;
     private final DayRun day;

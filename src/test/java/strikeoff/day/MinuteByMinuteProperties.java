@@ -22,6 +22,8 @@ import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -49,8 +51,14 @@ class MinuteByMinuteProperties {
    * One step.
    *
    * @param place where a print lies, from 0
+   * @param begins beside the step above it; only a mixing and a print can choose
    */
-  record Part(Kind kind, int person, int minutes, int place) {}
+  record Part(Kind kind, int person, int minutes, int place, Step.Begins begins) {
+
+    Part {
+      begins = kind == Kind.MIX || kind == Kind.PRINT ? begins : Step.Begins.IN_TURN;
+    }
+  }
 
   /**
    * A day.
@@ -94,11 +102,11 @@ class MinuteByMinuteProperties {
     }
   }
 
-  /** A print takes a minute in all. */
+  /** A print takes a minute in all, and no part of it for laying the frame. */
   private static Handling handling() {
     return new Handling(
-        Span.ofSeconds(30),
-        Span.ofSeconds(5),
+        Span.ofSeconds(0),
+        Span.ofSeconds(20),
         Span.ofSeconds(20),
         new Span(LOAD),
         new Span(10),
@@ -115,7 +123,7 @@ class MinuteByMinuteProperties {
     Optional<String> by = Optional.of(PEOPLE.get(part.person));
     Span takes = new Span(part.minutes);
     return switch (part.kind) {
-      case MIX -> new Step.Mix(n, List.of("other"), Optional.of(takes), by, path);
+      case MIX -> new Step.Mix(n, List.of("other"), Optional.of(takes), by, part.begins, path);
       case PRINT ->
           new Step.Print(
               n,
@@ -125,9 +133,17 @@ class MinuteByMinuteProperties {
               Step.Order.BY_COLOUR,
               false,
               new Span(0),
-              PrintDay.minutes(0),
-              PrintDay.minutes(0),
+              Wait.NONE,
+              Wait.NONE,
               by,
+              List.of(),
+              Optional.empty(),
+              Wait.NONE,
+              false,
+              Until.NO_WAIT,
+              Map.of(),
+              Optional.empty(),
+              part.begins,
               path);
       case DRY -> new Step.Dry(n, PrintDay.minutes(part.minutes), Optional.empty(), by, path);
       case RINSE -> new Step.Rinse(n, new Temperature(20), takes, by, path);
@@ -142,6 +158,10 @@ class MinuteByMinuteProperties {
     private final Map<String, BitSet> busy = new HashMap<>();
     private final BitSet rest = new BitSet();
     private int begun = OPENS;
+
+    /** When the cloth was last laid, taken up or left to dry. */
+    private int touched = OPENS;
+
     private boolean lies;
 
     Clock(Day day) {
@@ -150,7 +170,7 @@ class MinuteByMinuteProperties {
       List<Part> onCloth =
           day.parts().stream().filter(p -> p.kind != Kind.MIX && p.kind != Kind.DRY).toList();
       if (!onCloth.isEmpty() && onCloth.get(0).kind == Kind.PRINT) {
-        work(OPENS, LOAD, true, PEOPLE.get(0), "cloth");
+        touched = work(OPENS, LOAD, true, PEOPLE.get(0), "cloth") + LOAD;
         lies = true;
       }
     }
@@ -179,28 +199,43 @@ class MinuteByMinuteProperties {
     /** When the step's own work begins. */
     int step(Part part) {
       String who = PEOPLE.get(part.person);
+      int from =
+          switch (part.begins) {
+            case IN_TURN -> begun;
+            case WHEN_FREE -> OPENS;
+            case WHEN_DONE ->
+                Math.max(begun, busy.values().stream().mapToInt(BitSet::length).max().orElse(0));
+          };
       int first;
       int own;
-      switch (part.kind) {
-        case MIX -> own = first = work(begun, part.minutes, true, who);
-        case DRY -> own = first = work(begun, part.minutes, false, "cloth");
-        case RINSE -> {
-          own = first = work(begun, part.minutes, true, who, "cloth");
-          lies = false;
+      if (part.kind == Kind.MIX) {
+        own = first = work(from, part.minutes, true, who);
+      } else if (part.kind == Kind.PRINT) {
+        first = lies ? -1 : work(from, LOAD, true, who, "cloth");
+        touched = lies ? touched : first + LOAD;
+        lies = true;
+        boolean beside = part.begins == Step.Begins.WHEN_FREE;
+        own =
+            beside
+                ? work(touched, 1, true, who, "place " + part.place)
+                : work(from, 1, true, who, "cloth");
+        for (String held : List.of("cloth", "place " + part.place)) {
+          busy.computeIfAbsent(held, o -> new BitSet()).set(own);
         }
-        case BATCH -> {
-          own = first = work(begun, part.minutes, true, "cloth");
-          lies = false;
-        }
-        default -> {
-          first = lies ? -1 : work(begun, LOAD, true, who, "cloth");
-          lies = true;
-          own = work(begun, 1, true, who, "cloth");
-          first = first < 0 ? own : first;
-          work(own + 1, WASH, true, who);
-        }
+        first = first < 0 ? own : first;
+        work(own + 1, WASH, true, who);
+      } else {
+        own =
+            first =
+                switch (part.kind) {
+                  case RINSE -> work(from, part.minutes, true, who, "cloth");
+                  case BATCH -> work(from, part.minutes, true, "cloth");
+                  default -> work(from, part.minutes, false, "cloth");
+                };
+        touched = own + part.minutes;
+        lies &= part.kind == Kind.DRY;
       }
-      begun = first;
+      begun = part.begins == Step.Begins.WHEN_FREE ? begun : first;
       return own;
     }
   }
@@ -212,7 +247,8 @@ class MinuteByMinuteProperties {
                 Arbitraries.of(Kind.class),
                 Arbitraries.integers().between(0, 2),
                 Arbitraries.integers().between(1, 40),
-                Arbitraries.integers().between(0, 2))
+                Arbitraries.integers().between(0, 2),
+                Arbitraries.of(Step.Begins.class))
             .as(Part::new);
     return Combinators.combine(
             part.list().ofMinSize(1).ofMaxSize(7),

@@ -68,7 +68,7 @@ public final class Causes {
 
   /** How often a colour is let dry from one impression to another, as the step is written. */
   private static int waits(List<Printed> printed, Printed earlier, Printed later) {
-    boolean together = !later.step().also().isEmpty();
+    boolean together = later.step().beside();
     int waits = 0;
     for (int i = earlier.id() + 1; i <= later.id(); i++) {
       Printed between = printed.get(i);
@@ -97,7 +97,7 @@ public final class Causes {
           case DRY_BETWEEN_PASSES -> betweenPasses(day.run().printed(), later);
           // A move may lie between two prints, and a pause runs beside it.
           case PAUSE ->
-              later.step().also().isEmpty() && later.id() == earlier.id() + 1
+              !later.step().beside() && later.id() == earlier.id() + 1
                   ? later.begins() - earlier.lifted()
                   : Workshop.seconds(later.step().pause());
           case DRY_STEP -> day.run().idle().getOrDefault(cause.step(), 0L);
@@ -116,6 +116,7 @@ public final class Causes {
                       case BETWEEN_COLOURS -> How.DRY_BETWEEN_COLOURS;
                       case BETWEEN_PASSES -> How.DRY_BETWEEN_PASSES;
                       case PAUSE -> How.PAUSE;
+                      case BETWEEN_NEIGHBOURS -> How.DRY_BETWEEN_NEIGHBOURS;
                       case BEFORE_MOVING -> How.BEFORE_MOVING;
                     })
             .orElse(How.DRY_STEP);

@@ -188,6 +188,9 @@ public record IdleScreen(
         if (!print.also().isEmpty()) {
           more.add("`by: " + WashStep.written(print.by().orElse(first)) + "`");
         }
+        if (print.begins() == Step.Begins.WHEN_FREE) {
+          more.add("no `begins`");
+        }
         if (print.order() == Step.Order.BY_STATION) {
           more.add("`order: by colour`");
         }

@@ -59,6 +59,7 @@ public record Remedy(
     DRY_BETWEEN_COLOURS("dry between colours"),
     DRY_BETWEEN_PASSES("dry between passes"),
     PAUSE("pause"),
+    DRY_BETWEEN_NEIGHBOURS("dry between neighbours"),
     BEFORE_MOVING("before moving"),
     /** A step of its own. */
     DRY_STEP("dry"),
@@ -86,6 +87,7 @@ public record Remedy(
       case DRY_BETWEEN_PASSES, EVERY_OTHER -> step.dryBetweenPasses();
       case BEFORE_MOVING -> step.beforeMoving();
       case PAUSE -> Wait.of(new Until.Time(step.pause()));
+      case DRY_BETWEEN_NEIGHBOURS -> Wait.of(step.dryBetweenNeighbours());
       case DRY_STEP -> Wait.NONE;
     };
   }
@@ -188,6 +190,7 @@ public record Remedy(
       case PAUSE -> change.pause(new Span(minutes));
       case DRY_BETWEEN_COLOURS -> change.dryBetweenColours(drying());
       case BEFORE_MOVING -> change.beforeMoving(drying());
+      case DRY_BETWEEN_NEIGHBOURS -> change.dryBetweenNeighbours(drying().until());
       case DRY_BETWEEN_PASSES -> change.dryBetweenPasses(drying());
       case EVERY_OTHER -> {
         change.everyOther();

@@ -112,7 +112,11 @@ public final class Trials {
    */
   Optional<Outcome> everyOther(Cause cause, boolean surely, int impressions) {
     Optional<Step.Print> print =
-        plan.print(cause.step()).filter(p -> !p.everyOther() || !p.also().isEmpty());
+        plan.print(cause.step())
+            .filter(
+                p ->
+                    (!p.everyOther() || !p.also().isEmpty())
+                        && p.begins() != Step.Begins.WHEN_FREE);
     if (cause.how() != How.PAUSE || print.isEmpty()) {
       return Optional.empty();
     }
@@ -307,7 +311,7 @@ public final class Trials {
       boolean fromTheLift =
           cause.how() == How.DRY_BETWEEN_COLOURS || cause.how() == How.DRY_BETWEEN_PASSES;
       boolean blown = Remedy.written(cause.how(), print).air().isPresent();
-      if (fromTheLift && (!blown || !print.also().isEmpty())) {
+      if (fromTheLift && (!blown || print.beside())) {
         return pair.there();
       }
       if (Remedy.written(cause.how(), print).until() instanceof Until.Time time) {

@@ -46,7 +46,7 @@ final class MixingOrder {
     }
     List<String> pastes = new ArrayList<>(mix.pastes());
     pastes.sort(Comparator.comparingInt(paste -> firstUse.getOrDefault(paste, Integer.MAX_VALUE)));
-    return new Step.Mix(mix.number(), pastes, mix.takes(), mix.by(), mix.path());
+    return new Step.Mix(mix.number(), pastes, mix.takes(), mix.by(), mix.begins(), mix.path());
   }
 
   /** In the order in which a step prints them. */

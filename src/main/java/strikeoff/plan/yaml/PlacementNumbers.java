@@ -11,6 +11,7 @@ import strikeoff.units.Parsed;
 import strikeoff.units.Script;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Item;
+import strikeoff.yaml.Node;
 import strikeoff.yaml.Reading;
 import strikeoff.yaml.ValueKinds;
 
@@ -22,6 +23,29 @@ final class PlacementNumbers {
       Pattern.compile("(\\d{1,6})(?:\\s*(?:-|–|to)\\s*(\\d{1,6}))?");
 
   private PlacementNumbers() {}
+
+  /** The same, or {@code all}, which is told as no numbers. */
+  static Expected<List<Integer>> orAll(int most) {
+    Expected<List<Integer>> numbers = list(most);
+    return new Expected<>() {
+      @Override
+      public String words() {
+        return "all, or " + WORDS;
+      }
+
+      @Override
+      public List<Integer> standIn() {
+        return List.of();
+      }
+
+      @Override
+      public Optional<List<Integer>> read(Item item, Reading reading) {
+        return item.node() instanceof Node.Scalar s && s.text().equals("all")
+            ? Optional.of(List.of())
+            : numbers.read(item, reading);
+      }
+    };
+  }
 
   /**
    * @param most how many numbers at most

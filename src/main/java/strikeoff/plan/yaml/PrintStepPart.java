@@ -14,11 +14,14 @@ import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
+import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
+import strikeoff.units.Script;
 import strikeoff.units.Span;
 import strikeoff.units.Spelling;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
+import strikeoff.yaml.Node;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads print steps, and finds which separations and placements they mean. */
@@ -37,6 +40,7 @@ final class PrintStepPart {
   private final Map<String, Design> designs;
   private final Map<String, Arrangement> placements;
   private final Crew crew;
+  private final RoomPart room;
   private final Waits waits;
   private final boolean whole;
   private final Counts counts;
@@ -47,22 +51,28 @@ final class PrintStepPart {
       Map<String, Design> designs,
       Map<String, Arrangement> placements,
       Crew crew,
-      Waits waits) {
+      RoomPart room) {
     this.draft = draft;
     this.designs = designs;
     this.placements = placements;
     this.crew = crew;
-    this.waits = waits;
+    this.room = room;
+    this.waits = new Waits(room);
     // Faulty placements have stand-ins for counts; nothing is said about numbers then.
     this.whole = draft.reading().problems().none();
     this.counts = new Counts(placements);
   }
 
   Step print(int number, Fields f) {
-    f.knows("dry between colours", "wash between colours");
-    List<String> names = arrangements(f);
+    f.knows("dry between colours", "dry between neighbours", "wash between colours");
+    boolean each = f.item("print").filter(i -> i.node() instanceof Node.Mapping).isPresent();
+    Map<String, List<Integer>> numbers = each ? numbers(f) : Map.of();
+    List<String> names = each ? List.copyOf(numbers.keySet()) : arrangements(f);
     List<Integer> only =
         f.optional("only", PlacementNumbers.list(draft.bounds().placements())).orElse(List.of());
+    if (each && f.has("only")) {
+      f.wrongKey("only", "each placement has its numbers after “print:” already; leave only out");
+    }
     List<String> people = f.optional("by", ValueKinds.oneOrMore(person())).orElse(List.of());
     if (people.stream().distinct().count() < people.size()) {
       f.wrong("by", "one person is named twice");
@@ -86,6 +96,10 @@ final class PrintStepPart {
             f.optional("washes", person()),
             f.optional("dry between passes", waits.orPlain()).orElse(Wait.NONE),
             f.optional("wash between colours", ValueKinds.yesNo()).orElse(false),
+            f.optional("dry between neighbours", Waits.until()).orElse(Until.NO_WAIT),
+            numbers,
+            f.optional("air", room.draught(f, "air")),
+            StepPart.begins(f),
             f.path());
     passes(f, step);
     handsFree(f, step);
@@ -98,51 +112,95 @@ final class PrintStepPart {
   }
 
   private static void passes(Fields f, Step.Print step) {
-    if (!f.has("dry between passes") || !f.sound("every other", "by")) {
+    if (!f.has("dry between passes") || !f.sound("every other", "by", "begins")) {
       return;
     }
     if (!step.everyOther()) {
       f.wrong("dry between passes", "there are two passes only with every other: yes");
-    } else if (!step.also().isEmpty()) {
-      f.wrong(
-          "dry between passes",
-          "several who print at the same time make no passes to dry between; name one person");
+    } else if (step.beside()) {
+      f.wrong("dry between passes", beside(step) + " make no passes to dry between; " + cure(step));
     }
   }
 
   /** Several who print at the same time wait film by film; a fan runs on beside them. */
   private static void handsFree(Fields f, Step.Print step) {
+    if (step.air().filter(a -> a.by() == Draught.By.HAIR_DRYER).isPresent()) {
+      f.wrong(
+          "air",
+          "whoever prints has no hand free for a hair-dryer; take a fan, or dry by a step or a wait"
+              + " of its own");
+    }
     boolean held =
         step.dryBetweenColours().air().filter(a -> a.by() == Draught.By.HAIR_DRYER).isPresent();
-    if (held && !step.also().isEmpty()) {
+    if (held && step.beside() && f.sound("by", "begins")) {
       f.wrong(
           "dry between colours",
-          "several who print at the same time have no hand free for a hair-dryer between colours;"
-              + " take a fan, or name one person");
+          beside(step)
+              + " have no hand free for a hair-dryer between colours; take a fan, or "
+              + cure(step));
     }
+  }
+
+  private static String beside(Step.Print step) {
+    return step.also().isEmpty()
+        ? "people who print beside another step"
+        : "several who print at the same time";
+  }
+
+  private static String cure(Step.Print step) {
+    return step.also().isEmpty()
+        ? "leave out begins"
+        : step.begins() == Step.Begins.WHEN_FREE
+            ? "name one person and leave out begins"
+            : "name one person";
   }
 
   /**
    * A screen that is laid again at the next station, or by somebody else, cannot be in the sink.
    */
   private static void washing(Fields f, Step.Print step) {
-    if (!step.washBetweenColours() || !f.sound("wash between colours", "order", "by")) {
+    if (!step.washBetweenColours() || !f.sound("wash between colours", "order", "by", "begins")) {
       return;
     }
     if (step.order() == Step.Order.BY_STATION) {
       f.wrong(
           "wash between colours",
           "by station every screen is laid again at the next station; print by colour");
-    } else if (!step.also().isEmpty()) {
+    } else if (step.beside()) {
       f.wrong(
           "wash between colours",
-          "several who print at the same time go on without a break; name one person, or under"
-              + " washes somebody who does not print");
+          beside(step)
+              + " go on without a break; "
+              + cure(step)
+              + (step.also().isEmpty() ? "" : ", or under washes somebody who does not print"));
     }
   }
 
   private Expected<String> person() {
     return ValueKinds.nameIn("a name of the crew", "person of the crew", crew.names());
+  }
+
+  /** True if one of these names a placement. */
+  boolean namesAny(Set<String> names) {
+    return names.stream().anyMatch(draft.names().placements()::contains);
+  }
+
+  /** Placements with numbers of their own; with none for all of them. */
+  private Map<String, List<Integer>> numbers(Fields f) {
+    Fields each = f.under("print", "the placements").orElseThrow();
+    Set<String> known = new LinkedHashSet<>(draft.names().placements());
+    Map<String, List<Integer>> numbers = new LinkedHashMap<>();
+    for (String name : each.names()) {
+      if (known.contains(name)) {
+        numbers.put(name, each.required(name, PlacementNumbers.orAll(draft.bounds().placements())));
+      } else if (each.has(name)) {
+        each.wrongKey(
+            name,
+            "no placement is called " + Script.quoted(name) + Spelling.didYouMean(name, known));
+      }
+    }
+    each.done();
+    return numbers;
   }
 
   private List<String> arrangements(Fields f) {
@@ -166,10 +224,11 @@ final class PrintStepPart {
   private void numbers(Fields f, Step.Print step) {
     for (String name : step.arrangements()) {
       long there = counts.atMost(name);
-      for (int n : step.only()) {
+      for (int n : step.only(name)) {
         if (n > there) {
           f.wrong(
-              "only", "there is no number " + n + " of " + name + ", which has at most " + there);
+              step.numbers().isEmpty() ? "only" : "print",
+              "there is no number " + n + " of " + name + ", which has at most " + there);
           return;
         }
       }
@@ -179,7 +238,8 @@ final class PrintStepPart {
   private void bound(Fields f, Step.Print step) {
     for (String name : step.arrangements()) {
       Design design = designs.get(placements.get(name).design());
-      long places = step.only().isEmpty() ? counts.atMost(name) : step.only().size();
+      List<Integer> only = step.only(name);
+      long places = only.isEmpty() ? counts.atMost(name) : only.size();
       int colours =
           step.separations().isEmpty() ? design.separations().size() : step.separations().size();
       impressions += places * colours;

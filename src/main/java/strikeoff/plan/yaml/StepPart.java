@@ -54,6 +54,11 @@ final class StepPart {
           "wash", "wash: 60 °C",
           "heat-set", "heat-set: iron");
 
+  private static final Map<String, Step.Begins> BEGINS =
+      Map.of(
+          Step.Begins.WHEN_FREE.text(), Step.Begins.WHEN_FREE,
+          Step.Begins.WHEN_DONE.text(), Step.Begins.WHEN_DONE);
+
   private final Draft draft;
   private final Crew crew;
   private final Map<String, Seam> seams;
@@ -77,7 +82,7 @@ final class StepPart {
     this.seams = seams;
     this.pastes = pastes;
     this.room = new RoomPart(draft);
-    this.printing = new PrintStepPart(draft, designs, placements, crew, new Waits(room));
+    this.printing = new PrintStepPart(draft, designs, placements, crew, room);
     this.wet = new WetStepPart(draft, crew);
     this.mixing = new MixingOrder(designs, placements);
   }
@@ -117,7 +122,8 @@ final class StepPart {
       f.wrong("a step says what is done with one of " + String.join(", ", VERBS) + near);
       return new Step.EndOfDay(number, item.path());
     }
-    if (f.item(verbs.get(0)).get().node() instanceof Node.Mapping) {
+    if (f.item(verbs.get(0)).get().node() instanceof Node.Mapping under
+        && !(verbs.get(0).equals("print") && printing.namesAny(under.entries().keySet()))) {
       f.wrong(
           verbs.get(0),
           "what is done stands right after “"
@@ -187,7 +193,7 @@ final class StepPart {
     if (all) {
       mixAll.add(number);
     }
-    return new Step.Mix(number, all ? unmixed() : named, takes(f), by(f), f.path());
+    return new Step.Mix(number, all ? unmixed() : named, takes(f), by(f), begins(f), f.path());
   }
 
   /** All that was not mixed before the print days. */
@@ -216,16 +222,12 @@ final class StepPart {
             Stream.concat(screens.stream(), Stream.of("all")).toList());
     List<String> named = f.required("wash screen", ValueKinds.oneOrMore(name));
     boolean all = named.contains("all") && !screens.contains("all");
-    return new Step.WashScreen(number, all ? screens : named, takes(f), by(f), f.path());
+    return new Step.WashScreen(number, all ? screens : named, takes(f), by(f), begins(f), f.path());
   }
 
   private Step move(Fields f) {
     return new Step.Move(
-        number,
-        f.required("move on", ValueKinds.quantity(Length.class)),
-        takes(f),
-        by(f),
-        f.path());
+        number, f.required("move on", ValueKinds.signed(Length.class)), takes(f), by(f), f.path());
   }
 
   private Step sew(Fields f) {
@@ -235,7 +237,13 @@ final class StepPart {
     if (known != null && known.sewnBefore()) {
       f.wrong("sew", "the seam " + seam + " is sewn before the print days (sewn: yes)");
     }
-    return new Step.Sew(number, seam, takes(f), by(f), f.path());
+    return new Step.Sew(number, seam, takes(f), by(f), begins(f), f.path());
+  }
+
+  /** Whether it waits for the step above it. */
+  static Step.Begins begins(Fields f) {
+    return f.optional("begins", ValueKinds.word("when free or when done", BEGINS))
+        .orElse(Step.Begins.IN_TURN);
   }
 
   private static Optional<Span> takes(Fields f) {

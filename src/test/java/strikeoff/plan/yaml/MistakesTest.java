@@ -292,6 +292,41 @@ class MistakesTest {
             "30:26 several who print at the same time have no hand free for a hair-dryer between"
                 + " colours; take a fan, or name one person"),
         mistake(
+            "print: row\n    only: 1-3, 5",
+            "print: {row: 2, pearl: all}",
+            "28:21 no placement is called “pearl”; did you mean “pearls”?"),
+        mistake(
+            "print: row\n    only: 1-3, 5",
+            "print: {row: 1-9}",
+            "28:12 there is no number 7 of row, which has at most 6"),
+        mistake(
+            "print: row",
+            "print: {row: 1-3}",
+            "29:5 each placement has its numbers after “print:” already; leave only out"),
+        mistake(
+            "only: 1-3, 5",
+            "air: hair-dryer",
+            "29:10 whoever prints has no hand free for a hair-dryer; take a fan, or dry by a step or a"
+                + " wait of its own"),
+        mistake(
+            "only: 1-3, 5",
+            "begins: at once",
+            "29:13 when free or when done was expected; “at once” is not known"),
+        mistake(
+            "only: 1-3, 5",
+            "begins: when free\n    wash between colours: yes",
+            "30:27 people who print beside another step go on without a break; leave out begins"),
+        mistake(
+            "only: 1-3, 5",
+            "begins: when free\n    every other: yes\n    dry between passes: 5 min",
+            "31:25 people who print beside another step make no passes to dry between; leave out"
+                + " begins"),
+        mistake(
+            "only: 1-3, 5",
+            "begins: when free\n    dry between colours: {for: 20 min, air: hair-dryer}",
+            "30:26 people who print beside another step have no hand free for a hair-dryer between"
+                + " colours; take a fan, or leave out begins"),
+        mistake(
             "only: 1-3, 5",
             "by: [Wren, Tam]\n    wash between colours: yes",
             "30:27 several who print at the same time go on without a break; name one person, or"

@@ -1,0 +1,70 @@
+package strikeoff.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import strikeoff.check.Checked;
+import strikeoff.check.Checker;
+import strikeoff.report.page.DaySheet;
+
+/** Day sheets of two who print side by side on a day with a break. */
+class BesideSheetsTest {
+
+  private static final List<DaySheet> SHEETS =
+      DaySheets.of(
+          (Checked.Judged)
+              Checker.builtIn()
+                  .check(
+                      "plan.yaml",
+                      """
+                      plan: Two at one table
+                      cloth: {length: 3 m, width: 1 m, washed: yes}
+                      table: {length: 3 m, width: 1.4 m}
+                      crew: [Wren, Tam]
+                      hours: 09:00-12:30, 13:15-17:00
+                      screens:
+                        a: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
+                        b: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
+                        c: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
+                      pastes:
+                        blue: {medium: dye, group: DCT, colour: blue, mixed before: 1 h}
+                        ink: {medium: dye, group: DCT, colour: black, mixed before: 1 h}
+                        rust: {medium: dye, group: DCT, colour: sienna, mixed before: 1 h}
+                      designs:
+                        heron:
+                          size: 20 x 20 cm
+                          separations:
+                            - {screen: a, paste: blue, covers: 40 %}
+                            - {screen: b, paste: ink, covers: 10 %}
+                        leaf: {size: 20 x 20 cm, separations: [{screen: c, paste: rust, covers: 40 %}]}
+                      placements:
+                        herons: {design: heron, at: ["20 cm, 20 cm", "70 cm, 20 cm"]}
+                        leaves: {design: leaf, at: ["150 cm, 20 cm", "200 cm, 20 cm", "250 cm, 20 cm"]}
+                      run:
+                        - print: herons
+                        - {print: leaves, by: Tam, begins: when free, air: fan}
+                      """));
+
+  @Test
+  void whatTwoPrintAtTheSameTimeStaysTogether() {
+    List<DaySheet.Job> prints =
+        SHEETS.get(0).jobs().stream().filter(job -> job.what().startsWith("Print ")).toList();
+    assertThat(prints)
+        .extracting(DaySheet.Job::number, DaySheet.Job::what)
+        .containsExactly(tuple("1.1", "Print herons 1, 2"), tuple("2.1", "Print leaves 1–3"));
+    assertThat(prints.get(0).lines()).hasSize(2).allMatch(line -> line.who().equals("Wren"));
+    assertThat(prints.get(1).lines())
+        .singleElement()
+        .satisfies(line -> assertThat(line.who()).isEqualTo("Tam"))
+        .satisfies(line -> assertThat(line.with()).endsWith(", fan on"))
+        .satisfies(
+            line -> assertThat(line.begins()).isEqualTo(prints.get(0).lines().get(0).begins()));
+  }
+
+  @Test
+  void theDaysStretchesStandInItsTitle() {
+    assertThat(SHEETS.get(0).title()).isEqualTo("Day 1, 09:00 to 12:30 and 13:15 to 17:00");
+  }
+}
