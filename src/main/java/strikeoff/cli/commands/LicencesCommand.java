@@ -54,7 +54,11 @@ final class LicencesCommand implements Command {
     PrintWriter out = here.out();
     List<Component> components = BillOfMaterials.components();
     int widest = components.stream().mapToInt(c -> titled(c).length()).max().orElse(0);
-    out.print("strikeoff is licensed under Apache-2.0. It holds:\n");
+    out.print(
+        "strikeoff is licensed under Apache-2.0. "
+            + (components.isEmpty()
+                ? "What else it holds was not listed: it was built without a network.\n"
+                : "It holds:\n"));
     components.forEach(c -> out.printf("  %-" + (widest + 1) + "s %s\n", titled(c), licence(c)));
     if (texts.getValue()) {
       for (Map.Entry<String, String> text : TEXTS.entrySet()) {
