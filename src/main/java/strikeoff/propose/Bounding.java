@@ -1,7 +1,6 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -9,14 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.locationtech.jts.geom.Envelope;
-import strikeoff.day.Moment;
+import java.util.stream.Collectors;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.layout.Footprint;
-import strikeoff.layout.Placement;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Handling;
-import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
@@ -60,8 +56,9 @@ final class Bounding {
   private final long move;
   private final long sew;
   private final long mix;
-  private final long lay;
-  private final List<Film> films = new ArrayList<>();
+  private final List<PrintTimes> films = new ArrayList<>();
+  private final LeastLays lays;
+  private final MotifByMotif motifs;
 
   private Bounding(
       Leeway leeway, Rehearsal rehearsal, Policy policy, boolean sewnLast, boolean slowly) {
@@ -72,30 +69,25 @@ final class Bounding {
     this.sewnLast = sewnLast;
     this.people = leeway.crew().size();
     Handling takes = leeway.plan().handling();
-    this.load = seconds(takes.load());
-    this.move = seconds(takes.move());
-    this.sew = Math.min(seconds(takes.sew()), leeway.leastSewing());
-    this.mix = Math.min(seconds(takes.mix()), leeway.leastMixing());
-    this.lay = seconds(takes.lay());
+    this.load = PrintTimes.seconds(takes.load());
+    this.move = PrintTimes.seconds(takes.move());
+    this.sew = Math.min(PrintTimes.seconds(takes.sew()), leeway.leastSewing());
+    this.mix = Math.min(PrintTimes.seconds(takes.mix()), leeway.leastMixing());
+    long lay = PrintTimes.seconds(takes.lay());
     Map<Object, long[]> dried = new HashMap<>();
     for (Footprint footprint : leeway.layout().footprints()) {
       long[] times = dried.computeIfAbsent(footprint.separation(), s -> times(footprint));
       films.add(
-          new Film(
+          new PrintTimes(
               footprint,
-              lay + seconds(pulled(takes, footprint)),
+              lay + PrintTimes.seconds(pulled(takes, footprint)),
               times[0],
               times[1],
               concerned(footprint.paste().medium()) ? times[2] : 0));
     }
+    this.lays = new LeastLays(leeway.plan(), films);
+    this.motifs = new MotifByMotif(people, mix, lay, sew, Set.copyOf(leeway.mixed()));
   }
-
-  /**
-   * One impression.
-   *
-   * @param takes from fetching the frame to lifting it
-   */
-  private record Film(Footprint print, long takes, long frame, long lift, long fix) {}
 
   /**
    * @param sewnLast true if runs are kept to sewing seams after the work away from them
@@ -104,41 +96,22 @@ final class Bounding {
   static Bound of(
       Leeway leeway, Rehearsal rehearsal, Policy policy, boolean sewnLast, boolean sure) {
     Bounding ordinary = new Bounding(leeway, rehearsal, policy, sewnLast, false);
-    List<Integer> days = ordinary.anyDay();
+    LastSteps last = new LastSteps(leeway, rehearsal, policy);
+    List<Integer> days = last.anyDay();
     if (sure) {
       Bounding slow = new Bounding(leeway, rehearsal, policy, sewnLast, true);
       // A slow day's night lies in the run: an end of the day that every day has. Only a wait that
       // lasts a night longer on a slow day would be none.
-      if (slow.films.stream().allMatch(f -> f.fix() < slow.shortestNight())) {
-        days = slow.days();
+      if (slow.films.stream().allMatch(f -> f.fix() < last.shortestNight())) {
+        days = last.days(slow.dry());
       }
     }
-    return ordinary.bound(days);
-  }
-
-  private List<Integer> anyDay() {
-    return leeway.last().stream().map(step -> 1).toList();
-  }
-
-  private long shortestNight() {
-    Hours hours = leeway.plan().hours();
-    long shortest = Long.MAX_VALUE;
-    for (int day = 1; day <= hours.days().size() + 1; day++) {
-      long closes = Moment.of(day, hours.of(day).closes()).seconds();
-      long opens = Moment.of(day + 1, hours.of(day + 1).opens()).seconds();
-      shortest = Math.min(shortest, opens - closes);
-    }
-    return shortest;
+    return last.bound(ordinary.dry(), days);
   }
 
   private static Span pulled(Handling takes, Footprint footprint) {
     return new Span(
         takes.pull().minutes() * footprint.separation().pulls() + takes.lift().minutes());
-  }
-
-  /** Never more than the clock counts. */
-  private static long seconds(Span span) {
-    return (long) Math.floor(span.seconds() + 1e-6);
   }
 
   private long[] times(Footprint footprint) {
@@ -147,7 +120,7 @@ final class Bounding {
       long best = Long.MAX_VALUE / 8;
       for (Optional<Draught> air : leeway.airs()) {
         Optional<Span> dries = rehearsal.dries(footprint, state, air, slowly);
-        best = Math.min(best, dries.map(Bounding::seconds).orElse(best));
+        best = Math.min(best, dries.map(PrintTimes::seconds).orElse(best));
       }
       times[state.ordinal()] = best;
     }
@@ -165,363 +138,163 @@ final class Bounding {
         : !(first instanceof Step.HeatSet) || medium == Medium.PAINT;
   }
 
-  /** So many seconds after the opening of day 1, of which so many are worked, and why. */
-  private record Term(long plain, long worked, Bound.Binding because) {
-    Term or(Term other) {
-      return other != null && other.plain > plain ? other : this;
+  private Soonest dry() {
+    return films.isEmpty() ? new Soonest(0, 0, new Bound.Hands(new Span(0), people)) : least();
+  }
+
+  private Soonest least() {
+    List<Set<Integer>> seams =
+        leeway.across().values().stream().filter(ids -> !ids.isEmpty()).toList();
+    int beside = leeway.across().size() - seams.size();
+    int fewest = lays.of(films);
+    Soonest least = null;
+    // What nothing lies across may be sewn at any time, also when all is printed.
+    for (int last = 0; last <= beside; last++) {
+      int sewn = seams.size() + beside - last;
+      for (int laid = fewest; laid <= fewest + 1; laid++) {
+        for (int instead = 0; instead <= Math.min(sewn, laid - 1); instead++) {
+          Soonest term = term(laid, sewn, instead, last);
+          least = least == null || term.plain() < least.plain() ? term : least;
+        }
+      }
     }
-  }
-
-  private Term dry() {
-    return films.isEmpty() ? new Term(0, 0, new Bound.Hands(new Span(0), people)) : least();
-  }
-
-  private long ready(Term dry) {
-    Hours hours = leeway.plan().hours();
-    long opens = Moment.of(1, hours.of(1).opens()).seconds();
-    return Math.max(opens + dry.plain(), worked(dry.worked(), hours));
-  }
-
-  /** On which day each of the last steps begins at the soonest. */
-  private List<Integer> days() {
-    List<Integer> days = new ArrayList<>();
-    long at = ready(dry());
-    for (int i = 0; i < leeway.last().size(); i++) {
-      long begins = begins(leeway.last().get(i), at, 1);
-      days.add(new Moment(begins).day());
-      at = begins + seconds(lasts(leeway.last().get(i)));
-    }
-    return days;
+    return sewnLast && seams.size() == 1 ? least.or(lastSewn(seams.get(0))) : least;
   }
 
   /**
-   * @param days on which each of the last steps begins at the soonest
+   * @param laid how often the cloth is laid so that it shows something to print
+   * @param sewn how many seams are sewn before the last print
+   * @param instead how many of them where the cloth would be moved otherwise
+   * @param last how many seams are sewn after it
    */
-  private Bound bound(List<Integer> days) {
-    Term dry = dry();
-    long ready = ready(dry);
-    Bound.Binding because = dry.because();
-    long at = ready;
-    for (int i = 0; i < leeway.last().size(); i++) {
-      Step step = leeway.last().get(i);
-      long begins = begins(step, at, days.get(i));
-      if (begins > at) {
-        because = new Bound.Night(new Moment(begins), begins(step, at, 1) < begins);
-      }
-      at = begins + seconds(lasts(step));
-    }
-    return new Bound(new Moment(at), new Moment(ready), because);
-  }
-
-  /** When a step begins that is to be done within one day's hours. */
-  private long begins(Step step, long from, int notBefore) {
-    if (step instanceof Step.Fix fix && fix.how() == Step.Fixing.BATCH) {
-      return from;
-    }
-    Hours hours = leeway.plan().hours();
-    long few = Math.round(policy.time().fewMinutesOver().minutes() * 60);
-    long at =
-        notBefore > new Moment(from).day()
-            ? Moment.of(notBefore, hours.of(notBefore).opens()).seconds()
-            : from;
-    int day = new Moment(at).day();
-    long opening = Moment.of(day, hours.of(day).opens()).seconds();
-    // Seconds are told by nobody.
-    long closing = Moment.of(day, hours.of(day).closes()).seconds() + few + 59;
-    if (at < opening) {
-      return opening;
-    }
-    return at + seconds(lasts(step)) > closing
-        ? Moment.of(day + 1, hours.of(day + 1).opens()).seconds()
-        : at;
-  }
-
-  /** The clock when so many seconds of opening hours are over. */
-  private static long worked(long seconds, Hours hours) {
-    long left = seconds;
-    for (int day = 1; ; day++) {
-      long opens = Moment.of(day, hours.of(day).opens()).seconds();
-      long closes = Moment.of(day, hours.of(day).closes()).seconds();
-      if (left <= closes - opens) {
-        return opens + left;
-      }
-      left -= closes - opens;
-    }
-  }
-
-  private Span lasts(Step step) {
-    if (step instanceof Step.Fix fix) {
-      return fix.lasts();
-    }
-    if (step instanceof Step.Rinse rinse) {
-      return rinse.lasts();
-    }
-    if (step instanceof Step.Wash wash) {
-      return wash.lasts();
-    }
-    Step.HeatSet set = (Step.HeatSet) step;
-    boolean first =
-        leeway.last().stream().filter(Step.HeatSet.class::isInstance).findFirst().get() == set;
-    return first ? rehearsal.heats(set) : set.lasts();
-  }
-
-  private Term least() {
-    List<Set<Integer>> seams =
-        leeway.across().values().stream().filter(ids -> !ids.isEmpty()).toList();
-    int across = seams.size();
-    List<Integer> openers = rounds(films, 1).get(0);
-    int windows = openers.size();
-    Term least = null;
-    for (int stretches = windows; stretches <= windows + 1; stretches++) {
-      for (int instead = 0; instead <= Math.min(across, stretches - 1); instead++) {
-        Term term = term(stretches, openers, across, instead);
-        least = least == null || term.plain() < least.plain() ? term : least;
-      }
-    }
-    return sewnLast && across == 1 ? least.or(lastSewn(seams.get(0))) : least;
-  }
-
-  private Term term(int stretches, List<Integer> openers, int across, int instead) {
-    int windows = openers.size();
-    long before = load + (across - instead) * (sew + load);
-    long between = (stretches - 1 - instead) * move + instead * (sew + load);
-    Span sewing = Span.ofSeconds(across * (double) (sew + load));
-    Term most = hands(before + between, films);
-    for (long tau : classes(windows, films, openers)) {
-      List<Film> own = films.stream().filter(f -> f.lift() >= tau).toList();
-      long work = own.stream().mapToLong(Film::takes).sum();
-      long fix = own.stream().mapToLong(Film::fix).min().orElse(0);
-      long mixing = mix * surelyMixedFirst(own, stretches).size();
-      long begins = Math.max(before, up(before + mixing, people));
-      long dries = (windows - 1) * tau + (stretches - windows) * leastLift(films);
-      long plain = begins + up(work, people) + dries + fix + between;
+  private Soonest term(int laid, int sewn, int instead, int last) {
+    // What is sewn first of all is laid once, when it is sewn.
+    long before = load + (sewn - instead) * sew;
+    long between = (laid - 1 - instead) * move + instead * (sew + load);
+    Span sewing = Span.ofSeconds(sewn * (double) sew + instead * (double) load);
+    Soonest most = hands(before + between, films, last).or(motifs.all(before, films, last));
+    for (long tau : classes(films)) {
+      List<PrintTimes> own = films.stream().filter(f -> f.lift() >= tau).toList();
+      int holding = lays.of(own);
+      long printed = motifs.printed(own);
+      long begins = Math.max(before, MotifByMotif.up(before + mix * mixedFirst(own, laid), people));
+      long dries = (holding - 1) * tau + (laid - holding) * MotifByMotif.leastLift(films);
+      long plain = begins + printed + dries + motifs.dry(own, last) + between;
       most =
           most.or(
-              new Term(
+              new Soonest(
                   plain,
-                  begins + up(work, people) + between,
+                  begins + printed + between,
                   new Bound.Stretches(
-                      stretches,
-                      Span.ofSeconds(stretches == 1 ? 0 : tau),
-                      Span.ofSeconds(up(work, people)),
+                      laid,
+                      Span.ofSeconds(laid == 1 ? 0 : tau),
+                      Span.ofSeconds(printed),
                       people,
                       sewing)));
     }
-    return stretches == 1 ? most.or(motifs(before, films)) : most;
+    return most;
   }
 
   /** All hands are busy with mixing, printing and the cloth until the last print. */
-  private Term hands(long cloth, List<Film> own) {
+  private Soonest hands(long cloth, List<PrintTimes> own, int last) {
     Set<String> mixed = new HashSet<>();
     own.stream()
         .map(f -> f.print().paste().name())
         .filter(leeway.mixed()::contains)
         .forEach(mixed::add);
-    long work = cloth + mix * mixed.size() + own.stream().mapToLong(Film::takes).sum();
-    long fix = own.stream().mapToLong(Film::fix).min().orElse(0);
-    long all = up(work, people);
-    return new Term(all + fix, all, new Bound.Hands(Span.ofSeconds(work), people));
-  }
-
-  /** In one stretch: what comes before a colour takes its time on some motif. */
-  private Term motifs(long before, List<Film> own) {
-    Map<Integer, List<Film>> byMotif = new HashMap<>();
-    own.forEach(
-        f -> byMotif.computeIfAbsent(f.print().placement().id(), id -> new ArrayList<>()).add(f));
-    Term most = null;
-    for (List<Film> motif : byMotif.values()) {
-      long takes = 0;
-      for (int i = 0; i < motif.size(); i++) {
-        boolean last = i + 1 == motif.size();
-        // The next frame is fetched while the film dries.
-        takes += motif.get(i).takes() + (last ? 0 : Math.max(0, motif.get(i).frame() - lay));
-      }
-      long fix = motif.get(motif.size() - 1).fix();
-      boolean mixes = leeway.mixed().contains(motif.get(0).print().paste().name());
-      long begins = Math.max(before, mixes ? up(before + mix, people) : 0);
-      Placement placement = motif.get(0).print().placement();
-      Term term =
-          new Term(
-              begins + takes + fix,
-              begins + motif.stream().mapToLong(Film::takes).sum(),
-              new Bound.Motif(placement.name(), motif.size(), Span.ofSeconds(takes)));
-      most = most == null ? term : most.or(term);
-    }
-    int colours = byMotif.values().stream().mapToInt(List::size).min().orElse(1);
-    for (int colour = 2; colour <= colours; colour++) {
-      most = most.or(colour(before, own, byMotif, colour));
-    }
-    return most;
-  }
-
-  /** Nothing of a colour and later ones begins before the colours before it on some motif. */
-  private Term colour(long before, List<Film> own, Map<Integer, List<Film>> byMotif, int colour) {
-    long first = Long.MAX_VALUE;
-    for (List<Film> motif : byMotif.values()) {
-      long takes = 0;
-      for (Film film : motif.subList(0, colour - 1)) {
-        takes += film.takes() + Math.max(0, film.frame() - lay);
-      }
-      first = Math.min(first, takes);
-    }
-    List<Film> later = own.stream().filter(f -> f.print().separation().number() >= colour).toList();
-    long work = later.stream().mapToLong(Film::takes).sum();
-    long fix = later.stream().mapToLong(Film::fix).min().orElse(0);
-    boolean mixes = leeway.mixed().contains(own.get(0).print().paste().name());
-    long begins = Math.max(before, mixes ? up(before + mix, people) : 0);
-    long all = begins + first + up(work, people);
-    return new Term(
-        all + fix,
-        begins + up(work, people),
-        new Bound.Colours(colour, Span.ofSeconds(first), Span.ofSeconds(up(work, people)), people));
+    long work = cloth + mix * mixed.size() + own.stream().mapToLong(PrintTimes::takes).sum();
+    long all = MotifByMotif.up(work, people);
+    return new Soonest(
+        all + motifs.dry(own, last), all, new Bound.Hands(Span.ofSeconds(work), people));
   }
 
   /**
    * The seam is sewn when all but a few prints away from it are done; then what lies across it is
    * printed, each motif colour after colour.
    */
-  private Term lastSewn(Set<Integer> across) {
-    int few = (int) policy.seams().awayAfterSewing().value();
-    List<Film> away =
-        films.stream().filter(f -> !across.contains(f.print().placement().id())).toList();
-    List<Film> over =
-        films.stream().filter(f -> across.contains(f.print().placement().id())).toList();
+  private Soonest lastSewn(Set<Integer> across) {
+    int few = Leeway.awayAfterSewing(policy);
+    List<PrintTimes> away = films.stream().filter(f -> !across.contains(f.placement())).toList();
+    List<PrintTimes> over = films.stream().filter(f -> across.contains(f.placement())).toList();
     if (away.isEmpty() || over.isEmpty()) {
       return null;
     }
-    // Whichever few come afterwards, the placements of one of these rounds are all among the rest.
-    List<List<Integer>> rounds = rounds(away, few + 1);
-    int windows = rounds.stream().mapToInt(List::size).min().orElse(0);
-    if (windows == 0) {
+    int all = lays.parted(away, over, few);
+    if (all < 2) {
       return null;
     }
-    List<Integer> any = rounds.stream().flatMap(List::stream).toList();
-    Term after = motifs(0, over);
-    Term most = null;
-    for (long tau : classes(windows, away, any)) {
-      List<Film> own = away.stream().filter(f -> f.lift() >= tau).toList();
-      long work =
-          own.stream().mapToLong(Film::takes).sum()
-              - few * own.stream().mapToLong(Film::takes).max().orElse(0);
-      if (work <= 0) {
+    Span sewing = Span.ofSeconds(sew + load);
+    long handled = load + (all - 2) * move + sew + load;
+    Soonest after = motifs.all(0, over, 0);
+    Soonest most = null;
+    for (long tau : classes(films)) {
+      List<PrintTimes> own = films.stream().filter(f -> f.lift() >= tau).toList();
+      List<PrintTimes> first = own.stream().filter(f -> !across.contains(f.placement())).toList();
+      List<PrintTimes> then = own.stream().filter(f -> across.contains(f.placement())).toList();
+      long work = own.stream().mapToLong(PrintTimes::takes).sum();
+      long printed = motifs.printed(own);
+      int holding = Math.max(1, lays.parted(first, then, few));
+      long dries = (holding - 1) * tau + (all - holding) * MotifByMotif.leastLift(films);
+      Soonest term =
+          new Soonest(
+              handled + printed + dries + MotifByMotif.leastFix(own),
+              handled + printed,
+              new Bound.Stretches(
+                  all, Span.ofSeconds(tau), Span.ofSeconds(printed), people, sewing));
+      most = most == null ? term : most.or(term);
+      // What lies across is printed when all that dries before the sewing has dried.
+      int beforehand = lays.without(first, few);
+      long rest =
+          work
+              - then.stream().mapToLong(PrintTimes::takes).sum()
+              - few * own.stream().mapToLong(PrintTimes::takes).max().orElse(0);
+      if (beforehand == 0 || rest <= 0) {
         continue;
       }
-      long printed = up(work, people);
-      long handled = load + printed + (windows - 1) * move + sew + load;
-      Term term =
-          new Term(
-              handled + windows * tau + after.plain() - begun(),
-              handled + after.worked() - begun(),
-              new Bound.Stretches(
-                  windows,
-                  Span.ofSeconds(tau),
-                  Span.ofSeconds(printed),
-                  people,
-                  Span.ofSeconds(sew + load)));
-      most = most == null ? term : most.or(term);
+      long up = MotifByMotif.up(rest, people);
+      long laid = load + (beforehand - 1) * move + sew + load;
+      most =
+          most.or(
+              new Soonest(
+                  laid + up + beforehand * tau + after.plain() - MotifByMotif.up(mix, people),
+                  laid + up + after.worked() - MotifByMotif.up(mix, people),
+                  new Bound.Stretches(
+                      beforehand + 1, Span.ofSeconds(tau), Span.ofSeconds(up), people, sewing)));
     }
     return most;
   }
 
-  /** What {@link #motifs} counts before its first frame where nothing is done before. */
-  private long begun() {
-    return up(mix, people);
-  }
-
-  private static long leastLift(List<Film> own) {
-    return own.stream().mapToLong(Film::lift).min().orElse(0);
-  }
-
-  /**
-   * Times λ that some film reaches of each placement that opens a window, so that as many stretches
-   * hold films that dry so long; of one window all.
-   */
-  private Set<Long> classes(int windows, List<Film> own, List<Integer> openers) {
-    Map<Integer, Long> longest = new HashMap<>();
-    own.forEach(f -> longest.merge(f.print().placement().id(), f.lift(), Math::max));
-    long all = Long.MAX_VALUE;
-    if (windows > 1) {
-      for (int id : openers) {
-        all = Math.min(all, longest.get(id));
-      }
-    }
+  /** Times λ, each once. */
+  private static Set<Long> classes(List<PrintTimes> own) {
     Set<Long> classes = new TreeSet<>();
-    for (Film film : own) {
-      if (film.lift() <= all) {
-        classes.add(film.lift());
-      }
-    }
+    own.forEach(film -> classes.add(film.lift()));
     return classes;
   }
 
   /**
-   * Ids of placements no two of which the table shows at once, as many as can be; then the same of
-   * those that are left, and so on.
+   * How many pastes are surely mixed before the last of some films is printed in the lay that holds
+   * the first of them: in one lay all of theirs, of two those that neither does without.
    */
-  private List<List<Integer>> rounds(List<Film> all, int many) {
-    Map<Integer, Envelope> frames = new HashMap<>();
-    for (Film film : all) {
-      frames
-          .computeIfAbsent(film.print().placement().id(), id -> new Envelope())
-          .expandToInclude(film.print().frame().getEnvelopeInternal());
-    }
-    List<List<Integer>> rounds = new ArrayList<>();
-    for (int round = 0; round < many; round++) {
-      List<Integer> openers = openers(frames);
-      rounds.add(openers);
-      frames.keySet().removeAll(openers);
-    }
-    return rounds;
-  }
-
-  private List<Integer> openers(Map<Integer, Envelope> frames) {
+  private int mixedFirst(List<PrintTimes> own, int laid) {
+    double least = films.stream().mapToDouble(PrintTimes::from).min().orElse(0);
+    double most = films.stream().mapToDouble(PrintTimes::to).max().orElse(0);
     double table = leeway.plan().table().length().mm();
-    List<Integer> ids = new ArrayList<>(frames.keySet());
-    ids.sort(
-        Comparator.comparingDouble((Integer id) -> frames.get(id).getMinX())
-            .thenComparing(id -> id));
-    List<Integer> openers = new ArrayList<>();
-    double shown = Double.NEGATIVE_INFINITY;
-    for (int id : ids) {
-      Envelope frame = frames.get(id);
-      if (frame.getMaxX() > shown + Length.TOLERANCE) {
-        openers.add(id);
-        shown = frame.getMinX() + table;
-      }
-    }
-    return openers;
-  }
-
-  /** Pastes of films that are printed in the first stretch, whichever that is. */
-  private Set<String> surelyMixedFirst(List<Film> own, int stretches) {
-    Set<String> mixed = new HashSet<>();
-    double least = films.stream().mapToDouble(f -> from(f)).min().orElse(0);
-    double most = films.stream().mapToDouble(f -> to(f)).max().orElse(0);
-    double table = leeway.plan().table().length().mm();
-    for (String paste : leeway.mixed()) {
-      List<Film> with = own.stream().filter(f -> f.print().paste().name().equals(paste)).toList();
+    int mixed = 0;
+    int there = 0;
+    for (String paste :
+        own.stream().map(f -> f.print().paste().name()).collect(Collectors.toSet())) {
+      List<PrintTimes> with =
+          own.stream().filter(f -> f.print().paste().name().equals(paste)).toList();
       boolean surely =
-          stretches == 1
-              ? !with.isEmpty()
-              : stretches == 2
-                  && with.stream().anyMatch(f -> to(f) > least + table + Length.TOLERANCE)
-                  && with.stream().anyMatch(f -> from(f) < most - table - Length.TOLERANCE);
-      if (surely) {
-        mixed.add(paste);
-      }
+          laid == 1
+              || laid == 2
+                  && with.stream().anyMatch(f -> f.to() > least + table + Length.TOLERANCE)
+                  && with.stream().anyMatch(f -> f.from() < most - table - Length.TOLERANCE);
+      boolean mixes = leeway.mixed().contains(paste);
+      mixed += surely && mixes ? 1 : 0;
+      there += mixes ? 0 : 1;
     }
-    return mixed;
-  }
-
-  private static double from(Film film) {
-    return film.print().frame().getEnvelopeInternal().getMinX();
-  }
-
-  private static double to(Film film) {
-    return film.print().frame().getEnvelopeInternal().getMaxX();
-  }
-
-  private static long up(long work, int people) {
-    return (work + people - 1) / people;
+    // Whichever is printed first was mixed before.
+    return Math.max(mixed, there == 0 ? 1 : 0);
   }
 }

@@ -1,6 +1,8 @@
 package strikeoff.propose;
 
 import java.util.List;
+import strikeoff.day.Impression;
+import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Step;
 
@@ -8,9 +10,10 @@ import strikeoff.plan.Step;
  * A run that was rehearsed.
  *
  * @param run numbered
+ * @param printed seconds of opening hours until its last frame is laid
  * @param pasteShort what it counts that a paste would run out, in seconds
  */
-record Candidate(List<Step> run, Rehearsed rehearsed, double pasteShort) {
+record Candidate(List<Step> run, Rehearsed rehearsed, double printed, double pasteShort) {
 
   /** A second too early counts as so many of work. */
   private static final double TOO_EARLY = 4;
@@ -21,6 +24,26 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double pasteShort) {
   /** The same for an option of a step. */
   private static final double OPTION = 4;
 
+  /** Of an option: what it counts to set a fan up where it saves next to nothing. */
+  private static final double A_FAN = 0.1;
+
+  /**
+   * What it counts that the prints are done later, second by second: hardly anything, but of runs
+   * that end alike, as those do that fix in the morning, the one with time to spare is better.
+   */
+  private static final double PRINTED_LATER = 0.05;
+
+  static Candidate of(List<Step> run, Rehearsed rehearsed, Rehearsal rehearsal, PasteLeft stock) {
+    List<Impression> all = rehearsed.impressions();
+    double printed = all.isEmpty() ? 0 : rehearsal.worked(all.get(all.size() - 1).laid()).seconds();
+    return new Candidate(run, rehearsed, printed, stock.missing(rehearsed));
+  }
+
+  /** The same run, rehearsed for the day that it is to do for. */
+  Candidate with(Rehearsed surely) {
+    return new Candidate(run, surely, printed, pasteShort);
+  }
+
   boolean isSound() {
     return rehearsed.shortfall().isNothing() && pasteShort <= 0;
   }
@@ -29,9 +52,14 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double pasteShort) {
     return rehearsed.worked().seconds();
   }
 
+  /** The same for somebody who wants the last minute, however much there is to read. */
+  double costOfShortest() {
+    return worked() + lacks() + (PRINTED_LATER * printed + toRead(STEP, OPTION)) / STEP;
+  }
+
   /** Opening hours, what is lacking, and a little for what has to be read; in seconds. */
   double cost() {
-    return worked() + lacks() + toRead(STEP, OPTION);
+    return worked() + PRINTED_LATER * printed + lacks() + toRead(STEP, OPTION);
   }
 
   /**
@@ -48,11 +76,12 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double pasteShort) {
   }
 
   private double toRead(double step, double option) {
-    int options = 0;
+    double options = 0;
     for (Step each : run) {
       if (each instanceof Step.Print print) {
         options += options(print);
       }
+      options += A_FAN * each.draughts().size();
     }
     return step * run.size() + option * options;
   }

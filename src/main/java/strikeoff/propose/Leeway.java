@@ -1,6 +1,7 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,6 +18,7 @@ import strikeoff.layout.Placement;
 import strikeoff.layout.SeamCrossing;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Draught;
+import strikeoff.plan.Hours;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
@@ -24,6 +26,7 @@ import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Quantities;
+import strikeoff.units.Span;
 
 /**
  * What a plan leaves to its run, and what its run leaves as it is: the steps that fix and clean.
@@ -223,6 +226,46 @@ record Leeway(
       }
     }
     return first;
+  }
+
+  /**
+   * For each of the last steps whether it follows the one before it without a night between, as wet
+   * cloth does unless the plan lets it lie: from soaking to the last wash, where every day is long
+   * enough for that.
+   */
+  List<Boolean> followAtOnce() {
+    List<Boolean> follow = new ArrayList<>();
+    double all = 0;
+    for (int i = 0; i < last.size(); i++) {
+      boolean wet = i > 0 && bathes(last.get(i)).isPresent() && bathes(last.get(i - 1)).isPresent();
+      follow.add(wet && last.get(i).number() == last.get(i - 1).number() + 1);
+      all += bathes(last.get(i)).map(Span::minutes).orElse(0.0);
+    }
+    Hours hours = plan.hours();
+    for (int day = 1; day <= hours.days().size() + 1; day++) {
+      if (hours.of(day).closes() - hours.of(day).opens() < all) {
+        return Collections.nCopies(last.size(), false);
+      }
+    }
+    return follow;
+  }
+
+  /**
+   * How long somebody stands over a bath; empty for other steps, and where cloth lies by itself.
+   */
+  private static Optional<Span> bathes(Step step) {
+    if (step instanceof Step.Fix fix) {
+      return fix.how() == Step.Fixing.SOAK ? Optional.of(fix.lasts()) : Optional.empty();
+    }
+    if (step instanceof Step.Rinse rinse) {
+      return Optional.of(rinse.lasts());
+    }
+    return step instanceof Step.Wash wash ? Optional.of(wash.lasts()) : Optional.empty();
+  }
+
+  /** How many prints away from a seam may come after it is sewn, without advice against it. */
+  static int awayAfterSewing(Policy policy) {
+    return (int) policy.seams().awayAfterSewing().value();
   }
 
   /** In the order in which the plan's run prints them first, as far as it does. */

@@ -1,10 +1,8 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SplittableRandom;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Draught;
@@ -25,11 +23,15 @@ final class Moves {
   private final Leeway leeway;
   private final Order order;
   private final SplittableRandom random;
+  private final ShareMoves shares;
+  private final MixMoves mixes;
 
   Moves(Leeway leeway, Order order, SplittableRandom random) {
     this.leeway = leeway;
     this.order = order;
     this.random = random;
+    this.shares = new ShareMoves(leeway, order, random);
+    this.mixes = new MixMoves(leeway, order, random);
   }
 
   /**
@@ -53,7 +55,7 @@ final class Moves {
 
   private List<Step> change(List<Step> run, Rehearsed rehearsed) {
     if (!rehearsed.shortfall().isNothing() && random.nextInt(4) == 0) {
-      return Repair.repaired(run, rehearsed, air(), leeway.screens());
+      return Repair.repaired(run, rehearsed, air(), order, leeway.screens());
     }
     return switch (random.nextInt(21)) {
       case 0, 1, 2 -> move(run);
@@ -62,14 +64,14 @@ final class Moves {
       case 6, 7 -> waits(run);
       case 8 -> pauses(run);
       case 9 -> workOrder(run);
-      case 10, 11 -> handOver(run);
-      case 12 -> split(run);
-      case 13 -> merge(run);
-      case 14 -> joinArrangements(run);
+      case 10, 11 -> shares.handOver(run);
+      case 12 -> shares.split(run);
+      case 13 -> shares.merge(run);
+      case 14 -> shares.joinArrangements(run);
       case 15 -> insert(run);
       case 16, 17 -> drop(run);
-      case 18 -> mixing(run);
-      case 19 -> mixMeanwhile(run);
+      case 18 -> mixes.mixing(run);
+      case 19 -> mixes.mixMeanwhile(run);
       default -> reorderWithin(run);
     };
   }
@@ -78,7 +80,8 @@ final class Moves {
     return at < leeway.first().size() || Leeway.isWet(run.get(at));
   }
 
-  private int pick(List<Step> run, Class<? extends Step> kind) {
+  /** The place of one of the steps of a kind; -1 without any. */
+  static int pick(SplittableRandom random, List<Step> run, Class<? extends Step> kind) {
     int[] at = new int[run.size()];
     int count = 0;
     for (int i = 0; i < run.size(); i++) {
@@ -151,7 +154,7 @@ final class Moves {
 
   /** A stretch of colours becomes a step of its own, or two such steps are one again. */
   private List<Step> swapColours(List<Step> run) {
-    int at = pick(run, Step.Print.class);
+    int at = pick(random, run, Step.Print.class);
     if (at < 0) {
       return null;
     }
@@ -217,7 +220,7 @@ final class Moves {
   }
 
   private List<Step> pauses(List<Step> run) {
-    int at = pick(run, Step.Print.class);
+    int at = pick(random, run, Step.Print.class);
     if (at < 0) {
       return null;
     }
@@ -236,201 +239,13 @@ final class Moves {
   }
 
   private List<Step> workOrder(List<Step> run) {
-    int at = pick(run, Step.Print.class);
+    int at = pick(random, run, Step.Print.class);
     if (at < 0) {
       return null;
     }
     PrintDraft draft = new PrintDraft((Step.Print) run.get(at));
     draft.order = Step.Order.values()[random.nextInt(4)];
     run.set(at, draft.step());
-    return run;
-  }
-
-  /** Numbers go from one step to another that prints the same colours of the arrangement. */
-  private List<Step> handOver(List<Step> run) {
-    int at = pick(run, Step.Print.class);
-    if (at < 0) {
-      return null;
-    }
-    Step.Print from = (Step.Print) run.get(at);
-    List<Integer> others = alike(run, at);
-    if (others.isEmpty()) {
-      return null;
-    }
-    int other = others.get(random.nextInt(others.size()));
-    Step.Print to = (Step.Print) run.get(other);
-    List<Integer> own = numbers(from);
-    List<Integer> theirs = numbers(to);
-    int count = 1 + random.nextInt(Math.max(1, Math.min(4, own.size())));
-    boolean atEnd = other > at ? random.nextInt(4) > 0 : random.nextInt(4) == 0;
-    for (int i = 0; i < count && !own.isEmpty(); i++) {
-      int index = atEnd ? own.size() - 1 : 0;
-      theirs.add(own.remove(index));
-    }
-    run.set(other, numbered(to, theirs));
-    if (own.isEmpty()) {
-      run.remove(at);
-    } else {
-      run.set(at, numbered(from, own));
-    }
-    return run;
-  }
-
-  /** Places of other steps that print the same arrangements in the same colours. */
-  private List<Integer> alike(List<Step> run, int at) {
-    Step.Print one = (Step.Print) run.get(at);
-    List<Integer> others = new ArrayList<>();
-    for (int i = 0; i < run.size(); i++) {
-      if (i != at
-          && run.get(i) instanceof Step.Print other
-          && other.arrangements().equals(one.arrangements())
-          && other.separations().equals(one.separations())) {
-        others.add(i);
-      }
-    }
-    return others;
-  }
-
-  private List<Integer> numbers(Step.Print print) {
-    if (print.numbers().isEmpty() && !print.only().isEmpty()) {
-      return new ArrayList<>(print.only());
-    }
-    Set<Integer> numbers = new LinkedHashSet<>();
-    order.placements(print).forEach(p -> numbers.add(p.number()));
-    return new ArrayList<>(numbers);
-  }
-
-  /** The same with other numbers, rising; without any if they are all. */
-  Step.Print numbered(Step.Print print, List<Integer> numbers) {
-    PrintDraft draft = new PrintDraft(print);
-    List<Integer> sorted = numbers.stream().distinct().sorted().toList();
-    draft.only = List.of();
-    List<Integer> all = numbers(draft.step()).stream().sorted().toList();
-    draft.only = sorted.equals(all) ? List.of() : sorted;
-    return draft.step();
-  }
-
-  private List<Step> split(List<Step> run) {
-    int at = pick(run, Step.Print.class);
-    if (at < 0) {
-      return null;
-    }
-    Step.Print print = (Step.Print) run.get(at);
-    if (print.arrangements().size() > 1) {
-      int cut = 1 + random.nextInt(print.arrangements().size() - 1);
-      PrintDraft one = new PrintDraft(print);
-      PrintDraft other = new PrintDraft(print);
-      one.arrangements = print.arrangements().subList(0, cut);
-      other.arrangements = print.arrangements().subList(cut, print.arrangements().size());
-      run.set(at, numbered(one.step(), within(one, print)));
-      run.add(at + 1, numbered(other.step(), within(other, print)));
-      return run;
-    }
-    List<Integer> numbers = numbers(print);
-    if (numbers.size() < 2) {
-      return null;
-    }
-    List<Integer> one = new ArrayList<>();
-    List<Integer> other = new ArrayList<>();
-    boolean oddAndEven = random.nextInt(3) == 0;
-    int cut = 1 + random.nextInt(numbers.size() - 1);
-    for (int i = 0; i < numbers.size(); i++) {
-      ((oddAndEven ? i % 2 == 0 : i < cut) ? one : other).add(numbers.get(i));
-    }
-    PrintDraft second = new PrintDraft(print);
-    second.beforeMoving = oddAndEven ? Wait.NONE : print.beforeMoving();
-    run.set(at, numbered(print, one));
-    run.add(at + 1, numbered(second.step(), other));
-    return run;
-  }
-
-  /** Numbers that an arrangement of a step has; those of its other arrangements may be more. */
-  private List<Integer> within(PrintDraft part, Step.Print whole) {
-    List<Integer> there = new ArrayList<>();
-    for (String name : part.arrangements) {
-      leeway.layout().of(name).forEach(p -> there.add(p.number()));
-    }
-    List<Integer> numbers = numbers(whole);
-    numbers.retainAll(there);
-    return numbers;
-  }
-
-  private List<Step> merge(List<Step> run) {
-    int at = pick(run, Step.Print.class);
-    if (at < 0) {
-      return null;
-    }
-    Step.Print one = (Step.Print) run.get(at);
-    List<Integer> mates = new ArrayList<>();
-    for (int i = 0; i < run.size(); i++) {
-      if (i != at
-          && run.get(i) instanceof Step.Print other
-          && other.arrangements().equals(one.arrangements())) {
-        mates.add(i);
-      }
-    }
-    if (mates.isEmpty()) {
-      return null;
-    }
-    int mate = mates.get(random.nextInt(mates.size()));
-    Step.Print other = (Step.Print) run.get(mate);
-    if (other.separations().equals(one.separations())) {
-      List<Integer> numbers = numbers(one);
-      numbers.addAll(numbers(other));
-      run.set(at, numbered(one, numbers));
-    } else if (Set.copyOf(numbers(one)).equals(Set.copyOf(numbers(other)))) {
-      PrintDraft draft = new PrintDraft(one);
-      List<Integer> colours = new ArrayList<>(one.separations());
-      colours.addAll(other.separations());
-      List<Integer> sorted = colours.stream().distinct().sorted().toList();
-      boolean all = one.arrangements().stream().allMatch(a -> leeway.colours(a) == sorted.size());
-      draft.colours = all ? List.of() : sorted;
-      run.set(at, draft.step());
-    } else {
-      return null;
-    }
-    run.remove(mate);
-    return run;
-  }
-
-  /** Two arrangements are printed in one step as far as they share numbers. */
-  private List<Step> joinArrangements(List<Step> run) {
-    int at = pick(run, Step.Print.class);
-    int mate = pick(run, Step.Print.class);
-    if (at < 0 || at == mate) {
-      return null;
-    }
-    Step.Print one = (Step.Print) run.get(at);
-    Step.Print other = (Step.Print) run.get(mate);
-    boolean apart = other.arrangements().stream().noneMatch(one.arrangements()::contains);
-    if (!apart || !other.separations().equals(one.separations())) {
-      return null;
-    }
-    PrintDraft draft = new PrintDraft(one);
-    draft.arrangements = new ArrayList<>(one.arrangements());
-    draft.arrangements.addAll(other.arrangements());
-    draft.order = random.nextInt(3) == 0 ? Step.Order.SET_BY_SET : one.order();
-    if (one.numbers().isEmpty() && one.only().isEmpty() && other.only().isEmpty()) {
-      run.set(at, draft.step());
-      run.remove(mate);
-      return run;
-    }
-    List<Integer> shared = numbers(one);
-    shared.retainAll(numbers(other));
-    if (shared.isEmpty()) {
-      return null;
-    }
-    draft.only = shared.stream().sorted().toList();
-    List<Integer> left = numbers(one);
-    left.removeAll(shared);
-    List<Integer> rest = numbers(other);
-    rest.removeAll(shared);
-    run.set(mate, rest.isEmpty() ? null : numbered(other, rest));
-    run.set(at, draft.step());
-    if (!left.isEmpty()) {
-      run.add(at + 1, numbered(one, left));
-    }
-    run.remove(null);
     return run;
   }
 
@@ -473,96 +288,9 @@ final class Moves {
     return null;
   }
 
-  /** A paste becomes a mix step of its own, or goes to another one. */
-  private List<Step> mixing(List<Step> run) {
-    int at = pick(run, Step.Mix.class);
-    if (at < 0 || !leeway.timedMixing().isEmpty()) {
-      return null;
-    }
-    Step.Mix mix = (Step.Mix) run.get(at);
-    int mate = pick(run, Step.Mix.class);
-    if (mate != at) {
-      Step.Mix other = (Step.Mix) run.get(mate);
-      List<String> own = new ArrayList<>(mix.pastes());
-      List<String> theirs = new ArrayList<>(other.pastes());
-      int many = random.nextBoolean() ? own.size() : 1;
-      for (int i = 0; i < many; i++) {
-        theirs.add(own.remove(random.nextInt(own.size())));
-      }
-      run.set(mate, new Step.Mix(1, theirs, other.takes(), other.by(), Step.path(1)));
-      if (own.isEmpty()) {
-        run.remove(at);
-      } else {
-        run.set(at, new Step.Mix(1, own, mix.takes(), mix.by(), Step.path(1)));
-      }
-      return run;
-    }
-    if (mix.pastes().size() < 2) {
-      return null;
-    }
-    int cut = 1 + random.nextInt(mix.pastes().size() - 1);
-    List<String> one = new ArrayList<>();
-    List<String> other = new ArrayList<>();
-    boolean alternately = random.nextBoolean();
-    for (int i = 0; i < mix.pastes().size(); i++) {
-      ((alternately ? i % 2 == 0 : i < cut) ? one : other).add(mix.pastes().get(i));
-    }
-    run.set(at, new Step.Mix(1, one, mix.takes(), mix.by(), Step.path(1)));
-    int to = at + 1;
-    while (to < run.size() && random.nextInt(3) == 0) {
-      to++;
-    }
-    run.add(to, new Step.Mix(1, other, mix.takes(), one(), Step.path(1)));
-    return run;
-  }
-
-  /**
-   * A colour dries while the pastes of the next ones are mixed, which then print in another step.
-   */
-  private List<Step> mixMeanwhile(List<Step> run) {
-    int at = pick(run, Step.Print.class);
-    if (at < 0 || !leeway.timedMixing().isEmpty()) {
-      return null;
-    }
-    Step.Print print = (Step.Print) run.get(at);
-    List<Integer> colours = order.colours(print, print.arrangements().get(0));
-    if (colours.size() < 2 || print.arrangements().size() > 1) {
-      return null;
-    }
-    int cut = 1 + random.nextInt(colours.size() - 1);
-    List<String> later = order.pastes(print, colours.subList(cut, colours.size()));
-    later.removeAll(order.pastes(print, colours.subList(0, cut)));
-    List<String> moved = new ArrayList<>();
-    for (int i = 0; i < at; i++) {
-      if (run.get(i) instanceof Step.Mix mix) {
-        List<String> left = new ArrayList<>(mix.pastes());
-        left.removeAll(later);
-        mix.pastes().stream().filter(later::contains).forEach(moved::add);
-        run.set(
-            i,
-            left.isEmpty()
-                ? Repair.dry(Dryness.FRAME_SAFE, Optional.empty())
-                : new Step.Mix(1, left, mix.takes(), mix.by(), Step.path(1)));
-      }
-    }
-    if (moved.isEmpty()) {
-      return null;
-    }
-    PrintDraft first = new PrintDraft(print);
-    PrintDraft then = new PrintDraft(print);
-    first.colours = colours.subList(0, cut);
-    then.colours = colours.subList(cut, colours.size());
-    then.beforeMoving = Wait.NONE;
-    run.set(at, first.step());
-    run.add(at + 1, then.step());
-    run.add(at + 1, new Step.Mix(1, moved, Optional.empty(), one(), Step.path(1)));
-    run.add(at + 1, Repair.dry(Dryness.FRAME_SAFE, air()));
-    return run;
-  }
-
   /** Who is named first, or which arrangement comes first, in one step. */
   private List<Step> reorderWithin(List<Step> run) {
-    int at = pick(run, Step.Print.class);
+    int at = pick(random, run, Step.Print.class);
     if (at < 0) {
       return null;
     }

@@ -21,9 +21,17 @@ final class Order {
   private final Leeway leeway;
   private final int[] firstColour;
   private final int colours;
+  private final int awayAfter;
+  private final List<Boolean> followAtOnce;
 
   Order(Leeway leeway) {
+    this(leeway, Integer.MAX_VALUE);
+  }
+
+  private Order(Leeway leeway, int awayAfter) {
     this.leeway = leeway;
+    this.awayAfter = awayAfter;
+    this.followAtOnce = leeway.followAtOnce();
     List<Placement> all = leeway.layout().placements();
     this.firstColour = new int[all.size() + 1];
     for (Placement placement : all) {
@@ -31,6 +39,15 @@ final class Order {
       firstColour[placement.id() + 1] = firstColour[placement.id()] + own;
     }
     this.colours = firstColour[all.size()];
+  }
+
+  /**
+   * The same order, and seams that prints lie across are sewn last.
+   *
+   * @param awayAfter prints away from a seam that may come after it is sewn
+   */
+  Order sewnLast(int awayAfter) {
+    return new Order(leeway, awayAfter);
   }
 
   /** Placements of a print step, arrangement by arrangement. */
@@ -74,6 +91,7 @@ final class Order {
     Map<String, Integer> mixed = new HashMap<>();
     Arrays.fill(printedIn, -1);
     boolean fixing = false;
+    boolean slept = false;
     int last = 0;
     for (int i = 0; i < leeway.first().size(); i++) {
       if (i >= run.size() || !isSame(leeway.first().get(i), run.get(i))) {
@@ -98,9 +116,14 @@ final class Order {
         }
       } else if (Leeway.isWet(step)) {
         fixing = true;
-        if (last >= leeway.last().size() || !isSame(leeway.last().get(last++), step)) {
+        if (last >= leeway.last().size()
+            || slept && followAtOnce.get(last)
+            || !isSame(leeway.last().get(last++), step)) {
           return false;
         }
+        slept = false;
+      } else if (step instanceof Step.EndOfDay) {
+        slept = true;
       }
     }
     return last == leeway.last().size()
@@ -109,6 +132,19 @@ final class Order {
         && Arrays.stream(printedIn).noneMatch(at -> at < 0)
         && seams(printedIn, sewn)
         && under(printedIn, run);
+  }
+
+  /** Before which step a night may lie that is wanted before another, by their places. */
+  int night(List<Step> run, int wanted) {
+    int last = -1;
+    int at = wanted;
+    for (int i = leeway.first().size(); i <= wanted; i++) {
+      if (Leeway.isWet(run.get(i))) {
+        last++;
+        at = followAtOnce.get(last) ? at : i;
+      }
+    }
+    return last < 0 || !Leeway.isWet(run.get(wanted)) ? wanted : at;
   }
 
   private static boolean isSame(Step one, Step other) {
@@ -146,8 +182,22 @@ final class Order {
           return false;
         }
       }
+      if (at != null && !seam.getValue().isEmpty() && away(printedIn, at, seam.getValue())) {
+        return false;
+      }
     }
     return true;
+  }
+
+  /** True if too much that lies away from a seam comes after it is sewn. */
+  private boolean away(int[] printedIn, int sewn, Set<Integer> across) {
+    int after = 0;
+    for (int id = 0; id + 1 < firstColour.length && after <= awayAfter; id++) {
+      for (int print = firstColour[id]; print < firstColour[id + 1]; print++) {
+        after += !across.contains(id) && printedIn[print] > sewn ? 1 : 0;
+      }
+    }
+    return after > awayAfter;
   }
 
   private boolean under(int[] printedIn, List<Step> run) {

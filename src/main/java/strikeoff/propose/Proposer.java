@@ -7,12 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.BooleanSupplier;
+import java.util.function.ToDoubleFunction;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.facts.Rehearsal;
@@ -37,14 +32,8 @@ import strikeoff.propose.Judge.Judged;
  */
 public final class Proposer {
 
-  /** Searches at once where runs are counted: as many on every machine. */
-  private static final int COUNTED = 2;
-
   /** More impressions than that would leave no time to try anything. */
   private static final int MOST_IMPRESSIONS = 3_000;
-
-  /** What of the effort goes into the soonest run; the rest goes into fewer steps. */
-  private static final double FOR_SOONEST = 0.65;
 
   /** By so much of its time a run may be longer that has fewer steps. */
   private static final double NEARLY = 1.05;
@@ -58,7 +47,6 @@ public final class Proposer {
   private final Checker checker;
   private final RunWanted asked;
   private final int atOnce;
-  private final AtomicLong triedInAll = new AtomicLong();
   private String name = "";
   private Checked.Judged before;
 
@@ -170,13 +158,15 @@ public final class Proposer {
     asked.onlooker().sees(0, Optional.empty());
     Order order = new Order(leeway);
     Rehearsal rehearsal = rehearsal(leeway);
-    List<List<Step>> beginnings = new Beginnings(leeway, order, rehearsal).all();
+    PasteLeft stock = new PasteLeft(before.plan(), policy());
+    Beginnings begun = new Beginnings(leeway, order, rehearsal, stock);
+    List<Candidate> beginnings = begun.all(() -> Team.begins(asked, begun.tried()));
     if (beginnings.isEmpty()) {
       return refused("No order of its prints keeps to what must come first.");
     }
     RunText runText = new RunText(text, leeway, rehearsal);
     Judge anything = new Judge(checker, name, runText, Set.of(), true, true);
-    List<Looked> looked = looked(beginnings, rehearsal, anything);
+    List<Looked> looked = looked(beginnings, anything);
     if (looked.isEmpty()) {
       return refused("None of its runs can be judged.");
     }
@@ -186,31 +176,41 @@ public final class Proposer {
           before, "Whatever its run, the plan is not printable as it is.", incurable);
     }
     Set<String> advice = advice(looked);
+    boolean sewnLast = !asked.anyOrder() && !advice.contains("seams/sewn-too-early");
+    Order kept = sewnLast ? order.sewnLast(Leeway.awayAfterSewing(policy())) : order;
+    List<Candidate> starts = beginnings.stream().filter(start -> kept.keeps(start.run())).toList();
+    if (starts.isEmpty()) {
+      return refused("No order of its prints keeps to what must come first.");
+    }
     Judge judge =
         new Judge(
             checker, name, runText, advice, asked.anyOrder(), asked.surety() == Surety.LIKELY);
-    List<Search> searches = searches(leeway, order, judge);
-    runAll(searches, search -> search.soonest(beginnings), FOR_SOONEST);
+    ToDoubleFunction<Candidate> cost =
+        asked.shortest() ? Candidate::costOfShortest : Candidate::cost;
+    Bound bound = Bounding.of(leeway, rehearsal, policy(), sewnLast, asked.surety() == Surety.SURE);
+    Team team = team(leeway, kept, judge, begun.tried());
+    List<Search> searches =
+        team.soonest(
+            search -> search.soonest(starts, cost),
+            search -> search.best().filter(best -> best.ends(bound.finish())).isPresent());
     Optional<Search> first =
         searches.stream()
             .filter(s -> s.best().isPresent())
-            .min(Comparator.comparingDouble(s -> s.best().get().candidate().cost()));
+            .min(Comparator.comparingDouble(s -> cost.applyAsDouble(s.best().get().candidate())));
     if (first.isEmpty()) {
       return new Proposal.Refused(
           before,
-          "Of " + tried(searches) + " runs none was found that the check accepts.",
+          "Of " + team.tried() + " runs none was found that the check accepts.",
           before.findings().stream().filter(Proposer::stands).toList());
     }
     Search best = first.get();
-    Tidying tidying = new Tidying(leeway, order, asked.onlooker()::hasEnough);
-    tidying.tidy(best, best.best().get().candidate().worked(), Candidate::cost);
+    Tidying tidying = new Tidying(leeway, kept, asked.onlooker()::hasEnough);
+    tidying.tidy(best, best.best().get().candidate().worked(), cost);
     Search.Found soonest = best.best().get();
     Search.Found found = soonest;
-    long tried = tried(searches);
     if (!asked.shortest()) {
       double within = within(soonest, rehearsal, judge);
-      List<Search> tidier = searches(leeway, order, judge);
-      runAll(tidier, search -> search.fewest(soonest, within), 1);
+      List<Search> tidier = team.fewest(search -> search.fewest(soonest, within));
       for (Search search : tidier) {
         tidying.tidy(search, within, c -> c.costOfFew(within));
       }
@@ -219,15 +219,7 @@ public final class Proposer {
               .map(s -> s.best().get())
               .min(Comparator.comparingDouble(f -> f.candidate().costOfFew(within)))
               .get();
-      tried += tried(tidier);
     }
-    Bound bound =
-        Bounding.of(
-            leeway,
-            rehearsal,
-            policy(),
-            !asked.anyOrder() && !advice.contains("seams/sewn-too-early"),
-            asked.surety() == Surety.SURE);
     boolean same = found.candidate().run().equals(Order.numbered(before.plan().run()));
     Checked.Judged after =
         same ? before : (Checked.Judged) checker.check(name, found.judged().text());
@@ -237,7 +229,7 @@ public final class Proposer {
         after,
         rehearsal.slowFinish(found.candidate().run()),
         bound,
-        tried,
+        begun.tried() + team.tried(),
         same ? List.of() : notes(found.candidate().run(), runText));
   }
 
@@ -249,19 +241,18 @@ public final class Proposer {
   private record Looked(List<Step> run, Judged judged) {}
 
   /** The plan's own run, and the best of the starting runs. */
-  private List<Looked> looked(List<List<Step>> beginnings, Rehearsal rehearsal, Judge judge) {
+  private List<Looked> looked(List<Candidate> beginnings, Judge judge) {
     List<Looked> looked = new ArrayList<>();
     if (prints(before.plan())) {
       looked.add(new Looked(before.plan().run(), new Judged("", before)));
     }
     Set<List<Step>> runs = new LinkedHashSet<>();
     beginnings.stream()
-        .map(run -> new Candidate(run, rehearsal.surely(run, rehearsal.of(run)), 0))
         .sorted(Comparator.comparingDouble(Candidate::cost))
         .limit(LOOKED_AT)
         .forEach(candidate -> runs.add(candidate.run()));
     // Worked as the plan lists its prints, which the rules have nothing against.
-    runs.add(beginnings.get(0));
+    runs.add(beginnings.get(0).run());
     for (List<Step> run : runs) {
       judge.judged(run).ifPresent(judged -> looked.add(new Looked(run, judged)));
     }
@@ -304,79 +295,19 @@ public final class Proposer {
     return Math.max(found.candidate().worked(), Math.min(nearly, now));
   }
 
-  private List<Search> searches(Leeway leeway, Order order, Judge judge) {
-    int many = asked.effort().isPresent() ? COUNTED : atOnce;
-    List<Search> searches = new ArrayList<>();
-    for (int number = 0; number < many; number++) {
-      searches.add(
-          new Search(
-              number,
-              leeway,
-              order,
-              rehearsal(leeway),
-              judge,
-              new PasteLeft(before.plan(), policy())));
-    }
-    return searches;
-  }
-
-  private static long tried(List<Search> searches) {
-    return searches.stream().mapToLong(Search::tried).sum();
-  }
-
-  private interface Work {
-    void on(Search search);
-  }
-
-  /**
-   * @param share of the seconds that is over then
-   */
-  private void runAll(List<Search> searches, Work work, double share) {
-    ExecutorService threads =
-        Executors.newFixedThreadPool(
-            Math.min(atOnce, searches.size()),
-            task -> {
-              Thread thread = new Thread(task, "propose");
-              thread.setDaemon(true);
-              return thread;
-            });
-    try {
-      List<Future<?>> all = new ArrayList<>();
-      for (Search search : searches) {
-        search.until(goesOn(search, share));
-        all.add(threads.submit(() -> work.on(search)));
-      }
-      for (Future<?> one : all) {
-        one.get();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a search failed", e.getCause());
-    } finally {
-      threads.shutdownNow();
-    }
-  }
-
-  private BooleanSupplier goesOn(Search search, double share) {
-    BooleanSupplier isLeft = isLeft(search, share);
-    return () -> {
-      asked
-          .onlooker()
-          .sees(
-              triedInAll.getAndIncrement(),
-              search.best().map(best -> best.judged().checked().facts().timeline().finish()));
-      return isLeft.getAsBoolean() && !asked.onlooker().hasEnough();
-    };
-  }
-
-  private BooleanSupplier isLeft(Search search, double share) {
-    if (asked.effort().isPresent()) {
-      double part = share == 1 ? 1 - FOR_SOONEST : share;
-      long most = Math.max(1, Math.round(asked.effort().getAsLong() * part / COUNTED));
-      return () -> search.tried() < most;
-    }
-    return () -> asked.timeUsed().getAsDouble() < share;
+  private Team team(Leeway leeway, Order order, Judge judge, long begun) {
+    return new Team(
+        asked,
+        begun,
+        atOnce,
+        number ->
+            new Search(
+                number,
+                leeway,
+                order,
+                rehearsal(leeway),
+                judge,
+                new PasteLeft(before.plan(), policy())));
   }
 
   private List<String> notes(List<Step> run, RunText text) {

@@ -32,13 +32,19 @@ final class Repair {
    *
    * @param run numbered as it was rehearsed
    * @param air what blows in the waits
+   * @param order which knows where a night may lie
    * @param screens all that there are
    */
   static List<Step> repaired(
-      List<Step> run, Rehearsed rehearsed, Optional<Draught> air, List<String> screens) {
+      List<Step> run,
+      Rehearsed rehearsed,
+      Optional<Draught> air,
+      Order order,
+      List<String> screens) {
     List<Step> mended = new ArrayList<>(run);
     Set<Integer> before = new HashSet<>();
-    Set<Integer> asleep = new HashSet<>(rehearsed.lateSteps());
+    Set<Integer> asleep = new HashSet<>();
+    rehearsed.lateSteps().forEach(late -> asleep.add(order.night(run, late - 1)));
     List<List<Step>> inserted = new ArrayList<>();
     for (int i = 0; i < run.size(); i++) {
       inserted.add(new ArrayList<>());
@@ -65,7 +71,7 @@ final class Repair {
     }
     List<Step> all = new ArrayList<>();
     for (int i = 0; i < mended.size(); i++) {
-      boolean night = asleep.contains(i + 1) && i > 0 && !(run.get(i - 1) instanceof Step.EndOfDay);
+      boolean night = asleep.contains(i) && i > 0 && !(run.get(i - 1) instanceof Step.EndOfDay);
       if (night) {
         all.add(new Step.EndOfDay(1, Step.path(1)));
       }
@@ -105,14 +111,15 @@ final class Repair {
   private static Step.Print waitsWithin(Step.Print print, TooSoon soon, Optional<Draught> air) {
     PrintDraft draft = new PrintDraft(print);
     boolean alone = draft.people.size() < 2;
+    boolean held = air.filter(a -> a.by() == Draught.By.HAIR_DRYER).isPresent();
     if (draft.betweenColours.isNone()) {
-      draft.betweenColours = wait(Dryness.FRAME_SAFE, alone ? Optional.empty() : air);
+      draft.betweenColours = wait(Dryness.FRAME_SAFE, held && !alone ? Optional.empty() : air);
       if (alone && !draft.everyOther && !draft.only.isEmpty() && draft.only.size() == 1) {
         return draft.step();
       }
     } else if (!draft.everyOther) {
       draft.everyOther = true;
-      draft.betweenPasses = alone ? wait(Dryness.FRAME_SAFE, Optional.empty()) : Wait.NONE;
+      draft.betweenPasses = alone ? wait(Dryness.FRAME_SAFE, air) : Wait.NONE;
     } else {
       double more = Math.ceil(soon.by().minutes() + draft.pause.minutes());
       draft.pause = new Span(Math.min(30, Math.max(1, more)));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
+import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.document.GivenUp;
@@ -29,17 +30,36 @@ final class Search {
   private static final double COLDEST = 25;
   private static final double HOTTEST = 120;
 
+  /** Fewer moves than that lead nowhere. */
+  private static final int LEAST = 60;
+
+  /** Where runs are counted there is a beginning again at least so often. */
+  private static final int ROUNDS = 6;
+
+  /** What a run costs more in the end that lacks something, in seconds. */
+  private static final double UNSOUND = 7_200;
+
+  /** What costs less by so much is checked at once: a check takes as long as many trials. */
+  private static final double AT_ONCE = 60;
+
   private final Moves moves;
   private final Rehearsal rehearsal;
   private final Judge judge;
   private final PasteLeft stock;
   private final SplittableRandom random;
   private BooleanSupplier goesOn = () -> false;
+  private long all;
   private long tried;
   private Optional<Found> best = Optional.empty();
+  private Optional<Candidate> awaiting = Optional.empty();
 
   /** A run that was accepted. */
-  record Found(Candidate candidate, Judge.Judged judged) {}
+  record Found(Candidate candidate, Judge.Judged judged) {
+
+    boolean ends(Moment atLast) {
+      return judged.checked().facts().timeline().finish().compareTo(atLast) <= 0;
+    }
+  }
 
   /**
    * @param number of the search, from 0
@@ -55,9 +75,11 @@ final class Search {
 
   /**
    * @param still asked before each run is tried
+   * @param many how many runs may be tried; a number past all where time ends it
    */
-  void until(BooleanSupplier still) {
+  void until(BooleanSupplier still, long many) {
     goesOn = still;
+    all = many;
   }
 
   long tried() {
@@ -80,38 +102,46 @@ final class Search {
   private Candidate ordinarily(List<Step> run) {
     tried++;
     Rehearsed rehearsed = rehearsal.of(run);
-    return new Candidate(run, rehearsed, stock.missing(rehearsed));
+    return Candidate.of(run, rehearsed, rehearsal, stock);
   }
 
   private Candidate surely(Candidate ordinary) {
-    Rehearsed surely = rehearsal.surely(ordinary.run(), ordinary.rehearsed());
-    return new Candidate(ordinary.run(), surely, ordinary.pasteShort());
+    return ordinary.with(rehearsal.surely(ordinary.run(), ordinary.rehearsed()));
   }
 
-  /** Looks for the soonest run. */
-  void soonest(List<List<Step>> beginnings) {
-    List<Candidate> starts = new ArrayList<>();
-    for (List<Step> run : beginnings) {
-      if (!starts.isEmpty() && !goesOn()) {
-        break;
-      }
-      starts.add(rehearsed(run));
-    }
-    starts.sort(Comparator.comparingDouble(Candidate::cost));
+  /**
+   * Looks for the soonest run.
+   *
+   * @param cost what it costs, above all the time
+   */
+  void soonest(List<Candidate> beginnings, ToDoubleFunction<Candidate> cost) {
+    List<Candidate> starts = new ArrayList<>(beginnings);
+    starts.sort(Comparator.comparingDouble(cost));
     // The best of them first, so that few are checked.
-    starts.forEach(start -> offer(start, Candidate::cost));
+    starts.forEach(start -> offer(start, cost));
+    List<Candidate> first = first(starts);
     int from = 0;
     while (goesOn()) {
-      boolean first = from < Math.min(STARTS, starts.size());
       Candidate start =
-          first
-              ? starts.get(from)
+          from < first.size()
+              ? first.get(from)
               : best.isPresent() && random.nextInt(3) > 0
                   ? best.get().candidate()
                   : starts.get(random.nextInt(starts.size()));
+      anneal(start, from < first.size() ? FROM_EACH : LATER, cost);
       from++;
-      anneal(start, first ? FROM_EACH : LATER, Candidate::cost);
     }
+  }
+
+  /** The best of those that lack nothing, and the best of the others, in turn. */
+  private static List<Candidate> first(List<Candidate> starts) {
+    List<Candidate> sound = starts.stream().filter(Candidate::isSound).limit(STARTS / 2).toList();
+    List<Candidate> first = new ArrayList<>(sound);
+    starts.stream()
+        .filter(start -> !first.contains(start))
+        .limit(STARTS - sound.size())
+        .forEach(first::add);
+    return first;
   }
 
   /** Looks for the fewest steps within some time. */
@@ -122,29 +152,61 @@ final class Search {
     }
   }
 
-  private void anneal(Candidate start, int most, ToDoubleFunction<Candidate> cost) {
+  private void anneal(Candidate start, int longest, ToDoubleFunction<Candidate> cost) {
     double hot = COLDEST + random.nextDouble() * (HOTTEST - COLDEST);
+    long most = Math.max(LEAST, Math.min(longest, all / ROUNDS));
     Candidate now = start;
-    double costs = cost.applyAsDouble(now);
     for (int i = 0; i < most && goesOn(); i++) {
-      double temperature = hot * Math.pow(0.01, (double) i / most);
+      double over = (double) i / most;
+      double temperature = hot * Math.pow(0.01, over);
       Optional<List<Step>> next = moves.next(now.run(), now.rehearsed());
       if (next.isEmpty()) {
         continue;
       }
       Candidate candidate = ordinarily(next.get());
-      double highest = costs - temperature * Math.log(1 - random.nextDouble());
-      if (cost.applyAsDouble(candidate) > highest) {
+      double highest =
+          cost.applyAsDouble(now)
+              + unsound(now, over)
+              - temperature * Math.log(1 - random.nextDouble());
+      if (cost.applyAsDouble(candidate) + unsound(candidate, over) > highest) {
         continue;
       }
       // A slow day adds to the cost at most, so it is tried only where that may matter.
       candidate = surely(candidate);
-      double other = cost.applyAsDouble(candidate);
-      if (other <= highest && (!isBetter(candidate, cost) || offer(candidate, cost))) {
+      if (cost.applyAsDouble(candidate) + unsound(candidate, over) <= highest
+          && passes(candidate, cost)) {
         now = candidate;
-        costs = other;
       }
     }
+    offerAwaiting(cost);
+  }
+
+  /** At first a run may lack something for a while; in the end no hour saved makes up for that. */
+  private static double unsound(Candidate candidate, double over) {
+    return candidate.isSound() ? 0 : UNSOUND * over;
+  }
+
+  /**
+   * True unless the check refuses it. It is asked at once about what is better by far, and about
+   * the best of what is little better when the search comes to an end or that sums up.
+   */
+  private boolean passes(Candidate candidate, ToDoubleFunction<Candidate> cost) {
+    if (!isBetter(candidate, cost)) {
+      return true;
+    }
+    double costs = cost.applyAsDouble(candidate);
+    if (best.isEmpty() || costs < cost.applyAsDouble(best.get().candidate()) - AT_ONCE) {
+      return offer(candidate, cost);
+    }
+    if (awaiting.filter(a -> cost.applyAsDouble(a) <= costs).isEmpty()) {
+      awaiting = Optional.of(candidate);
+    }
+    return true;
+  }
+
+  private void offerAwaiting(ToDoubleFunction<Candidate> cost) {
+    awaiting.ifPresent(candidate -> offer(candidate, cost));
+    awaiting = Optional.empty();
   }
 
   private boolean isBetter(Candidate candidate, ToDoubleFunction<Candidate> cost) {

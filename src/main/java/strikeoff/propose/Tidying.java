@@ -117,6 +117,9 @@ final class Tidying {
       PrintDraft draft = new PrintDraft(print);
       draft.betweenPasses = Wait.NONE;
       plainer.add(draft.step());
+      draft = new PrintDraft(print);
+      draft.betweenPasses = new Wait(print.dryBetweenPasses().until(), Optional.empty());
+      plainer.add(draft.step());
     }
     if (print.pause().minutes() > 0) {
       PrintDraft draft = new PrintDraft(print);

@@ -35,7 +35,7 @@ class BoundingTest {
 
   @Test
   void oneHandLoadsMixesAndPrintsAndTheLastFilmDries() {
-    SmallPlan.Bench bench = new SmallPlan(2, 1, 52, 180, 1, false, false).bench();
+    SmallPlan.Bench bench = new SmallPlan(2, 1, 52, 180, 1, false).bench();
     Bound bound = bench.bound();
     long byHand = OPENING + LOAD + MIX + 2 * IMPRESSION + dries(bench, Dryness.FIX_SAFE) + BATHS;
     assertThat(bound.finish()).isEqualTo(new Moment(byHand));
@@ -43,12 +43,12 @@ class BoundingTest {
   }
 
   @Test
-  void twoHandsShareIt() {
-    SmallPlan.Bench bench = new SmallPlan(2, 1, 52, 180, 2, false, false).bench();
+  void twoHandsShareTheMixingButNotTheScreen() {
+    SmallPlan.Bench bench = new SmallPlan(2, 1, 52, 180, 2, false).bench();
     long byHand =
         OPENING
             + Math.max(LOAD, (LOAD + MIX + 1) / 2)
-            + IMPRESSION
+            + 2 * IMPRESSION
             + dries(bench, Dryness.FIX_SAFE)
             + BATHS;
     assertThat(bench.bound().finish()).isEqualTo(new Moment(byHand));
@@ -56,7 +56,7 @@ class BoundingTest {
 
   @Test
   void theFirstOfTwoStretchesDriesBeforeTheClothMoves() {
-    SmallPlan.Bench bench = new SmallPlan(2, 1, 90, 100, 1, false, false).bench();
+    SmallPlan.Bench bench = new SmallPlan(2, 1, 90, 100, 1, false).bench();
     Bound bound = bench.bound();
     // Only one paste, and it is printed in both stretches: it is mixed before the first print.
     long byHand =
@@ -73,13 +73,27 @@ class BoundingTest {
         .isInstanceOfSatisfying(Bound.Stretches.class, b -> assertThat(b.stretches()).isEqualTo(2));
   }
 
+  /** There is one board only, so each motif takes the cloth to be laid anew for it. */
+  @Test
+  void boardsThatAreFewMakeMoreStretches() {
+    SmallPlan.Bench bench = new SmallPlan(2, 1, 52, 180, 1, false).on(1).bench();
+    long byHand =
+        OPENING
+            + LOAD
+            + MIX
+            + 2 * IMPRESSION
+            + dries(bench, Dryness.LIFT_SAFE)
+            + MOVE
+            + dries(bench, Dryness.FIX_SAFE)
+            + BATHS;
+    assertThat(bench.bound().finish()).isEqualTo(new Moment(byHand));
+    SmallPlan.Bench enough = new SmallPlan(2, 1, 52, 180, 1, false).on(2).bench();
+    assertThat(enough.bound().finish()).isLessThan(bench.bound().finish());
+  }
+
   @Test
   void whatCannotBeDoneBeforeClosingBeginsInTheMorning() {
-    String late = new SmallPlan(2, 1, 52, 180, 1, false, false).text();
-    String text = late.replace("crew:", "hours: 09:00-11:00\ncrew:");
-    Proposal.Found found =
-        (Proposal.Found)
-            Proposer.proposed(SmallPlan.CHECKER, "row.yaml", text, SmallPlan.shortest(300), 1);
+    Proposal.Found found = new SmallPlan(2, 1, 52, 180, 1, false).open("09:00-11:00").proposed(300);
     assertThat(found.bound().finish()).isEqualTo(Moment.of(2, 9 * 60 + 95));
     assertThat(found.bound().because()).isInstanceOf(Bound.Night.class);
     assertThat(found.isProved()).isTrue();
@@ -90,7 +104,7 @@ class BoundingTest {
    */
   @Test
   void aSeamThatNothingLiesAcrossIsSewnAndDelaysNoPrint() {
-    SmallPlan plan = new SmallPlan(2, 1, 55, 180, 1, false, true);
+    SmallPlan plan = new SmallPlan(2, 1, 55, 180, 1, false).sewn(SmallPlan.Seam.BESIDE);
     Proposal.Found found = plan.proposed(600);
     assertThat(found.text()).contains("- sew: side");
     assertThat(found.finish()).isGreaterThanOrEqualTo(found.bound().finish());

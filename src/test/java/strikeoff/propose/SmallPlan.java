@@ -17,10 +17,56 @@ import strikeoff.paste.Lives;
  * @param table its length, cm
  * @param people one or two
  * @param paint true for paint that is ironed, false for dye that is soaked
- * @param seam true if one is to be sewn between the first two
+ * @param seam where one is to be sewn
+ * @param boards how many loose boards are set under the motifs; none if the table has one top
+ * @param hours in which the room is open
  */
 record SmallPlan(
-    int motifs, int colours, int pitch, int table, int people, boolean paint, boolean seam) {
+    int motifs,
+    int colours,
+    int pitch,
+    int table,
+    int people,
+    boolean paint,
+    Seam seam,
+    int boards,
+    String hours) {
+
+  static final String ALL_DAY = "09:00-17:00";
+
+  /** A seam, by the first motif. */
+  enum Seam {
+    NONE(0),
+    /** After it, so that nothing lies across. */
+    BESIDE(0),
+    /** Through it. */
+    ACROSS(26);
+
+    private final int at;
+
+    Seam(int at) {
+      this.at = at;
+    }
+  }
+
+  SmallPlan(int motifs, int colours, int pitch, int table, int people, boolean paint) {
+    this(motifs, colours, pitch, table, people, paint, Seam.NONE, 0, ALL_DAY);
+  }
+
+  /** The same with a seam. */
+  SmallPlan sewn(Seam where) {
+    return new SmallPlan(motifs, colours, pitch, table, people, paint, where, boards, hours);
+  }
+
+  /** The same on loose boards. */
+  SmallPlan on(int loose) {
+    return new SmallPlan(motifs, colours, pitch, table, people, paint, seam, loose, hours);
+  }
+
+  /** The same in a room that is open for less. */
+  SmallPlan open(String shorter) {
+    return new SmallPlan(motifs, colours, pitch, table, people, paint, seam, boards, shorter);
+  }
 
   static final Checker CHECKER = Checker.builtIn();
 
@@ -30,6 +76,7 @@ record SmallPlan(
             ? "{medium: paint, colour: \"#d9b77e\"}"
             : "{medium: dye, group: dichlorotriazine, colour: \"#d9b77e\"}";
     String second = first.replace("#d9b77e", paint ? "#a4532f" : "#2b3440");
+    String third = first.replace("#d9b77e", "#8a6d4b");
     return String.format(
         Locale.ROOT,
         """
@@ -42,12 +89,14 @@ record SmallPlan(
           ground: "#f4efe4"
           washed: yes
           allowances: {start: 2 cm, end: 2 cm, near: 2 cm, far: 2 cm}
-        %stable: {length: %d cm, width: 120 cm, railed: yes}
+        %stable: {length: %d cm, width: 120 cm, railed: yes%s}
+        hours: %s
         crew: %s
         protection: [dust mask, gloves, goggles, heat gloves]
         screens:
           one: {frame: 44 x 44 cm, image: 27 x 27 cm, mesh: 43/cm, thread: 80 µm, squeegee: 31 cm}
           two: {frame: 44 x 44 cm, image: 27 x 27 cm, mesh: 61/cm, thread: 64 µm, squeegee: 31 cm}
+          three: {frame: 44 x 44 cm, image: 27 x 27 cm, mesh: 61/cm, thread: 64 µm, squeegee: 31 cm}
         pastes:
           a: %s
         %sdesigns:
@@ -59,25 +108,29 @@ record SmallPlan(
           row: {design: shell, series: %d, pitch: %d cm, start: 14 cm, across: 17 cm}
         run:
           - mix: all
-          - print: row
-            every other: yes
-            pause: 30 min
-            dry between colours: until frame-safe
-            before moving: until lift-safe
         %s  - end of day
           - dry: until fix-safe
         %s""",
-        seam ? "seams:\n  side: {at: " + (14 + pitch - 2) + " cm, allowance: 1 cm}\n" : "",
+        seam == Seam.NONE
+            ? ""
+            : "seams:\n  side: {at: "
+                + (seam == Seam.ACROSS ? seam.at : 14 + pitch - 2)
+                + " cm, allowance: 1 cm, padded: yes}\n",
         table,
+        boards == 0
+            ? ""
+            : ", stations: {count: " + boards + ", length: 50 cm, width: 50 cm, gap: 5 cm}",
+        hours,
         people == 1 ? "[Wren]" : "[Wren, Tam]",
         first,
-        colours == 2 ? "  b: " + second + "\n" : "",
-        colours == 2
-            ? "      - {screen: two, paste: b, covers: 12 %, key: yes, detail: 1 mm}\n"
-            : "",
+        (colours == 3 ? "  c: " + third + "\n" : "") + (colours > 1 ? "  b: " + second + "\n" : ""),
+        (colours == 3 ? "      - {screen: three, paste: c, covers: 20 %, trap: 1.5 mm}\n" : "")
+            + (colours > 1
+                ? "      - {screen: two, paste: b, covers: 12 %, key: yes, detail: 1 mm}\n"
+                : ""),
         motifs,
         pitch,
-        seam ? "  - dry: until lift-safe\n  - sew: side\n" : "",
+        prints(),
         paint
             ? """
                 - heat-set: iron
@@ -94,6 +147,23 @@ record SmallPlan(
                 - wash: 60 °C
                   for: 15 min
               """);
+  }
+
+  private String prints() {
+    String print =
+        """
+          - print: row
+            every other: yes
+            pause: 30 min
+            dry between colours: until frame-safe
+            before moving: until lift-safe
+        """;
+    String sew = "  - sew: side\n";
+    return switch (seam) {
+      case NONE -> print;
+      case BESIDE -> print + "  - dry: until lift-safe\n" + sew;
+      case ACROSS -> sew + print;
+    };
   }
 
   static RunWanted shortest(long effort) {

@@ -1,0 +1,213 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import strikeoff.plan.Step;
+import strikeoff.plan.Wait;
+
+/**
+ * Shares the prints out anew among the steps that print them. Each change is null where it fails.
+ */
+final class ShareMoves {
+
+  private final Leeway leeway;
+  private final Order order;
+  private final SplittableRandom random;
+
+  ShareMoves(Leeway leeway, Order order, SplittableRandom random) {
+    this.leeway = leeway;
+    this.order = order;
+    this.random = random;
+  }
+
+  /** Numbers go from one step to another that prints the same colours of the arrangement. */
+  List<Step> handOver(List<Step> run) {
+    int at = Moves.pick(random, run, Step.Print.class);
+    if (at < 0) {
+      return null;
+    }
+    Step.Print from = (Step.Print) run.get(at);
+    List<Integer> others = alike(run, at);
+    if (others.isEmpty()) {
+      return null;
+    }
+    int other = others.get(random.nextInt(others.size()));
+    Step.Print to = (Step.Print) run.get(other);
+    List<Integer> own = numbers(from);
+    List<Integer> theirs = numbers(to);
+    int count = 1 + random.nextInt(Math.max(1, Math.min(4, own.size())));
+    boolean atEnd = other > at ? random.nextInt(4) > 0 : random.nextInt(4) == 0;
+    for (int i = 0; i < count && !own.isEmpty(); i++) {
+      int index = atEnd ? own.size() - 1 : 0;
+      theirs.add(own.remove(index));
+    }
+    run.set(other, numbered(to, theirs));
+    if (own.isEmpty()) {
+      run.remove(at);
+    } else {
+      run.set(at, numbered(from, own));
+    }
+    return run;
+  }
+
+  /** Places of other steps that print the same arrangements in the same colours. */
+  private List<Integer> alike(List<Step> run, int at) {
+    Step.Print one = (Step.Print) run.get(at);
+    List<Integer> others = new ArrayList<>();
+    for (int i = 0; i < run.size(); i++) {
+      if (i != at
+          && run.get(i) instanceof Step.Print other
+          && other.arrangements().equals(one.arrangements())
+          && other.separations().equals(one.separations())) {
+        others.add(i);
+      }
+    }
+    return others;
+  }
+
+  private List<Integer> numbers(Step.Print print) {
+    if (print.numbers().isEmpty() && !print.only().isEmpty()) {
+      return new ArrayList<>(print.only());
+    }
+    Set<Integer> numbers = new LinkedHashSet<>();
+    order.placements(print).forEach(p -> numbers.add(p.number()));
+    return new ArrayList<>(numbers);
+  }
+
+  /** The same with other numbers, rising; without any if they are all. */
+  Step.Print numbered(Step.Print print, List<Integer> numbers) {
+    PrintDraft draft = new PrintDraft(print);
+    List<Integer> sorted = numbers.stream().distinct().sorted().toList();
+    draft.only = List.of();
+    List<Integer> all = numbers(draft.step()).stream().sorted().toList();
+    draft.only = sorted.equals(all) ? List.of() : sorted;
+    return draft.step();
+  }
+
+  List<Step> split(List<Step> run) {
+    int at = Moves.pick(random, run, Step.Print.class);
+    if (at < 0) {
+      return null;
+    }
+    Step.Print print = (Step.Print) run.get(at);
+    if (print.arrangements().size() > 1) {
+      int cut = 1 + random.nextInt(print.arrangements().size() - 1);
+      PrintDraft one = new PrintDraft(print);
+      PrintDraft other = new PrintDraft(print);
+      one.arrangements = print.arrangements().subList(0, cut);
+      other.arrangements = print.arrangements().subList(cut, print.arrangements().size());
+      run.set(at, numbered(one.step(), within(one, print)));
+      run.add(at + 1, numbered(other.step(), within(other, print)));
+      return run;
+    }
+    List<Integer> numbers = numbers(print);
+    if (numbers.size() < 2) {
+      return null;
+    }
+    List<Integer> one = new ArrayList<>();
+    List<Integer> other = new ArrayList<>();
+    boolean oddAndEven = random.nextInt(3) == 0;
+    int cut = 1 + random.nextInt(numbers.size() - 1);
+    for (int i = 0; i < numbers.size(); i++) {
+      ((oddAndEven ? i % 2 == 0 : i < cut) ? one : other).add(numbers.get(i));
+    }
+    PrintDraft second = new PrintDraft(print);
+    second.beforeMoving = oddAndEven ? Wait.NONE : print.beforeMoving();
+    run.set(at, numbered(print, one));
+    run.add(at + 1, numbered(second.step(), other));
+    return run;
+  }
+
+  /** Numbers that an arrangement of a step has; those of its other arrangements may be more. */
+  private List<Integer> within(PrintDraft part, Step.Print whole) {
+    List<Integer> there = new ArrayList<>();
+    for (String name : part.arrangements) {
+      leeway.layout().of(name).forEach(p -> there.add(p.number()));
+    }
+    List<Integer> numbers = numbers(whole);
+    numbers.retainAll(there);
+    return numbers;
+  }
+
+  List<Step> merge(List<Step> run) {
+    int at = Moves.pick(random, run, Step.Print.class);
+    if (at < 0) {
+      return null;
+    }
+    Step.Print one = (Step.Print) run.get(at);
+    List<Integer> mates = new ArrayList<>();
+    for (int i = 0; i < run.size(); i++) {
+      if (i != at
+          && run.get(i) instanceof Step.Print other
+          && other.arrangements().equals(one.arrangements())) {
+        mates.add(i);
+      }
+    }
+    if (mates.isEmpty()) {
+      return null;
+    }
+    int mate = mates.get(random.nextInt(mates.size()));
+    Step.Print other = (Step.Print) run.get(mate);
+    if (other.separations().equals(one.separations())) {
+      List<Integer> numbers = numbers(one);
+      numbers.addAll(numbers(other));
+      run.set(at, numbered(one, numbers));
+    } else if (Set.copyOf(numbers(one)).equals(Set.copyOf(numbers(other)))) {
+      PrintDraft draft = new PrintDraft(one);
+      List<Integer> colours = new ArrayList<>(one.separations());
+      colours.addAll(other.separations());
+      List<Integer> sorted = colours.stream().distinct().sorted().toList();
+      boolean all = one.arrangements().stream().allMatch(a -> leeway.colours(a) == sorted.size());
+      draft.colours = all ? List.of() : sorted;
+      run.set(at, draft.step());
+    } else {
+      return null;
+    }
+    run.remove(mate);
+    return run;
+  }
+
+  /** Two arrangements are printed in one step as far as they share numbers. */
+  List<Step> joinArrangements(List<Step> run) {
+    int at = Moves.pick(random, run, Step.Print.class);
+    int mate = Moves.pick(random, run, Step.Print.class);
+    if (at < 0 || at == mate) {
+      return null;
+    }
+    Step.Print one = (Step.Print) run.get(at);
+    Step.Print other = (Step.Print) run.get(mate);
+    boolean apart = other.arrangements().stream().noneMatch(one.arrangements()::contains);
+    if (!apart || !other.separations().equals(one.separations())) {
+      return null;
+    }
+    PrintDraft draft = new PrintDraft(one);
+    draft.arrangements = new ArrayList<>(one.arrangements());
+    draft.arrangements.addAll(other.arrangements());
+    draft.order = random.nextInt(3) == 0 ? Step.Order.SET_BY_SET : one.order();
+    if (one.numbers().isEmpty() && one.only().isEmpty() && other.only().isEmpty()) {
+      run.set(at, draft.step());
+      run.remove(mate);
+      return run;
+    }
+    List<Integer> shared = numbers(one);
+    shared.retainAll(numbers(other));
+    if (shared.isEmpty()) {
+      return null;
+    }
+    draft.only = shared.stream().sorted().toList();
+    List<Integer> left = numbers(one);
+    left.removeAll(shared);
+    List<Integer> rest = numbers(other);
+    rest.removeAll(shared);
+    run.set(mate, rest.isEmpty() ? null : numbered(other, rest));
+    run.set(at, draft.step());
+    if (!left.isEmpty()) {
+      run.add(at + 1, numbered(one, left));
+    }
+    run.remove(null);
+    return run;
+  }
+}

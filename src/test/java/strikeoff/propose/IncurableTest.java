@@ -1,0 +1,46 @@
+package strikeoff.propose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What no run cures is told, and nothing else, before any run is searched for: with as many runs
+ * allowed as here a search would take hours.
+ */
+class IncurableTest {
+
+  private static final String SOUND = new SmallPlan(2, 1, 52, 180, 1, false).text();
+
+  private static Proposal proposed(String text, long effort) {
+    return Proposer.proposed(SmallPlan.CHECKER, "row.yaml", text, SmallPlan.shortest(effort), 1);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "group: dichlorotriazine | group: dichlorotriazine, amount: 5 g | paste/short",
+        "width: 120 cm | width: 30 cm | table/frame-off-table",
+        "start: 14 cm | start: 130 cm | layout/image-off-cloth",
+        "image: 27 x 27 cm | image: 20 x 20 cm | screens/separation-larger-than-image",
+        "- fix: soak~    bath: {soda ash: 400 g, salt: 1 kg, water: 10 L}~    temperature: 30 °C~    for: 60 min~  - rinse | - rinse | fixing/dye-never-fixed",
+      })
+  void isToldAtOnce(String sound, String fault, String rule) {
+    String text = SOUND.replace(sound.replace('~', '\n'), fault);
+    assertThat(text).isNotEqualTo(SOUND);
+    Proposal proposal = proposed(text, 100_000_000);
+    assertThat(proposal)
+        .isInstanceOfSatisfying(
+            Proposal.Refused.class,
+            refused ->
+                assertThat(refused.findings()).extracting(f -> f.rule().id()).contains(rule));
+  }
+
+  @Test
+  void andWithoutItARunIsFound() {
+    assertThat(proposed(SOUND, 300)).isInstanceOf(Proposal.Found.class);
+  }
+}
