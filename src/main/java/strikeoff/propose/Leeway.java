@@ -120,13 +120,30 @@ record Leeway(
 
   private static List<Optional<Draught>> airs(PrintPlan plan, Policy policy, RunWanted asked) {
     List<Optional<Draught>> airs = new ArrayList<>(List.of(Optional.empty()));
-    if (plan.equipment().fans() > 0) {
+    if (namesFan(plan)) {
       airs.add(Optional.of(draught(Draught.By.FAN, "air.fan", policy)));
     }
     if (asked.hairDryer() && plan.equipment().hairDryers() > 0) {
       airs.add(Optional.of(draught(Draught.By.HAIR_DRYER, "air.hair-dryer", policy)));
     }
     return airs;
+  }
+
+  /**
+   * True if the plan says that there is a fan: among its equipment, in its room, or in a step. That
+   * rooms usually have one is no reason to count on it.
+   */
+  static boolean namesFan(PrintPlan plan) {
+    return plan.equipment().fans() > 0
+        && (!assumesFans(plan)
+            || plan.room().air().by() == Draught.By.FAN
+            || RunText.blows(plan.run(), Draught.By.FAN));
+  }
+
+  /** True if it says nothing of how many there are. */
+  static boolean assumesFans(PrintPlan plan) {
+    return plan.assumptions().stream()
+        .anyMatch(a -> a.path().equals(plan.equipment().path().key("fans")));
   }
 
   private static Draught draught(Draught.By by, String usual, Policy policy) {

@@ -20,7 +20,6 @@ import strikeoff.findings.Severity;
 import strikeoff.layout.Layout;
 import strikeoff.paste.Lives;
 import strikeoff.plan.Acceptance;
-import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
@@ -322,13 +321,10 @@ public final class Proposer {
               + gone.because()
               + "”.");
     }
-    boolean assumed =
-        before.plan().assumptions().stream()
-            .anyMatch(a -> a.path().equals(before.plan().equipment().path().key("fans")));
-    if (assumed && RunText.blows(run, Draught.By.FAN)) {
+    if (Leeway.assumesFans(before.plan()) && !Leeway.namesFan(before.plan())) {
       notes.add(
-          "It counts on a fan, which the plan doesn't name: if there is none, write `equipment:"
-              + " {fans: 0}` and ask again.");
+          "It counts on no fan, since the plan names none: if there is one, write `equipment:"
+              + " {fans: 1}` and ask again.");
     }
     return notes;
   }

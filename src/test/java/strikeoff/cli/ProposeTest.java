@@ -51,15 +51,15 @@ class ProposeTest {
     assertThat(outcome.out())
         .startsWith("--- border.yaml\n+++ border.yaml\n@@ -")
         .contains("-    pause: 3 min\n")
-        .contains("those printed first are dry to the touch before the frames between lie on")
         .containsPattern(
-            "\\+  - dry: until fix-safe   # about \\d+ min, on a slow day [^:]+: all prints are dry through before they get wet\n");
+            "dry between passes: until frame-safe   # about \\d+ min, on a slow day \\d+ min: those"
+                + " printed first are dry to the touch before the frames between lie on them\n");
     assertThat(outcome.err())
         .startsWith(
-            "border.yaml: your run as written ends on day 1, 13:37; this one ends on day 1, 11:5")
-        .contains("No run of these prints can end before day 1, 11:5")
-        .contains("where films dry slowly on day 1, 12:")
-        .contains("It counts on a fan, which the plan doesn't name");
+            "border.yaml: your run as written ends on day 1, 13:37; this one ends on day 1, 13:1")
+        .contains("No run of these prints can end before day 1, 13:1")
+        .contains("where films dry slowly on day 1, 14:")
+        .contains("It counts on no fan, since the plan names none");
   }
 
   @Test
@@ -202,7 +202,7 @@ class ProposeTest {
     Outcome outcome = propose("--write");
     assertThat(outcome.exit()).as(outcome.err()).isZero();
     assertThat(outcome.err())
-        .contains("it has no run yet; this one ends on day 1, 11:")
+        .contains("it has no run yet; this one ends on day 1, 13:")
         .contains("how its prints are fixed: those steps are assumed");
     assertThat(text())
         .startsWith(before + "run:\n  - mix: all\n  - print: border\n")
@@ -253,7 +253,7 @@ class ProposeTest {
         plan, text.substring(0, text.indexOf("  - mix")) + text.substring(text.indexOf("  - fix")));
     Outcome outcome = propose("--write");
     assertThat(outcome.exit()).as(outcome.err()).isZero();
-    assertThat(outcome.err()).contains("it has no run yet; this one ends on day 1, 11:5");
+    assertThat(outcome.err()).contains("it has no run yet; this one ends on day 1, 13:1");
     assertThat(text()).contains("  - mix: all\n  - print: border\n");
   }
 

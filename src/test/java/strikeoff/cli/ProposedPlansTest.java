@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -19,31 +20,56 @@ import strikeoff.cli.Scenario.Outcome;
  */
 class ProposedPlansTest {
 
+  private static final Path HERE = Path.of("").toAbsolutePath();
+
+  /** In the room's own air, since none of them names a fan; the curtains do. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "first-border            |  600 | day 1, 11:52 | day 1, 11:52",
-        "class/otis | 300 | day 1, 12:2 | day 1, 12:15",
-        "class/ivo | 300 | day 1, 12:2 | day 1, 12:15",
-        "class/tobias | 300 | day 1, 12:2 | day 1, 12:15",
-        "class/mina              | 1500 | day 1, 13:0  | day 1, 13:00",
-        "workshop/saturday/agnes |  600 | day 1, 13:01 | day 1, 13:01",
-        "workshop/saturday/cleo  |  300 | day 1, 14:05 | day 1, 14:05",
-        "workshop/saturday/dario |  300 | day 1,       | day 1, ",
-        "estuary-curtains        |  200 | day 2, 10:35 | day 2, 10:35",
+        "first-border            | 400 | day 1, 13:19 | day 1, 13:19",
+        "class/otis              | 300 | day 1, 13:4  | day 1, 13:44",
+        "class/ivo               | 300 | day 1, 13:4  | day 1, 13:44",
+        "class/tobias            | 300 | day 1, 13:4  | day 1, 13:44",
+        "class/mina              | 400 | day 1, 14:22 | day 1, 14:22",
+        "workshop/saturday/agnes | 300 | day 2, 11:35 | day 2, 11:35",
+        "workshop/saturday/cleo  | 300 | day 2, 12:40 | day 2, 12:40",
+        "workshop/saturday/dario | 300 | day 1, 13:50 | day 1, 13:50",
+        "estuary-curtains        | 200 | day 2, 10:35 | day 2, 10:35",
       })
   void itEndsSoonAndNotBeforeTheBound(String plan, int effort, String ends, String bound) {
-    Outcome outcome =
-        Scenario.run(
-            Path.of("").toAbsolutePath(),
-            Map.of("COLUMNS", "1000"),
-            List.of(
-                "propose",
-                "plans/" + plan + ".yaml",
-                "--effort",
-                Integer.toString(effort),
-                "--shortest"));
+    told(proposed(HERE, "plans/" + plan + ".yaml", effort), ends, bound);
+  }
+
+  /** The same with a fan, which must be named. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "first-border     |  600 | day 1, 11:52 | day 1, 11:52",
+        "class/otis       |  300 | day 1, 12:2  | day 1, 12:15",
+        "class/mina       | 1500 | day 1, 13:0  | day 1, 13:00",
+      })
+  void withAFanItEndsSooner(
+      String plan, int effort, String ends, String bound, @TempDir Path folder) throws IOException {
+    told(proposed(folder, withAFan(plan, folder), effort), ends, bound);
+  }
+
+  private static String withAFan(String plan, Path folder) throws IOException {
+    Files.writeString(
+        folder.resolve("plan.yaml"),
+        Files.readString(Path.of("plans/" + plan + ".yaml")) + "\nequipment: {fans: 1}\n");
+    return "plan.yaml";
+  }
+
+  private static Outcome proposed(Path folder, String plan, int effort, String... more) {
+    List<String> words =
+        new ArrayList<>(List.of("propose", plan, "--effort", "" + effort, "--shortest"));
+    words.addAll(List.of(more));
+    return Scenario.run(folder, Map.of("COLUMNS", "1000"), words);
+  }
+
+  private static void told(Outcome outcome, String ends, String bound) {
     assertThat(outcome.exit()).as(outcome.err()).isZero();
     assertThat(outcome.err())
         .contains("this one ends on " + ends)
@@ -57,17 +83,7 @@ class ProposedPlansTest {
    */
   @Test
   void theCurtainsAreDoneOnOneDayWhereTheSeamMayBeSewnFirst() {
-    Outcome outcome =
-        Scenario.run(
-            Path.of("").toAbsolutePath(),
-            Map.of("COLUMNS", "1000"),
-            List.of(
-                "propose",
-                "plans/estuary-curtains.yaml",
-                "--effort",
-                "200",
-                "--shortest",
-                "--any-order"));
+    Outcome outcome = proposed(HERE, "plans/estuary-curtains.yaml", 200, "--any-order");
     assertThat(outcome.err())
         .contains("this one ends on day 1, 14:4")
         .contains("can end before day 1, 14:2")
@@ -87,7 +103,8 @@ class ProposedPlansTest {
     String text = Files.readString(Path.of("plans/estuary-curtains.yaml"));
     Files.writeString(
         folder.resolve("curtains.yaml"),
-        text.replace("hours: 09:00-17:00", said.replace("~", "\n")));
+        text.replace("equipment: {fans: 1}", "")
+            .replace("hours: 09:00-17:00", said.replace("~", "\n")));
     Outcome outcome =
         Scenario.run(
             folder,

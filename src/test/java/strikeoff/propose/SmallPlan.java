@@ -92,6 +92,7 @@ record SmallPlan(
         %stable: {length: %d cm, width: 120 cm, railed: yes%s}
         hours: %s
         crew: %s
+        equipment: {fans: 1}
         protection: [dust mask, gloves, goggles, heat gloves]
         screens:
           one: {frame: 44 x 44 cm, image: 27 x 27 cm, mesh: 43/cm, thread: 80 µm, squeegee: 31 cm}
