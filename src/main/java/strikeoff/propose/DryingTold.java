@@ -37,7 +37,10 @@ final class DryingTold {
     }
 
     String text() {
-      String usual = ordinary.wholeMinutesUp().text();
+      if (slow.minutes() < 1) {
+        return "in less than a minute";
+      }
+      String usual = ordinary.minutes() < 1 ? "a minute" : ordinary.wholeMinutesUp().text();
       String slowly = slow.wholeMinutesUp().text();
       return usual.equals(slowly)
           ? "about " + usual

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.document.Edit;
 import strikeoff.document.Scalars;
@@ -134,7 +135,7 @@ final class RunText {
     lines.add(
         "- print: " + (print.numbers().isEmpty() ? names(print.arrangements()) : each(print)));
     if (!print.only().isEmpty()) {
-      lines.add("  only: " + print.only());
+      lines.add("  only: " + numbers(print.only()));
     }
     if (!print.separations().isEmpty()) {
       lines.add("  colours: " + colours(print));
@@ -150,7 +151,7 @@ final class RunText {
       lines.add("  every other: yes");
     }
     if (print.pause().minutes() > 0) {
-      lines.add(told("  pause: " + print.pause().text(), "the prints beside the next frame dry"));
+      within(lines, "pause: " + print.pause().text(), "the prints beside the next frame dry");
     }
     wait(
         lines,
@@ -228,7 +229,7 @@ final class RunText {
           wait.until() instanceof Until.State state
               ? dried.of(film -> prints(print, film), state.dryness(), wait.air())
               : "";
-      lines.add(told("  " + key + ": " + wait.text(units), lasts + why));
+      within(lines, key + ": " + wait.text(units), lasts + why);
     }
   }
 
@@ -288,12 +289,27 @@ final class RunText {
             name ->
                 Scalars.text(name)
                     + ": "
-                    + (print.only(name).isEmpty() ? "all" : print.only(name).toString()))
+                    + (print.only(name).isEmpty() ? "all" : numbers(print.only(name))))
         .collect(Collectors.joining(", ", "{", "}"));
+  }
+
+  /** In one run where they are one, which stands in a map too. */
+  private static String numbers(List<Integer> numbers) {
+    int first = numbers.get(0);
+    int last = numbers.get(numbers.size() - 1);
+    boolean isRun =
+        numbers.size() > 2 && numbers.equals(IntStream.rangeClosed(first, last).boxed().toList());
+    return isRun ? first + "-" + last : numbers.toString();
   }
 
   private static String told(String line, String why) {
     return line + "   # " + why;
+  }
+
+  /** Within a step there is room for a line of its own. */
+  private static void within(List<String> lines, String line, String why) {
+    lines.add("  # " + why);
+    lines.add("  " + line);
   }
 
   private void by(List<String> lines, Optional<String> person) {

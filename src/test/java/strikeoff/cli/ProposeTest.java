@@ -52,8 +52,9 @@ class ProposeTest {
         .startsWith("--- border.yaml\n+++ border.yaml\n@@ -")
         .contains("-    pause: 3 min\n")
         .containsPattern(
-            "dry between passes: until frame-safe   # about \\d+ min, on a slow day \\d+ min: those"
-                + " printed first are dry to the touch before the frames between lie on them\n");
+            "# about [^,]+, on a slow day [^:]+: those printed first are dry to the touch"
+                + " before the frames between lie on them\n\\+    dry between passes: until"
+                + " frame-safe\n");
     assertThat(outcome.err())
         .startsWith(
             "border.yaml: your run as written ends on day 1, 13:37; this one ends on day 1, 13:1")
