@@ -3,8 +3,8 @@ package strikeoff.policy;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,6 +25,20 @@ public final class LimitKinds {
       subjects.put(subject.getName(), subject.getType().asSubclass(Record.class));
     }
     return subjects;
+  }
+
+  /** Names of the limits that are read, subject by subject, with the type of each. */
+  private static final Map<String, Class<?>> KINDS = kinds();
+
+  private static Map<String, Class<?>> kinds() {
+    Map<String, Class<?>> kinds = new LinkedHashMap<>();
+    SUBJECTS.forEach(
+        (subject, type) -> {
+          for (RecordComponent limit : type.getRecordComponents()) {
+            kinds.put(name(subject, limit.getName()), limit.getType());
+          }
+        });
+    return Collections.unmodifiableMap(kinds);
   }
 
   private LimitKinds() {}
@@ -48,22 +62,20 @@ public final class LimitKinds {
 
   /** The names of all limits that derivations read. */
   public static Set<String> names() {
-    Set<String> names = new LinkedHashSet<>();
-    SUBJECTS.keySet().forEach(subject -> names.addAll(kinds(subject).keySet()));
-    return names;
+    return KINDS.keySet();
   }
 
   /** What a subject lacks that derivations read, in words. */
   public static List<String> missing(String subject, Map<String, Limit> limits) {
-    return kinds(subject).keySet().stream()
-        .filter(name -> !limits.containsKey(name))
+    return KINDS.keySet().stream()
+        .filter(name -> name.startsWith(subject + "/") && !limits.containsKey(name))
         .map(name -> "the limit " + name + " is missing, which a derivation reads")
         .toList();
   }
 
   /** What is wrong with the kind of a limit's value, in words. */
   public static Optional<String> fault(Limit limit) {
-    Class<?> kind = kinds(limit.name().substring(0, limit.name().indexOf('/'))).get(limit.name());
+    Class<?> kind = KINDS.get(limit.name());
     return kind == null || kind == Limit.class || kind.isInstance(limit.value())
         ? Optional.empty()
         : Optional.of(
@@ -73,17 +85,6 @@ public final class LimitKinds {
                 + " to those who read it, and "
                 + limit.value().text()
                 + " is none");
-  }
-
-  /** Names of the limits that are read of a subject, with the type of each. */
-  private static Map<String, Class<?>> kinds(String subject) {
-    Map<String, Class<?>> kinds = new LinkedHashMap<>();
-    if (SUBJECTS.containsKey(subject)) {
-      for (RecordComponent limit : SUBJECTS.get(subject).getRecordComponents()) {
-        kinds.put(name(subject, limit.getName()), limit.getType());
-      }
-    }
-    return kinds;
   }
 
   private static List<Object> values(
