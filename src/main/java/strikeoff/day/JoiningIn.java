@@ -76,7 +76,7 @@ final class JoiningIn {
     List<Step> run = new ArrayList<>();
     for (Step step : plan.run()) {
       if (step instanceof Step.Print print && !print.also().isEmpty()) {
-        List<String> people = new ArrayList<>(Together.people(print));
+        List<String> people = new ArrayList<>(print.people());
         people.removeIf(person -> out.contains(new Hand(step.number(), person)));
         if (people.isEmpty()) {
           return Optional.empty();
@@ -116,7 +116,7 @@ final class JoiningIn {
     boolean wanted = false;
     for (Step step : plan.run()) {
       if (step instanceof Step.Print print && !print.also().isEmpty() && !atOneFrame.test(print)) {
-        for (String person : Together.people(print)) {
+        for (String person : print.people()) {
           hands.add(new Hand(step.number(), person));
           wanted |= plan.run().stream().anyMatch(s -> s != step && worksIn(s, person, plan));
         }
@@ -128,7 +128,7 @@ final class JoiningIn {
   private static boolean worksIn(Step step, String person, PrintPlan plan) {
     String first = plan.crew().names().get(0);
     if (step instanceof Step.Print print) {
-      return Together.people(print).contains(person)
+      return print.people().contains(person)
           || print.washes().or(print::by).orElse(first).equals(person);
     }
     return !(step instanceof Step.EndOfDay) && step.by().orElse(first).equals(person);

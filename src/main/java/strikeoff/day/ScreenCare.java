@@ -68,7 +68,7 @@ final class ScreenCare {
   private String washer(Step.Print step) {
     return step.also().isEmpty() || step.washes().isPresent()
         ? step.washes().or(step::by).orElse(crew.get(0))
-        : Together.people(step).stream()
+        : step.people().stream()
             .min(
                 Comparator.comparingLong(
                     who -> Math.max(book.floor(), book.freeAt(Resource.person(who)))))

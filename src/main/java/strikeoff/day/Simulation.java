@@ -156,9 +156,7 @@ public final class Simulation {
     List<Step> run = plan.run();
     List<String> printers =
         run.get(at) instanceof Step.Print print
-            ? Together.people(print).isEmpty()
-                ? List.of(shop.person(Optional.empty()))
-                : Together.people(print)
+            ? print.people().isEmpty() ? List.of(shop.person(Optional.empty())) : print.people()
             : List.of();
     for (int i = at + 1; i < run.size(); i++) {
       if (run.get(i) instanceof Step.WashScreen wash) {

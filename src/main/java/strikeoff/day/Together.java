@@ -46,17 +46,13 @@ public final class Together {
     return tube;
   }
 
-  public static List<String> people(Step.Print step) {
-    return step.people();
-  }
-
   /**
    * True, and told, if two colours that the step prints of a design go through one screen with
    * different pastes; true also if a frame takes two people to lay, since then they cannot print
    * apart.
    */
   boolean impossible(Step.Print step, List<Design> designs) {
-    List<String> people = people(step);
+    List<String> people = step.people();
     boolean twice = impressing.anyNeedsTwo(designs);
     if (people.size() < 2) {
       return twice;
@@ -171,7 +167,7 @@ public final class Together {
     private String whoTakes(Turn turn) {
       Footprint first = turn.frames().get(0);
       Job last = lastWith.get(screen(first));
-      return people(step).stream()
+      return step.people().stream()
           .min(
               Comparator.comparingLong((String who) -> shop.over(free(who).second()))
                   .thenComparing(who -> last == null || !last.person().equals(who))

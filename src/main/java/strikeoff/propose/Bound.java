@@ -24,6 +24,11 @@ public record Bound(Moment finish, Moment dry, Binding because) {
                 + after.wholeMinutesUp().text());
   }
 
+  private static String print(int people, Span lasts) {
+    return (people == 1 ? "one person prints " : people + " people print ")
+        + lasts.wholeMinutesUp().text();
+  }
+
   /** What keeps runs from ending sooner. */
   public sealed interface Binding {
 
@@ -46,9 +51,7 @@ public record Bound(Moment finish, Moment dry, Binding because) {
       implements Binding {
     @Override
     public String text() {
-      String hands =
-          (people == 1 ? "one person prints " : people + " people print ")
-              + prints.wholeMinutesUp().text();
+      String hands = print(people, prints);
       String sewn =
           sewing.minutes() > 0
               ? ", and sewing keeps the cloth for " + sewing.wholeMinutesUp().text()
@@ -113,8 +116,7 @@ public record Bound(Moment finish, Moment dry, Binding because) {
           + " sooner than "
           + first.wholeMinutesUp().text()
           + " after the first frame, as what lies under it dries, and then "
-          + (people == 1 ? "one person prints " : people + " people print ")
-          + prints.wholeMinutesUp().text();
+          + print(people, prints);
     }
   }
 

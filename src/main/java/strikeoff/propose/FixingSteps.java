@@ -14,6 +14,7 @@ import strikeoff.plan.Step;
 import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
+import strikeoff.start.UsualFixing;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
@@ -26,19 +27,7 @@ import strikeoff.units.Volume;
  */
 final class FixingSteps {
 
-  /** As a first plan has them, see {@code strikeoff start}; common practice, no source. */
-  private static final double SODA_GRAMS_PER_LITRE = 40;
-
-  private static final double GENTLE_SODA_GRAMS_PER_LITRE = 19;
-  private static final double SALT_GRAMS_PER_LITRE = 100;
-  private static final double LEAST_LITRES = 5;
   private static final Temperature RINSE = new Temperature(20);
-  private static final Temperature HOT_WASH = new Temperature(60);
-  private static final Temperature HOT_IRON = new Temperature(150);
-  private static final Span HOT_IRONED = new Span(5);
-  private static final Temperature COOL_IRON = new Temperature(140);
-  private static final Span COOL_IRONED = new Span(6);
-  private static final Span STEAMED = new Span(10);
 
   private static final String ASSUMED = "# Assumed, as the plan says nothing of fixing: ";
 
@@ -120,16 +109,17 @@ final class FixingSteps {
             * plan.cloth().width().m()
             * plan.cloth().mass().gramsPerSquareMetre()
             / 1000;
-    Volume water = new Volume(Math.ceil(Math.max(LEAST_LITRES, ratio * kilograms)));
+    Volume water = new Volume(Math.ceil(Math.max(UsualFixing.LEAST_LITRES, ratio * kilograms)));
     boolean strong = fibres.stream().allMatch(Fibre::cellulose);
-    double soda = strong ? SODA_GRAMS_PER_LITRE : GENTLE_SODA_GRAMS_PER_LITRE;
+    double soda =
+        strong ? UsualFixing.SODA_GRAMS_PER_LITRE : UsualFixing.GENTLE_SODA_GRAMS_PER_LITRE;
     return List.of(
         ASSUMED + "follow the sheets of the dye and of the soda.",
         "- fix: soak",
         "  bath: {soda ash: "
             + new Mass(soda * water.litres()).enough(units)
             + ", salt: "
-            + new Mass(SALT_GRAMS_PER_LITRE * water.litres()).enough(units)
+            + new Mass(UsualFixing.SALT_GRAMS_PER_LITRE * water.litres()).enough(units)
             + ", water: "
             + water.enough(units)
             + "}",
@@ -139,7 +129,7 @@ final class FixingSteps {
 
   private List<String> steam(List<ReactiveGroup> groups) {
     List<Span> least = new ArrayList<>(groups.stream().map(ReactiveGroup::shortestSteam).toList());
-    least.add(STEAMED);
+    least.add(UsualFixing.STEAMED);
     return List.of(
         ASSUMED + "follow the sheet of the dye; steam scalds.",
         "- fix: steam",
@@ -156,18 +146,19 @@ final class FixingSteps {
 
   /** As the labels say, where they say it. */
   private List<String> heatSet(List<Paste> paints) {
-    boolean tender = fibres.stream().anyMatch(f -> f.heatHarms().compareTo(HOT_IRON) <= 0);
+    boolean tender =
+        fibres.stream().anyMatch(f -> f.heatHarms().compareTo(UsualFixing.HOT_IRON) <= 0);
     List<Paste.Label> labels = paints.stream().flatMap(p -> p.label().stream()).toList();
     Temperature warm =
         labels.stream()
             .map(Paste.Label::temperature)
             .max(Comparator.naturalOrder())
-            .orElse(tender ? COOL_IRON : HOT_IRON);
+            .orElse(tender ? UsualFixing.COOL_IRON : UsualFixing.HOT_IRON);
     Span lasts =
         labels.stream()
             .map(Paste.Label::lasts)
             .max(Comparator.naturalOrder())
-            .orElse(tender ? COOL_IRONED : HOT_IRONED);
+            .orElse(tender ? UsualFixing.COOL_IRONED : UsualFixing.HOT_IRONED);
     return List.of(
         ASSUMED + "follow the label of the paint.",
         "- heat-set: iron",
@@ -179,9 +170,9 @@ final class FixingSteps {
   private Temperature wash() {
     return fibres.stream()
         .map(fibre -> fibre.usualWash().orElse(fibre.warmestWash()))
-        .filter(bears -> bears.compareTo(HOT_WASH) < 0)
+        .filter(bears -> bears.compareTo(UsualFixing.HOT_WASH) < 0)
         .min(Comparator.naturalOrder())
-        .orElse(HOT_WASH);
+        .orElse(UsualFixing.HOT_WASH);
   }
 
   private String warmest(List<ReactiveGroup.Stated> stated) {

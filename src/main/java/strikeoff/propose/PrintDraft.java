@@ -3,7 +3,6 @@ package strikeoff.propose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -53,17 +52,13 @@ final class PrintDraft {
     this.betweenColours = step.dryBetweenColours();
     this.beforeMoving = step.beforeMoving();
     this.betweenPasses = step.dryBetweenPasses();
-    this.people = people(step);
+    this.people = step.people();
     this.washes = step.washes();
     this.washBetweenColours = step.washBetweenColours();
     this.betweenNeighbours = step.dryBetweenNeighbours();
     this.numbers = step.numbers();
     this.air = step.air();
     this.begins = step.begins();
-  }
-
-  static List<String> people(Step.Print step) {
-    return Stream.concat(step.by().stream(), step.also().stream()).toList();
   }
 
   /** What the language lets nobody write together is left out. */

@@ -73,7 +73,7 @@ public final class Proposer {
     return proposer.proposed(text);
   }
 
-  private Proposal refused(String why) {
+  private Proposal.Refused refused(String why) {
     return new Proposal.Refused(before, why, List.of());
   }
 
@@ -108,11 +108,7 @@ public final class Proposer {
 
   /** With steps that fix the prints, of which the plan says nothing. */
   private Proposal fixedToo(String text) {
-    Proposal first =
-        refused(
-            "Its run has no steps that fix the prints (fix, rinse, wash or heat-set), and none can"
-                + " be written for it.");
-    boolean isFirst = true;
+    Optional<Proposal.Refused> likeliest = Optional.empty();
     for (String fixed : FixingSteps.written(text, before.plan(), policy())) {
       Proposal proposal = proposed(checker, name, fixed, asked, atOnce);
       if (proposal instanceof Proposal.Found found) {
@@ -123,23 +119,29 @@ public final class Proposer {
         return new Proposal.Found(
             before,
             found.text(),
-            (Checked.Judged) checker.check(name, found.text()),
+            found.after(),
             found.slowFinish(),
             found.bound(),
             found.tried(),
             notes);
       }
-      if (isFirst && proposal instanceof Proposal.Refused refused) {
-        first =
-            new Proposal.Refused(
-                before,
-                "Its run has no steps that fix the prints; with those that its pastes ask for: "
-                    + refused.why(),
-                refused.findings());
-        isFirst = false;
+      if (likeliest.isEmpty() && proposal instanceof Proposal.Refused refused) {
+        likeliest = Optional.of(refused);
       }
     }
-    return first;
+    return likeliest
+        .map(
+            refused ->
+                new Proposal.Refused(
+                    before,
+                    "Its run has no steps that fix the prints; with those that its pastes ask for: "
+                        + refused.why(),
+                    refused.findings()))
+        .orElseGet(
+            () ->
+                refused(
+                    "Its run has no steps that fix the prints (fix, rinse, wash or heat-set), and"
+                        + " none can be written for it."));
   }
 
   private Policy policy() {

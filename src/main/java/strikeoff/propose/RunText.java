@@ -2,7 +2,6 @@ package strikeoff.propose;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,7 +53,6 @@ final class RunText {
    */
   Optional<String> with(List<Step> run) {
     List<String> lines = new ArrayList<>();
-    Map<Step, Boolean> dried = new IdentityHashMap<>();
     for (int i = 0; i < run.size(); i++) {
       Step step = run.get(i);
       List<String> own = kept.get(step.at(1));
@@ -179,7 +177,7 @@ final class RunText {
         printed
             ? "what is printed is dry enough to be lifted before the cloth moves on"
             : "each stretch is dry enough to be lifted before the cloth moves on");
-    List<String> people = PrintDraft.people(print);
+    List<String> people = print.people();
     if (!people.isEmpty() && !people.equals(leeway.crew().subList(0, 1))) {
       lines.add("  by: " + names(people));
     }

@@ -8,6 +8,7 @@ import strikeoff.units.Mass;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
+import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 import strikeoff.units.UnitSystem;
 
@@ -47,11 +48,6 @@ public final class StartPlan {
 
   private static final double GRAMS_PER_MM2 = 200e-6;
   private static final double LITRES_PER_GRAM = 0.04;
-  private static final double SODA_GRAMS_PER_LITRE = 40;
-  private static final double GENTLE_SODA_GRAMS_PER_LITRE = 19;
-
-  /** What keeps dye on a print that is soaked: rules/fixing/limits.yaml, enough-salt. */
-  private static final double SALT_GRAMS_PER_LITRE = 100;
 
   private final Wishes wishes;
   private final FixingMethod fixing;
@@ -165,30 +161,31 @@ public final class StartPlan {
     add("  - end of day            # dries overnight");
     add("  - dry: until fix-safe");
     switch (fixing) {
-      case SOAK -> soak(SODA_GRAMS_PER_LITRE);
-      case GENTLE_SOAK, GENTLE_SOAK_AND_WASH -> soak(GENTLE_SODA_GRAMS_PER_LITRE);
+      case SOAK -> soak(UsualFixing.SODA_GRAMS_PER_LITRE);
+      case GENTLE_SOAK, GENTLE_SOAK_AND_WASH -> soak(UsualFixing.GENTLE_SODA_GRAMS_PER_LITRE);
       case STEAM -> {
         add("  - fix: steam            # baking soda in the paste makes the dye join the fibre");
-        add("    for: 10 min");
+        add("    for: " + UsualFixing.STEAMED.text());
       }
-      case HOT_IRON -> iron(150, "5 min");
-      case COOL_IRON -> iron(140, "6 min");
+      case HOT_IRON -> iron(UsualFixing.HOT_IRON, UsualFixing.HOT_IRONED);
+      case COOL_IRON -> iron(UsualFixing.COOL_IRON, UsualFixing.COOL_IRONED);
     }
     if (wishes.dye()) {
       add("  - rinse: " + (isMetric() ? "20 °C" : "70 °F"));
-      double wash = fixing == FixingMethod.GENTLE_SOAK_AND_WASH ? 40 : 60;
-      add("  - wash: " + new Temperature(wash).text(units));
+      Temperature wash =
+          fixing == FixingMethod.GENTLE_SOAK_AND_WASH ? new Temperature(40) : UsualFixing.HOT_WASH;
+      add("  - wash: " + wash.text(units));
     }
   }
 
-  private void iron(double celsius, String time) {
+  private void iron(Temperature warm, Span lasts) {
     add("  - heat-set: iron        # as the paint's label says");
-    add("    temperature: " + new Temperature(celsius).enough(units));
-    add("    for: " + time);
+    add("    temperature: " + warm.enough(units));
+    add("    for: " + lasts.text());
   }
 
   private void soak(double gramsPerLitre) {
-    double wanted = Math.max(5, clothGrams() * LITRES_PER_GRAM);
+    double wanted = Math.max(UsualFixing.LEAST_LITRES, clothGrams() * LITRES_PER_GRAM);
     double unit = isMetric() ? 1 : LITRES_IN_QUART;
     long water = (long) Math.ceil(wanted / unit);
     add("  - fix: soak             # soda makes the dye join the fibre");
@@ -196,7 +193,7 @@ public final class StartPlan {
         "    bath: {soda ash: "
             + weighed(water * unit * gramsPerLitre)
             + ", salt: "
-            + weighed(water * unit * SALT_GRAMS_PER_LITRE)
+            + weighed(water * unit * UsualFixing.SALT_GRAMS_PER_LITRE)
             + ", water: "
             + water
             + " "

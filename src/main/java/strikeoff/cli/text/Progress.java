@@ -3,7 +3,8 @@ package strikeoff.cli.text;
 /** Tells how far a long batch is, on one line of the error output that goes again. */
 public final class Progress {
 
-  private static final String CLEAR = "\r\u001B[K";
+  /** Takes away what stands on the line, so that it can be written anew. */
+  static final String CLEAR = "\r\u001B[K";
 
   private final Surroundings here;
   private final int plans;

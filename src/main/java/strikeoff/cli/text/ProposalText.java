@@ -2,6 +2,7 @@ package strikeoff.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import strikeoff.day.Moment;
 import strikeoff.findings.Finding;
 import strikeoff.propose.Proposal;
@@ -18,8 +19,6 @@ public final class ProposalText {
   public static List<String> of(String name, Proposal.Found found, int width) {
     List<String> lines = new ArrayList<>();
     Moment finish = found.finish();
-    Moment today = found.before().facts().timeline().finish();
-    boolean prints = !found.before().facts().timeline().impressions().isEmpty();
     String slowly =
         finish.equals(found.slowFinish())
             ? "also where films dry slowly"
@@ -39,7 +38,10 @@ public final class ProposalText {
                     + " runs none was better."
                 : name
                     + ": "
-                    + (prints ? "your run as written ends " + today.when() : "it has no run yet")
+                    + found
+                        .ends()
+                        .map(end -> "your run as written ends " + end.when())
+                        .orElse("it has no run yet")
                     + "; this one ends "
                     + finish.when()
                     + ", "
@@ -48,25 +50,17 @@ public final class ProposalText {
                     + found.tried()
                     + " runs tried).",
             width));
-    found.notes().forEach(note -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, note, width)));
-    lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, found.proof(), width));
+    Consumer<String> say = words -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, words, width));
+    found.notes().forEach(say);
+    say.accept(found.proof());
     if (!found.isAsItWas()) {
       lines.add("");
       lines.addAll(ClockText.of(TwoClocks.of(found), width));
       lines.add("");
-      found
-          .saved()
-          .ifPresent(
-              saved ->
-                  lines.addAll(
-                      Plain.wrap(
-                          INDENT,
-                          INDENT + INDENT,
-                          saved.text() + " of opening hours are saved.",
-                          width)));
-      found.moved().forEach(one -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, one, width)));
+      found.saved().ifPresent(saved -> say.accept(saved.text() + " of opening hours are saved."));
+      found.moved().forEach(say);
     }
-    lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, found.after().sentence(), width));
+    say.accept(found.after().sentence());
     found
         .advice()
         .forEach(one -> lines.addAll(Plain.wrap(INDENT + INDENT, INDENT + INDENT, one, width)));

@@ -10,8 +10,6 @@ import strikeoff.propose.Onlooker;
 /** Tells how far a search is, on one line of the error output that goes again. */
 public final class SearchProgress implements Onlooker {
 
-  private static final String CLEAR = "\r\u001B[K";
-
   /** People can't read faster, and each line takes time from the search. */
   private static final long REWRITTEN_NANOS = 250_000_000;
 
@@ -72,17 +70,17 @@ public final class SearchProgress implements Onlooker {
   /** A line that is too long would break, and its first half stay. */
   private void write(String line) {
     int most = here.width() - 1;
-    here.err().print(CLEAR + (line.length() > most ? line.substring(0, most) : line));
+    here.err().print(Progress.CLEAR + (line.length() > most ? line.substring(0, most) : line));
     here.err().flush();
   }
 
   /** Takes the line away, and says if the search ended before its time. */
   public synchronized void end() {
     if (stands) {
-      here.err().print(CLEAR);
+      here.err().print(Progress.CLEAR);
     }
     if (hasEnough()) {
-      here.err().print((here.watched() ? CLEAR : "") + "Ctrl-C ended the search.\n");
+      here.err().print((here.watched() ? Progress.CLEAR : "") + "Ctrl-C ended the search.\n");
     }
     here.err().flush();
   }

@@ -12,7 +12,6 @@ import strikeoff.day.DayRun;
 import strikeoff.day.Moment;
 import strikeoff.day.Simulation;
 import strikeoff.day.Task;
-import strikeoff.day.Together;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.PrintPlan;
@@ -109,7 +108,7 @@ public record IdleHand(
     List<Change> changes = new ArrayList<>();
     for (Step step : plan.run()) {
       if (step instanceof Step.Print print) {
-        Set<String> people = new LinkedHashSet<>(Together.people(print));
+        Set<String> people = new LinkedHashSet<>(print.people());
         if (people.isEmpty()) {
           people.add(plan.crew().names().get(0));
         }
