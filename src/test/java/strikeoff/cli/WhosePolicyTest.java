@@ -67,8 +67,8 @@ class WhosePolicyTest {
   /** A gate may show verdicts alone. */
   @Test
   void alsoTheVerdictAloneSaysThatAPolicyLetStopsPass() throws IOException {
-    run("check", "class", "-q", "--reports", "pages", "-f", "text=t", "-f", "junit=j");
-    assertThat(run("check", "class", "-q", "-f", "text=t").err()).isEmpty();
+    run("check", "class", "--verdicts", "--reports", "pages", "-f", "text=t", "-f", "junit=j");
+    assertThat(run("check", "class", "--verdicts", "-f", "text=t").err()).isEmpty();
     assertThat(Files.readString(desk.resolve("t")).lines().toList())
         .hasSize(3)
         .satisfiesExactly(

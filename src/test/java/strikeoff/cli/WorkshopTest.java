@@ -265,7 +265,7 @@ class WorkshopTest {
     Files.writeString(desk.resolve("class/anna/plan.yaml"), plan);
     Files.writeString(desk.resolve("class/ben/plan.yaml"), plan);
     Files.writeString(desk.resolve("class/anna/studio.yaml"), "studio: Mine\ntabel: 3 m\n");
-    assertThat(run("check", "class", "-q")).isEqualTo(Exit.FAULT.code());
+    assertThat(run("check", "class", "--verdicts")).isEqualTo(Exit.FAULT.code());
     assertThat(out.replaceAll("\\s+", " "))
         .contains("NOT CHECKED class/anna/plan.yaml: the policy that holds for it has a mistake:")
         .contains("class/anna/studio.yaml:2:1: ")

@@ -35,7 +35,7 @@ class HandedInFilesIT {
     Files.writeString(
         plans.resolve("evil.yaml"), "--fail-on none --format json=victim.txt --rules r\n");
     Files.writeString(plans.resolve("@evil.yaml"), "plan: x\n");
-    Program.Told told = Program.in(way, plans).bash("strikeoff check *.yaml -q");
+    Program.Told told = Program.in(way, plans).bash("strikeoff check *.yaml --verdicts");
     assertThat(told.err()).isEmpty();
     assertThat(told.out().lines()).hasSize(3).anyMatch(line -> line.contains("@evil.yaml: "));
     assertThat(told.exit()).isEqualTo(3);
@@ -68,15 +68,15 @@ class HandedInFilesIT {
         Program.in(Program.Way.LAUNCHER, plans)
             .bash(
                 """
-                strikeoff check bad.yaml -q -f junit=ours.xml -f sarif=ours.sarif
+                strikeoff check bad.yaml --verdicts -f junit=ours.xml -f sarif=ours.sarif
                 sed 's|</testsuites>|<testsuite name="other"/>&|' ours.xml > theirs.xml
                 sed '$s|}|,"properties":{}}|' ours.sarif > theirs.sarif
                 cp theirs.xml kept.xml; cp theirs.sarif kept.sarif
                 for other in junit=theirs.xml sarif=theirs.sarif; do
-                  strikeoff check bad.yaml -q -f $other; echo $?
+                  strikeoff check bad.yaml --verdicts -f $other; echo $?
                 done
                 cmp theirs.xml kept.xml && cmp theirs.sarif kept.sarif
-                strikeoff check bad.yaml -q -f junit=ours.xml -f sarif=ours.sarif
+                strikeoff check bad.yaml --verdicts -f junit=ours.xml -f sarif=ours.sarif
                 """);
     assertThat(told.out().lines().filter(line -> line.matches("\\d"))).containsExactly("2", "2");
     assertThat(told.errWords())
@@ -118,7 +118,7 @@ class HandedInFilesIT {
             .bash(
                 """
                 ln -s nowhere plans/gone.yaml && mkfifo plans/pipe.yaml
-                strikeoff check plans -q
+                strikeoff check plans --verdicts
                 """);
     assertThat(told.exit()).isEqualTo(4);
     assertThat(told.out()).startsWith("NOT PRINTABLE  plans/bad.yaml: ");
@@ -137,7 +137,7 @@ class HandedInFilesIT {
       })
   void aPolicyThatCannotBeReadIsNamed(String made) throws Exception {
     Program.Told told =
-        Program.in(Program.Way.LAUNCHER, folder).bash(made + "; strikeoff check plans -q");
+        Program.in(Program.Way.LAUNCHER, folder).bash(made + "; strikeoff check plans --verdicts");
     assertThat(told.exit()).isEqualTo(4);
     assertThat(told.errWords()).contains("plans/studio.yaml: this policy can't be read: it is a ");
     assertThat(told.out()).startsWith("NOT CHECKED    plans/bad.yaml: ");
@@ -147,7 +147,7 @@ class HandedInFilesIT {
   void aPageIsOfThisRunOrGone() throws Exception {
     Files.copy(Path.of("plans/first-border.yaml"), plans.resolve("border.yaml"));
     Program strikeoff = Program.in(Program.Way.LAUNCHER, folder);
-    String check = "strikeoff check plans/border.yaml -q --reports out";
+    String check = "strikeoff check plans/border.yaml --verdicts --reports out";
     assertThat(strikeoff.bash(check).exit()).isZero();
     assertThat(pages()).containsExactly("border.html", "index.html", "rules.html");
 
@@ -157,7 +157,7 @@ class HandedInFilesIT {
     assertThat(full.err()).contains("border.html: this report can't be written: ");
     assertThat(pages()).doesNotContain("border.html", ".border.html.999999999.part");
 
-    String handedOver = "strikeoff check /dev/fd/7 -q --reports out";
+    String handedOver = "strikeoff check /dev/fd/7 --verdicts --reports out";
     assertThat(strikeoff.bash(handedOver + " 7< plans/border.yaml").exit()).isZero();
     assertThat(pages()).containsExactly("7.html", "index.html", "rules.html");
     Program.Told givenUp = strikeoff.bash(handedOver + " --max-seconds 1 7< <(exec sleep 5)");
@@ -171,9 +171,9 @@ class HandedInFilesIT {
   void pagesOfPlansThatAreNoLongerInTheBatchGo() throws Exception {
     Files.copy(Path.of("plans/first-border.yaml"), plans.resolve("border.yaml"));
     Program strikeoff = Program.in(Program.Way.LAUNCHER, folder);
-    strikeoff.bash("strikeoff check plans -q --reports out; echo mine > out/notes.html");
+    strikeoff.bash("strikeoff check plans --verdicts --reports out; echo mine > out/notes.html");
     strikeoff.bash("strikeoff compare plans plans -f html=out/compared.html");
-    String alone = "strikeoff check plans/border.yaml -q --reports out";
+    String alone = "strikeoff check plans/border.yaml --verdicts --reports out";
     assertThat(strikeoff.bash(alone + " --part 1/1").exit()).isZero();
     assertThat(pages()).contains("bad.html");
     Program.Told told = strikeoff.bash(alone);
@@ -225,7 +225,7 @@ class HandedInFilesIT {
                 name=$'\\e]0;x\\a\\n\\xe2\\x80\\xae\\xc2\\x85'
                 mkdir "plans/$name" && cp plans/bad.yaml "plans/$name/$name.yaml"
                 echo 'plan: "a\\e[2J\\u202e\\x85b"' > "plans/$name/plan.yaml"
-                strikeoff check "plans/$name" plans -q --reports "out"
+                strikeoff check "plans/$name" plans --verdicts --reports "out"
                 strikeoff compare "plans/$name" plans -f html=out/c.html > out/c.txt
                 """);
     assertThat(told.err()).isEmpty();

@@ -24,12 +24,12 @@ class LocaleIT {
             mkdir -p plans "$U/$u"
             cp %s plans/plain.yaml; cp %s plans/br${u}cke.yaml; cp %s "$U/$u/a.yaml"
             printf 'studio: S\\nhours: 9-17\\n' > "$U/studio.yaml"
-            strikeoff check plans -q --reports "$U-out" -f json="$u.json" -f text="$u.txt"
+            strikeoff check plans --verdicts --reports "$U-out" -f json="$u.json" -f text="$u.txt"
             cat "$u.txt"
-            strikeoff check "plans/br${u}cke.yaml" "$U" -q
-            strikeoff check "plans/br*cke.yaml" "pl*/*${u}*.yaml" -q
+            strikeoff check "plans/br${u}cke.yaml" "$U" --verdicts
+            strikeoff check "plans/br*cke.yaml" "pl*/*${u}*.yaml" --verdicts
             strikeoff join "$u.json" -f json="$U.json" -f text="$u.txt"
-            cd "$U/$u" && strikeoff check a.yaml -q --reports "$u"
+            cd "$U/$u" && strikeoff check a.yaml --verdicts --reports "$u"
             cd ../.. && ls "$U-out" "$U/$u/$u" "$U.json"
             """
                 .formatted(border, border, border));

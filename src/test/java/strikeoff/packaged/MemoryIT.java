@@ -41,7 +41,7 @@ class MemoryIT {
     Program.Told told =
         Program.in(Program.Way.LAUNCHER, folder)
             .options("-Xmx48m")
-            .run("check", ".", "-q", "--reports", "out");
+            .run("check", ".", "--verdicts", "--reports", "out");
     assertThat(told.out().lines().map(line -> line.replaceFirst(":.*", "")))
         .containsExactly(
             "PRINTABLE      a.yaml",
@@ -63,7 +63,7 @@ class MemoryIT {
       String[] options =
           way == Program.Way.JAR ? new String[] {heap, "-XX:+UseG1GC"} : new String[] {heap};
       Program.Told told =
-          Program.in(way, folder).options(options).run("check", "border.yaml", "-q");
+          Program.in(way, folder).options(options).run("check", "border.yaml", "--verdicts");
       assertThat(told.out() + told.err()).doesNotContain("\tat ", "Exception", "Error");
       if (told.exit() != 0) {
         assertThat(told.out() + told.err()).as(heap).contains("memory");

@@ -27,13 +27,13 @@ class StandardInputIT {
         Program.in(way, folder)
             .bash(
                 """
-                cat border.yaml | strikeoff check - -q
-                strikeoff check - -q <<< "$(cat border.yaml)"
-                strikeoff check - -q < border.yaml
-                cat border.yaml | strikeoff check /dev/stdin -q
-                strikeoff check <(cat border.yaml) -q
-                strikeoff check /proc/self/fd/5 -q 5< <(cat border.yaml)
-                mkfifo pipe && { cat border.yaml > pipe & strikeoff check - -q < pipe; }
+                cat border.yaml | strikeoff check - --verdicts
+                strikeoff check - --verdicts <<< "$(cat border.yaml)"
+                strikeoff check - --verdicts < border.yaml
+                cat border.yaml | strikeoff check /dev/stdin --verdicts
+                strikeoff check <(cat border.yaml) --verdicts
+                strikeoff check /proc/self/fd/5 --verdicts 5< <(cat border.yaml)
+                mkfifo pipe && { cat border.yaml > pipe & strikeoff check - --verdicts < pipe; }
                 """);
     assertThat(told.err()).isEmpty();
     assertThat(told.out().lines())
@@ -50,7 +50,7 @@ class StandardInputIT {
     Program strikeoff = Program.in(way, folder);
     Program.Told told =
         strikeoff.bash(
-            "mkfifo pipe.yaml; SECONDS=0; strikeoff check *.yaml -q; e=$?;"
+            "mkfifo pipe.yaml; SECONDS=0; strikeoff check *.yaml --verdicts; e=$?;"
                 + " ((SECONDS < 20)) || echo late; exit $e");
     assertThat(told.out()).startsWith("PRINTABLE      border.yaml: ").doesNotContain("late");
     assertThat(told.err()).isEqualTo("strikeoff: pipe.yaml: it is a pipe or a device\n");
@@ -72,8 +72,8 @@ class StandardInputIT {
     Program.Told told =
         strikeoff.bash(
             """
-            strikeoff check border.yaml -q -f junit=>(cat > read.xml)
-            strikeoff check border.yaml -q -f junit=/dev/stdout | cat
+            strikeoff check border.yaml --verdicts -f junit=>(cat > read.xml)
+            strikeoff check border.yaml --verdicts -f junit=/dev/stdout | cat
             (ulimit -f 1; strikeoff start -o s.yaml) || echo $?
             """);
     assertThat(told.out()).contains("<testsuites>").endsWith("4\n");
@@ -85,18 +85,19 @@ class StandardInputIT {
   @EnumSource
   void whereNothingIsHandedInThatIsSaid(Program.Way way) throws Exception {
     Program strikeoff = Program.in(way, folder);
-    Program.Told closed = strikeoff.bash("strikeoff check - -q <&-");
+    Program.Told closed = strikeoff.bash("strikeoff check - --verdicts <&-");
     assertThat(closed.out())
         .isEqualTo("NOT CHECKED    -: the file can't be read: standard input is closed\n");
     assertThat(closed.exit()).isEqualTo(4);
     for (String name : List.of("/dev/stdin", "/dev/fd/0", "/proc/self/fd/0", "/dev/../dev/stdin")) {
-      Program.Told named = strikeoff.bash("strikeoff check border.yaml " + name + " -q <&-");
+      Program.Told named =
+          strikeoff.bash("strikeoff check border.yaml " + name + " --verdicts <&-");
       assertThat(named.out()).startsWith("PRINTABLE      border.yaml: ").hasLineCount(1);
       assertThat(named.errWords())
           .isEqualTo("strikeoff: " + name + ": nothing is handed over here, or it was closed");
       assertThat(named.exit()).isEqualTo(4);
     }
-    Program.Told empty = strikeoff.bash("strikeoff check - -q < /dev/null");
+    Program.Told empty = strikeoff.bash("strikeoff check - --verdicts < /dev/null");
     assertThat(empty.out()).startsWith("UNREADABLE     -: ");
     assertThat(empty.exit()).isEqualTo(3);
   }

@@ -1,14 +1,17 @@
 package strikeoff.cli.commands;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
+import strikeoff.cli.files.ListedPaths;
 import strikeoff.cli.files.Outputs;
 import strikeoff.cli.files.Overwriting;
 import strikeoff.cli.files.PlanFiles;
@@ -33,6 +36,14 @@ final class CheckCommand implements Command {
           "PLAN|FOLDER|GLOB",
           "Files, folders to search for .yaml and .yml, patterns such as 'plans/**/*.yaml', or -"
               + " for a plan from standard input. Without any, the folder plans.");
+
+  private final OptionSpec filesFrom =
+      Options.word(
+          "--files-from",
+          "FILE",
+          "Check the plans among the paths in this file, or in standard input for -: one a line, or"
+              + " with a zero behind each. Paths that are no plans, or not there, are passed over and"
+              + " told.");
 
   private final OptionSpec reports =
       Options.word(
@@ -64,7 +75,13 @@ final class CheckCommand implements Command {
   private final OptionSpec failOn = Options.failOn();
 
   private final OptionSpec quiet =
-      Options.flag("Tell the verdicts only, a line each.", "-q", "--quiet");
+      Options.flag(
+          "Tell only which plans fail, a line each, and which pass because a policy lets them.",
+          "-q",
+          "--quiet");
+
+  private final OptionSpec verdicts =
+      Options.flag("Tell the verdicts only, a line for each plan.", "--verdicts");
 
   private final OptionSpec verbose =
       Options.verbose("Tell also reasons, sources, the plan's figures and what was assumed.");
@@ -107,12 +124,14 @@ final class CheckCommand implements Command {
   CheckCommand(Surroundings here) {
     this.here = here;
     spec.addPositional(arguments)
+        .addOption(filesFrom)
         .addOption(reports)
         .addOption(formats)
         .addOption(part)
         .addOption(stdinName)
         .addOption(failOn)
         .addOption(quiet)
+        .addOption(verdicts)
         .addOption(verbose);
     studioOptions.addWithUnitsTo(spec);
     usual.addTo(spec);
@@ -135,9 +154,22 @@ final class CheckCommand implements Command {
   @Override
   public Integer call() {
     usable();
+    ListedPaths listed;
+    try {
+      listed = listed();
+    } catch (ListedPaths.Unfit e) {
+      Complaint.say(here, e.getMessage());
+      return e.exit().code();
+    }
+    listed.missed().forEach(note -> Complaint.say(here, note));
+    if (!quiet.<Boolean>getValue()) {
+      listed.skipped().forEach(note -> Complaint.say(here, note));
+    }
+    List<String> wanted = new ArrayList<>(wanted());
+    wanted.addAll(listed.plans());
     Found found =
         PlanFiles.of(
-            wanted(),
+            wanted,
             here,
             maxPlans.getValue(),
             Optional.ofNullable(stdinName.<String>getValue()).orElse("-"));
@@ -153,13 +185,14 @@ final class CheckCommand implements Command {
     refuseOverwriting(found.plans());
     studios.notes().forEach(note -> Complaint.say(here, note));
     CheckRun run = new CheckRun(here, studios, settings());
+    listed.closed().forEach(run::trouble);
     found.closed().forEach(run::trouble);
     return run.of(found.plans()).code();
   }
 
   private CheckRun.Settings settings() {
     return new CheckRun.Settings(
-        String.join(", ", wanted()),
+        title(),
         Optional.ofNullable(reports.getValue()),
         Optional.ofNullable(part.getValue()),
         Options.outputs(formats),
@@ -173,7 +206,9 @@ final class CheckCommand implements Command {
   private Detail detail() {
     return quiet.<Boolean>getValue()
         ? Detail.QUIET
-        : verbose.<Boolean>getValue() ? Detail.FULL : Detail.USUAL;
+        : verdicts.<Boolean>getValue()
+            ? Detail.VERDICTS
+            : verbose.<Boolean>getValue() ? Detail.FULL : Detail.USUAL;
   }
 
   private Bounds bounds() {
@@ -186,11 +221,21 @@ final class CheckCommand implements Command {
   }
 
   private void usable() {
-    if (quiet.<Boolean>getValue() && verbose.<Boolean>getValue()) {
-      throw new ParameterException(spec.commandLine(), "either --quiet or --verbose, not both");
+    long details =
+        Stream.of(quiet, verdicts, verbose).filter(OptionSpec::<Boolean>getValue).count();
+    if (details > 1) {
+      misused("one of --quiet, --verdicts and --verbose, not several");
     }
     if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
+    }
+    String list = filesFrom.getValue();
+    if (list != null && list.isBlank()) {
+      misused("--files-from takes the name of a file, or -");
+    }
+    if (ListedPaths.STANDARD_INPUT.equals(list)
+        && Options.listed(arguments).contains(ListedPaths.STANDARD_INPUT)) {
+      misused("standard input holds a plan or a list of paths, not both");
     }
     Outputs.clash(Formats.RESULTS.keySet(), Options.outputs(formats)).ifPresent(this::misused);
   }
@@ -209,8 +254,22 @@ final class CheckCommand implements Command {
     throw new ParameterException(spec.commandLine(), what);
   }
 
+  private ListedPaths listed() throws ListedPaths.Unfit {
+    String list = filesFrom.getValue();
+    return list == null ? ListedPaths.none() : ListedPaths.read(here, list);
+  }
+
+  /** What the batch is. */
+  private String title() {
+    List<String> named = new ArrayList<>(wanted());
+    Optional.ofNullable(filesFrom.<String>getValue())
+        .map(list -> list.equals(ListedPaths.STANDARD_INPUT) ? "standard input" : list)
+        .ifPresent(list -> named.add("what " + list + " lists"));
+    return String.join(", ", named);
+  }
+
   private List<String> wanted() {
     List<String> given = Options.listed(arguments);
-    return given.isEmpty() ? List.of("plans") : given;
+    return given.isEmpty() && filesFrom.getValue() == null ? List.of("plans") : given;
   }
 }

@@ -71,6 +71,7 @@ final class CheckRun {
   /** What is kept of a checked plan: its facts are not, for many plans may wait to be told. */
   private record Done(
       Tally.Counted counted,
+      boolean passedByPolicy,
       Optional<Set<String>> heard,
       List<String> lines,
       Optional<IndexEntry> entry,
@@ -141,7 +142,9 @@ final class CheckRun {
               done.heard().ifPresent(silent::add);
               done.entry().ifPresent(entries::add);
               done.outcome().ifPresent(outcomes::add);
-              tell(done.lines());
+              if (isTold(done)) {
+                tell(done.lines());
+              }
               done.trouble().ifPresent(this::trouble);
               progress.one();
             });
@@ -149,7 +152,7 @@ final class CheckRun {
     boolean indexed =
         folder.isPresent()
             && folder.get().index(settings.title(), entries, studios.rules(), this::trouble);
-    if (settings.detail() != Detail.QUIET) {
+    if (!settings.detail().verdictsAlone()) {
       tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
       silent
           .sentence(studios::rules)
@@ -175,7 +178,7 @@ final class CheckRun {
 
   /** To try what mends findings costs a check for each; a verdict alone says nothing of it. */
   private boolean mendsAreShown() {
-    return settings.detail() != Detail.QUIET
+    return !settings.detail().verdictsAlone()
         || settings.reports().isPresent()
         || outputs.needResults();
   }
@@ -231,6 +234,7 @@ final class CheckRun {
     String page = link;
     return new Done(
         Tally.Counted.of(checked),
+        checked instanceof Checked.Judged judged && judged.passed() > 0,
         SilentRules.heard(checked),
         text.of(checked),
         folder.map(f -> IndexEntry.of(checked, page)),
@@ -241,9 +245,16 @@ final class CheckRun {
         trouble);
   }
 
+  /** Whoever asks for what fails has to see as well what passes only because a policy lets it. */
+  private boolean isTold(Done done) {
+    return settings.detail() != Detail.QUIET
+        || done.passedByPolicy()
+        || settings.failOn().fails(done.counted().verdict(), done.counted().open());
+  }
+
   private void tell(List<String> lines) {
     lines.forEach(this::print);
-    if (settings.detail() != Detail.QUIET) {
+    if (!settings.detail().verdictsAlone()) {
       print("");
     }
     outputs.text().flush();

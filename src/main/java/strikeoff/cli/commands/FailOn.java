@@ -1,6 +1,7 @@
 package strikeoff.cli.commands;
 
 import java.util.Set;
+import strikeoff.check.Verdict;
 import strikeoff.cli.text.Exit;
 import strikeoff.findings.Severity;
 
@@ -14,6 +15,11 @@ enum FailOn {
   ADVICE,
   /** Nothing that is wrong with a plan, not even that it can't be read: to look, not to gate. */
   NONE;
+
+  /** True if it makes a run fail: also what the tool could not do. */
+  boolean fails(Verdict verdict, Set<Severity> open) {
+    return exit(Exit.of(verdict), open) != Exit.PRINTABLE;
+  }
 
   /**
    * How the program ends. What the tool could not do counts always.

@@ -278,7 +278,7 @@ public final class PlanFiles {
     }
   }
 
-  private static boolean isPlan(String name) {
+  static boolean isPlan(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     return lower.endsWith(".yaml") || lower.endsWith(".yml");
   }

@@ -34,7 +34,7 @@ public record PlanText(Ink ink, int width, Detail detail, int most) {
   public List<String> of(Checked checked) {
     List<String> lines = new ArrayList<>();
     lines.addAll(verdict(checked));
-    if (detail == Detail.QUIET) {
+    if (detail.verdictsAlone()) {
       return lines;
     }
     if (checked instanceof Checked.Judged judged) {
@@ -57,7 +57,7 @@ public record PlanText(Ink ink, int width, Detail detail, int most) {
             " ".repeat(VERDICT_COLUMN),
             checked.file() + ": " + withoutVerdict(checked.sentence(), verdict),
             // Whoever asks for verdicts only counts and sorts lines.
-            detail == Detail.QUIET ? Integer.MAX_VALUE : width);
+            detail.verdictsAlone() ? Integer.MAX_VALUE : width);
     List<String> inked = new ArrayList<>(lines);
     inked.set(0, ink.of(verdict, word) + lines.get(0).substring(word.length()));
     return inked;

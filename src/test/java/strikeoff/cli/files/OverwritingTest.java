@@ -80,7 +80,7 @@ class OverwritingTest {
     String properties = "<properties><property name=\"plan\" value=\"x\"/></properties>";
     Files.writeString(
         folder.resolve("marked.xml"), THEIRS.replace("tests=\"1\">", "tests=\"1\">" + properties));
-    run("check plain -q -f sarif=own.sarif -f junit=own.xml");
+    run("check plain --verdicts -f sarif=own.sarif -f junit=own.xml");
     String junit = Files.readString(folder.resolve("own.xml"));
     String sarif = Files.readString(folder.resolve("own.sarif"));
     // Put together from several tools' results.
@@ -166,7 +166,8 @@ class OverwritingTest {
 
   @Test
   void resultsOfAnEarlierRunAreWrittenAnew() throws IOException {
-    String command = "check plain -q -f json=old.json -f sarif=s -f junit=j -f text=t --reports r";
+    String command =
+        "check plain --verdicts -f json=old.json -f sarif=s -f junit=j -f text=t --reports r";
     Files.writeString(folder.resolve("s"), "");
     assertThat(run(command).err()).isEmpty();
     assertThat(run(command).err()).isEmpty();
@@ -179,7 +180,7 @@ class OverwritingTest {
     }
     for (String of : List.of("bad.yaml", "plans --reports r", "plans")) {
       Files.writeString(folder.resolve("bad.yaml"), "plan: x\nclothh: {}\n");
-      assertThat(run("check " + of + " -q -f sarif=s -f junit=j").err()).isEmpty();
+      assertThat(run("check " + of + " --verdicts -f sarif=s -f junit=j").err()).isEmpty();
     }
     for (String part : List.of("2/2", "1/2", "2/2")) {
       assertThat(run("check plain -f text=g -f junit=h -f json=i -f sarif=k --part " + part).err())
@@ -206,6 +207,7 @@ class OverwritingTest {
     assertThat(run("check --policy=mine.yaml plain").err())
         .contains("a file is called “--policy=mine.yaml” and may have been taken for an option");
     assertThat(run("check --policy=mine.yaml plain").exit()).isEqualTo(2);
-    assertThat(run("check -q -- --policy=mine.yaml plain").out()).contains("--policy=mine.yaml: ");
+    assertThat(run("check --verdicts -- --policy=mine.yaml plain").out())
+        .contains("--policy=mine.yaml: ");
   }
 }
