@@ -57,7 +57,7 @@ public final class CandidateCost {
         new CandidateCost(
             rehearsal(judged, checker), new PasteLeft(judged.plan(), checker.policy()));
     search.anneal(
-        new Beginnings(leeway, order, search.rehearsal).all(),
+        new Beginnings(leeway, order, search.rehearsal, search.stock).all(() -> true),
         new Moves(leeway, order, new SplittableRandom(4_711)),
         runs);
     double check = Double.MAX_VALUE;
@@ -107,10 +107,10 @@ public final class CandidateCost {
         Surety.SURE);
   }
 
-  private void anneal(List<List<Step>> beginnings, Moves moves, int runs) {
+  private void anneal(List<Candidate> beginnings, Moves moves, int runs) {
     SplittableRandom random = new SplittableRandom(1);
-    List<Candidate> starts = new ArrayList<>();
-    beginnings.forEach(run -> starts.add(candidate(run)));
+    List<Candidate> starts = new ArrayList<>(beginnings);
+    starts.forEach(start -> tried.add(start.run()));
     starts.sort(Comparator.comparingDouble(Candidate::cost));
     for (int from = 0; tried.size() < runs; from = (from + 1) % starts.size()) {
       Candidate now = starts.get(from);
@@ -130,6 +130,6 @@ public final class CandidateCost {
   private Candidate candidate(List<Step> run) {
     tried.add(run);
     Rehearsed rehearsed = rehearsal.surely(run, rehearsal.of(run));
-    return new Candidate(run, rehearsed, stock.missing(rehearsed));
+    return Candidate.of(run, rehearsed, rehearsal, stock);
   }
 }
