@@ -12,6 +12,7 @@ import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
+import strikeoff.propose.LaidOut.Shape;
 
 /**
  * Runs to begin a search with: the plan's own, and runs worked stretch by stretch as a printer
@@ -21,6 +22,9 @@ final class Beginnings {
 
   /** Rounds in which waits are written; each shifts what comes after it. */
   private static final int ROUNDS = 8;
+
+  /** So many ways to lay the prints out are tried however little time there is. */
+  private static final int AT_LEAST = 3;
 
   private final Leeway leeway;
   private final Order order;
@@ -46,28 +50,28 @@ final class Beginnings {
    * All of them, numbered, each kind once; the plan's own first if it keeps to the order, or else
    * one that works as the plan lists its prints. What is the most promising comes before the rest.
    *
-   * @param goesOn asked before each but the first
+   * @param goesOn asked before each but the first few
    */
   List<Candidate> all(BooleanSupplier goesOn) {
     Map<List<Step>, Candidate> all = new LinkedHashMap<>();
-    List<Step> written = Order.numbered(order.mixedInOrder(withoutMoves(leeway.plan().run())));
+    List<Step> written = Order.numbered(order.mixedInOrder(withoutMoves(leeway.written())));
     List<Optional<Draught>> airs = new ArrayList<>(leeway.airs());
     Collections.reverse(airs);
     if (order.keeps(written)) {
-      add(all, rehearsed(written));
-      airs.forEach(air -> add(all, repaired(written, air)));
+      Candidate own = rehearsed(written);
+      add(all, own);
+      if (!own.isSound()) {
+        airs.forEach(air -> add(all, repaired(written, air)));
+      }
+    } else {
+      begin(all, leeway.crew(), Optional.empty(), laidOut.sewing().get(0), Shape.BY_ARRANGEMENT);
     }
-    begin(
-        all,
-        leeway.crew(),
-        Optional.empty(),
-        LaidOut.Sewing.AFTER_THE_REST,
-        LaidOut.Shape.BY_ARRANGEMENT);
+    int surely = AT_LEAST;
     for (List<String> people : crews()) {
       for (Optional<Draught> air : airs) {
         for (LaidOut.Sewing sewing : laidOut.sewing()) {
-          for (LaidOut.Shape shape : laidOut.shapes()) {
-            if (all.isEmpty() || goesOn.getAsBoolean()) {
+          for (Shape shape : laidOut.shapes()) {
+            if (all.isEmpty() || surely-- > 0 || goesOn.getAsBoolean()) {
               begin(all, people, air, sewing, shape);
             }
           }
@@ -88,7 +92,7 @@ final class Beginnings {
       List<String> people,
       Optional<Draught> air,
       LaidOut.Sewing sewing,
-      LaidOut.Shape shape) {
+      Shape shape) {
     List<Step> run = Order.numbered(order.mixedInOrder(laidOut.run(people, sewing, shape)));
     if (order.keeps(run)) {
       add(all, repaired(people.size() > 1 ? blown(run, air) : run, air));
@@ -159,7 +163,7 @@ final class Beginnings {
     for (int round = 0; round < ROUNDS && !now.rehearsed().shortfall().isNothing(); round++) {
       List<Step> next =
           Order.numbered(Repair.repaired(now.run(), now.rehearsed(), air, order, leeway.screens()));
-      if (next.equals(now.run())) {
+      if (next.equals(now.run()) || !order.keeps(next)) {
         break;
       }
       now = rehearsed(next);

@@ -1,5 +1,7 @@
 package strikeoff.propose;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import strikeoff.day.Moment;
 import strikeoff.units.Span;
 
@@ -9,13 +11,32 @@ import strikeoff.units.Span;
  * @param finish no run ends before
  * @param dry when the prints can be ready for the last steps at the soonest
  * @param because what binds it
+ * @param before bounds of what is printed and fixed before it
  */
-public record Bound(Moment finish, Moment dry, Binding because) {
+public record Bound(Moment finish, Moment dry, Binding because, List<Bound> before) {
+
+  Bound(Moment finish, Moment dry, Binding because) {
+    this(finish, dry, because, List.of());
+  }
+
+  /** The same where parts of the run come before it. */
+  Bound after(List<Bound> parts) {
+    return new Bound(finish, dry, because, List.copyOf(parts));
+  }
 
   /** Why, with the minutes from which it follows. */
   String text() {
     Span after = finish.since(dry);
-    return because.text()
+    return before.stream()
+            .map(
+                part ->
+                    "what is printed before is fixed and clean "
+                        + part.finish().when()
+                        + " at the soonest ("
+                        + part.text()
+                        + "); then ")
+            .collect(Collectors.joining())
+        + because.text()
         + (after.minutes() < 1 || because instanceof Night
             ? ""
             : ", so that with drying they are ready for what comes after at "

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Draught;
@@ -72,10 +73,12 @@ final class Bounding {
     this.load = PrintTimes.seconds(takes.load());
     this.move = PrintTimes.seconds(takes.move());
     this.sew = Math.min(PrintTimes.seconds(takes.sew()), leeway.leastSewing());
-    this.mix = Math.min(PrintTimes.seconds(takes.mix()), leeway.leastMixing());
+    // While the cloth is being fixed others may mix for what is printed on it next.
+    boolean isFirst = leeway.phase().number() == 1;
+    this.mix = isFirst ? Math.min(PrintTimes.seconds(takes.mix()), leeway.leastMixing()) : 0;
     long lay = PrintTimes.seconds(takes.lay());
     Map<Object, long[]> dried = new HashMap<>();
-    for (Footprint footprint : leeway.layout().footprints()) {
+    for (Footprint footprint : leeway.own().films()) {
       long[] times = dried.computeIfAbsent(footprint.separation(), s -> times(footprint));
       films.add(
           new PrintTimes(
@@ -92,11 +95,17 @@ final class Bounding {
   /**
    * @param sewnLast true if runs are kept to sewing seams after the work away from them
    * @param sure true if runs are kept to end within the hours on a slow day too
+   * @param from when the part that is arranged can begin at the soonest
    */
   static Bound of(
-      Leeway leeway, Rehearsal rehearsal, Policy policy, boolean sewnLast, boolean sure) {
+      Leeway leeway,
+      Rehearsal rehearsal,
+      Policy policy,
+      boolean sewnLast,
+      boolean sure,
+      Moment from) {
     Bounding ordinary = new Bounding(leeway, rehearsal, policy, sewnLast, false);
-    LastSteps last = new LastSteps(leeway, rehearsal, policy);
+    LastSteps last = new LastSteps(leeway, rehearsal, policy, from);
     List<Integer> days = last.anyDay();
     if (sure) {
       Bounding slow = new Bounding(leeway, rehearsal, policy, sewnLast, true);

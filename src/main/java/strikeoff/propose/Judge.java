@@ -1,12 +1,16 @@
 package strikeoff.propose;
 
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.document.PlanPath;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.plan.Step;
@@ -22,43 +26,58 @@ final class Judge {
   private final Checker checker;
   private final String name;
   private final RunText text;
+  private final Map<List<Step>, Judged> looked;
   private final Set<String> advice;
   private final boolean anyOrder;
   private final boolean ordinaryDay;
 
-  /**
-   * @param checker without trials
-   * @param advice ids of rules whose advice the printer has anyway
-   * @param anyOrder true to take advice of any other rule as well
-   * @param ordinaryDay true to take advice on slow drying, which nobody asked to wait for
-   */
-  Judge(
+  /** Takes advice of any rule. */
+  Judge(Checker checker, String name, RunText text) {
+    this(checker, name, text, new ConcurrentHashMap<>(), Set.of(), true, true);
+  }
+
+  private Judge(
       Checker checker,
       String name,
       RunText text,
+      Map<List<Step>, Judged> looked,
       Set<String> advice,
       boolean anyOrder,
       boolean ordinaryDay) {
-    this.checker = checker;
+    this.checker = checker.withoutTrials();
     this.name = name;
     this.text = text;
+    this.looked = looked;
     this.advice = Set.copyOf(advice);
     this.anyOrder = anyOrder;
     this.ordinaryDay = ordinaryDay;
   }
 
   /**
+   * The same judge for one who is to take less advice.
+   *
+   * @param advice ids of rules whose advice the printer has anyway
+   * @param anyOrder true to take advice of any other rule as well
+   * @param ordinaryDay true to take advice on slow drying, which nobody asked to wait for
+   */
+  Judge taking(Set<String> advice, boolean anyOrder, boolean ordinaryDay) {
+    return new Judge(checker, name, text, looked, advice, anyOrder, ordinaryDay);
+  }
+
+  /**
    * A run that was checked.
    *
    * @param text the plan with it
+   * @param later steps of the plan that come after the part that is arranged; what is found at them
+   *     is left to whoever arranges those
    */
-  record Judged(String text, Checked.Judged checked) {
+  record Judged(String text, Checked.Judged checked, int later) {
 
     /** Ids of the rules that stop it, or see a risk in it, that nobody accepted. */
     Set<String> faults() {
       Set<String> faults = new TreeSet<>();
-      for (Finding finding : checked.findings()) {
-        if (finding.severity() != Severity.ADVICE && finding.accepted().isEmpty()) {
+      for (Finding finding : findings()) {
+        if (stands(finding)) {
           faults.add(finding.rule().id());
         }
       }
@@ -67,28 +86,60 @@ final class Judge {
 
     /** Ids of the rules that advise on how its work goes. */
     Set<String> advice() {
-      return Judge.advice(checked);
+      return findings().stream()
+          .filter(finding -> finding.severity() == Severity.ADVICE)
+          .map(finding -> finding.rule().id())
+          .filter(id -> OF_THE_RUN.stream().anyMatch(id::startsWith))
+          .collect(Collectors.toSet());
+    }
+
+    /** What is found but at later steps. */
+    List<Finding> findings() {
+      int first = checked.plan().run().size() - later;
+      return checked.findings().stream()
+          .filter(
+              finding ->
+                  IntStream.range(first, first + later)
+                      .mapToObj(new PlanPath("run")::item)
+                      .noneMatch(step -> isIn(finding.place().path(), step)))
+          .toList();
+    }
+
+    private static boolean isIn(PlanPath path, PlanPath step) {
+      return path.equals(step) || path.text().startsWith(step.text() + ".");
     }
   }
 
-  static Set<String> advice(Checked.Judged checked) {
-    Set<String> advice = new HashSet<>();
-    checked
-        .of(Severity.ADVICE)
-        .map(finding -> finding.rule().id())
-        .filter(id -> OF_THE_RUN.stream().anyMatch(id::startsWith))
-        .forEach(advice::add);
-    return advice;
+  /** True of a stop or a risk that nobody accepted. */
+  static boolean stands(Finding finding) {
+    return finding.severity() != Severity.ADVICE && finding.accepted().isEmpty();
+  }
+
+  /** The plan as it stands. */
+  Judged asItIs(String written, Checked.Judged checked) {
+    return new Judged(written, checked, text.later());
+  }
+
+  /** Looks at a run once, and knows it from then on. */
+  Optional<Judged> looked(List<Step> run) {
+    Optional<Judged> judged = judged(run);
+    judged.ifPresent(one -> looked.put(run, one));
+    return judged;
   }
 
   /** Nothing if the run can't be written, or can't be read or judged as it is written. */
   Optional<Judged> judged(List<Step> run) {
+    Judged before = looked.get(run);
+    return before != null ? Optional.of(before) : written(run);
+  }
+
+  private Optional<Judged> written(List<Step> run) {
     return text.with(run)
         .flatMap(
             written ->
                 checker.check(name, written) instanceof Checked.Judged checked
                         && checked.failedRules().isEmpty()
-                    ? Optional.of(new Judged(written, checked))
+                    ? Optional.of(asItIs(written, checked))
                     : Optional.empty());
   }
 

@@ -90,7 +90,7 @@ final class LaidOut {
     }
     Set<Integer> across = new HashSet<>();
     leeway.across().values().forEach(across::addAll);
-    List<Placement> all = leeway.layout().placements();
+    List<Placement> all = leeway.own().placements();
     List<Step> sew = leeway.sewn().stream().<Step>map(leeway::sew).toList();
     if (sewing == Sewing.FIRST) {
       run.addAll(sew);
@@ -149,7 +149,10 @@ final class LaidOut {
     Map<String, List<Placement>> whole = byArrangement(placements, false);
     boolean complete =
         whole.entrySet().stream()
-            .allMatch(e -> e.getValue().size() == leeway.layout().of(e.getKey()).size());
+            .allMatch(
+                e ->
+                    e.getValue().size() == leeway.layout().of(e.getKey()).size()
+                        && leeway.own().colours(e.getKey(), leeway.colours(e.getKey())).isEmpty());
     if (shape == Shape.SET_BY_SET && complete) {
       PrintDraft draft = new PrintDraft(List.copyOf(whole.keySet()), List.of(), people);
       draft.order = Step.Order.SET_BY_SET;
@@ -197,7 +200,9 @@ final class LaidOut {
   private Step print(String name, List<Placement> own, List<String> people) {
     boolean whole = own.size() == leeway.layout().of(name).size();
     List<Integer> only = whole ? List.of() : own.stream().map(Placement::number).sorted().toList();
-    return new PrintDraft(List.of(name), only, people).step();
+    PrintDraft draft = new PrintDraft(List.of(name), only, people);
+    draft.colours = leeway.own().colours(name, leeway.colours(name));
+    return draft.step();
   }
 
   private Map<String, List<Placement>> byArrangement(

@@ -18,8 +18,13 @@ final class LastSteps {
   private final Rehearsal rehearsal;
   private final Policy policy;
   private final List<Boolean> followAtOnce;
+  private final Moment from;
 
-  LastSteps(Leeway leeway, Rehearsal rehearsal, Policy policy) {
+  /**
+   * @param from when the first of those prints can begin at the soonest
+   */
+  LastSteps(Leeway leeway, Rehearsal rehearsal, Policy policy, Moment from) {
+    this.from = from;
     this.leeway = leeway;
     this.rehearsal = rehearsal;
     this.policy = policy;
@@ -44,9 +49,7 @@ final class LastSteps {
   }
 
   private long ready(Soonest dry) {
-    Hours hours = leeway.plan().hours();
-    long opens = Moment.of(1, hours.of(1).opens()).seconds();
-    return Math.max(opens + dry.plain(), worked(dry.worked(), hours));
+    return Math.max(from.seconds() + dry.plain(), worked(dry.worked(), leeway.plan().hours()));
   }
 
   /** On which day each of the last steps begins at the soonest. */
@@ -106,16 +109,16 @@ final class LastSteps {
     return at + within > closing ? Moment.of(day + 1, hours.of(day + 1).opens()).seconds() : at;
   }
 
-  /** The clock when so many seconds of opening hours are over. */
-  private static long worked(long seconds, Hours hours) {
+  /** The clock when so many seconds of opening hours are over since then. */
+  private long worked(long seconds, Hours hours) {
     long left = seconds;
-    for (int day = 1; ; day++) {
-      long opens = Moment.of(day, hours.of(day).opens()).seconds();
+    for (int day = from.day(); ; day++) {
+      long opens = Math.max(from.seconds(), Moment.of(day, hours.of(day).opens()).seconds());
       long closes = Moment.of(day, hours.of(day).closes()).seconds();
       if (left <= closes - opens) {
         return opens + left;
       }
-      left -= closes - opens;
+      left -= Math.max(0, closes - opens);
     }
   }
 

@@ -11,12 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import strikeoff.layout.Footprint;
+import strikeoff.day.Moment;
 import strikeoff.layout.Layout;
-import strikeoff.layout.Placement;
 import strikeoff.layout.SeamCrossing;
-import strikeoff.plan.Arrangement;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Paste;
@@ -24,8 +21,6 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
-import strikeoff.units.AirSpeed;
-import strikeoff.units.Quantities;
 import strikeoff.units.Span;
 
 /**
@@ -38,6 +33,9 @@ import strikeoff.units.Span;
  * @param sewn seams that the run sews
  * @param across for each of them the ids of the placements that lie across it
  * @param before for the id of a placement those that must be printed before it begins
+ * @param phase the part of the plan's run that is arranged; what comes before it is among the first
+ *     steps
+ * @param own what is printed in it
  */
 record Leeway(
     PrintPlan plan,
@@ -48,22 +46,33 @@ record Leeway(
     List<String> mixed,
     List<String> sewn,
     Map<String, Set<Integer>> across,
-    Map<Integer, Set<Integer>> before) {
+    Map<Integer, Set<Integer>> before,
+    Phase phase,
+    OwnPrints own) {
 
+  /** Of a plan that is printed and then fixed, once. */
   static Leeway of(PrintPlan plan, Layout layout, Policy policy, RunWanted asked) {
-    List<Step> first = new ArrayList<>();
+    return of(plan, layout, policy, asked, Phase.of(plan.run()).get(0));
+  }
+
+  /**
+   * @param phase which part of the plan's run is to be arranged
+   */
+  static Leeway of(PrintPlan plan, Layout layout, Policy policy, RunWanted asked, Phase phase) {
+    List<Step> first = new ArrayList<>(phase.before(plan.run()));
     List<Step> last = new ArrayList<>();
-    int prints = firstPrint(plan.run());
-    for (int i = 0; i < plan.run().size(); i++) {
-      Step step = plan.run().get(i);
-      if (i < prints && (isWet(step) || !first.isEmpty() && isRest(step))) {
-        first.add(step);
-      } else if (i > prints && isWet(step)) {
+    List<Step> steps = phase.own(plan.run());
+    boolean printed = steps.stream().noneMatch(Step.Print.class::isInstance);
+    for (Step step : steps) {
+      printed |= step instanceof Step.Print;
+      if (isWet(step) && printed) {
         last.add(step);
+      } else if (isWet(step) || !printed && !first.isEmpty() && isRest(step)) {
+        first.add(step);
       }
     }
     Map<String, Set<Integer>> across = new LinkedHashMap<>();
-    for (String seam : sewn(plan)) {
+    for (String seam : sewn(plan, phase)) {
       across.put(seam, new HashSet<>());
     }
     layout.evidence().stream()
@@ -71,25 +80,19 @@ record Leeway(
         .map(SeamCrossing.class::cast)
         .filter(crossing -> across.containsKey(crossing.seam()))
         .forEach(crossing -> across.get(crossing.seam()).addAll(crossing.crossing()));
+    OwnPrints own = OwnPrints.of(plan, layout, phase);
     return new Leeway(
         plan,
         layout,
         List.copyOf(first),
         List.copyOf(last),
-        airs(plan, policy, asked),
-        mixed(plan),
+        Airs.of(plan, policy, asked),
+        mixed(plan, own, phase),
         List.copyOf(across.keySet()),
         across,
-        before(plan, layout));
-  }
-
-  private static int firstPrint(List<Step> run) {
-    for (int i = 0; i < run.size(); i++) {
-      if (run.get(i) instanceof Step.Print) {
-        return i;
-      }
-    }
-    return -1;
+        Underneath.of(plan, layout, firstSteps(plan)),
+        phase,
+        own);
   }
 
   /** True of steps that fix or clean, which stay as they are. */
@@ -104,131 +107,53 @@ record Leeway(
     return step instanceof Step.Dry || step instanceof Step.EndOfDay;
   }
 
-  /** True if something is printed after it was fixed, which only a printer can part into phases. */
-  static boolean printsAgain(List<Step> run) {
-    boolean fixed = false;
-    boolean printed = false;
-    for (Step step : run) {
-      if (step instanceof Step.Print && fixed) {
-        return true;
-      }
-      printed |= step instanceof Step.Print;
-      fixed |= printed && isWet(step);
-    }
-    return false;
-  }
-
-  private static List<Optional<Draught>> airs(PrintPlan plan, Policy policy, RunWanted asked) {
-    List<Optional<Draught>> airs = new ArrayList<>(List.of(Optional.empty()));
-    if (namesFan(plan)) {
-      airs.add(Optional.of(draught(Draught.By.FAN, "air.fan", policy)));
-    }
-    if (asked.hairDryer() && plan.equipment().hairDryers() > 0) {
-      airs.add(Optional.of(draught(Draught.By.HAIR_DRYER, "air.hair-dryer", policy)));
-    }
-    return airs;
-  }
-
-  /**
-   * True if the plan says that there is a fan: among its equipment, in its room, or in a step. That
-   * rooms usually have one is no reason to count on it.
-   */
-  static boolean namesFan(PrintPlan plan) {
-    return plan.equipment().fans() > 0
-        && (!assumesFans(plan)
-            || plan.room().air().by() == Draught.By.FAN
-            || RunText.blows(plan.run(), Draught.By.FAN));
-  }
-
-  /** True if it says nothing of how many there are. */
-  static boolean assumesFans(PrintPlan plan) {
-    return plan.assumptions().stream()
-        .anyMatch(a -> a.path().equals(plan.equipment().path().key("fans")));
-  }
-
-  private static Draught draught(Draught.By by, String usual, Policy policy) {
-    String speed = policy.defaults().get(usual).value();
-    return new Draught(by, Quantities.parse(speed, AirSpeed.class).toOptional().orElseThrow());
-  }
-
-  /** Those that its run mixes, or else all that it prints and that nobody mixed before. */
-  private static List<String> mixed(PrintPlan plan) {
-    Set<String> used =
-        plan.arrangements().values().stream()
-            .flatMap(a -> plan.designs().get(a.design()).separations().stream())
-            .map(separation -> separation.paste())
-            .collect(Collectors.toCollection(LinkedHashSet::new));
-    Set<String> mixed = new LinkedHashSet<>();
-    for (Step step : plan.run()) {
-      if (step instanceof Step.Mix mix) {
-        mixed.addAll(mix.pastes());
-      }
-    }
+  /** Those that are mixed in it, and all that it prints and that nobody mixed before. */
+  private static List<String> mixed(PrintPlan plan, OwnPrints own, Phase phase) {
+    Set<String> used = own.pastes();
+    Set<String> before = mixed(phase.before(plan.run()));
+    Set<String> mixed = mixed(phase.own(plan.run()));
     for (Paste paste : plan.pastes().values()) {
-      if (used.contains(paste.name()) && paste.mixedBefore().isEmpty()) {
+      if (used.contains(paste.name())
+          && paste.mixedBefore().isEmpty()
+          && !before.contains(paste.name())) {
         mixed.add(paste.name());
       }
     }
     return List.copyOf(mixed);
   }
 
-  private static List<String> sewn(PrintPlan plan) {
-    List<String> sewn = new ArrayList<>();
-    for (Step step : plan.run()) {
-      if (step instanceof Step.Sew sew && !sewn.contains(sew.seam())) {
-        sewn.add(sew.seam());
+  private static Set<String> mixed(List<Step> run) {
+    Set<String> mixed = new LinkedHashSet<>();
+    for (Step step : run) {
+      if (step instanceof Step.Mix mix) {
+        mixed.addAll(mix.pastes());
       }
     }
-    for (Seam seam : plan.seams().values()) {
-      if (!seam.sewnBefore() && !sewn.contains(seam.name())) {
-        sewn.add(seam.name());
+    return mixed;
+  }
+
+  /** Those that are sewn in it; in the last part also those that nobody sews. */
+  private static Set<String> sewn(PrintPlan plan, Phase phase) {
+    Set<String> sewn = sewn(phase.own(plan.run()));
+    if (phase.isLast()) {
+      Set<String> before = sewn(phase.before(plan.run()));
+      for (Seam seam : plan.seams().values()) {
+        if (!seam.sewnBefore() && !before.contains(seam.name())) {
+          sewn.add(seam.name());
+        }
       }
     }
     return sewn;
   }
 
-  /** What is set from another, goes over it, or lands on it comes after it, as the plan has it. */
-  private static Map<Integer, Set<Integer>> before(PrintPlan plan, Layout layout) {
-    Map<Integer, Set<Integer>> before = new HashMap<>();
-    Map<String, Integer> firstStep = firstSteps(plan);
-    for (Placement one : layout.placements()) {
-      one.anchor().ifPresent(a -> before.computeIfAbsent(one.id(), i -> new HashSet<>()).add(a));
-    }
-    List<Placement> all = layout.placements();
-    for (int i = 0; i < all.size(); i++) {
-      for (int j = i + 1; j < all.size(); j++) {
-        Placement one = all.get(i);
-        Placement other = all.get(j);
-        if (!one.arrangement().equals(other.arrangement()) && meet(one, other, layout)) {
-          Arrangement first = plan.arrangements().get(one.arrangement());
-          boolean turned =
-              first.over().contains(other.arrangement())
-                  || firstStep.getOrDefault(other.arrangement(), 0)
-                      < firstStep.getOrDefault(one.arrangement(), 0);
-          int earlier = turned ? other.id() : one.id();
-          int later = turned ? one.id() : other.id();
-          if (!before.getOrDefault(earlier, Set.of()).contains(later)) {
-            before.computeIfAbsent(later, k -> new HashSet<>()).add(earlier);
-          }
-        }
+  private static Set<String> sewn(List<Step> run) {
+    Set<String> sewn = new LinkedHashSet<>();
+    for (Step step : run) {
+      if (step instanceof Step.Sew sew) {
+        sewn.add(sew.seam());
       }
     }
-    return before;
-  }
-
-  private static boolean meet(Placement one, Placement other, Layout layout) {
-    if (!layout.tube().closed()
-        && !one.outline().getEnvelopeInternal().intersects(other.outline().getEnvelopeInternal())) {
-      return false;
-    }
-    for (Footprint a : layout.footprintsOf(one.id())) {
-      for (Footprint b : layout.footprintsOf(other.id())) {
-        if (layout.tube().overlaps(a.image(), b.image())) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return sewn;
   }
 
   private static Map<String, Integer> firstSteps(PrintPlan plan) {
@@ -295,7 +220,7 @@ record Leeway(
 
   /** Mix steps as the plan has them if it says how long they take, which nobody else may say. */
   List<Step> timedMixing() {
-    List<Step> mixing = plan.run().stream().filter(Step.Mix.class::isInstance).toList();
+    List<Step> mixing = phase.own(plan.run()).stream().filter(Step.Mix.class::isInstance).toList();
     return mixing.stream().anyMatch(step -> ((Step.Mix) step).takes().isPresent())
         ? mixing
         : List.of();
@@ -331,6 +256,32 @@ record Leeway(
         .filter(sew -> sew.seam().equals(seam))
         .findFirst()
         .orElse(new Step.Sew(1, seam, Optional.empty(), Optional.empty(), Step.path(1)));
+  }
+
+  /** What the plan has until the end of the part that is arranged. */
+  List<Step> written() {
+    return plan.run().subList(0, phase.to());
+  }
+
+  /** What the plan has after that, which stays. */
+  List<Step> later() {
+    return phase.after(plan.run());
+  }
+
+  /**
+   * When the part can begin at the soonest that is arranged: after the nights and the times that
+   * lie between it and what was done before.
+   *
+   * @param done when that is done at the soonest
+   */
+  Moment begins(Moment done) {
+    Moment at = done;
+    for (Step step : first.subList(phase.from(), first.size())) {
+      if (step instanceof Step.EndOfDay && phase.number() > 1) {
+        at = Moment.of(at.day() + 1, plan.hours().of(at.day() + 1).opens());
+      }
+    }
+    return at;
   }
 
   List<String> screens() {

@@ -2,6 +2,7 @@ package strikeoff.propose;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,13 +15,17 @@ import strikeoff.plan.Step;
 /**
  * What a run must keep to whatever else it chooses: every colour of every placement once and in the
  * design's order, what lies under it first, across a seam only when it is sewn, pastes mixed first,
- * and nothing printed once the fixing has begun.
+ * and nothing printed once the fixing has begun. Of a run in several parts that is so in each.
  */
 final class Order {
 
   private final Leeway leeway;
   private final int[] firstColour;
   private final int colours;
+
+  /** Which of them are to be printed. */
+  private final BitSet own = new BitSet();
+
   private final int awayAfter;
   private final List<Boolean> followAtOnce;
 
@@ -39,6 +44,9 @@ final class Order {
       firstColour[placement.id() + 1] = firstColour[placement.id()] + own;
     }
     this.colours = firstColour[all.size()];
+    for (Footprint film : leeway.own().films()) {
+      own.set(firstColour[film.placement().id()] + film.separation().number() - 1);
+    }
   }
 
   /**
@@ -97,6 +105,7 @@ final class Order {
       if (i >= run.size() || !isSame(leeway.first().get(i), run.get(i))) {
         return false;
       }
+      done(run.get(i), i, printedIn, mixed);
     }
     for (int at = leeway.first().size(); at < run.size(); at++) {
       Step step = run.get(at);
@@ -129,9 +138,14 @@ final class Order {
     return last == leeway.last().size()
         && mixed.keySet().containsAll(leeway.mixed())
         && sewn.keySet().containsAll(leeway.sewn())
-        && Arrays.stream(printedIn).noneMatch(at -> at < 0)
+        && own.stream().allMatch(print -> printedIn[print] >= 0)
         && seams(printedIn, sewn)
         && under(printedIn, run);
+  }
+
+  /** How many steps every run begins with. */
+  int first() {
+    return leeway.first().size();
   }
 
   /** Before which step a night may lie that is wanted before another, by their places. */
@@ -147,6 +161,22 @@ final class Order {
     return last < 0 || !Leeway.isWet(run.get(wanted)) ? wanted : at;
   }
 
+  /** What was done before the part that is arranged; a paste that it mixes again is mixed in it. */
+  private void done(Step step, int at, int[] printedIn, Map<String, Integer> mixed) {
+    if (step instanceof Step.Mix mix) {
+      mix.pastes().stream()
+          .filter(paste -> !leeway.mixed().contains(paste))
+          .forEach(paste -> mixed.put(paste, at));
+    } else if (step instanceof Step.Print print) {
+      for (Placement placement : placements(print)) {
+        int first = firstColour[placement.id()];
+        colours(print, placement.arrangement()).stream()
+            .filter(number -> first + number <= firstColour[placement.id() + 1])
+            .forEach(number -> printedIn[first + number - 1] = at);
+      }
+    }
+  }
+
   private static boolean isSame(Step one, Step other) {
     return one.at(1).equals(other.at(1));
   }
@@ -154,10 +184,10 @@ final class Order {
   private boolean prints(Step.Print print, int at, int[] printedIn, Map<String, Integer> mixed) {
     for (Placement placement : placements(print)) {
       int first = firstColour[placement.id()];
-      int own = firstColour[placement.id() + 1] - first;
+      int all = firstColour[placement.id() + 1] - first;
       List<Integer> numbers = colours(print, placement.arrangement());
       for (int number : numbers) {
-        if (number > own || printedIn[first + number - 1] >= 0) {
+        if (number > all || printedIn[first + number - 1] >= 0 || !own.get(first + number - 1)) {
           return false;
         }
         if (number > 1 && printedIn[first + number - 2] < 0) {
@@ -178,7 +208,8 @@ final class Order {
     for (Map.Entry<String, Set<Integer>> seam : leeway.across().entrySet()) {
       Integer at = sewn.get(seam.getKey());
       for (int id : seam.getValue()) {
-        if (at != null && printedIn[firstColour[id]] < at) {
+        int printed = printedIn[firstColour[id]];
+        if (at != null && printed >= 0 && printed < at) {
           return false;
         }
       }
@@ -205,6 +236,9 @@ final class Order {
       int begins = printedIn[firstColour[later.getKey()]];
       for (int earlier : later.getValue()) {
         int ends = printedIn[firstColour[earlier + 1] - 1];
+        if (begins < 0 || ends < 0) {
+          continue; // One of them is printed in a later part.
+        }
         if (ends > begins || ends == begins && !inOrder(run.get(ends), earlier, later.getKey())) {
           return false;
         }
@@ -235,7 +269,9 @@ final class Order {
       }
     }
     List<Step> ordered = new ArrayList<>(run);
-    ordered.replaceAll(
+    // What was mixed before stays as it was.
+    List<Step> own = ordered.subList(leeway.first().size(), ordered.size());
+    own.replaceAll(
         step -> {
           if (!(step instanceof Step.Mix mix) || mix.pastes().size() < 2) {
             return step;

@@ -78,13 +78,17 @@ final class Repair {
       all.addAll(inserted.get(i));
       all.add(mended.get(i));
     }
-    return rehearsed.shortfall().inMesh() > 0 ? washed(all, screens) : all;
+    return rehearsed.shortfall().inMesh() > 0 ? washed(all, order.first(), screens) : all;
   }
 
-  /** Screens are washed out after each print step, or else after each colour. */
-  private static List<Step> washed(List<Step> run, List<String> screens) {
-    List<Step> washed = new ArrayList<>();
-    for (int i = 0; i < run.size(); i++) {
+  /**
+   * Screens are washed out after each print step, or else after each colour.
+   *
+   * @param first how many steps stay as they are
+   */
+  private static List<Step> washed(List<Step> run, int first, List<String> screens) {
+    List<Step> washed = new ArrayList<>(run.subList(0, first));
+    for (int i = first; i < run.size(); i++) {
       washed.add(run.get(i));
       boolean printsOn =
           run.subList(i + 1, run.size()).stream().anyMatch(Step.Print.class::isInstance);
@@ -95,15 +99,17 @@ final class Repair {
       }
     }
     if (washed.size() == run.size()) {
-      washed.replaceAll(
-          step -> {
-            if (!(step instanceof Step.Print print) || print.beside()) {
-              return step;
-            }
-            PrintDraft draft = new PrintDraft(print);
-            draft.washBetweenColours = true;
-            return draft.step();
-          });
+      washed
+          .subList(first, washed.size())
+          .replaceAll(
+              step -> {
+                if (!(step instanceof Step.Print print) || print.beside()) {
+                  return step;
+                }
+                PrintDraft draft = new PrintDraft(print);
+                draft.washBetweenColours = true;
+                return draft.step();
+              });
     }
     return washed;
   }

@@ -14,8 +14,6 @@ import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.AcceptedSteps;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Acceptance;
-import strikeoff.plan.Draught;
-import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -39,15 +37,13 @@ final class RunText {
     this.leeway = leeway;
     this.dried = new DryingTold(leeway, rehearsal);
     this.units = leeway.plan().measures();
-    List<Step> all = new ArrayList<>(leeway.first());
-    all.addAll(leeway.last());
-    for (Step step : all) {
+    for (Step step : leeway.last()) {
       manuscript.item(step.path()).ifPresent(lines -> kept.put(step.at(1), lines));
     }
   }
 
   /**
-   * The plan's text with that run.
+   * The plan's text with that run, and what comes after the part that is arranged.
    *
    * @return nothing if the text has no place for it
    */
@@ -55,12 +51,18 @@ final class RunText {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < run.size(); i++) {
       Step step = run.get(i);
-      List<String> own = kept.get(step.at(1));
-      if (own != null) {
-        lines.addAll(own);
+      Optional<List<String>> asItWas =
+          i < leeway.first().size()
+              ? manuscript.item(leeway.first().get(i).path())
+              : Optional.ofNullable(kept.get(step.at(1)));
+      if (asItWas.isPresent()) {
+        lines.addAll(asItWas.get());
       } else {
         write(lines, run, i);
       }
+    }
+    for (Step later : leeway.later()) {
+      manuscript.item(later.path()).ifPresent(lines::addAll);
     }
     Optional<String> written = manuscript.withList("run", lines);
     return leeway.plan().acceptances().isEmpty()
@@ -69,7 +71,13 @@ final class RunText {
   }
 
   private List<Edit> accepted(List<Step> run, Manuscript now) {
-    return AcceptedSteps.following(leeway.plan(), SameSteps.numbers(leeway.plan(), run), now::has);
+    return AcceptedSteps.following(leeway.plan(), renumbered(run), now::has);
+  }
+
+  private Map<Integer, Integer> renumbered(List<Step> run) {
+    List<Step> whole = new ArrayList<>(run);
+    whole.addAll(leeway.later());
+    return SameSteps.numbers(leeway.plan(), Order.numbered(whole));
   }
 
   /** What is accepted at a step that the run doesn't have any more, so that its line goes. */
@@ -79,10 +87,7 @@ final class RunText {
         ? all
         : with(run)
             .flatMap(Manuscript::of)
-            .map(
-                now ->
-                    AcceptedSteps.gone(
-                        leeway.plan(), SameSteps.numbers(leeway.plan(), run), now::has))
+            .map(now -> AcceptedSteps.gone(leeway.plan(), renumbered(run), now::has))
             .orElse(List.of());
   }
 
@@ -322,14 +327,8 @@ final class RunText {
         : names.stream().map(Scalars::text).collect(Collectors.joining(", ", "[", "]"));
   }
 
-  /** True if a fan blows in some step. */
-  static boolean blows(List<Step> run, Draught.By what) {
-    return run.stream()
-        .flatMap(step -> step.draughts().values().stream())
-        .anyMatch(air -> air.by() == what);
-  }
-
-  PrintPlan plan() {
-    return leeway.plan();
+  /** How many steps of the plan come after the part that is arranged. */
+  int later() {
+    return leeway.later().size();
   }
 }

@@ -35,4 +35,16 @@ public record RunWanted(
       DoubleSupplier timeUsed) {
     this(surety, shortest, anyOrder, hairDryer, effort, timeUsed, Onlooker.PATIENT);
   }
+
+  /** The same for one of several parts of a run, that are arranged one after the other. */
+  RunWanted part(int number, int count) {
+    return new RunWanted(
+        surety,
+        shortest,
+        anyOrder,
+        hairDryer,
+        effort.isPresent() ? OptionalLong.of(effort.getAsLong() / count) : effort,
+        () -> timeUsed.getAsDouble() * count - (number - 1),
+        onlooker);
+  }
 }

@@ -259,10 +259,10 @@ class ProposeTest {
   }
 
   @Test
-  void whatIsPrintedAgainAfterAWashIsLeftToThePrinter() throws IOException {
+  void whatIsPrintedAgainButNeverFixedIsLeftToThePrinter() throws IOException {
     Files.writeString(plan, text() + "  - print: border\n    only: [1]\n");
     Outcome outcome = propose();
     assertThat(outcome.exit()).isEqualTo(1);
-    assertThat(outcome.err()).contains("prints again after the cloth was fixed");
+    assertThat(outcome.err()).contains("What it prints last is never fixed or washed");
   }
 }

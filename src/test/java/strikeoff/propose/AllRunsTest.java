@@ -129,12 +129,10 @@ class AllRunsTest {
         .isEmpty();
     Judge judge =
         new Judge(
-            SmallPlan.CHECKER.withoutTrials(),
-            "row.yaml",
-            new RunText(plan.text(), bench.leeway(), bench.rehearsal()),
-            Set.of(),
-            true,
-            false);
+                SmallPlan.CHECKER,
+                "row.yaml",
+                new RunText(plan.text(), bench.leeway(), bench.rehearsal()))
+            .taking(Set.of(), true, false);
     int sound = 0;
     Set<List<Step>> runs = SmallRuns.of(plan, bench);
     for (List<Step> run : runs) {

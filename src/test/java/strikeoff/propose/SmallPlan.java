@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.OptionalLong;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Surety;
 import strikeoff.paste.Lives;
@@ -183,7 +184,8 @@ record SmallPlan(
   record Bench(Leeway leeway, Order order, Rehearsal rehearsal, Checked.Judged judged) {
 
     Bound bound() {
-      return Bounding.of(leeway, rehearsal, CHECKER.policy(), false, true);
+      Moment opens = Moment.of(1, judged.plan().hours().of(1).opens());
+      return Bounding.of(leeway, rehearsal, CHECKER.policy(), false, true, opens);
     }
   }
 

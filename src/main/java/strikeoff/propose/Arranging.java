@@ -1,0 +1,247 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import strikeoff.check.Checked;
+import strikeoff.check.Checker;
+import strikeoff.day.Moment;
+import strikeoff.day.facts.Rehearsal;
+import strikeoff.day.facts.Surety;
+import strikeoff.document.PlanPath;
+import strikeoff.facts.Facts;
+import strikeoff.findings.Finding;
+import strikeoff.paste.Lives;
+import strikeoff.plan.Acceptance;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.policy.Policy;
+import strikeoff.propose.Judge.Judged;
+
+/** Looks for the soonest way to work one part of a plan's run, or the shortest to read. */
+final class Arranging {
+
+  /** By so much of its time a run may be longer that has fewer steps. */
+  private static final double NEARLY = 1.05;
+
+  /** Starting runs that are checked to see what no run cures. */
+  private static final int LOOKED_AT = 4;
+
+  /** Families of rules that another run may cure even if no starting run does. */
+  private static final List<String> CURABLE = List.of("time/", "drying/", "order/", "seams/");
+
+  private final Checker checker;
+  private final String name;
+  private final RunWanted asked;
+  private final int atOnce;
+  private final Checked.Judged before;
+  private final Leeway leeway;
+
+  /**
+   * @param checker without trials
+   * @param atOnce searches at the same time where seconds end them
+   * @param before the plan as it was read and judged
+   * @param leeway what of its run is to be arranged
+   */
+  Arranging(
+      Checker checker,
+      String name,
+      RunWanted asked,
+      int atOnce,
+      Checked.Judged before,
+      Leeway leeway) {
+    this.checker = checker;
+    this.name = name;
+    this.asked = asked;
+    this.atOnce = atOnce;
+    this.before = before;
+    this.leeway = leeway;
+  }
+
+  private Proposal.Refused refused(String why) {
+    return new Proposal.Refused(before, why, List.of());
+  }
+
+  private Policy policy() {
+    return checker.policy();
+  }
+
+  private Rehearsal rehearsal() {
+    Facts facts = before.facts();
+    PrintPlan plan = before.plan();
+    return Rehearsal.of(
+        plan, facts.layout(), policy(), new Lives(plan, policy())::least, asked.surety());
+  }
+
+  /**
+   * @param text the plan's
+   * @param from when the part can begin at the soonest
+   */
+  Proposal of(String text, Moment from) {
+    asked.onlooker().sees(0, Optional.empty());
+    Order order = new Order(leeway);
+    Rehearsal rehearsal = rehearsal();
+    PasteLeft stock = new PasteLeft(before.plan(), policy());
+    Beginnings begun = new Beginnings(leeway, order, rehearsal, stock);
+    List<Candidate> beginnings = begun.all(() -> Team.begins(asked, begun.tried()));
+    if (beginnings.isEmpty()) {
+      return refused("No order of its prints keeps to what must come first.");
+    }
+    RunText runText = new RunText(text, leeway, rehearsal);
+    Judge anything = new Judge(checker, name, runText);
+    List<Judged> looked = looked(beginnings, anything);
+    if (looked.isEmpty()) {
+      return refused("None of its runs can be judged.");
+    }
+    List<Finding> incurable = incurable(looked);
+    if (!incurable.isEmpty()) {
+      return new Proposal.Refused(
+          before, "Whatever its run, the plan is not printable as it is.", incurable);
+    }
+    Set<String> advice = advice(looked, anything);
+    boolean sewnLast = !asked.anyOrder() && !advice.contains("seams/sewn-too-early");
+    Order kept = sewnLast ? order.sewnLast(Leeway.awayAfterSewing(policy())) : order;
+    List<Candidate> starts = beginnings.stream().filter(start -> kept.keeps(start.run())).toList();
+    if (starts.isEmpty()) {
+      return refused("No order of its prints keeps to what must come first.");
+    }
+    Judge judge = anything.taking(advice, asked.anyOrder(), asked.surety() == Surety.LIKELY);
+    ToDoubleFunction<Candidate> cost =
+        asked.shortest() ? Candidate::costOfShortest : Candidate::cost;
+    Bound bound =
+        Bounding.of(leeway, rehearsal, policy(), sewnLast, asked.surety() == Surety.SURE, from);
+    Team team = team(kept, judge, begun.tried());
+    List<Search> searches =
+        team.soonest(
+            search -> search.soonest(starts, cost),
+            search -> search.best().filter(best -> best.ends(bound.finish())).isPresent());
+    Optional<Search> first =
+        searches.stream()
+            .filter(s -> s.best().isPresent())
+            .min(Comparator.comparingDouble(s -> cost.applyAsDouble(s.best().get().candidate())));
+    if (first.isEmpty()) {
+      return new Proposal.Refused(
+          before,
+          "Of " + team.tried() + " runs none was found that the check accepts.",
+          before.findings().stream().filter(Judge::stands).toList());
+    }
+    Search best = first.get();
+    Tidying tidying = new Tidying(leeway, kept, asked.onlooker()::hasEnough);
+    tidying.tidy(best, best.best().get().candidate().worked(), cost);
+    Search.Found soonest = best.best().get();
+    Search.Found found = soonest;
+    if (!asked.shortest()) {
+      double within = within(soonest, rehearsal, judge);
+      List<Search> tidier = team.fewest(search -> search.fewest(soonest, within));
+      for (Search search : tidier) {
+        tidying.tidy(search, within, c -> c.costOfFew(within));
+      }
+      found =
+          tidier.stream()
+              .map(s -> s.best().get())
+              .min(Comparator.comparingDouble(f -> f.candidate().costOfFew(within)))
+              .get();
+    }
+    boolean same = found.candidate().run().equals(Order.numbered(leeway.written()));
+    Checked.Judged after =
+        same ? before : (Checked.Judged) checker.check(name, found.judged().text());
+    return new Proposal.Found(
+        before,
+        same ? text : found.judged().text(),
+        after,
+        rehearsal.slowFinish(found.candidate().run()),
+        bound,
+        begun.tried() + team.tried(),
+        same ? List.of() : notes(found.candidate().run(), runText));
+  }
+
+  /** The plan's own run, and the best of the starting runs. */
+  private List<Judged> looked(List<Candidate> beginnings, Judge judge) {
+    List<Judged> looked = new ArrayList<>();
+    if (prints(before.plan())) {
+      looked.add(judge.asItIs("", before));
+    }
+    Set<List<Step>> runs = new LinkedHashSet<>();
+    beginnings.stream()
+        .sorted(Comparator.comparingDouble(Candidate::cost))
+        .limit(LOOKED_AT)
+        .forEach(candidate -> runs.add(candidate.run()));
+    // Worked as the plan lists its prints, which the rules have nothing against.
+    runs.add(beginnings.get(0).run());
+    for (List<Step> run : runs) {
+      judge.looked(run).ifPresent(looked::add);
+    }
+    return looked;
+  }
+
+  private static boolean prints(PrintPlan plan) {
+    return plan.run().stream().anyMatch(Step.Print.class::isInstance);
+  }
+
+  /** What stands against the plan in each of them, and that no other run could cure. */
+  private static List<Finding> incurable(List<Judged> looked) {
+    Set<String> always = new HashSet<>(looked.get(0).faults());
+    looked.forEach(one -> always.retainAll(one.faults()));
+    always.removeIf(id -> CURABLE.stream().anyMatch(id::startsWith));
+    return looked.get(0).findings().stream()
+        .filter(Judge::stands)
+        .filter(finding -> always.contains(finding.rule().id()))
+        .toList();
+  }
+
+  /** What the plan is advised anyway: as it is now, or without a run of its own whatever it is. */
+  private Set<String> advice(List<Judged> looked, Judge judge) {
+    if (prints(before.plan())) {
+      return judge.asItIs("", before).advice();
+    }
+    Set<String> always = new HashSet<>(looked.get(0).advice());
+    looked.forEach(one -> always.retainAll(one.advice()));
+    return always;
+  }
+
+  /** A run as the plan has it that is accepted is not made later for the sake of fewer steps. */
+  private double within(Search.Found found, Rehearsal rehearsal, Judge judge) {
+    double nearly = found.candidate().worked() * NEARLY;
+    boolean accepted = judge.accepts(judge.asItIs("", before));
+    double now =
+        accepted && prints(before.plan())
+            ? rehearsal.of(Order.numbered(leeway.written())).worked().seconds()
+            : Double.MAX_VALUE;
+    return Math.max(found.candidate().worked(), Math.min(nearly, now));
+  }
+
+  private Team team(Order order, Judge judge, long begun) {
+    return new Team(
+        asked,
+        begun,
+        atOnce,
+        number ->
+            new Search(
+                number, leeway, order, rehearsal(), judge, new PasteLeft(before.plan(), policy())));
+  }
+
+  private List<String> notes(List<Step> run, RunText text) {
+    List<String> notes = new ArrayList<>();
+    for (Acceptance gone : text.dropped(run)) {
+      notes.add(
+          "What is accepted of "
+              + gone.rule()
+              + " at "
+              + new PlanPath(gone.at().orElseThrow()).spoken()
+              + " has no place in this run, so that line goes: “"
+              + gone.because()
+              + "”.");
+    }
+    if (Airs.assumesFans(before.plan()) && !Airs.namesFan(before.plan())) {
+      notes.add(
+          "It counts on no fan, since the plan names none: if there is one, write `equipment:"
+              + " {fans: 1}` and ask again.");
+    }
+    return notes;
+  }
+}
