@@ -3,6 +3,7 @@ package strikeoff.check;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import strikeoff.document.GivenUp;
 import strikeoff.document.Problem;
@@ -11,6 +12,7 @@ import strikeoff.document.SourceMap;
 import strikeoff.facts.Facts;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
 import strikeoff.plan.PrintPlan;
@@ -36,6 +38,7 @@ public sealed interface Checked {
    *     printable
    * @param policies names of the policy files that applied, from the top down
    * @param changes what they made of the findings
+   * @param narrowed which rules were left out, if not all were asked
    */
   record Judged(
       String file,
@@ -45,8 +48,22 @@ public sealed interface Checked {
       List<Finding> findings,
       List<FailedRule> failedRules,
       List<String> policies,
-      List<PolicyChange> changes)
+      List<PolicyChange> changes,
+      Optional<Narrowed> narrowed)
       implements Checked {
+
+    /** A plan that was judged by all rules. */
+    public Judged(
+        String file,
+        PrintPlan plan,
+        SourceMap source,
+        Facts facts,
+        List<Finding> findings,
+        List<FailedRule> failedRules,
+        List<String> policies,
+        List<PolicyChange> changes) {
+      this(file, plan, source, facts, findings, failedRules, policies, changes, Optional.empty());
+    }
 
     /** A plan that no policy file applied to. */
     public Judged(
@@ -68,7 +85,22 @@ public sealed interface Checked {
 
     /** The same with findings that say more. */
     public Judged with(List<Finding> findings) {
-      return new Judged(file, plan, source, facts, findings, failedRules, policies, changes);
+      return new Judged(
+          file, plan, source, facts, findings, failedRules, policies, changes, narrowed);
+    }
+
+    /** The same as some rules alone would judge it. */
+    public Judged by(Narrowed rules) {
+      return new Judged(
+          file,
+          plan,
+          source,
+          facts,
+          findings.stream().filter(f -> rules.asks(f.rule().id())).toList(),
+          failedRules.stream().filter(f -> rules.asks(f.rule())).toList(),
+          policies,
+          changes.stream().filter(c -> rules.asks(c.what())).toList(),
+          Optional.of(rules));
     }
 
     @Override

@@ -27,7 +27,7 @@ final class VerdictSentence {
       counts = counts + ", and " + failed;
     }
     String verdict = verdict(plan.verdict(), accepted);
-    String passed = passed(plan.passed());
+    String passed = passed(plan.passed()) + plan.narrowed().map(n -> "; " + n.counted()).orElse("");
     if (printable && accepted > 0 && parts.isEmpty()) {
       return Phrase.capital(verdict) + passed + ".";
     }

@@ -11,6 +11,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.Problem;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
@@ -29,6 +30,7 @@ import strikeoff.report.outcome.Outcome;
  * @param finishSeconds the same on the run's clock; -1 if it has none
  * @param accepted what its plan accepts, by rule and reason
  * @param passed findings that only a policy keeps from being stops
+ * @param narrowed which rules were left out, if not all were asked
  * @param trouble why it couldn't be judged: the first mistake and its line; empty if it was
  */
 public record IndexEntry(
@@ -41,6 +43,7 @@ public record IndexEntry(
     long finishSeconds,
     List<Accepted> accepted,
     int passed,
+    Optional<Narrowed> narrowed,
     String trouble) {
 
   private static final int LONGEST_TROUBLE = 200;
@@ -65,6 +68,7 @@ public record IndexEntry(
           -1,
           List.of(),
           0,
+          Optional.empty(),
           trouble(checked));
     }
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
@@ -86,6 +90,7 @@ public record IndexEntry(
         runs ? run.finish().seconds() : -1,
         accepted.list(),
         judged.passed(),
+        judged.narrowed(),
         "");
   }
 
@@ -115,7 +120,8 @@ public record IndexEntry(
    *
    * @param rules by id; a finding of another rule is left out
    */
-  public static IndexEntry of(Outcome plan, Map<String, RuleInfo> rules) {
+  public static IndexEntry of(
+      Outcome plan, Map<String, RuleInfo> rules, Optional<Narrowed> narrowed) {
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
     AcceptedCounts accepted = new AcceptedCounts();
     for (Found found : plan.findings()) {
@@ -138,6 +144,7 @@ public record IndexEntry(
         finish.map(Moment::seconds).orElse(-1L),
         accepted.list(),
         PolicyChange.passed(plan.changes()),
+        narrowed.filter(n -> plan.figures().isPresent()),
         plan.figures().isPresent()
             ? ""
             : plan.mistakes().isEmpty()

@@ -31,6 +31,11 @@ final class IndexPages {
         Assets.head(PageMark.CHECK, title + ": print plans checked", Assets.INDEX_SCRIPT),
         title,
         sentence(entries),
+        entries.stream()
+            .flatMap(entry -> entry.narrowed().stream())
+            .findFirst()
+            .map(n -> n.text() + ".")
+            .orElse(""),
         figures(entries),
         new Listed<>(entries.stream().map(IndexPages::row).toList(), 0),
         rules,
@@ -105,12 +110,14 @@ final class IndexPages {
 
   private static String verdict(IndexEntry entry) {
     String words = Phrase.capital(entry.verdict().text(entry.accepted(Severity.STOP)));
+    String judged = entry.narrowed().map(n -> "; " + n.counted()).orElse("");
     return entry.passed() == 0
-        ? words
+        ? words + judged
         : words
             + "; a policy lets "
             + (entry.passed() == 1 ? "1 stop" : entry.passed() + " stops")
-            + " pass";
+            + " pass"
+            + judged;
   }
 
   private static IndexPage.Count count(IndexEntry entry, Severity severity) {

@@ -34,7 +34,10 @@ final class PlanPages {
     return new PlanPage(
         Assets.head(
             PageMark.CHECK,
-            judged.plan().title() + ": " + judged.verdict().text(judged.acceptedStops()),
+            judged.plan().title()
+                + ": "
+                + judged.verdict().text(judged.acceptedStops())
+                + judged.narrowed().map(n -> "; " + n.counted()).orElse(""),
             Assets.PLAN_SCRIPT),
         plan.title(),
         judged.file(),
@@ -45,6 +48,7 @@ final class PlanPages {
         findings.groups(),
         Listed.of(findings.accepted(), Listed.ROWS),
         judged.acceptedStops(),
+        judged.narrowed().map(n -> n.text() + ".").orElse(""),
         judged.changes().stream().map(PolicyChange::text).toList(),
         judged.failedRules().stream().map(f -> f.rule() + ": " + f.what()).toList(),
         Listed.of(

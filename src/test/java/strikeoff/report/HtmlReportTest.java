@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
@@ -162,6 +163,7 @@ class HtmlReportTest {
                 -1,
                 List.of(),
                 0,
+                Optional.empty(),
                 "Line 2: unknown key"));
     Document page = Jsoup.parse(HtmlReport.index("class", entries));
     assertThat(page.select("#plans tbody tr")).hasSize(3);

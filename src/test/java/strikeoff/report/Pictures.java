@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
@@ -47,6 +48,7 @@ final class Pictures {
             -1,
             List.of(),
             0,
+            Optional.empty(),
             "Line 2: unknown key"));
     Policy policy = PolicyReader.builtIn();
     for (int i = 1; i < arguments.length; i++) {

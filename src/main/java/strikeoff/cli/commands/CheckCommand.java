@@ -74,6 +74,8 @@ final class CheckCommand implements Command {
 
   private final OptionSpec failOn = Options.failOn();
 
+  private final Narrowing narrowing = new Narrowing();
+
   private final OptionSpec quiet =
       Options.flag(
           "Tell only which plans fail, a line each, and which pass because a policy lets them.",
@@ -129,10 +131,9 @@ final class CheckCommand implements Command {
         .addOption(formats)
         .addOption(part)
         .addOption(stdinName)
-        .addOption(failOn)
-        .addOption(quiet)
-        .addOption(verdicts)
-        .addOption(verbose);
+        .addOption(failOn);
+    narrowing.addTo(spec);
+    spec.addOption(quiet).addOption(verdicts).addOption(verbose);
     studioOptions.addWithUnitsTo(spec);
     usual.addTo(spec);
     spec.addOption(maxFindings).addOption(maxPlans).addOption(maxSeconds).addOption(bounds);
@@ -181,6 +182,14 @@ final class CheckCommand implements Command {
     studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
     if (!studios.wrongForAll().isEmpty()) {
       return studios.exit().code();
+    }
+    if (narrowing.isAsked()) {
+      List<String> wrong = narrowing.wrong(studios.allRules());
+      wrong.forEach(what -> Complaint.say(here, what));
+      if (!wrong.isEmpty()) {
+        return Exit.USAGE.code();
+      }
+      studios.narrow(narrowing);
     }
     refuseOverwriting(found.plans());
     studios.notes().forEach(note -> Complaint.say(here, note));

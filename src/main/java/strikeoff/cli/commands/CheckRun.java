@@ -154,6 +154,10 @@ final class CheckRun {
             && folder.get().index(settings.title(), entries, studios.rules(), this::trouble);
     if (!settings.detail().verdictsAlone()) {
       tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
+      studios
+          .narrowed()
+          .map(n -> n.text() + ".")
+          .ifPresent(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
       silent
           .sentence(studios::rules)
           .ifPresent(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
@@ -169,6 +173,7 @@ final class CheckRun {
                 settings.title(),
                 settings.part(),
                 all.size(),
+                studios.narrowed(),
                 studios.rules(),
                 outcomes),
         (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e)));

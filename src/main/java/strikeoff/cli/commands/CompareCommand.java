@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -98,9 +99,17 @@ final class CompareCommand implements Command {
     List<Exit> exits = new ArrayList<>();
     Optional<Results> old = results(before.getValue(), exits);
     Optional<Results> now = results(after.getValue(), exits);
+    Stream.of(old, now).flatMap(Optional::stream).forEach(this::tellNarrowed);
     return old.isEmpty() || now.isEmpty()
         ? Exit.worst(exits).code()
         : write(Comparison.of(old.get(), now.get()), now.get(), exits);
+  }
+
+  /** What some rules left out is neither mended nor new. */
+  private void tellNarrowed(Results results) {
+    results
+        .narrowed()
+        .ifPresent(n -> Complaint.say(here, results.title() + ": " + n.text() + "; compare likes"));
   }
 
   /** Those of an earlier run, or of a run now; empty with the reason told. */

@@ -126,6 +126,12 @@ final class JoinCommand implements Command {
     for (String line : tally.lines()) {
       Plain.wrap("", "  ", line, here.width()).forEach(l -> all.text().print(l + "\n"));
     }
+    results
+        .narrowed()
+        .map(n -> n.text() + ".")
+        .ifPresent(
+            line ->
+                Plain.wrap("", "  ", line, here.width()).forEach(l -> all.text().print(l + "\n")));
     if (indexed) {
       all.text().print("reports: " + Plain.line(reports().get()) + "/index.html\n");
     }
@@ -142,7 +148,7 @@ final class JoinCommand implements Command {
     Map<String, RuleInfo> rules = results.rulesById();
     List<IndexEntry> entries = new ArrayList<>();
     for (Outcome plan : results.plans()) {
-      entries.add(IndexEntry.of(plan, rules));
+      entries.add(IndexEntry.of(plan, rules, results.narrowed()));
     }
     ReportFolder folder = new ReportFolder(here.resolve(name));
     try {

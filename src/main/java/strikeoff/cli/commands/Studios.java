@@ -31,6 +31,7 @@ import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.document.Bounds;
 import strikeoff.document.Problem;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.mend.EditTrials;
@@ -75,6 +76,7 @@ final class Studios {
   private final Map<Path, String> broken = new HashMap<>();
   private final Set<String> notes = new LinkedHashSet<>();
   private final Set<Path> ruleFolders = new HashSet<>();
+  private Optional<Narrowing> narrowing = Optional.empty();
 
   /** True if something that was named is there and can't be read. */
   private boolean unread;
@@ -86,6 +88,22 @@ final class Studios {
     Checker plain = Checker.builtIn(bounds);
     this.builtIn = plain.policy();
     this.rules = plain.rules();
+  }
+
+  /** Judges by some rules only from now on. */
+  void narrow(Narrowing rules) {
+    narrowing = Optional.of(rules).filter(Narrowing::isAsked);
+  }
+
+  /** Which rules are left out, of all that there are. */
+  Optional<Narrowed> narrowed() {
+    return narrowing.map(n -> n.of(allRules().stream().map(RuleInfo::id).toList()));
+  }
+
+  private Checked narrowed(Checked checked, Judge judge) {
+    return narrowing.isPresent() && checked instanceof Checked.Judged judged
+        ? judged.by(narrowing.get().of(judge.checker().orElseThrow().rules().ids()))
+        : checked;
   }
 
   /** For plans: each has the policies above it, unless one is given for all. */
@@ -136,14 +154,17 @@ final class Studios {
    * doesn't hold for can be checked. Several threads may ask at once.
    */
   Checked check(PlanFile plan) {
-    return check(plan, judge(plan));
+    Judge judge = judge(plan);
+    return narrowed(check(plan, judge), judge);
   }
 
   /** The same with what mends its findings, each tried by a check of its own. */
   Checked checkAndMend(PlanFile plan) {
     Judge judge = judge(plan);
     Checked checked = check(plan, judge);
-    return judge.checker().map(checker -> EditTrials.tried(checked, checker)).orElse(checked);
+    // Tried by all rules: what mends one thing must not spoil another that nobody asked about.
+    return narrowed(
+        judge.checker().map(checker -> EditTrials.tried(checked, checker)).orElse(checked), judge);
   }
 
   private Checked check(PlanFile plan, Judge judge) {
@@ -190,6 +211,14 @@ final class Studios {
 
   /** Every rule that judges any of the plans, by id. */
   List<RuleInfo> rules() {
+    Optional<Narrowed> some = narrowed();
+    return some.isEmpty()
+        ? allRules()
+        : allRules().stream().filter(rule -> some.get().asks(rule.id())).toList();
+  }
+
+  /** The same with those that are left out. */
+  List<RuleInfo> allRules() {
     Map<String, RuleInfo> all = new TreeMap<>();
     rules.rules().forEach(rule -> all.put(rule.id(), rule));
     Map<String, Set<Severity>> severities = new HashMap<>();

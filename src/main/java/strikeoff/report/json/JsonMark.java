@@ -34,6 +34,7 @@ public final class JsonMark {
           Member.of("title", JsonToken.VALUE_STRING),
           Member.perhaps("part", JsonToken.START_OBJECT),
           Member.of("size", JsonToken.VALUE_NUMBER_INT),
+          Member.perhaps("narrowed", JsonToken.START_OBJECT),
           Member.of("summary", JsonToken.START_OBJECT),
           Member.of("rules", JsonToken.START_ARRAY),
           Member.perhaps("silentRules", JsonToken.START_ARRAY),

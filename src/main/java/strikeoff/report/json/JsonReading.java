@@ -20,6 +20,7 @@ import strikeoff.day.Resource;
 import strikeoff.document.Position;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Grade;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.outcome.Figures;
@@ -117,8 +118,17 @@ public final class JsonReading {
         tree.at("title").text(),
         tree.perhaps("part", JsonReading::part),
         tree.at("size").count(0),
+        tree.perhaps("narrowed", JsonReading::narrowed),
         tree.at("rules").list(JsonReading::rule),
         tree.at("plans").list(JsonReading::plan));
+  }
+
+  private static Narrowed narrowed(Tree tree) {
+    return new Narrowed(
+        tree.at("only").list(Tree::text),
+        tree.at("skip").list(Tree::text),
+        tree.at("leftOut").list(JsonReading::ruleId),
+        tree.at("of").count(0));
   }
 
   private static Part part(Tree tree) {

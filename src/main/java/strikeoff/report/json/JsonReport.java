@@ -7,6 +7,7 @@ import java.util.Map;
 import strikeoff.check.Verdict;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Grade;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
@@ -50,6 +51,9 @@ public final class JsonReport {
           s -> s.put("number", results.part().get().number()).put("of", results.part().get().of()));
     }
     json.put("size", results.size());
+    if (results.narrowed().isPresent()) {
+      json.object("narrowed", n -> narrowed(n, results.narrowed().get()));
+    }
     json.object("summary", s -> summary(s, results));
     json.list(
         "rules",
@@ -68,6 +72,13 @@ public final class JsonReport {
             list.item(p -> plan(p, plan));
           }
         });
+  }
+
+  private static void narrowed(Json json, Narrowed narrowed) throws IOException {
+    json.put("only", narrowed.only())
+        .put("skip", narrowed.skip())
+        .put("leftOut", narrowed.leftOut())
+        .put("of", narrowed.of());
   }
 
   private static void summary(Json json, Results results) throws IOException {

@@ -40,16 +40,22 @@ record Case(String name, Ending ending, String message, String type, String text
 
   static final String READING = "reading";
 
-  static List<Case> of(Outcome plan, List<String> families) {
+  /**
+   * @param families of rules that judged
+   * @param leftOut families that nobody asked, which are skipped
+   */
+  static List<Case> of(Outcome plan, List<String> families, List<String> leftOut) {
     List<Case> cases = new ArrayList<>();
     cases.add(reading(plan));
     Set<String> names = new LinkedHashSet<>(families);
     // A rule that is in no list any more still has its say.
     plan.findings().forEach(f -> names.add(family(f.rule())));
     plan.failedRules().forEach(f -> names.add(family(f.rule())));
-    for (String name : new TreeSet<>(names)) {
+    Set<String> all = new TreeSet<>(names);
+    all.addAll(leftOut);
+    for (String name : all) {
       cases.add(
-          plan.figures().isPresent()
+          plan.figures().isPresent() && names.contains(name)
               ? judged(plan, name)
               : new Case(name, Ending.SKIPPED, "", "", "", ""));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.junit.Case.Ending;
 import strikeoff.report.outcome.Outcome;
@@ -28,13 +29,18 @@ public final class JunitReport {
   public static String text(Results results) {
     StringWriter text = new StringWriter();
     List<String> families = results.rules().stream().map(RuleInfo::family).distinct().toList();
+    List<String> leftOut =
+        results.narrowed().map(Narrowed::leftOut).orElse(List.of()).stream()
+            .map(id -> id.substring(0, id.indexOf('/')))
+            .distinct()
+            .toList();
     try {
       XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
       xml.writeStartDocument("UTF-8", "1.0");
       line(xml, 0);
       xml.writeStartElement("testsuites");
       for (Outcome plan : results.plans()) {
-        suite(xml, plan, Case.of(plan, families));
+        suite(xml, plan, Case.of(plan, families, leftOut));
       }
       line(xml, 0);
       xml.writeEndElement();

@@ -52,6 +52,7 @@ public final class Parts {
                 first.title(),
                 Optional.empty(),
                 first.size(),
+                first.narrowed(),
                 first.rules(),
                 plans))
         : new Joined.Unfit(
@@ -68,6 +69,9 @@ public final class Parts {
     }
     if (!of(a).equals(of(b))) {
       return Optional.of("one is of " + of(a) + ", another of " + of(b));
+    }
+    if (!a.narrowed().equals(b.narrowed())) {
+      return Optional.of("other rules were left out of one than of another");
     }
     return a.rules().equals(b.rules()) ? Optional.empty() : Optional.of("their rules differ");
   }

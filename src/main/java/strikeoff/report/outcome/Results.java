@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import strikeoff.check.SilentRules;
 import strikeoff.check.Verdict;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.RuleInfo;
 
 /**
@@ -18,6 +19,7 @@ import strikeoff.findings.RuleInfo;
  * @param title what the batch is: the files and folders that were named
  * @param part which part of the batch, if it is not the whole
  * @param size plans in the whole batch
+ * @param narrowed which rules were left out, if not all were asked
  * @param rules all that judged, by id
  * @param plans by their number in the batch
  */
@@ -26,8 +28,20 @@ public record Results(
     String title,
     Optional<Part> part,
     int size,
+    Optional<Narrowed> narrowed,
     List<RuleInfo> rules,
     List<Outcome> plans) {
+
+  /** What all rules judged. */
+  public Results(
+      String version,
+      String title,
+      Optional<Part> part,
+      int size,
+      List<RuleInfo> rules,
+      List<Outcome> plans) {
+    this(version, title, part, size, Optional.empty(), rules, plans);
+  }
 
   public Results {
     rules = rules.stream().sorted(Comparator.comparing(RuleInfo::id)).toList();

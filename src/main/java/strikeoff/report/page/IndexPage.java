@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 /**
  * A batch at a glance.
  *
+ * @param narrowed that only some rules judged; empty if all did
  * @param rules how many plans each rule trips
  * @param choices rules that can be filtered by
  * @param folders the folders with several plans, if there is more than one, each with its own rules
@@ -19,6 +20,7 @@ public record IndexPage(
     Head head,
     String title,
     String sentence,
+    String narrowed,
     List<Figure> figures,
     Listed<Row> rows,
     List<RuleRow> rules,
@@ -47,6 +49,7 @@ public record IndexPage(
         head,
         title,
         sentence,
+        narrowed,
         figures,
         new Listed<>(left, rows.more() + rows.shown().size() - left.size()),
         rules,

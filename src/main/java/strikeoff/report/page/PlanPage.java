@@ -10,6 +10,7 @@ import strikeoff.report.drawing.RunChart;
  * @param verdict a class for the style sheet: printable, not-printable, not-checked
  * @param accepted what the plan accepts, stops first
  * @param acceptedStops how many of those are stops
+ * @param narrowed that only some rules judged; empty if all did
  * @param policy what a studio's policy made of the findings, in sentences
  * @param failedRules rules that failed on this plan
  * @param legend the pastes with their colours
@@ -29,6 +30,7 @@ public record PlanPage(
     List<FindingGroup> findings,
     Listed<FindingCard> accepted,
     int acceptedStops,
+    String narrowed,
     List<String> policy,
     List<String> failedRules,
     Listed<Cell> legend,
@@ -64,6 +66,7 @@ public record PlanPage(
         findings.stream().map(group -> group.cut(times)).toList(),
         accepted.cut(times),
         acceptedStops,
+        narrowed,
         policy,
         failedRules,
         legend.cut(times),

@@ -259,6 +259,17 @@ public final class SarifReport {
 
   private void invocation(Json json) throws IOException {
     json.put("executionSuccessful", results.complete());
+    if (results.narrowed().isPresent()) {
+      json.list(
+          "toolConfigurationNotifications",
+          list ->
+              list.item(
+                  n -> {
+                    notice(n, Notice.NARROWED, "warning", results.narrowed().get().text() + ".");
+                    n.object(
+                        "properties", p -> p.put("leftOut", results.narrowed().get().leftOut()));
+                  }));
+    }
     json.list(
         "toolExecutionNotifications",
         list -> {
@@ -298,10 +309,15 @@ public final class SarifReport {
   }
 
   private static void notice(Json json, Notice notice, String text) throws IOException {
+    notice(json, notice, "error", text);
+  }
+
+  private static void notice(Json json, Notice notice, String level, String text)
+      throws IOException {
     json.object(
         "descriptor",
         d -> d.put("id", notice.id()).put("index", List.of(Notice.values()).indexOf(notice)));
-    json.put("level", "error").object("message", m -> m.put("text", text));
+    json.put("level", level).object("message", m -> m.put("text", text));
   }
 
   private void whole(Json json, Outcome plan, int index) throws IOException {
@@ -322,7 +338,8 @@ public final class SarifReport {
   private enum Notice {
     UNREADABLE("unreadable", "The file can't be read as a plan."),
     RULE_FAILED("rule-failed", "A rule failed while it judged the plan."),
-    NOT_CHECKED("not-checked", "The tool failed on the plan.");
+    NOT_CHECKED("not-checked", "The tool failed on the plan."),
+    NARROWED("narrowed", "Some rules were left out, as the user asked.");
 
     private final String id;
     private final String words;

@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import strikeoff.check.Verdict;
 import strikeoff.findings.FailedRule;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.outcome.DemoResults;
@@ -83,7 +84,13 @@ class JsonReportTest {
             any.source(),
             List.of()));
     return new Results(
-        demo.version(), demo.title(), Optional.of(new Part(2, 7)), 300, rules, plans);
+        demo.version(),
+        demo.title(),
+        Optional.of(new Part(2, 7)),
+        300,
+        Optional.of(new Narrowed(List.of("bath"), List.of("bath/x"), List.of("drying/y"), 300)),
+        rules,
+        plans);
   }
 
   /** The demo plans are judged without trying anything. */
