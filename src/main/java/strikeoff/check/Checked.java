@@ -15,6 +15,7 @@ import strikeoff.findings.Finding;
 import strikeoff.findings.Narrowed;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
+import strikeoff.findings.SinceBaseline;
 import strikeoff.plan.PrintPlan;
 
 /**
@@ -39,6 +40,7 @@ public sealed interface Checked {
    * @param policies names of the policy files that applied, from the top down
    * @param changes what they made of the findings
    * @param narrowed which rules were left out, if not all were asked
+   * @param since what became of an earlier run's findings, if one is the baseline
    */
   record Judged(
       String file,
@@ -49,7 +51,8 @@ public sealed interface Checked {
       List<FailedRule> failedRules,
       List<String> policies,
       List<PolicyChange> changes,
-      Optional<Narrowed> narrowed)
+      Optional<Narrowed> narrowed,
+      Optional<SinceBaseline> since)
       implements Checked {
 
     /** A plan that was judged by all rules. */
@@ -62,7 +65,17 @@ public sealed interface Checked {
         List<FailedRule> failedRules,
         List<String> policies,
         List<PolicyChange> changes) {
-      this(file, plan, source, facts, findings, failedRules, policies, changes, Optional.empty());
+      this(
+          file,
+          plan,
+          source,
+          facts,
+          findings,
+          failedRules,
+          policies,
+          changes,
+          Optional.empty(),
+          Optional.empty());
     }
 
     /** A plan that no policy file applied to. */
@@ -86,7 +99,22 @@ public sealed interface Checked {
     /** The same with findings that say more. */
     public Judged with(List<Finding> findings) {
       return new Judged(
-          file, plan, source, facts, findings, failedRules, policies, changes, narrowed);
+          file, plan, source, facts, findings, failedRules, policies, changes, narrowed, since);
+    }
+
+    /** The same, held against an earlier run. */
+    public Judged since(SinceBaseline baseline) {
+      return new Judged(
+          file,
+          plan,
+          source,
+          facts,
+          findings,
+          failedRules,
+          policies,
+          changes,
+          narrowed,
+          Optional.of(baseline));
     }
 
     /** The same as some rules alone would judge it. */
@@ -100,7 +128,8 @@ public sealed interface Checked {
           failedRules.stream().filter(f -> rules.asks(f.rule())).toList(),
           policies,
           changes.stream().filter(c -> rules.asks(c.what())).toList(),
-          Optional.of(rules));
+          Optional.of(rules),
+          since);
     }
 
     @Override

@@ -27,7 +27,10 @@ final class VerdictSentence {
       counts = counts + ", and " + failed;
     }
     String verdict = verdict(plan.verdict(), accepted);
-    String passed = passed(plan.passed()) + plan.narrowed().map(n -> "; " + n.counted()).orElse("");
+    String passed =
+        passed(plan.passed())
+            + plan.since().map(s -> "; " + s.counted()).orElse("")
+            + plan.narrowed().map(n -> "; " + n.counted()).orElse("");
     if (printable && accepted > 0 && parts.isEmpty()) {
       return Phrase.capital(verdict) + passed + ".";
     }

@@ -21,6 +21,7 @@ import strikeoff.plan.Acceptance;
  * @param accepted the plan's acceptance of it, if any; an accepted stop still shows
  * @param acceptLine what to write into the plan's {@code accept} to accept it; empty if nothing
  *     does
+ * @param since how it stands to an earlier run, if one is the baseline
  */
 public record Finding(
     RuleInfo rule,
@@ -33,7 +34,36 @@ public record Finding(
     List<String> marks,
     List<Evidence> evidence,
     Optional<Acceptance> accepted,
-    Optional<String> acceptLine) {
+    Optional<String> acceptLine,
+    Optional<Since> since) {
+
+  /** What is held against no earlier run. */
+  public Finding(
+      RuleInfo rule,
+      String message,
+      String remedy,
+      List<List<Edit>> edits,
+      List<Mend> mends,
+      Place place,
+      List<Place> related,
+      List<String> marks,
+      List<Evidence> evidence,
+      Optional<Acceptance> accepted,
+      Optional<String> acceptLine) {
+    this(
+        rule,
+        message,
+        remedy,
+        edits,
+        mends,
+        place,
+        related,
+        marks,
+        evidence,
+        accepted,
+        acceptLine,
+        Optional.empty());
+  }
 
   /** What no edit mends. */
   public Finding(
@@ -72,7 +102,40 @@ public record Finding(
 
   private Finding with(String remedy, List<Mend> mends) {
     return new Finding(
-        rule, message, remedy, edits, mends, place, related, marks, evidence, accepted, acceptLine);
+        rule,
+        message,
+        remedy,
+        edits,
+        mends,
+        place,
+        related,
+        marks,
+        evidence,
+        accepted,
+        acceptLine,
+        since);
+  }
+
+  /** The same, held against an earlier run. */
+  public Finding since(Since state) {
+    return new Finding(
+        rule,
+        message,
+        remedy,
+        edits,
+        mends,
+        place,
+        related,
+        marks,
+        evidence,
+        accepted,
+        acceptLine,
+        Optional.of(state));
+  }
+
+  /** True if the baseline had it. */
+  public boolean isOld() {
+    return since.filter(Since::isOld).isPresent();
   }
 
   /** True if it is what an entry of {@code accept} looks for. */

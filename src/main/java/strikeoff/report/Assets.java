@@ -14,7 +14,7 @@ import strikeoff.report.page.Head;
  * might smuggle in.
  */
 enum Assets implements Content {
-  STYLE("report.css", "sha256-uA98ynSrkZuhzEFwEGEBxa82IwzoZR50nTLLI9OIGF0="),
+  STYLE("report.css", "sha256-0x4SnrUNKQqeeMlpcKeY6o52Y9JA23RuHtvDZacuUHw="),
   PLAN_SCRIPT("plan.js", "sha256-T/28tVrF3ryhO7LkYVgmk5XcEUKkPG948c6cJOx7bOM="),
   INDEX_SCRIPT("index.js", "sha256-jx61N/RIqxcmgDe9IT7+gzo0n8SZNz6NHTr8yRT7wpE=");
 

@@ -7,6 +7,7 @@ import strikeoff.findings.Finding;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Place;
 import strikeoff.findings.Severity;
+import strikeoff.findings.Since;
 import strikeoff.findings.Sources;
 import strikeoff.layout.Layout;
 import strikeoff.report.drawing.Mark;
@@ -83,6 +84,7 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
         quote(finding.place()),
         finding.related().stream().map(FindingCards::quote).toList(),
         finding.accepted().map(a -> a.because()).orElse(""),
+        finding.since().map(Since::spoken).orElse(""),
         finding.mends().stream().map(FindingCards::lines).toList(),
         finding.acceptLine().orElse(""));
   }

@@ -15,6 +15,7 @@ import strikeoff.findings.Narrowed;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.findings.SinceBaseline;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.outcome.Figures;
 import strikeoff.report.outcome.Found;
@@ -31,6 +32,7 @@ import strikeoff.report.outcome.Outcome;
  * @param accepted what its plan accepts, by rule and reason
  * @param passed findings that only a policy keeps from being stops
  * @param narrowed which rules were left out, if not all were asked
+ * @param since what became of an earlier run's findings, if one is the baseline
  * @param trouble why it couldn't be judged: the first mistake and its line; empty if it was
  */
 public record IndexEntry(
@@ -44,6 +46,7 @@ public record IndexEntry(
     List<Accepted> accepted,
     int passed,
     Optional<Narrowed> narrowed,
+    Optional<SinceBaseline> since,
     String trouble) {
 
   private static final int LONGEST_TROUBLE = 200;
@@ -69,6 +72,7 @@ public record IndexEntry(
           List.of(),
           0,
           Optional.empty(),
+          Optional.empty(),
           trouble(checked));
     }
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
@@ -91,6 +95,7 @@ public record IndexEntry(
         accepted.list(),
         judged.passed(),
         judged.narrowed(),
+        judged.since(),
         "");
   }
 
@@ -121,7 +126,7 @@ public record IndexEntry(
    * @param rules by id; a finding of another rule is left out
    */
   public static IndexEntry of(
-      Outcome plan, Map<String, RuleInfo> rules, Optional<Narrowed> narrowed) {
+      Outcome plan, Map<String, RuleInfo> rules, Optional<Narrowed> narrowed, boolean baseline) {
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
     AcceptedCounts accepted = new AcceptedCounts();
     for (Found found : plan.findings()) {
@@ -145,6 +150,7 @@ public record IndexEntry(
         accepted.list(),
         PolicyChange.passed(plan.changes()),
         narrowed.filter(n -> plan.figures().isPresent()),
+        baseline && plan.figures().isPresent() ? Optional.of(since(plan)) : Optional.empty(),
         plan.figures().isPresent()
             ? ""
             : plan.mistakes().isEmpty()
@@ -153,6 +159,12 @@ public record IndexEntry(
                     plan.mistakes().get(0).region().start().line(),
                     plan.mistakes().get(0).message(),
                     plan.mistakes().size() - 1));
+  }
+
+  private static SinceBaseline since(Outcome plan) {
+    int old = (int) plan.findings().stream().filter(Found::isOld).count();
+    return new SinceBaseline(
+        plan.findings().size() - old, old, plan.gone().stream().map(Found::rule).toList());
   }
 
   /** True if there are findings to count. */

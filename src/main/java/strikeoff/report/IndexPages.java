@@ -110,7 +110,9 @@ final class IndexPages {
 
   private static String verdict(IndexEntry entry) {
     String words = Phrase.capital(entry.verdict().text(entry.accepted(Severity.STOP)));
-    String judged = entry.narrowed().map(n -> "; " + n.counted()).orElse("");
+    String judged =
+        entry.since().map(s -> "; " + s.counted()).orElse("")
+            + entry.narrowed().map(n -> "; " + n.counted()).orElse("");
     return entry.passed() == 0
         ? words + judged
         : words

@@ -49,6 +49,11 @@ final class PlanPages {
         Listed.of(findings.accepted(), Listed.ROWS),
         judged.acceptedStops(),
         judged.narrowed().map(n -> n.text() + ".").orElse(""),
+        judged
+            .since()
+            .filter(since -> !since.gone().isEmpty())
+            .map(since -> "Gone since the baseline: " + String.join(", ", since.gone()) + ".")
+            .orElse(""),
         judged.changes().stream().map(PolicyChange::text).toList(),
         judged.failedRules().stream().map(f -> f.rule() + ": " + f.what()).toList(),
         Listed.of(

@@ -49,6 +49,7 @@ final class Pictures {
             List.of(),
             0,
             Optional.empty(),
+            Optional.empty(),
             "Line 2: unknown key"));
     Policy policy = PolicyReader.builtIn();
     for (int i = 1; i < arguments.length; i++) {

@@ -18,11 +18,14 @@ import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.Found;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ReportFolder;
+import strikeoff.cli.files.ResultFile;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.document.Bounds;
+import strikeoff.report.outcome.Baseline;
 import strikeoff.report.outcome.Part;
 
 /** Checks plans. */
@@ -73,6 +76,12 @@ final class CheckCommand implements Command {
           "--stdin-name", "FILE", "What the plan from standard input is called in findings.");
 
   private final OptionSpec failOn = Options.failOn();
+
+  private final OptionSpec baselineFile =
+      Options.word(
+          "--baseline",
+          "FILE",
+          "JSON of an earlier check: what it found already is told as old and fails nothing.");
 
   private final Narrowing narrowing = new Narrowing();
 
@@ -131,7 +140,8 @@ final class CheckCommand implements Command {
         .addOption(formats)
         .addOption(part)
         .addOption(stdinName)
-        .addOption(failOn);
+        .addOption(failOn)
+        .addOption(baselineFile);
     narrowing.addTo(spec);
     spec.addOption(quiet).addOption(verdicts).addOption(verbose);
     studioOptions.addWithUnitsTo(spec);
@@ -192,18 +202,46 @@ final class CheckCommand implements Command {
       studios.narrow(narrowing);
     }
     refuseOverwriting(found.plans());
+    Optional<Baseline> baseline;
+    try {
+      baseline = baseline(found.plans());
+    } catch (ResultFile.Unfit e) {
+      Complaint.say(here, e.getMessage());
+      return (e.exit() == Exit.FAULT ? Exit.FAULT : Exit.USAGE).code();
+    }
     studios.notes().forEach(note -> Complaint.say(here, note));
-    CheckRun run = new CheckRun(here, studios, settings());
+    CheckRun run = new CheckRun(here, studios, settings(baseline));
     listed.closed().forEach(run::trouble);
     found.closed().forEach(run::trouble);
     return run.of(found.plans()).code();
   }
 
-  private CheckRun.Settings settings() {
+  /** An earlier run; what of it is hardly meant is told. */
+  private Optional<Baseline> baseline(List<PlanFile> plans) throws ResultFile.Unfit {
+    String file = baselineFile.getValue();
+    if (file == null) {
+      return Optional.empty();
+    }
+    Baseline baseline = Baseline.of(file, ResultFile.read(here, file));
+    if (!plans.isEmpty() && plans.stream().noneMatch(plan -> baseline.knows(plan.name()))) {
+      Complaint.say(
+          here,
+          file + ": none of these plans stands in it, so all is new; are they called as then?");
+    }
+    baseline
+        .results()
+        .narrowed()
+        .ifPresent(
+            n -> Complaint.say(here, file + ": " + n.text() + "; what they find counts as new"));
+    return Optional.of(baseline);
+  }
+
+  private CheckRun.Settings settings(Optional<Baseline> baseline) {
     return new CheckRun.Settings(
         title(),
         Optional.ofNullable(reports.getValue()),
         Optional.ofNullable(part.getValue()),
+        baseline,
         Options.outputs(formats),
         detail(),
         usual.colour(),
@@ -254,9 +292,12 @@ final class CheckCommand implements Command {
         Optional.ofNullable(reports.<String>getValue())
             .map(r -> new ReportFolder(here.resolve(r)).files(ReportFolder.names(plans).values()))
             .orElse(List.of());
-    Overwriting.refusal(
-            here, Options.outputs(formats), pages, new Governing(here, studioOptions).read(plans))
-        .ifPresent(this::misused);
+    List<Path> read = new ArrayList<>(new Governing(here, studioOptions).read(plans));
+    Stream.of(baselineFile, filesFrom)
+        .map(OptionSpec::<String>getValue)
+        .filter(file -> file != null && !FileNames.isLost(file))
+        .forEach(file -> read.add(here.resolve(file)));
+    Overwriting.refusal(here, Options.outputs(formats), pages, read).ifPresent(this::misused);
   }
 
   private void misused(String what) {

@@ -27,6 +27,7 @@ import strikeoff.cli.text.Surroundings;
 import strikeoff.cli.text.Tally;
 import strikeoff.report.HtmlReport;
 import strikeoff.report.IndexEntry;
+import strikeoff.report.outcome.Baseline;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Part;
 import strikeoff.report.outcome.Results;
@@ -56,11 +57,13 @@ final class CheckRun {
    * @param title what the batch is
    * @param reports the folder for HTML pages, as the user named it
    * @param part the part of the batch to check; empty for all
+   * @param baseline an earlier run that findings are held against
    */
   record Settings(
       String title,
       Optional<String> reports,
       Optional<Part> part,
+      Optional<Baseline> baseline,
       List<Output> outputs,
       Detail detail,
       Colouring colour,
@@ -174,6 +177,7 @@ final class CheckRun {
                 settings.part(),
                 all.size(),
                 studios.narrowed(),
+                settings.baseline().map(Baseline::name),
                 studios.rules(),
                 outcomes),
         (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e)));
@@ -225,7 +229,8 @@ final class CheckRun {
    * @param last true if the plan was given up, whatever may still come of it
    */
   private Done reported(
-      Checked checked, PlanText text, Optional<ReportFolder> folder, Place place, boolean last) {
+      Checked result, PlanText text, Optional<ReportFolder> folder, Place place, boolean last) {
+    Checked checked = settings.baseline().map(b -> b.marked(result)).orElse(result);
     String link = "";
     Optional<String> trouble = Optional.empty();
     if (folder.isPresent()) {
@@ -245,7 +250,8 @@ final class CheckRun {
         folder.map(f -> IndexEntry.of(checked, page)),
         outputs.needResults()
             ? Optional.of(
-                Outcome.of(checked, place.number, Optional.of(page).filter(p -> !p.isEmpty())))
+                Outcome.of(checked, place.number, Optional.of(page).filter(p -> !p.isEmpty()))
+                    .with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())))
             : Optional.empty(),
         trouble);
   }
@@ -254,7 +260,7 @@ final class CheckRun {
   private boolean isTold(Done done) {
     return settings.detail() != Detail.QUIET
         || done.passedByPolicy()
-        || settings.failOn().fails(done.counted().verdict(), done.counted().open());
+        || settings.failOn().fails(done.counted());
   }
 
   private void tell(List<String> lines) {

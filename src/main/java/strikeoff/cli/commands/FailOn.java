@@ -1,8 +1,8 @@
 package strikeoff.cli.commands;
 
 import java.util.Set;
-import strikeoff.check.Verdict;
 import strikeoff.cli.text.Exit;
+import strikeoff.cli.text.Tally;
 import strikeoff.findings.Severity;
 
 /** From which findings on plans make a run fail. Those that a plan accepts never do. */
@@ -17,8 +17,8 @@ enum FailOn {
   NONE;
 
   /** True if it makes a run fail: also what the tool could not do. */
-  boolean fails(Verdict verdict, Set<Severity> open) {
-    return exit(Exit.of(verdict), open) != Exit.PRINTABLE;
+  boolean fails(Tally.Counted plan) {
+    return exit(plan.exit(), plan.open()) != Exit.PRINTABLE;
   }
 
   /**

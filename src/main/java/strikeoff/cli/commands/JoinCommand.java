@@ -148,7 +148,7 @@ final class JoinCommand implements Command {
     Map<String, RuleInfo> rules = results.rulesById();
     List<IndexEntry> entries = new ArrayList<>();
     for (Outcome plan : results.plans()) {
-      entries.add(IndexEntry.of(plan, rules, results.narrowed()));
+      entries.add(IndexEntry.of(plan, rules, results.narrowed(), results.baseline().isPresent()));
     }
     ReportFolder folder = new ReportFolder(here.resolve(name));
     try {

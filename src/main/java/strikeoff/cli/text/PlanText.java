@@ -82,7 +82,9 @@ public record PlanText(Ink ink, int width, Detail detail, int most) {
         break;
       }
       told++;
-      boolean brief = finding.severity() == Severity.ADVICE && titles;
+      boolean brief =
+          finding.severity() == Severity.ADVICE && titles
+              || finding.isOld() && detail != Detail.FULL;
       if (!(brief && afterBrief)) {
         lines.add("");
       }
@@ -94,6 +96,15 @@ public record PlanText(Ink ink, int width, Detail detail, int most) {
       lines.add("  " + ink.of(Verdict.NOT_CHECKED, "RULE FAILED") + "  " + fault.rule());
       lines.addAll(Plain.wrap(BODY, BODY, fault.what(), width));
     }
+    plan.since()
+        .filter(since -> !since.gone().isEmpty())
+        .ifPresent(
+            since -> {
+              lines.add("");
+              lines.addAll(
+                  Plain.wrap(
+                      "  Gone since the baseline: ", BODY, String.join(", ", since.gone()), width));
+            });
     if (detail == Detail.FULL) {
       lines.addAll(new FigureText(width).of(plan));
     }
@@ -121,7 +132,8 @@ public record PlanText(Ink ink, int width, Detail detail, int most) {
             + "  "
             + ink.of(severity, severity.text().toUpperCase(Locale.ROOT))
             + "  "
-            + finding.rule().id());
+            + finding.rule().id()
+            + finding.since().map(since -> "  (" + since.spoken() + ")").orElse(""));
     if (brief) {
       lines.addAll(Plain.wrap(BODY, BODY, finding.rule().summary(), width));
       return;

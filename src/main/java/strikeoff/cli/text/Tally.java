@@ -20,8 +20,8 @@ public final class Tally {
   private final Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
   private final Map<Severity, Integer> findings = new EnumMap<>(Severity.class);
   private final Set<Severity> open = EnumSet.noneOf(Severity.class);
+  private final Set<Exit> exits = EnumSet.noneOf(Exit.class);
   private int accepted;
-  private int failedRules;
   private int plans;
 
   /**
@@ -31,23 +31,36 @@ public final class Tally {
    * @param open those of findings that it doesn't accept
    * @param accepted stops that it accepts
    * @param failed rules that failed on it
+   * @param known true if all that keeps it from being printable was there in the baseline
    */
   public record Counted(
-      Verdict verdict, List<Severity> severities, Set<Severity> open, int accepted, int failed) {
+      Verdict verdict,
+      List<Severity> severities,
+      Set<Severity> open,
+      int accepted,
+      int failed,
+      boolean known) {
+
+    /** How a run ends that has this plan alone: what is old doesn't fail. */
+    public Exit exit() {
+      return failed > 0 ? Exit.FAULT : known ? Exit.PRINTABLE : Exit.of(verdict);
+    }
 
     public static Counted of(Checked checked) {
       if (!(checked instanceof Checked.Judged judged)) {
-        return new Counted(checked.verdict(), List.of(), Set.of(), 0, 0);
+        return new Counted(checked.verdict(), List.of(), Set.of(), 0, 0, false);
       }
       return new Counted(
           judged.verdict(),
           judged.findings().stream().map(Finding::severity).toList(),
           judged.findings().stream()
-              .filter(f -> f.accepted().isEmpty())
+              .filter(f -> f.accepted().isEmpty() && !f.isOld())
               .map(Finding::severity)
               .collect(Collectors.toSet()),
           judged.acceptedStops(),
-          judged.failedRules().size());
+          judged.failedRules().size(),
+          judged.verdict() == Verdict.NOT_PRINTABLE
+              && judged.findings().stream().filter(Finding::blocks).allMatch(Finding::isOld));
     }
 
     public static Counted of(Outcome plan) {
@@ -55,14 +68,16 @@ public final class Tally {
           plan.verdict(),
           plan.findings().stream().map(Found::severity).toList(),
           plan.findings().stream()
-              .filter(f -> f.accepted().isEmpty())
+              .filter(f -> f.accepted().isEmpty() && !f.isOld())
               .map(Found::severity)
               .collect(Collectors.toSet()),
           (int)
               plan.findings().stream()
                   .filter(f -> f.severity() == Severity.STOP && !f.blocks())
                   .count(),
-          plan.failedRules().size());
+          plan.failedRules().size(),
+          plan.verdict() == Verdict.NOT_PRINTABLE
+              && plan.findings().stream().filter(Found::blocks).allMatch(Found::isOld));
     }
   }
 
@@ -73,23 +88,21 @@ public final class Tally {
   public void add(Counted plan) {
     plans++;
     verdicts.merge(plan.verdict(), 1, Integer::sum);
+    exits.add(plan.exit());
     plan.severities().forEach(s -> findings.merge(s, 1, Integer::sum));
     open.addAll(plan.open());
     accepted += plan.accepted();
-    failedRules += plan.failed();
   }
 
-  /** The worst of the plans, a failed rule counting as a fault of the tool. */
+  /**
+   * The worst of the plans, where nothing fails that the baseline had; a failed rule counting as a
+   * fault of the tool.
+   */
   public Exit exit() {
-    List<Exit> exits = new ArrayList<>();
-    verdicts.keySet().forEach(v -> exits.add(Exit.of(v)));
-    if (failedRules > 0) {
-      exits.add(Exit.FAULT);
-    }
     return Exit.worst(exits);
   }
 
-  /** Severities of findings that no plan accepts. */
+  /** Severities of findings that no plan accepts, and no baseline had. */
   public Set<Severity> open() {
     return Set.copyOf(open);
   }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import strikeoff.check.Verdict;
 import strikeoff.findings.Severity;
+import strikeoff.findings.Since;
 
 /** What the format calls verdicts and severities. */
 final class FormatWords {
@@ -23,6 +24,14 @@ final class FormatWords {
     Map<String, Verdict> words = new LinkedHashMap<>();
     for (Verdict verdict : Verdict.values()) {
       words.put(of(verdict), verdict);
+    }
+    return words;
+  }
+
+  static Map<String, Since> since() {
+    Map<String, Since> words = new LinkedHashMap<>();
+    for (Since since : Since.values()) {
+      words.put(since.text(), since);
     }
     return words;
   }

@@ -35,6 +35,7 @@ public final class JsonMark {
           Member.perhaps("part", JsonToken.START_OBJECT),
           Member.of("size", JsonToken.VALUE_NUMBER_INT),
           Member.perhaps("narrowed", JsonToken.START_OBJECT),
+          Member.perhaps("baseline", JsonToken.VALUE_STRING),
           Member.of("summary", JsonToken.START_OBJECT),
           Member.of("rules", JsonToken.START_ARRAY),
           Member.perhaps("silentRules", JsonToken.START_ARRAY),

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.day.Moment;
 import strikeoff.day.Resource;
@@ -46,6 +47,8 @@ public final class JsonReading {
   /** As the schema has it. */
   private static final Pattern ID = Pattern.compile("[a-z-]+/[a-z0-9-]+");
 
+  private static final Pattern REPORT = Pattern.compile("strikeoff\\.report/([0-9]{1,9})");
+
   /** As pages are called: none leads out of the reports' folder, or anywhere else if followed. */
   private static final Pattern PAGE = Pattern.compile("[a-z0-9][a-z0-9.-]*\\.html");
 
@@ -76,7 +79,8 @@ public final class JsonReading {
       String format = tree.at("format").text();
       return format.equals(JsonReport.FORMAT)
           ? new Read.Good(results(tree))
-          : new Read.Bad("its format is “" + format + "”, not " + JsonReport.FORMAT);
+          : new Read.Bad(
+              "its format is “" + format + "”, not " + JsonReport.FORMAT + whose(format));
     } catch (JsonProcessingException e) {
       return new Read.Bad("it is not JSON: " + what(e) + place(e));
     } catch (Tree.Unfit | IllegalArgumentException e) {
@@ -84,6 +88,16 @@ public final class JsonReading {
     } catch (StackOverflowError e) {
       return new Read.Bad("it is nested too deep");
     }
+  }
+
+  private static String whose(String format) {
+    Matcher other = REPORT.matcher(format);
+    if (!other.matches()) {
+      return "";
+    }
+    return Integer.parseInt(other.group(1)) > JsonReport.NUMBER
+        ? "; a newer strikeoff wrote it"
+        : "; an older strikeoff wrote it";
   }
 
   /** The parser's own words name its classes and settings. */
@@ -119,6 +133,7 @@ public final class JsonReading {
         tree.perhaps("part", JsonReading::part),
         tree.at("size").count(0),
         tree.perhaps("narrowed", JsonReading::narrowed),
+        tree.perhaps("baseline", Tree::text),
         tree.at("rules").list(JsonReading::rule),
         tree.at("plans").list(JsonReading::plan));
   }
@@ -178,7 +193,8 @@ public final class JsonReading {
             tree.perhaps("failure", Tree::text),
             tree.perhaps("figures", JsonReading::figures),
             tree.perhaps("policies", p -> p.list(Tree::text)).orElse(List.of()),
-            tree.perhaps("policyChanges", c -> c.list(JsonReading::change)).orElse(List.of()));
+            tree.perhaps("policyChanges", c -> c.list(JsonReading::change)).orElse(List.of()),
+            tree.perhaps("gone", g -> g.list(JsonReading::found)).orElse(List.of()));
     Consistency.verdict(tree, plan);
     return plan;
   }
@@ -204,7 +220,8 @@ public final class JsonReading {
         tree.at("related").list(JsonReading::spot),
         tree.at("marks").list(Tree::text),
         tree.perhaps("accepted", Tree::text),
-        tree.perhaps("acceptLine", Tree::text));
+        tree.perhaps("acceptLine", Tree::text),
+        tree.perhaps("since", s -> s.word(FormatWords.since())));
   }
 
   private static Fix fix(Tree tree) {

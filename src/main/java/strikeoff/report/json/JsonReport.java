@@ -26,8 +26,10 @@ import strikeoff.report.outcome.Spot;
  */
 public final class JsonReport {
 
+  static final int NUMBER = 2;
+
   /** Name and number of the format. */
-  public static final String FORMAT = "strikeoff.report/2";
+  public static final String FORMAT = "strikeoff.report/" + NUMBER;
 
   private JsonReport() {}
 
@@ -53,6 +55,9 @@ public final class JsonReport {
     json.put("size", results.size());
     if (results.narrowed().isPresent()) {
       json.object("narrowed", n -> narrowed(n, results.narrowed().get()));
+    }
+    if (results.baseline().isPresent()) {
+      json.put("baseline", results.baseline().get());
     }
     json.object("summary", s -> summary(s, results));
     json.list(
@@ -168,6 +173,15 @@ public final class JsonReport {
             }
           });
     }
+    if (!plan.gone().isEmpty()) {
+      json.list(
+          "gone",
+          list -> {
+            for (Found found : plan.gone()) {
+              list.item(f -> found(f, found));
+            }
+          });
+    }
     if (plan.figures().isPresent()) {
       json.object("figures", f -> figures(f, plan.figures().get()));
     }
@@ -211,6 +225,9 @@ public final class JsonReport {
     }
     if (found.acceptLine().isPresent()) {
       json.put("acceptLine", found.acceptLine().get());
+    }
+    if (found.since().isPresent()) {
+      json.put("since", found.since().get().text());
     }
   }
 

@@ -87,7 +87,7 @@ record Case(String name, Ending ending, String message, String type, String text
     failedRules.forEach(f -> lines.add(f.rule() + ": " + f.what()));
     List<Found> stops =
         plan.findings().stream()
-            .filter(Found::blocks)
+            .filter(f -> f.blocks() && !f.isOld())
             .filter(f -> family(f.rule()).equals(family))
             .toList();
     stops.forEach(f -> lines.addAll(FindingLines.of(plan, f)));
@@ -108,7 +108,7 @@ record Case(String name, Ending ending, String message, String type, String text
   private static String aside(Outcome plan, String family) {
     List<String> lines = new ArrayList<>();
     plan.findings().stream()
-        .filter(f -> !f.blocks() && family(f.rule()).equals(family))
+        .filter(f -> (!f.blocks() || f.isOld()) && family(f.rule()).equals(family))
         .forEach(f -> lines.addAll(FindingLines.of(plan, f)));
     return String.join("\n", lines);
   }

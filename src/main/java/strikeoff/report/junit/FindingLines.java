@@ -19,7 +19,8 @@ final class FindingLines {
             + ": "
             + found.severity().text()
             + " "
-            + found.rule());
+            + found.rule()
+            + found.since().map(since -> " (" + since.spoken() + ")").orElse(""));
     lines.add("  " + found.message());
     lines.add("  Mend: " + found.remedy());
     found.accepted().ifPresent(reason -> lines.add("  Accepted: " + reason));

@@ -30,6 +30,7 @@ import strikeoff.findings.PolicyChange;
  * @param figures empty if the plan was not judged
  * @param policies names of the policy files that applied, from the top down
  * @param changes what they made of its findings
+ * @param gone findings that the baseline had and the plan has no more
  */
 public record Outcome(
     int number,
@@ -44,7 +45,8 @@ public record Outcome(
     Optional<String> failure,
     Optional<Figures> figures,
     List<String> policies,
-    List<PolicyChange> changes) {
+    List<PolicyChange> changes,
+    List<Found> gone) {
 
   /** A plan that no policy file applied to. */
   public Outcome(
@@ -72,12 +74,14 @@ public record Outcome(
         failure,
         figures,
         List.of(),
+        List.of(),
         List.of());
   }
 
   public Outcome {
     policies = List.copyOf(policies);
     changes = List.copyOf(changes);
+    gone = List.copyOf(gone);
     findings = List.copyOf(findings);
     mistakes = List.copyOf(mistakes);
     failedRules = List.copyOf(failedRules);
@@ -123,7 +127,27 @@ public record Outcome(
         failure,
         figures,
         policies,
-        changes);
+        changes,
+        List.of());
+  }
+
+  /** The same with what the baseline had besides. */
+  public Outcome with(List<Found> gone) {
+    return new Outcome(
+        number,
+        file,
+        title,
+        report,
+        verdict,
+        sentence,
+        findings,
+        mistakes,
+        failedRules,
+        failure,
+        figures,
+        policies,
+        changes,
+        gone);
   }
 
   private static Found found(Finding finding, Keys keys, SourceMap source) {
@@ -138,7 +162,8 @@ public record Outcome(
         finding.related().stream().map(place -> spot(place, source)).toList(),
         finding.marks(),
         finding.accepted().map(a -> a.because()),
-        finding.acceptLine());
+        finding.acceptLine(),
+        finding.since());
   }
 
   private static Fix fix(Mend mend) {

@@ -53,6 +53,7 @@ public final class Parts {
                 Optional.empty(),
                 first.size(),
                 first.narrowed(),
+                first.baseline(),
                 first.rules(),
                 plans))
         : new Joined.Unfit(
@@ -72,6 +73,9 @@ public final class Parts {
     }
     if (!a.narrowed().equals(b.narrowed())) {
       return Optional.of("other rules were left out of one than of another");
+    }
+    if (!a.baseline().equals(b.baseline())) {
+      return Optional.of("they were held against two baselines, or one of them against none");
     }
     return a.rules().equals(b.rules()) ? Optional.empty() : Optional.of("their rules differ");
   }

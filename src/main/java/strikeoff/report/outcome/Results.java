@@ -20,6 +20,7 @@ import strikeoff.findings.RuleInfo;
  * @param part which part of the batch, if it is not the whole
  * @param size plans in the whole batch
  * @param narrowed which rules were left out, if not all were asked
+ * @param baseline the file of an earlier run that findings were held against, if any
  * @param rules all that judged, by id
  * @param plans by their number in the batch
  */
@@ -29,10 +30,11 @@ public record Results(
     Optional<Part> part,
     int size,
     Optional<Narrowed> narrowed,
+    Optional<String> baseline,
     List<RuleInfo> rules,
     List<Outcome> plans) {
 
-  /** What all rules judged. */
+  /** What all rules judged, held against no earlier run. */
   public Results(
       String version,
       String title,
@@ -40,7 +42,7 @@ public record Results(
       int size,
       List<RuleInfo> rules,
       List<Outcome> plans) {
-    this(version, title, part, size, Optional.empty(), rules, plans);
+    this(version, title, part, size, Optional.empty(), Optional.empty(), rules, plans);
   }
 
   public Results {

@@ -12,6 +12,7 @@ import java.util.List;
  * @param placements where on the cloth, in words; may be empty
  * @param own the line to edit
  * @param accepted the plan's reason for accepting it; empty if it isn't accepted
+ * @param since that it is new or old since the baseline; empty without one
  * @param mends changes of the plan that mend it
  * @param acceptLine what to write into the plan to accept it; empty if nothing does
  */
@@ -29,6 +30,7 @@ public record FindingCard(
     Quote own,
     List<Quote> related,
     String accepted,
+    String since,
     List<MendLines> mends,
     String acceptLine) {
 

@@ -11,6 +11,7 @@ import strikeoff.report.drawing.RunChart;
  * @param accepted what the plan accepts, stops first
  * @param acceptedStops how many of those are stops
  * @param narrowed that only some rules judged; empty if all did
+ * @param gone findings of the baseline that are there no more, in a sentence; may be empty
  * @param policy what a studio's policy made of the findings, in sentences
  * @param failedRules rules that failed on this plan
  * @param legend the pastes with their colours
@@ -31,6 +32,7 @@ public record PlanPage(
     Listed<FindingCard> accepted,
     int acceptedStops,
     String narrowed,
+    String gone,
     List<String> policy,
     List<String> failedRules,
     Listed<Cell> legend,
@@ -67,6 +69,7 @@ public record PlanPage(
         accepted.cut(times),
         acceptedStops,
         narrowed,
+        gone,
         policy,
         failedRules,
         legend.cut(times),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
+import strikeoff.findings.Since;
 import strikeoff.findings.Sources;
 import strikeoff.report.json.Json;
 import strikeoff.report.outcome.Fix;
@@ -98,7 +99,11 @@ public final class SarifReport {
             int index = i;
             Outcome plan = results.plans().get(i);
             for (Found found : plan.findings()) {
-              list.item(r -> result(r, found, plan, index));
+              list.item(r -> result(r, found, plan, index, found.since().map(Since::text)));
+            }
+            // Section 3.27.24: what the baseline had and this run has no more.
+            for (Found found : plan.gone()) {
+              list.item(r -> result(r, found, plan, index, Optional.of("absent")));
             }
           }
         });
@@ -164,12 +169,17 @@ public final class SarifReport {
     json.put("encoding", "UTF-8").put("sourceLanguage", "yaml");
   }
 
-  private void result(Json json, Found found, Outcome plan, int index) throws IOException {
+  private void result(
+      Json json, Found found, Outcome plan, int index, Optional<String> baselineState)
+      throws IOException {
     json.put("ruleId", found.rule());
     if (ids.contains(found.rule())) {
       json.put("ruleIndex", ids.indexOf(found.rule()));
     }
     json.put("level", level(found.severity()));
+    if (baselineState.isPresent()) {
+      json.put("baselineState", baselineState.get());
+    }
     json.object("message", m -> m.put("text", found.message() + " Mend: " + found.remedy()));
     json.list("locations", l -> l.item(p -> location(p, found.place(), plan, index)));
     json.list(

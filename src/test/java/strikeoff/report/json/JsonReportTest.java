@@ -20,6 +20,7 @@ import strikeoff.findings.FailedRule;
 import strikeoff.findings.Narrowed;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
+import strikeoff.findings.Since;
 import strikeoff.report.outcome.DemoResults;
 import strikeoff.report.outcome.Fix;
 import strikeoff.report.outcome.Found;
@@ -69,7 +70,8 @@ class JsonReportTest {
               each.failure(),
               each.figures(),
               first ? List.of("plans/studio.yaml") : each.policies(),
-              first ? changes() : each.changes()));
+              first ? changes() : each.changes(),
+              first ? found.findings() : List.of()));
     }
     List<RuleInfo> rules = new ArrayList<>(demo.rules());
     RuleInfo any = rules.get(0);
@@ -89,6 +91,7 @@ class JsonReportTest {
         Optional.of(new Part(2, 7)),
         300,
         Optional.of(new Narrowed(List.of("bath"), List.of("bath/x"), List.of("drying/y"), 300)),
+        Optional.of("last.json"),
         rules,
         plans);
   }
@@ -112,7 +115,8 @@ class JsonReportTest {
             one.related(),
             one.marks(),
             one.accepted(),
-            one.acceptLine()));
+            one.acceptLine(),
+            Optional.of(Since.UPDATED)));
     return found;
   }
 
@@ -183,7 +187,9 @@ class JsonReportTest {
             JsonReading.Read.Bad.class, b -> assertThat(b.why()).contains("not JSON"));
     assertThat(JsonReading.of("{\"format\": \"strikeoff.report/9\"}"))
         .isEqualTo(
-            new JsonReading.Read.Bad("its format is “strikeoff.report/9”, not strikeoff.report/2"));
+            new JsonReading.Read.Bad(
+                "its format is “strikeoff.report/9”, not strikeoff.report/2;"
+                    + " a newer strikeoff wrote it"));
     String text = JsonReport.text(full());
     assertThat(JsonReading.of(text.replaceFirst("\"notPrintable\",", "\"fine\",")))
         .isInstanceOfSatisfying(
