@@ -1,12 +1,12 @@
 package strikeoff.day;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.Hours;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -14,10 +14,22 @@ import strikeoff.units.Span;
  *
  * @param handsOn time that people work, added up over people
  * @param waiting time inside opening hours in which the cloth waits and nobody works
- * @param waitingByCause the same by what is waited for, in the order of first waiting; what
- *     somebody waits for standing in a queue counts though others work
+ * @param waitedFor the same by what is waited for, in the order of first waiting; what somebody
+ *     waits for standing in a queue counts though others work
  */
-public record Use(Span handsOn, Span waiting, Map<Doing, Span> waitingByCause) {
+public record Use(Span handsOn, Span waiting, List<WaitedFor> waitedFor) {
+
+  public Use {
+    waitedFor = List.copyOf(waitedFor);
+  }
+
+  /** One cause of waiting, with all the time that it takes. */
+  public record WaitedFor(Doing doing, Span span) {
+
+    private WaitedFor and(WaitedFor other) {
+      return new WaitedFor(doing, span.plus(other.span));
+    }
+  }
 
   /**
    * @param tasks in order of start
@@ -31,7 +43,7 @@ public record Use(Span handsOn, Span waiting, Map<Doing, Span> waitingByCause) {
         merge(busy, task.start().seconds(), task.end().seconds());
       }
     }
-    Map<Doing, Span> byCause = new LinkedHashMap<>();
+    Map<String, WaitedFor> byCause = new LinkedHashMap<>();
     double waiting = 0;
     int from = 0;
     long waited = Long.MIN_VALUE;
@@ -46,14 +58,23 @@ public record Use(Span handsOn, Span waiting, Map<Doing, Span> waitingByCause) {
         double cause =
             (queues ? open(start, end, hours) : idle(start, end, busy, from, hours)) / 60.0;
         if (cause > 0) {
-          byCause.merge(task.doing(), new Span(cause), Span::plus);
+          byCause.merge(cause(task), new WaitedFor(task.doing(), new Span(cause)), WaitedFor::and);
         }
         // Who queues while the cloth waits for something else is the same waiting, not more of it.
         waiting += idle(Math.max(start, waited), end, busy, from, hours) / 60.0;
         waited = Math.max(waited, end);
       }
     }
-    return new Use(new Span(handsOn), new Span(waiting), Collections.unmodifiableMap(byCause));
+    return new Use(new Span(handsOn), new Span(waiting), List.copyOf(byCause.values()));
+  }
+
+  /**
+   * What tells a cause from others, since it takes a start long to learn to hash a record. Two
+   * steps may have the same words.
+   */
+  private static String cause(Task task) {
+    String words = task.doing().text(Measures.METRIC);
+    return task.doing() instanceof Doing.OfStep ? task.step() + " " + words : words;
   }
 
   private static void merge(List<long[]> busy, long start, long end) {

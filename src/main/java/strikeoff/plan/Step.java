@@ -252,7 +252,7 @@ public sealed interface Step {
 
     /** True if frames wait for films of their own colour beside them. */
     public boolean mindsNeighbours() {
-      return !dryBetweenNeighbours.equals(Until.NO_WAIT);
+      return dryBetweenNeighbours.isWait();
     }
 
     /** True if it is printed beside others: by several, or beside the step above it. */

@@ -9,6 +9,11 @@ public sealed interface Until {
 
   String text();
 
+  /** False for no wait at all. */
+  default boolean isWait() {
+    return !(this instanceof Time time) || time.span().minutes() != 0;
+  }
+
   /** A stated time; zero for no wait. */
   record Time(Span span) implements Until {
     @Override

@@ -1,11 +1,17 @@
 package strikeoff.report;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
+import gg.jte.generated.precompiled.JtecompareGenerated;
+import gg.jte.generated.precompiled.JteindexGenerated;
+import gg.jte.generated.precompiled.JteplanGenerated;
+import gg.jte.generated.precompiled.JteproblemGenerated;
+import gg.jte.generated.precompiled.JteproposalGenerated;
+import gg.jte.generated.precompiled.JterulesGenerated;
+import gg.jte.html.HtmlInterceptor;
+import gg.jte.html.HtmlTemplateOutput;
+import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.Utf8ByteOutput;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import java.util.function.IntFunction;
 import strikeoff.check.Checked;
 import strikeoff.findings.RuleInfo;
@@ -20,8 +26,6 @@ import strikeoff.report.page.PlanPage;
  * the same bytes for the same result. Line ends are {@code \n}.
  */
 public final class HtmlReport {
-
-  private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
 
   /**
    * As long as the page of a plan or of a batch may get: its lists are cut short until it does, and
@@ -43,9 +47,9 @@ public final class HtmlReport {
   public static byte[] utf8(Checked checked) {
     if (checked instanceof Checked.Judged judged) {
       PlanPage page = PlanPages.of(judged);
-      return bounded("plan.jte", page, page::cut);
+      return bounded(JteplanGenerated::render, page, page::cut);
     }
-    return rendered("problem.jte", ProblemPages.of(checked));
+    return rendered(JteproblemGenerated::render, ProblemPages.of(checked));
   }
 
   /**
@@ -56,7 +60,7 @@ public final class HtmlReport {
    */
   public static String index(String title, List<IndexEntry> entries) {
     IndexPage page = IndexPages.of(title, entries);
-    return text(bounded("index.jte", page, page::cut));
+    return text(bounded(JteindexGenerated::render, page, page::cut));
   }
 
   /**
@@ -65,20 +69,25 @@ public final class HtmlReport {
    * @param policy the limits that come with the program
    */
   public static byte[] rules(List<RuleInfo> rules, Policy policy) {
-    return rendered("rules.jte", RulesPages.of(rules, policy));
+    return rendered(JterulesGenerated::render, RulesPages.of(rules, policy));
   }
 
   /** The page that compares two versions of a plan or of a batch. */
   public static String comparison(Comparison comparison) {
-    return text(rendered("compare.jte", ComparePages.of(comparison)));
+    return text(rendered(JtecompareGenerated::render, ComparePages.of(comparison)));
   }
 
   /** The page of a proposed run, beside the plan's own. */
   public static String proposal(Proposal.Found found) {
-    return text(rendered("proposal.jte", ProposalPages.of(found)));
+    return text(rendered(JteproposalGenerated::render, ProposalPages.of(found)));
   }
 
-  private static byte[] bounded(String template, Object page, IntFunction<?> cut) {
+  /** A page's template, as the build has compiled it. */
+  private interface Template<P> {
+    void render(HtmlTemplateOutput out, HtmlInterceptor none, P page);
+  }
+
+  private static <P> byte[] bounded(Template<P> template, P page, IntFunction<P> cut) {
     byte[] bytes = rendered(template, page);
     for (int times = 2; bytes.length > MOST_BYTES && times <= SHORTEST; times *= 2) {
       bytes = rendered(template, cut.apply(times));
@@ -86,9 +95,9 @@ public final class HtmlReport {
     return bytes;
   }
 
-  private static byte[] rendered(String template, Object page) {
+  private static <P> byte[] rendered(Template<P> template, P page) {
     Utf8ByteOutput out = new Utf8ByteOutput();
-    ENGINE.render(template, Map.of("page", page), new VisibleOutput(out));
+    template.render(new OwaspHtmlTemplateOutput(new VisibleOutput(out)), null, page);
     return out.toByteArray();
   }
 

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strikeoff.check.Checked;
 import strikeoff.day.Resource;
+import strikeoff.day.Use;
 import strikeoff.day.facts.Busy;
 import strikeoff.day.facts.ClearedRun;
 import strikeoff.day.facts.CriticalChain;
@@ -53,7 +54,7 @@ final class RunTables {
       tables.add(cleared(cleared, units));
     }
     tables.add(chain(figures, units));
-    if (!figures.waitingByCause().isEmpty()) {
+    if (!figures.waitedFor().isEmpty()) {
       tables.add(waiting(figures, units));
     }
     tables.add(busy(figures));
@@ -147,10 +148,9 @@ final class RunTables {
 
   private static TableBlock waiting(RunFigures figures, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
-    figures
-        .waitingByCause()
-        .forEach(
-            (cause, span) -> rows.add(List.of(Cell.of(cause.text(units)), Cell.of(span.text()))));
+    for (Use.WaitedFor cause : figures.waitedFor()) {
+      rows.add(List.of(Cell.of(cause.doing().text(units)), Cell.of(cause.span().text())));
+    }
     return new TableBlock(
         "Waiting",
         List.of(words("For"), number("Takes")),

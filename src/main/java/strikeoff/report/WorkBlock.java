@@ -10,6 +10,7 @@ import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
+import strikeoff.units.Measures;
 
 /**
  * A block of work that people think of as one: all impressions of one colour over a set, or tasks
@@ -109,7 +110,7 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
         && first.start().day() == next.start().day()
         && (first.kind() == Task.Kind.PRINT
             ? colour(first, run).equals(colour(next, run))
-            : first.doing().equals(next.doing()));
+            : first.doing().text(Measures.METRIC).equals(next.doing().text(Measures.METRIC)));
   }
 
   private static WorkBlock block(List<Task> tasks, Timeline run) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -322,10 +321,10 @@ class HoursTest {
             new Hours(List.of(new Hours.Day(480, 1020)), new PlanPath("hours")));
     assertThat(use.handsOn().minutes()).isEqualTo(50);
     // 9:10 to 9:20 and 9:30 to 10:00; then 10:00 to 10:20
-    assertThat(use.waitingByCause())
+    assertThat(use.waitedFor())
         .containsExactly(
-            Map.entry(Doing.Wait.BETWEEN_COLOURS, new Span(40)),
-            Map.entry(Doing.Wait.BEFORE_MOVING, new Span(20)));
+            new Use.WaitedFor(Doing.Wait.BETWEEN_COLOURS, new Span(40)),
+            new Use.WaitedFor(Doing.Wait.BEFORE_MOVING, new Span(20)));
     assertThat(use.waiting().minutes()).isEqualTo(60);
   }
 

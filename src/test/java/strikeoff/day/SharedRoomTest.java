@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import strikeoff.day.Use.WaitedFor;
 import strikeoff.day.facts.Busy;
 import strikeoff.day.facts.NotInRoom;
 import strikeoff.day.facts.RunFigures;
@@ -56,9 +57,9 @@ class SharedRoomTest {
         .containsExactly("9:16:40 s1 sink", "9:26:40 s2 sink", "9:36:40 s3 sink");
     assertThat(queues(one)).containsExactly("9:17:30 Tam waits for the sink to 9:36:40");
     RunFigures figures = PrintDay.figures(one);
-    assertThat(figures.waitingByCause())
+    assertThat(figures.waitedFor())
         .containsExactly(
-            Map.entry(new Doing.ForPiece(Resource.Kind.SINK, 1), new Span(1150.0 / 60)));
+            new WaitedFor(new Doing.ForPiece(Resource.Kind.SINK, 1), new Span(1150.0 / 60)));
     // Wren works meanwhile, so that it is nobody's idle time but Tam's.
     assertThat(one.waiting().minutes()).isZero();
     // What decides the finish at 9:46:40 is the sink: 15 min, two prints of 50 s, three washes.
@@ -98,8 +99,9 @@ class SharedRoomTest {
             "9:17:30 Tam waits for the sink to 9:36:40",
             "9:36:40 s2 waits for the drying place to 9:56:40",
             "9:46:40 s3 waits for the drying place to 10:26:40");
-    assertThat(PrintDay.figures(one).waitingByCause())
-        .containsOnlyKeys(new Doing.ForPiece(Resource.Kind.SINK, 1));
+    assertThat(PrintDay.figures(one).waitedFor())
+        .extracting(WaitedFor::doing)
+        .containsExactly(new Doing.ForPiece(Resource.Kind.SINK, 1));
 
     // Two: s3 takes the first one again, 10 min after it was washed.
     Timeline two = twoPrint().equipment(1, 1, 1, 2).timeline();
@@ -182,7 +184,7 @@ class SharedRoomTest {
             busy(PrintDay.figures(held), Resource.Kind.HAIR_DRYER, "hair-dryer").busy().minutes())
         .isEqualTo(20);
     // Tam is still mixing until 9:40 while Wren washes to 9:47:30: nobody is idle but the cloth.
-    assertThat(PrintDay.figures(held).waitingByCause()).isEmpty();
+    assertThat(PrintDay.figures(held).waitedFor()).isEmpty();
 
     Timeline blown = mixingAndDrying(Draught.By.FAN).timeline();
     assertThat(starts(blown, Task.Kind.WAIT)).containsExactly("9:17:30");

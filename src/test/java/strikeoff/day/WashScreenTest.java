@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import strikeoff.day.Use.WaitedFor;
 import strikeoff.day.facts.IdleScreen;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
@@ -106,10 +106,10 @@ class WashScreenTest {
             .equipment(1, 1, 1, 1)
             .timeline();
     assertThat(clock(day.impressions().get(2).laid())).isEqualTo("10:27:00");
-    assertThat(PrintDay.figures(day).waitingByCause())
+    assertThat(PrintDay.figures(day).waitedFor())
         .containsExactly(
-            Map.entry(new Doing.ForPiece(Resource.Kind.DRYING_PLACE, 1), new Span(20)),
-            Map.entry(new Doing.ScreenIsDry("s2"), new Span(30)));
+            new WaitedFor(new Doing.ForPiece(Resource.Kind.DRYING_PLACE, 1), new Span(20)),
+            new WaitedFor(new Doing.ScreenIsDry("s2"), new Span(30)));
     // load, two prints, both washes, s1 drying while s2 waits, s2 drying, the eye, its wash
     assertThat(PrintDay.figures(day).chain().links())
         .extracting(

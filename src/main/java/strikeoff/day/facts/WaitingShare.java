@@ -2,10 +2,10 @@ package strikeoff.day.facts;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import strikeoff.day.Doing;
 import strikeoff.day.Use;
+import strikeoff.day.Use.WaitedFor;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Step;
@@ -33,9 +33,6 @@ public record WaitingShare(
   public WaitingShare {
     waitedFor = List.copyOf(waitedFor);
   }
-
-  /** One cause of waiting, with all the time that it takes. */
-  public record WaitedFor(Doing doing, Span span) {}
 
   /** What is waited for in words, longest first, each with its time. */
   public List<String> causes(Measures units) {
@@ -67,11 +64,11 @@ public record WaitingShare(
   static List<WaitingShare> of(Use use, RunFigures figures) {
     List<WaitedFor> waited = new ArrayList<>();
     double batches = 0;
-    for (Map.Entry<Doing, Span> cause : use.waitingByCause().entrySet()) {
-      if (cause.getKey() instanceof Doing.OfStep of && of.step() instanceof Step.Fix) {
-        batches += cause.getValue().minutes();
+    for (WaitedFor cause : use.waitedFor()) {
+      if (cause.doing() instanceof Doing.OfStep of && of.step() instanceof Step.Fix) {
+        batches += cause.span().minutes();
       } else {
-        waited.add(new WaitedFor(cause.getKey(), cause.getValue()));
+        waited.add(cause);
       }
     }
     double waiting = use.waiting().minutes() - batches;

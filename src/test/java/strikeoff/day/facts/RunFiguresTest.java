@@ -79,7 +79,7 @@ class RunFiguresTest {
     assertThat(figures.chain().links())
         .extracting(link -> link.doing().text(Measures.METRIC))
         .containsExactly("mix blue", "mix ink", "printing with s2", "wash out s1", "wash out s2");
-    assertThat(figures.waitingByCause()).isEmpty();
+    assertThat(figures.waitedFor()).isEmpty();
   }
 
   /**
