@@ -191,7 +191,19 @@ public record Checker(
     return check(name, text.getBytes(StandardCharsets.UTF_8));
   }
 
+  /**
+   * Checks a plan's text that is tried in another's place. Where only pastes are mixed otherwise,
+   * what doesn't depend on it is not derived anew.
+   */
+  public Checked check(String text, Checked.Judged instead) {
+    return check(instead.file(), text.getBytes(StandardCharsets.UTF_8), Optional.of(instead));
+  }
+
   private Checked check(String name, byte[] bytes) {
+    return check(name, bytes, Optional.empty());
+  }
+
+  private Checked check(String name, byte[] bytes, Optional<Checked.Judged> instead) {
     try {
       PlanReading reading = PlanReader.read(name, bytes, policy(), studio.stock(), bounds, units);
       if (reading instanceof PlanReading.Unreadable unreadable) {
@@ -200,7 +212,7 @@ public record Checker(
       PlanReading.Readable read = (PlanReading.Readable) reading;
       List<Problem> unknown = unknownRules(read.plan(), read.map());
       return unknown.isEmpty()
-          ? judged(name, read.plan(), read.map())
+          ? judged(name, read.plan(), read.map(), facts(read.plan(), instead))
           : new Checked.Unreadable(name, read.map().lines(), unknown);
     } catch (RuntimeException | StackOverflowError e) {
       if (ShortOfMemory.caused(e)) {
@@ -229,8 +241,14 @@ public record Checker(
     return problems.sorted();
   }
 
-  private Checked judged(String name, PrintPlan plan, SourceMap source) {
-    Facts facts = Facts.derive(plan, policy(), effort);
+  private Facts facts(PrintPlan plan, Optional<Checked.Judged> instead) {
+    return instead
+        .filter(other -> other.plan().isButForMixing(plan))
+        .map(other -> other.facts().mixed(plan))
+        .orElseGet(() -> Facts.derive(plan, policy(), effort));
+  }
+
+  private Checked judged(String name, PrintPlan plan, SourceMap source, Facts facts) {
     Judgement first =
         rules.judge(
             facts.forRules(),

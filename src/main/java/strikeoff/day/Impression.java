@@ -2,6 +2,7 @@ package strikeoff.day;
 
 import strikeoff.document.PlanPath;
 import strikeoff.layout.Footprint;
+import strikeoff.plan.Paste;
 
 /**
  * One print of one separation at one placement.
@@ -21,4 +22,10 @@ public record Impression(
     Moment laid,
     Moment lifted,
     Film film,
-    PlanPath path) {}
+    PlanPath path) {
+
+  /** The same of a paste that is mixed otherwise. */
+  public Impression with(Paste other) {
+    return new Impression(id, step, set, footprint.with(other), person, laid, lifted, film, path);
+  }
+}

@@ -26,8 +26,10 @@ import strikeoff.sequence.Sequence;
  */
 public record Facts(
     Layout layout,
+    Screens screens,
     Swatches swatches,
     Timeline timeline,
+    Sequence sequence,
     Pastes pastes,
     Fixing fixing,
     Fibres fibres,
@@ -51,22 +53,51 @@ public record Facts(
     Layout layout = Layout.of(plan, policy);
     Swatches swatches = Swatches.of(plan, layout, policy);
     Timeline timeline = Timeline.of(plan, layout, policy, effort, new Lives(plan, policy)::least);
+    return mixed(
+        plan,
+        policy,
+        layout,
+        Screens.of(plan, policy),
+        swatches,
+        timeline,
+        Sequence.of(plan, layout, timeline, policy));
+  }
+
+  /**
+   * The facts of a plan that {@linkplain PrintPlan#isButForMixing is} the one of these facts but
+   * for what its pastes are mixed from, and how much of them: everything lies, is printed and dries
+   * as it did.
+   */
+  public Facts mixed(PrintPlan plan) {
+    return mixed(plan, policy, layout, screens, swatches, timeline.with(plan.pastes()), sequence);
+  }
+
+  private static Facts mixed(
+      PrintPlan plan,
+      Policy policy,
+      Layout layout,
+      Screens screens,
+      Swatches swatches,
+      Timeline timeline,
+      Sequence sequence) {
     Pastes pastes = Pastes.of(plan, timeline, policy);
     Fixing fixing = Fixing.of(plan, timeline, pastes.ages(), policy);
     Fibres fibres = Fibres.of(plan, timeline, policy);
     Care care = Care.of(plan, fixing, policy);
     List<Evidence> evidence = new ArrayList<>();
     evidence.addAll(layout.evidence());
-    evidence.addAll(Screens.of(plan, policy).evidence());
+    evidence.addAll(screens.evidence());
     evidence.addAll(swatches.evidence());
     evidence.addAll(timeline.evidence());
-    evidence.addAll(Sequence.of(plan, layout, timeline, policy).evidence());
+    evidence.addAll(sequence.evidence());
     evidence.addAll(pastes.evidence());
     evidence.addAll(fixing.evidence());
     evidence.add(ClothMass.of(plan, policy));
     evidence.addAll(fibres.evidence());
     evidence.addAll(care.evidence());
-    return new Facts(layout, swatches, timeline, pastes, fixing, fibres, care, policy, evidence);
+    return new Facts(
+        layout, screens, swatches, timeline, sequence, pastes, fixing, fibres, care, policy,
+        evidence);
   }
 
   /** What the rules are given: the facts, and the limits they compare them with. */

@@ -17,4 +17,10 @@ public record Footprint(
     Screen screen,
     Paste paste,
     Geometry image,
-    Geometry frame) {}
+    Geometry frame) {
+
+  /** The same of a paste that is mixed otherwise. */
+  public Footprint with(Paste other) {
+    return new Footprint(placement, separation, screen, other, image, frame);
+  }
+}

@@ -122,7 +122,7 @@ public final class EditTrials {
     if (changed.isEmpty()) {
       return Optional.empty();
     }
-    if (!(checker.check(before.file(), changed.get()) instanceof Checked.Judged after)
+    if (!(checker.check(changed.get(), before) instanceof Checked.Judged after)
         || !after.failedRules().isEmpty()
         || !clears(before, after, finding)
         || harms(before, after)) {

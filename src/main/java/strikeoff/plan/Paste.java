@@ -50,6 +50,28 @@ public record Paste(
     recipe = List.copyOf(recipe);
   }
 
+  /** The same, whatever it is mixed from and however much of it. */
+  Paste unmixed() {
+    return new Paste(
+        name,
+        medium,
+        groups,
+        colour,
+        transparent,
+        Optional.empty(),
+        List.of(),
+        alkaliInPaste,
+        thickener,
+        storage,
+        mixedBefore,
+        deposit,
+        frameSafe,
+        liftSafe,
+        strikeOff,
+        label,
+        path);
+  }
+
   /** Paint of no opaque grade: it tints what lies under it and hides a part of it as well. */
   public boolean translucent() {
     return transparent && medium == Medium.PAINT;

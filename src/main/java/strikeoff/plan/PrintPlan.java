@@ -1,5 +1,6 @@
 package strikeoff.plan;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,6 +72,21 @@ public record PrintPlan(
 
   /** The same plan with another run. */
   public PrintPlan with(List<Step> otherRun) {
+    return with(pastes, otherRun);
+  }
+
+  /** Whether the plans differ in what pastes are mixed from, and how much of them, at the most. */
+  public boolean isButForMixing(PrintPlan other) {
+    return unmixed().equals(other.unmixed());
+  }
+
+  private PrintPlan unmixed() {
+    Map<String, Paste> unmixed = new LinkedHashMap<>(pastes);
+    unmixed.replaceAll((name, paste) -> paste.unmixed());
+    return with(unmixed, run);
+  }
+
+  private PrintPlan with(Map<String, Paste> otherPastes, List<Step> otherRun) {
     return new PrintPlan(
         title,
         notes,
@@ -83,7 +99,7 @@ public record PrintPlan(
         handling,
         equipment,
         screens,
-        pastes,
+        otherPastes,
         designs,
         arrangements,
         otherRun,

@@ -52,6 +52,8 @@ import strikeoff.plan.Step;
 import strikeoff.plan.Storage;
 import strikeoff.plan.Table;
 import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.screens.Screens;
+import strikeoff.sequence.Sequence;
 import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
@@ -100,8 +102,10 @@ final class Estuary {
         source,
         new Facts(
             layout,
+            new Screens(List.of()),
             EstuaryFacts.swatches(plan),
             timeline,
+            new Sequence(List.of()),
             EstuaryFacts.pastes(plan, texts),
             EstuaryFacts.fixing(),
             new Fibres(Optional.empty(), List.of()),

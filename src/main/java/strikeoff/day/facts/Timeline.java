@@ -92,6 +92,24 @@ public record Timeline(
         evidence(day, plan, known));
   }
 
+  /**
+   * The same run with pastes that are mixed otherwise, which changes nothing that it holds but what
+   * its impressions are printed with.
+   *
+   * @param pastes by name
+   */
+  public Timeline with(Map<String, Paste> pastes) {
+    return new Timeline(
+        tasks,
+        impressions.stream().map(i -> i.with(pastes.get(i.footprint().paste().name()))).toList(),
+        contacts,
+        start,
+        finish,
+        handsOn,
+        waiting,
+        evidence);
+  }
+
   /** All facts; what is tried on the run comes from {@link #tried}, in its order. */
   private static List<Evidence> evidence(DayRun day, PrintPlan plan, Beforehand known) {
     Policy policy = known.policy();
