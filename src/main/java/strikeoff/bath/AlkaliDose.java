@@ -6,6 +6,7 @@ import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.paste.ForRecipe;
 import strikeoff.paste.HeldAlkali;
 import strikeoff.paste.PasteDose;
@@ -16,9 +17,6 @@ import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Measures;
-import strikeoff.units.Numbers;
-import strikeoff.units.PerKilogram;
-import strikeoff.units.Range;
 
 /**
  * The alkali in a dye paste that is batched or steamed with no other.
@@ -76,7 +74,7 @@ public record AlkaliDose(
                               dose,
                               perKilogramMeant(paste, work.policy()),
                               here(paste, dose, work.policy()),
-                              List.of(new Evidence.Related("fixed here", fix.path())),
+                              List.of(new Evidence.Related(Tie.FIXED_HERE, fix.path())),
                               dose.path())));
         }
       }
@@ -97,11 +95,6 @@ public record AlkaliDose(
         && inPot <= policy.fixing().alkaliRecipeMost().value();
   }
 
-  /** A question about the likeliest slip, with a blank after it; or nothing. */
-  public String asking() {
-    return perKilogramMeant ? "Were grams for a kilogram of paste weighed into this pot? " : "";
-  }
-
   /** As recipes weigh it, and enough for the dye that there is. */
   private static Optional<ForRecipe> here(Paste paste, PasteDose dose, Policy policy) {
     double forDye = policy.fixing().alkaliLowPerDye().value() * dose.dyeGrams().high();
@@ -113,12 +106,6 @@ public record AlkaliDose(
         Math.max(policy.fixing().alkaliRecipeMost().value(), forDye));
   }
 
-  /** What to weigh in, in words. */
-  public String weighIn(Measures units) {
-    return here.map(h -> h.text(units)).orElse("enough")
-        + (soda ? " of soda ash" : " of baking soda");
-  }
-
   /** The same as edits, where the recipe's alkali is weighed as it counts. */
   public List<List<Edit>> edits(Measures units) {
     return pure ? here.map(h -> h.edits(units)).orElseGet(List::of) : List.of();
@@ -126,25 +113,5 @@ public record AlkaliDose(
 
   public boolean perDyeKnown() {
     return dose.hasDye();
-  }
-
-  /** Both figures, as in {@code 20 g of alkali in a kilogram, 0.5 g for each gram of dye}. */
-  public String spoken(Measures units) {
-    return (PerKilogram.isMetric(units)
-            ? grams(dose.alkaliGrams(), 1) + " g"
-            : PerKilogram.text(dose.alkaliGrams(), units))
-        + " of alkali in "
-        + PerKilogram.whole(units)
-        + (perDyeKnown()
-            ? ", " + grams(dose.alkaliPerDye(), 2) + " " + PerKilogram.forEach(units) + " of dye"
-            : "");
-  }
-
-  /** A range whose ends show the same figure is none to a reader. */
-  private static String grams(Range range, int digits) {
-    String low = Numbers.plain(range.low(), digits);
-    String high = Numbers.plain(range.high(), digits);
-    return Numbers.plain(range.best(), digits)
-        + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
   }
 }

@@ -7,8 +7,6 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.paste.SodaLife;
 import strikeoff.units.Mass;
-import strikeoff.units.Measures;
-import strikeoff.units.Span;
 
 /**
  * What alkali dye finds where it is soaked, batched or steamed.
@@ -55,31 +53,5 @@ public record AlkaliForDye(
   /** How many pastes have none of their own. */
   public int without() {
     return dyes.size();
-  }
-
-  /** Where to put the alkali, in words: the soak first where a paste would die of it. */
-  public String mending(Measures units) {
-    if (instead.isPresent()) {
-      return instead.get();
-    }
-    if (sodaForBath.isPresent()) {
-      return "Put "
-          + sodaForBath.get().enough(units)
-          + " of soda ash"
-          + saltForBath.map(salt -> " and " + salt.enough(units) + " of salt").orElse("")
-          + " into the bath";
-    }
-    if (shortLived.isEmpty()) {
-      return "Put the alkali into the paste, "
-          + weighedIn
-          + ", and write it into the recipe; or soak the cloth in soda before";
-    }
-    SodaLife first = shortLived.get(0);
-    return "Soak the cloth in soda before and dry it; in the paste the alkali would leave "
-        + first.paste()
-        + " at least "
-        + new Span(Math.floor(first.lifeMinutes().low())).text()
-        + " of life, and from mixing to its last print the run takes "
-        + first.needed().text();
   }
 }

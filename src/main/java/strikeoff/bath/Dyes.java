@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import strikeoff.day.Impression;
 import strikeoff.document.Edit;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.paste.Recipe;
 import strikeoff.paste.SodaLife;
 import strikeoff.plan.Medium;
@@ -77,7 +78,9 @@ final class Dyes {
                 .flatMap(p -> SodaLife.of(p, work.plan(), work.timeline(), work.policy()).stream())
                 .filter(SodaLife::tooShort)
                 .toList(),
-            bare.stream().map(p -> new Evidence.Related("paste without alkali", p.path())).toList(),
+            bare.stream()
+                .map(p -> new Evidence.Related(Tie.PASTE_WITHOUT_ALKALI, p.path()))
+                .toList(),
             soda,
             salt,
             work.proteinFibres().isEmpty() ? Optional.empty() : Optional.of(work.steam()),
@@ -164,7 +167,7 @@ final class Dyes {
             bath.hasAlkali(),
             (bath.saltGramsPerLitre().high() > 0 ? "salt and " : "")
                 + (bath.hasAlkali() ? "alkali" : "no alkali"),
-            own.stream().map(p -> new Evidence.Related("paste with alkali", p.path())).toList(),
+            own.stream().map(p -> new Evidence.Related(Tie.PASTE_WITH_ALKALI, p.path())).toList(),
             soak.path().key("bath")));
   }
 
@@ -199,8 +202,8 @@ final class Dyes {
     Impression last = prints.get(prints.size() - 1);
     Optional<Step.Fix> late = fixes.stream().filter(f -> f.number() > number).findFirst();
     List<Evidence.Related> related = new ArrayList<>();
-    related.add(new Evidence.Related("printed here", last.path()));
-    late.ifPresent(fix -> related.add(new Evidence.Related("this comes too late", fix.path())));
+    related.add(new Evidence.Related(Tie.PRINTED_HERE, last.path()));
+    late.ifPresent(fix -> related.add(new Evidence.Related(Tie.TOO_LATE, fix.path())));
     return new DyeAtWater(
         FixingRun.names(FixingRun.pastes(prints)),
         prints.size(),

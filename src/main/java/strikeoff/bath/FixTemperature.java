@@ -6,7 +6,6 @@ import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.units.Measures;
-import strikeoff.units.Phrase;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -43,65 +42,24 @@ public record FixTemperature(
     return batched ? warmth.bears() : warmth.coolest();
   }
 
-  /** The same in words. */
-  public String enough(Measures units) {
-    return enough().enough(units);
-  }
-
-  /** What to do where it is too cold, as an instruction without a full stop. */
-  public String warming(Measures units) {
-    return !batched
-        ? "Warm the bath to " + enough(units) + ", cover it and stand it in warm water"
-        : "Keep it at "
-            + enough(units)
-            + " or warmer: in an airing cupboard, or under a blanket with a hot-water bottle";
-  }
-
-  /** What spares the dye where it is too hot, likewise. */
-  public String cooling(Measures units) {
-    return isTooWarmForCloth()
-        ? Phrase.capital(steam()) + ": " + clothStands(units)
-        : "Let it cool to between "
-            + warmth.coolest().enough(units)
-            + " and "
-            + warmest().most(units);
-  }
-
-  /** Edits for {@link #cooling}. */
+  /** Edits that cool it, or have the print steamed where the cloth stands no such water. */
   public List<List<Edit>> coolingEdits(Measures units) {
     return isTooWarmForCloth()
         ? toSteam
         : List.of(List.of(new Edit.Write(path, warmest().most(units))));
   }
 
-  private boolean isTooWarmForCloth() {
+  /** True if the cloth stands no water that fixes. */
+  public boolean isTooWarmForCloth() {
     return enough().compareTo(stands) > 0;
   }
 
-  private Temperature warmest() {
+  /** How warm it may be at the most, for dye and cloth. */
+  public Temperature warmest() {
     return warmth.warmest().compareTo(stands) > 0 ? stands : warmth.warmest();
   }
 
-  private String steam() {
-    return "steam the print for " + steamed.text() + ", with baking soda in the paste";
-  }
-
-  private String clothStands(Measures units) {
-    return fibre + " stands water of " + stands.most(units) + " at the most";
-  }
-
-  /** The same where no batch is kept so warm, or where it is far too cold. */
-  public String warmingOrSteam(Measures units) {
-    String steam = steam();
-    if (isTooWarmForCloth()) {
-      return Phrase.capital(steam) + ": " + clothStands(units);
-    }
-    return tooWarmToKeep
-        ? Phrase.capital(steam) + ": nobody keeps a batch at " + warmth.coolest().enough(units)
-        : warming(units) + "; or " + steam;
-  }
-
-  /** Edits for {@link #warmingOrSteam}. */
+  /** Edits that warm it, where that can be done, and that have the print steamed. */
   public List<List<Edit>> edits(Measures units) {
     List<List<Edit>> edits = new ArrayList<>();
     if (!tooWarmToKeep && !isTooWarmForCloth()) {

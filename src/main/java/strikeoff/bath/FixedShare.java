@@ -3,7 +3,6 @@ package strikeoff.bath;
 import strikeoff.colour.Lab;
 import strikeoff.plan.Colour;
 import strikeoff.policy.ReactiveGroup;
-import strikeoff.units.Numbers;
 import strikeoff.units.Range;
 
 /**
@@ -52,28 +51,5 @@ public record FixedShare(
   /** True if its paste was past its life at its last print. */
   public boolean aged() {
     return alive.low() < 1;
-  }
-
-  /** In words, as in {@code about 42 % (11 to 55 %)}. */
-  public String spoken() {
-    return spoken(share);
-  }
-
-  /** The share that still lived, likewise. */
-  public String living() {
-    return spoken(alive);
-  }
-
-  private static String spoken(Range share) {
-    String best = percent(share.best());
-    String low = percent(share.low());
-    String high = percent(share.high());
-    return low.equals(high)
-        ? "about " + best + " %"
-        : "about " + best + " % (" + low + " to " + high + " %)";
-  }
-
-  private static String percent(double share) {
-    return Numbers.fixed(100 * share, 0);
   }
 }

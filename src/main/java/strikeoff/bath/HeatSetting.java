@@ -63,19 +63,6 @@ public record HeatSetting(
     return temperature.compareTo(harmsAbove) > 0;
   }
 
-  /** What to do where it is too hot for the cloth, as an instruction without a full stop. */
-  public String cooling(Measures units) {
-    return serves()
-        ? "Set it to "
-            + gentle.most(units)
-            + (labelled && gentle.equals(coolest)
-                ? ", as " + asks + " asks, for "
-                : " at most, for ")
-            + neededGently.byTheWatch()
-            + " at least"
-        : nothingServes(units);
-  }
-
   /** The same as edits; none where no heat serves. */
   public List<List<Edit>> coolingEdits(Measures units) {
     return serves() ? List.of(at(gentle.most(units), neededGently)) : List.of();
@@ -84,13 +71,6 @@ public record HeatSetting(
   /** True if it heats one spot after another; an oven heats all that it holds. */
   public boolean inSpots() {
     return with != Step.Heat.OVEN;
-  }
-
-  /** What to do where it is too cool for the paint. */
-  public String heating(Measures units) {
-    return serves()
-        ? "Set it to " + coolest.enough(units) + " at the film for " + neededThere.byTheWatch()
-        : nothingServes(units);
   }
 
   /** The same as edits; none where no heat serves. */
@@ -104,23 +84,5 @@ public record HeatSetting(
     return lasts.compareTo(needed) >= 0
         ? List.of(warmth)
         : List.of(warmth, new Edit.Write(timePath, needed.byTheWatch()));
-  }
-
-  private String nothingServes(Measures units) {
-    return "No heat both sets "
-        + asks
-        + " and spares the cloth: "
-        + fibre
-        + " takes harm above "
-        + harmsAbove.most(units)
-        + ", and "
-        + asks
-        + " asks for "
-        + coolest.enough(units)
-        + ", "
-        + basis
-        + ". Take a paint whose label asks for "
-        + harmsAbove.most(units)
-        + " or less, or another cloth";
   }
 }

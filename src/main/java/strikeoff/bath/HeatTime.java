@@ -29,20 +29,6 @@ public record HeatTime(
     PlanPath path)
     implements Evidence {
 
-  /**
-   * What sets them, as an instruction without a full stop: as hot as they ask and the cloth stands,
-   * and as long.
-   */
-  public String mending(Measures units) {
-    if (heat.harms()) {
-      return heat.cooling(units);
-    }
-    boolean cool = heat.temperature().compareTo(heat.coolest()) < 0;
-    return cool
-        ? heat.heating(units)
-        : "Leave it " + more.text() + " longer" + (heat.inSpots() ? " at every spot" : "");
-  }
-
   /** The same as edits. */
   public List<List<Edit>> edits(Measures units) {
     if (heat.harms()) {

@@ -43,11 +43,6 @@ public record IronTime(
     marks = List.copyOf(marks);
   }
 
-  /** In words, where both are ironed. */
-  public String eachSide() {
-    return sides > 1 ? " on both sides" : "";
-  }
-
   /** What each spot would get if the step's time were meant for all of them. */
   public Span shared() {
     return new Span(each.minutes() / (Math.max(1.0, spots) * sides));
@@ -61,22 +56,6 @@ public record IronTime(
   /** True if each spot gets more than it needs. */
   public boolean canBeShorter() {
     return needed.compareTo(each) < 0;
-  }
-
-  /** What makes it shorter, as an instruction without a full stop. */
-  public String shortening() {
-    return (with == Step.Heat.IRON
-            ? "A press takes more at a time, and an oven all that it holds"
-            : "An oven takes all that it holds at once")
-        + (canBeShorter()
-            ? "; with the "
-                + with.text()
-                + " "
-                + needed.text()
-                + " at each spot are enough, "
-                + atLeast().text()
-                + " in all"
-            : "");
   }
 
   /** The same as edits. */

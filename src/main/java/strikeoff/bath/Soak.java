@@ -1,18 +1,14 @@
 package strikeoff.bath;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import strikeoff.chemistry.SodaSolution;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.policy.Limit;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
-import strikeoff.units.Measures;
-import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
@@ -153,17 +149,6 @@ public record Soak(
     return !proteinFibres.isEmpty();
   }
 
-  /** A bath that the cloth can move in and that is neither weak nor strong, in words. */
-  public String refilled(Measures units) {
-    List<String> parts = new ArrayList<>();
-    parts.add(waterToCover.enough(units) + " of water");
-    parts.add(sodaForThat.enough(units) + " of soda ash");
-    if (saltForThat.grams() > 0) {
-      parts.add(saltForThat.enough(units) + " of salt");
-    }
-    return Phrase.list(parts);
-  }
-
   /** The same as edits. */
   public List<List<Edit>> refill() {
     Optional<Edit> water = writing.water(waterToCover);
@@ -203,13 +188,6 @@ public record Soak(
         .toList();
   }
 
-  /** What goes into the bath to use all its soda, in words. */
-  public String weakened(Measures units) {
-    return waterToWeaken.enough(units)
-        + " of water"
-        + (saltForWeaker.grams() > 0 ? " and " + saltForWeaker.enough(units) + " of salt" : "");
-  }
-
   /** True if soda stays on the bottom even by the lowest estimate of its mass. */
   public boolean undissolved() {
     return sodaGramsPerLitre.low() > dissolves.gramsPerLitre();
@@ -225,31 +203,8 @@ public record Soak(
     return hasAlkali() && pH.isEmpty() && (silicate || sodaGrams.low() > 0);
   }
 
-  /** The pH as a sentence, whether or not it is known. */
-  public String pHText(Measures units) {
-    return pH.isPresent()
-        ? "Its pH is about " + acidity(units) + "."
-        : "Its pH is not known at " + temperature.text(units) + " and that strength.";
-  }
-
   /** The highest credible pH; not a number where the model does not hold. */
   public double highestPh() {
     return pH.map(Range::high).orElse(Double.NaN);
-  }
-
-  /** The pH to show, with its range. */
-  public String acidity(Measures units) {
-    if (silicate) {
-      return "not estimated with silicate";
-    }
-    return pH.map(r -> Ratio.toTenth(r.low()) + " to " + Ratio.toTenth(r.high()))
-        .orElse(
-            "not estimated outside "
-                + new Temperature(SodaSolution.COLDEST).text(units)
-                + " to "
-                + new Temperature(SodaSolution.HOTTEST).text(units)
-                + " and "
-                + new Ratio(SodaSolution.STRONGEST)
-                + " mol/kg");
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.paste.Recipe;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
@@ -46,7 +47,7 @@ public record UnweighedAlkali(
 
   private static UnweighedAlkali of(Step.Fix fix, boolean soaked, List<Paste> pastes) {
     List<Related> related = new ArrayList<>();
-    related.add(new Related("fixed here", fix.path()));
+    related.add(new Related(Tie.FIXED_HERE, fix.path()));
     pastes.stream().skip(1).forEach(p -> related.add(new Related(p.name(), path(p))));
     return new UnweighedAlkali(
         fix.number(),

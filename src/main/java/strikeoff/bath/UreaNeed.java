@@ -1,28 +1,31 @@
 package strikeoff.bath;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
+import strikeoff.paste.ForRecipe;
 import strikeoff.paste.PasteDose;
 import strikeoff.paste.Recipe;
 import strikeoff.paste.UsualUrea;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
-import strikeoff.units.PerKilogram;
 
 /**
  * Dye pastes whose recipe holds no urea to speak of, and which are steamed or batched.
  *
  * @param how batch or steam
  * @param pastes with little urea or none
- * @param held how much they hold, in words: no urea, or as much as that in a kilogram
+ * @param mostHeld g of it in a kilogram of the one that holds most
  * @param wrapped how dry their prints are when the step starts
- * @param take how much these recipes take, and recipes in general, in words
+ * @param here how much each of these recipes takes, by the paste; none that holds nothing else
+ * @param usual how much recipes take in general
  * @param edits what writes it into them
  * @param proteinAlone true for silk or wool alone
  * @param soaked true if a soak wets the print before the step
@@ -33,18 +36,16 @@ public record UreaNeed(
     int step,
     Step.Fixing how,
     List<String> pastes,
-    String held,
+    double mostHeld,
     Wrapped wrapped,
-    String take,
+    Map<String, ForRecipe> here,
+    UsualUrea usual,
     List<List<Edit>> edits,
     boolean proteinAlone,
     boolean soaked,
     List<Related> related,
     PlanPath path)
     implements Evidence {
-
-  /** More pastes than that are left out of the words, not of the edits. */
-  private static final int LISTED = 6;
 
   public UreaNeed {
     pastes = List.copyOf(pastes);
@@ -77,6 +78,7 @@ public record UreaNeed(
         FixingRun.pastes(work.before(fix, Medium.DYE)).stream()
             .filter(p -> hardlyAny(p, work))
             .toList();
+    UsualUrea usual = UsualUrea.of(work.plan().cloth(), work.policy());
     return Wrapped.of(work, fix, without)
         .map(
             wrapped ->
@@ -86,48 +88,31 @@ public record UreaNeed(
                     FixingRun.names(without),
                     held(without, work),
                     wrapped,
-                    take(without, work),
+                    take(without, usual, work),
+                    usual,
                     edits(without, work),
                     work.proteinAlone(),
                     work.isSoakedOnPrintBefore(fix),
                     without.stream()
-                        .map(p -> new Evidence.Related("paste without urea", p.path()))
+                        .map(p -> new Evidence.Related(Tie.PASTE_WITHOUT_UREA, p.path()))
                         .toList(),
                     fix.path()));
   }
 
-  private static String held(List<Paste> pastes, FixingRun work) {
-    double most =
-        pastes.stream()
-            .flatMap(p -> dose(p, work).stream())
-            .mapToDouble(dose -> dose.ureaGrams().best())
-            .max()
-            .orElse(0);
-    return most > 0
-        ? "only "
-            + PerKilogram.text(most, work.units())
-            + " of urea in "
-            + PerKilogram.whole(work.units())
-        : "no urea";
+  private static double held(List<Paste> pastes, FixingRun work) {
+    return pastes.stream()
+        .flatMap(p -> dose(p, work).stream())
+        .mapToDouble(dose -> dose.ureaGrams().best())
+        .max()
+        .orElse(0);
   }
 
-  private static String take(List<Paste> pastes, FixingRun work) {
-    UsualUrea usual = UsualUrea.of(work.plan().cloth(), work.policy());
-    List<String> here = new ArrayList<>();
+  private static Map<String, ForRecipe> take(List<Paste> pastes, UsualUrea usual, FixingRun work) {
+    Map<String, ForRecipe> here = new LinkedHashMap<>();
     for (Paste paste : pastes) {
-      usual
-          .in(new Recipe(paste, work.policy()))
-          .ifPresent(
-              urea ->
-                  here.add(
-                      urea.text(work.units())
-                          + (here.isEmpty() ? " of urea" : "")
-                          + " into the recipe of "
-                          + paste.name()));
+      usual.in(new Recipe(paste, work.policy())).ifPresent(urea -> here.put(paste.name(), urea));
     }
-    return here.stream().limit(LISTED).collect(Collectors.joining(", "))
-        + ": "
-        + usual.text(work.units());
+    return here;
   }
 
   /** One alternative: all recipes together. */

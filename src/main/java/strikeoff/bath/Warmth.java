@@ -1,7 +1,6 @@
 package strikeoff.bath;
 
 import java.util.List;
-import strikeoff.units.Measures;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -56,23 +55,5 @@ public record Warmth(
   /** False if no temperature serves all groups on the cloth. */
   public boolean windowsMeet() {
     return coolest.celsius() <= warmest.celsius();
-  }
-
-  /** How much colder than it bears, in words. */
-  public String degreesCold(Measures units) {
-    return Temperature.difference(coldBy, units);
-  }
-
-  /** How much hotter than it stands, in words. */
-  public String degreesHot(Measures units) {
-    return Temperature.difference(hotBy, units);
-  }
-
-  /** How long the slowest paste needs, in words. */
-  public String needed() {
-    String best = new Span(neededMinutes.best()).text();
-    String low = new Span(neededMinutes.low()).text();
-    String high = new Span(neededMinutes.high()).text();
-    return low.equals(best) && high.equals(best) ? best : best + " (" + low + " to " + high + ")";
   }
 }

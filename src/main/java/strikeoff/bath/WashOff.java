@@ -50,11 +50,4 @@ public record WashOff(
   public double hottestCelsius() {
     return hottestWash.map(Temperature::celsius).orElse(Double.NaN);
   }
-
-  /** What is left out, in words. */
-  public String leftOut() {
-    return rinsed
-        ? "wash with detergent"
-        : washed ? "cool rinse before the wash" : "rinse and no wash";
-  }
 }

@@ -63,12 +63,4 @@ public record Wrapped(int prints, int dry, Span waited, Span damp, List<List<Edi
   public boolean anyDry() {
     return dry > 0;
   }
-
-  /** How many have, in words: {@code all 3 prints}, {@code 2 of 3 prints}. */
-  public String driedThrough() {
-    String all = prints == 1 ? "the one print" : "all " + prints + " prints";
-    return dry == prints
-        ? all + (prints == 1 ? " has" : " have")
-        : dry + " of " + prints + " prints " + (dry == 1 ? "has" : "have");
-  }
 }

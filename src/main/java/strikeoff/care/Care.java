@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import strikeoff.bath.Fixing;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Protection;
 import strikeoff.plan.Step;
@@ -45,7 +46,7 @@ public record Care(List<Caution> cautions, List<Evidence> evidence) {
             exposures.add(
                 new Exposure(
                     hazard,
-                    all.stream().map(Caution::named).distinct().toList(),
+                    all.stream().map(Caution::where).distinct().toList(),
                     all.stream().flatMap(c -> c.substances().stream()).distinct().toList(),
                     all.get(0).missing(),
                     lacking,
@@ -53,7 +54,7 @@ public record Care(List<Caution> cautions, List<Evidence> evidence) {
                     all.stream().allMatch(c -> named(c, plan)),
                     all.stream()
                         .skip(1)
-                        .map(c -> new Evidence.Related("here too", c.path()))
+                        .map(c -> new Evidence.Related(Tie.HERE_TOO, c.path()))
                         .toList(),
                     all.get(0).path())));
     return exposures;

@@ -10,7 +10,6 @@ import strikeoff.plan.Protection;
  * Work with one hazard, over the whole plan.
  *
  * @param hazard which
- * @param where the places in words
  * @param substances names of what does the harm: kinds of soda, pastes weighed from powder
  * @param missing what the plan's protection lacks against it
  * @param lacking what it lacks against all hazards of the plan
@@ -21,7 +20,7 @@ import strikeoff.plan.Protection;
  */
 public record Exposure(
     Hazard hazard,
-    List<String> where,
+    List<Workplace> where,
     List<String> substances,
     List<Protection> missing,
     List<Protection> lacking,

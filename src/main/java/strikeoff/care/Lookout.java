@@ -32,6 +32,8 @@ import strikeoff.units.Temperature;
 /** Goes through a run step by step and gathers what can hurt. */
 final class Lookout {
 
+  private static final Hurt PLAIN = new Hurt.Plain();
+
   private final PrintPlan plan;
   private final Fixing fixing;
   private final Policy policy;
@@ -55,16 +57,15 @@ final class Lookout {
   /** In the order of the run; what holds for the whole plan first. */
   List<Caution> all() {
     if (plan.crew().children()) {
-      add(Hazard.CHILDREN, 0, "the class", plan.crew().path(), List.of(), "");
+      add(Hazard.CHILDREN, Workplace.AllDay.CLASS, plan.crew().path(), List.of(), PLAIN);
     }
     if (moved(plan.room().air())) {
       add(
           Hazard.ELECTRICITY,
-          0,
-          "the air of the room",
+          Workplace.AllDay.AIR,
           plan.room().path(),
           List.of(),
-          plan.room().air().text(plan.measures()));
+          new Hurt.MovedAir(plan.room().air()));
     }
     plan.run().forEach(this::look);
     return List.copyOf(cautions);
@@ -73,7 +74,7 @@ final class Lookout {
   private void look(Step step) {
     for (Draught air : step.draughts().values()) {
       if (moved(air)) {
-        add(Hazard.ELECTRICITY, step, air.text(plan.measures()));
+        add(Hazard.ELECTRICITY, step, new Hurt.MovedAir(air));
       }
     }
     if (step instanceof Step.Mix mix) {
@@ -82,7 +83,7 @@ final class Lookout {
       printing(print);
     } else if (step instanceof Step.WashScreen wash) {
       lifting(wash, wash.screens());
-      add(Hazard.SCREEN_WASHING, wash, "");
+      add(Hazard.SCREEN_WASHING, wash, PLAIN);
     } else if (step instanceof Step.Fix fix) {
       fixing(fix);
     } else if (step instanceof Step.Rinse rinse) {
@@ -93,7 +94,7 @@ final class Lookout {
       add(
           heat.with() == Step.Heat.OVEN ? Hazard.OVEN : Hazard.HOT_IRON,
           heat,
-          heat.with().text() + " at " + heat.temperature().text(plan.measures()));
+          new Hurt.DryHeat(heat.with(), heat.temperature()));
     }
   }
 
@@ -101,12 +102,12 @@ final class Lookout {
     List<Paste> pastes = mix.pastes().stream().map(plan.pastes()::get).toList();
     List<String> powder = pastes.stream().filter(this::weighsDye).map(Paste::name).toList();
     if (!powder.isEmpty()) {
-      add(Hazard.DYE_POWDER, mix.number(), mix.title(plan.measures()), mix.path(), powder, "");
-      add(Hazard.VESSELS, mix, "");
+      add(Hazard.DYE_POWDER, new Workplace.InStep(mix), mix.path(), powder, PLAIN);
+      add(Hazard.VESSELS, mix, PLAIN);
     }
     List<String> sodas = pastes.stream().flatMap(this::sodas).distinct().toList();
     if (!sodas.isEmpty()) {
-      add(Hazard.ALKALI, mix.number(), mix.title(plan.measures()), mix.path(), sodas, "");
+      add(Hazard.ALKALI, new Workplace.InStep(mix), mix.path(), sodas, PLAIN);
     }
   }
 
@@ -125,21 +126,21 @@ final class Lookout {
       }
     }
     lifting(print, List.copyOf(screens));
-    add(Hazard.SCREEN_WASHING, print, "");
+    add(Hazard.SCREEN_WASHING, print, PLAIN);
   }
 
   private void lifting(Step step, List<String> screens) {
     double alone = policy.table().longestHandFrame().amount();
-    List<String> heavy = new ArrayList<>();
+    Map<String, Length> heavy = new LinkedHashMap<>();
     for (String name : screens) {
       Screen screen = plan.screens().get(name);
       double side = Math.max(screen.frameLength().mm(), screen.frameWidth().mm());
       if (side > alone) {
-        heavy.add(name + ", " + new Length(side).text(plan.measures()));
+        heavy.put(name, new Length(side));
       }
     }
     if (!heavy.isEmpty()) {
-      add(Hazard.LIFTING, step, String.join("; ", heavy));
+      add(Hazard.LIFTING, step, new Hurt.LongFrames(heavy));
     }
   }
 
@@ -147,20 +148,14 @@ final class Lookout {
     if (fix.how() == Step.Fixing.SOAK) {
       soaking(fix);
     } else if (fix.brushed()) {
-      add(
-          Hazard.ALKALI,
-          fix.number(),
-          fix.title(plan.measures()),
-          fix.path().key("bath"),
-          alkalis(fix),
-          "");
+      add(Hazard.ALKALI, new Workplace.InStep(fix), fix.path().key("bath"), alkalis(fix), PLAIN);
       brushedOn.addAll(alkalis(fix));
     } else if (fix.how() == Step.Fixing.STEAM) {
-      add(Hazard.STEAM, fix, "steam at " + fix.temperature().text(plan.measures()));
+      add(Hazard.STEAM, fix, new Hurt.Steam(fix.temperature()));
       List<String> urea =
           printed.values().stream().filter(this::holdsUrea).map(Paste::name).toList();
       if (!urea.isEmpty()) {
-        add(Hazard.AMMONIA, fix, "urea in " + String.join(", ", urea));
+        add(Hazard.AMMONIA, fix, new Hurt.UreaIn(urea));
       }
       steamed = true;
     }
@@ -176,18 +171,11 @@ final class Lookout {
       return;
     }
     Soak soak = soda.get();
-    String amount =
-        soak.sodaGrams().high() > 0
-            ? new Mass(soak.sodaGrams().best()).text(plan.measures()) + " of soda ash"
-            : "";
-    add(Hazard.ALKALI, fix.number(), fix.title(plan.measures()), soak.path(), alkalis(fix), amount);
-    add(
-        Hazard.DRAIN,
-        fix.number(),
-        fix.title(plan.measures()),
-        soak.path(),
-        List.of(),
-        drained(soak));
+    Workplace here = new Workplace.InStep(fix);
+    Hurt amount =
+        soak.sodaGrams().high() > 0 ? new Hurt.SodaAsh(new Mass(soak.sodaGrams().best())) : PLAIN;
+    add(Hazard.ALKALI, here, soak.path(), alkalis(fix), amount);
+    add(Hazard.DRAIN, here, soak.path(), List.of(), new Hurt.SpentBath(soak));
     hot(fix, fix.temperature());
     washedOff();
   }
@@ -199,7 +187,7 @@ final class Lookout {
         printed.values().stream().filter(this::leavesAlkali).map(Paste::name).toList();
     List<String> held = Stream.concat(brushedOn.stream(), alkaline.stream()).toList();
     if (!held.isEmpty()) {
-      add(Hazard.DRAIN, step, "alkali from " + String.join(", ", held));
+      add(Hazard.DRAIN, step, new Hurt.AlkaliFrom(held));
     }
     washedOff();
   }
@@ -218,7 +206,7 @@ final class Lookout {
 
   private void hot(Step step, Temperature temperature) {
     if (temperature.celsius() > policy.care().scaldsAbove().celsius()) {
-      add(Hazard.HOT_WATER, step, "water at " + temperature.text(plan.measures()));
+      add(Hazard.HOT_WATER, step, new Hurt.HotWater(temperature));
     }
   }
 
@@ -260,30 +248,18 @@ final class Lookout {
     return substance.role() == Substance.Role.ALKALI && substance.alkaliFactor().isPresent();
   }
 
-  private String drained(Soak soak) {
-    return soak.pH().isPresent()
-        ? "pH " + soak.acidity(plan.measures()) + " at " + soak.temperature().text(plan.measures())
-        : "pH not known at " + soak.temperature().text(plan.measures());
-  }
-
   private static boolean moved(Draught air) {
     return air.by() == Draught.By.FAN || air.by() == Draught.By.HAIR_DRYER;
   }
 
-  private void add(Hazard hazard, Step step, String figures) {
-    add(hazard, step.number(), step.title(plan.measures()), step.path(), List.of(), figures);
+  private void add(Hazard hazard, Step step, Hurt hurt) {
+    add(hazard, new Workplace.InStep(step), step.path(), List.of(), hurt);
   }
 
   private void add(
-      Hazard hazard,
-      int step,
-      String where,
-      PlanPath path,
-      List<String> substances,
-      String figures) {
+      Hazard hazard, Workplace where, PlanPath path, List<String> substances, Hurt hurt) {
     List<Protection> missing =
         hazard.needed().stream().filter(p -> !plan.protection().contains(p)).toList();
-    cautions.add(
-        new Caution(hazard, step, where, hazard.needed(), missing, substances, figures, path));
+    cautions.add(new Caution(hazard, where, hazard.needed(), missing, substances, hurt, path));
   }
 }

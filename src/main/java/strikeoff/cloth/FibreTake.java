@@ -43,36 +43,6 @@ public record FibreTake(
     return takes.fraction() > 0 ? new Ratio(Math.rint(20 / takes.fraction()) / 20) : new Ratio(1);
   }
 
-  /** What can be done about it, as an instruction without a full stop. */
-  public String mending() {
-    String paint = "print with pigment paint, which doesn't depend on the fibre";
-    return stronger().value() <= strongest
-        ? "Mix the colours "
-            + times(stronger())
-            + " as strong, look at a washed strike-off and accept this; or "
-            + paint
-        : "Take a cloth with less "
-            + String.join(" and ", resisting)
-            + ", or "
-            + paint
-            + ". Even mixed "
-            + times(new Ratio(strongest))
-            + " as strong, which is as much as a paste bears, the dye comes out at "
-            + new Share(strongest * takes.fraction()).text();
-  }
-
-  /** What a strike-off may ask for, as an instruction without a full stop. */
-  public String trying() {
-    return "Look at a washed strike-off, mix the colours up to "
-        + times(stronger())
-        + " as strong by it, and accept this"
-        + (dyeable.fraction() < 1 ? ": fibres that take no dye stay as they are" : "");
-  }
-
-  private static String times(Ratio ratio) {
-    return ratio.value() == 2 ? "twice" : ratio.text() + " times";
-  }
-
   /** How much paler than on cotton. */
   public Share paler() {
     return new Share(1 - takes.fraction());

@@ -3,7 +3,6 @@ package strikeoff.cloth;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
-import strikeoff.units.Measures;
 
 /**
  * Printed cloth that was not washed before the print day: its finish and its wax, or its size, lie
@@ -32,10 +31,5 @@ public record UnwashedCloth(
   /** True if it is scoured when it is printed: a wash takes the finish out, but no size. */
   public boolean scoured() {
     return washedFirst && !loomState;
-  }
-
-  /** Soda and detergent for some cloth, in words. */
-  public String scour(Measures units) {
-    return Scour.text(units);
   }
 }

@@ -66,13 +66,4 @@ public record ColourOnGround(
     over = List.copyOf(over);
     marks = List.copyOf(marks);
   }
-
-  /** How it comes out on the ground, in words: one colour, or from one to another. */
-  public String looks() {
-    String least = extremes.get(0).hex();
-    String most = extremes.get(1).hex();
-    return least.equals(most)
-        ? "about as " + look.hex()
-        : "somewhere from " + least + " to " + most;
-  }
 }

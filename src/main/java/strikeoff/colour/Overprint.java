@@ -33,24 +33,10 @@ public record Overprint(
   /** How the estimate was made. */
   public enum Model {
     /** Both absorb; which of them is printed first changes nothing in the estimate. */
-    ABSORPTIONS_ADD(
-        "estimate: K/S of both pastes and the ground added in three bands (Kubelka–Munk, single"
-            + " constant); the order of printing changes nothing in it"),
+    ABSORPTIONS_ADD,
     /** The upper one hides a part and tints the rest. */
-    UPPER_HIDES_A_PART(
-        "estimate: translucent paint hides the policy's usual share of what lies under it and tints"
-            + " the rest"),
+    UPPER_HIDES_A_PART,
     /** The upper one covers. */
-    UPPER_HIDES("estimate: the upper paint hides a stated share of what lies under it");
-
-    private final String text;
-
-    Model(String text) {
-      this.text = text;
-    }
-
-    public String text() {
-      return text;
-    }
+    UPPER_HIDES
   }
 }

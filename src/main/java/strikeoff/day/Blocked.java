@@ -8,6 +8,7 @@ import java.util.Set;
 import strikeoff.day.EndlessWait.Why;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -54,8 +55,8 @@ final class Blocked {
             step.path(),
             List.of(
                 later
-                    .map(s -> new Related("mixed here", s.path()))
-                    .orElse(new Related("the paste", where)))));
+                    .map(s -> new Related(Tie.MIXED_HERE, s.path()))
+                    .orElse(new Related(Tie.PASTE, where)))));
   }
 
   /** Films that never get into a state; the rest of the run is given up. */
@@ -74,7 +75,7 @@ final class Blocked {
             "dry the air of the room by heating or a dehumidifier",
             Why.NEVER_DRY,
             step.path(),
-            List.of(new Related("the air", plan.room().path()))));
+            List.of(new Related(Tie.AIR, plan.room().path()))));
   }
 
   /** More work than is followed; the rest of the run is given up. */
@@ -113,6 +114,6 @@ final class Blocked {
             "make a second screen, or let one person print both colours",
             Why.SCREEN_TWICE,
             step.path(),
-            List.of(new Related("the screen", plan.screens().get(screen).path()))));
+            List.of(new Related(Tie.SCREEN, plan.screens().get(screen).path()))));
   }
 }

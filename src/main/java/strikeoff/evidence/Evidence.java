@@ -39,6 +39,19 @@ public interface Evidence {
     Evidence and(List<Evidence> others);
   }
 
-  /** A further place, and what it has to do with the fact. */
-  record Related(String label, PlanPath path) {}
+  /**
+   * A further place, and what it has to do with the fact.
+   *
+   * @param name what it is called, if that is all that is told of it; else empty
+   */
+  record Related(Tie tie, String name, PlanPath path) {
+
+    public Related(Tie tie, PlanPath path) {
+      this(tie, "", path);
+    }
+
+    public Related(String name, PlanPath path) {
+      this(Tie.CALLED, name, path);
+    }
+  }
 }

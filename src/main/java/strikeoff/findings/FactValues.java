@@ -6,11 +6,13 @@ import java.lang.reflect.Modifier;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import strikeoff.speech.Speakers;
 import strikeoff.units.Measures;
 
 /**
  * Reads the values of facts by name: record components, methods without parameters, and methods
- * that are only given the units to tell figures in.
+ * that are only given the units to tell figures in. What its speakers say of a fact is told before
+ * what it has itself.
  */
 final class FactValues {
 
@@ -31,6 +33,7 @@ final class FactValues {
               byName.merge(method.getName(), method, (a, b) -> tellsMore(b, a) ? b : a);
             }
           }
+          byName.putAll(Speakers.said(type));
           return byName;
         }
       };
@@ -94,6 +97,9 @@ final class FactValues {
 
   private static Object call(Method method, Object on, String dotted, Measures units) {
     try {
+      if (Modifier.isStatic(method.getModifiers())) {
+        return Speakers.inUnits(method) ? method.invoke(null, on, units) : method.invoke(null, on);
+      }
       return method.getParameterCount() == 0 ? method.invoke(on) : method.invoke(on, units);
     } catch (InvocationTargetException e) {
       throw new IllegalArgumentException("{" + dotted + "} failed: " + e.getCause(), e);

@@ -16,6 +16,7 @@ import strikeoff.document.Position;
 import strikeoff.document.SourceMap;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Acceptance;
+import strikeoff.speech.PlaceSpeech;
 
 /** Gives what rules found its place in the plan's file, and the plan's acceptances of it. */
 public final class Findings {
@@ -93,7 +94,7 @@ public final class Findings {
         related.add(place("see also", fact.path(), source));
       }
       for (Evidence.Related further : fact.related()) {
-        related.add(place(further.label(), further.path(), source));
+        related.add(place(PlaceSpeech.label(further), further.path(), source));
       }
       marks.addAll(fact.marks());
     }

@@ -18,13 +18,4 @@ public record AnchorCircle(List<String> members, List<String> waiting, PlanPath 
     members = List.copyOf(members);
     waiting = List.copyOf(waiting);
   }
-
-  /** The ring as people say it: {@code eye, shells, eye}. */
-  public String ring() {
-    return String.join(", ", members) + ", " + members.get(0);
-  }
-
-  public String first() {
-    return members.get(0);
-  }
 }

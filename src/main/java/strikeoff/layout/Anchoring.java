@@ -22,17 +22,4 @@ public record Anchoring(
   public int unanchored() {
     return beyond.size();
   }
-
-  /** What to change, as an instruction without a full stop. */
-  public String mending() {
-    String room = "ake room for more of " + anchor;
-    return anchors == 0
-        ? "M" + room
-        : "Write `which: 1" + (anchors == 1 ? "" : "-" + anchors) + "` at most, or m" + room;
-  }
-
-  /** The numbers beyond them, as people say them. */
-  public String beyondText() {
-    return Numbering.brief(beyond);
-  }
 }

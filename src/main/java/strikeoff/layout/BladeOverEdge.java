@@ -17,7 +17,7 @@ import strikeoff.units.Length;
  * Frames of one arrangement that reach past the long edges of the cloth, so that an edge lies under
  * them.
  *
- * @param edge {@code near edge}, {@code far edge} or {@code near and far edge}
+ * @param edges the near one, the far one, or both
  * @param screen whose frame reaches furthest
  * @param framePast how far it reaches past the cloth's edge; above zero
  * @param bladePast how far the squeegee's blade, in the middle of its frame, reaches past it; zero
@@ -26,13 +26,17 @@ import strikeoff.units.Length;
  */
 public record BladeOverEdge(
     String arrangement,
-    String edge,
+    List<ClothEdge> edges,
     String screen,
     Length framePast,
     Length bladePast,
     Length selvedge,
     PlanPath path)
     implements Evidence {
+
+  public BladeOverEdge {
+    edges = List.copyOf(edges);
+  }
 
   static List<BladeOverEdge> of(PrintPlan plan, Layout layout) {
     List<BladeOverEdge> found = new ArrayList<>();
@@ -45,12 +49,6 @@ public record BladeOverEdge(
           .ifPresent(found::add);
     }
     return found;
-  }
-
-  /** What keeps the frame level, as an instruction without a full stop. */
-  public String levelling() {
-    return "Level the table beside the cloth with a strip of the same cloth"
-        + (selvedge.mm() > 0 ? ", or trim the selvedge" : "");
   }
 
   /**
@@ -102,11 +100,17 @@ public record BladeOverEdge(
     }
 
     Optional<BladeOverEdge> fact(String arrangement, PlanPath path) {
-      String edge = near && far ? "near and far edge" : near ? "near edge" : "far edge";
-      return near || far
+      List<ClothEdge> edges = new ArrayList<>();
+      if (near) {
+        edges.add(ClothEdge.NEAR);
+      }
+      if (far) {
+        edges.add(ClothEdge.FAR);
+      }
+      return !edges.isEmpty()
           ? Optional.of(
               new BladeOverEdge(
-                  arrangement, edge, screen, new Length(frame), new Length(blade), selvedge, path))
+                  arrangement, edges, screen, new Length(frame), new Length(blade), selvedge, path))
           : Optional.empty();
     }
   }

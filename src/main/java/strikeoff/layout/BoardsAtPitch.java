@@ -5,12 +5,12 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * A series against the boards of the table: a board belongs under each copy.
@@ -114,36 +114,8 @@ public record BoardsAtPitch(
     return 0;
   }
 
-  /** Which copies have a board under them, in words. */
-  public String everyText() {
-    return every == 2 ? "every other one" : every == 3 ? "every third one" : "one in " + every;
-  }
-
-  /** What puts a board under each copy, as an instruction without a full stop. */
-  public String mending(Measures units) {
-    if (!fixed) {
-      return (boardNeeded.mm() > 0
-              ? "Use boards of " + boardNeeded.fineText(units) + " or less, or set "
-              : "Set ")
-          + arrangement
-          + " at a pitch of at least "
-          + boardLength.writtenText(units)
-          + fewer();
-    }
-    String set = "Set " + arrangement + " at a pitch of " + boardStep.writtenText(units) + fewer();
-    return pitch.below(boardLength.mm())
-        ? set
-        : set + ", or use loose boards, which are set at the motifs' pitch (leave `fixed` out)";
-  }
-
-  private String fewer() {
-    return holds < copies
-        ? " and print " + holds + " at most, which is what the cloth holds then"
-        : "";
-  }
-
   @Override
   public List<Related> related() {
-    return List.of(new Related("the boards", boardsPath));
+    return List.of(new Related(Tie.BOARDS, boardsPath));
   }
 }

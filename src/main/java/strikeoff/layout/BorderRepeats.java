@@ -5,7 +5,6 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * How a border's repeats divide its run along the edge.
@@ -82,45 +81,6 @@ public record BorderRepeats(
   private static int holds(double run, double designLength) {
     double times = Math.floor((run + Length.TOLERANCE) / Math.max(designLength, 1));
     return (int) Math.min(Integer.MAX_VALUE, Math.max(0, times));
-  }
-
-  /**
-   * What to change, as an instruction without a full stop; no repeat is shorter than the design.
-   */
-  public String closing(Measures units) {
-    if (repeats == 0) {
-      String least = designLength.roundedUp(units);
-      return "Its motif takes "
-          + least
-          + ": let it run so far at least, with `repeat: "
-          + least
-          + "`";
-    }
-    return ends(units)
-            .map(to -> "Let it end at `to: " + to + "`, after its whole repeats. ")
-            .orElse("")
-        + "Write `repeat: "
-        + longer.fineText(units)
-        + "` for "
-        + (repeats == 1 ? "one repeat" : repeats + " repeats")
-        + ifShorter(units).map(s -> " or `repeat: " + s + "` for " + oneMore()).orElse("")
-        + (wholeTo.isPresent() ? " if its ends have to stay" : ", or let the border end elsewhere");
-  }
-
-  /** Where its whole repeats end, to be written. */
-  public Optional<String> ends(Measures units) {
-    return wholeTo.map(to -> to.fineText(units));
-  }
-
-  /** The longer repeat, to be written; empty if the run holds none. */
-  public Optional<String> ifLonger(Measures units) {
-    return repeats == 0 ? Optional.empty() : Optional.of(longer.fineText(units));
-  }
-
-  /** The shorter repeat, to be written; empty if the design is longer. */
-  public Optional<String> ifShorter(Measures units) {
-    boolean fits = repeats > 0 && shorter.mm() >= designLength.mm() - Length.TOLERANCE;
-    return fits ? Optional.of(shorter.fineText(units)) : Optional.empty();
   }
 
   /** Repeats that close the run if each is made a little shorter. */

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * Where a cloth that is not wider than the table lies across it, and whether all frames then lie on
@@ -91,7 +91,7 @@ public record ClothLay(
             far.arrangement(),
             near.arrangement(),
             worst.path(),
-            List.of(new Related("the table", plan.table().path()))));
+            List.of(new Related(Tie.TABLE, plan.table().path()))));
   }
 
   private static double over(FrameOnTable frame, double at, Length table) {
@@ -110,34 +110,8 @@ public record ClothLay(
     return from.mm() <= to.mm() + Length.TOLERANCE;
   }
 
-  /** Whose frames reach over the table's edge and how far, in words. */
-  public String reach(Measures units) {
-    return String.join(", ", arrangements)
-        + " reach over the table's edge"
-        + (arrangements.size() == 1 ? "" : ", those of " + worst)
-        + " by "
-        + over.text(units);
-  }
-
-  /** How the cloth lies, in words. */
-  public String lies(Measures units) {
-    return stated
-        ? "the cloth's near edge " + at.text(units) + " from the table's"
-        : "the cloth in the middle of the table";
-  }
-
   /** What the table lacks for one place that keeps all frames on it; zero if it has one. */
   public Length missing() {
     return widthNeeded.minus(tableWidth);
-  }
-
-  /** The place for its near edge on this table, exact enough to be written into the plan. */
-  public String place(Measures units) {
-    return proposed.writtenText(units);
-  }
-
-  /** The place for its near edge on a table of the width needed, as exact. */
-  public String needed(Measures units) {
-    return from.writtenText(units);
   }
 }

@@ -3,6 +3,7 @@ package strikeoff.layout;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 
@@ -27,6 +28,6 @@ public record ClothOnTable(
 
   @Override
   public List<Related> related() {
-    return List.of(new Related("the cloth", clothPath));
+    return List.of(new Related(Tie.CLOTH, clothPath));
   }
 }

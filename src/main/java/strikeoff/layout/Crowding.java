@@ -10,7 +10,6 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Cloth;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 import strikeoff.units.Share;
 
 /**
@@ -39,7 +38,8 @@ public record Crowding(
     implements Evidence {
 
   /** More copies than anybody counts: as many as the plan wants. */
-  private static final int ALL = Integer.MAX_VALUE;
+  /** As many as there are: where nobody counts them. */
+  public static final int ALL = Integer.MAX_VALUE;
 
   static Optional<Crowding> of(
       Arrangement arrangement, Template template, Tube tube, Length closing, Cloth cloth) {
@@ -152,15 +152,6 @@ public record Crowding(
       int holds) {
     List<double[]> step = List.of(new double[] {pitch, 0});
     return of(arrangement, template, step, key, Pitch.row(pitch), Pitch.row(needed), holds);
-  }
-
-  /** What to change, as an instruction without a full stop. */
-  public String parting(Measures units) {
-    String key = path.text().endsWith(".repeat") ? "repeat" : "pitch";
-    String set = "Write `" + key + ": " + needed.written(units) + "`";
-    return holds == ALL
-        ? set
-        : set + " and print " + holds + " at most, which is what the cloth holds then";
   }
 
   private static double whole(double mm) {

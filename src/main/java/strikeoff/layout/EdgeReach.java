@@ -11,13 +11,11 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * Images of one arrangement that reach into the strip along an edge of the cloth that holds no
  * needed image, or past the edge. One fact for an arrangement and an edge, however many placements.
  *
- * @param edge {@code start}, {@code end}, {@code near edge} or {@code far edge}
  * @param placements those that reach into the strip, as people call them
  * @param count how many they are
  * @param beyond how far the furthest reaches past the edge; zero if none does
@@ -32,7 +30,7 @@ import strikeoff.units.Measures;
  */
 public record EdgeReach(
     String arrangement,
-    String edge,
+    ClothEdge edge,
     String placements,
     int count,
     Length beyond,
@@ -51,44 +49,9 @@ public record EdgeReach(
     marks = List.copyOf(marks);
   }
 
-  /** What to change, as an instruction without a full stop. */
-  public String mending(Measures units) {
-    if (room.mm() >= into.mm() - Length.TOLERANCE) {
-      return "Move " + arrangement + " by " + into.roundedUp(units) + ", away from the " + edge;
-    }
-    boolean along = along(edge);
-    return fitting
-            .map(f -> f.text(units))
-            .orElseGet(
-                () ->
-                    "Make "
-                        + arrangement
-                        + " "
-                        + new Length(into.mm() - Math.max(0, room.mm())).roundedUp(units)
-                        + (along
-                            ? " shorter along the cloth, or print fewer"
-                            : " narrower across the cloth"))
-        + (room.mm() >= 1
-            ? ", and move it by " + room.roundedDown(units) + ", away from the " + edge
-            : ": there is no room to move it away from the " + edge);
-  }
-
-  /** The strip that it reaches into, in words. */
-  public String strip(Measures units) {
-    return "the allowance of "
-        + allowance.text(units)
-        + (intoSelvedge.mm() > 0
-            ? " and the selvedge of " + selvedge.text(units) + " behind it"
-            : "");
-  }
-
-  private static boolean along(String edge) {
-    return edge.equals("start") || edge.equals("end");
-  }
-
-  private static boolean runsOn(Arrangement arrangement, String edge) {
+  private static boolean runsOn(Arrangement arrangement, ClothEdge edge) {
     return arrangement instanceof Arrangement.Fill
-        || arrangement instanceof Arrangement.Border && along(edge);
+        || arrangement instanceof Arrangement.Border && edge.isEnd();
   }
 
   static List<EdgeReach> of(PrintPlan plan, Layout layout) {
@@ -98,15 +61,15 @@ public record EdgeReach(
     for (Map.Entry<String, List<Placement>> arranged : layout.arrangements().entrySet()) {
       Arrangement arrangement = plan.arrangements().get(arranged.getKey());
       if (!cloth.closed()) {
-        Strip start = new Strip("start", none, cloth.startAllowance());
+        Strip start = new Strip(ClothEdge.START, none, cloth.startAllowance());
         FromEdge fromStart = Envelope::getMinX;
-        Strip end = new Strip("end", none, cloth.endAllowance());
+        Strip end = new Strip(ClothEdge.END, none, cloth.endAllowance());
         double length = cloth.length().mm();
         FromEdge fromEnd = image -> length - image.getMaxX();
         both(reaches, layout, arranged, arrangement, start, fromStart, end, fromEnd);
       }
-      Strip near = new Strip("near edge", cloth.selvedge(), cloth.nearAllowance());
-      Strip far = new Strip("far edge", cloth.selvedge(), cloth.farAllowance());
+      Strip near = new Strip(ClothEdge.NEAR, cloth.selvedge(), cloth.nearAllowance());
+      Strip far = new Strip(ClothEdge.FAR, cloth.selvedge(), cloth.farAllowance());
       double width = cloth.width().mm();
       FromEdge fromFar = image -> width - image.getMaxY();
       both(reaches, layout, arranged, arrangement, near, Envelope::getMinY, far, fromFar);
@@ -176,7 +139,7 @@ public record EdgeReach(
               strip.selvedge,
               strip.allowance,
               new Length(room),
-              along(strip.edge) && arrangement instanceof Arrangement.Series series
+              strip.edge.isEnd() && arrangement instanceof Arrangement.Series series
                   ? fitting(series, inner - nearest - Math.max(0, room), inside.get(0))
                   : Optional.empty(),
               runsOn(arrangement, strip.edge),
@@ -210,24 +173,13 @@ public record EdgeReach(
    * @param left copies that fit at its pitch
    * @param pitch at which all of them do; empty if copies so close would overlap
    */
-  record Fitting(String series, int left, int count, Optional<Length> pitch) {
-
-    String text(Measures units) {
-      return "Print "
-          + left
-          + " of "
-          + series
-          + " in place of "
-          + count
-          + pitch.map(p -> ", or set their pitch to " + p.roundedDown(units)).orElse("");
-    }
-  }
+  public record Fitting(String series, int left, int count, Optional<Length> pitch) {}
 
   private static Length above(double mm) {
     return new Length(mm < Length.TOLERANCE ? 0 : mm);
   }
 
-  private record Strip(String edge, Length selvedge, Length allowance) {}
+  private record Strip(ClothEdge edge, Length selvedge, Length allowance) {}
 
   /** Distance of an image's furthest side from an edge, mm; below zero past the edge. */
   private interface FromEdge {

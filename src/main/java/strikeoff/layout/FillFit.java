@@ -7,7 +7,6 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * How many repeats of a fill find room.
@@ -70,52 +69,6 @@ public record FillFit(
         fill.around(),
         lattice.pitchFor(expected),
         fill.count().isPresent() ? fill.path().key("count") : fill.path());
-  }
-
-  /** The pitch at which the rectangle holds as many as expected, to be written. */
-  public Optional<String> closerPitch(Measures units) {
-    return closer.map(p -> p.written(units));
-  }
-
-  /** What room there is for as many as expected, as a sentence. */
-  public String enoughText(Measures units) {
-    return enoughWith.mm() < 0
-        ? "The others would lie on " + String.join(" or ", around) + "."
-        : "For "
-            + expected
-            + ", come closer: write `clear: "
-            + enoughWith.roundedDown(units)
-            + "`.";
-  }
-
-  /** What makes room where nothing fits, as an instruction without a full stop. */
-  public String roomText(Measures units) {
-    return candidates == 0
-        ? "Enlarge the rectangle until it holds one repeat"
-        : "Enlarge the rectangle, or keep less than " + clear.text(units) + " clear";
-  }
-
-  /** What to count on, as an instruction without a full stop. */
-  public String countingText(Measures units) {
-    String fewer = fitted == 0 ? "Leave " + arrangement + " out" : "Write `count: " + fitted + "`";
-    return fewer
-        + closerPitch(units)
-            .map(
-                pitch ->
-                    ", or write `pitch: " + pitch + "`, with which its rectangle holds " + expected)
-            .orElse(", or enlarge its rectangle");
-  }
-
-  /** Why nothing fits, in words; of no meaning if something does. */
-  public String noRoomText(Measures units) {
-    return candidates == 0
-        ? "its rectangle is too small for one repeat"
-        : "every one of the "
-            + candidates
-            + " repeats of its rectangle comes closer than "
-            + clear.text(units)
-            + " to "
-            + String.join(" or ", around);
   }
 
   /** How many fit beyond what the plan expects. */

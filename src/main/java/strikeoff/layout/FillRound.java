@@ -1,12 +1,9 @@
 package strikeoff.layout;
 
-import java.util.List;
-import java.util.stream.IntStream;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * A fill that goes all round a closed cloth: its columns have to close like a series, and a
@@ -53,29 +50,9 @@ public record FillRound(
     return new Length(Math.abs(misfit.mm()));
   }
 
-  /**
-   * The pitches that close, each with its number of columns, as an instruction without a full stop;
-   * a half-drop's numbers are even, and no pitch is shorter than the design.
-   */
-  public String closings(Measures units) {
-    boolean pairs = halfDrop;
-    int fewer = pairs ? columns - columns % 2 : columns;
-    int more = fewer + (pairs ? 2 : 1);
-    List<String> said =
-        IntStream.of(fewer, more).filter(this::parts).mapToObj(n -> closing(n, units)).toList();
-    return said.isEmpty()
-        ? "Make the cloth longer, or the design shorter: no pitch closes"
-        : "Set the pitch along the length to " + String.join(" or ", said);
-  }
-
-  private boolean parts(int count) {
+  /** Whether so many columns have room for the design. */
+  public boolean parts(int count) {
     return count > 0 && circumference.mm() / count >= designLength.mm() - Length.TOLERANCE;
-  }
-
-  private String closing(int count, Measures units) {
-    return new Length(circumference.mm() / count).fineText(units)
-        + " for "
-        + (count == 1 ? "1 column" : count + " columns");
   }
 
   /** True if it would close, were it not a half-drop of an odd number of columns. */

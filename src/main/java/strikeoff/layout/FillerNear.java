@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
@@ -114,6 +115,6 @@ public record FillerNear(
 
   @Override
   public List<Related> related() {
-    return List.of(new Related("the fill that keeps clear", fillPath));
+    return List.of(new Related(Tie.FILL_KEEPING_CLEAR, fillPath));
   }
 }

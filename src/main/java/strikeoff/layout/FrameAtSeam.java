@@ -9,11 +9,11 @@ import org.locationtech.jts.geom.Envelope;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * Frames of one arrangement that are laid by a sewn seam while their images keep clear of its
@@ -117,11 +117,6 @@ public record FrameAtSeam(
     return !printed && seam.sewnBefore();
   }
 
-  /** What a printer can do besides, to end a sentence; may be empty. */
-  public String orMove(Measures units) {
-    return move.map(m -> ", or move it " + m.text(units)).orElse("");
-  }
-
   /** The move as edits. */
   public List<List<Edit>> moves() {
     return move.map(m -> m.edits(path)).orElseGet(List::of);
@@ -129,6 +124,6 @@ public record FrameAtSeam(
 
   @Override
   public List<Related> related() {
-    return List.of(new Related("the seam", seamPath));
+    return List.of(new Related(Tie.SEAM, seamPath));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.units.Length;
@@ -106,7 +107,7 @@ public record FrameOnTable(
 
   @Override
   public List<Related> related() {
-    return List.of(new Related("the table", tablePath));
+    return List.of(new Related(Tie.TABLE, tablePath));
   }
 
   /** Table length that would hold the frame. */

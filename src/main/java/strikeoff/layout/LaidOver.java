@@ -5,6 +5,7 @@ import java.util.List;
 import strikeoff.document.GivenUp;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
@@ -99,7 +100,7 @@ public record LaidOver(
         to.name(),
         new Length(apart),
         copies.stream().map(Placement::name).toList(),
-        List.of(new Related("what it is to lie over", base.path())),
+        List.of(new Related(Tie.TO_LIE_OVER, base.path())),
         upper.path().key("over"));
   }
 }

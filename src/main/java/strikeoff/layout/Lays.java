@@ -8,7 +8,6 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * How often frames are laid for one arrangement, and the same with longer frames that hold several
@@ -78,23 +77,6 @@ public record Lays(
             new Length(frameThen),
             new Length(stations.isPresent() ? frameThen + clear : 0),
             arrangement.path()));
-  }
-
-  /** How often the table is filled, in words; nothing if it has no stations. */
-  public String setsText() {
-    return stationThen.mm() <= 0 || sets < 1
-        ? ""
-        : sets == 1 ? " in one set" : " in " + sets + " sets";
-  }
-
-  /** The screens for each placement, in words. */
-  public String screensText() {
-    return separations == 1 ? "one screen" : separations + " screens";
-  }
-
-  /** What stations it would take, in words; nothing if the table has none. */
-  public String stationText(Measures units) {
-    return stationThen.mm() > 0 ? ", and stations of " + stationThen.roundedUp(units) : "";
   }
 
   /**

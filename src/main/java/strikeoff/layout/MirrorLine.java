@@ -1,8 +1,5 @@
 package strikeoff.layout;
 
-import strikeoff.units.Length;
-import strikeoff.units.Measures;
-
 /**
  * What two panels are mirrored in.
  *
@@ -21,15 +18,5 @@ public record MirrorLine(boolean across, SetBy setBy, String name) {
     OTHER_PANELS,
     /** The panels themselves: the line that fits most of their copies. */
     PANELS
-  }
-
-  /** The line where it lies, in words. */
-  String text(Length axis, Measures units) {
-    String at = (across ? "at " : "") + axis.text(units) + (across ? "" : " from the near edge");
-    return switch (setBy) {
-      case SEAM -> "the seam " + name + ", " + at;
-      case OTHER_PANELS -> "the line of " + name + ", " + at;
-      case PANELS -> "the line between them, " + at;
-    };
   }
 }

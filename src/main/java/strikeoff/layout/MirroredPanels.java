@@ -4,7 +4,6 @@ import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * Two arrangements that answer each other across a line, one as drawn and one mirrored, as on the
@@ -42,20 +41,6 @@ public record MirroredPanels(
 
   public MirroredPanels {
     related = List.copyOf(related);
-  }
-
-  /** The line in words: {@code the seam centre, at 2 m}. */
-  public String lineText(Measures units) {
-    return line.text(axis, units);
-  }
-
-  /** How far the two lie from each other where they come nearest to the line, in words. */
-  public String apartText(Measures units) {
-    return apart.mm() > 0
-        ? apart.text(units) + " apart"
-        : apart.mm() < 0
-            ? new Length(-apart.mm()).text(units) + " over each other"
-            : "edge to edge";
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
@@ -51,7 +52,7 @@ public record MirroredPrint(
                 first.map(Arrangement::name).orElse(""),
                 arrangement.name(),
                 arrangement.path(),
-                first.map(a -> new Related("printed as drawn", a.path())).stream().toList()));
+                first.map(a -> new Related(Tie.PRINTED_AS_DRAWN, a.path())).stream().toList()));
       }
     }
     return found;

@@ -11,7 +11,6 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * The gap between neighbours of a series or border against the frame's overhang beyond its image.
@@ -104,23 +103,6 @@ public record NeighbourGap(
       return Double.POSITIVE_INFINITY;
     }
     return by > 0 ? (staysTo - from) / by : (to - staysFrom) / -by;
-  }
-
-  /** How copies lie to each other, in words. */
-  public String apartText(Measures units) {
-    return gap.mm() < 0
-        ? "run " + gap.times(-1).text(units) + " into each other"
-        : "lie " + gap.text(units) + " apart";
-  }
-
-  /** What to print first, in words. */
-  public String everyText() {
-    return switch (everyNth) {
-      case 1 -> "every one";
-      case 2 -> "every other one";
-      case 3 -> "every third one";
-      default -> "every " + everyNth + "th one";
-    };
   }
 
   private static boolean prints(Step step, String arrangement) {

@@ -3,6 +3,7 @@ package strikeoff.layout;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
 import strikeoff.units.Area;
 import strikeoff.units.Share;
@@ -64,20 +65,6 @@ public record Overlap(
 
   @Override
   public List<Related> related() {
-    return path.equals(otherPath) ? List.of() : List.of(new Related("what it lies on", otherPath));
-  }
-
-  /** How many pairs there are altogether, to end the sentence; nothing if it is this one only. */
-  public String pairsText() {
-    return pairs == 1 && !moreThanPairs
-        ? ""
-        : "; in all, "
-            + (moreThanPairs ? "more than " : "")
-            + (pairs == 1 ? "1 pair" : pairs + " pairs")
-            + " of "
-            + arrangement
-            + " and "
-            + other
-            + " overlap";
+    return path.equals(otherPath) ? List.of() : List.of(new Related(Tie.LIES_ON, otherPath));
   }
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import strikeoff.document.GivenUp;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
@@ -149,7 +150,7 @@ final class PanelPairs {
         new Length(Math.abs(fit.apart()) < Length.TOLERANCE ? 0 : fit.apart()),
         MirrorMend.of(fit, rightMirrored, plan.measures()),
         mirrored.arrangement().path(),
-        List.of(new Related("as drawn", drawn.arrangement().path())));
+        List.of(new Related(Tie.AS_DRAWN, drawn.arrangement().path())));
   }
 
   private static Length size(double mm) {

@@ -5,7 +5,6 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * A border that runs further than once round a closed cloth, so that its end lies on its beginning.
@@ -35,10 +34,5 @@ public record RoundTwice(
             new Length(over),
             border.from().plus(round),
             border.path().key("to")));
-  }
-
-  /** Where it is to end, exact enough to be written into the plan. */
-  public String endText(Measures units) {
-    return end.writtenText(units);
   }
 }

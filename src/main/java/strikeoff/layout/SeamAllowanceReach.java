@@ -8,12 +8,12 @@ import org.locationtech.jts.geom.Envelope;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * Images of one arrangement that end within a seam's allowance without crossing the seam: they lie
@@ -98,23 +98,6 @@ public record SeamAllowanceReach(
     return false;
   }
 
-  /** What keeps images out of the allowance, in words. */
-  public String mending(Measures units) {
-    String cross = sewnLater ? "" : ", or let the image cross it";
-    return closesRound
-        ? "A border that closes round the tube can't move: write "
-            + arrangement
-            + " as a `series` with the same pitch that starts so that one image crosses the seam, and sew"
-            + " and line the seam before (`sewn: yes, padded: yes`)"
-        : move.map(m -> "Move " + arrangement + " " + m.text(units) + cross)
-            .orElse(
-                "Print fewer of "
-                    + arrangement
-                    + " or set them further apart: moved as they are, others come to lie at a seam"
-                    + " or past the cloth"
-                    + cross);
-  }
-
   /** The move as edits. */
   public List<List<Edit>> moves() {
     return move.map(m -> m.edits(path)).orElseGet(List::of);
@@ -138,6 +121,6 @@ public record SeamAllowanceReach(
 
   @Override
   public List<Related> related() {
-    return List.of(new Related("the seam", seamPath));
+    return List.of(new Related(Tie.SEAM, seamPath));
   }
 }

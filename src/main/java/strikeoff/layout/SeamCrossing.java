@@ -8,10 +8,10 @@ import org.locationtech.jts.geom.Envelope;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * Placements of one arrangement whose images run across a seam.
@@ -84,7 +84,7 @@ public record SeamCrossing(
 
   @Override
   public List<Related> related() {
-    return List.of(new Related("the seam", seamPath));
+    return List.of(new Related(Tie.SEAM, seamPath));
   }
 
   @Override
@@ -96,18 +96,8 @@ public record SeamCrossing(
     return crossing.size();
   }
 
-  /** What a printer can do instead of padding the ridge, to end a sentence; may be empty. */
-  public String orMove(Measures units) {
-    return move.map(m -> ", or move " + arrangement + " " + m.text(units)).orElse("");
-  }
-
   /** The move as edits. */
   public List<List<Edit>> moves() {
     return move.map(m -> m.edits(path)).orElseGet(List::of);
-  }
-
-  /** The placements as people call them, and that they lie. */
-  public String whichText() {
-    return which + (crossing.size() == 1 ? " lies" : " lie");
   }
 }

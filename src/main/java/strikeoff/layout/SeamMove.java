@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -42,18 +41,6 @@ public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
 
   public SeamMove {
     keys = Collections.unmodifiableMap(new LinkedHashMap<>(keys));
-  }
-
-  /** As an instruction goes on: {@code by 3 cm towards the end (`start: 38 cm`)}. */
-  public String text(Measures units) {
-    String written =
-        keys.entrySet().stream()
-            .map(key -> key.getKey() + ": " + key.getValue())
-            .collect(Collectors.joining(", "));
-    return "by "
-        + by.text(units)
-        + (toEnd ? " towards the end" : " towards the start")
-        + (keys.isEmpty() ? "" : " (`" + written + "`)");
   }
 
   /**

@@ -8,7 +8,6 @@ import strikeoff.evidence.Evidence;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * The frames that are laid on stations, against the stations' size. Length and width may come from
@@ -92,34 +91,6 @@ public record StationFit(
     double step = Math.max(length, stations.length().mm()) + stations.gap().mm();
     double row = table.length().mm() + stations.gap().mm() + Length.TOLERANCE;
     return (int) Math.floor(row / step);
-  }
-
-  /**
-   * What to change, as an instruction without a full stop; no station is wider than the table, and
-   * no more of them are kept than it holds.
-   */
-  public String mending(Measures units) {
-    if (holds < 1 || widthNeeded.above(tableWidth.mm())) {
-      return "Use a table of "
-          + lengthNeeded.roundedUp(units)
-          + " by "
-          + widthNeeded.roundedUp(units)
-          + " or larger, or smaller frames";
-    }
-    return "Make the stations "
-        + larger(lengthNeeded, stationLength, units)
-        + " by "
-        + larger(widthNeeded, stationWidth, units)
-        + " or larger, which leaves "
-        + clearance.text(units)
-        + " on each side"
-        + (holds < count
-            ? "; the table holds " + holds + " of them, so write `count: " + holds + "`"
-            : "");
-  }
-
-  private static String larger(Length one, Length other, Measures units) {
-    return (one.compareTo(other) > 0 ? one : other).roundedUp(units);
   }
 
   private static Length rounded(double mm) {

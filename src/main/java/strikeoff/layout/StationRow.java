@@ -3,11 +3,10 @@ package strikeoff.layout;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
-import strikeoff.units.Phrase;
 
 /**
  * How many stations the table holds: ⌊(table + gap) / (station + gap)⌋.
@@ -72,19 +71,8 @@ public record StationRow(
     return (int) Math.floor((table.length().mm() + gap + Length.TOLERANCE) / step);
   }
 
-  /** What to change, as an instruction without a full stop. */
-  public String mending(Measures units) {
-    String shorter = "make each " + stationThatFits.roundedDown(units) + " long at most";
-    boolean canBeShorter = stationThatFits.mm() >= 10 && !stationThatFits.below(stationNeeded.mm());
-    if (holds == 0) {
-      String table = "use a table of " + tableNeeded.roundedUp(units);
-      return Phrase.capital(canBeShorter ? shorter + ", or " + table : table);
-    }
-    return "Write `count: " + holds + "`" + (canBeShorter ? ", or " + shorter : "");
-  }
-
   @Override
   public List<Related> related() {
-    return List.of(new Related("the table", tablePath));
+    return List.of(new Related(Tie.TABLE, tablePath));
   }
 }

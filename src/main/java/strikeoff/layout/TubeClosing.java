@@ -4,7 +4,6 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * A series that goes round a closed cloth: it closes if circumference = count · pitch, so that the
@@ -59,32 +58,6 @@ public record TubeClosing(
   /** Size of the misfit, whether too long or too short. */
   public Length misfitSize() {
     return new Length(Math.abs(misfit.mm()));
-  }
-
-  /** Whether the series leaves the tube open or runs into itself. */
-  public String misfitKind() {
-    return misfit.mm() < 0 ? "too long" : "too short";
-  }
-
-  /** The gaps across the seam and elsewhere, as a sentence. */
-  public String gapsText(Measures units) {
-    return "Across the seam "
-        + (seamGap.mm() < 0
-            ? "the last copy would lie " + seamGap.times(-1).text(units) + " over the first"
-            : "the gap would be " + seamGap.text(units))
-        + "; the other copies "
-        + (gap.mm() < 0
-            ? "overlap by " + gap.times(-1).text(units)
-            : "lie " + gap.text(units) + " apart")
-        + ".";
-  }
-
-  /** What to change, as an instruction without a full stop; no pitch is shorter than the design. */
-  public String closing(Measures units) {
-    boolean parts = closingPitch.mm() >= pitch.mm() - gap.mm() - Length.TOLERANCE;
-    return parts
-        ? "Set the pitch to " + closingPitch.fineText(units)
-        : "Print " + fullCount + " at a pitch of " + fullPitch.fineText(units);
   }
 
   /** Length that the series takes with all its gaps. */

@@ -12,6 +12,7 @@ import strikeoff.day.facts.Timeline;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Storage;
@@ -174,7 +175,7 @@ final class Ages {
             .distinct()
             .toList(),
         mixings.of(paste.name()).stream()
-            .map(m -> new Evidence.Related("mixed here", m.step().path()))
+            .map(m -> new Evidence.Related(Tie.MIXED_HERE, m.step().path()))
             .toList(),
         paste.path());
   }

@@ -48,10 +48,7 @@ final class Cards {
           substance.millilitres(part.amount()).map(ml -> ml.times(factor));
       lines.add(
           new MixingCard.Line(
-              part.named(),
-              substance.grams(part.amount()).times(factor),
-              millilitres,
-              millilitres.map(ml -> Kitchen.measure(ml.best()))));
+              part.named(), substance.grams(part.amount()).times(factor), millilitres));
     }
     return lines;
   }

@@ -43,11 +43,6 @@ public record DarkPaste(
                     paste.path().key("recipe")));
   }
 
-  /** What to weigh in, in words. */
-  public String weighIn(Measures units) {
-    return here.map(h -> h.text(units)).orElse("more");
-  }
-
   /** What writes the least of it into the recipe. */
   public List<List<Edit>> edits(Measures units) {
     return here.map(h -> h.edits(units)).orElseGet(List::of);

@@ -57,22 +57,4 @@ public record ForRecipe(Mass least, Mass most, Optional<PlanPath> at) {
     return at.map(path -> List.<Edit>of(new Edit.Write(path, least.roundedUp(units)))).stream()
         .toList();
   }
-
-  /** As it is weighed, inside the band: {@code 9.1 to 19 g}. */
-  public String text(Measures units) {
-    String up = least.roundedUp(units);
-    String down = most.roundedDown(units);
-    boolean narrow = up.equals(down) || most.grams() < least.grams() + said(least);
-    return narrow ? up : bare(up, down) + " to " + down;
-  }
-
-  private static double said(Mass mass) {
-    return mass.grams() < 10 ? 0.1 : 1;
-  }
-
-  /** The first figure without its unit, where the second one has the same. */
-  private static String bare(String first, String second) {
-    String unit = second.substring(second.lastIndexOf(' '));
-    return first.endsWith(unit) ? first.substring(0, first.length() - unit.length()) : first;
-  }
 }

@@ -3,7 +3,6 @@ package strikeoff.paste;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
-import strikeoff.units.Measures;
 import strikeoff.units.Temperature;
 
 /**
@@ -31,10 +30,5 @@ public record KeptInRoom(
   /** How many degrees further that is than their lives are carried over; below zero if nearer. */
   public double beyond() {
     return away() - carried;
-  }
-
-  /** How far they are carried over, in words. */
-  public String within(Measures units) {
-    return Temperature.difference(carried, units);
   }
 }

@@ -12,6 +12,7 @@ import strikeoff.day.facts.Mixings;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.Edit;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -59,7 +60,7 @@ final class MixOrder {
             .min(Comparator.comparing(Mixings.Batch::ready))
             .map(batch -> List.<Edit>of(new Edit.Move(batch.step().path(), first.path())))
             .orElse(List.of()),
-        List.of(new Evidence.Related("this paste", paste.path())),
+        List.of(new Evidence.Related(Tie.THIS_PASTE, paste.path())),
         first.path());
   }
 

@@ -36,8 +36,6 @@ public record MixingCard(
    * @param substance its name
    * @param grams to weigh; a range if the recipe gives a volume
    * @param millilitres to measure; empty for what has no known density
-   * @param spoons the same in kitchen measures; empty likewise
    */
-  public record Line(
-      String substance, Range grams, Optional<Range> millilitres, Optional<String> spoons) {}
+  public record Line(String substance, Range grams, Optional<Range> millilitres) {}
 }

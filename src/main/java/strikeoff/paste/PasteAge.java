@@ -1,7 +1,5 @@
 package strikeoff.paste;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.List;
 import java.util.stream.Stream;
 import strikeoff.day.Moment;
@@ -61,14 +59,6 @@ public record PasteAge(
     PlanPath path)
     implements Evidence {
 
-  /** What it holds, in words. */
-  public String holds() {
-    return alkali.text(alkaliNamed);
-  }
-
-  /** More batches than that are told by their number alone. */
-  private static final int LISTED = 4;
-
   public PasteAge {
     batches = List.copyOf(batches);
     mixLater = List.copyOf(mixLater);
@@ -96,29 +86,8 @@ public record PasteAge(
         Math.pow(0.5, minutes / lifeMinutes.high()));
   }
 
-  /** When it was ready, as in {@code 3 days before day 1, 18:00} or {@code on day 1, 09:00}. */
-  public String mixed() {
-    return mixedAt.when();
-  }
-
   /** The same as edits of the plan, each way for itself. */
   public List<List<Edit>> mixings() {
     return Stream.of(mixLater, withoutAlkali).filter(edits -> !edits.isEmpty()).toList();
-  }
-
-  /** What to mix when, as an instruction without a full stop. */
-  public String mixing() {
-    if (batches.size() < 2) {
-      return mixFrom.day() < 1
-          ? "Mix it later: " + mixFrom.dayWhen() + ", not before " + mixFrom.clock()
-          : "Mix it " + mixFrom.when() + " or later, before it is first printed";
-    }
-    String each = batches.stream().limit(LISTED).map(Moment::text).collect(joining("; "));
-    return "No one batch lasts from its first print to its last: mix "
-        + batches.size()
-        + " fresh ones, each just before its first print ("
-        + each
-        + (batches.size() > LISTED ? "; and so on)" : ")")
-        + (alkali == HeldAlkali.NONE ? "" : ", or leave the alkali out and soak the cloth in soda");
   }
 }

@@ -13,7 +13,6 @@ import strikeoff.plan.Paste;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Measures;
-import strikeoff.units.PerKilogram;
 import strikeoff.units.Range;
 
 /**
@@ -112,38 +111,8 @@ public record PasteDose(
     return part + rest > 0 ? 1000 * part / (part + rest) : 0;
   }
 
-  /** Urea for this recipe, in words. */
-  public String ureaHere(Measures units) {
-    return urea.map(u -> u.text(units) + " of urea: ").orElse("") + usualUrea(units);
-  }
-
-  /** What recipes put into a kilogram for this cloth, in words. */
-  public String usualUrea(Measures units) {
-    return usual.text(units);
-  }
-
   public List<List<Edit>> ureaEdits(Measures units) {
     return urea.map(u -> u.edits(units)).orElseGet(List::of);
-  }
-
-  /** The dye in a kilogram or a pound of it, in words. */
-  public String dyeHeld(Measures units) {
-    return PerKilogram.text(dyeGrams, units);
-  }
-
-  /** The urea in it, likewise. */
-  public String ureaHeld(Measures units) {
-    return PerKilogram.text(ureaGrams, units);
-  }
-
-  /** Dye powder for a pale print with this recipe. */
-  public String paleDye(Measures units) {
-    return dye.map(d -> d.least().roundedUp(units)).orElse("some");
-  }
-
-  /** Dye powder for a strong print with this recipe. */
-  public String strongDye(Measures units) {
-    return dye.map(d -> d.most().roundedDown(units)).orElse("more");
   }
 
   public boolean hasDye() {

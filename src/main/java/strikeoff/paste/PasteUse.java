@@ -7,11 +7,8 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.units.Area;
 import strikeoff.units.Mass;
-import strikeoff.units.Measures;
-import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
-import strikeoff.units.Span;
 import strikeoff.units.Volume;
 
 /**
@@ -91,56 +88,6 @@ public record PasteUse(
     return restLives.map(Range::high).orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** The same in words. */
-  public String restLivesFor() {
-    return restLives.map(life -> new Span(life.best()).text()).orElse("for days");
-  }
-
-  /** What the need is made of, by the best estimate, so that a large one can be believed. */
-  public String parts(Measures units) {
-    double wasted = needGrams.best() - onClothGrams.best() - leftGrams.best() - scrapedBack.grams();
-    return "Of what it needs "
-        + new Mass(onClothGrams.best()).text(units)
-        + " lies on the cloth ("
-        + printed.text(units)
-        + ", "
-        + (pulls == 1 ? "1 pull" : pulls + " pulls")
-        + ", deposit "
-        + basis()
-        + "). "
-        + new Mass(leftGrams.best()).text(units)
-        + " goes down the sink where "
-        + (washes == 1 ? "a screen is" : "screens are")
-        + " washed out "
-        + washed()
-        + " (what fills the mesh, clings to the blade, and is left of the bead along it). "
-        + scrapedBack.text(units)
-        + " lies before the blade at its last pulls, which can't print without it, and is scraped"
-        + " back. "
-        + new Mass(wasted).text(units)
-        + " sticks to pots and knives";
-  }
-
-  /** How often its screens are washed out, in words. */
-  public String washed() {
-    return Phrase.times(washes);
-  }
-
-  /** How the deposit is known. */
-  public String basis() {
-    return measured ? "weighed on a strike-off" : "estimated from the mesh";
-  }
-
-  /**
-   * A round amount for each mixing that is enough by the most careful estimate: of a paste that the
-   * plan measures by volume, a volume.
-   */
-  public String enoughEach(Measures units) {
-    return filled
-        .map(volume -> volume.roundedUp(units))
-        .orElseGet(() -> mixEach().roundedUp(units));
-  }
-
   /** The same as edits of the plan: one way. */
   public List<List<Edit>> enoughEdits() {
     return List.of(enough);
@@ -149,24 +96,5 @@ public record PasteUse(
   /** The same in any case as a mass. */
   public Mass mixEach() {
     return new Mass(toMix.grams() / Math.max(1, batches));
-  }
-
-  /** How much to mix, as an instruction without a full stop. */
-  public String mixingEnough(Measures units) {
-    String parts = enough.size() > 1 ? ", with all parts of its recipe in proportion" : "";
-    if (batches > 1 || filled.isPresent()) {
-      return "Mix " + enoughEach(units) + (batches > 1 ? " each time" : "") + parts;
-    }
-    return "Mix "
-        + toMix.roundedUp(units)
-        + (more.grams() > 0 ? ", " + more.roundedUp(units) + " more" : "")
-        + parts;
-  }
-
-  /** Where the pot is empty, in words. */
-  public String emptyAt() {
-    return runsOut
-        .map(p -> "by the best estimate the pot is empty at " + p)
-        .orElse("by the best estimate it just suffices");
   }
 }

@@ -3,7 +3,6 @@ package strikeoff.paste;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.units.Mass;
-import strikeoff.units.Measures;
 import strikeoff.units.Range;
 import strikeoff.units.Share;
 
@@ -19,12 +18,4 @@ import strikeoff.units.Share;
  */
 public record RecipeSum(
     String paste, Range sumGrams, Mass amount, Mass missing, Share offShare, PlanPath path)
-    implements Evidence {
-
-  /** What to change, in words. */
-  public String difference(Measures units) {
-    return missing.grams() >= 0
-        ? missing.text(units) + " too little"
-        : missing.times(-1).text(units) + " too much";
-  }
-}
+    implements Evidence {}

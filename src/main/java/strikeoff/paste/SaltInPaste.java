@@ -11,9 +11,7 @@ import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
-import strikeoff.units.PerKilogram;
 import strikeoff.units.Range;
-import strikeoff.units.Ratio;
 
 /**
  * Salt that is weighed into a dye paste.
@@ -30,21 +28,6 @@ public record SaltInPaste(
 
   public SaltInPaste {
     edits = List.copyOf(edits);
-  }
-
-  /** The salt in a kilogram or a pound of paste, in words. */
-  public String held(Measures units) {
-    return PerKilogram.isMetric(units)
-        ? new Ratio(perKilogram.best()).text()
-            + (perKilogram.isExact()
-                ? ""
-                : " ("
-                    + new Ratio(perKilogram.low()).text()
-                    + " to "
-                    + new Ratio(perKilogram.high()).text()
-                    + ")")
-            + " g"
-        : PerKilogram.text(perKilogram, units);
   }
 
   /** Of the first salt of the recipe; empty for paint, and for a paste without salt. */

@@ -3,6 +3,7 @@ package strikeoff.paste;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.policy.Limit;
 import strikeoff.units.Mass;
 import strikeoff.units.MeshCount;
@@ -42,6 +43,6 @@ public record ThickenerOnMesh(
 
   @Override
   public List<Related> related() {
-    return List.of(new Related("the screen", screenPath));
+    return List.of(new Related(Tie.SCREEN, screenPath));
   }
 }

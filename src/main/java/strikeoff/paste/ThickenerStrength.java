@@ -4,9 +4,6 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.policy.Limit;
 import strikeoff.units.Mass;
-import strikeoff.units.Measures;
-import strikeoff.units.Numbers;
-import strikeoff.units.PerKilogram;
 import strikeoff.units.Range;
 
 /**
@@ -38,20 +35,4 @@ public record ThickenerStrength(
     Mass gramsForThinGrade,
     Mass gramsForThick,
     PlanPath path)
-    implements Evidence {
-
-  /** The thickener of a batch as it was weighed, also where that is less than a gram. */
-  public String weighed(Measures units) {
-    Mass weighed = new Mass(thickenerGrams.best());
-    return PerKilogram.isMetric(units) && weighed.grams() < 1
-        ? Numbers.plain(weighed.grams(), 2) + " g"
-        : weighed.text(units);
-  }
-
-  /**
-   * The share by the best estimate, to a hundredth of a per cent, so that it differs from limits.
-   */
-  public String told() {
-    return Numbers.plain(Math.floor(share.best() * 1e4 + 1e-6) / 100, 2) + " %";
-  }
-}
+    implements Evidence {}

@@ -6,8 +6,6 @@ import strikeoff.plan.Cloth;
 import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
-import strikeoff.units.Measures;
-import strikeoff.units.PerKilogram;
 
 /**
  * The urea that recipes put into a kilogram of dye paste for a cloth: by the fibre of it that asks
@@ -32,16 +30,5 @@ public record UsualUrea(double least, double most, Fibre fibre) {
   /** What a recipe takes of it; empty if it holds nothing else. */
   public Optional<ForRecipe> in(Recipe recipe) {
     return ForRecipe.of(recipe, s -> s.role() == Substance.Role.UREA, "urea", least, most);
-  }
-
-  /** In words, as in {@code 100 to 200 g in a kilogram of paste, as viscose asks}. */
-  public String text(Measures units) {
-    return PerKilogram.number(least, units)
-        + " to "
-        + PerKilogram.text(most, units)
-        + " in "
-        + PerKilogram.whole(units)
-        + " of paste"
-        + (fibre.ureaFactor().value() > 1 ? ", as " + fibre.name() + " asks" : "");
   }
 }

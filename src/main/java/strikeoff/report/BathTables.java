@@ -20,6 +20,8 @@ import strikeoff.plan.Step;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
+import strikeoff.speech.BathSpeech;
+import strikeoff.speech.FixSpeech;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
@@ -81,7 +83,7 @@ final class BathTables {
             "Strength",
             Estimates.best(soak.sodaGramsPerLitre(), Concentration::new, units),
             Estimates.spread(soak.sodaGramsPerLitre(), Concentration::new, units)));
-    rows.add(row("pH", soak.acidity(units), "before the cloth goes in"));
+    rows.add(row("pH", BathSpeech.acidity(soak, units), "before the cloth goes in"));
     rows.add(
         row(
             "Liquor ratio",
@@ -137,9 +139,11 @@ final class BathTables {
       rows.add(
           row(
               "Fixed, " + share.paste(),
-              share.spoken(),
+              FixSpeech.spoken(share),
               (share.aged()
-                      ? "of the dye that still lives, at its last print " + share.living() + "; "
+                      ? "of the dye that still lives, at its last print "
+                          + FixSpeech.living(share)
+                          + "; "
                       : "")
                   + (share.full().hex().equals(share.last().hex())
                       ? "of what can be fixed"

@@ -13,6 +13,9 @@ import strikeoff.care.Hazard;
 import strikeoff.findings.Sources;
 import strikeoff.plan.Protection;
 import strikeoff.report.page.CautionBlock;
+import strikeoff.speech.CareSpeech;
+import strikeoff.speech.HazardSpeech;
+import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 
 /** The cautions that a plan calls for, each hazard once however many steps have it. */
@@ -25,27 +28,27 @@ final class Cautions {
 
   private Cautions() {}
 
-  static List<CautionBlock> of(Care care) {
+  static List<CautionBlock> of(Care care, Measures units) {
     Map<Hazard, List<strikeoff.care.Caution>> byHazard = new EnumMap<>(Hazard.class);
     care.cautions()
         .forEach(c -> byHazard.computeIfAbsent(c.hazard(), h -> new ArrayList<>()).add(c));
     List<CautionBlock> cautions = new ArrayList<>();
-    byHazard.forEach((hazard, all) -> cautions.add(caution(hazard, all)));
+    byHazard.forEach((hazard, all) -> cautions.add(caution(hazard, all, units)));
     return cautions;
   }
 
-  private static CautionBlock caution(Hazard hazard, List<strikeoff.care.Caution> all) {
+  private static CautionBlock caution(
+      Hazard hazard, List<strikeoff.care.Caution> all, Measures units) {
     Set<String> where = new LinkedHashSet<>();
     for (strikeoff.care.Caution caution : all) {
-      where.add(
-          caution.figures().isEmpty()
-              ? caution.place()
-              : caution.place() + " (" + caution.figures() + ")");
+      String place = CareSpeech.place(caution, units);
+      String figures = CareSpeech.figures(caution, units);
+      where.add(figures.isEmpty() ? place : place + " (" + figures + ")");
     }
     String missing =
         all.get(0).missing().stream().map(Protection::text).collect(Collectors.joining(", "));
     return new CautionBlock(
-        hazard.text(),
+        HazardSpeech.text(hazard),
         hazard.needed().stream().map(Protection::text).collect(Collectors.joining(", ")),
         missing,
         where.size() <= MOST_PLACES
@@ -54,7 +57,7 @@ final class Cautions {
                 + "; and "
                 + (where.size() - MOST_PLACES)
                 + " more",
-        Sources.shown(hazard.body()));
+        Sources.shown(HazardSpeech.body(hazard)));
   }
 
   /**
@@ -69,7 +72,7 @@ final class Cautions {
       }
     }
     return byHazard.entrySet().stream()
-        .map(e -> e.getKey().brief() + at(e.getValue()))
+        .map(e -> HazardSpeech.brief(e.getKey()) + at(e.getValue()))
         .collect(Collectors.joining("; "));
   }
 

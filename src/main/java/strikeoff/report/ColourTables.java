@@ -17,6 +17,7 @@ import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
+import strikeoff.speech.ColourSpeech;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 import strikeoff.units.Phrase;
@@ -98,7 +99,7 @@ final class ColourTables {
         List.of(words("Where"), words("Wet"), words("After wash-off"), number("Area, at most")),
         rows,
         swatches.overprints().stream()
-            .map(o -> Phrase.capital(o.model().text()))
+            .map(o -> Phrase.capital(ColourSpeech.text(o.model())))
             .distinct()
             .reduce((a, b) -> a + ". " + b)
             .map(words -> words + ".")

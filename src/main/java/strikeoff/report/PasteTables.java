@@ -17,6 +17,9 @@ import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
+import strikeoff.speech.Kitchen;
+import strikeoff.speech.PasteSpeech;
+import strikeoff.speech.PasteUseSpeech;
 import strikeoff.units.Mass;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
@@ -77,7 +80,7 @@ final class PasteTables {
                               Estimates.spread(m, Mass::new, units)))
                   .orElse(Cell.of("not stated")),
               Cell.of(balance(use, units)),
-              Cell.of(use.toMix().enough(units), use.basis())));
+              Cell.of(use.toMix().enough(units), PasteUseSpeech.basis(use))));
     }
     return new TableBlock(
         "Amounts",
@@ -118,7 +121,7 @@ final class PasteTables {
     for (PasteAge age : ages) {
       rows.add(
           List.of(
-              Cell.of(age.paste(), age.holds() + ", kept " + age.kept().text()),
+              Cell.of(age.paste(), PasteSpeech.holds(age) + ", kept " + age.kept().text()),
               Cell.of(age.mixedAt().text()),
               Cell.of(age.lastUse().text(), age.lastPlacement()),
               Cell.of(age.age().text()),
@@ -154,16 +157,20 @@ final class PasteTables {
         needed(card, units) + thickener(card, pastes));
   }
 
+  private static Optional<String> spoons(MixingCard.Line line) {
+    return line.millilitres().map(ml -> Kitchen.measure(ml.best()));
+  }
+
   /** In millilitres and in US spoons; who measures in spoons or ounces needs no millilitres. */
   private static Cell measured(MixingCard.Line line, Measures units) {
     UnitSystem system = units.of(MeasureKind.VOLUME);
     if (system == UnitSystem.METRIC) {
       return Cell.of(
           line.millilitres().map(ml -> Long.toString(Math.round(ml.best())) + " ml").orElse("–"),
-          line.spoons().orElse(""));
+          spoons(line).orElse(""));
     }
     return Cell.of(
-        (system == UnitSystem.US ? line.spoons() : Optional.<String>empty())
+        (system == UnitSystem.US ? spoons(line) : Optional.<String>empty())
             .or(() -> line.millilitres().map(ml -> new Volume(ml.best() / 1000).text(units)))
             .orElse("–"));
   }

@@ -72,7 +72,7 @@ final class PlanPages {
         Listed.of(DaySheets.of(judged), Listed.BLOCKS),
         FactTables.of(judged),
         FactTables.assumptions(plan, judged.policies()),
-        Cautions.of(judged.facts().care()),
+        Cautions.of(judged.facts().care(), judged.plan().measures()),
         PageWords.all());
   }
 

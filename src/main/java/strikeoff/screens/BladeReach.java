@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.PrintPlan;
@@ -69,21 +68,5 @@ public record BladeReach(
 
   public List<String> screens() {
     return fits.stream().map(SqueegeeFit::screen).toList();
-  }
-
-  /** The blades to use, as in {@code 24 cm} or {@code 24 cm for reeds, 31 cm for heron}. */
-  public String blades(Measures units) {
-    Map<String, List<String>> byBlade =
-        fits.stream()
-            .collect(
-                Collectors.groupingBy(
-                    fit -> fit.blade(units),
-                    LinkedHashMap::new,
-                    Collectors.mapping(SqueegeeFit::screen, Collectors.toList())));
-    return byBlade.size() == 1
-        ? byBlade.keySet().iterator().next()
-        : byBlade.entrySet().stream()
-            .map(e -> e.getKey() + " for " + String.join(" and ", e.getValue()))
-            .collect(Collectors.joining(", "));
   }
 }

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Design;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 
 /**
@@ -83,29 +83,8 @@ public record DetailOnMesh(
     return detail.finerThan(opening.mm() * openings);
   }
 
-  /** What to change, as an instruction without a full stop. */
-  public String mending(Measures units) {
-    return better
-        .map(
-            mesh ->
-                "Use a mesh of "
-                    + said(mesh, units)
-                    + ", or draw nothing finer than "
-                    + holds.roundedUp(units))
-        .orElseGet(
-            () ->
-                "Paste for cloth goes through no mesh that holds it: draw nothing finer than "
-                    + finestHolds.enough(units)
-                    + ", and use a mesh of "
-                    + said(finest, units));
-  }
-
-  private static String said(Mesh mesh, Measures units) {
-    return mesh.count().text(units) + " with threads of " + mesh.thread().thinText(units);
-  }
-
   @Override
   public List<Related> related() {
-    return List.of(new Related("the screen", screenPath));
+    return List.of(new Related(Tie.SCREEN, screenPath));
   }
 }

@@ -30,10 +30,4 @@ public record PullsRead(
         Optional.of(less).filter(n -> n >= 1 && n <= most.amount()),
         separation.path().key("pulls"));
   }
-
-  /** What to ask oneself, as an instruction without a full stop. */
-  public String asking() {
-    return meant.map(n -> "Is it " + n + "? ").orElse("")
-        + "Count them on a strike-off, and write that as `pulls`";
-  }
 }

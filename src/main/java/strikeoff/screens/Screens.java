@@ -30,7 +30,7 @@ public record Screens(List<Evidence> evidence) {
     for (Screen screen : plan.screens().values()) {
       facts.add(FrameMargin.of(screen, policy));
       SqueegeeFit.of(screen, policy).ifPresent(facts::add);
-      facts.add(MeshRead.of(screen, policy, plan.measures()));
+      facts.add(MeshRead.of(screen, policy));
       facts.add(MeshWeave.of(screen, policy));
       pastes
           .getOrDefault(screen.name(), Map.of())

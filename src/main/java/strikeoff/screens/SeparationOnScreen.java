@@ -3,6 +3,7 @@ package strikeoff.screens;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Design;
 import strikeoff.plan.Screen;
 import strikeoff.units.Length;
@@ -48,7 +49,7 @@ public record SeparationOnScreen(
 
   @Override
   public List<Related> related() {
-    return List.of(new Related("the screen", screenPath));
+    return List.of(new Related(Tie.SCREEN, screenPath));
   }
 
   /** The larger of what is missing in length and in width. */

@@ -7,7 +7,6 @@ import strikeoff.plan.PullWay;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * A squeegee against the image it has to cover and the frame it has to fit in, pulled the way that
@@ -56,15 +55,6 @@ public record SqueegeeFit(
         FrameMargin.oneSide(inside, blade),
         new Length(Math.min(inside.mm(), image.mm() + 2 * overlap)),
         screen.path().key("squeegee"));
-  }
-
-  /** The blade to use, in whole millimetres or their like if one fits between the rails. */
-  public String blade(Measures units) {
-    double step = Length.measuredTo(units).mm();
-    double whole = Math.ceil((wanted.mm() - 1e-6) / step) * step;
-    return whole <= insideSpan.mm() + 1e-6
-        ? new Length(whole).text(units)
-        : wanted.writtenText(units);
   }
 
   /** How much shorter than the image the blade is, if it is. */

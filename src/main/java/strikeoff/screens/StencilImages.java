@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
-import strikeoff.units.Measures;
 
 /**
  * A screen, and how many different images separations ask of it: its one stencil holds one.
@@ -22,7 +22,7 @@ import strikeoff.units.Measures;
  * @param path of the second image's first separation, or of the only one's
  */
 public record StencilImages(
-    String screen, int images, List<String> each, List<Related> related, PlanPath path)
+    String screen, int images, List<Use> each, List<Related> related, PlanPath path)
     implements Evidence {
 
   /** Sizes are kept to a micrometre and areas to that times a metre: finer is rounding. */
@@ -49,11 +49,11 @@ public record StencilImages(
       }
     }
     List<StencilImages> facts = new ArrayList<>();
-    byScreen.forEach((screen, uses) -> facts.add(of(screen, uses, plan.measures())));
+    byScreen.forEach((screen, uses) -> facts.add(of(screen, uses)));
     return facts;
   }
 
-  private static StencilImages of(String screen, Map<List<Long>, Use> uses, Measures units) {
+  private static StencilImages of(String screen, Map<List<Long>, Use> uses) {
     List<Use> each = List.copyOf(uses.values());
     if (each.size() == 1) {
       return new StencilImages(screen, 1, List.of(), List.of(), each.get(0).separation().path());
@@ -61,15 +61,10 @@ public record StencilImages(
     List<Related> related = new ArrayList<>();
     for (int i = 0; i < each.size(); i++) {
       if (i != 1) {
-        related.add(new Related("another image", each.get(i).separation().path()));
+        related.add(new Related(Tie.ANOTHER_IMAGE, each.get(i).separation().path()));
       }
     }
-    return new StencilImages(
-        screen,
-        each.size(),
-        each.stream().map(use -> use.text(units)).toList(),
-        related,
-        each.get(1).separation().path());
+    return new StencilImages(screen, each.size(), each, related, each.get(1).separation().path());
   }
 
   /** What a stencil is cut to: length, width and printed area. */
@@ -80,20 +75,6 @@ public record StencilImages(
         Math.round(separation.printed().squareCm() * GRAIN));
   }
 
-  private record Use(String design, Design.Separation separation) {
-
-    String text(Measures units) {
-      return "separation "
-          + separation.number()
-          + " of "
-          + design
-          + " ("
-          + separation.length().text(units)
-          + " by "
-          + separation.width().text(units)
-          + ", "
-          + separation.printed().text(units)
-          + " of it printed)";
-    }
-  }
+  /** A separation, and the design that it belongs to. */
+  public record Use(String design, Design.Separation separation) {}
 }

@@ -9,13 +9,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Assumption;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
-import strikeoff.units.ArealVolume;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Range;
 
@@ -90,44 +89,11 @@ public record ThreadLeftOut(
             volumes.stream().mapToDouble(Range::high).max().orElseThrow()),
         Math.max(0, micrometres(thick.opening())),
         micrometres(thin.opening()),
-        screens.stream().skip(1).map(s -> new Related("the same mesh", s.path())).toList(),
+        screens.stream().skip(1).map(s -> new Related(Tie.SAME_MESH, s.path())).toList(),
         screens.get(0).path());
   }
 
   private static double micrometres(Length length) {
     return Math.rint(length.mm() * MICROMETRES);
-  }
-
-  /** The thread that was taken, to be written. */
-  public String taken(Measures units) {
-    return thin(takenMicrometres, units);
-  }
-
-  /** The threads that such a count is sold with, in words. */
-  public String threads(Measures units) {
-    return between(thinnestMicrometres, thickestMicrometres, units);
-  }
-
-  /** The openings that they leave, in words. */
-  public String openings(Measures units) {
-    return between(openingLeast, openingMost, units);
-  }
-
-  private static String between(double least, double most, Measures units) {
-    String first = thin(least, units);
-    return first.substring(0, first.lastIndexOf(' ')) + " to " + thin(most, units);
-  }
-
-  private static String thin(double micrometres, Measures units) {
-    return new Length(micrometres / MICROMETRES).thinText(units);
-  }
-
-  /** The least and the most that they hold, as it is said. */
-  public String holds(Measures units) {
-    return new ArealVolume(volume.low()).number(units)
-        + " to "
-        + new ArealVolume(volume.high()).number(units)
-        + " "
-        + ArealVolume.unit(units);
   }
 }

@@ -30,8 +30,4 @@ public record Adjoining(
     pastes = List.copyOf(pastes);
     marks = List.copyOf(marks);
   }
-
-  public String table() {
-    return railed ? "on a railed table" : "laid by eye";
-  }
 }

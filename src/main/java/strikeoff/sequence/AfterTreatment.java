@@ -8,6 +8,7 @@ import strikeoff.day.Impression;
 import strikeoff.drying.HungCloth;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
@@ -54,7 +55,7 @@ final class AfterTreatment {
                 course.first(fix, step, Course::washesOff).isPresent(),
                 Group.places(printed),
                 Group.names(printed),
-                List.of(new Related("fixed", course.path(fix))),
+                List.of(new Related(Tie.FIXED, course.path(fix))),
                 course.path(step)));
       }
     }
@@ -87,7 +88,7 @@ final class AfterTreatment {
                   airMoves(bath, step),
                   policy),
               earliest.laid(),
-              List.of(new Related("the bath", course.path(bath))),
+              List.of(new Related(Tie.BATH, course.path(bath))),
               course.path(step)));
     }
   }

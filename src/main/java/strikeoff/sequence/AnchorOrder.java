@@ -8,6 +8,7 @@ import java.util.Optional;
 import strikeoff.day.Impression;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
@@ -107,7 +108,7 @@ final class AnchorOrder {
             ? List.of()
             : List.of(
                 new Related(
-                    key.anchored() ? "the anchor is printed" : "what it goes over is printed",
+                    key.anchored() ? Tie.ANCHOR_PRINTED : Tie.BASE_PRINTED,
                     course.path(base.step()))),
         course.path(key.step()));
   }

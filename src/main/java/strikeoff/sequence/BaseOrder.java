@@ -43,27 +43,6 @@ public record BaseOrder(
     related = List.copyOf(related);
   }
 
-  /** Where the first print of the base comes, for a sentence that has named the step. */
-  public String later() {
-    return number == baseNumber ? "later in that step" : "only in " + baseStep;
-  }
-
-  /** What to change, as an instruction without a full stop. */
-  public String mending() {
-    if (number != baseNumber) {
-      return "Put " + step + " after " + baseStep + ", once that is dry enough for a frame";
-    }
-    return inOrder.isEmpty()
-        ? "Print " + base + " in a step of its own before " + step
-        : "Write `print: ["
-            + String.join(", ", inOrder)
-            + "]` in step "
-            + number
-            + ", which prints "
-            + base
-            + " first";
-  }
-
   /** What that step prints in the right order, to be written there. */
   public Optional<List<String>> reordered() {
     return Optional.of(inOrder).filter(order -> !order.isEmpty());

@@ -4,7 +4,6 @@ import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Colour;
-import strikeoff.units.Phrase;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
@@ -60,38 +59,5 @@ public record ColourAmongOthers(
     others = List.copyOf(others);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
-  }
-
-  /** Where it lies, before the names of the others. */
-  public String where() {
-    return under ? "under" : "over";
-  }
-
-  /** What to do about one that others are printed over. */
-  public String way() {
-    String names = String.join(" and ", others);
-    if (meant) {
-      return "Leave it a gap in " + names + ", or leave it out";
-    }
-    return afterwards
-        ? "Print it after " + names + ", or leave it out"
-        : instead.isEmpty()
-            ? "Leave it out"
-            : "Choose " + instead + " and print it after " + names + ", or leave it out";
-  }
-
-  /** What to do about one that is printed over others. */
-  public String off() {
-    String off = seenBeside ? "keep it off " + String.join(" and ", others) : "leave it out";
-    return Phrase.capital(instead.isEmpty() ? off : "choose " + instead + ", or " + off);
-  }
-
-  /** How much of it is lost, before {@code of it}. */
-  public String howMuch() {
-    return howMuch(share);
-  }
-
-  static String howMuch(Share share) {
-    return share.fraction() < 1 ? "about " + share.text() : "all";
   }
 }

@@ -13,6 +13,7 @@ import strikeoff.day.Impression;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Numbering;
@@ -128,7 +129,7 @@ final class Coverage {
           prints.size(),
           prints.size(),
           Group.names(prints),
-          before == step ? List.of() : List.of(new Related("printed first", course.path(before))),
+          before == step ? List.of() : List.of(new Related(Tie.PRINTED_FIRST, course.path(before))),
           course.path(step));
     }
   }
@@ -178,7 +179,7 @@ final class Coverage {
 
     PrintsOfArrangement fact(String arrangement, PlanPath path, PlanPath arranged) {
       List<Related> related =
-          path.equals(arranged) ? List.of() : List.of(new Related("arranged", arranged));
+          path.equals(arranged) ? List.of() : List.of(new Related(Tie.ARRANGED, arranged));
       return new PrintsOfArrangement(
           arrangement, what(), prints, all, List.copyOf(names), related, path);
     }

@@ -41,14 +41,4 @@ public record DarkBeforeLight(
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
-
-  /** As {@code ink, then sand}. */
-  public String printedOrder() {
-    return String.join(", then ", printed);
-  }
-
-  /** As {@code sand, then ink}. */
-  public String betterOrder() {
-    return String.join(", then ", better);
-  }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import strikeoff.day.Impression;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 import strikeoff.units.Area;
@@ -85,7 +86,7 @@ final class Group {
     List<Related> related = new ArrayList<>();
     for (int earlier : earlierSteps) {
       if (earlier != step) {
-        related.add(new Related("printed before", course.path(earlier)));
+        related.add(new Related(Tie.PRINTED_BEFORE, course.path(earlier)));
       }
     }
     return related;

@@ -5,8 +5,6 @@ import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
-import strikeoff.units.Phrase;
 
 /**
  * An outline or key colour that is printed before another colour of its motif which it overlaps.
@@ -50,34 +48,5 @@ public record KeyBeforeOthers(
         && overlap.isPresent()
         && finest.isPresent()
         && overlap.get().compareTo(finest.get()) >= 0;
-  }
-
-  /** What the opaque ones do to it, as a sentence with a blank before it; or nothing. */
-  public String covering() {
-    return opaque.isEmpty()
-        ? ""
-        : " "
-            + Phrase.capital(Phrase.list(opaque))
-            + (opaque.size() == 1 ? " is" : " are")
-            + " opaque and "
-            + (opaque.size() == 1 ? "hides" : "hide")
-            + " the line where "
-            + (opaque.size() == 1 ? "it lies" : "they lie")
-            + " over it.";
-  }
-
-  /** The overlap in words; nothing where the plan doesn't say. */
-  public String overlapText(Measures units) {
-    return overlap.map(width -> width.text(units)).orElse("");
-  }
-
-  /** The finest line in words, likewise. */
-  public String finestText(Measures units) {
-    return finest.map(width -> width.text(units)).orElse("");
-  }
-
-  /** As {@code sand, then ink}. */
-  public String betterOrder() {
-    return String.join(", then ", better);
   }
 }

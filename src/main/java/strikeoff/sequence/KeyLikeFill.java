@@ -36,9 +36,4 @@ public record KeyLikeFill(
     marks = List.copyOf(marks);
     related = List.copyOf(related);
   }
-
-  /** The fill that is most like it. */
-  public String fill() {
-    return fills.get(0);
-  }
 }

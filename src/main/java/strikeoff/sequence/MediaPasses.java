@@ -12,6 +12,7 @@ import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
@@ -20,8 +21,6 @@ import strikeoff.policy.Policy;
 
 /** Dye and paint on one cloth: which comes on which, and what water reaches. */
 final class MediaPasses {
-
-  static final String NO_STEP = "no step";
 
   private final PrintPlan plan;
   private final String dryAfterBath;
@@ -152,7 +151,7 @@ final class MediaPasses {
         printed.stream()
             .map(Impression::step)
             .distinct()
-            .map(s -> new Related("paint printed", course.path(s)))
+            .map(s -> new Related(Tie.PAINT_PRINTED, course.path(s)))
             .toList(),
         course.path(bath));
   }
@@ -241,7 +240,7 @@ final class MediaPasses {
         .toList();
   }
 
-  private String named(Optional<Step> step) {
-    return step.map(s -> course.name(s.number())).orElse(NO_STEP);
+  private Optional<String> named(Optional<Step> step) {
+    return step.map(s -> course.name(s.number()));
   }
 }

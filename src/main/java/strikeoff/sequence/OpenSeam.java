@@ -36,11 +36,6 @@ public record OpenSeam(
     return first > 0;
   }
 
-  /** What comes before the sewing, as a part of a sentence; may be empty. */
-  public String once() {
-    return filmsBefore ? ", with `- dry: until lift-safe` before it" : "";
-  }
-
   /** The first step that prints across it, if the cloth can be sewn before it as it is. */
   public Optional<Integer> firstAtOnce() {
     return filmsBefore ? Optional.empty() : Optional.of(first);
@@ -54,10 +49,5 @@ public record OpenSeam(
   /** Where its padding is to be written, if it has none. */
   public Optional<PlanPath> padding() {
     return padded ? Optional.empty() : Optional.of(path.key("padded"));
-  }
-
-  /** What the ridge asks for besides, as a sentence that begins with a space; may be empty. */
-  public String ridge() {
-    return Ridge.besides(padded);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
-import strikeoff.units.Phrase;
 
 /**
  * The first soak, rinse or wash that reaches paint.
@@ -14,7 +13,7 @@ import strikeoff.units.Phrase;
  * @param heats how many heat-sets come between the print and it
  * @param paints their names
  * @param places the placements that hold them, in short: {@code herons 1–6}
- * @param heatSet the step that sets them afterwards; {@code no step} if none does
+ * @param heatSet the step that sets them afterwards; empty if none does
  * @param looseDye the step that printed dye before the paint which nothing has washed off by then;
  *     heat before that is done would bake the dye where the paint locks it in
  * @param lastWater the last step of those that keep the cloth wet
@@ -26,7 +25,7 @@ public record PaintInBath(
     int heats,
     List<String> paints,
     String places,
-    String heatSet,
+    Optional<String> heatSet,
     Optional<String> looseDye,
     String lastWater,
     List<List<Edit>> edits,
@@ -40,38 +39,5 @@ public record PaintInBath(
     edits = List.copyOf(edits);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
-  }
-
-  /** What to do, as an instruction without a full stop. */
-  public String mending() {
-    String names = Phrase.list(paints);
-    return looseDye
-        .map(
-            dye ->
-                "Fix the dye of "
-                    + dye
-                    + " first, wash it off and dry the cloth. Print "
-                    + names
-                    + " only after "
-                    + lastWater
-                    + ", on dry cloth, and heat-set "
-                    + (paints.size() == 1 ? "it" : "them")
-                    + " then")
-        .orElseGet(
-            () ->
-                "Heat-set "
-                    + names
-                    + " before "
-                    + step
-                    + ", or print the paint after "
-                    + lastWater
-                    + " on dry cloth");
-  }
-
-  /** What sets the paint after all, as a sentence. */
-  public String setLater() {
-    return heatSet.equals(MediaPasses.NO_STEP)
-        ? "No later step heat-sets " + (paints.size() == 1 ? "it." : "them.")
-        : (paints.size() == 1 ? "It is" : "They are") + " heat-set only in " + heatSet + ".";
   }
 }

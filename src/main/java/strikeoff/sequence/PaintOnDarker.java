@@ -4,7 +4,6 @@ import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Colour;
-import strikeoff.units.Phrase;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
@@ -46,15 +45,5 @@ public record PaintOnDarker(
     others = List.copyOf(others);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
-  }
-
-  /** How much of it lies on them, before {@code of it}. */
-  public String howMuch() {
-    return ColourAmongOthers.howMuch(share);
-  }
-
-  /** A further way, after a comma; nothing where it is seen on them alone. */
-  public String orOff() {
-    return seenBeside ? ", or keep it off " + Phrase.list(others) : "";
   }
 }

@@ -1,6 +1,7 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
@@ -17,7 +18,7 @@ import strikeoff.units.Area;
  * @param certain true if they surely share some, false if they may miss each other inside their
  *     image rectangles
  * @param dyeStep the last step that prints such dye
- * @param fix the step that fixes the dye afterwards; {@code no step} if none does
+ * @param fix the step that fixes the dye afterwards; empty if none does
  * @param edits what brings fixing, washing off and drying before the paint
  */
 public record PaintOverDye(
@@ -28,7 +29,7 @@ public record PaintOverDye(
     Area most,
     boolean certain,
     String dyeStep,
-    String fix,
+    Optional<String> fix,
     List<List<Edit>> edits,
     List<String> marks,
     List<Related> related,
@@ -46,19 +47,5 @@ public record PaintOverDye(
   /** Whether all of these paints are among those that are laid over it. */
   public boolean covers(List<String> names) {
     return paints.containsAll(names);
-  }
-
-  /** When the dye has to be fixed, as a part of a sentence. */
-  public String between() {
-    return dyeStep.equals(step)
-        ? "Print the dye in a step of its own before the paint. Between the two"
-        : "After " + dyeStep + " and before " + step + ",";
-  }
-
-  /** What fixes the dye after all, as a sentence. */
-  public String fixedLater() {
-    return fix.equals(MediaPasses.NO_STEP)
-        ? "No later step fixes the dye."
-        : "The dye is fixed only in " + fix + ".";
   }
 }

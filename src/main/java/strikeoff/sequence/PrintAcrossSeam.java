@@ -41,7 +41,7 @@ public record PrintAcrossSeam(
     implements Evidence {
 
   /** In place of numbers, where all placements cross the seam. */
-  static final String NONE = "none";
+  public static final String NONE = "none";
 
   public PrintAcrossSeam {
     rest = List.copyOf(rest);
@@ -52,26 +52,6 @@ public record PrintAcrossSeam(
   /** How many steps before the sewing they are printed; below zero after it. */
   public int stepsBefore() {
     return sewingNumber - stepNumber;
-  }
-
-  /** What to change, as an instruction without a full stop. */
-  public String mending() {
-    return others.equals(NONE)
-        ? "Sew "
-            + seam
-            + " before "
-            + step
-            + (filmsBefore ? ", and write `- dry: until lift-safe` before it" : "")
-        : "Let "
-            + step
-            + " print only "
-            + others
-            + " of "
-            + arrangement
-            + ", and print "
-            + numbers
-            + " after "
-            + sewing;
   }
 
   /**
@@ -94,10 +74,5 @@ public record PrintAcrossSeam(
     List<Edit> onceDry =
         List.of(new Edit.Insert(path, "dry: until lift-safe"), new Edit.Move(sew, path));
     return filmsBefore ? List.of(first, onceDry) : List.of(first);
-  }
-
-  /** What the ridge asks for besides, as a sentence that begins with a space; may be empty. */
-  public String ridge() {
-    return Ridge.besides(padded);
   }
 }

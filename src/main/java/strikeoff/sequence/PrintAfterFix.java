@@ -33,13 +33,6 @@ public record PrintAfterFix(
     related = List.copyOf(related);
   }
 
-  /** What was done to it since it was fixed, to end a sentence. */
-  public String since() {
-    return !rinsed
-        ? "and not rinsed since"
-        : washed ? "and rinsed and washed since" : "and rinsed since, but not washed";
-  }
-
   public boolean isPaint() {
     return medium == Medium.PAINT;
   }

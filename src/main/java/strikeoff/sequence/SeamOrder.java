@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import strikeoff.day.Impression;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.SeamCrossing;
@@ -96,8 +97,8 @@ final class SeamOrder {
                           : PrintAcrossSeam.NONE,
                       Group.names(prints),
                       List.of(
-                          new Related("the seam", seam.path()),
-                          new Related("sewn", course.path(sewing))),
+                          new Related(Tie.SEAM, seam.path()),
+                          new Related(Tie.SEWN, course.path(sewing))),
                       course.path(step))));
     }
   }
@@ -117,9 +118,9 @@ final class SeamOrder {
         lastAway = Math.max(lastAway, print.step());
       }
     }
-    List<Related> related = new ArrayList<>(List.of(new Related("the seam", seam.path())));
+    List<Related> related = new ArrayList<>(List.of(new Related(Tie.SEAM, seam.path())));
     if (lastAway != sewing) {
-      related.add(new Related("the last print away from it", course.path(lastAway)));
+      related.add(new Related(Tie.LAST_PRINT_AWAY, course.path(lastAway)));
     }
     return new SeamSewn(
         seam.name(),
@@ -149,7 +150,7 @@ final class SeamOrder {
         prints.stream()
             .map(Impression::step)
             .distinct()
-            .map(s -> new Related("printed across it", course.path(s)))
+            .map(s -> new Related(Tie.PRINTED_ACROSS_IT, course.path(s)))
             .toList(),
         seam.path());
   }

@@ -4,7 +4,6 @@ import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * The narrowest trap that a design's plan states.
@@ -32,14 +31,5 @@ public record TrapWidth(
   /** What is missing to the tolerance; negative if the trap is wider. */
   public Length widen() {
     return tolerance.minus(trap);
-  }
-
-  /** What is missing to the tolerance as that is told, so that the trap and it add up. */
-  public String missing(Measures units) {
-    return tolerance.up(units).minus(trap).roundedUp(units);
-  }
-
-  public String table() {
-    return railed ? "on a railed table" : "laid by eye";
   }
 }

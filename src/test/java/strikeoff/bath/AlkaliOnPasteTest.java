@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
+import strikeoff.speech.BathSpeech;
 import strikeoff.units.Measures;
 
 /** What alkali does in a paste: to silk, and to the paste's own life. Worked out by hand. */
@@ -28,10 +29,12 @@ class AlkaliOnPasteTest {
     assertThat(slow.shortLived()).hasSize(1);
     assertThat(slow.shortLived().get(0).needed().minutes()).isBetween(60.0, 100.0);
     assertThat(slow.shortLived().get(0).lifeMinutes().best()).isCloseTo(60, within(1e-6));
-    assertThat(slow.mending(Measures.METRIC)).startsWith("Soak the cloth in soda before");
+    assertThat(BathSpeech.mending(slow, Measures.METRIC))
+        .startsWith("Soak the cloth in soda before");
     AlkaliForDye quick = run("cotton", "", "1 min").the(AlkaliForDye.class, AsRulesAsk::noAlkali);
     assertThat(quick.shortLived()).isEmpty();
-    assertThat(quick.mending(Measures.METRIC)).startsWith("Put the alkali into the paste");
+    assertThat(BathSpeech.mending(quick, Measures.METRIC))
+        .startsWith("Put the alkali into the paste");
   }
 
   private static Worked run(String fibre, String part, String wait) {

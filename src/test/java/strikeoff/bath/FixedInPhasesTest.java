@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.day.facts.ClothTakenUp;
+import strikeoff.speech.BathSpeech;
+import strikeoff.speech.HeatSpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -36,8 +38,8 @@ class FixedInPhasesTest {
     assertThat(warmth.warmestGroup()).isEqualTo("dichlorotriazine");
     assertThat(warmth.windowsMeet()).isFalse();
     assertThat(warmth.windows()).hasSize(2);
-    assertThat(warmth.degreesCold(Measures.METRIC)).isEqualTo("45 °C");
-    assertThat(warmth.degreesHot(Measures.METRIC)).isEqualTo("-5 °C");
+    assertThat(HeatSpeech.degreesCold(warmth, Measures.METRIC)).isEqualTo("45 °C");
+    assertThat(HeatSpeech.degreesHot(warmth, Measures.METRIC)).isEqualTo("-5 °C");
     assertThat(warmth.neededGroup()).isEqualTo("monochlorotriazine");
     assertThat(warmth.timeKnown()).isFalse();
     assertThat(worked.the(Soak.class).dyes()).containsExactly("green", "blue");
@@ -56,7 +58,7 @@ class FixedInPhasesTest {
     assertThat(time.fixed()).isCloseTo(0.661, within(0.005));
     assertThat(time.mending()).startsWith("Keep it at 32 °C for 30 min");
     assertThat(warmth.timeKnown()).isTrue();
-    assertThat(warmth.degreesCold(Measures.METRIC)).isEqualTo("1 °C");
+    assertThat(HeatSpeech.degreesCold(warmth, Measures.METRIC)).isEqualTo("1 °C");
   }
 
   @Test
@@ -81,7 +83,7 @@ class FixedInPhasesTest {
     WashOff off = worked.the(WashOff.class);
     assertThat(off.rinsed()).isFalse();
     assertThat(off.washed()).isFalse();
-    assertThat(off.leftOut()).isEqualTo("rinse and no wash");
+    assertThat(BathSpeech.leftOut(off)).isEqualTo("rinse and no wash");
     assertThat(off.firstCelsius()).isNaN();
     assertThat(off.hottestCelsius()).isNaN();
   }

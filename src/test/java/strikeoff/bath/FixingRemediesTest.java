@@ -10,6 +10,9 @@ import strikeoff.day.Task;
 import strikeoff.document.Edit;
 import strikeoff.paste.MixedGroups;
 import strikeoff.plan.Step;
+import strikeoff.speech.BathSpeech;
+import strikeoff.speech.HeatSpeech;
+import strikeoff.speech.PasteSpeech;
 import strikeoff.units.Measures;
 
 /** What fixing needs beyond time and warmth, and what is offered where something lacks. By hand. */
@@ -33,7 +36,7 @@ class FixingRemediesTest {
   void whatDriesBeforeItsBatchIsToldWithItsUrea() {
     DriedBeforeBatch dry = reeds(UREA, batch("- dry: 12 h\n")).the(DriedBeforeBatch.class);
     assertThat(dry.wrapped().dry()).isEqualTo(3);
-    assertThat(dry.wrapped().driedThrough()).isEqualTo("all 3 prints have");
+    assertThat(BathSpeech.driedThrough(dry.wrapped())).isEqualTo("all 3 prints have");
     assertThat(dry.urea()).isEqualTo("it holds urea");
     assertThat(dry.wrapped().sooner()).hasSize(1);
     assertThat(reeds(UREA, batch("")).all(DriedBeforeBatch.class)).isEmpty();
@@ -46,7 +49,8 @@ class FixingRemediesTest {
   @Test
   void aPinchOfUreaIsNone() {
     UreaNeed pinch = reeds(UREA.replace("urea: 20 g", "urea: 2 g"), batch("")).the(UreaNeed.class);
-    assertThat(pinch.held()).isEqualTo("only 11 g of urea in a kilogram");
+    assertThat(BathSpeech.held(pinch, Measures.METRIC))
+        .isEqualTo("only 11 g of urea in a kilogram");
     // 5 g in 200 g are 25 g in a kilogram
     assertThat(reeds(UREA.replace("urea: 20 g", "urea: 5 g"), batch("")).all(UreaNeed.class))
         .isEmpty();
@@ -56,7 +60,8 @@ class FixingRemediesTest {
   @Test
   void ureaIsWeighedForTheRecipeAtHand() {
     UreaNeed need = reeds(PLAIN, batch("")).the(UreaNeed.class);
-    assertThat(need.take()).startsWith("9.5 to 20 g of urea into the recipe of green: 50 to 100 g");
+    assertThat(BathSpeech.take(need, Measures.METRIC))
+        .startsWith("9.5 to 20 g of urea into the recipe of green: 50 to 100 g");
     assertThat(180 / (1000 / 50.0 - 1)).isCloseTo(9.47, within(0.01));
     assertThat(need.edits()).hasSize(1);
   }
@@ -99,14 +104,14 @@ class FixingRemediesTest {
   void noHeatServesAcrylic() {
     HeatSetting acrylic = heated("acrylic", 150);
     assertThat(acrylic.serves()).isFalse();
-    assertThat(acrylic.cooling(Measures.METRIC))
+    assertThat(HeatSpeech.cooling(acrylic, Measures.METRIC))
         .startsWith("No heat both sets green and spares the cloth");
     assertThat(acrylic.coolingEdits(Measures.METRIC)).isEmpty();
     assertThat(acrylic.heatingEdits(Measures.METRIC)).isEmpty();
     HeatSetting silk = heated("silk", 150);
     assertThat(silk.serves()).isTrue();
     // 4 min at 150 °C are 4 · 2^(10/25) = 5.3 at 140
-    assertThat(silk.cooling(Measures.METRIC))
+    assertThat(HeatSpeech.cooling(silk, Measures.METRIC))
         .isEqualTo("Set it to 140 °C at most, for 5 min 30 s at least");
   }
 
@@ -174,7 +179,8 @@ class FixingRemediesTest {
   @Test
   void aPotOfTwoGroupsIsTold() {
     MixedGroups mixed = reeds(UREA.replace("DCT", "[DCT, MCT]"), batch("")).the(MixedGroups.class);
-    assertThat(mixed.windows(Measures.METRIC)).endsWith("no temperature serves all of them");
+    assertThat(PasteSpeech.windows(mixed, Measures.METRIC))
+        .endsWith("no temperature serves all of them");
     assertThat(reeds(UREA, batch("")).all(MixedGroups.class)).isEmpty();
   }
 

@@ -16,6 +16,7 @@ import strikeoff.checks.Worked;
 import strikeoff.chemistry.Arrhenius;
 import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.policy.ReactiveGroup;
+import strikeoff.speech.BathSpeech;
 
 /** Alkali, warmth and time of dye, heat on paint. */
 public class FixingTest {
@@ -407,7 +408,7 @@ public class FixingTest {
     WashOff off = worked.the(WashOff.class);
     assertThat(off.rinsed()).isFalse();
     assertThat(off.washed()).isTrue();
-    assertThat(off.leftOut()).isEqualTo("cool rinse before the wash");
+    assertThat(BathSpeech.leftOut(off)).isEqualTo("cool rinse before the wash");
   }
 
   @Test

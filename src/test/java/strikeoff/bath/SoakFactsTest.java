@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.chemistry.SodaSolution;
+import strikeoff.speech.BathSpeech;
 import strikeoff.units.Measures;
 
 /** What a soda bath is told as, worked out by hand: 2 m² of 180 g/m² are 360 g of cloth. */
@@ -41,7 +42,7 @@ class SoakFactsTest {
     assertThat(soak.highestPh()).isCloseTo(best + SodaSolution.UNCERTAINTY, within(1e-9));
     // between 11.44 at 0.2 and 11.58 at 0.5 mol/kg: USGS PHREEQC 3.8.9, pitzer.dat
     assertThat(best).isBetween(11.44, 11.60);
-    assertThat(soak.acidity(Measures.METRIC)).isEqualTo("11.3 to 11.7");
+    assertThat(BathSpeech.acidity(soak, Measures.METRIC)).isEqualTo("11.3 to 11.7");
   }
 
   @Test

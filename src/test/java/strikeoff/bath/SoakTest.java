@@ -14,6 +14,7 @@ import strikeoff.checks.Check;
 import strikeoff.checks.CheckRow;
 import strikeoff.checks.CheckRow.Status;
 import strikeoff.checks.Worked;
+import strikeoff.speech.BathSpeech;
 import strikeoff.units.Measures;
 
 /** Baths as printers write them, by the cup and by the gram. */
@@ -177,7 +178,7 @@ public class SoakTest {
     Soak slurry = soak("soda ash: 1.6 kg, water: 5 L");
     assertThat(slurry.undissolved()).isTrue();
     assertThat(slurry.pH()).isEmpty();
-    assertThat(slurry.acidity(Measures.METRIC)).startsWith("not estimated outside");
+    assertThat(BathSpeech.acidity(slurry, Measures.METRIC)).startsWith("not estimated outside");
     Soak mended = soak("soda ash: 1.6 kg, water: " + slurry.waterToWeaken().litres() + " L");
     assertThat(mended.undissolved()).isFalse();
   }

@@ -10,6 +10,7 @@ import strikeoff.bath.Soak;
 import strikeoff.checks.Check;
 import strikeoff.checks.Rows;
 import strikeoff.checks.Worked;
+import strikeoff.speech.HazardSpeech;
 
 /** Figures that cautions rest on, and who states them. */
 public class CareCheckTest {
@@ -52,9 +53,10 @@ public class CareCheckTest {
 
   @Test
   void everyHazardNamesWhoStatesIt() {
-    assertThat(Hazard.values()).allSatisfy(h -> assertThat(h.body()).isNotBlank());
-    assertThat(Hazard.DYE_POWDER.body()).contains("HSE", "EN 149");
-    assertThat(Hazard.ALKALI.body()).contains("International Chemical Safety Card 1135");
-    assertThat(Hazard.DRAIN.body()).contains("40 CFR 403.5");
+    assertThat(Hazard.values()).allSatisfy(h -> assertThat(HazardSpeech.body(h)).isNotBlank());
+    assertThat(HazardSpeech.body(Hazard.DYE_POWDER)).contains("HSE", "EN 149");
+    assertThat(HazardSpeech.body(Hazard.ALKALI))
+        .contains("International Chemical Safety Card 1135");
+    assertThat(HazardSpeech.body(Hazard.DRAIN)).contains("40 CFR 403.5");
   }
 }

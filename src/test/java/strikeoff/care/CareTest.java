@@ -6,6 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.plan.Protection;
+import strikeoff.speech.CareSpeech;
+import strikeoff.speech.HazardSpeech;
+import strikeoff.units.Measures;
 
 /** Cautions stand exactly where the plan calls for them. */
 class CareTest {
@@ -33,9 +36,8 @@ class CareTest {
     assertThat(cautions)
         .extracting(c -> c.step() + " " + c.hazard())
         .containsExactly("1 DYE_POWDER", "1 VESSELS", "2 SCREEN_WASHING", "4 ALKALI", "4 DRAIN");
-    assertThat(cautions.get(3).figures()).isEqualTo("200 g of soda ash");
-    assertThat(cautions.get(4).figures()).startsWith("pH 11.");
-    assertThat(cautions).allSatisfy(c -> assertThat(c.body()).isNotBlank());
+    assertThat(CareSpeech.figures(cautions.get(3), Measures.METRIC)).isEqualTo("200 g of soda ash");
+    assertThat(CareSpeech.figures(cautions.get(4), Measures.METRIC)).startsWith("pH 11.");
   }
 
   @Test
@@ -216,7 +218,10 @@ class CareTest {
 
   private static List<String> said(Worked worked) {
     return worked.facts().care().cautions().stream()
-        .map(c -> (c.step() + " " + c.hazard() + " " + c.figures()).strip())
+        .map(
+            c ->
+                (c.step() + " " + c.hazard() + " " + CareSpeech.figures(c, Measures.METRIC))
+                    .strip())
         .toList();
   }
 
@@ -232,9 +237,12 @@ class CareTest {
   @Test
   void everyHazardIsNamedInShortAndAtLength() {
     for (Hazard hazard : Hazard.values()) {
-      assertThat(hazard.brief()).hasSizeBetween(20, 70).doesNotContain(";").contains(":");
-      assertThat(hazard.text()).endsWith(".");
-      assertThat(hazard.body()).isNotBlank();
+      assertThat(HazardSpeech.brief(hazard))
+          .hasSizeBetween(20, 70)
+          .doesNotContain(";")
+          .contains(":");
+      assertThat(HazardSpeech.text(hazard)).endsWith(".");
+      assertThat(HazardSpeech.body(hazard)).isNotBlank();
     }
   }
 }

@@ -12,6 +12,7 @@ import strikeoff.evidence.Evidence;
 import strikeoff.plan.Design;
 import strikeoff.policy.Limit;
 import strikeoff.sequence.Sketch;
+import strikeoff.speech.ColourSpeech;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.Ratio;
@@ -67,7 +68,8 @@ class SwatchesTest {
     assertThat(overprints).hasSize(3);
     Overprint dyes = overprints.get(0);
     assertThat(dyes.model()).isEqualTo(Overprint.Model.ABSORPTIONS_ADD);
-    assertThat(dyes.model().text()).contains("estimate", "order of printing changes nothing");
+    assertThat(ColourSpeech.text(dyes.model()))
+        .contains("estimate", "order of printing changes nothing");
     assertThat(dyes.least().squareCm()).isEqualTo(80);
     assertThat(dyes.expected().squareCm()).isCloseTo(128, within(1e-9));
     assertThat(dyes.most().squareCm()).isEqualTo(160);

@@ -13,6 +13,7 @@ import strikeoff.day.facts.DryingAir;
 import strikeoff.evidence.Basis;
 import strikeoff.paste.KeptInRoom;
 import strikeoff.paste.PasteAge;
+import strikeoff.speech.BathSpeech;
 import strikeoff.units.Measures;
 
 /** Outside its range a model says so and extrapolates nothing; inside, a report names it. */
@@ -73,7 +74,7 @@ class LimitsOfModelsTest {
   void aBathNearTheBoilHasNoEstimatedPH() {
     Soak soak = printed(ROOM, DYE.replace("DCT", "MCT"), bath(85)).the(Soak.class);
     assertThat(soak.pH()).isEmpty();
-    assertThat(soak.acidity(Measures.METRIC)).startsWith("not estimated outside");
+    assertThat(BathSpeech.acidity(soak, Measures.METRIC)).startsWith("not estimated outside");
   }
 
   @Test

@@ -15,6 +15,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.document.Position;
 import strikeoff.document.SourceMap;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Acceptance;
 
 class FindingsTest {
@@ -49,7 +50,7 @@ class FindingsTest {
     Fact judged =
         new Fact(
             new PlanPath("run[1]"),
-            List.of(new Evidence.Related("printed before", new PlanPath("run[0]"))),
+            List.of(new Evidence.Related(Tie.PRINTED_BEFORE, new PlanPath("run[0]"))),
             List.of("reeds 1", "herons 2"));
     Fact further = new Fact(new PlanPath("run"), List.of(), List.of("herons 2", "herons 3"));
     Finding found = only(new Reported(STOP, "m", "r", judged, List.of(judged, further)), List.of());

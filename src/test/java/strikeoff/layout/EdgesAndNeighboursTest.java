@@ -12,6 +12,8 @@ import strikeoff.document.PlanPath;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
 import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.speech.EdgeSpeech;
+import strikeoff.speech.StationSpeech;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
 
@@ -238,7 +240,7 @@ class EdgesAndNeighboursTest {
       // image 38 to 58 of 60: frame to 68, blade 48 ± 13
       BladeOverEdge over =
           one(leaf(60).series("row", "leaf", 1, 30, 10, 38).layout(), BladeOverEdge.class);
-      assertThat(over.edge()).isEqualTo("far edge");
+      assertThat(EdgeSpeech.edge(over)).isEqualTo("far edge");
       assertThat(over.framePast().cm()).isCloseTo(8, within(EXACT));
       assertThat(over.bladePast().cm()).isCloseTo(1, within(EXACT));
       assertThat(over.screen()).isEqualTo("leaf");
@@ -249,7 +251,7 @@ class EdgesAndNeighboursTest {
       // image 7 to 27 of 30: frame −3 to 37, blade 17 ± 13
       BladeOverEdge over =
           one(leaf(30).series("row", "leaf", 1, 30, 10, 7).layout(), BladeOverEdge.class);
-      assertThat(over.edge()).isEqualTo("near and far edge");
+      assertThat(EdgeSpeech.edge(over)).isEqualTo("near and far edge");
       assertThat(over.framePast().cm()).isCloseTo(7, within(EXACT));
       assertThat(over.bladePast().cm()).isCloseTo(0, within(EXACT));
     }
@@ -261,7 +263,7 @@ class EdgesAndNeighboursTest {
             one(
                 leaf(60).placed("two", "leaf", 10, across[0], 100, across[1]).layout(),
                 BladeOverEdge.class);
-        assertThat(over.edge()).isEqualTo("near edge");
+        assertThat(EdgeSpeech.edge(over)).isEqualTo("near edge");
         assertThat(over.framePast().cm()).isCloseTo(8, within(EXACT));
         assertThat(over.bladePast().cm()).isCloseTo(1, within(EXACT));
       }
@@ -388,8 +390,9 @@ class EdgesAndNeighboursTest {
       assertThat(lays.frameThen().cm()).isCloseTo(85, within(EXACT));
       // with 2 cm free at both ends
       assertThat(lays.stationThen().cm()).isCloseTo(89, within(EXACT));
-      assertThat(lays.setsText()).isEqualTo(" in 3 sets");
-      assertThat(lays.stationText(Measures.METRIC)).isEqualTo(", and stations of 89 cm");
+      assertThat(StationSpeech.setsText(lays)).isEqualTo(" in 3 sets");
+      assertThat(StationSpeech.stationText(lays, Measures.METRIC))
+          .isEqualTo(", and stations of 89 cm");
     }
 
     @Test
@@ -401,8 +404,8 @@ class EdgesAndNeighboursTest {
       assertThat(lays.laysThen()).isEqualTo(3);
       assertThat(lays.saved()).isEqualTo(3);
       assertThat(lays.sets()).isEqualTo(1);
-      assertThat(lays.setsText()).isEmpty();
-      assertThat(lays.stationText(Measures.METRIC)).isEmpty();
+      assertThat(StationSpeech.setsText(lays)).isEmpty();
+      assertThat(StationSpeech.stationText(lays, Measures.METRIC)).isEmpty();
     }
 
     @Test

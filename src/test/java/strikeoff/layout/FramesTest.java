@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.plan.Arrangement.Edge;
+import strikeoff.speech.FillSpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -133,7 +134,7 @@ class FramesTest {
     assertThat(told.covered().cm()).isCloseTo(covered, within(1e-9));
     assertThat(told.everyNth()).isEqualTo(nth);
     assertThat(told.printed()).as("no step prints it").isFalse();
-    assertThat(told.everyText())
+    assertThat(FillSpeech.everyText(told))
         .isEqualTo(
             List.of(
                     "every one",
@@ -142,7 +143,7 @@ class FramesTest {
                     "every 4th one",
                     "every 5th one")
                 .get(nth - 1));
-    assertThat(told.apartText(Measures.METRIC))
+    assertThat(FillSpeech.apartText(told, Measures.METRIC))
         .isEqualTo(
             gap < 0
                 ? "run " + Math.round(-gap) + " cm into each other"

@@ -8,6 +8,9 @@ import static strikeoff.layout.LayoutEvidence.one;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.speech.EdgeSpeech;
+import strikeoff.speech.FillSpeech;
+import strikeoff.speech.SeamSpeech;
 import strikeoff.units.Measures;
 
 /** Every expected value is worked out by hand in the comment beside it. */
@@ -104,7 +107,7 @@ class LayoutFactsTest {
     // that as many still fit
     assertThat(round.misfit().mm()).isZero();
     assertThat(round.oddHalfDrop()).isTrue();
-    assertThat(round.closings(Measures.METRIC))
+    assertThat(FillSpeech.closings(round, Measures.METRIC))
         .isEqualTo(
             "Set the pitch along the length to 26.785 cm for 14 columns or 23.437 cm for 16 columns");
   }
@@ -119,7 +122,7 @@ class LayoutFactsTest {
             .layout();
     // the last one ends at 35 + 150 + 20 = 205: 5 past the end, 10 into the strip; two are in it
     EdgeReach end = facts(layout, EdgeReach.class).get(0);
-    assertThat(end.edge()).isEqualTo("end");
+    assertThat(end.edge()).isEqualTo(ClothEdge.END);
     assertThat(end.beyond().cm()).isCloseTo(5, within(EXACT));
     assertThat(end.into().cm()).isCloseTo(10, within(EXACT));
     assertThat(end.placements()).isEqualTo("leaves 6");
@@ -130,7 +133,8 @@ class LayoutFactsTest {
     assertThat(near.into().cm()).isCloseTo(3, within(EXACT));
     assertThat(facts(layout, EdgeReach.class)).hasSize(2);
     // 30 cm are free at the start, so 10 can be moved
-    assertThat(end.mending(Measures.METRIC)).isEqualTo("Move leaves by 10 cm, away from the end");
+    assertThat(EdgeSpeech.mending(end, Measures.METRIC))
+        .isEqualTo("Move leaves by 10 cm, away from the end");
   }
 
   /** Nobody is told to move a row by 7 cm where there are 3. */
@@ -144,7 +148,7 @@ class LayoutFactsTest {
             .layout();
     // 8 + 174 + 20 = 202: 7 into the strip at the end, and 3 free before the one at the start
     EdgeReach end = facts(layout, EdgeReach.class).get(0);
-    assertThat(end.mending(Measures.METRIC))
+    assertThat(EdgeSpeech.mending(end, Measures.METRIC))
         .isEqualTo(
             "Print 5 of leaves in place of 6, or set their pitch to 34 cm, and move it by 3 cm, away"
                 + " from the end");
@@ -277,7 +281,7 @@ class LayoutFactsTest {
     assertThat(shifted.over().cm()).isCloseTo(2, within(EXACT));
     assertThat(shifted.from().cm()).isCloseTo(7, within(EXACT));
     assertThat(shifted.to().cm()).isCloseTo(37, within(EXACT));
-    assertThat(shifted.place(Measures.METRIC)).isEqualTo("7 cm");
+    assertThat(EdgeSpeech.place(shifted, Measures.METRIC)).isEqualTo("7 cm");
     // laid as proposed, nothing reaches over
     assertThat(lay(onTable(70, 3).clothAt(7)).over().mm()).isZero();
     assertThat(lay(onTable(70, 3).clothAt(6)).over().cm()).isCloseTo(1, within(EXACT));
@@ -356,7 +360,7 @@ class LayoutFactsTest {
             BladeOverEdge.class);
     assertThat(over.framePast().cm()).isCloseTo(8, within(EXACT));
     assertThat(over.bladePast().cm()).isCloseTo(1, within(EXACT));
-    assertThat(over.edge()).isEqualTo("near edge");
+    assertThat(EdgeSpeech.edge(over)).isEqualTo("near edge");
     // an image of 20 by 20 may be pulled across as well, with the blade along the edge
     BladeOverEdge kinder =
         one(
@@ -381,7 +385,7 @@ class LayoutFactsTest {
                 .layout(),
             SeamAllowanceReach.class);
     assertThat(reach.into().cm()).isCloseTo(1.5, within(EXACT));
-    assertThat(reach.mending(Measures.METRIC))
+    assertThat(SeamSpeech.mending(reach, Measures.METRIC))
         .contains("can't move", "`series`", "crosses the seam");
   }
 
@@ -397,7 +401,7 @@ class LayoutFactsTest {
                 .layout(),
             SeamAllowanceReach.class);
     assertThat(reach.into().cm()).isCloseTo(0.5, within(EXACT));
-    assertThat(reach.mending(Measures.METRIC))
+    assertThat(SeamSpeech.mending(reach, Measures.METRIC))
         .startsWith("Move row by 5 mm towards the start (`start: 18.5 cm`)");
     assertThat(reach.placements()).isEqualTo("row 3");
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.speech.SeamSpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -170,11 +171,13 @@ class MirrorMendTest {
   }
 
   private static String apart(double start) {
-    return the(cloth()
-            .series("left", "heron", 3, 30, 10, 20)
-            .mirrored()
-            .series("right", "heron", 3, 30, start, 20))
-        .apartText(Measures.METRIC);
+    return SeamSpeech.apartText(
+        the(
+            cloth()
+                .series("left", "heron", 3, 30, 10, 20)
+                .mirrored()
+                .series("right", "heron", 3, 30, start, 20)),
+        Measures.METRIC);
   }
 
   @Test
@@ -189,7 +192,7 @@ class MirrorMendTest {
                 .mirrored()
                 .series("right", "heron", 2, 30, 132, 20));
     assertThat(told.axis().cm()).isEqualTo(100);
-    assertThat(told.lineText(Measures.METRIC)).startsWith("the seam side");
+    assertThat(SeamSpeech.lineText(told, Measures.METRIC)).startsWith("the seam side");
     // 200 − 20 − 50 = 130
     assertThat(told.mend()).isEqualTo("`start: 1.3 m`");
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.speech.SeamSpeech;
 import strikeoff.units.Measures;
 
 /** Every expected value is worked out by hand in the comment beside it. */
@@ -24,7 +25,7 @@ class MirroredPanelsTest {
     MirroredPanels even = panels(row(100, 110, 20));
     assertThat(even.axis().cm()).isCloseTo(100, within(EXACT));
     assertThat(even.misfit().mm()).isZero();
-    assertThat(even.lineText(Measures.METRIC)).isEqualTo("the seam centre, at 1 m");
+    assertThat(SeamSpeech.lineText(even, Measures.METRIC)).isEqualTo("the seam centre, at 1 m");
     // 90 to 110: 20 apart
     assertThat(even.apart().cm()).isCloseTo(20, within(EXACT));
     // the seam 2 cm on: the right panel should begin at 2 · 102 − 90 = 114
@@ -49,7 +50,7 @@ class MirroredPanelsTest {
   @Test
   void panelsSetWithoutRegardToTheSeamAnswerEachOtherAboutTheirOwnLine() {
     // 12 out is more than half of 20, the shorter side: so the line between them counts
-    assertThat(panels(row(106, 110, 20)).lineText(Measures.METRIC))
+    assertThat(SeamSpeech.lineText(panels(row(106, 110, 20)), Measures.METRIC))
         .isEqualTo("the line between them, at 1 m");
     // 10 out is half of it
     assertThat(panels(row(105, 110, 20)).misfit().cm()).isCloseTo(10, within(EXACT));
@@ -157,10 +158,10 @@ class MirroredPanelsTest {
                 .border("reeds right", "reeds", Edge.NEAR, 104, 194, 30, 6));
     assertThat(pairs).hasSize(2);
     MirroredPanels reeds = pairs.get(1);
-    assertThat(reeds.lineText(Measures.METRIC))
+    assertThat(SeamSpeech.lineText(reeds, Measures.METRIC))
         .isEqualTo("the line of herons and herons right, at 1 m");
     assertThat(reeds.misfitAlong().cm()).isCloseTo(4, within(EXACT));
-    assertThat(reeds.apartText(Measures.METRIC)).isEqualTo("4 cm apart");
+    assertThat(SeamSpeech.apartText(reeds, Measures.METRIC)).isEqualTo("4 cm apart");
     assertThat(reeds.mend()).isEqualTo("`from: 1 m, to: 1.9 m`");
   }
 
@@ -175,7 +176,7 @@ class MirroredPanelsTest {
             .border("far", "reeds", Edge.FAR, 12, 132, 30, 6);
     // centres across 16 and 140 − 16: the line at 70; 2 cm out along the cloth
     MirroredPanels panels = panels(sheet);
-    assertThat(panels.lineText(Measures.METRIC))
+    assertThat(SeamSpeech.lineText(panels, Measures.METRIC))
         .isEqualTo("the line between them, 70 cm from the near edge");
     assertThat(panels.misfitAlong().cm()).isCloseTo(2, within(EXACT));
     assertThat(panels.misfitAcross().mm()).isZero();

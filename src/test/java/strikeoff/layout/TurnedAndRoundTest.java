@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.speech.BorderSpeech;
+import strikeoff.speech.FillSpeech;
 import strikeoff.units.Measures;
 
 /** Turned and mirrored motifs, and what goes round a tube; each value worked out by hand. */
@@ -164,7 +166,7 @@ class TurnedAndRoundTest {
     RoundTwice twice = one(sheet, RoundTwice.class);
     // ⌊340 / 30⌋ = 11 repeats of 30 are 330, 30 more than 300
     assertThat(twice.over().cm()).isCloseTo(30, within(EXACT));
-    assertThat(twice.endText(Measures.METRIC)).isEqualTo("3.1 m");
+    assertThat(BorderSpeech.endText(twice, Measures.METRIC)).isEqualTo("3.1 m");
   }
 
   /** A pitch or repeat that is written as it is told holds as often as it was told to. */
@@ -176,7 +178,9 @@ class TurnedAndRoundTest {
     assertThat(border(32.307).whole()).isEqualTo(13);
     assertThat(border(32.307).rest().cm()).isZero();
     // 300 / 11 = 27.2727: eleven columns
-    assertThat(one(round(Lattice.GRID, 28, 300), FillRound.class).closings(Measures.METRIC))
+    assertThat(
+            FillSpeech.closings(
+                one(round(Lattice.GRID, 28, 300), FillRound.class), Measures.METRIC))
         .isEqualTo(
             "Set the pitch along the length to 30 cm for 10 columns or 27.272 cm for 11 columns");
     assertThat(one(round(Lattice.GRID, 27.272, 300), FillRound.class).columns()).isEqualTo(11);

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import strikeoff.checks.Draws;
 import strikeoff.checks.Worked;
 import strikeoff.screens.Mesh;
+import strikeoff.speech.PasteSpeech;
+import strikeoff.speech.PasteUseSpeech;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
@@ -68,7 +70,7 @@ class NeedTest {
     // 95.2 g, weighed in steps of 5 g: 100 g, which is 33 more than 67
     assertThat(use.toMix().grams()).isEqualTo(100);
     assertThat(use.more().grams()).isEqualTo(33);
-    assertThat(use.mixingEnough(Measures.METRIC)).isEqualTo("Mix 100 g, 33 g more");
+    assertThat(PasteUseSpeech.mixingEnough(use, Measures.METRIC)).isEqualTo("Mix 100 g, 33 g more");
     assertThat(use.runsOut()).contains("reeds 3");
   }
 
@@ -323,7 +325,8 @@ class NeedTest {
             .the(PasteAge.class);
     assertThat(age.batches()).hasSize(2);
     assertThat(age.batches().get(1)).isEqualTo(age.lastUse());
-    assertThat(age.mixing()).contains("mix 2 fresh ones", age.lastUse().text(), "alkali out");
+    assertThat(PasteSpeech.mixing(age))
+        .contains("mix 2 fresh ones", age.lastUse().text(), "alkali out");
   }
 
   private static PasteAge aged(String paste, int minutes, int celsius) {

@@ -10,6 +10,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.day.Moment;
+import strikeoff.speech.PasteSpeech;
+import strikeoff.speech.PasteUseSpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -31,9 +33,9 @@ class PasteFactsTest {
     assertThat(use.more().grams()).isZero();
     assertThat(use.amountKnown()).isTrue();
     assertThat(use.path().text()).isEqualTo("pastes.green.amount");
-    assertThat(use.basis()).isEqualTo("weighed on a strike-off");
-    assertThat(use.emptyAt()).isEqualTo("by the best estimate it just suffices");
-    assertThat(use.washed()).isEqualTo("once");
+    assertThat(PasteUseSpeech.basis(use)).isEqualTo("weighed on a strike-off");
+    assertThat(PasteUseSpeech.emptyAt(use)).isEqualTo("by the best estimate it just suffices");
+    assertThat(PasteUseSpeech.washed(use)).isEqualTo("once");
   }
 
   /**
@@ -46,7 +48,8 @@ class PasteFactsTest {
     PasteUse use = use("medium: dye, group: DCT, colour: green, deposit: 30 g/m², amount: 9 g");
     assertThat(use.leftGrams().best())
         .isCloseTo(use.needGrams().best() / 1.1 - use.onClothGrams().best() - 36, within(1e-9));
-    Matcher grams = Pattern.compile("([\\d.]+) g ").matcher(use.parts(Measures.METRIC));
+    Matcher grams =
+        Pattern.compile("([\\d.]+) g ").matcher(PasteUseSpeech.parts(use, Measures.METRIC));
     List<Double> told = new ArrayList<>();
     while (grams.find()) {
       told.add(Double.valueOf(grams.group(1)));
@@ -57,7 +60,7 @@ class PasteFactsTest {
     assertThat(told.get(2)).isCloseTo(36, within(0.6));
     assertThat(told.stream().mapToDouble(Double::doubleValue).sum())
         .isCloseTo(use.needGrams().best(), within(0.6));
-    assertThat(use.parts(Measures.METRIC))
+    assertThat(PasteUseSpeech.parts(use, Measures.METRIC))
         .contains("where a screen is washed out once (what fills");
   }
 
@@ -73,7 +76,7 @@ class PasteFactsTest {
     assertThat(use.path().text()).isEqualTo("pastes.green");
     assertThat(use(DYE + ", recipe: {dye: 3 g, water: 90 g}").path().text())
         .isEqualTo("pastes.green.recipe");
-    assertThat(use("medium: dye, group: DCT, colour: green").basis())
+    assertThat(PasteUseSpeech.basis(use("medium: dye, group: DCT, colour: green")))
         .isEqualTo("estimated from the mesh");
   }
 
@@ -88,7 +91,8 @@ class PasteFactsTest {
     assertThat(use.more().grams()).isEqualTo(230);
     assertThat(use.shortLeast().grams()).isCloseTo(use.needGrams().low() - 150, within(1e-6));
     // one print takes 77.6 g, and 56.4 g are in the screen
-    assertThat(use.emptyAt()).isEqualTo("by the best estimate the pot is empty at reeds 2");
+    assertThat(PasteUseSpeech.emptyAt(use))
+        .isEqualTo("by the best estimate the pot is empty at reeds 2");
     // 30 g/m² and pull: 3.6 g, 56.4 and 24.1 more with a tenth are 92.5: little is weighed in fives
     PasteUse little = use("medium: dye, group: DCT, colour: green, deposit: 30 g/m², amount: 9 g");
     assertThat(little.toMix().grams()).isEqualTo(95);
@@ -101,11 +105,11 @@ class PasteFactsTest {
         Worked.reeds(
                 DYE, "- mix: all\n- print: reeds\n  only: [1]\n" + day + "[2]\n" + day + "[3]\n")
             .the(PasteUse.class);
-    assertThat(three.washed()).isEqualTo("3 times");
+    assertThat(PasteUseSpeech.washed(three)).isEqualTo("3 times");
     PasteUse two =
         Worked.reeds(DYE, "- mix: all\n- print: reeds\n  only: [1, 2]\n" + day + "[3]\n")
             .the(PasteUse.class);
-    assertThat(two.washed()).isEqualTo("twice");
+    assertThat(PasteUseSpeech.washed(two)).isEqualTo("twice");
   }
 
   /**
@@ -183,7 +187,7 @@ class PasteFactsTest {
             .the(RecipeSum.class);
     assertThat(sum.missing().grams()).isCloseTo(-50, within(1e-9));
     assertThat(sum.offShare().fraction()).isCloseTo(1, within(1e-9));
-    assertThat(sum.difference(Measures.METRIC)).isEqualTo("50 g too much");
+    assertThat(PasteSpeech.difference(sum, Measures.METRIC)).isEqualTo("50 g too much");
   }
 
   /** An hour with alkali in it: the third print comes two hours after the others. */
@@ -202,7 +206,9 @@ class PasteFactsTest {
     assertThat(age.overLeast().minutes()).isCloseTo(age.age().minutes() - 60, within(1e-6));
     assertThat(age.lastUse().since(age.mixFrom()).minutes()).isCloseTo(60, within(1e-6));
     assertThat(age.batches()).hasSize(2);
-    assertThat(age.mixing()).startsWith("No one batch lasts").contains("leave the alkali out");
+    assertThat(PasteSpeech.mixing(age))
+        .startsWith("No one batch lasts")
+        .contains("leave the alkali out");
     assertThat(age.related()).hasSize(1);
   }
 

@@ -12,6 +12,8 @@ import strikeoff.checks.Check;
 import strikeoff.checks.CheckRow;
 import strikeoff.checks.CheckRow.Status;
 import strikeoff.checks.Worked;
+import strikeoff.speech.Kitchen;
+import strikeoff.speech.PasteSpeech;
 import strikeoff.units.Measures;
 
 /** Recipes: their sums, their thickener, their mixing cards. */
@@ -94,7 +96,7 @@ public class RecipeTest {
     RecipeSum sum = summed("amount: 200 g, recipe: {dye: 3 g, urea: 10 g, water: 87 g}");
     assertThat(sum.missing().grams()).isCloseTo(100, within(1e-9));
     assertThat(sum.offShare().fraction()).isCloseTo(0.5, within(1e-9));
-    assertThat(sum.difference(Measures.METRIC)).isEqualTo("100 g too little");
+    assertThat(PasteSpeech.difference(sum, Measures.METRIC)).isEqualTo("100 g too little");
   }
 
   /** A cup of urea is 163 to 199 g: the amount lies inside what the recipe may weigh. */
@@ -122,7 +124,8 @@ public class RecipeTest {
     assertThat(card.needGrams()).isEqualTo(use.needGrams());
     assertThat(card.enough()).isEqualTo(use.toMix());
     assertThat(card.lines()).extracting(MixingCard.Line::substance).first().isEqualTo("dye");
-    assertThat(card.lines().get(1).spoons()).contains("1 tbsp");
+    assertThat(Kitchen.measure(card.lines().get(1).millilitres().orElseThrow().best()))
+        .isEqualTo("1 tbsp");
   }
 
   /** 3 + 10 + 2 + 85 g are 100 g, so 250 g is two and a half times the recipe. */

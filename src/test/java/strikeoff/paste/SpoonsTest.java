@@ -11,6 +11,7 @@ import strikeoff.checks.Check;
 import strikeoff.checks.CheckRow;
 import strikeoff.checks.CheckRow.Status;
 import strikeoff.checks.Worked;
+import strikeoff.speech.Kitchen;
 import strikeoff.units.Mass;
 import strikeoff.units.Volume;
 

@@ -109,15 +109,9 @@ final class EstuaryFacts {
               1.2,
               List.of(
                   new MixingCard.Line(
-                      texts.apply("urea"),
-                      Range.exactly(25),
-                      Optional.of(new Range(30, 33, 36)),
-                      Optional.of(texts.apply("2 tbsp"))),
+                      texts.apply("urea"), Range.exactly(25), Optional.of(new Range(30, 33, 36))),
                   new MixingCard.Line(
-                      texts.apply("water"),
-                      Range.exactly(210),
-                      Optional.of(Range.exactly(210)),
-                      Optional.empty()))));
+                      texts.apply("water"), Range.exactly(210), Optional.of(Range.exactly(210))))));
     }
     return new Pastes(uses, ages, cards, List.of());
   }

@@ -21,6 +21,7 @@ import strikeoff.check.Checker;
 import strikeoff.day.facts.RunFigures;
 import strikeoff.day.facts.TableDay;
 import strikeoff.day.facts.Timeline;
+import strikeoff.speech.HazardSpeech;
 import strikeoff.units.Span;
 
 /** What a page says of the run in one place it says in all of them. */
@@ -80,8 +81,12 @@ class PagesAgreeTest {
     String sheets = page.select(".sheet .mind").text();
     for (Hazard hazard : Hazard.values()) {
       boolean there = cautions.stream().anyMatch(c -> c.hazard() == hazard);
-      assertThat(care.contains(hazard.text())).as("%s on the page", hazard).isEqualTo(there);
-      assertThat(sheets.contains(hazard.brief())).as("%s on a sheet", hazard).isEqualTo(there);
+      assertThat(care.contains(HazardSpeech.text(hazard)))
+          .as("%s on the page", hazard)
+          .isEqualTo(there);
+      assertThat(sheets.contains(HazardSpeech.brief(hazard)))
+          .as("%s on a sheet", hazard)
+          .isEqualTo(there);
     }
     page.select(".sheet").stream()
         .forEach(

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.checks.Worked;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.PrintPlan;
+import strikeoff.speech.ScreenSpeech;
 
 /** What is asked about a mesh: its count, and its thread. */
 class MeshQuestionsTest {
@@ -25,11 +27,15 @@ class MeshQuestionsTest {
   void theSameNumberByTheOtherUnitIsOffered(String mesh, String meant) {
     // By hand: 43 · 2.54 = 109.2, 36 · 2.54 = 91.4, 156 / 2.54 = 61.4, 230 / 2.54 = 90.6; 2/cm and
     // 354/cm are no meshes either.
-    assertThat(
-            facts("one: {frame: 50 x 44 cm, image: 31 x 24 cm, mesh: " + mesh + ", thread: 2 µm}"))
+    PrintPlan plan =
+        plan("one: {frame: 50 x 44 cm, image: 31 x 24 cm, mesh: " + mesh + ", thread: 2 µm}");
+    assertThat(Screens.of(plan, Worked.POLICY).evidence())
         .filteredOn(MeshRead.class::isInstance)
         .singleElement()
-        .satisfies(f -> assertThat(((MeshRead) f).meant().orElse(null)).isEqualTo(meant));
+        .satisfies(
+            f ->
+                assertThat(ScreenSpeech.asking((MeshRead) f, plan.measures()))
+                    .startsWith(meant == null ? "Read the label" : "Is it " + meant + "? "));
   }
 
   @Test
@@ -64,9 +70,12 @@ class MeshQuestionsTest {
   }
 
   private static List<Evidence> facts(String screens) {
-    return Screens.of(
-            Worked.of(
-                    """
+    return Screens.of(plan(screens), Worked.POLICY).evidence();
+  }
+
+  private static PrintPlan plan(String screens) {
+    return Worked.of(
+            """
                     plan: test
                     cloth: {fibre: cotton, mass: 180 g/m², length: 2 m, width: 1 m, washed: yes}
                     screens:
@@ -78,9 +87,7 @@ class MeshQuestionsTest {
                     placements:
                       reeds: {design: reeds, series: 3, pitch: 60 cm, start: 10 cm, across: 30 cm}
                     """
-                        .formatted(screens))
-                .plan(),
-            Worked.POLICY)
-        .evidence();
+                .formatted(screens))
+        .plan();
   }
 }

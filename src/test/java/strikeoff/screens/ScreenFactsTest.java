@@ -19,6 +19,7 @@ import strikeoff.plan.Screen;
 import strikeoff.plan.Storage;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.speech.ScreenSpeech;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
@@ -105,7 +106,7 @@ class ScreenFactsTest {
     DetailOnMesh detail = detail(0.25);
     assertThat(detail.openings()).isCloseTo(1.639, within(0.001));
     assertThat(detail.holds().mm()).isCloseTo(0.30512, within(1e-5));
-    assertThat(detail.mending(Measures.METRIC))
+    assertThat(ScreenSpeech.mending(detail, Measures.METRIC))
         .isEqualTo("Use a mesh of 54/cm with threads of 64 µm, or draw nothing finer than 0.31 mm");
   }
 
@@ -116,7 +117,8 @@ class ScreenFactsTest {
     DetailOnMesh detail = detail(0.05);
     assertThat(detail.finestHolds().mm()).isCloseTo(0.13, within(1e-9));
     assertThat(detail.better()).isEmpty();
-    assertThat(detail.mending(Measures.METRIC)).contains("0.13 mm", "91/cm with threads of 48 µm");
+    assertThat(ScreenSpeech.mending(detail, Measures.METRIC))
+        .contains("0.13 mm", "91/cm with threads of 48 µm");
   }
 
   @Test

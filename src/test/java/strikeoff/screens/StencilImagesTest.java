@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import strikeoff.plan.yaml.PlanReader;
 import strikeoff.plan.yaml.PlanReading;
 import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.speech.ScreenSpeech;
+import strikeoff.units.Measures;
 
 /**
  * One stencil holds one image; the images are the plan's, worked out in the comment beside each.
@@ -20,7 +22,7 @@ class StencilImagesTest {
     assertThat(images.images()).isEqualTo(2);
     assertThat(images.path().text()).isEqualTo("designs.d.separations[1]");
     // 30 % and 10 % of 20 cm · 20 cm
-    assertThat(images.each())
+    assertThat(images.each().stream().map(use -> ScreenSpeech.text(use, Measures.METRIC)))
         .containsExactly(
             "separation 1 of d (20 cm by 20 cm, 120 cm² of it printed)",
             "separation 2 of d (20 cm by 20 cm, 40 cm² of it printed)");

@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import strikeoff.speech.SequenceSpeech;
 
 class ColourOrderTest {
 
@@ -152,15 +153,16 @@ class ColourOrderTest {
             .print("shells")
             .fact(KeyBeforeOthers.class);
     assertThat(fact.better()).containsExactly("sand", "rust", "cream", "chalk");
-    assertThat(fact.betterOrder()).isEqualTo("sand, then rust, then cream, then chalk");
+    assertThat(SequenceSpeech.betterOrder(fact))
+        .isEqualTo("sand, then rust, then cream, then chalk");
     assertThat(fact.marks()).containsExactly("shells 1", "shells 2");
   }
 
   @Test
   void bothOrdersAreToldAsTheyWouldBeWritten() {
     DarkBeforeLight fact = inOneMotif("ink", "rust", "sand").fact(DarkBeforeLight.class);
-    assertThat(fact.printedOrder()).isEqualTo("ink, then rust, then sand");
-    assertThat(fact.betterOrder()).isEqualTo("sand, then rust, then ink");
+    assertThat(SequenceSpeech.printedOrder(fact)).isEqualTo("ink, then rust, then sand");
+    assertThat(SequenceSpeech.betterOrder(fact)).isEqualTo("sand, then rust, then ink");
     assertThat(fact.marks()).containsExactly("shells 1");
   }
 
@@ -187,8 +189,9 @@ class ColourOrderTest {
             .at("shells", "shell", 0, 50);
     TrapWidth railed = sketch.run().fact(TrapWidth.class);
     assertThat(railed.design()).isEqualTo("shell");
-    assertThat(railed.table()).isEqualTo("on a railed table");
+    assertThat(SequenceSpeech.table(railed)).isEqualTo("on a railed table");
     assertThat(railed.marks()).containsExactly("shells 1", "shells 2");
-    assertThat(sketch.byEye().run().fact(TrapWidth.class).table()).isEqualTo("laid by eye");
+    assertThat(SequenceSpeech.table(sketch.byEye().run().fact(TrapWidth.class)))
+        .isEqualTo("laid by eye");
   }
 }

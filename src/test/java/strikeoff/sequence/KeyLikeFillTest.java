@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
+import strikeoff.speech.SequenceSpeech;
 
 /** Outlines beside the fills that they are drawn round. */
 class KeyLikeFillTest {
@@ -35,7 +36,7 @@ class KeyLikeFillTest {
     assertThat(like.beside().value()).isEqualTo(2.5);
     assertThat(like.over().value()).isGreaterThan(like.beside().value());
     assertThat(like.share().fraction()).isEqualTo(1);
-    assertThat(like.fill()).isEqualTo("rust");
+    assertThat(SequenceSpeech.fill(like)).isEqualTo("rust");
   }
 
   @Test

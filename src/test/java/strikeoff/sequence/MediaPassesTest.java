@@ -25,7 +25,7 @@ class MediaPassesTest {
     assertThat(fact.places()).isEqualTo("dots 1");
     assertThat(fact.paints()).containsExactly("white");
     assertThat(fact.dyes()).containsExactly("green");
-    assertThat(fact.fix()).isEqualTo("step 3 (fix by soak)");
+    assertThat(fact.fix()).contains("step 3 (fix by soak)");
     assertThat(fact.related()).singleElement().extracting("path.text").isEqualTo("run[0]");
   }
 
@@ -35,7 +35,7 @@ class MediaPassesTest {
         leavesAndDots().run().print("leaves").print("dots").fact(PaintOverDye.class);
     assertThat(fact.certain()).isTrue();
     assertThat(fact.most().squareCm()).isEqualTo(240);
-    assertThat(fact.fix()).isEqualTo("no step");
+    assertThat(fact.fix()).isEmpty();
   }
 
   @Test
@@ -95,7 +95,7 @@ class MediaPassesTest {
     assertThat(fact.step()).isEqualTo("step 3 (fix by soak)");
     assertThat(fact.places()).isEqualTo("dots 1, 2");
     assertThat(fact.heats()).isZero();
-    assertThat(fact.heatSet()).isEqualTo("step 6 (heat-set with iron)");
+    assertThat(fact.heatSet()).contains("step 6 (heat-set with iron)");
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.units.Span;
@@ -81,7 +82,7 @@ final class DayEnds {
         List.of(),
         Optional.empty(),
         last.path(),
-        List.of(new Related("the hours", plan.hours().path())));
+        List.of(new Related(Tie.HOURS, plan.hours().path())));
   }
 
   private static DayEnd of(
@@ -118,7 +119,7 @@ final class DayEnds {
         moved,
         rest,
         first.path(),
-        List.of(new Related("the hours", plan.hours().path())));
+        List.of(new Related(Tie.HOURS, plan.hours().path())));
   }
 
   /**

@@ -10,6 +10,7 @@ import strikeoff.day.Impression;
 import strikeoff.document.PlanPath;
 import strikeoff.drying.DryingClock;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
@@ -64,7 +65,7 @@ public record FilmsInRoom(
           List<Related> related = new ArrayList<>();
           films.stream()
               .limit(1)
-              .forEach(film -> related.add(new Related("printed here", film.path())));
+              .forEach(film -> related.add(new Related(Tie.PRINTED_HERE, film.path())));
           facts.add(
               new FilmsInRoom(
                   medium,

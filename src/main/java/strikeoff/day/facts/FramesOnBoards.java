@@ -12,6 +12,7 @@ import strikeoff.day.DayRun;
 import strikeoff.day.Impression;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
 import strikeoff.units.Length;
@@ -71,7 +72,7 @@ public record FramesOnBoards(
                   stations.get().fixed(),
                   over.stream().map(i -> i.footprint().placement().name()).distinct().toList(),
                   plan.arrangements().get(arrangement).path(),
-                  List.of(new Related("the boards", stations.get().path()))));
+                  List.of(new Related(Tie.BOARDS, stations.get().path()))));
         });
     return all;
   }

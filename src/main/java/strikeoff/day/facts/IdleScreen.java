@@ -14,6 +14,7 @@ import strikeoff.day.Task;
 import strikeoff.day.WashStep;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -138,7 +139,7 @@ public record IdleScreen(
         new Span(washing),
         washSteps(stands, plan, most),
         longest.path,
-        List.of(new Related("last used", longest.before.path())));
+        List.of(new Related(Tie.LAST_USED, longest.before.path())));
   }
 
   private static List<WashStep> washSteps(

@@ -7,6 +7,7 @@ import strikeoff.day.DayRun;
 import strikeoff.day.Impression;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Step;
@@ -64,8 +65,8 @@ public record LongestFrame(
                 plan.crew().names().size(),
                 step.path(),
                 List.of(
-                    new Related("the screen", longest.path()),
-                    new Related("the crew", plan.crew().path()))));
+                    new Related(Tie.SCREEN, longest.path()),
+                    new Related(Tie.CREW, plan.crew().path()))));
       }
     }
     return all;

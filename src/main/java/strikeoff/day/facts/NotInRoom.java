@@ -7,6 +7,7 @@ import java.util.Set;
 import strikeoff.day.Resource;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Equipment;
 import strikeoff.plan.PrintPlan;
@@ -77,7 +78,7 @@ public record NotInRoom(
                 .findFirst()
                 .map(Step::path)
                 .orElse(elsewhere),
-            List.of(new Related("the equipment", counted))));
+            List.of(new Related(Tie.EQUIPMENT, counted))));
   }
 
   /** How many steps ask for it, the air of the whole day counted as one. */

@@ -9,6 +9,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -111,6 +112,6 @@ public record StepLength(
         new Span(parts - longest),
         step instanceof Step.Print,
         step.path(),
-        List.of(new Related("the hours", plan.hours().path())));
+        List.of(new Related(Tie.HOURS, plan.hours().path())));
   }
 }

@@ -16,6 +16,7 @@ import strikeoff.day.OnTable.Taken;
 import strikeoff.day.Reached;
 import strikeoff.day.Task;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -203,7 +204,7 @@ final class TakingUp {
         tried.outlasted().alsoAsks(),
         remedy.untilFelt(units).orElseThrow(),
         taken.step().path(),
-        List.of(new Related("the film", slowest.path())),
+        List.of(new Related(Tie.FILM, slowest.path())),
         marks(occasion.wet()));
   }
 

@@ -17,6 +17,7 @@ import strikeoff.day.facts.Causes.Cause;
 import strikeoff.day.facts.Causes.Pair;
 import strikeoff.day.facts.Trials.Outcome;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.evidence.Tie;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Design;
 import strikeoff.units.Area;
@@ -114,8 +115,8 @@ final class WetContacts {
         further(pairs.size() - told.size()),
         contact.later().path(),
         List.of(
-            new Related("the film below", contact.earlier().path()),
-            new Related("its paste", contact.earlier().footprint().paste().path())),
+            new Related(Tie.FILM_BELOW, contact.earlier().path()),
+            new Related(Tie.ITS_PASTE, contact.earlier().footprint().paste().path())),
         marks(told));
   }
 

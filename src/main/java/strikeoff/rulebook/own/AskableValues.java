@@ -14,7 +14,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import strikeoff.day.Moment;
+import strikeoff.speech.Speakers;
 import strikeoff.units.Measures;
 import strikeoff.units.Quantity;
 import strikeoff.units.Range;
@@ -36,7 +38,7 @@ final class AskableValues {
         protected Map<String, Value> computeValue(Class<?> type) {
           Map<String, Value> values = new TreeMap<>();
           for (Method method : asked(type)) {
-            if (method.getParameterCount() == 0) {
+            if (!isTold(method)) {
               value(type, method).ifPresent(v -> values.put(v.words(), v));
             }
           }
@@ -62,7 +64,8 @@ final class AskableValues {
     String first = "";
     for (String name : names.replace("()", "").split("\\.")) {
       try {
-        Method step = holder.getMethod(name);
+        Method said = Speakers.said(holder).get(name);
+        Method step = said == null ? holder.getMethod(name) : said;
         first = first.isEmpty() ? name : first;
         steps.add(step);
         holder = step.getReturnType();
@@ -108,18 +111,26 @@ final class AskableValues {
   }
 
   private static List<Method> asked(Class<?> type) {
-    return Arrays.stream(type.getMethods())
-        .filter(method -> method.getParameterCount() == 0 || isTold(method))
-        .filter(method -> !Modifier.isStatic(method.getModifiers()))
-        .filter(method -> method.getDeclaringClass() != Object.class)
-        .filter(method -> method.getDeclaringClass() != Record.class)
+    Map<String, Method> said = Speakers.said(type);
+    Stream<Method> own =
+        Arrays.stream(type.getMethods())
+            .filter(method -> method.getParameterCount() == 0 || isTold(method))
+            .filter(method -> !Modifier.isStatic(method.getModifiers()))
+            .filter(method -> method.getDeclaringClass() != Object.class)
+            .filter(method -> method.getDeclaringClass() != Record.class)
+            .filter(
+                method ->
+                    !said.containsKey(method.getName())
+                        || isTold(said.get(method.getName())) != isTold(method));
+    return Stream.concat(own, said.values().stream())
         .filter(method -> !UNSAYABLE.contains(method.getName()))
         .toList();
   }
 
   /** True for a text that is made when it is known in whose units. */
   private static boolean isTold(Method method) {
-    return Arrays.equals(method.getParameterTypes(), new Class<?>[] {Measures.class});
+    Class<?>[] given = method.getParameterTypes();
+    return given.length > 0 && given[given.length - 1] == Measures.class;
   }
 
   private static Optional<Value> value(Class<?> fact, Method method) {
@@ -145,12 +156,12 @@ final class AskableValues {
       Optional<Kind> kind = Kind.of(type);
       return kind.flatMap(k -> value(name, and(steps, type, "base"), k, false));
     }
-    Optional<String> called = calledBy(type);
+    Optional<Method> called = calledBy(type);
     if (called.isPresent()) {
       Optional<KnownWords> known =
           type.isEnum() ? Optional.of(KnownWords.of(type)) : Optional.empty();
       Kind kind = type.isEnum() ? Kind.NAME : KnownValues.list().kind(fact, name);
-      List<Method> all = and(steps, type, called.get());
+      List<Method> all = and(steps, called.get());
       return Optional.of(new Value(words(name), access(all), kind, known, false, all));
     }
     boolean texts =
@@ -174,19 +185,29 @@ final class AskableValues {
   }
 
   private static List<Method> and(List<Method> steps, Class<?> type, String name) {
-    List<Method> all = new ArrayList<>(steps);
     try {
-      all.add(type.getMethod(name));
+      return and(steps, type.getMethod(name));
     } catch (NoSuchMethodException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  private static List<Method> and(List<Method> steps, Method last) {
+    List<Method> all = new ArrayList<>(steps);
+    all.add(last);
     return all;
+  }
+
+  /** The text by which a kind of thing that the program tells apart is called. */
+  static Object called(Enum<?> one) {
+    Method text = has(one.getDeclaringClass(), "text").orElseThrow();
+    return new Value("", "", Kind.NAME, Optional.empty(), false, List.of(text)).of(one);
   }
 
   /**
    * How something of the trade tells its name: a kind of thing by its text, a thing by its name.
    */
-  private static Optional<String> calledBy(Class<?> type) {
+  private static Optional<Method> calledBy(Class<?> type) {
     if (type.isEnum()) {
       return has(type, "text");
     }
@@ -195,11 +216,10 @@ final class AskableValues {
         : Optional.empty();
   }
 
-  private static Optional<String> has(Class<?> type, String method) {
-    return Arrays.stream(type.getMethods())
-        .filter(m -> m.getName().equals(method) && m.getParameterCount() == 0)
+  private static Optional<Method> has(Class<?> type, String name) {
+    return asked(type).stream()
+        .filter(m -> m.getName().equals(name) && !isTold(m))
         .filter(m -> m.getReturnType() == String.class)
-        .map(Method::getName)
         .findFirst();
   }
 

@@ -93,18 +93,10 @@ record KnownWords(String what, Map<String, String> meanings) {
     for (Object one : kind.getEnumConstants()) {
       put(
           words,
-          text(one),
+          String.valueOf(AskableValues.called((Enum<?>) one)),
           List.of(((Enum<?>) one).name().toLowerCase(Locale.ROOT).replace('_', ' ')));
     }
     return new KnownWords(AskableValues.words(kind.getSimpleName()), words);
-  }
-
-  private static String text(Object one) {
-    try {
-      return String.valueOf(one.getClass().getMethod("text").invoke(one));
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(e);
-    }
   }
 
   private static KnownWords of(String what, Stream<String> words) {

@@ -2,6 +2,7 @@ package strikeoff.rulebook.own;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,8 @@ record Value(
     Object value = fact;
     for (Method step : steps) {
       try {
-        value = step.invoke(value);
+        value =
+            Modifier.isStatic(step.getModifiers()) ? step.invoke(null, value) : step.invoke(value);
       } catch (InvocationTargetException e) {
         if (e.getCause() instanceof RuntimeException thrown) {
           throw thrown;

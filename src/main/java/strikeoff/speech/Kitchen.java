@@ -1,4 +1,4 @@
-package strikeoff.paste;
+package strikeoff.speech;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,7 @@ import java.util.List;
  * A volume in cups and spoons, level, to the nearest quarter of a teaspoon. They are US ones, as a
  * plan's bare cup and spoon are; metric ones hold 1 to 6 % more.
  */
-final class Kitchen {
+public final class Kitchen {
 
   private static final int QUARTERS_A_TEASPOON = 4;
   private static final int QUARTERS_A_TABLESPOON = 12;
@@ -21,7 +21,7 @@ final class Kitchen {
 
   private Kitchen() {}
 
-  static String measure(double millilitres) {
+  public static String measure(double millilitres) {
     if (!(millilitres <= MOST)) {
       return "weigh it";
     }

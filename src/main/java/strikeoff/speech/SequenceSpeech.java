@@ -1,0 +1,270 @@
+package strikeoff.speech;
+
+import strikeoff.sequence.Adjoining;
+import strikeoff.sequence.BaseOrder;
+import strikeoff.sequence.ColourAmongOthers;
+import strikeoff.sequence.DarkBeforeLight;
+import strikeoff.sequence.KeyBeforeOthers;
+import strikeoff.sequence.KeyLikeFill;
+import strikeoff.sequence.OpenSeam;
+import strikeoff.sequence.PaintInBath;
+import strikeoff.sequence.PaintOnDarker;
+import strikeoff.sequence.PaintOverDye;
+import strikeoff.sequence.PrintAcrossSeam;
+import strikeoff.sequence.PrintAfterFix;
+import strikeoff.sequence.TrapWidth;
+import strikeoff.units.Measures;
+import strikeoff.units.Phrase;
+import strikeoff.units.Share;
+
+/** Says which order of prints, baths and seams spoils what, and which one does not. */
+public final class SequenceSpeech {
+
+  private static final String NO_STEP = "no step";
+
+  private SequenceSpeech() {}
+
+  /** The step that fixes the dye afterwards. */
+  public static String fix(PaintOverDye dye) {
+    return dye.fix().orElse(NO_STEP);
+  }
+
+  /** The step that sets the paint afterwards. */
+  public static String heatSet(PaintInBath bath) {
+    return bath.heatSet().orElse(NO_STEP);
+  }
+
+  /** When the dye has to be fixed, as a part of a sentence. */
+  public static String between(PaintOverDye dye) {
+    return dye.dyeStep().equals(dye.step())
+        ? "Print the dye in a step of its own before the paint. Between the two"
+        : "After " + dye.dyeStep() + " and before " + dye.step() + ",";
+  }
+
+  /** What fixes the dye after all, as a sentence. */
+  public static String fixedLater(PaintOverDye dye) {
+    return dye.fix()
+        .map(fix -> "The dye is fixed only in " + fix + ".")
+        .orElse("No later step fixes the dye.");
+  }
+
+  /** What to do, as an instruction without a full stop. */
+  public static String mending(PaintInBath bath) {
+    String names = Phrase.list(bath.paints());
+    return bath.looseDye()
+        .map(
+            dye ->
+                "Fix the dye of "
+                    + dye
+                    + " first, wash it off and dry the cloth. Print "
+                    + names
+                    + " only after "
+                    + bath.lastWater()
+                    + ", on dry cloth, and heat-set "
+                    + (bath.paints().size() == 1 ? "it" : "them")
+                    + " then")
+        .orElseGet(
+            () ->
+                "Heat-set "
+                    + names
+                    + " before "
+                    + bath.step()
+                    + ", or print the paint after "
+                    + bath.lastWater()
+                    + " on dry cloth");
+  }
+
+  /** What sets the paint after all, as a sentence. */
+  public static String setLater(PaintInBath bath) {
+    boolean one = bath.paints().size() == 1;
+    return bath.heatSet()
+        .map(step -> (one ? "It is" : "They are") + " heat-set only in " + step + ".")
+        .orElse("No later step heat-sets " + (one ? "it." : "them."));
+  }
+
+  /** What the opaque ones do to it, as a sentence with a blank before it; or nothing. */
+  public static String covering(KeyBeforeOthers keyBeforeOthers) {
+    return keyBeforeOthers.opaque().isEmpty()
+        ? ""
+        : " "
+            + Phrase.capital(Phrase.list(keyBeforeOthers.opaque()))
+            + (keyBeforeOthers.opaque().size() == 1 ? " is" : " are")
+            + " opaque and "
+            + (keyBeforeOthers.opaque().size() == 1 ? "hides" : "hide")
+            + " the line where "
+            + (keyBeforeOthers.opaque().size() == 1 ? "it lies" : "they lie")
+            + " over it.";
+  }
+
+  /** The overlap in words; nothing where the plan doesn't say. */
+  public static String overlapText(KeyBeforeOthers keyBeforeOthers, Measures units) {
+    return keyBeforeOthers.overlap().map(width -> width.text(units)).orElse("");
+  }
+
+  /** The finest line in words, likewise. */
+  public static String finestText(KeyBeforeOthers keyBeforeOthers, Measures units) {
+    return keyBeforeOthers.finest().map(width -> width.text(units)).orElse("");
+  }
+
+  /** As {@code sand, then ink}. */
+  public static String betterOrder(KeyBeforeOthers keyBeforeOthers) {
+    return String.join(", then ", keyBeforeOthers.better());
+  }
+
+  /** The fill that is most like it. */
+  public static String fill(KeyLikeFill fill) {
+    return fill.fills().get(0);
+  }
+
+  /** As {@code ink, then sand}. */
+  public static String printedOrder(DarkBeforeLight light) {
+    return String.join(", then ", light.printed());
+  }
+
+  /** As {@code sand, then ink}. */
+  public static String betterOrder(DarkBeforeLight light) {
+    return String.join(", then ", light.better());
+  }
+
+  /** How much of it lies on them, before {@code of it}. */
+  public static String howMuch(PaintOnDarker darker) {
+    return howMuch(darker.share());
+  }
+
+  /** A further way, after a comma; nothing where it is seen on them alone. */
+  public static String orOff(PaintOnDarker darker) {
+    return darker.seenBeside() ? ", or keep it off " + Phrase.list(darker.others()) : "";
+  }
+
+  /** What comes before the sewing, as a part of a sentence; may be empty. */
+  public static String once(OpenSeam seam) {
+    return seam.filmsBefore() ? ", with `- dry: until lift-safe` before it" : "";
+  }
+
+  /** What the ridge asks for besides, as a sentence that begins with a space; may be empty. */
+  public static String ridge(OpenSeam seam) {
+    return besides(seam.padded());
+  }
+
+  /** Where the first print of the base comes, for a sentence that has named the step. */
+  public static String later(BaseOrder order) {
+    return order.number() == order.baseNumber()
+        ? "later in that step"
+        : "only in " + order.baseStep();
+  }
+
+  /** What to change, as an instruction without a full stop. */
+  public static String mending(BaseOrder order) {
+    if (order.number() != order.baseNumber()) {
+      return "Put "
+          + order.step()
+          + " after "
+          + order.baseStep()
+          + ", once that is dry enough for a frame";
+    }
+    return order.inOrder().isEmpty()
+        ? "Print " + order.base() + " in a step of its own before " + order.step()
+        : "Write `print: ["
+            + String.join(", ", order.inOrder())
+            + "]` in step "
+            + order.number()
+            + ", which prints "
+            + order.base()
+            + " first";
+  }
+
+  public static String table(Adjoining adjoining) {
+    return adjoining.railed() ? "on a railed table" : "laid by eye";
+  }
+
+  /** What is missing to the tolerance as that is told, so that the trap and it add up. */
+  public static String missing(TrapWidth width, Measures units) {
+    return width.tolerance().up(units).minus(width.trap()).roundedUp(units);
+  }
+
+  public static String table(TrapWidth width) {
+    return width.railed() ? "on a railed table" : "laid by eye";
+  }
+
+  /** What to change, as an instruction without a full stop. */
+  public static String mending(PrintAcrossSeam seam) {
+    return seam.others().equals(PrintAcrossSeam.NONE)
+        ? "Sew "
+            + seam.seam()
+            + " before "
+            + seam.step()
+            + (seam.filmsBefore() ? ", and write `- dry: until lift-safe` before it" : "")
+        : "Let "
+            + seam.step()
+            + " print only "
+            + seam.others()
+            + " of "
+            + seam.arrangement()
+            + ", and print "
+            + seam.numbers()
+            + " after "
+            + seam.sewing();
+  }
+
+  /** What the ridge asks for besides, as a sentence that begins with a space; may be empty. */
+  public static String ridge(PrintAcrossSeam seam) {
+    return besides(seam.padded());
+  }
+
+  /** Where it lies, before the names of the others. */
+  public static String where(ColourAmongOthers colourAmongOthers) {
+    return colourAmongOthers.under() ? "under" : "over";
+  }
+
+  /** What to do about one that others are printed over. */
+  public static String way(ColourAmongOthers colourAmongOthers) {
+    String names = String.join(" and ", colourAmongOthers.others());
+    if (colourAmongOthers.meant()) {
+      return "Leave it a gap in " + names + ", or leave it out";
+    }
+    return colourAmongOthers.afterwards()
+        ? "Print it after " + names + ", or leave it out"
+        : colourAmongOthers.instead().isEmpty()
+            ? "Leave it out"
+            : "Choose "
+                + colourAmongOthers.instead()
+                + " and print it after "
+                + names
+                + ", or leave it out";
+  }
+
+  /** What to do about one that is printed over others. */
+  public static String off(ColourAmongOthers colourAmongOthers) {
+    String off =
+        colourAmongOthers.seenBeside()
+            ? "keep it off " + String.join(" and ", colourAmongOthers.others())
+            : "leave it out";
+    return Phrase.capital(
+        colourAmongOthers.instead().isEmpty()
+            ? off
+            : "choose " + colourAmongOthers.instead() + ", or " + off);
+  }
+
+  /** How much of it is lost, before {@code of it}. */
+  public static String howMuch(ColourAmongOthers colourAmongOthers) {
+    return howMuch(colourAmongOthers.share());
+  }
+
+  public static String howMuch(Share share) {
+    return share.fraction() < 1 ? "about " + share.text() : "all";
+  }
+
+  /** What was done to it since it was fixed, to end a sentence. */
+  public static String since(PrintAfterFix fix) {
+    return !fix.rinsed()
+        ? "and not rinsed since"
+        : fix.washed() ? "and rinsed and washed since" : "and rinsed since, but not washed";
+  }
+
+  /** As a sentence that begins with a space; empty if it is levelled. */
+  public static String besides(boolean padded) {
+    return padded
+        ? ""
+        : " Its ridge would print a line: level it with padding and say `padded: yes`.";
+  }
+}
