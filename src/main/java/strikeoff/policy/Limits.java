@@ -258,5 +258,5 @@ public record Limits(
   public record Table(Limit longestHandFrame) {}
 
   /** Of {@code rules/time/limits.yaml}. */
-  public record Time(Span fewMinutesOver) {}
+  public record Time(Span fewMinutesOver, Span soonerRunWorthTelling) {}
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Draught;
@@ -93,10 +94,25 @@ final class Beginnings {
       Optional<Draught> air,
       LaidOut.Sewing sewing,
       Shape shape) {
+    begun(people, air, sewing, shape).ifPresent(run -> add(all, run));
+  }
+
+  private Optional<Candidate> begun(
+      List<String> people, Optional<Draught> air, LaidOut.Sewing sewing, Shape shape) {
     List<Step> run = Order.numbered(order.mixedInOrder(laidOut.run(people, sewing, shape)));
-    if (order.keeps(run)) {
-      add(all, repaired(people.size() > 1 ? blown(run, air) : run, air));
-    }
+    return order.keeps(run)
+        ? Optional.of(repaired(people.size() > 1 ? blown(run, air) : run, air))
+        : Optional.empty();
+  }
+
+  /** The first of those that everybody works at, in the air that dries soonest, that is so. */
+  Optional<Candidate> first(Predicate<Candidate> wanted) {
+    Optional<Draught> air = leeway.airs().get(leeway.airs().size() - 1);
+    return laidOut.shapes().stream()
+        .limit(AT_LEAST)
+        .flatMap(shape -> begun(leeway.crew(), air, laidOut.sewing().get(0), shape).stream())
+        .filter(wanted)
+        .findFirst();
   }
 
   /** Several who print at the same time have a fan blow that is wanted between colours. */

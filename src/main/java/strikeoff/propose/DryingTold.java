@@ -48,6 +48,15 @@ final class DryingTold {
     }
   }
 
+  private DryingTold() {
+    this.prints = List.of();
+  }
+
+  /** Says nothing of any wait. */
+  static DryingTold nothing() {
+    return new DryingTold();
+  }
+
   /** All that may be asked, since searches share it. */
   DryingTold(Leeway leeway, Rehearsal rehearsal) {
     this.prints = leeway.layout().footprints();

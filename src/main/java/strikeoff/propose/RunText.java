@@ -33,9 +33,18 @@ final class RunText {
    * @param text of the plan, without a byte-order mark
    */
   RunText(String text, Leeway leeway, Rehearsal rehearsal) {
+    this(text, leeway, new DryingTold(leeway, rehearsal));
+  }
+
+  /** The same for somebody who does not read it: its waits are told without minutes. */
+  RunText(String text, Leeway leeway) {
+    this(text, leeway, DryingTold.nothing());
+  }
+
+  private RunText(String text, Leeway leeway, DryingTold dried) {
     this.manuscript = Manuscript.of(text).orElseThrow();
     this.leeway = leeway;
-    this.dried = new DryingTold(leeway, rehearsal);
+    this.dried = dried;
     this.units = leeway.plan().measures();
     for (Step step : leeway.last()) {
       manuscript.item(step.path()).ifPresent(lines -> kept.put(step.at(1), lines));

@@ -37,11 +37,15 @@ final class CheckRun {
 
   private static final int LONG_BATCH = 20;
 
+  /** So many plans are looked at by somebody; more of them are a batch. */
+  private static final int FEW = 3;
+
   private final Surroundings here;
   private final Studios studios;
   private final Settings settings;
   private final Outputs<Results> outputs;
   private final List<Exit> exits = new ArrayList<>();
+  private boolean looksFurther;
 
   CheckRun(Surroundings here, Studios studios, Settings settings) {
     this.here = here;
@@ -79,7 +83,15 @@ final class CheckRun {
       List<String> lines,
       Optional<IndexEntry> entry,
       Optional<Outcome> outcome,
-      Optional<String> trouble) {}
+      Optional<String> trouble) {
+
+    /** The same with more to tell. */
+    Done and(List<String> more) {
+      List<String> all = new ArrayList<>(lines);
+      all.addAll(more);
+      return new Done(counted, passedByPolicy, heard, all, entry, outcome, trouble);
+    }
+  }
 
   /** A plan's number in the batch, and its page. */
   private static final class Place {
@@ -113,6 +125,7 @@ final class CheckRun {
   Exit of(List<PlanFile> all) {
     Optional<ReportFolder> folder = settings.reports().map(r -> new ReportFolder(here.resolve(r)));
     Map<PlanFile, Place> places = places(all);
+    looksFurther = all.size() <= FEW && !settings.detail().verdictsAlone();
     try {
       if (folder.isPresent()) {
         open(folder.get(), places.values());
@@ -131,13 +144,7 @@ final class CheckRun {
     new Batch(here.plansAtOnce(), settings.maxSeconds())
         .run(
             List.copyOf(places.keySet()),
-            plan ->
-                reported(
-                    mendsAreShown() ? studios.checkAndMend(plan) : studios.check(plan),
-                    text,
-                    folder,
-                    places.get(plan),
-                    false),
+            plan -> checked(plan, text, folder, places.get(plan)),
             (plan, failed) -> reported(failed, text, folder, places.get(plan), true),
             done -> {
               progress.clear();
@@ -221,6 +228,21 @@ final class CheckRun {
       }
     }
     return places;
+  }
+
+  private Done checked(PlanFile plan, PlanText text, Optional<ReportFolder> folder, Place place) {
+    if (!mendsAreShown()) {
+      return reported(studios.check(plan), text, folder, place, false);
+    }
+    if (!looksFurther) {
+      return reported(studios.checkAndMend(plan), text, folder, place, false);
+    }
+    FurtherLook look = new FurtherLook(studios.judge(plan).checker());
+    Checked checked = studios.checkAndMend(plan, look::begin);
+    Done done = reported(checked, text, folder, place, false);
+    return look.found()
+        .map(end -> done.and(text.sooner((Checked.Judged) checked, end)))
+        .orElse(done);
   }
 
   /**

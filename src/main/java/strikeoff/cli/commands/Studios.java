@@ -19,6 +19,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
@@ -160,8 +161,18 @@ final class Studios {
 
   /** The same with what mends its findings, each tried by a check of its own. */
   Checked checkAndMend(PlanFile plan) {
+    return checkAndMend(plan, checked -> {});
+  }
+
+  /**
+   * The same.
+   *
+   * @param meanwhile told what came of the check before mends are tried
+   */
+  Checked checkAndMend(PlanFile plan, Consumer<Checked> meanwhile) {
     Judge judge = judge(plan);
     Checked checked = check(plan, judge);
+    meanwhile.accept(checked);
     // Tried by all rules: what mends one thing must not spoil another that nobody asked about.
     return narrowed(
         judge.checker().map(checker -> EditTrials.tried(checked, checker)).orElse(checked), judge);

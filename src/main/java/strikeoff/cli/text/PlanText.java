@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
+import strikeoff.day.Moment;
 import strikeoff.document.Position;
 import strikeoff.document.Problem;
 import strikeoff.findings.FailedRule;
@@ -44,6 +45,26 @@ public record PlanText(Ink ink, int width, Detail detail, int most) {
     } else if (checked instanceof Checked.Failed failed && detail == Detail.FULL) {
       failed.trace().lines().forEach(line -> lines.add(BODY + Plain.line(line)));
     }
+    return lines;
+  }
+
+  /**
+   * That another run of a plan ends sooner.
+   *
+   * @param end when
+   */
+  public List<String> sooner(Checked.Judged plan, Moment end) {
+    List<String> lines = new ArrayList<>(List.of(""));
+    lines.addAll(
+        Plain.wrap(
+            "  ",
+            BODY,
+            "A quick look finds a run of the same prints that ends "
+                + end.when()
+                + " instead of "
+                + plan.facts().timeline().finish().text()
+                + ": `strikeoff propose` writes it, or a sooner one.",
+            width));
     return lines;
   }
 
