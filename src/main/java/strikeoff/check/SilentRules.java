@@ -22,17 +22,6 @@ public final class SilentRules {
   private final Set<String> heard = new HashSet<>();
   private int plans;
 
-  /** Ids of the rules that found something in a plan, or failed on it; empty if none judged it. */
-  public static Optional<Set<String>> heard(Checked checked) {
-    if (!(checked instanceof Checked.Judged judged)) {
-      return Optional.empty();
-    }
-    Set<String> heard = new HashSet<>();
-    judged.findings().forEach(finding -> heard.add(finding.rule().id()));
-    judged.failedRules().forEach(fault -> heard.add(fault.rule()));
-    return Optional.of(heard);
-  }
-
   /** Counts in a plan that was judged. */
   public void add(Set<String> ofOnePlan) {
     plans++;

@@ -18,6 +18,7 @@ import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.Found;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ReportFolder;
+import strikeoff.cli.files.ResultCache;
 import strikeoff.cli.files.ResultFile;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
@@ -30,6 +31,9 @@ import strikeoff.report.outcome.Part;
 
 /** Checks plans. */
 final class CheckCommand implements Command {
+
+  /** The variable that holds what entries of a cache are sealed with. */
+  private static final String CACHE_SECRET = "STRIKEOFF_CACHE_SECRET";
 
   private final Surroundings here;
 
@@ -82,6 +86,20 @@ final class CheckCommand implements Command {
           "--baseline",
           "FILE",
           "JSON of an earlier check: what it found already is told as old and fails nothing.");
+
+  private final OptionSpec cacheFolder =
+      Options.word(
+          "--cache",
+          "DIR",
+          "Keep in this folder what came of each plan, and take from it what came of plans that are"
+              + " the same, judged and told in the same way. Nothing but the time changes.");
+
+  private final OptionSpec cacheSize =
+      Options.number(
+          WholeNumber.FROM_ONE,
+          "--cache-mib",
+          "512",
+          "Keep at most so much there, in MiB (${DEFAULT-VALUE}); the oldest that this run had no use for go.");
 
   private final Narrowing narrowing = new Narrowing();
 
@@ -141,7 +159,9 @@ final class CheckCommand implements Command {
         .addOption(part)
         .addOption(stdinName)
         .addOption(failOn)
-        .addOption(baselineFile);
+        .addOption(baselineFile)
+        .addOption(cacheFolder)
+        .addOption(cacheSize);
     narrowing.addTo(spec);
     spec.addOption(quiet).addOption(verdicts).addOption(verbose);
     studioOptions.addWithUnitsTo(spec);
@@ -242,12 +262,22 @@ final class CheckCommand implements Command {
         Optional.ofNullable(reports.getValue()),
         Optional.ofNullable(part.getValue()),
         baseline,
+        Optional.ofNullable(cacheFolder.<String>getValue()).map(this::cache),
+        bounds(),
+        studioOptions.units(),
         Options.outputs(formats),
         detail(),
         usual.colour(),
         failOn.getValue(),
         maxFindings.getValue(),
         maxSeconds.<Integer>getValue());
+  }
+
+  private ResultCache cache(String folder) {
+    return new ResultCache(
+        here.resolve(folder),
+        here.environment().getOrDefault(CACHE_SECRET, ""),
+        cacheSize.<Integer>getValue() * (1L << 20));
   }
 
   private Detail detail() {
@@ -275,6 +305,9 @@ final class CheckCommand implements Command {
     }
     if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
+    }
+    if (Optional.ofNullable(cacheFolder.<String>getValue()).filter(String::isBlank).isPresent()) {
+      misused("--cache takes the name of a folder");
     }
     String list = filesFrom.getValue();
     if (list != null && list.isBlank()) {

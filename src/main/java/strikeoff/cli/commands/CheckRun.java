@@ -3,6 +3,7 @@ package strikeoff.cli.commands;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import strikeoff.cli.files.Output;
 import strikeoff.cli.files.Outputs;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ReportFolder;
+import strikeoff.cli.files.ResultCache;
 import strikeoff.cli.text.Colouring;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
@@ -25,12 +27,17 @@ import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.Progress;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.cli.text.Tally;
+import strikeoff.document.Bounds;
+import strikeoff.findings.PolicyChange;
+import strikeoff.findings.RuleInfo;
 import strikeoff.report.HtmlReport;
 import strikeoff.report.IndexEntry;
+import strikeoff.report.json.JsonReport;
 import strikeoff.report.outcome.Baseline;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Part;
 import strikeoff.report.outcome.Results;
+import strikeoff.units.UnitChoice;
 
 /** One run over plans that are found already: checks, tells, and writes what is wanted. */
 final class CheckRun {
@@ -46,6 +53,7 @@ final class CheckRun {
   private final Outputs<Results> outputs;
   private final List<Exit> exits = new ArrayList<>();
   private boolean looksFurther;
+  private final Map<String, RuleInfo> rules = new HashMap<>();
 
   CheckRun(Surroundings here, Studios studios, Settings settings) {
     this.here = here;
@@ -62,12 +70,17 @@ final class CheckRun {
    * @param reports the folder for HTML pages, as the user named it
    * @param part the part of the batch to check; empty for all
    * @param baseline an earlier run that findings are held against
+   * @param cache results of earlier runs
+   * @param bounds how much of a plan is taken in
    */
   record Settings(
       String title,
       Optional<String> reports,
       Optional<Part> part,
       Optional<Baseline> baseline,
+      Optional<ResultCache> cache,
+      Bounds bounds,
+      UnitChoice units,
       List<Output> outputs,
       Detail detail,
       Colouring colour,
@@ -83,15 +96,7 @@ final class CheckRun {
       List<String> lines,
       Optional<IndexEntry> entry,
       Optional<Outcome> outcome,
-      Optional<String> trouble) {
-
-    /** The same with more to tell. */
-    Done and(List<String> more) {
-      List<String> all = new ArrayList<>(lines);
-      all.addAll(more);
-      return new Done(counted, passedByPolicy, heard, all, entry, outcome, trouble);
-    }
-  }
+      Optional<String> trouble) {}
 
   /** A plan's number in the batch, and its page. */
   private static final class Place {
@@ -137,6 +142,7 @@ final class CheckRun {
     PlanText text = new PlanText(ink(), here.width(), settings.detail(), settings.maxFindings());
     Progress progress =
         new Progress(here, places.size(), here.watched() && places.size() >= LONG_BATCH);
+    Optional<KeptResults> kept = kept();
     Tally tally = new Tally();
     SilentRules silent = new SilentRules();
     List<IndexEntry> entries = new ArrayList<>();
@@ -144,8 +150,8 @@ final class CheckRun {
     new Batch(here.plansAtOnce(), settings.maxSeconds())
         .run(
             List.copyOf(places.keySet()),
-            plan -> checked(plan, text, folder, places.get(plan)),
-            (plan, failed) -> reported(failed, text, folder, places.get(plan), true),
+            plan -> reported(plan, text, folder, places.get(plan), kept),
+            (plan, failed) -> done(told(failed, text, folder), folder, places.get(plan), true),
             done -> {
               progress.clear();
               tally.add(done.counted());
@@ -159,6 +165,8 @@ final class CheckRun {
               progress.one();
             });
     progress.clear();
+    kept.flatMap(KeptResults::close)
+        .ifPresent(why -> Complaint.say(here, "results can't be kept in the cache: " + why));
     boolean indexed =
         folder.isPresent()
             && folder.get().index(settings.title(), entries, studios.rules(), this::trouble);
@@ -230,52 +238,128 @@ final class CheckRun {
     return places;
   }
 
-  private Done checked(PlanFile plan, PlanText text, Optional<ReportFolder> folder, Place place) {
-    if (!mendsAreShown()) {
-      return reported(studios.check(plan), text, folder, place, false);
+  /** What earlier runs kept, if a cache is used. */
+  private Optional<KeptResults> kept() {
+    if (settings.cache().isEmpty()) {
+      return Optional.empty();
     }
-    if (!looksFurther) {
-      return reported(studios.checkAndMend(plan), text, folder, place, false);
+    List<String> options =
+        List.of(
+            settings.detail().toString(),
+            ink().toString(),
+            Integer.toString(here.width()),
+            Integer.toString(settings.maxFindings()),
+            settings.units().toString(),
+            Boolean.toString(mendsAreShown()),
+            Boolean.toString(looksFurther),
+            Boolean.toString(settings.reports().isPresent()),
+            studios.narrowed().map(Object::toString).orElse(""),
+            settings.baseline().map(b -> JsonReport.text(b.results())).orElse(""));
+    try {
+      return Optional.of(
+          new KeptResults(settings.cache().get(), studios, settings.bounds(), options));
+    } catch (IOException e) {
+      Complaint.say(here, "the cache isn't used: " + FileTrouble.of(e));
+      return Optional.empty();
     }
-    FurtherLook look = new FurtherLook(studios.judge(plan).checker());
-    Checked checked = studios.checkAndMend(plan, look::begin);
-    Done done = reported(checked, text, folder, place, false);
+  }
+
+  /** Runs beside other plans: nothing is told here. */
+  private Done reported(
+      PlanFile plan,
+      PlanText text,
+      Optional<ReportFolder> folder,
+      Place place,
+      Optional<KeptResults> kept) {
+    Optional<KeptResults.Plan> read = kept.flatMap(k -> k.plan(plan));
+    Optional<Told> known =
+        read.flatMap(r -> kept.get().find(r))
+            .map(k -> new Told(Tally.Counted.of(k.outcome()), k.lines(), k.outcome(), k.page()));
+    if (known.isPresent()) {
+      return done(known.get(), folder, place, false);
+    }
+    Told told = checked(plan, read, text, folder);
+    read.ifPresent(
+        r -> kept.get().keep(r, new KeptResults.Known(told.lines, told.outcome, told.page)));
+    return done(told, folder, place, false);
+  }
+
+  private Told checked(
+      PlanFile plan,
+      Optional<KeptResults.Plan> read,
+      PlanText text,
+      Optional<ReportFolder> folder) {
+    boolean mend = mendsAreShown();
+    FurtherLook look =
+        new FurtherLook(mend && looksFurther ? studios.judge(plan).checker() : Optional.empty());
+    Checked checked =
+        read.isPresent()
+            ? studios.check(plan, read.get().stream(), mend, look::begin)
+            : mend ? studios.checkAndMend(plan, look::begin) : studios.check(plan);
+    Told told = told(checked, text, folder);
     return look.found()
-        .map(end -> done.and(text.sooner((Checked.Judged) checked, end)))
-        .orElse(done);
+        .map(end -> told.and(text.sooner((Checked.Judged) checked, end)))
+        .orElse(told);
+  }
+
+  /** What is told of a plan, wherever it stands in the batch. */
+  private record Told(
+      Tally.Counted counted, List<String> lines, Outcome outcome, Optional<byte[]> page) {
+
+    /** The same with more to tell. */
+    Told and(List<String> more) {
+      List<String> all = new ArrayList<>(lines);
+      all.addAll(more);
+      return new Told(counted, all, outcome, page);
+    }
+  }
+
+  private Told told(Checked result, PlanText text, Optional<ReportFolder> folder) {
+    Checked checked = settings.baseline().map(b -> b.marked(result)).orElse(result);
+    return new Told(
+        Tally.Counted.of(checked),
+        text.of(checked),
+        Outcome.of(checked, 1, Optional.empty())
+            .with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())),
+        folder.map(f -> HtmlReport.utf8(checked)));
   }
 
   /**
-   * Runs beside other plans: nothing is told here.
-   *
    * @param last true if the plan was given up, whatever may still come of it
    */
-  private Done reported(
-      Checked result, PlanText text, Optional<ReportFolder> folder, Place place, boolean last) {
-    Checked checked = settings.baseline().map(b -> b.marked(result)).orElse(result);
+  private Done done(Told told, Optional<ReportFolder> folder, Place place, boolean last) {
     String link = "";
     Optional<String> trouble = Optional.empty();
     if (folder.isPresent()) {
       try {
-        place.write(folder.get(), HtmlReport.utf8(checked), last);
+        place.write(folder.get(), told.page.orElseThrow(), last);
         link = place.page;
       } catch (IOException e) {
         trouble = Optional.of(place.page + ": this report can't be written: " + FileTrouble.of(e));
       }
     }
-    String page = link;
+    Outcome outcome = told.outcome.at(place.number, Optional.of(link).filter(l -> !l.isEmpty()));
     return new Done(
-        Tally.Counted.of(checked),
-        checked instanceof Checked.Judged judged && judged.passed() > 0,
-        SilentRules.heard(checked),
-        text.of(checked),
-        folder.map(f -> IndexEntry.of(checked, page)),
-        outputs.needResults()
-            ? Optional.of(
-                Outcome.of(checked, place.number, Optional.of(page).filter(p -> !p.isEmpty()))
-                    .with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())))
-            : Optional.empty(),
+        told.counted,
+        PolicyChange.passed(outcome.changes()) > 0,
+        outcome.heard(),
+        told.lines,
+        folder.map(
+            f ->
+                IndexEntry.of(
+                    outcome, rules(), studios.narrowed(), settings.baseline().isPresent())),
+        Optional.of(outcome).filter(o -> outputs.needResults()),
         trouble);
+  }
+
+  /** By id, also those that were left out. */
+  private Map<String, RuleInfo> rules() {
+    synchronized (rules) {
+      if (rules.isEmpty()) {
+        studios.allRules().forEach(rule -> rules.put(rule.id(), rule));
+      }
+      return rules;
+    }
   }
 
   /** Whoever asks for what fails has to see as well what passes only because a policy lets it. */

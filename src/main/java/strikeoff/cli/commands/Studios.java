@@ -23,6 +23,7 @@ import java.util.function.Consumer;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.check.FileTrouble;
+import strikeoff.cli.files.CacheKey;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.PolicyFiles;
 import strikeoff.cli.files.PolicyFiles.PolicyFile;
@@ -67,6 +68,7 @@ final class Studios {
   private final Rulebook rules;
   private final Map<Set<String>, Rulebook> rulebooks = new LinkedHashMap<>();
   private final Map<List<PolicyFile>, Checker> byPolicies = new LinkedHashMap<>();
+  private final Map<List<PolicyFile>, byte[]> keys = new HashMap<>();
   private final Map<Path, byte[]> texts = new HashMap<>();
   private final Set<String> wrong = new LinkedHashSet<>();
   private final Set<String> wrongBeside = new LinkedHashSet<>();
@@ -77,6 +79,10 @@ final class Studios {
   private final Map<Path, String> broken = new HashMap<>();
   private final Set<String> notes = new LinkedHashSet<>();
   private final Set<Path> ruleFolders = new HashSet<>();
+
+  /** Those of all own rules that are run. */
+  private final List<RuleFile> ownFiles = new ArrayList<>();
+
   private Optional<Narrowing> narrowing = Optional.empty();
 
   /** True if something that was named is there and can't be read. */
@@ -186,6 +192,36 @@ final class Studios {
     return plan.isStandardInput()
         ? checker.check(plan.name(), here.in())
         : checker.check(plan.path(), plan.name());
+  }
+
+  /** The same of bytes that were read before. */
+  Checked check(PlanFile plan, InputStream bytes, boolean mend, Consumer<Checked> meanwhile) {
+    Judge judge = judge(plan);
+    if (judge.checker().isEmpty()) {
+      return judge.failed().orElseThrow();
+    }
+    Checked checked = judge.checker().get().check(plan.name(), bytes);
+    meanwhile.accept(checked);
+    return narrowed(mend ? EditTrials.tried(checked, judge.checker().get()) : checked, judge);
+  }
+
+  /** All that judges a plan besides the program itself: policies and own rules, to the byte. */
+  byte[] key(PlanFile plan) {
+    List<PolicyFile> policies = policies(plan);
+    synchronized (byPolicies) {
+      return keys.computeIfAbsent(policies, this::key);
+    }
+  }
+
+  private byte[] key(List<PolicyFile> policies) {
+    CacheKey key = new CacheKey().put("rules", checker(policies).rules().ids());
+    for (PolicyFile file : policies) {
+      key.put("policy", file.name()).put(file.given() ? "named" : "found", text(file));
+    }
+    for (RuleFile file : ownFiles) {
+      key.put("rule file", List.of(file.name(), file.family(), file.text()));
+    }
+    return key.bytes();
   }
 
   /** What judges a plan, or why nothing can. */
@@ -379,6 +415,7 @@ final class Studios {
           files.addAll(
               RuleFolder.read(folder.getKey(), folder.getValue(), PolicyReader.families()));
         }
+        ownFiles.addAll(files);
         OwnRules own = OwnRules.of(files);
         book = rules.with(own, options.seconds());
       } catch (RuleMistakes e) {

@@ -9,8 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -78,14 +81,15 @@ public final class Overwriting {
    *
    * @param wanted formats and their files
    * @param pages files of the reports, if any are written
-   * @param read what the run reads
+   * @param sources what the run reads
    */
   public static Optional<String> refusal(
-      Surroundings here, List<Output> wanted, Collection<Path> pages, Collection<Path> read) {
+      Surroundings here, List<Output> wanted, Collection<Path> pages, Collection<Path> sources) {
+    ReadFiles read = ReadFiles.of(sources);
     Map<Path, String> places = new HashMap<>();
     for (Path page : pages) {
       String name = FileNames.text(page);
-      if (isOneOf(read, page)) {
+      if (read.has(page)) {
         return Optional.of(name + ": this is read, and no report is written over it");
       }
       places.put(place(page), name);
@@ -98,7 +102,7 @@ public final class Overwriting {
       try {
         Path file = here.resolve(name).toAbsolutePath();
         Optional<String> why =
-            isOneOf(read, file)
+            read.has(file)
                 ? Optional.of("this is read, and no result is written over it")
                 : noPlace(file).or(() -> otherKind(output.format(), file));
         if (why.isPresent()) {
@@ -200,8 +204,37 @@ public final class Overwriting {
     }
   }
 
-  private static boolean isOneOf(Collection<Path> read, Path file) {
-    return Files.exists(file) && !isDevice(file) && read.stream().anyMatch(r -> same(r, file));
+  /**
+   * What a run reads: a thousand pages are not held against a thousand plans each.
+   *
+   * @param keys by which the system knows the files
+   * @param unkeyed files of a system that has no such keys
+   */
+  private record ReadFiles(Set<Object> keys, List<Path> unkeyed) {
+
+    static ReadFiles of(Collection<Path> files) {
+      Set<Object> keys = new HashSet<>();
+      List<Path> unkeyed = new ArrayList<>();
+      for (Path file : files) {
+        key(file).ifPresentOrElse(keys::add, () -> unkeyed.add(file));
+      }
+      return new ReadFiles(keys, unkeyed);
+    }
+
+    private static Optional<Object> key(Path file) {
+      try {
+        return Optional.ofNullable(Files.readAttributes(file, BasicFileAttributes.class).fileKey());
+      } catch (IOException e) {
+        return Optional.empty();
+      }
+    }
+
+    boolean has(Path file) {
+      return Files.exists(file)
+          && !isDevice(file)
+          && (key(file).filter(keys::contains).isPresent()
+              || unkeyed.stream().anyMatch(r -> same(r, file)));
+    }
   }
 
   private static boolean isDevice(Path file) {

@@ -90,6 +90,18 @@ public final class JsonReading {
     }
   }
 
+  /** Reads back what {@link JsonReport#plan} wrote; empty if it is anything else. */
+  public static Optional<Outcome> plan(String text) {
+    try {
+      return Optional.of(plan(new Tree(MAPPER.readTree(text), "")));
+    } catch (JsonProcessingException
+        | Tree.Unfit
+        | IllegalArgumentException
+        | StackOverflowError e) {
+      return Optional.empty();
+    }
+  }
+
   private static String whose(String format) {
     Matcher other = REPORT.matcher(format);
     if (!other.matches()) {

@@ -38,6 +38,11 @@ public final class JsonReport {
     return Json.document(json -> results(json, results));
   }
 
+  /** What came of one plan, as it stands in such a document. */
+  public static String plan(Outcome plan) {
+    return Json.document(json -> plan(json, plan));
+  }
+
   /** What the format calls a verdict. */
   public static String word(Verdict verdict) {
     return FormatWords.of(verdict);

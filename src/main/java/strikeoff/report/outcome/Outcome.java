@@ -1,8 +1,10 @@
 package strikeoff.report.outcome;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.document.PlanPath;
@@ -129,6 +131,36 @@ public record Outcome(
         policies,
         changes,
         List.of());
+  }
+
+  /** Ids of the rules that found something, or failed; empty if none judged it. */
+  public Optional<Set<String>> heard() {
+    if (figures.isEmpty()) {
+      return Optional.empty();
+    }
+    Set<String> heard = new HashSet<>();
+    findings.forEach(found -> heard.add(found.rule()));
+    failedRules.forEach(fault -> heard.add(fault.rule()));
+    return Optional.of(heard);
+  }
+
+  /** The same at a place of a batch. */
+  public Outcome at(int number, Optional<String> report) {
+    return new Outcome(
+        number,
+        file,
+        title,
+        report,
+        verdict,
+        sentence,
+        findings,
+        mistakes,
+        failedRules,
+        failure,
+        figures,
+        policies,
+        changes,
+        gone);
   }
 
   /** The same with what the baseline had besides. */
