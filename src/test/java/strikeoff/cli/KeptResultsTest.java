@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -230,17 +229,6 @@ class KeptResultsTest {
     assertThat(outcome.err()).startsWith("strikeoff: results can't be kept in the cache: ");
     assertThat(outcome.out()).isEqualTo(run("check", "plans").out());
     assertThat(outcome.exit()).isEqualTo(3);
-  }
-
-  @Test
-  void twoRunsAtOnceDoEachOtherNoHarm() {
-    Scenario.Outcome cold = run("check", "plans");
-    List<CompletableFuture<Scenario.Outcome>> runs =
-        Stream.generate(
-                () -> CompletableFuture.supplyAsync(() -> run("check", "plans", "--cache", "kept")))
-            .limit(3)
-            .toList();
-    runs.forEach(each -> assertThat(each.join()).isEqualTo(cold));
   }
 
   @Test

@@ -108,7 +108,11 @@ public record ListedPaths(
     } catch (NoSuchFileException | InvalidPathException e) {
       throw new Unfit(file + ": no such file", Exit.USAGE);
     } catch (IOException e) {
-      throw new Unfit(file + ": this list can't be read: " + FileTrouble.of(e), Exit.FAULT);
+      throw new Unfit(
+          (file.equals(STANDARD_INPUT) ? "standard input" : file)
+              + ": this list can't be read: "
+              + FileTrouble.of(e),
+          Exit.FAULT);
     }
   }
 
