@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import strikeoff.document.Scalars;
 import strikeoff.document.yaml.Manuscript;
+import strikeoff.plan.Arrangement;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
@@ -17,6 +19,7 @@ import strikeoff.policy.ReactiveGroup;
 import strikeoff.start.UsualFixing;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
+import strikeoff.units.Quantities;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 import strikeoff.units.Volume;
@@ -90,7 +93,59 @@ final class FixingSteps {
       steps.add("- wash: " + wash().text(units));
       ways.add(steps);
     }
+    if (!paints.isEmpty() && plan.run().isEmpty()) {
+      fixes(dyes).forEach(fix -> inParts(dyes, fix, paints).ifPresent(ways::add));
+    }
     return ways;
+  }
+
+  /**
+   * Dye first, fixed and washed before paint is printed on it; nothing where a design has both, or
+   * where one of them is not printed.
+   */
+  private Optional<List<String>> inParts(List<Paste> dyes, List<String> fix, List<Paste> paints) {
+    List<String> dyed = printedWith(Medium.DYE);
+    List<String> painted = printedWith(Medium.PAINT);
+    if (dyed.size() + painted.size() < plan.arrangements().size()
+        || dyed.isEmpty()
+        || painted.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> steps = new ArrayList<>(printed(dyes, dyed));
+    steps.addAll(fix);
+    steps.add("- rinse: " + RINSE.text(units));
+    steps.add("- wash: " + wash().text(units));
+    steps.add("- end of day   # the cloth hangs to dry before it is printed again");
+    steps.addAll(printed(paints, painted));
+    steps.addAll(heatSet(paints));
+    return Optional.of(steps);
+  }
+
+  private static List<String> printed(List<Paste> pastes, List<String> arrangements) {
+    List<String> steps = new ArrayList<>();
+    List<String> mixed =
+        pastes.stream().filter(p -> p.mixedBefore().isEmpty()).map(Paste::name).toList();
+    if (!mixed.isEmpty()) {
+      steps.add("- mix: " + list(mixed));
+    }
+    steps.add("- print: " + list(arrangements));
+    steps.add("- dry: until fix-safe");
+    return steps;
+  }
+
+  private static String list(List<String> names) {
+    return names.stream().map(Scalars::text).collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  /** Arrangements all of whose colours that carries. */
+  private List<String> printedWith(Medium medium) {
+    return plan.arrangements().values().stream()
+        .filter(
+            arrangement ->
+                plan.designs().get(arrangement.design()).separations().stream()
+                    .allMatch(s -> plan.pastes().get(s.paste()).medium() == medium))
+        .map(Arrangement::name)
+        .toList();
   }
 
   /** Alkali in the paste fixes while it is kept damp or steamed; else a bath brings it. */
@@ -109,7 +164,10 @@ final class FixingSteps {
             * plan.cloth().width().m()
             * plan.cloth().mass().gramsPerSquareMetre()
             / 1000;
-    Volume water = new Volume(Math.ceil(Math.max(UsualFixing.LEAST_LITRES, ratio * kilograms)));
+    String written =
+        new Volume(Math.ceil(Math.max(UsualFixing.LEAST_LITRES, ratio * kilograms))).enough(units);
+    // What is dissolved goes by the water that is written, in quarts a little more.
+    Volume water = Quantities.parse(written, Volume.class).toOptional().orElseThrow();
     boolean strong = fibres.stream().allMatch(Fibre::cellulose);
     double soda =
         strong ? UsualFixing.SODA_GRAMS_PER_LITRE : UsualFixing.GENTLE_SODA_GRAMS_PER_LITRE;
@@ -121,7 +179,7 @@ final class FixingSteps {
             + ", salt: "
             + new Mass(UsualFixing.SALT_GRAMS_PER_LITRE * water.litres()).enough(units)
             + ", water: "
-            + water.enough(units)
+            + written
             + "}",
         "  temperature: " + warmest(groups.stream().map(ReactiveGroup::soak).toList()),
         "  for: " + longest(groups.stream().map(g -> g.soak().deep()).toList()));

@@ -163,6 +163,64 @@ class InPartsTest {
     assertThat(text.indexOf("colours: dark")).isGreaterThan(text.indexOf("- wash: 60 °C"));
   }
 
+  @Test
+  void whereNothingIsSaidOfFixingDyeIsFixedBeforePaintGoesOverIt() {
+    Proposal.Found found = found(SHELLS.substring(0, SHELLS.indexOf("run:")));
+    assertThat(found.after().findings()).allMatch(f -> f.severity() == Severity.ADVICE);
+    String text = found.text();
+    assertThat(text.indexOf("- print: shells")).isLessThan(text.indexOf("- fix: soak"));
+    assertThat(text.indexOf("- wash: 60 °C")).isLessThan(text.indexOf("- print: glints"));
+    assertThat(text.indexOf("- print: glints")).isLessThan(text.indexOf("- heat-set: iron"));
+    assertThat(found.notes())
+        .anyMatch(note -> note.contains("nothing of how its prints are fixed"));
+  }
+
+  @Test
+  void paintBesideDyeIsSetBeforeItGetsWet() {
+    String beside =
+        SHELLS
+            .substring(0, SHELLS.indexOf("run:"))
+            .replace(
+                "series: 4, pitch: 52 cm, start: 14 cm", "series: 2, pitch: 52 cm, start: 14 cm")
+            .replace(
+                "series: 4, pitch: 52 cm, start: 22 cm, across: 24 cm, over: shells",
+                "series: 2, pitch: 52 cm, start: 130 cm, across: 24 cm")
+            .replace("#fdfbf2", "#a4532f");
+    Proposal.Found found = found(beside);
+    assertThat(found.after().findings()).allMatch(f -> f.severity() == Severity.ADVICE);
+    String text = found.text();
+    assertThat(Phase.of(found.after().plan().run())).hasSize(1);
+    assertThat(text.indexOf("- heat-set: iron")).isLessThan(text.indexOf("- fix: soak"));
+  }
+
+  @Test
+  void aPlanInInchesGetsItsBathInQuarts() {
+    String reeds =
+        """
+        plan: Reed napkins
+        cloth: {fibre: cotton, mass: 5.3 oz/yd², length: 60 in, width: 22 in, ground: white, washed: yes}
+        table: {length: 72 in, width: 40 in}
+        crew: [Wren]
+        protection: [dust mask, gloves, goggles]
+        screens:
+          reed: {frame: 16 x 16 in, image: 10 x 10 in, mesh: 110/in, squeegee: 11 in}
+        pastes:
+          green: {medium: dye, group: dichlorotriazine, colour: "#40583a"}
+        designs:
+          reed: {size: 8 x 8 in, separations: [{screen: reed, paste: green, covers: 30 %}]}
+        placements:
+          reeds: {design: reed, series: 3, pitch: 18 in, start: 6 in, across: 6 in}
+        """;
+    Proposal.Found found = found(reeds);
+    assertThat(found.text())
+        .containsPattern("bath: \\{soda ash: [\\d.]+ oz, salt: [\\d.]+ oz, water: [\\d /]+ qt\\}")
+        .contains("temperature: 90 °F")
+        .contains("- rinse: 68 °F");
+    assertThat(found.after().findings())
+        .allMatch(f -> f.severity() == Severity.ADVICE)
+        .noneMatch(f -> f.rule().id().equals("fixing/soak-short-of-salt"));
+  }
+
   private static final String LATER =
       """
       - print: shells
