@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import strikeoff.day.EndlessWait.Why;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
@@ -47,11 +46,7 @@ final class Blocked {
         new EndlessWait(
             step.number(),
             step.title(plan.measures()),
-            "paste " + paste + later.map(s -> ", mixed in step " + s.number()).orElse(""),
-            later.isPresent()
-                ? "move the mix step before step " + step.number()
-                : "write a mix step before step " + step.number() + ", or when it was mixed",
-            later.isPresent() ? Why.MIXED_LATER : Why.NEVER_MIXED,
+            new EndlessWait.PasteMixed(paste, later.map(Step::number)),
             step.path(),
             List.of(
                 later
@@ -66,14 +61,7 @@ final class Blocked {
         new EndlessWait(
             step.number(),
             step.title(plan.measures()),
-            "films to get "
-                + state.text()
-                + ", which they never do in air of "
-                + plan.room().humidity().text()
-                + " humidity at "
-                + plan.room().temperature().text(plan.measures()),
-            "dry the air of the room by heating or a dehumidifier",
-            Why.NEVER_DRY,
+            new EndlessWait.FilmsDry(state, plan.room().humidity(), plan.room().temperature()),
             step.path(),
             List.of(new Related(Tie.AIR, plan.room().path()))));
   }
@@ -85,9 +73,7 @@ final class Blocked {
         new EndlessWait(
             step.number(),
             step.title(plan.measures()),
-            "more than " + tasks + " pieces of work before it",
-            "split the run into several plans",
-            Why.TOO_LONG,
+            new EndlessWait.WorkDone(tasks),
             step.path(),
             List.of()));
   }
@@ -101,18 +87,7 @@ final class Blocked {
         new EndlessWait(
             step.number(),
             step.title(plan.measures()),
-            "screen "
-                + screen
-                + ", which holds "
-                + paste
-                + " for "
-                + one
-                + " while "
-                + other
-                + " needs it for "
-                + next,
-            "make a second screen, or let one person print both colours",
-            Why.SCREEN_TWICE,
+            new EndlessWait.ScreenFree(screen, paste, one, other, next),
             step.path(),
             List.of(new Related(Tie.SCREEN, plan.screens().get(screen).path()))));
   }

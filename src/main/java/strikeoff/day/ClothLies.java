@@ -5,7 +5,6 @@ import org.locationtech.jts.geom.Envelope;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * Where the cloth lies on the table for a while.
@@ -22,14 +21,5 @@ public record ClothLies(Length at, Moment work, Moment from, List<Envelope> boar
 
   public ClothLies {
     boards = List.copyOf(boards);
-  }
-
-  /** What to bring to the table's start, in words. */
-  public String text(Measures units) {
-    return at.below(0)
-        ? "the cloth's start " + at.times(-1).text(units) + " inside the table"
-        : at.above(0)
-            ? "the cloth's mark of " + at.text(units) + " at the table's start"
-            : "the cloth's start at the table's start";
   }
 }

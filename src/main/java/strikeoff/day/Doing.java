@@ -7,15 +7,15 @@ import strikeoff.units.Measures;
 /** What is done in a task, or what is waited for in one that waits. */
 public sealed interface Doing {
 
-  /** In a few words, for charts and tables, in the plan's units. */
-  String text(Measures units);
+  /** What tells it from others: it takes a start long to learn to hash a record. */
+  String key();
 
   /** The cloth is laid on the table. */
   record LayCloth() implements Doing {
 
     @Override
-    public String text(Measures units) {
-      return "lay the cloth on the table";
+    public String key() {
+      return "lay";
     }
   }
 
@@ -23,7 +23,7 @@ public sealed interface Doing {
   record Mix(String paste) implements Doing {
 
     @Override
-    public String text(Measures units) {
+    public String key() {
       return "mix " + paste;
     }
   }
@@ -36,7 +36,7 @@ public sealed interface Doing {
   record Impress(String placement, String screen) implements Doing {
 
     @Override
-    public String text(Measures units) {
+    public String key() {
       return placement + ", " + screen;
     }
   }
@@ -56,14 +56,8 @@ public sealed interface Doing {
     }
 
     @Override
-    public String text(Measures units) {
-      String move = back ? "move back" : "move on";
-      if (toStart()) {
-        return move + " to its start";
-      }
-      return to.mm() < 0
-          ? move + ", its start " + new Length(-to.mm()).text(units) + " inside the table"
-          : move + " to " + to.text(units);
+    public String key() {
+      return (back ? "back " : "on ") + (toStart() ? "0" : to.text(Measures.METRIC));
     }
   }
 
@@ -71,8 +65,8 @@ public sealed interface Doing {
   record OfStep(Step step) implements Doing {
 
     @Override
-    public String text(Measures units) {
-      return step.title(units);
+    public String key() {
+      return step.title(Measures.METRIC);
     }
 
     /** A run has each number once; all that a step holds need not be asked for it. */
@@ -86,8 +80,8 @@ public sealed interface Doing {
   record WashOut(String screen) implements Doing {
 
     @Override
-    public String text(Measures units) {
-      return "wash out " + screen;
+    public String key() {
+      return "wash " + screen;
     }
   }
 
@@ -95,8 +89,8 @@ public sealed interface Doing {
   record ScreenDries(String screen) implements Doing {
 
     @Override
-    public String text(Measures units) {
-      return screen + " dries";
+    public String key() {
+      return "dries " + screen;
     }
   }
 
@@ -104,7 +98,7 @@ public sealed interface Doing {
   record Closed() implements Doing {
 
     @Override
-    public String text(Measures units) {
+    public String key() {
       return "closed";
     }
   }
@@ -113,7 +107,7 @@ public sealed interface Doing {
   record Break() implements Doing {
 
     @Override
-    public String text(Measures units) {
+    public String key() {
       return "break";
     }
   }
@@ -127,15 +121,16 @@ public sealed interface Doing {
     BETWEEN_NEIGHBOURS("dry between neighbours"),
     BEFORE_MOVING("before moving");
 
-    private final String text;
+    private final String key;
 
-    Wait(String text) {
-      this.text = text;
+    Wait(String key) {
+      this.key = key;
     }
 
+    /** As a plan calls it. */
     @Override
-    public String text(Measures units) {
-      return text;
+    public String key() {
+      return key;
     }
   }
 
@@ -146,8 +141,8 @@ public sealed interface Doing {
   record Mixed(String paste) implements Until {
 
     @Override
-    public String text(Measures units) {
-      return "paste " + paste + " is mixed";
+    public String key() {
+      return "mixed " + paste;
     }
   }
 
@@ -155,8 +150,8 @@ public sealed interface Doing {
   record WashedOut(String screen) implements Until {
 
     @Override
-    public String text(Measures units) {
-      return "screen " + screen + " is washed out";
+    public String key() {
+      return "washed " + screen;
     }
   }
 
@@ -164,8 +159,8 @@ public sealed interface Doing {
   record ScreenIsDry(String screen) implements Until {
 
     @Override
-    public String text(Measures units) {
-      return "screen " + screen + " dries";
+    public String key() {
+      return "dry " + screen;
     }
   }
 
@@ -173,8 +168,8 @@ public sealed interface Doing {
   record ScreenIsFree(String screen) implements Until {
 
     @Override
-    public String text(Measures units) {
-      return "screen " + screen + " is free";
+    public String key() {
+      return "unused " + screen;
     }
   }
 
@@ -182,8 +177,8 @@ public sealed interface Doing {
   record IsFree(String person) implements Doing {
 
     @Override
-    public String text(Measures units) {
-      return person + " is free";
+    public String key() {
+      return "free " + person;
     }
   }
 
@@ -191,8 +186,8 @@ public sealed interface Doing {
   record ForPerson(String person) implements Doing {
 
     @Override
-    public String text(Measures units) {
-      return "waits for " + person;
+    public String key() {
+      return "waiting " + person;
     }
   }
 
@@ -204,8 +199,8 @@ public sealed interface Doing {
   record ForPiece(Resource.Kind kind, int of) implements Doing {
 
     @Override
-    public String text(Measures units) {
-      return "waits for " + (of > 1 ? "a " : "the ") + kind.text();
+    public String key() {
+      return "for " + kind + of;
     }
   }
 
@@ -213,28 +208,22 @@ public sealed interface Doing {
   record PrintingWith(String screen) implements Doing {
 
     @Override
-    public String text(Measures units) {
-      return "printing with " + screen;
+    public String key() {
+      return "printing " + screen;
     }
   }
 
   /** What others do meanwhile. */
   enum Others implements Doing {
     /** It must lie under this one. */
-    EARLIER_PRINT("the print before it is done"),
-    FRAME("another frame is in the way"),
+    EARLIER_PRINT,
+    FRAME,
     /** Others work on the cloth between two links of a chain. */
-    OTHER_WORK("drying beside other work");
-
-    private final String text;
-
-    Others(String text) {
-      this.text = text;
-    }
+    OTHER_WORK;
 
     @Override
-    public String text(Measures units) {
-      return text;
+    public String key() {
+      return name();
     }
   }
 }

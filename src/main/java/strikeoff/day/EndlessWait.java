@@ -1,49 +1,71 @@
 package strikeoff.day;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.Until;
+import strikeoff.units.Share;
+import strikeoff.units.Temperature;
 
 /**
  * A step that cannot start, or cannot go on, as the run is written.
  *
  * @param step its number
  * @param title the step in a few words
- * @param waitsFor what it waits for, as the rest of "it waits for …"
- * @param cure what to write instead
- * @param why which kind of wait it is
+ * @param missing what it waits for
  */
 public record EndlessWait(
-    int step,
-    String title,
-    String waitsFor,
-    String cure,
-    Why why,
-    PlanPath path,
-    List<Related> related)
+    int step, String title, Missing missing, PlanPath path, List<Related> related)
     implements Evidence {
 
   public EndlessWait {
     related = List.copyOf(related);
   }
 
+  /** What never comes. */
+  public sealed interface Missing {}
+
+  /**
+   * @param later number of a later step that mixes it; empty if none does
+   */
+  public record PasteMixed(String paste, Optional<Integer> later) implements Missing {}
+
+  public record FilmsDry(Until.Dryness state, Share humidity, Temperature temperature)
+      implements Missing {}
+
+  /**
+   * @param tasks how many the simulation follows
+   */
+  public record WorkDone(int tasks) implements Missing {}
+
+  /**
+   * @param paste what it holds
+   * @param one who prints that
+   * @param other who needs it as well
+   * @param next what for
+   */
+  public record ScreenFree(String screen, String paste, String one, String other, String next)
+      implements Missing {}
+
+  /** Which kind of wait it is. */
+  public Why why() {
+    if (missing instanceof PasteMixed paste) {
+      return paste.later().isPresent() ? Why.MIXED_LATER : Why.NEVER_MIXED;
+    }
+    return missing instanceof FilmsDry
+        ? Why.NEVER_DRY
+        : missing instanceof WorkDone ? Why.TOO_LONG : Why.SCREEN_TWICE;
+  }
+
   /** True if it waits for a paste, which is the mixing's fault and not the clock's. */
   public boolean forPaste() {
-    return why == Why.NEVER_MIXED || why == Why.MIXED_LATER;
+    return missing instanceof PasteMixed;
   }
 
   /** True if it waits for a film that never dries. */
   public boolean forFilm() {
-    return why == Why.NEVER_DRY;
-  }
-
-  /** How the run is followed from there on, as a sentence that begins with a space. */
-  public String after() {
-    return switch (why) {
-      case NEVER_MIXED, MIXED_LATER -> "";
-      case SCREEN_TWICE -> " The step is simulated as if one person printed all of it.";
-      case TOO_LONG, NEVER_DRY -> " The run is not simulated beyond it.";
-    };
+    return missing instanceof FilmsDry;
   }
 
   /** Kinds of waits that never end. */

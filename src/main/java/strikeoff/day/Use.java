@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.Hours;
-import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -73,7 +72,7 @@ public record Use(Span handsOn, Span waiting, List<WaitedFor> waitedFor) {
    * steps may have the same words.
    */
   private static String cause(Task task) {
-    String words = task.doing().text(Measures.METRIC);
+    String words = task.doing().key();
     return task.doing() instanceof Doing.OfStep ? task.step() + " " + words : words;
   }
 

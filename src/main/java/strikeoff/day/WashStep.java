@@ -1,16 +1,19 @@
 package strikeoff.day;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
  * What a printer could write so that screens are washed out in time.
  *
- * @param with who washes, empty for the first of the crew; between colours what else to write
+ * @param by who washes; empty for the first of the crew, and between colours
  * @param step number of the step that it follows, or that is changed
+ * @param changes between colours what else to write
  */
-public record WashStep(List<String> screens, String with, int step, When when) {
+public record WashStep(
+    List<String> screens, Optional<String> by, int step, When when, List<Change> changes) {
 
   /** When they are washed. */
   public enum When {
@@ -27,30 +30,23 @@ public record WashStep(List<String> screens, String with, int step, When when) {
   /** Words that YAML, or a step of washing, takes for something else. */
   private static final Set<String> TAKEN = Set.of("all", "true", "false", "yes", "no", "null");
 
+  /**
+   * What a step needs besides for its screens to be washed between colours.
+   *
+   * @param by who prints it alone, or who washes; empty where it is nobody's name that is written
+   */
+  public record Change(What what, Optional<String> by) {}
+
+  public enum What {
+    PRINTED_BY,
+    NO_BEGINS,
+    ORDER_BY_COLOUR,
+    WASHED_BY
+  }
+
   public WashStep {
+    changes = List.copyOf(changes);
     screens = List.copyOf(screens);
-  }
-
-  /** What to write, and where. */
-  public String text() {
-    return switch (when) {
-      case AFTER_STEP -> "write " + line() + " after step " + step;
-      case WITHIN_STEP ->
-          "print step " + step + " in two steps and write " + line() + " between them";
-      case BETWEEN_COLOURS ->
-          "write `wash between colours: yes`"
-              + (with.isEmpty() ? "" : " and " + with)
-              + " in step "
-              + step;
-    };
-  }
-
-  private String line() {
-    List<String> names = screens.stream().map(WashStep::written).toList();
-    String what = names.size() == 1 ? names.get(0) : "[" + String.join(", ", names) + "]";
-    return with.isEmpty()
-        ? "`- wash screen: " + what + "`"
-        : "`- {wash screen: " + what + ", by: " + written(with) + "}`";
   }
 
   /** As YAML takes it for a name. */

@@ -20,6 +20,7 @@ import strikeoff.report.page.Cell;
 import strikeoff.report.page.Figure;
 import strikeoff.report.page.Listed;
 import strikeoff.report.page.PlanPage;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 
 /** Puts the page of a judged plan together. */
@@ -113,7 +114,7 @@ final class PlanPages {
                     task ->
                         task.kind() == Task.Kind.DRY_SCREEN
                             ? "screens dry"
-                            : task.doing().text(units))
+                            : DaySpeech.text(task.doing(), units))
                 .orElse("it dries");
   }
 

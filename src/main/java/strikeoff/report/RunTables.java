@@ -22,6 +22,9 @@ import strikeoff.layout.FrameChoices;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
+import strikeoff.speech.DaySpeech;
+import strikeoff.speech.HoursSpeech;
+import strikeoff.speech.RemedySpeech;
 import strikeoff.units.Measures;
 
 /** Where the time of the run goes, and what decides when it ends. */
@@ -64,7 +67,7 @@ final class RunTables {
         new TableSection(
             "time",
             "Where the time goes",
-            "What decides the finish most is " + figures.shortenFirst(units) + ".",
+            "What decides the finish most is " + HoursSpeech.shortenFirst(figures, units) + ".",
             tables,
             false));
   }
@@ -85,10 +88,10 @@ final class RunTables {
                   run.surely()
                       ? "Nothing too wet, even in slow drying"
                       : "Nothing too wet by the likely drying time",
-                  String.join("; ", run.written(units))),
+                  String.join("; ", RemedySpeech.written(run, units))),
               Cell.of(
                   run.finish().text(),
-                  Stream.of(left, run.outlasted())
+                  Stream.of(left, RemedySpeech.outlasted(run))
                       .filter(said -> !said.isEmpty())
                       .collect(Collectors.joining("; "))),
               Cell.of(run.longer().text())));
@@ -132,7 +135,7 @@ final class RunTables {
       rows.add(
           List.of(
               Cell.of(
-                  link.doing().text(units),
+                  DaySpeech.text(link.doing(), units),
                   link.after().map(r -> "waits for " + r.spoken()).orElse("")),
               Cell.of(link.step() == 0 ? "" : Integer.toString(link.step())),
               Cell.of(Integer.toString(link.times())),
@@ -149,7 +152,8 @@ final class RunTables {
   private static TableBlock waiting(RunFigures figures, Measures units) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Use.WaitedFor cause : figures.waitedFor()) {
-      rows.add(List.of(Cell.of(cause.doing().text(units)), Cell.of(cause.span().text())));
+      rows.add(
+          List.of(Cell.of(DaySpeech.text(cause.doing(), units)), Cell.of(cause.span().text())));
     }
     return new TableBlock(
         "Waiting",

@@ -9,6 +9,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
 import strikeoff.plan.PrintPlan;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Length;
 
 /** Says where the cloth is, for whoever comes to the table with a sheet in hand. */
@@ -80,6 +81,6 @@ final class WhereCloth {
                     + near.times(-1).text(plan.measures())
                     + " over the table's"
                 : ", its near edge along the table's";
-    return lies.text(plan.measures()) + across;
+    return DaySpeech.text(lies, plan.measures()) + across;
   }
 }

@@ -10,6 +10,7 @@ import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -110,7 +111,8 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
         && first.start().day() == next.start().day()
         && (first.kind() == Task.Kind.PRINT
             ? colour(first, run).equals(colour(next, run))
-            : first.doing().text(Measures.METRIC).equals(next.doing().text(Measures.METRIC)));
+            : DaySpeech.text(first.doing(), Measures.METRIC)
+                .equals(DaySpeech.text(next.doing(), Measures.METRIC)));
   }
 
   private static WorkBlock block(List<Task> tasks, Timeline run) {

@@ -12,6 +12,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Reached;
 import strikeoff.day.Task;
 import strikeoff.layout.Numbering;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 
@@ -36,9 +37,9 @@ final class WorkWords {
       return mixed.paste() + " is mixed";
     }
     if (task.doing() instanceof Doing.MoveCloth move) {
-      return move.text(units).replaceFirst("move", "move the cloth");
+      return DaySpeech.ofTheCloth(move, units);
     }
-    return task.doing().text(units);
+    return DaySpeech.text(task.doing(), units);
   }
 
   /** What a wait's cause needs before it to read as a wait. */

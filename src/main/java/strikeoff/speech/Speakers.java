@@ -68,6 +68,9 @@ public final class Speakers {
       case "strikeoff.screens" -> List.of(ScreenSpeech.class);
       case "strikeoff.sequence" -> List.of(SequenceSpeech.class);
       case "strikeoff.care" -> List.of(CareSpeech.class, HazardSpeech.class);
+      case "strikeoff.day" -> List.of(DaySpeech.class);
+      case "strikeoff.day.facts" ->
+          List.of(DryingSpeech.class, HoursSpeech.class, RemedySpeech.class, RoomSpeech.class);
       default -> List.of();
     };
   }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.facts.Timeline;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -230,7 +231,7 @@ class BoardsTest {
   private static List<String> moves(String plan) {
     return day(plan).tasks().stream()
         .filter(t -> t.kind() == Task.Kind.MOVE)
-        .map(t -> t.doing().text(Measures.METRIC))
+        .map(t -> DaySpeech.text(t.doing(), Measures.METRIC))
         .toList();
   }
 

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.day.facts.CriticalChain;
 import strikeoff.day.facts.RunFigures;
 import strikeoff.day.facts.Timeline;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
@@ -105,7 +106,8 @@ class BreaksInWordsTest {
             .findFirst()
             .orElseThrow();
     assertThat(chain.links())
-        .extracting(link -> link.doing().text(Measures.METRIC) + " " + link.span().text())
+        .extracting(
+            link -> DaySpeech.text(link.doing(), Measures.METRIC) + " " + link.span().text())
         .containsExactly("mix gold 10 min", "break 35 min", "mix sand 10 min");
   }
 }

@@ -19,6 +19,8 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.speech.DryingSpeech;
+import strikeoff.speech.RemedySpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -53,18 +55,23 @@ class ContactsToldTest {
     assertThat(told.chance().share() >= 0.9).isTrue();
     assertThat(told.likely()).isTrue();
     assertThat(told.early().ordinary().minutes()).isEqualTo(2);
-    assertThat(told.times()).isEqualTo("3 times");
+    assertThat(DryingSpeech.times(told)).isEqualTo("3 times");
     assertThat(told.area().squareCm()).isEqualTo(3 * 30 * 40);
     assertThat(told.laterMotif() + " on " + told.earlierMotif()).isEqualTo("herons 1 on herons 1");
     assertThat(told.laid().text()).isEqualTo("day 1, 09:23");
     assertThat(told.safeAt().text()).isEqualTo("day 1, 09:25");
     // 6 + 2 min; the screens are then washed and dry 2 min later than 9:26:30 + 20 + 30
-    assertThat(told.cure())
+    assertThat(RemedySpeech.cure(told, Measures.METRIC))
         .isEqualTo(
             FELT + "`dry between colours: 8 min` in step 1 (the run then ends day 1, 10:18)");
-    assertThat(told.otherWay() + told.also() + told.further()).isEmpty();
+    assertThat(
+            RemedySpeech.otherWay(told, Measures.METRIC)
+                + RemedySpeech.also(told)
+                + RemedySpeech.further(told))
+        .isEmpty();
     assertThat(told.marks()).containsExactly("herons 1", "herons 2", "herons 3");
-    assertThat(the(herons(1, 60, 6, "s1=blue", "s2=ink").timeline()).times()).isEqualTo("once");
+    assertThat(DryingSpeech.times(the(herons(1, 60, 6, "s1=blue", "s2=ink").timeline())))
+        .isEqualTo("once");
   }
 
   @Test
@@ -76,31 +83,31 @@ class ContactsToldTest {
     WetContact beside = all.get(0);
     assertThat(beside.sameMotif()).isFalse();
     assertThat(beside.early().ordinary().seconds()).isEqualTo(580);
-    assertThat(beside.times()).isEqualTo("once");
+    assertThat(DryingSpeech.times(beside)).isEqualTo("once");
     assertThat(beside.area().squareCm()).isEqualTo(5 * 40);
     assertThat(beside.laterMotif() + " on " + beside.earlierMotif())
         .isEqualTo("herons 2 on herons 1");
-    assertThat(beside.also())
+    assertThat(RemedySpeech.also(beside))
         .isEqualTo(" Too early as well: ink through s2 on ink through s2 once.");
-    assertThat(beside.further()).isEmpty();
+    assertThat(RemedySpeech.further(beside)).isEmpty();
     // A pause of 580 s, so 10 min, comes three times in four
     // impressions, once beside the 6 min between the colours; printing every other one first asks
     // for 10 min twice. Either way s1 is washed in a wait.
-    assertThat(beside.cure())
+    assertThat(RemedySpeech.cure(beside, Measures.METRIC))
         .isEqualTo(
             "`every other: yes` and `dry between passes: 10 min` in step 1 (the run then ends day"
                 + " 1, 10:24)");
-    assertThat(beside.otherWay())
+    assertThat(RemedySpeech.otherWay(beside, Measures.METRIC))
         .isEqualTo(" Or write `pause: 10 min` in step 1 (the run then ends day 1, 10:28).");
     // Ink 1 is down at 480 s: 170 s early on its own blue and 220 s on the edge of blue 2.
     WetContact above = all.get(1);
     assertThat(above.sameMotif()).isTrue();
     assertThat(above.early().ordinary().seconds()).isEqualTo(170);
-    assertThat(above.times()).isEqualTo("twice");
+    assertThat(DryingSpeech.times(above)).isEqualTo("twice");
     assertThat(above.area().squareCm()).isEqualTo(2 * 30 * 40);
-    assertThat(above.further()).isEqualTo(" That clears 2 further contacts too.");
+    assertThat(RemedySpeech.further(above)).isEqualTo(" That clears 2 further contacts too.");
     // 6 min and 220 s; the edge counts where it takes longer
-    assertThat(above.remedy().text(Measures.METRIC))
+    assertThat(RemedySpeech.text(above.remedy(), Measures.METRIC))
         .isEqualTo("`dry between colours: 10 min` in step 1");
   }
 
@@ -111,9 +118,9 @@ class ContactsToldTest {
     // Rust is down at 840: blue is safe, and slow is 3220 s from it.
     assertThat(told.laterColour()).isEqualTo("rust through s3");
     assertThat(told.early().ordinary().seconds()).isEqualTo(3220);
-    assertThat(told.times()).isEqualTo("once");
+    assertThat(DryingSpeech.times(told)).isEqualTo("once");
     assertThat(told.area().squareCm()).isEqualTo(30 * 40);
-    assertThat(told.also())
+    assertThat(RemedySpeech.also(told))
         .isEqualTo(" Too early as well: slow through s2 on blue through s1 once.");
     // 6 min and 53.67 min
     assertThat(told.remedy().minutes()).isEqualTo(60);
@@ -179,9 +186,11 @@ class ContactsToldTest {
     assertThat(causes.values().iterator().next()).extracting(Pair::waitsBetween).containsExactly(1);
     WetContact told = the(SmallDay.timeline(plan));
     // Heron 1 is off at 50 s and safe at 650; heron 2 is down at 70: 580 s
-    assertThat(told.remedy().text(Measures.METRIC))
+    assertThat(RemedySpeech.text(told.remedy(), Measures.METRIC))
         .isEqualTo("`dry between passes: 10 min` in step 1");
-    assertThat(told.otherWay()).as("it is every other one already").isEmpty();
+    assertThat(RemedySpeech.otherWay(told, Measures.METRIC))
+        .as("it is every other one already")
+        .isEmpty();
   }
 
   @Test
@@ -192,7 +201,7 @@ class ContactsToldTest {
     // Off at 50 s, safe at 3650, down again at 70: 3580 s and nothing that is there already
     assertThat(told.laterStep()).isEqualTo(2);
     assertThat(told.earlierStep()).isEqualTo(1);
-    assertThat(told.remedy().text(Measures.METRIC))
+    assertThat(RemedySpeech.text(told.remedy(), Measures.METRIC))
         .isEqualTo("a step `- dry: 60 min` before step 2");
     assertThat(told.laterMotif() + " on " + told.earlierMotif()).isEqualTo("over 1 on herons 1");
   }
@@ -204,9 +213,11 @@ class ContactsToldTest {
     assertThat(told.remedy().minutes()).isEqualTo(8);
     assertThat(told.cured()).isTrue();
     assertThat(told.finish()).isEmpty();
-    assertThat(told.cure()).isEqualTo(FELT + "`dry between colours: 8 min` in step 1");
+    assertThat(RemedySpeech.cure(told, Measures.METRIC))
+        .isEqualTo(FELT + "`dry between colours: 8 min` in step 1");
     // Six impressions are simulated once.
-    assertThat(triedAtMost(day, 6).cure()).contains("the run then ends day 1, 10:18");
+    assertThat(RemedySpeech.cure(triedAtMost(day, 6), Measures.METRIC))
+        .contains("the run then ends day 1, 10:18");
   }
 
   private static WetContact triedAtMost(PrintDay day, int impressions) {
@@ -237,14 +248,14 @@ class ContactsToldTest {
     WetContact doubt = the(unsure(wet.remedy().longer(-1).applied(plan)));
     assertThat(doubt.likely()).isFalse();
     assertThat(doubt.chance().share()).isBetween(0.10, 0.15);
-    assertThat(doubt.early().text()).startsWith("in time on an ordinary day, ");
+    assertThat(DryingSpeech.text(doubt.early())).startsWith("in time on an ordinary day, ");
     // the figure for an ordinary day clears it on half of all days, and no minute less does
     Matcher told =
         Pattern.compile(
                 "`dry between colours: until frame-safe` in step 1 and feel each film with a gloved finger, or .*"
                     + "; on an ordinary day (\\d+) min will do")
-            .matcher(wet.cure());
-    assertThat(told.matches()).as(wet.cure()).isTrue();
+            .matcher(RemedySpeech.cure(wet, Measures.METRIC));
+    assertThat(told.matches()).as(RemedySpeech.cure(wet, Measures.METRIC)).isTrue();
     long ordinary = Long.parseLong(told.group(1));
     assertThat(the(unsure(remedy(ordinary).applied(plan))).likely()).isFalse();
     assertThat(the(unsure(remedy(ordinary - 1).applied(plan))).likely()).isTrue();

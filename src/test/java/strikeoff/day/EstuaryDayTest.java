@@ -20,6 +20,7 @@ import strikeoff.day.facts.WetContact;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 
 /** The curtains' days on paper, and what becomes of them in paint. */
@@ -175,7 +176,7 @@ class EstuaryDayTest {
         .filter(
             t ->
                 t.kind() == Task.Kind.PRINT
-                    && t.doing().text(Measures.METRIC).equals(placement + ", " + screen))
+                    && DaySpeech.text(t.doing(), Measures.METRIC).equals(placement + ", " + screen))
         .map(Task::start)
         .findFirst()
         .orElseThrow();

@@ -17,6 +17,7 @@ import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.speech.HoursSpeech;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -48,7 +49,7 @@ class HoursTest {
               assertThat(day.over().seconds()).isCloseTo(60, offset(1e-6));
               assertThat(day.day()).isEqualTo(1);
               assertThat(day.step()).isEqualTo(2);
-              assertThat(day.title()).isEqualTo("print herons");
+              assertThat(HoursSpeech.title(day, Measures.METRIC)).isEqualTo("print herons");
               assertThat(day.opens().clock()).isEqualTo("09:00");
               assertThat(day.closes().clock()).isEqualTo("10:00");
               assertThat(day.ends().clock()).isEqualTo("10:01");
@@ -104,13 +105,14 @@ class HoursTest {
             .findFirst()
             .orElseThrow();
     // The last wait is 60 min, in 10 of which Wren washes the screen.
-    assertThat(told.causes(Measures.METRIC))
+    assertThat(HoursSpeech.causes(told, Measures.METRIC))
         .containsExactly("dry 60 min (50 min)", "dry 20 min (20 min)");
     assertThat(told.waiting().minutes()).isEqualTo(70);
     // 15 min to lay the cloth, 50 s to print, 10 min to wash
     assertThat(told.work().seconds()).isCloseTo(25 * 60 + 50, offset(1e-6));
     assertThat(told.share().fraction()).isCloseTo(4200 / (4200 + 1550.0), offset(1e-9));
-    assertThat(told.shortenFirst(Measures.METRIC)).isEqualTo("dry 60 min in step 3, 60 min");
+    assertThat(HoursSpeech.shortenFirst(told, Measures.METRIC))
+        .isEqualTo("dry 60 min in step 3, 60 min");
     assertThat(
             heron(9, 17).print("herons").timeline().evidence().stream()
                 .filter(WaitingShare.class::isInstance))
@@ -205,11 +207,11 @@ class HoursTest {
             d -> {
               assertThat(d.stays().minutes()).as("nobody stays for the batch").isZero();
               assertThat(d.rests().seconds()).isEqualTo(4 * 3600 + 15 * 60 + 50);
-              assertThat(d.goesOn(Measures.METRIC))
+              assertThat(HoursSpeech.goesOn(d, Measures.METRIC))
                   .isEqualTo(
                       "After that nobody works (fix by batch) until step 3 (rinse at 20 °C) begins"
                           + " on day 1, 21:15");
-              assertThat(d.mending())
+              assertThat(HoursSpeech.mending(d))
                   .isEqualTo(
                       "Write `- end of day` before step 3, which then begins on day 2, 09:00");
             });
@@ -234,10 +236,10 @@ class HoursTest {
             d -> {
               assertThat(d.stays().minutes()).isEqualTo(80);
               assertThat(d.rests().minutes()).isEqualTo(180);
-              assertThat(d.goesOn(Measures.METRIC))
+              assertThat(HoursSpeech.goesOn(d, Measures.METRIC))
                   .startsWith("From 18:20 nobody works (fix by batch)");
               assertThat(d.step()).isEqualTo(3);
-              assertThat(d.mending()).startsWith("Write `- end of day` before step 3");
+              assertThat(HoursSpeech.mending(d)).startsWith("Write `- end of day` before step 3");
             });
   }
 
@@ -248,11 +250,11 @@ class HoursTest {
     assertThat(late(day)).isEmpty();
     assertThat(longSteps(day))
         .singleElement()
-        .satisfies(s -> assertThat(s.mending()).startsWith("Split it by `only:`"))
+        .satisfies(s -> assertThat(HoursSpeech.mending(s)).startsWith("Split it by `only:`"))
         .satisfies(s -> assertThat(s.overThen()).isEqualTo(s.over()));
     assertThat(longSteps(heron(9, 10).print("herons").step(n -> rinse(n, 90))))
         .singleElement()
-        .satisfies(s -> assertThat(s.mending()).startsWith("Make it shorter"));
+        .satisfies(s -> assertThat(HoursSpeech.mending(s)).startsWith("Make it shorter"));
   }
 
   /** Of two hours between two colours a night may be made; each colour alone takes a minute. */

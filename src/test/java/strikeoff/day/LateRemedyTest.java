@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.cloth.FibreTake;
 import strikeoff.day.facts.WetContact;
+import strikeoff.speech.RemedySpeech;
 
 /** What a remedy costs is told with it, and figures are told as a printer reckons them. */
 class LateRemedyTest {
@@ -18,7 +19,8 @@ class LateRemedyTest {
 
   /** Reeds 30 cm apart under frames of 50 cm: each is laid on its wet neighbour. */
   private static String cure(String hours) {
-    return Worked.of(
+    Worked worked =
+        Worked.of(
             """
             plan: test
             cloth: {fibre: cotton, mass: 180 g/m², length: 2 m, width: 1 m, washed: yes}
@@ -34,9 +36,8 @@ class LateRemedyTest {
             run:
               - print: reeds
             """
-                .replace("HOURS", hours))
-        .the(WetContact.class)
-        .toString();
+                .replace("HOURS", hours));
+    return RemedySpeech.cure(worked.the(WetContact.class), worked.plan().measures());
   }
 
   @Test

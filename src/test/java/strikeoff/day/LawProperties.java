@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.IntRange;
 import strikeoff.checks.Draws;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -250,8 +251,8 @@ class LawProperties {
           .anyMatch(
               t ->
                   t.kind() == Task.Kind.WAIT
-                      ? !WRITTEN.contains(t.doing().text(Measures.METRIC))
-                          && !t.doing().text(Measures.METRIC).startsWith("dry ")
+                      ? !WRITTEN.contains(DaySpeech.text(t.doing(), Measures.METRIC))
+                          && !DaySpeech.text(t.doing(), Measures.METRIC).startsWith("dry ")
                       : OTHER_WORK.contains(t.kind()) && !t.people().contains(AnyRun.WASHER));
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.day.facts.DayEnd;
+import strikeoff.speech.HoursSpeech;
 import strikeoff.units.Measures;
 
 /** What may lie until the morning, and what may not; the room is open from 9 to 17. */
@@ -48,7 +49,8 @@ class LeftOvernightTest {
     DayEnd day = late("cotton", "- fix: batch\n  for: 8 h\n" + RINSES);
     assertThat(day.harmless()).isTrue();
     assertThat(day.needed().minutes()).isZero();
-    assertThat(day.goesOn(Measures.METRIC)).contains("nobody works (fix by batch) until step 4");
+    assertThat(HoursSpeech.goesOn(day, Measures.METRIC))
+        .contains("nobody works (fix by batch) until step 4");
   }
 
   @Test
@@ -57,7 +59,7 @@ class LeftOvernightTest {
     assertThat(day.parts()).isTrue();
     assertThat(day.harmless()).isFalse();
     assertThat(day.needed()).isEqualTo(day.atRest().orElseThrow().until().since(day.closes()));
-    assertThat(day.working()).contains("harm");
+    assertThat(HoursSpeech.working(day)).contains("harm");
   }
 
   @Test

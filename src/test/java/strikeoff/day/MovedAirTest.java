@@ -11,6 +11,8 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
+import strikeoff.speech.RemedySpeech;
+import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /** A fan in a wait dries what lies there for as long as the wait lasts, and no longer. */
@@ -31,7 +33,8 @@ class MovedAirTest {
               // the frame comes down 20 s after the wait
               assertThat(c.early().ordinary().seconds()).isEqualTo(40 * 60 - 20);
               assertThat(c.safeAt().since(c.laid())).isEqualTo(c.early().ordinary());
-              assertThat(c.cure()).contains(" or `dry between colours: 60 min` in step 1");
+              assertThat(RemedySpeech.cure(c, Measures.METRIC))
+                  .contains(" or `dry between colours: 60 min` in step 1");
             });
     assertThat(
             likely(SmallDay.timeline(likely(day.timeline()).get(0).remedy().applied(day.plan()))))
@@ -46,7 +49,8 @@ class MovedAirTest {
     PrintDay day = inkOnRust(fanned);
     WetContact blown = likely(day.timeline()).get(0);
     assertThat(blown.remedy().minutes()).isBetween(11L, still.remedy().minutes() - 10);
-    assertThat(blown.cure()).contains("{for: " + blown.remedy().minutes() + " min, air: 1.5 m/s}");
+    assertThat(RemedySpeech.cure(blown, Measures.METRIC))
+        .contains("{for: " + blown.remedy().minutes() + " min, air: 1.5 m/s}");
     assertThat(likely(SmallDay.timeline(blown.remedy().applied(day.plan())))).isEmpty();
     assertThat(likely(SmallDay.timeline(blown.remedy().longer(-1).applied(day.plan()))))
         .isNotEmpty();

@@ -6,6 +6,7 @@ import static strikeoff.day.TinyDay.prints;
 
 import org.junit.jupiter.api.Test;
 import strikeoff.day.facts.Timeline;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -39,7 +40,7 @@ class MovedBackTest {
     Timeline day = TinyDay.of("1", "- print: near\n- move on: -5 cm\n- print: far");
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.MOVE)
-        .extracting(t -> t.doing().text(Measures.METRIC))
+        .extracting(t -> DaySpeech.text(t.doing(), Measures.METRIC))
         .containsExactly("move back, its start 5 cm inside the table");
   }
 }

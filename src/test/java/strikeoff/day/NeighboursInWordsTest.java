@@ -13,6 +13,7 @@ import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.WetContact;
 import strikeoff.layout.Tube;
 import strikeoff.plan.PrintPlan;
+import strikeoff.speech.RemedySpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -72,7 +73,7 @@ class NeighboursInWordsTest {
         .first()
         .satisfies(
             contact ->
-                assertThat(((WetContact) contact).remedy().text(Measures.METRIC))
+                assertThat(RemedySpeech.text(((WetContact) contact).remedy(), Measures.METRIC))
                     .isEqualTo("`dry between neighbours: 10 min` in step 1"));
   }
 

@@ -13,6 +13,8 @@ import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.speech.DaySpeech;
+import strikeoff.speech.DryingSpeech;
 import strikeoff.units.Measures;
 
 /** One cause is told once, in words that fit its count. */
@@ -89,14 +91,15 @@ class OneCauseTest {
     assertThat(timeline.evidence())
         .filteredOn(EndlessWait.class::isInstance)
         .singleElement()
-        .satisfies(e -> assertThat(((EndlessWait) e).after()).contains("as if one person"));
+        .satisfies(
+            e -> assertThat(DaySpeech.after(((EndlessWait) e))).contains("as if one person"));
   }
 
   @Test
   void oneFilmIsSpokenOfAsOne() {
-    List<String> one = never(1).map(FilmsInRoom::counted).toList();
+    List<String> one = never(1).map(DryingSpeech::counted).toList();
     assertThat(one).containsExactly("1 film");
-    assertThat(never(2).map(FilmsInRoom::counted)).containsExactly("2 films");
+    assertThat(never(2).map(DryingSpeech::counted)).containsExactly("2 films");
   }
 
   private static Stream<FilmsInRoom> never(int motifs) {
@@ -129,7 +132,7 @@ class OneCauseTest {
             .tasks()
             .stream()
             .filter(t -> t.kind() == Task.Kind.MOVE)
-            .map(t -> t.doing().text(Measures.METRIC))
+            .map(t -> DaySpeech.text(t.doing(), Measures.METRIC))
             .toList();
   }
 

@@ -18,6 +18,8 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.speech.DaySpeech;
+import strikeoff.speech.RoomSpeech;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
@@ -66,7 +68,7 @@ class SharedRoomTest {
     assertThat(figures.chain().links())
         .extracting(
             l ->
-                l.doing().text(Measures.METRIC)
+                DaySpeech.text(l.doing(), Measures.METRIC)
                     + l.after().map(r -> " after the " + r.name()).orElse(""))
         .containsExactly(
             "lay the cloth on the table",
@@ -164,7 +166,7 @@ class SharedRoomTest {
     assertThat(queues(one)).containsExactly("9:16:40 Wren waits for the sink to 9:35:50");
     assertThat(starts(one, Task.Kind.RINSE)).containsExactly("9:35:50");
     assertThat(PrintDay.figures(one).chain().links())
-        .extracting(link -> link.doing().text(Measures.METRIC))
+        .extracting(link -> DaySpeech.text(link.doing(), Measures.METRIC))
         .endsWith("wash out s1", "wash out s2", "rinse at 20 °C");
     assertThat(starts(day.equipment(2, 1, 1, 10).timeline(), Task.Kind.RINSE))
         .containsExactly("9:16:40");
@@ -265,7 +267,7 @@ class SharedRoomTest {
         .singleElement()
         .satisfies(
             m -> {
-              assertThat(m.where()).isEqualTo("for the air of the room");
+              assertThat(RoomSpeech.where(m)).isEqualTo("for the air of the room");
               assertThat(m.key()).isEqualTo("fans");
               assertThat(m.path()).isEqualTo(new PlanPath("room.air"));
             });
@@ -305,7 +307,7 @@ class SharedRoomTest {
                     + " "
                     + t.person().or(t::screen).orElseThrow()
                     + " "
-                    + t.doing().text(Measures.METRIC)
+                    + DaySpeech.text(t.doing(), Measures.METRIC)
                     + " to "
                     + clock(t.end()))
         .toList();
@@ -316,7 +318,9 @@ class SharedRoomTest {
   }
 
   private static List<String> waits(Timeline day) {
-    return of(day, Task.Kind.WAIT).stream().map(t -> t.doing().text(Measures.METRIC)).toList();
+    return of(day, Task.Kind.WAIT).stream()
+        .map(t -> DaySpeech.text(t.doing(), Measures.METRIC))
+        .toList();
   }
 
   /** What the last task of a kind takes up. */

@@ -23,9 +23,13 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
+import strikeoff.speech.DaySpeech;
+import strikeoff.speech.RoomSpeech;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Measures;
+import strikeoff.units.Share;
 import strikeoff.units.Span;
+import strikeoff.units.Temperature;
 
 /** What the table shows at once. Frames are 50 cm long and begin 10 cm before their motif. */
 class TableTest {
@@ -42,7 +46,7 @@ class TableTest {
   private static List<String> moves(Timeline day) {
     return day.tasks().stream()
         .filter(t -> t.kind() == Task.Kind.MOVE)
-        .map(t -> t.doing().text(Measures.METRIC))
+        .map(t -> DaySpeech.text(t.doing(), Measures.METRIC))
         .toList();
   }
 
@@ -400,7 +404,7 @@ class TableTest {
         .filteredOn(NotInRoom.class::isInstance)
         .map(NotInRoom.class::cast)
         .filteredOn(m -> m.asked() > 0)
-        .extracting(m -> m.equipment() + " " + m.where() + " " + m.path().text())
+        .extracting(m -> m.equipment() + " " + RoomSpeech.where(m) + " " + m.path().text())
         .containsExactlyInAnyOrder("hair-dryer in step 3 run[2]", "fan in step 4 run[3]");
     // a fan that blows all day, and nobody has one
     assertThat(
@@ -413,7 +417,7 @@ class TableTest {
         .filteredOn(NotInRoom.class::isInstance)
         .map(NotInRoom.class::cast)
         .filteredOn(m -> m.asked() > 0)
-        .extracting(m -> m.equipment() + " " + m.where())
+        .extracting(m -> m.equipment() + " " + RoomSpeech.where(m))
         .containsExactly("fan for the air of the room");
   }
 
@@ -469,7 +473,7 @@ class TableTest {
         .filteredOn(t -> t.kind() == Task.Kind.MIX)
         .extracting(
             t ->
-                t.doing().text(Measures.METRIC)
+                DaySpeech.text(t.doing(), Measures.METRIC)
                     + " "
                     + Math.round(t.end().since(t.start()).minutes()))
         .containsExactly("mix sand 10", "mix rust 10");
@@ -490,7 +494,7 @@ class TableTest {
         .filteredOn(t -> t.kind() == Task.Kind.WAIT)
         .extracting(
             t ->
-                t.doing().text(Measures.METRIC)
+                DaySpeech.text(t.doing(), Measures.METRIC)
                     + " "
                     + Math.round(t.end().since(t.start()).minutes()))
         .containsExactly("paste blue is mixed 45");
@@ -533,13 +537,22 @@ class TableTest {
 
   @Test
   void onlyAWaitForPasteIsTheMixingsFault() {
-    for (EndlessWait.Why why : EndlessWait.Why.values()) {
-      EndlessWait told =
-          new EndlessWait(1, "print", "it", "mix", why, new PlanPath("run[0]"), List.of());
-      assertThat(told.forPaste())
-          .as(why.name())
-          .isEqualTo(why == EndlessWait.Why.NEVER_MIXED || why == EndlessWait.Why.MIXED_LATER);
-    }
+    List<EndlessWait.Missing> all =
+        List.of(
+            new EndlessWait.PasteMixed("blue", Optional.empty()),
+            new EndlessWait.PasteMixed("blue", Optional.of(2)),
+            new EndlessWait.WorkDone(9),
+            new EndlessWait.ScreenFree("key", "blue", "Ana", "Bo", "rust"),
+            new EndlessWait.FilmsDry(
+                Until.Dryness.LIFT_SAFE, new Share(0.99), new Temperature(20)));
+    List<EndlessWait> told =
+        all.stream()
+            .map(missing -> new EndlessWait(1, "print", missing, new PlanPath("run[0]"), List.of()))
+            .toList();
+    assertThat(told).extracting(EndlessWait::why).containsOnlyOnce(EndlessWait.Why.values());
+    assertThat(told)
+        .extracting(EndlessWait::forPaste)
+        .containsExactly(true, true, false, false, false);
   }
 
   /** From the policy: a dye paste holds water up to 97 % of humidity, a paint up to 98 %. */
@@ -585,7 +598,7 @@ class TableTest {
         .filter(NotInRoom.class::isInstance)
         .map(NotInRoom.class::cast)
         .filter(m -> m.asked() > 0)
-        .map(m -> m.equipment() + " " + m.where())
+        .map(m -> m.equipment() + " " + RoomSpeech.where(m))
         .toList();
   }
 

@@ -16,6 +16,8 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.policy.Policy;
+import strikeoff.speech.DryingSpeech;
+import strikeoff.speech.RemedySpeech;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -44,7 +46,7 @@ class TakenUpTest {
     PrintDay day = herons(1, "s1=blue").sew();
     ClothTakenUp told = the(day.timeline());
     // Off at 9:15:50 and lift-safe at 10:15:50. Wren washes the screen till 9:25:50 and then sews.
-    assertThat(told.done()).isEqualTo("sewn");
+    assertThat(DryingSpeech.done(told)).isEqualTo("sewn");
     assertThat(told.sewn()).isTrue();
     assertThat(told.moved() || told.fixed()).isFalse();
     assertThat(told.state()).isEqualTo("lift-safe");
@@ -53,12 +55,13 @@ class TakenUpTest {
     assertThat(told.chance().share() >= 0.9).isTrue();
     assertThat(told.likely()).isTrue();
     assertThat(told.paint()).isFalse();
-    assertThat(told.filmsAre()).isEqualTo("1 film is");
+    assertThat(DryingSpeech.filmsAre(told)).isEqualTo("1 film is");
     assertThat(told.example()).isEqualTo("herons 1, blue through s1");
     assertThat(told.marks()).containsExactly("herons 1");
-    assertThat(told.orUntil()).isEqualTo("a step `- dry: until lift-safe` before step 2");
+    assertThat(RemedySpeech.orUntil(told, Measures.METRIC))
+        .isEqualTo("a step `- dry: until lift-safe` before step 2");
     // A drying step begins while the screen is washed: 60 min, and 30 min of sewing to 10:45:50.
-    assertThat(told.write(Measures.METRIC))
+    assertThat(DryingSpeech.write(told, Measures.METRIC))
         .isEqualTo("a step `- dry: 60 min` before step 2 (the run then ends day 1, 10:45)");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
     assertThat(all(SmallDay.timeline(told.remedy().longer(-1).applied(day.plan())))).hasSize(1);
@@ -73,7 +76,7 @@ class TakenUpTest {
     assertThat(told.example()).isEqualTo("herons 2, ink through s1");
     assertThat(told.safeAt().text()).isEqualTo("day 1, 10:46");
     assertThat(told.early().ordinary().seconds()).isEqualTo(68 * 60 + 20);
-    assertThat(told.filmsAre()).isEqualTo("4 films are");
+    assertThat(DryingSpeech.filmsAre(told)).isEqualTo("4 films are");
     assertThat(told.marks()).containsExactly("herons 1", "herons 2");
   }
 
@@ -82,7 +85,7 @@ class TakenUpTest {
     // As above, but dried till 10:40: blue is safe, and one ink at 10:45:50, the other at 10:46:40.
     ClothTakenUp told = the(herons(2, "s1=ink", "s2=blue").dry(71.67).sew().timeline());
     assertThat(told.at().text()).isEqualTo("day 1, 10:40");
-    assertThat(told.filmsAre()).isEqualTo("2 films are");
+    assertThat(DryingSpeech.filmsAre(told)).isEqualTo("2 films are");
     // dried to the very second at which the last is safe: 9:28:20 + 78:20 = 10:46:40
     assertThat(all(herons(2, "s1=ink", "s2=blue").dry(78 + 20 / 60.0).sew().timeline())).isEmpty();
     assertThat(all(herons(2, "s1=ink", "s2=blue").dry(78).sew().timeline())).hasSize(1);
@@ -100,15 +103,17 @@ class TakenUpTest {
             .series("herons", "heron", 5, 60, 20)
             .print("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(20));
     ClothTakenUp told = the(day.timeline());
-    assertThat(told.done()).isEqualTo("moved on");
+    assertThat(DryingSpeech.done(told)).isEqualTo("moved on");
     assertThat(told.moved()).isTrue();
     assertThat(told.occasions()).isEqualTo(2);
-    assertThat(told.filmsAre()).isEqualTo("2 films are");
+    assertThat(DryingSpeech.filmsAre(told)).isEqualTo("2 films are");
     // both times the last film is 40 min short; the first occasion stands for both
     assertThat(told.early().ordinary().minutes()).isEqualTo(40);
     assertThat(told.at().text()).isEqualTo("day 1, 09:36");
-    assertThat(told.remedy().text(Measures.METRIC)).isEqualTo("`before moving: 60 min` in step 1");
-    assertThat(told.orUntil()).isEqualTo("`before moving: until lift-safe` in step 1");
+    assertThat(RemedySpeech.text(told.remedy(), Measures.METRIC))
+        .isEqualTo("`before moving: 60 min` in step 1");
+    assertThat(RemedySpeech.orUntil(told, Measures.METRIC))
+        .isEqualTo("`before moving: until lift-safe` in step 1");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
   }
 
@@ -133,25 +138,28 @@ class TakenUpTest {
     ClothTakenUp told = the(day.timeline());
     assertThat(told.at().text()).isEqualTo("day 1, 09:21");
     assertThat(told.early().ordinary().minutes()).isEqualTo(55);
-    assertThat(told.remedy().text(Measures.METRIC)).isEqualTo("`before moving: 60 min` in step 1");
+    assertThat(RemedySpeech.text(told.remedy(), Measures.METRIC))
+        .isEqualTo("`before moving: 60 min` in step 1");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
     assertThat(all(SmallDay.timeline(told.remedy().longer(-1).applied(day.plan())))).hasSize(1);
   }
 
   @Test
   void whatGoesIntoWaterOrHeatMustBeDryAllThrough() {
-    assertThat(fixed(n -> new Step.Rinse(n, COLD, MIN, NOBODY, AT)).done()).isEqualTo("rinsed");
-    assertThat(fixed(n -> new Step.Wash(n, COLD, MIN, NOBODY, AT)).done()).isEqualTo("washed");
+    assertThat(DryingSpeech.done(fixed(n -> new Step.Rinse(n, COLD, MIN, NOBODY, AT))))
+        .isEqualTo("rinsed");
+    assertThat(DryingSpeech.done(fixed(n -> new Step.Wash(n, COLD, MIN, NOBODY, AT))))
+        .isEqualTo("washed");
     // Heat asks for paint that is dry through, not for a day's rest, and lift-safe is not enough.
     IntFunction<Step> iron = n -> new Step.HeatSet(n, Step.Heat.IRON, COLD, MIN, NOBODY, AT);
     ClothTakenUp ironed = fixed(Medium.PAINT, iron);
-    assertThat(ironed.done()).isEqualTo("heat-set");
+    assertThat(DryingSpeech.done(ironed)).isEqualTo("heat-set");
     assertThat(ironed.heated()).isTrue();
     // Each way of fixing asks for its own medium.
     assertThat(all(herons(Medium.DYE, 1, "s1=blue").dry(50).step(iron).timeline())).isEmpty();
     ClothTakenUp steamed =
         fixed(n -> new Step.Fix(n, Step.Fixing.STEAM, List.of(), COLD, MIN, NOBODY, AT));
-    assertThat(steamed.done()).isEqualTo("put to fixing");
+    assertThat(DryingSpeech.done(steamed)).isEqualTo("put to fixing");
     assertThat(steamed.fixed()).isTrue();
     assertThat(steamed.sewn() || steamed.moved()).isFalse();
   }
@@ -171,7 +179,8 @@ class TakenUpTest {
     assertThat(told.at().text()).isEqualTo("day 1, 10:05");
     assertThat(told.early().ordinary().minutes()).isGreaterThan(20);
     assertThat(told.state()).isEqualTo("fix-safe");
-    assertThat(told.orUntil()).isEqualTo("a step `- dry: until fix-safe` before step 3");
+    assertThat(RemedySpeech.orUntil(told, Measures.METRIC))
+        .isEqualTo("a step `- dry: until fix-safe` before step 3");
     return told;
   }
 
@@ -190,7 +199,7 @@ class TakenUpTest {
     assertThat(runs).extracting(ClearedRun::surely).containsExactly(false, true);
     // 580 s are 10 min whole. Ink is then off at 9:15 + 50 s + 10 min + 50 s = 9:26:40, safe 60 min
     // later; both screens are washed by then.
-    assertThat(runs.get(0).written(Measures.METRIC))
+    assertThat(RemedySpeech.written(runs.get(0), Measures.METRIC))
         .containsExactly(
             "`dry between colours: 10 min` in step 1", "a step `- dry: 60 min` before step 2");
     // as written: 9:16:40, washed to 9:36:40, sewn to 10:06:40, the second screen dry then too
@@ -239,7 +248,7 @@ class TakenUpTest {
           plan = (each == wait ? each.longer(-1) : each).applied(plan);
         }
         assertThat(runs(unsure(plan)))
-            .as("a minute less of %s", wait.text(Measures.METRIC))
+            .as("a minute less of %s", RemedySpeech.text(wait, Measures.METRIC))
             .anyMatch(left -> left.surely() == run.surely());
       }
     }
@@ -260,15 +269,15 @@ class TakenUpTest {
     assertThat(wet.paint()).isTrue();
     assertThat(wet.early().quick()).isLessThan(wet.early().ordinary());
     assertThat(wet.early().ordinary()).isLessThan(wet.early().slow());
-    assertThat(wet.write(Measures.METRIC))
+    assertThat(DryingSpeech.write(wet, Measures.METRIC))
         .endsWith("; on an ordinary day " + wet.ordinary().minutes() + " min will do");
     assertThat(all(unsure(wet.remedy().applied(plan)))).isEmpty();
     assertThat(all(unsure(wet.remedy().longer(-1).applied(plan)))).hasSize(1);
     ClothTakenUp doubt = the(unsure(wet.ordinary().applied(plan)));
     assertThat(doubt.chance().share()).isBetween(0.1, 0.5);
     assertThat(doubt.likely()).isFalse();
-    assertThat(doubt.filmsAre()).isEqualTo("1 film is");
-    assertThat(doubt.early().text()).startsWith("in time on an ordinary day, ");
+    assertThat(DryingSpeech.filmsAre(doubt)).isEqualTo("1 film is");
+    assertThat(DryingSpeech.text(doubt.early())).startsWith("in time on an ordinary day, ");
     ClothTakenUp early = the(unsure(wet.ordinary().longer(-1).applied(plan)));
     assertThat(early.likely()).isTrue();
     assertThat(early.chance().share()).isLessThan(0.9);

@@ -6,6 +6,7 @@ import strikeoff.day.facts.Timeline;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -75,14 +76,20 @@ public final class TinyDay {
   static List<String> prints(Timeline day) {
     return day.tasks().stream()
         .filter(t -> t.kind() == Task.Kind.PRINT)
-        .map(t -> t.doing().text(Measures.METRIC) + " " + clock(t.start()))
+        .map(t -> DaySpeech.text(t.doing(), Measures.METRIC) + " " + clock(t.start()))
         .toList();
   }
 
   public static List<String> of(Timeline day, Task.Kind kind) {
     return day.tasks().stream()
         .filter(t -> t.kind() == kind)
-        .map(t -> t.doing().text(Measures.METRIC) + " " + clock(t.start()) + "-" + clock(t.end()))
+        .map(
+            t ->
+                DaySpeech.text(t.doing(), Measures.METRIC)
+                    + " "
+                    + clock(t.start())
+                    + "-"
+                    + clock(t.end()))
         .toList();
   }
 
@@ -90,7 +97,7 @@ public final class TinyDay {
   static List<String> hands(Timeline day, Task.Kind kind) {
     return day.tasks().stream()
         .filter(t -> t.kind() == kind)
-        .map(t -> t.doing().text(Measures.METRIC) + ": " + String.join(", ", t.people()))
+        .map(t -> DaySpeech.text(t.doing(), Measures.METRIC) + ": " + String.join(", ", t.people()))
         .toList();
   }
 

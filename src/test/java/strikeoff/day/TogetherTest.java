@@ -18,6 +18,8 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
+import strikeoff.speech.DaySpeech;
+import strikeoff.speech.RemedySpeech;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
@@ -176,7 +178,7 @@ class TogetherTest {
             e -> {
               EndlessWait stuck = (EndlessWait) e;
               assertThat(stuck.why()).isEqualTo(EndlessWait.Why.SCREEN_TWICE);
-              assertThat(stuck.waitsFor())
+              assertThat(DaySpeech.waitsFor(stuck, Measures.METRIC))
                   .isEqualTo("screen s1, which holds blue for Wren while Tam needs it for ink");
             });
     assertThat(day.impressions()).hasSize(4);
@@ -279,7 +281,7 @@ class TogetherTest {
                   .isEqualTo("shells 1 on herons 1");
               assertThat(c.early().ordinary().seconds()).isEqualTo(460);
               // 2 min and 7.67
-              assertThat(c.remedy().text(Measures.METRIC))
+              assertThat(RemedySpeech.text(c.remedy(), Measures.METRIC))
                   .isEqualTo("`dry between colours: 10 min` in step 1");
             });
   }
@@ -303,18 +305,22 @@ class TogetherTest {
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.WASH_SCREEN)
         .first()
-        .satisfies(t -> assertThat(t.doing().text(Measures.METRIC)).isEqualTo("wash out s1"))
+        .satisfies(
+            t -> assertThat(DaySpeech.text(t.doing(), Measures.METRIC)).isEqualTo("wash out s1"))
         .satisfies(t -> assertThat(t.start().since(Moment.of(1, 555)).seconds()).isEqualTo(50));
     assertThat(lifts(day))
         .containsExactly("Wren heron 1 50", "Tam shell 1 2500", "Wren shell 1 2550");
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.WAIT)
         .singleElement()
-        .satisfies(t -> assertThat(t.doing().text(Measures.METRIC)).isEqualTo("screen s1 is free"))
+        .satisfies(
+            t ->
+                assertThat(DaySpeech.text(t.doing(), Measures.METRIC))
+                    .isEqualTo("screen s1 is free"))
         .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(40));
     // What decides when it ends: the washed screen, and not the wait that stands in its place.
     assertThat(PrintDay.figures(day).chain().links())
-        .extracting(link -> link.doing().text(Measures.METRIC) + " " + link.times())
+        .extracting(link -> DaySpeech.text(link.doing(), Measures.METRIC) + " " + link.times())
         // Tam, who is free, prints ink; Wren washes up and prints rust.
         .containsExactly(
             "lay the cloth on the table 1",
@@ -343,11 +349,14 @@ class TogetherTest {
     assertThat(day.tasks())
         .filteredOn(t -> t.kind() == Task.Kind.WAIT)
         .singleElement()
-        .satisfies(t -> assertThat(t.doing().text(Measures.METRIC)).isEqualTo("paste ink is mixed"))
+        .satisfies(
+            t ->
+                assertThat(DaySpeech.text(t.doing(), Measures.METRIC))
+                    .isEqualTo("paste ink is mixed"))
         .satisfies(t -> assertThat(t.end().since(t.start()).minutes()).isEqualTo(5));
     assertThat(day.evidence()).noneMatch(EndlessWait.class::isInstance);
     assertThat(PrintDay.figures(day).chain().links())
-        .extracting(link -> link.doing().text(Measures.METRIC))
+        .extracting(link -> DaySpeech.text(link.doing(), Measures.METRIC))
         .containsExactly("mix blue", "mix ink", "printing with s1", "wash out s1");
   }
 
@@ -386,8 +395,8 @@ class TogetherTest {
         .satisfies(
             stuck -> {
               assertThat(stuck.why()).isEqualTo(EndlessWait.Why.NEVER_MIXED);
-              assertThat(stuck.waitsFor()).isEqualTo("paste blue");
-              assertThat(stuck.cure()).contains("write a mix step before step 1");
+              assertThat(DaySpeech.waitsFor(stuck, Measures.METRIC)).isEqualTo("paste blue");
+              assertThat(DaySpeech.cure(stuck)).contains("write a mix step before step 1");
             });
     assertThat(day.impressions()).hasSize(4);
   }
@@ -409,8 +418,9 @@ class TogetherTest {
         .satisfies(
             stuck -> {
               assertThat(stuck.why()).isEqualTo(EndlessWait.Why.MIXED_LATER);
-              assertThat(stuck.waitsFor()).isEqualTo("paste blue, mixed in step 2");
-              assertThat(stuck.cure()).isEqualTo("move the mix step before step 1");
+              assertThat(DaySpeech.waitsFor(stuck, Measures.METRIC))
+                  .isEqualTo("paste blue, mixed in step 2");
+              assertThat(DaySpeech.cure(stuck)).isEqualTo("move the mix step before step 1");
             });
   }
 
@@ -466,7 +476,7 @@ class TogetherTest {
         .singleElement()
         .satisfies(
             wait -> {
-              assertThat(wait.doing().text(Measures.METRIC)).isEqualTo("waits for Ada");
+              assertThat(DaySpeech.text(wait.doing(), Measures.METRIC)).isEqualTo("waits for Ada");
               assertThat(wait.end().since(anybody.impressions().get(0).laid()).seconds())
                   .isEqualTo(15 * 60 - 20);
             });

@@ -15,6 +15,8 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
+import strikeoff.speech.DaySpeech;
+import strikeoff.speech.RoomSpeech;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
@@ -68,7 +70,7 @@ class WashScreenTest {
             .printWashedBy("Tam", "herons")
             .timeline();
     assertThat(of(day, Task.Kind.WAIT))
-        .extracting(t -> t.doing().text(Measures.METRIC) + " to " + clock(t.end()))
+        .extracting(t -> DaySpeech.text(t.doing(), Measures.METRIC) + " to " + clock(t.end()))
         .containsExactly("screen s1 is washed out to 9:25:50", "screen s1 dries to 9:55:50");
   }
 
@@ -114,7 +116,7 @@ class WashScreenTest {
     assertThat(PrintDay.figures(day).chain().links())
         .extracting(
             l ->
-                l.doing().text(Measures.METRIC)
+                DaySpeech.text(l.doing(), Measures.METRIC)
                     + l.after().map(r -> " after the " + r.name()).orElse(""))
         .containsExactly(
             "lay the cloth on the table",
@@ -143,7 +145,7 @@ class WashScreenTest {
             i -> {
               assertThat(i.step()).isEqualTo(3);
               assertThat(i.longest().seconds()).isEqualTo(44 * 60 + 10);
-              assertThat(i.toWrite()).isEqualTo("write `- wash screen: s2` after step 2");
+              assertThat(RoomSpeech.toWrite(i)).isEqualTo("write `- wash screen: s2` after step 2");
             });
     // A wait of the cloth holds up no washing that is written after it.
     assertThat(idle(wash(herons().print("eye").dry(40), null, null, "s2").timeline())).isEmpty();
@@ -190,7 +192,8 @@ class WashScreenTest {
             i -> {
               assertThat(i.longest().seconds()).isEqualTo(2 * (9 * 60 + 50));
               assertThat(i.screens()).containsExactly("s1");
-              assertThat(i.toWrite()).isEqualTo("write `wash between colours: yes` in step 1");
+              assertThat(RoomSpeech.toWrite(i))
+                  .isEqualTo("write `wash between colours: yes` in step 1");
             });
   }
 
@@ -279,7 +282,7 @@ class WashScreenTest {
             .timeline();
     assertThat(idle(day))
         .singleElement()
-        .extracting(IdleScreen::toWrite)
+        .extracting(RoomSpeech::toWrite)
         .isEqualTo("write `- {wash screen: [s1, s2], by: Tam}` after step 1");
   }
 
@@ -294,15 +297,29 @@ class WashScreenTest {
             .timeline();
     assertThat(idle(day))
         .singleElement()
-        .extracting(IdleScreen::toWrite)
+        .extracting(RoomSpeech::toWrite)
         .isEqualTo("print step 1 in two steps and write `- wash screen: s2` between them");
   }
 
   @Test
   void aNameIsWrittenAsYamlTakesIt() {
-    assertThat(new WashStep(List.of("heron key"), "", 2, WashStep.When.AFTER_STEP).text())
+    assertThat(
+            DaySpeech.text(
+                new WashStep(
+                    List.of("heron key"),
+                    Optional.empty(),
+                    2,
+                    WashStep.When.AFTER_STEP,
+                    List.of())))
         .isEqualTo("write `- wash screen: heron key` after step 2");
-    assertThat(new WashStep(List.of("all", "a: \"b\""), "", 2, WashStep.When.AFTER_STEP).text())
+    assertThat(
+            DaySpeech.text(
+                new WashStep(
+                    List.of("all", "a: \"b\""),
+                    Optional.empty(),
+                    2,
+                    WashStep.When.AFTER_STEP,
+                    List.of())))
         .isEqualTo("write `- wash screen: [\"all\", \"a: \\\"b\\\"\"]` after step 2");
   }
 

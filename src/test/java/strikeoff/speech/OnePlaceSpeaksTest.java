@@ -30,7 +30,10 @@ class OnePlaceSpeaksTest {
 
   private static final Path SOURCES = Path.of("src/main/java/strikeoff");
 
-  /** Packages that derive facts; {@code day} has {@code day.facts} in it. */
+  /**
+   * Packages that derive facts; {@code day} has {@code day.facts} in it. A moment on the day's
+   * clock tells itself, as quantities do.
+   */
   private static final List<String> FACTS =
       List.of(
           "evidence",
@@ -49,12 +52,15 @@ class OnePlaceSpeaksTest {
 
   private static final Pattern TWO_WORDS = Pattern.compile("\\p{L}{2,}['’]?\\p{L}* +\\p{L}{2,}");
 
-  /** Words that are written into a plan: keys and values of its language. */
+  /** Words that are written into a plan, or into a rule of a studio's own. */
   private static final Set<String> LANGUAGE =
       Set.of(
           "baking soda",
           "before moving",
           "dry between colours",
+          "drying place",
+          "drying places",
+          "hair dryers",
           "dry between neighbours",
           "dry between passes",
           "dry: until fix-safe",
@@ -81,30 +87,6 @@ class OnePlaceSpeaksTest {
           "colour.NearLooks",
           "colour.Palette",
           "colour.Swatches",
-          "day.Blocked",
-          "day.ClothLies",
-          "day.Doing",
-          "day.EndlessWait",
-          "day.Moment",
-          "day.Resource",
-          "day.WashStep",
-          "day.facts.BeforeSafe",
-          "day.facts.ClothTakenUp",
-          "day.facts.CriticalChain",
-          "day.facts.DayEnd",
-          "day.facts.FilmsInRoom",
-          "day.facts.FramesOnBoards",
-          "day.facts.IdleHand",
-          "day.facts.IdleScreen",
-          "day.facts.NotInRoom",
-          "day.facts.Outlasted",
-          "day.facts.Remedy",
-          "day.facts.StepLength",
-          "day.facts.TakingUp",
-          "day.facts.Trials",
-          "day.facts.WaitingShare",
-          "day.facts.WetContact",
-          "day.facts.WetContacts",
           "drying.Drying",
           "layout.FinishedSize",
           "layout.MirrorMend",
@@ -185,6 +167,7 @@ class OnePlaceSpeaksTest {
               file ->
                   file.toString().endsWith(".java")
                       && FACTS.contains(SOURCES.relativize(file).getName(0).toString()))
+          .filter(file -> !file.endsWith("day/Moment.java"))
           .sorted()
           .toList();
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import strikeoff.day.Moment;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
-import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -19,7 +18,7 @@ import strikeoff.units.Span;
  * @param days the days at the table with the waits
  * @param cleared how many contacts and early takings-up of the run as written are gone
  * @param left how many are left, since no wait clears them or the trials ran out
- * @param outlasted what stands too long for these waits, in words; empty if nothing does
+ * @param outlasted what stands too long for these waits
  */
 public record ClearedRun(
     boolean surely,
@@ -29,7 +28,7 @@ public record ClearedRun(
     List<TableDay> days,
     int cleared,
     int left,
-    String outlasted,
+    Outlasted outlasted,
     PlanPath path)
     implements Evidence {
 
@@ -41,10 +40,5 @@ public record ClearedRun(
   /** How much later the run ends. */
   public Span longer() {
     return finish.since(asWritten);
-  }
-
-  /** The waits as one writes them. */
-  public List<String> written(Measures units) {
-    return waits.stream().map(wait -> wait.text(units)).toList();
   }
 }

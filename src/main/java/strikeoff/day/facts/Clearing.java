@@ -59,8 +59,7 @@ final class Clearing {
                 Math.max(0, before - left),
                 left,
                 Outlasted.in(cleared, clearing.written(), known)
-                    .without(Outlasted.in(day, plan, known))
-                    .told(),
+                    .without(Outlasted.in(day, plan, known)),
                 PlanPath.ROOT.key("run")));
       }
     }

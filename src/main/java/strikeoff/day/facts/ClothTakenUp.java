@@ -8,13 +8,11 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Uncertain;
 import strikeoff.plan.Until;
 import strikeoff.units.Chance;
-import strikeoff.units.Measures;
 
 /**
  * The cloth moves on, or leaves the table, while films on it are not safe for that.
  *
- * @param kind what is done with it: moved on, sewn, put in a bath …
- * @param done the same in words
+ * @param kind what is done with it
  * @param chance on how many days the film that dries last is not safe by then
  * @param films how many films are not surely safe, at the worst time if the step does it several
  *     times
@@ -28,13 +26,10 @@ import strikeoff.units.Measures;
  * @param ordinary the least wait in whole minutes that clears it on an ordinary day
  * @param remedy the least wait that clears slow drying too; that of an ordinary day where none does
  * @param finish when the run then ends; empty if that was not tried
- * @param alsoAsks what that wait asks for besides, since something stands too long for it; begins
- *     with a semicolon, or empty
- * @param orUntil the wait that needs no figures, and where
+ * @param outlasted what stands too long for that wait
  */
 public record ClothTakenUp(
     Task.Kind kind,
-    String done,
     int step,
     String title,
     Chance chance,
@@ -50,8 +45,7 @@ public record ClothTakenUp(
     Remedy ordinary,
     Remedy remedy,
     Optional<Moment> finish,
-    String alsoAsks,
-    String orUntil,
+    Outlasted outlasted,
     PlanPath path,
     List<Related> related,
     List<String> marks)
@@ -62,16 +56,6 @@ public record ClothTakenUp(
     marks = List.copyOf(marks);
   }
 
-  /** What to write, and where, with the finish it leads to. */
-  public String write(Measures units) {
-    return remedy.text(units)
-        + finish.map(f -> " (the run then ends " + f.text() + ")").orElse("")
-        + (ordinary.minutes() < remedy.minutes()
-            ? "; on an ordinary day " + ordinary.time() + " will do"
-            : "")
-        + alsoAsks;
-  }
-
   Remedy remedy(boolean slowToo) {
     return slowToo ? remedy : ordinary;
   }
@@ -79,11 +63,6 @@ public record ClothTakenUp(
   /** True if it is more likely too wet than not. */
   public boolean likely() {
     return early.ordinary().seconds() > 0;
-  }
-
-  /** {@code 5 films are}, or {@code 1 film is}. */
-  public String filmsAre() {
-    return films == 1 ? "1 film is" : films + " films are";
   }
 
   /** True if the cloth only moves along the table. */

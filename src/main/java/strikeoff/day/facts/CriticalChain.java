@@ -16,7 +16,6 @@ import strikeoff.day.Moment;
 import strikeoff.day.Reached;
 import strikeoff.day.Resource;
 import strikeoff.day.Task;
-import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -49,11 +48,6 @@ public record CriticalChain(List<Link> links) {
 
     private Link and(Link other) {
       return new Link(step, doing, kind, span.plus(other.span), times + other.times, after);
-    }
-
-    /** With the step's number. */
-    public String text(Measures units) {
-      return doing.text(units) + (step > 0 ? " in step " + step : "") + ", " + span.text();
     }
   }
 
@@ -101,9 +95,8 @@ public record CriticalChain(List<Link> links) {
     Map<List<Object>, Link> links = new LinkedHashMap<>();
     for (Link link : chain) {
       if (link.span().minutes() > 0) {
-        // By its words, since a step is hashed to its depths.
-        String doing = link.doing().text(Measures.METRIC);
-        links.merge(List.of(link.step(), link.kind(), doing, link.after()), link, Link::and);
+        links.merge(
+            List.of(link.step(), link.kind(), link.doing().key(), link.after()), link, Link::and);
       }
     }
     return new CriticalChain(List.copyOf(links.values()));

@@ -3,13 +3,11 @@ package strikeoff.day.facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import strikeoff.day.Doing;
 import strikeoff.day.Moment;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
-import strikeoff.units.Measures;
 import strikeoff.units.Span;
 
 /**
@@ -22,7 +20,7 @@ import strikeoff.units.Span;
  * @param over by how much that is after closing; zero if it is not by a minute of the clock
  * @param step the step whose work is the first that ends after closing time; the day's last if none
  *     does
- * @param title that step in a few words
+ * @param work that step, or what is done where it is none of the plan
  * @param remedy what makes the day shorter; empty if nothing has to
  * @param moved the steps that it is about, before each of which the day may end
  * @param atRest the longest time after closing in which nobody works though work is still to come;
@@ -35,7 +33,7 @@ public record DayEnd(
     Moment ends,
     Span over,
     int step,
-    String title,
+    Doing work,
     Optional<Remedy> remedy,
     List<Integer> moved,
     Optional<Rest> atRest,
@@ -83,7 +81,7 @@ public record DayEnd(
       Moment until,
       Optional<Doing> what,
       int step,
-      String title,
+      Doing work,
       boolean begins,
       boolean finishing,
       boolean works,
@@ -97,11 +95,6 @@ public record DayEnd(
   /** True if people still work when the room has closed, by the minutes of the clock. */
   public boolean afterClosing() {
     return ends.isMinutesAfter(closes);
-  }
-
-  /** The clock at closing time; midnight as the end of its day. */
-  public String closing() {
-    return closes.day() > day ? "24:00" : closes.clock();
   }
 
   /** How long people stay after closing time until hands rest longest. */
@@ -135,44 +128,9 @@ public record DayEnd(
         .orElseGet(this::stays);
   }
 
-  /** What the cloth lies in works on it, as a sentence with a blank before it; or nothing. */
-  public String working() {
-    return atRest
-        .filter(Rest::works)
-        .map(rest -> " Left lying so until the morning, it would come to harm.")
-        .orElse("");
-  }
-
   /** True if that step, by its number, is at work too late. */
   boolean is(int number) {
     return step == number || atRest.filter(rest -> rest.step() == number).isPresent();
-  }
-
-  /** What to change, as an instruction without a full stop; empty if nothing has to be. */
-  public String mending() {
-    return remedy.map(this::mending).orElse("");
-  }
-
-  private String mending(Remedy how) {
-    String open = "open the room " + over.wholeMinutesUp().text() + " longer";
-    String before =
-        moved.stream().map(step -> "before step " + step).collect(Collectors.joining(" and one "));
-    return switch (how) {
-      case NEXT_DAY ->
-          "Write `- end of day` "
-              + before
-              + atRest
-                  .filter(rest -> moved.equals(List.of(rest.step())))
-                  .map(rest -> ", which then begins " + rest.opens().when())
-                  .orElse(", or " + open);
-      case SPLIT ->
-          "Split step "
-              + moved.get(0)
-              + " by `only:` or `colours:` into several steps with `- end of day` between them, let"
-              + " others help with `by:`, or "
-              + open;
-      case SHORTEN -> "Leave some of the day's work to another run, or " + open;
-    };
   }
 
   /** The day's end as edits of the plan: before the steps that it is about. */
@@ -182,23 +140,5 @@ public record DayEnd(
       ends.add(new Edit.Insert(new PlanPath("run").item(number - 1), "end of day"));
     }
     return List.of(ends);
-  }
-
-  /** What happens after closing time, for a sentence that ends there; empty without a rest. */
-  public String goesOn(Measures units) {
-    return atRest
-        .map(
-            rest ->
-                (stays().minutes() > 0 ? "From " + rest.from().clock() : "After that")
-                    + " nobody works"
-                    + rest.what().map(what -> " (" + what.text(units) + ")").orElse("")
-                    + " until step "
-                    + rest.step()
-                    + " ("
-                    + rest.title()
-                    + ")"
-                    + (rest.begins() ? " begins " : " goes on ")
-                    + rest.until().when())
-        .orElse("");
   }
 }

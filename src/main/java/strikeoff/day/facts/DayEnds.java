@@ -8,6 +8,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import strikeoff.day.Doing;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.evidence.Evidence.Related;
@@ -77,7 +78,7 @@ final class DayEnds {
         last.end(),
         new Span(0),
         last.step(),
-        title(last, plan),
+        work(last, plan),
         Optional.empty(),
         List.of(),
         Optional.empty(),
@@ -109,7 +110,7 @@ final class DayEnds {
         ends,
         ends.since(closes),
         first.step(),
-        title(first, plan),
+        work(first, plan),
         Optional.of(
             helps.isPresent()
                 ? DayEnd.Remedy.NEXT_DAY
@@ -194,7 +195,7 @@ final class DayEnds {
           next.start(),
           lies.map(Task::doing),
           next.step(),
-          title(next, plan),
+          work(next, plan),
           begun.get(next.step()).compareTo(next.start()) >= 0,
           finishing,
           lies.filter(this::works).isPresent(),
@@ -202,10 +203,9 @@ final class DayEnds {
     }
   }
 
-  private static String title(Task task, PrintPlan plan) {
-    return plan.step(task.step())
-        .map(step -> step.title(plan.measures()))
-        .orElseGet(() -> task.doing().text(plan.measures()));
+  /** The step that a task belongs to; what is done where it belongs to none. */
+  private static Doing work(Task task, PrintPlan plan) {
+    return plan.step(task.step()).<Doing>map(Doing.OfStep::new).orElseGet(task::doing);
   }
 
   private static Moment opens(int day, PrintPlan plan) {

@@ -25,11 +25,6 @@ import strikeoff.units.Temperature;
 public record DryingAir(Quantity stated, Quantity nearest, int films, PlanPath path)
     implements Evidence {
 
-  /** {@code 8 films}, or {@code 1 film}. */
-  public String counted() {
-    return films == 1 ? "1 film" : films + " films";
-  }
-
   /** True if it lies within what they were checked for. */
   public boolean tried() {
     return stated.base() == nearest.base();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.day.DayRun;
 import strikeoff.day.Films;
 import strikeoff.day.Impression;
@@ -26,7 +27,7 @@ import strikeoff.units.Temperature;
  * @param films how many of them never get safe in it
  * @param state the first state that those don't reach
  * @param dampest the humidity above which they take water from the air
- * @param dryTo how dry the air must be for those, in words; empty if there are none
+ * @param dryTo the dampest air that dries those; empty if there are none, or no air does
  */
 public record FilmsInRoom(
     Medium medium,
@@ -36,18 +37,13 @@ public record FilmsInRoom(
     Temperature temperature,
     Share humidity,
     Share dampest,
-    String dryTo,
+    Optional<Share> dryTo,
     PlanPath path,
     List<Related> related)
     implements Evidence {
 
   public FilmsInRoom {
     related = List.copyOf(related);
-  }
-
-  /** {@code 5 films}, or {@code 1 film}. */
-  public String counted() {
-    return films == 1 ? "1 film" : films + " films";
   }
 
   static List<FilmsInRoom> all(DayRun day, PrintPlan plan, Policy policy) {
@@ -77,7 +73,7 @@ public record FilmsInRoom(
                   medium == Medium.DYE
                       ? policy.drying().activityOfDye()
                       : policy.drying().activityOfPaint(),
-                  films.isEmpty() ? "" : dryTo(day, plan, films),
+                  films.isEmpty() ? Optional.empty() : dryTo(day, plan, films),
                   plan.room().path(),
                   related));
         });
@@ -85,7 +81,7 @@ public record FilmsInRoom(
   }
 
   /** The dampest air in which all would be lift-safe by the morning, even in slow drying. */
-  private static String dryTo(DayRun day, PrintPlan plan, List<Impression> films) {
+  private static Optional<Share> dryTo(DayRun day, PrintPlan plan, List<Impression> films) {
     Hours hours = plan.hours();
     double night = 24 * 60 - hours.of(1).closes() + hours.of(2).opens();
     Room room = plan.room();
@@ -102,10 +98,10 @@ public record FilmsInRoom(
               .map(film -> clock.states(drier.need(film.footprint()), 0).liftSafe())
               .allMatch(lifted -> lifted.latest() <= night * 60);
       if (dry) {
-        return "to " + humidity.text() + " or less";
+        return Optional.of(humidity);
       }
     }
-    return "as far as it goes";
+    return Optional.empty();
   }
 
   /** Percent; a dehumidifier shows no finer steps. */

@@ -15,8 +15,6 @@ import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Table;
-import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
  * Frames of one arrangement on a table of boards. What takes a board of its own is not among them:
@@ -91,15 +89,5 @@ public record FramesOnBoards(
       }
     }
     return boards;
-  }
-
-  /** What keeps the frames on boards, as an instruction without a full stop. */
-  public String mending(Measures units) {
-    return fixed
-        ? "Push the boards together (`gap: 0 "
-            + Length.columnUnit(units)
-            + "`), or leave `fixed` out: loose boards are pushed"
-            + " together under what takes no board of its own"
-        : "Print " + arrangement + " in a step of its own: the boards are then pushed together";
   }
 }

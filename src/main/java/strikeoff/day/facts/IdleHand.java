@@ -23,20 +23,22 @@ import strikeoff.units.Span;
  * shorter.
  *
  * @param person who
- * @param write what to write, and where, so that she helps
+ * @param step number of the print step that she helps in
+ * @param by who prints it then; empty if she washes its screens
  * @param finish when the run then ends
  * @param sooner whether that is sooner than without her
  * @param saves how many fewer hours people then spend at the table, from each day's first work to
  *     its last
  */
 public record IdleHand(
-    String person, String write, Moment finish, boolean sooner, Span saves, PlanPath path)
+    String person,
+    int step,
+    Optional<List<String>> by,
+    Moment finish,
+    boolean sooner,
+    Span saves,
+    PlanPath path)
     implements Evidence {
-
-  /** When the run then ends, where that changes, beginning with a colon; empty where it doesn't. */
-  public String then() {
-    return sooner ? ": the run then ends on " + finish.text() : "";
-  }
 
   /**
    * For the first of the crew who does nothing the change that saves most, tried by simulating the
@@ -77,7 +79,8 @@ public record IdleHand(
               List.of(
                   new IdleHand(
                       person,
-                      change.write(),
+                      change.step().number(),
+                      change.by(),
                       finish,
                       finish.compareTo(day.finish()) < 0,
                       new Span(saves / 60.0),
@@ -92,9 +95,10 @@ public record IdleHand(
    * What could be written so that somebody helps.
    *
    * @param step as it then stands
+   * @param by who prints it then; empty if she washes its screens
    * @param joinsIn seconds of work that she joins in
    */
-  private record Change(Step.Print step, String write, long joinsIn) {
+  private record Change(Step.Print step, Optional<List<String>> by, long joinsIn) {
 
     PrintPlan in(PrintPlan plan) {
       List<Step> run = new ArrayList<>(plan.run());
@@ -113,18 +117,16 @@ public record IdleHand(
           people.add(plan.crew().names().get(0));
         }
         people.add(person);
-        String in = " in step " + step.number();
-        String names = String.join(", ", people);
         changes.add(
             new Change(
                 print.by(List.copyOf(people)),
-                "`by: [" + names + "]`" + in,
+                Optional.of(List.copyOf(people)),
                 work(day, step, Task::worked)));
         if (print.washes().isEmpty()) {
           changes.add(
               new Change(
                   print.washedBy(person),
-                  "`washes: " + person + "`" + in,
+                  Optional.empty(),
                   work(day, step, task -> task.kind() == Task.Kind.WASH_SCREEN)));
         }
       }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import strikeoff.day.DayRun;
@@ -61,21 +62,6 @@ public record IdleScreen(
   /** True for paint, which dries in the mesh much sooner than dye paste. */
   public boolean paint() {
     return medium == Medium.PAINT;
-  }
-
-  /** The longest stand, as a part of a sentence. */
-  public String worst() {
-    return (screens.size() == 1 ? "" : screen + " the longest, ")
-        + longest.text()
-        + ", from "
-        + from.text()
-        + " to "
-        + until.text();
-  }
-
-  /** The steps to write, each with its place. */
-  public String toWrite() {
-    return String.join("; ", washSteps.stream().map(WashStep::text).toList());
   }
 
   static List<IdleScreen> all(DayRun day, PrintPlan plan, Policy policy) {
@@ -161,48 +147,44 @@ public record IdleScreen(
                         new WashStep(
                             List.copyOf(screens),
                             when == WashStep.When.BETWEEN_COLOURS
-                                ? instead(step, plan)
+                                ? Optional.empty()
                                 : washer(step, plan),
                             step,
-                            when))));
+                            when,
+                            when == WashStep.When.BETWEEN_COLOURS
+                                ? plan.print(step).map(p -> changes(p, plan)).orElse(List.of())
+                                : List.of()))));
     return steps;
   }
 
   /** Who washes up after a step, if it isn't whom a step of washing takes anyway. */
-  private static String washer(int number, PrintPlan plan) {
+  private static Optional<String> washer(int number, PrintPlan plan) {
     String first = plan.crew().names().get(0);
     return plan.print(number)
         .flatMap(print -> print.washes().or(print::by))
-        .filter(who -> !who.equals(first))
-        .orElse("");
+        .filter(who -> !who.equals(first));
   }
 
   /**
    * What else a step needs for its screens to be washed between colours: to be printed by one
    * person, colour by colour, who washes them.
    */
-  private static String instead(int number, PrintPlan plan) {
-    for (Step step : plan.run()) {
-      if (step.number() == number && step instanceof Step.Print print) {
-        List<String> more = new ArrayList<>();
-        String first = plan.crew().names().get(0);
-        if (!print.also().isEmpty()) {
-          more.add("`by: " + WashStep.written(print.by().orElse(first)) + "`");
-        }
-        if (print.begins() == Step.Begins.WHEN_FREE) {
-          more.add("no `begins`");
-        }
-        if (print.order() == Step.Order.BY_STATION) {
-          more.add("`order: by colour`");
-        }
-        String printer = print.by().orElse(first);
-        if (print.washes().isPresent() && !print.washes().get().equals(printer)) {
-          more.add("`washes: " + WashStep.written(printer) + "`");
-        }
-        return String.join(" and ", more);
-      }
+  private static List<WashStep.Change> changes(Step.Print print, PrintPlan plan) {
+    List<WashStep.Change> changes = new ArrayList<>();
+    String printer = print.by().orElse(plan.crew().names().get(0));
+    if (!print.also().isEmpty()) {
+      changes.add(new WashStep.Change(WashStep.What.PRINTED_BY, Optional.of(printer)));
     }
-    return "";
+    if (print.begins() == Step.Begins.WHEN_FREE) {
+      changes.add(new WashStep.Change(WashStep.What.NO_BEGINS, Optional.empty()));
+    }
+    if (print.order() == Step.Order.BY_STATION) {
+      changes.add(new WashStep.Change(WashStep.What.ORDER_BY_COLOUR, Optional.empty()));
+    }
+    if (print.washes().isPresent() && !print.washes().get().equals(printer)) {
+      changes.add(new WashStep.Change(WashStep.What.WASHED_BY, Optional.of(printer)));
+    }
+    return changes;
   }
 
   /**

@@ -85,11 +85,4 @@ public record NotInRoom(
   public int asked() {
     return steps.size() + (allDay ? 1 : 0);
   }
-
-  /** Where it is asked for. */
-  public String where() {
-    return steps.isEmpty()
-        ? "for the air of the room"
-        : "in step " + String.join(", ", steps.stream().map(String::valueOf).toList());
-  }
 }

@@ -1,9 +1,7 @@
 package strikeoff.day.facts;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +11,6 @@ import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
-import strikeoff.units.Phrase;
 import strikeoff.units.Span;
 
 /**
@@ -58,44 +55,5 @@ public record Outlasted(Set<String> pastes, Set<String> screens) {
 
   public boolean isNothing() {
     return pastes.isEmpty() && screens.isEmpty();
-  }
-
-  /** The same in words, without what to do; empty if nothing does. */
-  String told() {
-    List<String> told = new ArrayList<>();
-    if (!pastes.isEmpty()) {
-      told.add(
-          Phrase.list(List.copyOf(pastes))
-              + (pastes.size() == 1 ? " doesn't live" : " don't live")
-              + " that long");
-    }
-    if (!screens.isEmpty()) {
-      told.add("paste would dry in " + Phrase.list(List.copyOf(screens)));
-    }
-    return String.join("; ", told);
-  }
-
-  /**
-   * What a wait that is needed all the same asks for besides; begins with a semicolon, or empty.
-   */
-  String alsoAsks() {
-    List<String> asks = new ArrayList<>();
-    if (!pastes.isEmpty()) {
-      String names = Phrase.list(List.copyOf(pastes));
-      boolean one = pastes.size() == 1;
-      asks.add(
-          names
-              + (one ? " doesn't live" : " don't live")
-              + " that long, so print what comes after it in a step of its own, with "
-              + (one ? "it" : "them")
-              + " mixed afresh just before");
-    }
-    if (!screens.isEmpty()) {
-      asks.add(
-          "paste would dry in "
-              + Phrase.list(List.copyOf(screens))
-              + " meanwhile, so wash it out as soon as it has printed");
-    }
-    return asks.isEmpty() ? "" : "; but " + String.join(", and ", asks);
   }
 }

@@ -71,6 +71,11 @@ public record Remedy(
     How(String key) {
       this.key = key;
     }
+
+    /** By which a plan names the wait. */
+    public String key() {
+      return key;
+    }
   }
 
   /** In the air that the plan has in that place. */
@@ -116,44 +121,23 @@ public record Remedy(
     return passes;
   }
 
-  /** What to write, and where. */
-  public String text(Measures units) {
-    if (how != How.EVERY_OTHER) {
-      return placed(waitText(units));
-    }
-    String by = alone.map(name -> "`by: " + WashStep.written(name) + "`").orElse("");
-    return minutes > 0
-        ? by + (by.isEmpty() ? "" : ", ") + "`every other: yes` and " + placed(waitText(units))
-        : by + (by.isEmpty() ? "" : " and ") + "`every other: yes` in step " + step;
-  }
-
-  /** The same until the films are felt to be safe; empty where only minutes can stand. */
-  Optional<String> untilFelt(Measures units) {
-    return canBeFelt() ? Optional.of(placed(felt(units))) : Optional.empty();
-  }
-
-  private boolean canBeFelt() {
+  /** Whether films can be felt there instead of waiting by the clock. */
+  public boolean canBeFelt() {
     return how != How.PAUSE && how != How.EVERY_OTHER;
   }
 
-  private String placed(String wait) {
-    String line = how.key + ": " + wait;
-    return how == How.DRY_STEP
-        ? "a step `- " + line + "` before step " + step
-        : "`" + line + "` in step " + step;
-  }
-
-  /** The wait as a plan would have it. */
-  private String waitText(Measures units) {
-    return air.map(a -> "{for: " + time() + ", air: " + a.text(units) + "}").orElse(time());
-  }
-
-  /** How long it is, as people say it. */
-  String time() {
+  /** How long it is, to the minute, as a plan has it. */
+  public String time() {
     return new Span(minutes).toTheMinute();
   }
 
-  private String felt(Measures units) {
+  /** The wait as a plan would have it. */
+  public String waitText(Measures units) {
+    return air.map(a -> "{for: " + time() + ", air: " + a.text(units) + "}").orElse(time());
+  }
+
+  /** Waiting until the films are felt, as a plan would have it. */
+  public String felt(Measures units) {
     return new Wait(new Until.State(state), air).text(units);
   }
 

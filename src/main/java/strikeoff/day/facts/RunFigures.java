@@ -7,7 +7,6 @@ import strikeoff.day.Use.WaitedFor;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.PrintPlan;
-import strikeoff.units.Measures;
 
 /**
  * Where the time of a run goes, and what decides when it ends.
@@ -39,10 +38,5 @@ public record RunFigures(
         day.use().waitedFor(),
         CriticalChain.of(day.run().tasks(), day.run().heldUp(), new Breaks(plan.hours())),
         PlanPath.ROOT.key("run"));
-  }
-
-  /** What to shorten first, with its time; empty if nothing is done. */
-  public String shortenFirst(Measures units) {
-    return chain.longest().map(link -> link.text(units)).orElse("");
   }
 }

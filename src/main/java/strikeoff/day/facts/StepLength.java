@@ -46,14 +46,6 @@ public record StepLength(
     related = List.copyOf(related);
   }
 
-  /** What to change, as an instruction without a full stop. */
-  public String mending() {
-    return prints
-        ? "Split it by `only:` or `colours:` into several steps with `- end of day` between them,"
-            + " let others help with `by:`, or open the room longer"
-        : "Make it shorter, or open the room longer";
-  }
-
   /**
    * @param before number of the step before which steps are told
    */

@@ -14,7 +14,6 @@ import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.OnTable.Taken;
 import strikeoff.day.Reached;
-import strikeoff.day.Task;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Medium;
@@ -185,7 +184,6 @@ final class TakingUp {
     Trials.Tried tried = trial.apply(remedy);
     return new ClothTakenUp(
         taken.kind(),
-        done(taken.kind()),
         taken.step().number(),
         taken.step().title(units),
         occasion.chance(),
@@ -201,8 +199,7 @@ final class TakingUp {
         ordinary,
         remedy,
         tried.finish(),
-        tried.outlasted().alsoAsks(),
-        remedy.untilFelt(units).orElseThrow(),
+        tried.outlasted(),
         taken.step().path(),
         List.of(new Related(Tie.FILM, slowest.path())),
         marks(occasion.wet()));
@@ -225,17 +222,6 @@ final class TakingUp {
     }
     return new Remedy(
         Remedy.How.DRY_STEP, taken.step().number(), minutes, Optional.empty(), occasion.needed());
-  }
-
-  private static String done(Task.Kind kind) {
-    return switch (kind) {
-      case MOVE -> "moved on";
-      case SEW -> "sewn";
-      case FIX -> "put to fixing";
-      case RINSE -> "rinsed";
-      case WASH -> "washed";
-      default -> "heat-set";
-    };
   }
 
   private static List<String> marks(List<Impression> films) {

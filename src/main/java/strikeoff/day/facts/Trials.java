@@ -17,7 +17,6 @@ import strikeoff.day.facts.Remedy.How;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
-import strikeoff.units.Measures;
 
 /**
  * Tries what a printer could write, by simulating the run with it. A budget of impressions bounds
@@ -41,29 +40,28 @@ public final class Trials {
     this.budget = known.effort().trials();
   }
 
-  /** The units that the plan is answered in. */
-  Measures units() {
-    return plan.measures();
-  }
-
   /**
    * What came of trying.
    *
    * @param finish when the run then ends; empty if it was not tried
-   * @param late which day then ends after the room closes, in words; empty if none does
+   * @param late the first day that then ends after the room closes; empty if none does
    * @param outlasted what would stand too long for it
    * @param cleared whether the cause is gone; true if it was not tried
    */
-  record Outcome(
-      Remedy remedy, Optional<Moment> finish, String late, Outlasted outlasted, boolean cleared) {
+  public record Outcome(
+      Remedy remedy,
+      Optional<Moment> finish,
+      Optional<DayEnd> late,
+      Outlasted outlasted,
+      boolean cleared) {
 
     /** Nobody knows more of it. */
     static Outcome untried(Remedy remedy, boolean cleared) {
-      return new Outcome(remedy, Optional.empty(), "", Outlasted.NOTHING, cleared);
+      return new Outcome(remedy, Optional.empty(), Optional.empty(), Outlasted.NOTHING, cleared);
     }
 
     /** Whether it can be written as it stands. */
-    boolean serves() {
+    public boolean serves() {
       return cleared && outlasted.isNothing();
     }
   }
@@ -135,11 +133,6 @@ public final class Trials {
       remedy = remedy.longer((long) Math.ceil(left / 60));
     }
     return Optional.empty();
-  }
-
-  /** The wait in that place that needs no figures, since the printer feels the films. */
-  Optional<String> felt(Cause cause) {
-    return Remedy.in(plan, cause.how(), cause.step(), 0).untilFelt(plan.measures());
   }
 
   /**
@@ -257,18 +250,8 @@ public final class Trials {
   }
 
   /** The first day on which a remedy would keep people past closing. */
-  private String late(Remedy remedy, DayRun day) {
-    return DayEnds.late(day.tasks(), remedy.applied(plan)).stream()
-        .findFirst()
-        .map(
-            d ->
-                "; day "
-                    + d.day()
-                    + " then ends at "
-                    + d.ends().clock()
-                    + ", after the room closes at "
-                    + d.closes().clock())
-        .orElse("");
+  private Optional<DayEnd> late(Remedy remedy, DayRun day) {
+    return DayEnds.late(day.tasks(), remedy.applied(plan)).stream().findFirst();
   }
 
   private DayRun trial(Remedy remedy) {

@@ -9,7 +9,6 @@ import strikeoff.day.Use.WaitedFor;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Step;
-import strikeoff.units.Measures;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
 
@@ -34,31 +33,12 @@ public record WaitingShare(
     waitedFor = List.copyOf(waitedFor);
   }
 
-  /** What is waited for in words, longest first, each with its time. */
-  public List<String> causes(Measures units) {
-    return waitedFor.stream()
-        .map(w -> w.doing().text(units) + " (" + w.span().text() + ")")
-        .toList();
-  }
-
-  /** What to shorten first, with its time. */
-  public String shortenFirst(Measures units) {
-    return toShorten.map(link -> link.text(units)).orElse("");
-  }
-
   /** True if most of it is waiting for films to dry. */
   public boolean forDrying() {
     Doing first = waitedFor.get(0).doing();
     return first instanceof Doing.OfStep of && of.step() instanceof Step.Dry
         || first == Doing.Wait.BETWEEN_COLOURS
         || first == Doing.Wait.BETWEEN_PASSES;
-  }
-
-  /** What shortens it, as an instruction without a full stop. */
-  public String shortening() {
-    return "Print other pieces meanwhile, "
-        + (forDrying() ? "move the air with a fan in the wait, " : "")
-        + "or let the longest wait fall overnight";
   }
 
   static List<WaitingShare> of(Use use, RunFigures figures) {

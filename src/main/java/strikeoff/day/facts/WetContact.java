@@ -9,7 +9,6 @@ import strikeoff.evidence.Uncertain;
 import strikeoff.units.Area;
 import strikeoff.units.Chance;
 import strikeoff.units.Measures;
-import strikeoff.units.Phrase;
 
 /**
  * Frames laid on wet film for one cause: a wait that is too short in one place of the run. Colours
@@ -35,11 +34,12 @@ import strikeoff.units.Phrase;
  * @param cured false if no wait in that place clears it
  * @param finish when the run ends with that wait; empty if that was not tried
  * @param ways what to write, the better way first
- * @param cure what to write, with the finish it leads to and what does on an ordinary day
- * @param otherWay a further way to clear it as a sentence that begins with a space, or empty
- * @param also other colours of the same cause with their pairs, as sentences that begin with a
- *     space
- * @param further more pairs that the same wait clears, as a sentence that begins with a space
+ * @param ordinary what came of the least wait that clears an ordinary day
+ * @param surely the same of one that clears slow drying too
+ * @param passes the same of printing every other placement first; empty if that doesn't clear it
+ * @param passesFirst whether that is the better way
+ * @param also other colours of the same cause
+ * @param furtherPairs more pairs that the same wait clears
  */
 public record WetContact(
     int laterStep,
@@ -62,16 +62,22 @@ public record WetContact(
     boolean cured,
     Optional<Moment> finish,
     List<Remedy> ways,
-    String cure,
-    String otherWay,
-    String also,
-    String further,
+    Trials.Outcome ordinary,
+    Trials.Outcome surely,
+    Optional<Trials.Outcome> passes,
+    boolean passesFirst,
+    List<Colours> also,
+    int furtherPairs,
     PlanPath path,
     List<Related> related,
     List<String> marks)
     implements Uncertain {
 
+  /** A colour that is laid on another one, and how often. */
+  public record Colours(String later, String earlier, int pairs) {}
+
   public WetContact {
+    also = List.copyOf(also);
     ways = List.copyOf(ways);
     related = List.copyOf(related);
     marks = List.copyOf(marks);
@@ -85,15 +91,5 @@ public record WetContact(
   /** The ways as edits of the plan. */
   public List<List<Edit>> edits(Measures units) {
     return ways.stream().map(way -> way.edits(units)).flatMap(List::stream).toList();
-  }
-
-  /** Whose the film is that is none of its own motif. */
-  public String whose() {
-    return beneath ? "of a motif under it," : "of a neighbour";
-  }
-
-  /** {@code 5 times}, {@code twice} or {@code once}. */
-  public String times() {
-    return Phrase.times(pairs);
   }
 }

@@ -21,7 +21,6 @@ import strikeoff.evidence.Tie;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Design;
 import strikeoff.units.Area;
-import strikeoff.units.Phrase;
 
 /** Tells each cause of contacts once, by its worst pair, with what clears it. */
 final class WetContacts {
@@ -74,9 +73,7 @@ final class WetContacts {
     Outcome surely = trials.waitFor(cause, pairs, true, impressions);
     Outcome ordinary = worst.likely() ? trials.waitFor(cause, pairs, false, impressions) : surely;
     Outcome wait = surely.cleared() && (surely.serves() || !ordinary.serves()) ? surely : ordinary;
-    String pause = cure(cause, ordinary, surely);
     Optional<Outcome> everyOther = trials.everyOther(cause, true, impressions);
-    String passes = everyOther.map(this::saidOfPasses).orElse("");
     boolean passesFirst = everyOther.isPresent() && better(everyOther.get(), wait);
     Reached safe = contact.safe();
     return new WetContact(
@@ -105,14 +102,12 @@ final class WetContacts {
         wait.cleared(),
         wait.finish(),
         ways(wait, everyOther, passesFirst),
-        passesFirst ? passes : pause,
-        everyOther.isEmpty()
-            ? ""
-            : passesFirst && !wait.cleared()
-                ? ""
-                : " Or write " + (passesFirst ? pause : passes) + ".",
+        ordinary,
+        surely,
+        everyOther,
+        passesFirst,
         also(told, alike),
-        further(pairs.size() - told.size()),
+        pairs.size() - told.size(),
         contact.later().path(),
         List.of(
             new Related(Tie.FILM_BELOW, contact.earlier().path()),
@@ -125,21 +120,20 @@ final class WetContacts {
   }
 
   /** The other colours that one wait clears in the same way. */
-  private static String also(List<Pair> told, List<Pair> alike) {
+  private static List<WetContact.Colours> also(List<Pair> told, List<Pair> alike) {
     Set<Pair> those = new HashSet<>(alike);
-    Map<String, Integer> others = new LinkedHashMap<>();
+    Map<List<String>, Integer> others = new LinkedHashMap<>();
     for (Pair pair : told) {
       if (!those.contains(pair)) {
-        String colours =
-            Causes.colour(pair.contact().later())
-                + " on "
-                + Causes.colour(pair.contact().earlier());
-        others.merge(colours, 1, Integer::sum);
+        others.merge(
+            List.of(Causes.colour(pair.contact().later()), Causes.colour(pair.contact().earlier())),
+            1,
+            Integer::sum);
       }
     }
-    List<String> said = new ArrayList<>();
-    others.forEach((colours, n) -> said.add(colours + " " + Phrase.times(n)));
-    return said.isEmpty() ? "" : " Too early as well: " + String.join("; ", said) + ".";
+    return others.entrySet().stream()
+        .map(o -> new WetContact.Colours(o.getKey().get(0), o.getKey().get(1), o.getValue()))
+        .toList();
   }
 
   private static boolean alike(Pair pair, Pair worst) {
@@ -170,44 +164,6 @@ final class WetContacts {
         || passes.finish().isPresent()
             && wait.finish().isPresent()
             && passes.finish().get().compareTo(wait.finish().get()) < 0;
-  }
-
-  private String cure(Cause cause, Outcome ordinary, Outcome surely) {
-    if (!ordinary.cleared() || !ordinary.late().isEmpty() && trials.felt(cause).isEmpty()) {
-      return "a longer wait in another place, or an `- end of day` between; none here clears it within the room's hours";
-    }
-    String felt =
-        trials.felt(cause).map(f -> f + " and feel each film with a gloved finger, or ").orElse("");
-    if (!surely.cleared() || !surely.serves() && ordinary.serves()) {
-      return felt
-          + said(ordinary)
-          + ", which does on an ordinary day only"
-          + surely.outlasted().alsoAsks().replaceFirst("^; but", "; for a longer wait");
-    }
-    return felt
-        + said(surely)
-        + (ordinary.remedy().minutes() < surely.remedy().minutes()
-            ? "; on an ordinary day " + ordinary.remedy().time() + " will do"
-            : "")
-        + surely.outlasted().alsoAsks();
-  }
-
-  private String saidOfPasses(Outcome outcome) {
-    return said(outcome) + outcome.outlasted().alsoAsks();
-  }
-
-  private String said(Outcome outcome) {
-    return outcome.remedy().text(trials.units())
-        + outcome
-            .finish()
-            .map(f -> " (the run then ends " + f.text() + outcome.late() + ")")
-            .orElse("");
-  }
-
-  private static String further(int pairs) {
-    return pairs == 0
-        ? ""
-        : " That clears " + pairs + " further " + (pairs == 1 ? "contact" : "contacts") + " too.";
   }
 
   private static List<String> marks(List<Pair> pairs) {

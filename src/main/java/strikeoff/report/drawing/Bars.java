@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
+import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
 
 /** Joins tasks that belong together and follow each other within a minute into one bar. */
@@ -26,7 +27,7 @@ final class Bars {
         String words =
             task.kind() == Task.Kind.PRINT
                 ? last.words()
-                : join(last.words(), task.doing().text(units));
+                : join(last.words(), DaySpeech.text(task.doing(), units));
         bars.set(
             bars.size() - 1,
             new Bar(last.from(), last.to().later(task.end()), last.kind(), last.step(), words));
@@ -37,7 +38,7 @@ final class Bars {
                 task.end(),
                 task.kind(),
                 task.step(),
-                task.kind() == Task.Kind.PRINT ? "print" : task.doing().text(units)));
+                task.kind() == Task.Kind.PRINT ? "print" : DaySpeech.text(task.doing(), units)));
       }
     }
     return bars;

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import strikeoff.day.PrintDay;
 import strikeoff.plan.Medium;
+import strikeoff.speech.DryingSpeech;
 
 /** Forms of evaporation were checked from 5 to 45 °C and to 10 m/s; beyond that it is told. */
 class DryingAirTest {
@@ -42,7 +43,7 @@ class DryingAirTest {
             air -> {
               assertThat(air.stated().text()).isEqualTo("50 °C");
               assertThat(air.nearest().text()).isEqualTo("45 °C");
-              assertThat(air.counted()).isEqualTo("2 films");
+              assertThat(DryingSpeech.counted(air)).isEqualTo("2 films");
               assertThat(air.path().toString()).contains("room.temperature");
             });
     assertThat(told(herons(1).temperature(2)))
@@ -50,7 +51,7 @@ class DryingAirTest {
         .satisfies(
             air -> {
               assertThat(air.nearest().text()).isEqualTo("5 °C");
-              assertThat(air.counted()).isEqualTo("1 film");
+              assertThat(DryingSpeech.counted(air)).isEqualTo("1 film");
             });
   }
 

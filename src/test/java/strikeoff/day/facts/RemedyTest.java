@@ -20,6 +20,8 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.speech.DryingSpeech;
+import strikeoff.speech.RemedySpeech;
 import strikeoff.units.Measures;
 
 /** What findings ask for, written into the plan, clears them. */
@@ -133,7 +135,7 @@ class RemedyTest {
               .filter(c -> c.laterStep() == contact.laterStep())
               .filter(c -> c.remedy().how() == contact.remedy().how())
               .count();
-      assertThat(still).as(contact.remedy().text(Measures.METRIC)).isPositive();
+      assertThat(still).as(RemedySpeech.text(contact.remedy(), Measures.METRIC)).isPositive();
     }
   }
 
@@ -141,8 +143,12 @@ class RemedyTest {
   void everyOtherIsSaidFirstWhereItEndsSooner() {
     assertThat(certain(row(3, 35, 12).timeline()))
         .singleElement()
-        .satisfies(c -> assertThat(c.cure()).startsWith("`every other: yes` in step 1"))
-        .satisfies(c -> assertThat(c.otherWay()).contains("pause: 3 min"));
+        .satisfies(
+            c ->
+                assertThat(RemedySpeech.cure(c, Measures.METRIC))
+                    .startsWith("`every other: yes` in step 1"))
+        .satisfies(
+            c -> assertThat(RemedySpeech.otherWay(c, Measures.METRIC)).contains("pause: 3 min"));
     // measured 30 min: 1, 3, … 11 take 50 s each, then 2 is laid at 320 s on the film of 3, which
     // was lifted at 100 s and is safe at 1900 s: 1580 s are missing, so 27 min; but so long paint
     // may not stand in a screen, and to wash it out in 10 min and dry it in 30 takes 40
@@ -150,7 +156,7 @@ class RemedyTest {
         .singleElement()
         .satisfies(
             c ->
-                assertThat(c.cure())
+                assertThat(RemedySpeech.cure(c, Measures.METRIC))
                     .startsWith("`every other: yes` and `dry between passes: 40 min` in step 1"));
   }
 
@@ -161,8 +167,14 @@ class RemedyTest {
   void aPauseIsSaidFirstWhereEveryOtherEndsNoSooner() {
     assertThat(certain(row(3, 35, 2).timeline()))
         .singleElement()
-        .satisfies(c -> assertThat(c.cure()).startsWith("`pause: 3 min` in step 1"))
-        .satisfies(c -> assertThat(c.otherWay()).startsWith(" Or write `every other: yes`"));
+        .satisfies(
+            c ->
+                assertThat(RemedySpeech.cure(c, Measures.METRIC))
+                    .startsWith("`pause: 3 min` in step 1"))
+        .satisfies(
+            c ->
+                assertThat(RemedySpeech.otherWay(c, Measures.METRIC))
+                    .startsWith(" Or write `every other: yes`"));
   }
 
   @Test
@@ -183,8 +195,8 @@ class RemedyTest {
               Matcher said =
                   Pattern.compile(
                           "`every other: yes` and `dry between passes: (\\d+) min` in step 1")
-                      .matcher(c.cure());
-              assertThat(said.lookingAt()).as(c.cure()).isTrue();
+                      .matcher(RemedySpeech.cure(c, Measures.METRIC));
+              assertThat(said.lookingAt()).as(RemedySpeech.cure(c, Measures.METRIC)).isTrue();
               long slow = Long.parseLong(said.group(1));
               assertThat(contacts(unsure(everyOther(slow).applied(plan)))).isEmpty();
               assertThat(contacts(unsure(everyOther(slow - 1).applied(plan)))).isNotEmpty();
@@ -229,7 +241,7 @@ class RemedyTest {
               assertThat(wet.early().ordinary().minutes()).isEqualTo(40);
               // load to 9:15; three sets of 100 s with two waits of 60 min and moves of 10 min
               // between them to 11:40; the screen is washed and dries by 12:20
-              assertThat(wet.write(Measures.METRIC))
+              assertThat(DryingSpeech.write(wet, Measures.METRIC))
                   .isEqualTo("`before moving: 60 min` in step 1 (the run then ends day 1, 12:20)");
             });
   }

@@ -12,6 +12,8 @@ import strikeoff.day.TinyDay;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
+import strikeoff.speech.DaySpeech;
+import strikeoff.speech.HoursSpeech;
 import strikeoff.units.Measures;
 
 /** Where the time goes, worked by hand. */
@@ -36,14 +38,19 @@ class RunFiguresTest {
     // the wait
     assertThat(figures.chain().links())
         .extracting(
-            l -> l.doing().text(Measures.METRIC) + " " + l.times() + " " + l.span().minutes())
+            l ->
+                DaySpeech.text(l.doing(), Measures.METRIC)
+                    + " "
+                    + l.times()
+                    + " "
+                    + l.span().minutes())
         .containsExactly(
             "lay the cloth on the table 1 15.0",
             "printing with s1 3 2.5",
             "dry between colours 1 12.0",
             "printing with s2 3 2.5",
             "wash out s2 1 10.0");
-    assertThat(figures.shortenFirst(Measures.METRIC))
+    assertThat(HoursSpeech.shortenFirst(figures, Measures.METRIC))
         .isEqualTo("lay the cloth on the table, 15 min");
     // 9:00 to 9:42; Wren works all of it but 2 of the 12 min; s1 prints 2.5, is washed 10 and dries
     // 30
@@ -77,7 +84,7 @@ class RunFiguresTest {
     // Tam mixes blue to 9:10 and ink to 9:20 while Wren lays the cloth to 9:15 and prints blue by
     // 9:15:50: then Wren waits for ink, so that not the cloth but the mixing decides.
     assertThat(figures.chain().links())
-        .extracting(link -> link.doing().text(Measures.METRIC))
+        .extracting(link -> DaySpeech.text(link.doing(), Measures.METRIC))
         .containsExactly("mix blue", "mix ink", "printing with s2", "wash out s1", "wash out s2");
     assertThat(figures.waitedFor()).isEmpty();
   }
