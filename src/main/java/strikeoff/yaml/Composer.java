@@ -1,21 +1,25 @@
 package strikeoff.yaml;
 
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.events.CollectionStartEvent;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.NodeEvent;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserException;
 import strikeoff.document.Bounds;
 import strikeoff.document.PlanPath;
 import strikeoff.document.Position;
 import strikeoff.units.Script;
 
-/** Builds the tree from the parser's tokens and refuses what plans have no use for. */
+/** Builds the tree from the parser's events and refuses what plans have no use for. */
 final class Composer {
 
   /** Longer keys are no names, and paths are made of them. */
@@ -23,19 +27,24 @@ final class Composer {
 
   private static final Pattern COMMENT = Pattern.compile("[\\s]*(?:[:-]\\s+)?#.*");
 
-  private final YAMLParser parser;
+  /** Plain values that are none, as YAML 1.1 has them. */
+  private static final Set<String> NULLS = Set.of("~", "null", "Null", "NULL");
+
+  private final Parser parser;
   private final Mended text;
   private final List<String> lines;
   private final Problems problems;
   private final Bounds bounds;
   private Optional<Slips.Slip> slip = Optional.empty();
-  private String lastAnchor;
   private int values;
+
+  /** The parser's last. */
+  private Event event;
 
   /** The line where the outermost open bracket stands; 0 outside of brackets. */
   private int bracket;
 
-  Composer(YAMLParser parser, Mended text, Problems problems, Bounds bounds) {
+  Composer(Parser parser, Mended text, Problems problems, Bounds bounds) {
     this.parser = parser;
     this.text = text;
     this.lines = text.lines();
@@ -44,16 +53,30 @@ final class Composer {
   }
 
   /** The only document, or empty with the reason reported. */
-  Optional<Node> document() throws IOException {
-    if (parser.nextToken() == null) {
+  Optional<Node> document() {
+    if (!begins()) {
       problems.add(new Position(1, 1), PlanPath.ROOT, "the file is empty; a plan was expected");
       return Optional.empty();
     }
     Optional<Node> root = node(1);
-    if (root.isPresent() && parser.nextToken() != null) {
+    if (root.isPresent() && begins()) {
       refuse("a second document begins; a file holds one plan, so leave out the lines “---”");
     }
     return root;
+  }
+
+  /** Goes on to what a document holds; false if there is none left. */
+  private boolean begins() {
+    do {
+      next();
+    } while (event.is(Event.ID.StreamStart)
+        || event.is(Event.ID.DocumentStart)
+        || event.is(Event.ID.DocumentEnd));
+    return !event.is(Event.ID.StreamEnd);
+  }
+
+  private void next() {
+    event = parser.getEvent();
   }
 
   /** A slip that YAML takes for something else, mended in the text: it is to be read again. */
@@ -66,8 +89,8 @@ final class Composer {
     return slip.map(s -> new Fault(s.message(), "", s.at(), s.at()));
   }
 
-  /** The node at the current token; empty where reading on makes no sense. */
-  private Optional<Node> node(int depth) throws IOException {
+  /** The node at the current event; empty where reading on makes no sense. */
+  private Optional<Node> node(int depth) {
     Position at = at();
     if (depth > bounds.depth()) {
       refuse("lists and mappings are nested deeper than " + bounds.depth() + " levels");
@@ -78,21 +101,20 @@ final class Composer {
       return Optional.empty();
     }
     adornments();
-    JsonToken token = parser.currentToken();
-    if (token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY) {
+    if (event instanceof CollectionStartEvent) {
       int outer = bracket;
       bracket = outer == 0 && opensBracket(at) ? at.line() : outer;
       Optional<Node> inside =
-          token == JsonToken.START_OBJECT ? mapping(at, depth) : sequence(at, depth);
+          event.is(Event.ID.MappingStart) ? mapping(at, depth) : sequence(at, depth);
       bracket = outer;
       return inside;
     }
-    if (parser.isCurrentAlias()) {
+    if (!(event instanceof ScalarEvent scalar)) {
       refuse("“*” refers to an anchor, which plans do not have; write the value out or quote it");
       return Optional.of(new Node.Nothing(false, true, at));
     }
-    String text = parser.getText();
-    if (token == JsonToken.VALUE_NULL || text.isBlank()) {
+    String text = scalar.getValue();
+    if (text.isBlank() || scalar.isPlain() && NULLS.contains(text)) {
       return Optional.of(new Node.Nothing(commentFollows(at), at));
     }
     if (unseen(text, at)) {
@@ -106,19 +128,22 @@ final class Composer {
         : Optional.of(new Node.Scalar(text.strip(), at, end));
   }
 
-  private Optional<Node> mapping(Position at, int depth) throws IOException {
+  private Optional<Node> mapping(Position at, int depth) {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
     List<Node.Entry> again = new ArrayList<>();
     boolean whole = true;
     Position last = at;
     Optional<Node.Entry> before = Optional.empty();
-    while (parser.nextToken() == JsonToken.FIELD_NAME) {
+    for (next(); !event.is(Event.ID.MappingEnd); next()) {
+      if (!(event instanceof ScalarEvent name)) {
+        throw new ParserException(null, null, "expected a field name", event.getEndMark());
+      }
       Position keyAt = at();
       adornments();
-      String key = straight(parser.currentName().strip(), keyAt);
+      String key = straight(name.getValue().strip(), keyAt);
       boolean known = isKey(key, keyAt);
       whole &= known;
-      parser.nextToken();
+      next();
       Optional<Node> value = node(depth + 1);
       if (value.isEmpty()) {
         return Optional.empty();
@@ -185,10 +210,10 @@ final class Composer {
     return !unseen(key, at);
   }
 
-  private Optional<Node> sequence(Position at, int depth) throws IOException {
+  private Optional<Node> sequence(Position at, int depth) {
     List<Node> items = new ArrayList<>();
     Position last = at;
-    while (parser.nextToken() != JsonToken.END_ARRAY) {
+    for (next(); !event.is(Event.ID.SequenceEnd); next()) {
       Optional<Node> item = node(depth + 1);
       if (item.isEmpty()) {
         return Optional.empty();
@@ -201,19 +226,20 @@ final class Composer {
   }
 
   /** Anchors and tags change what a reader of the file sees; plans say everything openly. */
-  private void adornments() throws IOException {
-    // The parser keeps the anchors of scalars to itself; no unquoted value begins with the sign.
-    String line = lines.get(at().line() - 1);
-    boolean sign = line.startsWith("&", at().column() - 1);
-    String anchor = parser.isCurrentAlias() ? null : parser.getObjectId();
-    boolean again = anchor != null && anchor.equals(lastAnchor);
-    lastAnchor = anchor;
-    if (sign || anchor != null && !again) {
+  private void adornments() {
+    boolean alias = event.is(Event.ID.Alias);
+    if (!alias && ((NodeEvent) event).getAnchor() != null) {
       refuse("“&” names an anchor, which plans do not have; quote the value or leave it out");
     }
-    if (parser.getTypeId() != null) {
+    if (tag() != null) {
       refuse("“!” gives a tag, which plans do not have; quote the value or leave it out");
     }
+  }
+
+  private String tag() {
+    return event instanceof CollectionStartEvent collection
+        ? collection.getTag()
+        : event instanceof ScalarEvent scalar ? scalar.getTag() : null;
   }
 
   /** Escapes in quotes can bring in what the raw text may not hold. */
@@ -241,19 +267,19 @@ final class Composer {
   }
 
   private Position at() {
-    return place(parser.currentTokenLocation());
+    return place(event.getStartMark());
   }
 
   /**
-   * Where the current token ends. The end of a list or mapping without brackets is no character of
+   * Where the current event ends. The end of a list or mapping without brackets is no character of
    * the file: the parser sees it at whatever comes next, so the last value inside decides.
    */
   private Position end(Position last) {
-    Position end = place(parser.currentLocation());
+    Position end = place(event.getEndMark());
     return end.compareTo(at()) == 0 || end.compareTo(last) < 0 ? last : end;
   }
 
-  private Position place(JsonLocation location) {
-    return YamlReader.place(location.getLineNr() - 1, location.getColumnNr() - 1, lines);
+  private Position place(Mark mark) {
+    return YamlReader.place(mark.getLine(), mark.getColumn(), lines);
   }
 }

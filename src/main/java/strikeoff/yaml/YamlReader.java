@@ -1,18 +1,13 @@
 package strikeoff.yaml;
 
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.dataformat.yaml.JacksonYAMLParseException;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
-import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
-import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
 import strikeoff.document.Bounds;
 import strikeoff.document.PlanPath;
 import strikeoff.document.Position;
@@ -31,10 +26,7 @@ public final class YamlReader {
 
   private YamlReader() {}
 
-  /**
-   * Sets up what the first plan needs: on JDK 25 the parser's tables of large numbers alone take as
-   * long as reading a plan.
-   */
+  /** Sets up what the first plan needs. */
   public static void prepare() {
     read("plan: none");
   }
@@ -160,58 +152,27 @@ public final class YamlReader {
   }
 
   private static Outcome compose(Mended text, Problems problems, Bounds bounds) {
-    try (YAMLParser parser = factory(bounds).createParser(text.text())) {
-      Composer composer = new Composer(parser, text, problems, bounds);
+    LoaderOptions options = new LoaderOptions();
+    options.setCodePointLimit(bounds.bytes() + 1);
+    Composer composer =
+        new Composer(
+            new ParserImpl(new StreamReader(text.text()), options), text, problems, bounds);
+    try {
       Optional<Node> root = composer.document();
       return composer.slip().isPresent()
           ? new Outcome(root, composer.fault(), composer.slip())
           : new Outcome(root, Optional.empty(), Optional.empty());
-    } catch (JsonProcessingException e) {
-      return Outcome.of(syntax(e, text.lines()));
     } catch (YAMLException e) {
-      return Outcome.of(fault(e, new Position(1, 1), text.lines()));
-    } catch (IOException e) {
-      throw new IllegalStateException("reading from memory cannot fail", e);
+      return Outcome.of(fault(e, text.lines()));
     }
   }
 
-  /** Every limit is stated here; the libraries' own defaults may change with their versions. */
-  private static YAMLFactory factory(Bounds bounds) {
-    int most = bounds.bytes() + 1;
-    LoaderOptions options = new LoaderOptions();
-    options.setCodePointLimit(most);
-    options.setNestingDepthLimit(bounds.depth() + 10);
-    options.setMaxAliasesForCollections(0);
-    return YAMLFactory.builder()
-        .loaderOptions(options)
-        .streamReadConstraints(
-            StreamReadConstraints.builder()
-                .maxNestingDepth(bounds.depth() + 10)
-                .maxDocumentLength(most)
-                .maxStringLength(most)
-                .maxNameLength(most)
-                // Numbers stay text here and are judged where they are read as quantities.
-                .maxNumberLength(most)
-                .build())
-        .build();
-  }
-
-  private static Fault syntax(JsonProcessingException e, List<String> lines) {
-    JsonLocation location = e.getLocation();
-    Position at =
-        location == null || location.getLineNr() < 1
-            ? new Position(1, 1)
-            : place(location.getLineNr() - 1, location.getColumnNr() - 1, lines);
-    return e instanceof JacksonYAMLParseException && e.getCause() instanceof YAMLException cause
-        ? fault(cause, at, lines)
-        : new Fault(e.getOriginalMessage(), "", at, at);
-  }
-
-  private static Fault fault(YAMLException e, Position fallback, List<String> lines) {
+  private static Fault fault(YAMLException e, List<String> lines) {
+    Position start = new Position(1, 1);
     if (!(e instanceof MarkedYAMLException m)) {
-      return new Fault(String.valueOf(e.getMessage()), "", fallback, fallback);
+      return new Fault(String.valueOf(e.getMessage()), "", start, start);
     }
-    Position at = place(m.getProblemMark(), lines).orElse(fallback);
+    Position at = place(m.getProblemMark(), lines).orElse(start);
     return new Fault(
         m.getProblem() == null ? "" : m.getProblem(),
         m.getContext() == null ? "" : m.getContext(),

@@ -3,6 +3,7 @@ package strikeoff.report.drawing;
 import gg.jte.Content;
 import gg.jte.TemplateOutput;
 import gg.jte.output.StringOutput;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.units.Visible;
@@ -143,7 +144,8 @@ public final class Svg implements Content {
     }
 
     void flush() {
-      out.writeContent(text.toString());
+      // Each word was made visible when it was escaped; nobody need look at all of them again.
+      out.writeBinaryContent(text.toString().getBytes(StandardCharsets.UTF_8));
     }
   }
 
