@@ -16,7 +16,9 @@ import strikeoff.report.page.Head;
 enum Assets implements Content {
   STYLE("report.css", "sha256-0x4SnrUNKQqeeMlpcKeY6o52Y9JA23RuHtvDZacuUHw="),
   PLAN_SCRIPT("plan.js", "sha256-T/28tVrF3ryhO7LkYVgmk5XcEUKkPG948c6cJOx7bOM="),
-  INDEX_SCRIPT("index.js", "sha256-jx61N/RIqxcmgDe9IT7+gzo0n8SZNz6NHTr8yRT7wpE=");
+  INDEX_SCRIPT("index.js", "sha256-jx61N/RIqxcmgDe9IT7+gzo0n8SZNz6NHTr8yRT7wpE="),
+  WALL_STYLE("wall.css", "sha256-AswROWerTu5p/Yozmm0NHXGR/BMj0VqjuPgV9xMy9LQ="),
+  WALL_SCRIPT("wall.js", "sha256-dfSEahr35KPNxDFxe2o/+aGcP581/SYJpeALliVwHPY=");
 
   private final String file;
   private final String hash;
@@ -32,13 +34,17 @@ enum Assets implements Content {
   }
 
   static Head head(PageMark mark, String title, Assets script) {
+    return head(mark, title, STYLE, script);
+  }
+
+  static Head head(PageMark mark, String title, Assets style, Assets script) {
     String policy =
         "default-src 'none'; style-src '"
-            + STYLE.hash
+            + style.hash
             + "'; script-src '"
             + script.hash
             + "'; base-uri 'none'; form-action 'none'";
-    return new Head(mark.generator(), title, policy, STYLE, script);
+    return new Head(mark.generator(), title, policy, style, script);
   }
 
   String hash() {

@@ -185,7 +185,21 @@ final class DayJobs {
             plan.cloth().closed() ? plan.cloth().length().mm() : Double.MAX_VALUE,
             plan.measures()),
         lines,
-        told || moves.isEmpty() ? "" : Phrase.capital(moves) + ".");
+        told || moves.isEmpty() ? "" : Phrase.capital(moves) + ".",
+        new DaySheet.Prints(
+            all.stream().map(i -> i.footprint().placement().id()).collect(Collectors.toSet()),
+            dries(all)));
+  }
+
+  /** The three limits as one sentence. */
+  private String dries(List<Impression> all) {
+    return "All of it: next frame on it from "
+        + WorkWords.reached(all, Film::frameSafe, day)
+        + "; lifted or moved from "
+        + WorkWords.reached(all, Film::liftSafe, day)
+        + "; fixed from "
+        + WorkWords.reached(all, Film::fixSafe, day)
+        + ".";
   }
 
   /** All films that lie on the cloth by then: it moves as a whole. */

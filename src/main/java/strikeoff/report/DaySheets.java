@@ -43,7 +43,7 @@ final class DaySheets {
   }
 
   /** A sheet hangs alone: it must not look as if all were well. */
-  private static DaySheet.Warning warning(Checked.Judged judged) {
+  static DaySheet.Warning warning(Checked.Judged judged) {
     long stops = judged.findings().stream().filter(Finding::blocks).count();
     int accepted = judged.acceptedStops();
     if (stops > 0) {
@@ -93,18 +93,18 @@ final class DaySheets {
     return sheets;
   }
 
-  private static Set<Integer> steps(List<DaySheet.Job> jobs) {
+  static Set<Integer> steps(List<DaySheet.Job> jobs) {
     return jobs.stream().map(DaySheet.Job::step).collect(Collectors.toSet());
   }
 
-  private static Optional<Moment> begins(List<DaySheet.Job> jobs) {
+  static Optional<Moment> begins(List<DaySheet.Job> jobs) {
     return jobs.stream()
         .flatMap(job -> job.lines().stream())
         .map(DaySheet.Line::begins)
         .min(Moment::compareTo);
   }
 
-  private static String title(PrintPlan plan, int day) {
+  static String title(PrintPlan plan, int day) {
     Hours.Day hours = plan.hours().of(day);
     StringBuilder title = new StringBuilder("Day " + day + ", " + clock(hours.opens()) + " to ");
     for (Hours.Break rest : hours.breaks()) {

@@ -6,6 +6,7 @@ import gg.jte.generated.precompiled.JteplanGenerated;
 import gg.jte.generated.precompiled.JteproblemGenerated;
 import gg.jte.generated.precompiled.JteproposalGenerated;
 import gg.jte.generated.precompiled.JterulesGenerated;
+import gg.jte.generated.precompiled.JtewallGenerated;
 import gg.jte.html.HtmlInterceptor;
 import gg.jte.html.HtmlTemplateOutput;
 import gg.jte.html.OwaspHtmlTemplateOutput;
@@ -75,6 +76,11 @@ public final class HtmlReport {
   /** The page that compares two versions of a plan or of a batch. */
   public static String comparison(Comparison comparison) {
     return text(rendered(JtecompareGenerated::render, ComparePages.of(comparison)));
+  }
+
+  /** The run of a plan as sheets for the wall, and nothing else. */
+  public static byte[] sheets(Checked.Judged judged) {
+    return rendered(JtewallGenerated::render, WallSheets.of(judged));
   }
 
   /** The page of a proposed run, beside the plan's own. */

@@ -12,7 +12,9 @@ public enum PageMark {
   /** The page that compares two versions. */
   COMPARE("strikeoff compare"),
   /** The page of a proposed run. */
-  PROPOSE("strikeoff propose");
+  PROPOSE("strikeoff propose"),
+  /** Sheets for the wall. */
+  SHEETS("strikeoff check --sheets");
 
   private static final String HEAD = "<!doctype html>\n<html lang=\"en\">\n<head>\n";
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.report.page.DaySheet.Job;
 import strikeoff.report.page.DaySheet.Line;
+import strikeoff.report.page.DaySheet.Prints;
 import strikeoff.report.page.DaySheet.Spot;
 import strikeoff.report.page.DaySheet.Where;
 
@@ -13,36 +14,51 @@ import strikeoff.report.page.DaySheet.Where;
  */
 final class SheetPages {
 
-  /** Height for jobs on a page and of their parts, in millimetres at the sheet's type size. */
-  private static final double PAGE = 204;
-
-  private static final double WARNING = 11;
-
-  /** Where the cloth lies when the sheet begins, in up to two rows. */
-  private static final double CLOTH = 11;
-
-  private static final double JOB = 6.8;
-  private static final double LINE = 6.1;
-  private static final double SMALL = 5.2;
-  private static final double SPACE = 1.5;
-  private static final int JOB_LETTERS = 62;
-  private static final int LINE_LETTERS = 44;
-  private static final int WIDE_LETTERS = 64;
-  private static final int NEXT_LETTERS = 36;
-  private static final int SMALL_LETTERS = 84;
-
   /** What a spot takes besides its letters. */
   private static final int SPOT_LETTERS = 6;
 
-  /** Spots stand in boxes, which take more height than words and do not break. */
-  private static final double SPOTS = 6.3;
+  private static final double SPACE = 1.5;
 
-  private static final int SPOTS_LETTERS = 72;
+  /**
+   * A size of type: heights in millimetres, and how many letters fill a row.
+   *
+   * @param page for jobs, on a page without a warning
+   * @param cloth where the cloth lies when the sheet begins, in up to two rows
+   * @param spots which stand in boxes, that take more height than words and do not break
+   * @param map of the cloth, where something is printed
+   * @param below true if what comes next stands below what is done, not beside it
+   */
+  private record Type(
+      double page,
+      double warning,
+      double cloth,
+      double job,
+      double line,
+      double small,
+      double spots,
+      double map,
+      int jobLetters,
+      int lineLetters,
+      int wideLetters,
+      int nextLetters,
+      int smallLetters,
+      int spotsLetters,
+      boolean below) {}
 
+  private static final Type REPORT =
+      new Type(204, 11, 11, 6.8, 6.1, 5.2, 6.3, 0, 62, 44, 64, 36, 84, 72, false);
+
+  /** 16 points and more; beside each line there is room to write. */
+  private static final Type WALL =
+      new Type(224, 14, 12, 8.2, 7.1, 6.3, 7.2, 26, 54, 38, 38, 44, 74, 66, true);
+
+  private final Type type;
   private final double room;
 
-  private SheetPages(double room) {
-    this.room = room;
+  private SheetPages(Type type, boolean warned, String minded) {
+    double cautions = minded.isEmpty() ? 0 : type.small() * (1 + rows(minded, type.smallLetters()));
+    this.type = type;
+    this.room = type.page() - type.cloth() - (warned ? type.warning() : 0) - cautions;
   }
 
   /**
@@ -50,8 +66,12 @@ final class SheetPages {
    * @param minded what is to be minded that day, of which each page tells what concerns it
    */
   static List<List<Job>> of(List<Job> jobs, boolean warned, String minded) {
-    double cautions = minded.isEmpty() ? 0 : SMALL * (1 + rows(minded, SMALL_LETTERS));
-    return new SheetPages(PAGE - CLOTH - (warned ? WARNING : 0) - cautions).pages(jobs);
+    return new SheetPages(REPORT, warned, minded).pages(jobs);
+  }
+
+  /** The same for type that is read at a metre. */
+  static List<List<Job>> forTheWall(List<Job> jobs, boolean warned, String minded) {
+    return new SheetPages(WALL, warned, minded).pages(jobs);
   }
 
   private List<List<Job>> pages(List<Job> jobs) {
@@ -103,33 +123,42 @@ final class SheetPages {
       }
     }
     Job last = part(job, parts, rest, lines);
-    parts.add(new Job(last.number(), last.what(), last.where(), last.lines(), job.after()));
+    parts.add(
+        new Job(
+            last.number(), last.what(), last.where(), last.lines(), job.after(), last.prints()));
     return parts;
   }
 
   private static Job part(Job job, List<Job> before, Where where, List<Line> lines) {
     String what = before.isEmpty() ? job.what() : job.what() + ", carried on";
-    return new Job(job.number(), what, where, lines, "");
+    return new Job(
+        job.number(), what, where, lines, "", before.isEmpty() ? job.prints() : Prints.NOTHING);
   }
 
-  private static double height(Job job) {
+  private double height(Job job) {
     int spots = 0;
     for (Spot spot : job.where().spots()) {
       spots += spot.number().length() + spot.at().length() + SPOT_LETTERS;
     }
+    boolean mapped = type.map() > 0 && !job.prints().placements().isEmpty();
     double height =
         3 * SPACE
-            + JOB * rows(job.what(), JOB_LETTERS)
-            + SPOTS * rows(job.where().words().length() + spots, SPOTS_LETTERS)
-            + SMALL * rows(job.where().frame(), SMALL_LETTERS)
-            + SMALL * rows(job.after(), SMALL_LETTERS);
+            + type.job() * rows(job.what(), type.jobLetters())
+            + (mapped
+                ? type.map() + type.small() * rows(job.prints().dries(), type.smallLetters())
+                : 0)
+            + type.spots() * rows(job.where().words().length() + spots, type.spotsLetters())
+            + type.small() * rows(job.where().frame(), type.smallLetters())
+            + type.small() * rows(job.after(), type.smallLetters());
     for (Line line : job.lines()) {
-      int left = line.next().isEmpty() ? WIDE_LETTERS : LINE_LETTERS;
-      int rows =
-          Math.max(
-              rows(line.what() + " " + line.with() + " · " + line.who(), left),
-              rows(line.next(), NEXT_LETTERS));
-      height += SPACE + LINE * rows;
+      int left = line.next().isEmpty() ? type.wideLetters() : type.lineLetters();
+      int does = rows(line.what() + " " + line.with() + " · " + line.who(), left);
+      int next = rows(line.next(), type.nextLetters());
+      height +=
+          SPACE
+              + (type.below()
+                  ? type.line() * does + type.small() * next
+                  : type.line() * Math.max(does, next));
     }
     return height;
   }

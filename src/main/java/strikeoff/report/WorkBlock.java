@@ -58,6 +58,23 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
     return first().step() == other.first().step() && first().set().equals(other.first().set());
   }
 
+  /**
+   * What one person does of it, and waits in what she works at or nobody does; nothing if others do
+   * all of it.
+   *
+   * @param others steps that others work at without her
+   */
+  Optional<WorkBlock> by(String person, Set<Integer> others, Timeline run) {
+    List<Task> own =
+        tasks.stream()
+            .filter(
+                task ->
+                    task.people().contains(person)
+                        || task.people().isEmpty() && !others.contains(task.step()))
+            .toList();
+    return own.isEmpty() ? Optional.empty() : Optional.of(block(own, run));
+  }
+
   /** The run's blocks in order of start; closed hours and queues are left out. */
   static List<WorkBlock> of(Timeline run) {
     List<List<Task>> blocks = new ArrayList<>();

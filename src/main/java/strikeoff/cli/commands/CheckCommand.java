@@ -60,6 +60,14 @@ final class CheckCommand implements Command {
               + " wrote there go, unless runs share it by --part; files that strikeoff didn't write"
               + " stay as they are.");
 
+  private final OptionSpec sheets =
+      Options.word(
+          "--sheets",
+          "DIR",
+          "Write a page of sheets for the wall for each plan into this folder: one page of paper for"
+              + " each person and half day, in large type. What else lies there is treated as with"
+              + " --reports.");
+
   private final OptionSpec formats =
       Options.formats(
           "text, json, sarif or junit, to a file or to standard output. May be given several"
@@ -155,6 +163,7 @@ final class CheckCommand implements Command {
     spec.addPositional(arguments)
         .addOption(filesFrom)
         .addOption(reports)
+        .addOption(sheets)
         .addOption(formats)
         .addOption(part)
         .addOption(stdinName)
@@ -260,6 +269,7 @@ final class CheckCommand implements Command {
     return new CheckRun.Settings(
         title(),
         Optional.ofNullable(reports.getValue()),
+        Optional.ofNullable(sheets.getValue()),
         Optional.ofNullable(part.getValue()),
         baseline,
         Optional.ofNullable(cacheFolder.<String>getValue()).map(this::cache),
@@ -305,6 +315,17 @@ final class CheckCommand implements Command {
     }
     if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
+    }
+    String wall = sheets.getValue();
+    if (wall != null && wall.isBlank()) {
+      misused("--sheets takes the name of a folder");
+    }
+    if (wall != null
+        && reports.getValue() != null
+        && here.resolve(wall)
+            .normalize()
+            .equals(here.resolve(reports.<String>getValue()).normalize())) {
+      misused("--sheets and --reports need a folder each, as their pages have the same names");
     }
     if (Optional.ofNullable(cacheFolder.<String>getValue()).filter(String::isBlank).isPresent()) {
       misused("--cache takes the name of a folder");

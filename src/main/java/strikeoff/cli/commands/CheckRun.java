@@ -32,6 +32,7 @@ import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.HtmlReport;
 import strikeoff.report.IndexEntry;
+import strikeoff.report.PageMark;
 import strikeoff.report.json.JsonReport;
 import strikeoff.report.outcome.Baseline;
 import strikeoff.report.outcome.Outcome;
@@ -55,10 +56,15 @@ final class CheckRun {
   private boolean looksFurther;
   private final Map<String, RuleInfo> rules = new HashMap<>();
 
+  /** Where sheets for the wall go. */
+  private final Optional<ReportFolder> wall;
+
   CheckRun(Surroundings here, Studios studios, Settings settings) {
     this.here = here;
     this.studios = studios;
     this.settings = settings;
+    this.wall =
+        settings.sheets().map(name -> new ReportFolder(here.resolve(name), PageMark.SHEETS));
     this.outputs =
         new Outputs<>(here, Formats.results(here, settings.reports()), settings.outputs());
   }
@@ -68,6 +74,7 @@ final class CheckRun {
    *
    * @param title what the batch is
    * @param reports the folder for HTML pages, as the user named it
+   * @param sheets the folder for sheets for the wall
    * @param part the part of the batch to check; empty for all
    * @param baseline an earlier run that findings are held against
    * @param cache results of earlier runs
@@ -76,6 +83,7 @@ final class CheckRun {
   record Settings(
       String title,
       Optional<String> reports,
+      Optional<String> sheets,
       Optional<Part> part,
       Optional<Baseline> baseline,
       Optional<ResultCache> cache,
@@ -139,6 +147,14 @@ final class CheckRun {
       trouble(settings.reports().get() + ": no reports can be written here: " + FileTrouble.of(e));
       return Exit.FAULT;
     }
+    try {
+      if (wall.isPresent()) {
+        open(wall.get(), places.values());
+      }
+    } catch (IOException e) {
+      trouble(settings.sheets().get() + ": no sheets can be written here: " + FileTrouble.of(e));
+      return Exit.FAULT;
+    }
     PlanText text = new PlanText(ink(), here.width(), settings.detail(), settings.maxFindings());
     Progress progress =
         new Progress(here, places.size(), here.watched() && places.size() >= LONG_BATCH);
@@ -182,6 +198,7 @@ final class CheckRun {
       if (indexed) {
         print("reports: " + Plain.line(settings.reports().get()) + "/index.html");
       }
+      settings.sheets().ifPresent(name -> print("sheets: " + Plain.line(name)));
     }
     outputs.text().flush();
     outputs.write(
@@ -240,7 +257,8 @@ final class CheckRun {
 
   /** What earlier runs kept, if a cache is used. */
   private Optional<KeptResults> kept() {
-    if (settings.cache().isEmpty()) {
+    // Sheets aren't kept: who hangs them up has changed the plan.
+    if (settings.cache().isEmpty() || wall.isPresent()) {
       return Optional.empty();
     }
     List<String> options =
@@ -274,7 +292,14 @@ final class CheckRun {
     Optional<KeptResults.Plan> read = kept.flatMap(k -> k.plan(plan));
     Optional<Told> known =
         read.flatMap(r -> kept.get().find(r))
-            .map(k -> new Told(Tally.Counted.of(k.outcome()), k.lines(), k.outcome(), k.page()));
+            .map(
+                k ->
+                    new Told(
+                        Tally.Counted.of(k.outcome()),
+                        k.lines(),
+                        k.outcome(),
+                        k.page(),
+                        Optional.empty()));
     if (known.isPresent()) {
       return done(known.get(), folder, place, false);
     }
@@ -304,13 +329,17 @@ final class CheckRun {
 
   /** What is told of a plan, wherever it stands in the batch. */
   private record Told(
-      Tally.Counted counted, List<String> lines, Outcome outcome, Optional<byte[]> page) {
+      Tally.Counted counted,
+      List<String> lines,
+      Outcome outcome,
+      Optional<byte[]> page,
+      Optional<byte[]> sheets) {
 
     /** The same with more to tell. */
     Told and(List<String> more) {
       List<String> all = new ArrayList<>(lines);
       all.addAll(more);
-      return new Told(counted, all, outcome, page);
+      return new Told(counted, all, outcome, page, sheets);
     }
   }
 
@@ -321,7 +350,10 @@ final class CheckRun {
         text.of(checked),
         Outcome.of(checked, 1, Optional.empty())
             .with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())),
-        folder.map(f -> HtmlReport.utf8(checked)));
+        folder.map(f -> HtmlReport.utf8(checked)),
+        wall.isPresent() && checked instanceof Checked.Judged judged
+            ? Optional.of(HtmlReport.sheets(judged))
+            : Optional.empty());
   }
 
   /**
@@ -330,6 +362,13 @@ final class CheckRun {
   private Done done(Told told, Optional<ReportFolder> folder, Place place, boolean last) {
     String link = "";
     Optional<String> trouble = Optional.empty();
+    if (told.sheets.isPresent()) {
+      try {
+        place.write(wall.orElseThrow(), told.sheets.get(), false);
+      } catch (IOException e) {
+        trouble = Optional.of(place.page + ": these sheets can't be written: " + FileTrouble.of(e));
+      }
+    }
     if (folder.isPresent()) {
       try {
         place.write(folder.get(), told.page.orElseThrow(), last);

@@ -52,9 +52,18 @@ public final class ReportFolder {
           "lpt3");
 
   private final Path folder;
+  private final PageMark mark;
 
   public ReportFolder(Path folder) {
+    this(folder, PageMark.CHECK);
+  }
+
+  /**
+   * @param mark by which its pages are known
+   */
+  public ReportFolder(Path folder, PageMark mark) {
     this.folder = folder;
+    this.mark = mark;
   }
 
   /**
@@ -196,8 +205,8 @@ public final class ReportFolder {
     }
   }
 
-  private static boolean isPage(Path file) {
-    return isPlainFile(file) && PageMark.CHECK.stands(Overwriting.beginning(file));
+  private boolean isPage(Path file) {
+    return isPlainFile(file) && mark.stands(Overwriting.beginning(file));
   }
 
   /** As another program makes a file whose name it wants to keep. */

@@ -1,6 +1,7 @@
 package strikeoff.report.page;
 
 import java.util.List;
+import java.util.Set;
 import strikeoff.day.Moment;
 
 /**
@@ -49,11 +50,18 @@ public record DaySheet(
    * @param what the set with its placements, or the task
    * @param where where on the cloth; {@link Where#NOWHERE} if nothing is placed
    * @param after when the cloth may be moved; empty if a line says so or nothing is printed
+   * @param prints what is printed; {@link Prints#NOTHING} for other work
    */
-  public record Job(String number, String what, Where where, List<Line> lines, String after) {
+  public record Job(
+      String number, String what, Where where, List<Line> lines, String after, Prints prints) {
 
     public Job {
       lines = List.copyOf(lines);
+    }
+
+    /** Work that prints nothing. */
+    public Job(String number, String what, Where where, List<Line> lines, String after) {
+      this(number, what, where, lines, after, Prints.NOTHING);
     }
 
     /** The plan's step, or 0 for what comes before the first one. */
@@ -65,7 +73,22 @@ public record DaySheet(
     }
 
     public Job numbered(String number) {
-      return new Job(number, what, where, lines, after);
+      return new Job(number, what, where, lines, after, prints);
+    }
+  }
+
+  /**
+   * What a job prints.
+   *
+   * @param placements ids of its placements
+   * @param dries when the last of its films reaches each of the three limits, as a sentence
+   */
+  public record Prints(Set<Integer> placements, String dries) {
+
+    public static final Prints NOTHING = new Prints(Set.of(), "");
+
+    public Prints {
+      placements = Set.copyOf(placements);
     }
   }
 

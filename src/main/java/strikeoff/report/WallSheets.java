@@ -1,0 +1,188 @@
+package strikeoff.report;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import strikeoff.care.Care;
+import strikeoff.check.Checked;
+import strikeoff.day.Moment;
+import strikeoff.day.Task;
+import strikeoff.day.facts.Timeline;
+import strikeoff.plan.Hours;
+import strikeoff.report.drawing.FittedWords;
+import strikeoff.report.drawing.StepMap;
+import strikeoff.report.page.DaySheet;
+import strikeoff.report.page.DaySheet.Job;
+import strikeoff.report.page.DaySheet.Line;
+import strikeoff.report.page.WallPage;
+
+/**
+ * The run as sheets that are read at a metre by somebody with wet gloves: for each day and person
+ * one page of paper, two where morning and afternoon don't fit one.
+ */
+final class WallSheets {
+
+  private static final int LONGEST_TITLE = 60;
+
+  private static final int NOON = 12 * 60;
+
+  private final Checked.Judged judged;
+  private final DaySheet.Warning warning;
+  private final WhereCloth cloth;
+
+  private WallSheets(Checked.Judged judged) {
+    this.judged = judged;
+    this.warning = DaySheets.warning(judged);
+    this.cloth = new WhereCloth(judged);
+  }
+
+  static WallPage of(Checked.Judged judged) {
+    return new WallPage(
+        Assets.head(
+            PageMark.SHEETS,
+            judged.plan().title() + ": sheets for the wall",
+            Assets.WALL_STYLE,
+            Assets.WALL_SCRIPT),
+        FittedWords.shortened(judged.plan().title(), LONGEST_TITLE),
+        judged.file(),
+        new WallSheets(judged).sheets());
+  }
+
+  private List<WallPage.Sheet> sheets() {
+    Timeline run = judged.facts().timeline();
+    Map<Integer, List<WorkBlock>> days = new TreeMap<>();
+    for (WorkBlock work : WorkBlock.of(run)) {
+      days.computeIfAbsent(work.start().day(), day -> new ArrayList<>()).add(work);
+    }
+    List<WallPage.Sheet> sheets = new ArrayList<>();
+    days.forEach(
+        (day, blocks) -> {
+          List<String> people =
+              judged.plan().crew().names().stream()
+                  .filter(name -> blocks.stream().anyMatch(b -> WorkWords.people(b).contains(name)))
+                  .toList();
+          if (people.size() < 2) {
+            String alone = judged.plan().crew().names().size() > 1 ? String.join("", people) : "";
+            sheets.addAll(day(day, alone, DayJobs.of(judged, day, blocks)));
+          } else {
+            for (String person : people) {
+              Set<Integer> others = withoutHer(person);
+              List<WorkBlock> own =
+                  blocks.stream().flatMap(block -> block.by(person, others, run).stream()).toList();
+              sheets.addAll(day(day, person, DayJobs.of(judged, day, own)));
+            }
+          }
+        });
+    return sheets;
+  }
+
+  private Set<Integer> withoutHer(String person) {
+    Set<Integer> others = new HashSet<>();
+    Set<Integer> hers = new HashSet<>();
+    for (Task task : judged.facts().timeline().tasks()) {
+      if (!task.people().isEmpty()) {
+        (task.people().contains(person) ? hers : others).add(task.step());
+      }
+    }
+    others.removeAll(hers);
+    return others;
+  }
+
+  /** In one page if that holds the day; else by half days, each in as many as it takes. */
+  private List<WallPage.Sheet> day(int day, String who, List<Job> jobs) {
+    Set<Integer> steps = DaySheets.steps(jobs);
+    String minded = Cautions.minded(judged.facts().care(), steps);
+    boolean warned = !warning.words().isEmpty();
+    List<List<Job>> pages = SheetPages.forTheWall(jobs, warned, minded);
+    if (pages.size() > 1) {
+      Hours.Day hours = judged.plan().hours().of(day);
+      int half = hours.breaks().isEmpty() ? NOON : hours.breaks().get(0).from();
+      Moment noon = Moment.of(day, half);
+      List<List<Job>> halves = new ArrayList<>();
+      for (boolean morning : new boolean[] {true, false}) {
+        List<Job> own = half(jobs, noon, morning);
+        if (!own.isEmpty()) {
+          halves.addAll(SheetPages.forTheWall(own, warned, minded));
+        }
+      }
+      // A page more only for the sake of noon helps nobody.
+      pages = halves.size() <= pages.size() + 1 ? halves : pages;
+    }
+    List<WallPage.Sheet> sheets = new ArrayList<>();
+    for (int i = 0; i < pages.size(); i++) {
+      sheets.add(
+          sheet(
+              day,
+              who,
+              pages.size() == 1 ? "" : "page " + (i + 1) + " of " + pages.size(),
+              pages.get(i)));
+    }
+    return sheets;
+  }
+
+  /**
+   * Lines of each job that begin in that half of the day; jobs without lines stay by the others.
+   */
+  private static List<Job> half(List<Job> jobs, Moment noon, boolean morning) {
+    List<Job> half = new ArrayList<>();
+    boolean before = true;
+    for (Job job : jobs) {
+      List<Line> lines =
+          job.lines().stream().filter(l -> l.begins().compareTo(noon) < 0 == morning).toList();
+      if (!job.lines().isEmpty()) {
+        before = job.lines().get(0).begins().compareTo(noon) < 0;
+      }
+      if (!lines.isEmpty() || job.lines().isEmpty() && before == morning) {
+        boolean carriedOn = !morning && lines.size() < job.lines().size();
+        half.add(
+            new Job(
+                job.number(),
+                carriedOn ? job.what() + ", carried on" : job.what(),
+                job.where(),
+                lines,
+                job.after(),
+                job.prints()));
+      }
+    }
+    return half;
+  }
+
+  private WallPage.Sheet sheet(int day, String who, String part, List<Job> jobs) {
+    Care care = judged.facts().care();
+    Set<Integer> steps = DaySheets.steps(jobs);
+    return new WallPage.Sheet(
+        DaySheets.title(judged.plan(), day),
+        who,
+        part,
+        warning,
+        first(jobs),
+        DaySheets.begins(jobs).map(cloth::at).orElse(""),
+        Cautions.worn(care, steps),
+        Cautions.minded(care, steps),
+        jobs.stream().map(this::work).collect(Collectors.toList()));
+  }
+
+  private static String first(List<Job> jobs) {
+    Optional<Line> first =
+        jobs.stream()
+            .flatMap(job -> job.lines().stream())
+            .min((a, b) -> a.begins().compareTo(b.begins()));
+    return first
+        .flatMap(line -> jobs.stream().filter(job -> job.lines().contains(line)).findFirst())
+        .map(job -> "First, at " + first.get().clock() + ": " + job.what() + ".")
+        .orElse("");
+  }
+
+  private WallPage.Work work(Job job) {
+    return new WallPage.Work(
+        job,
+        job.prints().placements().isEmpty()
+            ? null
+            : StepMap.of(judged.plan(), judged.facts().layout(), job.prints().placements()));
+  }
+}

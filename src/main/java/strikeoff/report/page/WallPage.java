@@ -1,0 +1,50 @@
+package strikeoff.report.page;
+
+import gg.jte.Content;
+import java.util.List;
+
+/**
+ * A plan's sheets for the wall, and nothing else.
+ *
+ * @param file the plan's, as the user named it
+ */
+public record WallPage(Head head, String title, String file, List<Sheet> sheets) {
+
+  public WallPage {
+    sheets = List.copyOf(sheets);
+  }
+
+  /**
+   * One page of paper: what one person does in half a day, or in a day where that fits.
+   *
+   * @param title day and hours
+   * @param who whose it is; empty where there is one person anyway
+   * @param part {@code page 1 of 2}; empty where there is one
+   * @param first what comes first, with its time
+   * @param cloth where the cloth lies then; empty if it was never laid before
+   * @param wear what to have at hand; may be empty
+   * @param mind what can hurt; may be empty
+   */
+  public record Sheet(
+      String title,
+      String who,
+      String part,
+      DaySheet.Warning warning,
+      String first,
+      String cloth,
+      String wear,
+      String mind,
+      List<Work> work) {
+
+    public Sheet {
+      work = List.copyOf(work);
+    }
+  }
+
+  /**
+   * One job.
+   *
+   * @param map the cloth with what is printed; null where nothing is
+   */
+  public record Work(DaySheet.Job job, Content map) {}
+}
