@@ -13,6 +13,7 @@ import strikeoff.facts.Facts;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Narrowed;
+import strikeoff.findings.PointsGiven;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
 import strikeoff.findings.SinceBaseline;
@@ -40,6 +41,8 @@ public sealed interface Checked {
    * @param policies names of the policy files that applied, from the top down
    * @param changes what they made of the findings
    * @param narrowed which rules were left out, if not all were asked
+   * @param points what it gets by a studio's marks; empty without any, where a rule failed, and
+   *     where some were left out
    * @param since what became of an earlier run's findings, if one is the baseline
    */
   record Judged(
@@ -52,7 +55,8 @@ public sealed interface Checked {
       List<String> policies,
       List<PolicyChange> changes,
       Optional<Narrowed> narrowed,
-      Optional<SinceBaseline> since)
+      Optional<SinceBaseline> since,
+      Optional<PointsGiven> points)
       implements Checked {
 
     /** A plan that was judged by all rules. */
@@ -74,6 +78,7 @@ public sealed interface Checked {
           failedRules,
           policies,
           changes,
+          Optional.empty(),
           Optional.empty(),
           Optional.empty());
     }
@@ -99,7 +104,33 @@ public sealed interface Checked {
     /** The same with findings that say more. */
     public Judged with(List<Finding> findings) {
       return new Judged(
-          file, plan, source, facts, findings, failedRules, policies, changes, narrowed, since);
+          file,
+          plan,
+          source,
+          facts,
+          findings,
+          failedRules,
+          policies,
+          changes,
+          narrowed,
+          since,
+          points);
+    }
+
+    /** The same with what it gets. */
+    public Judged marked(Optional<PointsGiven> marks) {
+      return new Judged(
+          file,
+          plan,
+          source,
+          facts,
+          findings,
+          failedRules,
+          policies,
+          changes,
+          narrowed,
+          since,
+          marks);
     }
 
     /** The same, held against an earlier run. */
@@ -114,7 +145,8 @@ public sealed interface Checked {
           policies,
           changes,
           narrowed,
-          Optional.of(baseline));
+          Optional.of(baseline),
+          points);
     }
 
     /** The same as some rules alone would judge it. */
@@ -129,7 +161,8 @@ public sealed interface Checked {
           policies,
           changes.stream().filter(c -> rules.asks(c.what())).toList(),
           Optional.of(rules),
-          since);
+          since,
+          Optional.empty());
     }
 
     @Override

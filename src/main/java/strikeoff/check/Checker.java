@@ -274,14 +274,15 @@ public record Checker(
     }
     failedRules.removeIf(f -> studio.isOff(f.rule()));
     return new Checked.Judged(
-        name,
-        plan,
-        source,
-        facts,
-        findings,
-        failedRules,
-        studio.files(),
-        studio.changes(reported, plan.measures()));
+            name,
+            plan,
+            source,
+            facts,
+            findings,
+            failedRules,
+            studio.files(),
+            studio.changes(reported, plan.measures()))
+        .marked(failedRules.isEmpty() ? studio.points(findings) : Optional.empty());
   }
 
   private List<Finding> findings(

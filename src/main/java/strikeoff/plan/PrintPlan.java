@@ -22,6 +22,7 @@ import strikeoff.units.Measures;
  * @param acceptances findings that the printer accepts, with a reason
  * @param assumptions every value that the plan left open, with what was taken instead
  * @param measures in whose units its figures are told
+ * @param by who made the plan, may be empty
  */
 public record PrintPlan(
     String title,
@@ -42,7 +43,52 @@ public record PrintPlan(
     List<Protection> protection,
     List<Acceptance> acceptances,
     List<Assumption> assumptions,
-    Measures measures) {
+    Measures measures,
+    String by) {
+
+  /** Of whom nobody says who made it. */
+  public PrintPlan(
+      String title,
+      String notes,
+      Cloth cloth,
+      Map<String, Seam> seams,
+      Table table,
+      Room room,
+      Crew crew,
+      Hours hours,
+      Handling handling,
+      Equipment equipment,
+      Map<String, Screen> screens,
+      Map<String, Paste> pastes,
+      Map<String, Design> designs,
+      Map<String, Arrangement> arrangements,
+      List<Step> run,
+      List<Protection> protection,
+      List<Acceptance> acceptances,
+      List<Assumption> assumptions,
+      Measures measures) {
+    this(
+        title,
+        notes,
+        cloth,
+        seams,
+        table,
+        room,
+        crew,
+        hours,
+        handling,
+        equipment,
+        screens,
+        pastes,
+        designs,
+        arrangements,
+        run,
+        protection,
+        acceptances,
+        assumptions,
+        measures,
+        "");
+  }
 
   public PrintPlan {
     seams = Ordered.copy(seams);
@@ -106,7 +152,8 @@ public record PrintPlan(
         protection,
         acceptances,
         assumptions,
-        measures);
+        measures,
+        by);
   }
 
   /**

@@ -14,9 +14,9 @@ import strikeoff.report.page.Head;
  * might smuggle in.
  */
 enum Assets implements Content {
-  STYLE("report.css", "sha256-0x4SnrUNKQqeeMlpcKeY6o52Y9JA23RuHtvDZacuUHw="),
+  STYLE("report.css", "sha256-ZsfvBa4DWIy0Cfka7yxuHbD5aHDIhZXrM+UkRHe9FDA="),
   PLAN_SCRIPT("plan.js", "sha256-T/28tVrF3ryhO7LkYVgmk5XcEUKkPG948c6cJOx7bOM="),
-  INDEX_SCRIPT("index.js", "sha256-jx61N/RIqxcmgDe9IT7+gzo0n8SZNz6NHTr8yRT7wpE="),
+  INDEX_SCRIPT("index.js", "sha256-x5UXmS8v7d0KGBc63YkKeohw2DO/y73rVhWt/ytn67k="),
   WALL_STYLE("wall.css", "sha256-AswROWerTu5p/Yozmm0NHXGR/BMj0VqjuPgV9xMy9LQ="),
   WALL_SCRIPT("wall.js", "sha256-dfSEahr35KPNxDFxe2o/+aGcP581/SYJpeALliVwHPY=");
 

@@ -60,7 +60,14 @@ public final class HtmlReport {
    * @param entries in the order to list them
    */
   public static String index(String title, List<IndexEntry> entries) {
-    IndexPage page = IndexPages.of(title, entries);
+    return index(title, entries, false);
+  }
+
+  /**
+   * @param byPupil whether plans are grouped by whose they are, rather than by folder
+   */
+  public static String index(String title, List<IndexEntry> entries, boolean byPupil) {
+    IndexPage page = IndexPages.of(title, entries, byPupil);
     return text(bounded(JteindexGenerated::render, page, page::cut));
   }
 

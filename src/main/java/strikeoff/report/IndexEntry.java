@@ -12,6 +12,7 @@ import strikeoff.day.facts.Timeline;
 import strikeoff.document.Problem;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Narrowed;
+import strikeoff.findings.PointsGiven;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
@@ -33,6 +34,8 @@ import strikeoff.report.outcome.Outcome;
  * @param passed findings that only a policy keeps from being stops
  * @param narrowed which rules were left out, if not all were asked
  * @param since what became of an earlier run's findings, if one is the baseline
+ * @param by who made the plan, as it says; empty if it doesn't
+ * @param points what it gets by a studio's marks, if there are any
  * @param trouble why it couldn't be judged: the first mistake and its line; empty if it was
  */
 public record IndexEntry(
@@ -47,6 +50,8 @@ public record IndexEntry(
     int passed,
     Optional<Narrowed> narrowed,
     Optional<SinceBaseline> since,
+    String by,
+    Optional<PointsGiven> points,
     String trouble) {
 
   private static final int LONGEST_TROUBLE = 200;
@@ -73,6 +78,8 @@ public record IndexEntry(
           0,
           Optional.empty(),
           Optional.empty(),
+          "",
+          Optional.empty(),
           trouble(checked));
     }
     Map<RuleInfo, Integer> findings = new LinkedHashMap<>();
@@ -96,6 +103,8 @@ public record IndexEntry(
         judged.passed(),
         judged.narrowed(),
         judged.since(),
+        judged.plan().by(),
+        judged.points(),
         "");
   }
 
@@ -113,6 +122,12 @@ public record IndexEntry(
         + ": "
         + FittedWords.shortened(message, LONGEST_TROUBLE)
         + (more == 0 ? "" : " (and " + more + " more)");
+  }
+
+  /** Whose it is: who made it, or else the folder it lies in. */
+  String pupil() {
+    String folder = folder();
+    return by.isEmpty() ? folder.substring(folder.lastIndexOf('/') + 1) : by;
   }
 
   /** The folder it lies in, as its file's name has it; empty if none. */
@@ -151,6 +166,8 @@ public record IndexEntry(
         PolicyChange.passed(plan.changes()),
         narrowed.filter(n -> plan.figures().isPresent()),
         baseline && plan.figures().isPresent() ? Optional.of(since(plan)) : Optional.empty(),
+        plan.by(),
+        plan.points(),
         plan.figures().isPresent()
             ? ""
             : plan.mistakes().isEmpty()

@@ -6,8 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import strikeoff.check.Verdict;
+import strikeoff.findings.PointsGiven;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.report.drawing.MarkShapes;
@@ -23,9 +25,25 @@ final class IndexPages {
 
   private static final int WORST = 3;
 
+  /** Names as people look for them. */
+  private static final Comparator<String> AS_READ =
+      String.CASE_INSENSITIVE_ORDER.thenComparing(Comparator.naturalOrder());
+
   private IndexPages() {}
 
   static IndexPage of(String title, List<IndexEntry> entries) {
+    return of(title, entries, false);
+  }
+
+  /**
+   * @param byPupil whether plans are grouped by whose they are, rather than by folder
+   */
+  static IndexPage of(String title, List<IndexEntry> listed, boolean byPupil) {
+    List<IndexEntry> entries = new ArrayList<>(listed);
+    if (byPupil) {
+      entries.sort(Comparator.comparing(IndexEntry::pupil, AS_READ));
+    }
+    Function<IndexEntry, String> group = byPupil ? IndexEntry::pupil : IndexEntry::folder;
     List<IndexPage.RuleRow> rules = rules(entries);
     return new IndexPage(
         Assets.head(PageMark.CHECK, title + ": print plans checked", Assets.INDEX_SCRIPT),
@@ -37,16 +55,20 @@ final class IndexPages {
             .map(n -> n.text() + ".")
             .orElse(""),
         figures(entries),
-        new Listed<>(entries.stream().map(IndexPages::row).toList(), 0),
+        new Listed<>(entries.stream().map(e -> row(e, group.apply(e))).toList(), 0),
         rules,
         choices(rules),
-        new Listed<>(folders(entries), 0));
+        new Listed<>(folders(entries, group), 0),
+        byPupil ? "Pupil" : "Folder",
+        byPupil ? pupils(entries) : List.of(),
+        entries.stream().anyMatch(e -> e.points().isPresent()));
   }
 
   /** A folder of one plan has nothing to compare. */
-  private static List<IndexPage.Folder> folders(List<IndexEntry> entries) {
+  private static List<IndexPage.Folder> folders(
+      List<IndexEntry> entries, Function<IndexEntry, String> group) {
     Map<String, List<IndexEntry>> byFolder = new TreeMap<>();
-    entries.forEach(e -> byFolder.computeIfAbsent(e.folder(), key -> new ArrayList<>()).add(e));
+    entries.forEach(e -> byFolder.computeIfAbsent(group.apply(e), key -> new ArrayList<>()).add(e));
     if (byFolder.size() < 2) {
       return List.of();
     }
@@ -58,6 +80,34 @@ final class IndexPages {
           }
         });
     return folders;
+  }
+
+  /** Each pupil's plans taken together. */
+  private static List<IndexPage.Pupil> pupils(List<IndexEntry> entries) {
+    Map<String, List<IndexEntry>> byPupil = new TreeMap<>(AS_READ);
+    entries.forEach(e -> byPupil.computeIfAbsent(e.pupil(), key -> new ArrayList<>()).add(e));
+    List<IndexPage.Pupil> pupils = new ArrayList<>();
+    byPupil.forEach(
+        (name, own) ->
+            pupils.add(
+                new IndexPage.Pupil(
+                    name.isEmpty() ? "." : name,
+                    own.size(),
+                    (int) count(own, Verdict.PRINTABLE),
+                    own.stream().mapToInt(e -> e.count(Severity.STOP)).sum(),
+                    own.stream().mapToInt(e -> e.count(Severity.RISK)).sum(),
+                    sum(own))));
+    return pupils;
+  }
+
+  /** As {@code 31.5 of 40}; empty if there are none. */
+  private static String sum(List<IndexEntry> entries) {
+    List<PointsGiven> all = entries.stream().flatMap(e -> e.points().stream()).toList();
+    return all.isEmpty()
+        ? ""
+        : Numbers.plain(all.stream().mapToDouble(PointsGiven::points).sum(), 2)
+            + " of "
+            + Numbers.plain(all.stream().mapToDouble(PointsGiven::of).sum(), 2);
   }
 
   private static String sentence(List<IndexEntry> entries) {
@@ -83,7 +133,7 @@ final class IndexPages {
     return entries.stream().filter(e -> e.verdict() == verdict).count();
   }
 
-  private static IndexPage.Row row(IndexEntry entry) {
+  private static IndexPage.Row row(IndexEntry entry, String group) {
     List<RuleInfo> rules = List.copyOf(entry.findings().keySet());
     List<RuleInfo> open = entry.open();
     return new IndexPage.Row(
@@ -92,6 +142,7 @@ final class IndexPages {
         entry.link(),
         PlanPages.cssClass(entry.verdict()),
         verdict(entry),
+        verdictNote(entry),
         order(entry.verdict()),
         count(entry, Severity.STOP),
         count(entry, Severity.RISK),
@@ -104,22 +155,30 @@ final class IndexPages {
         Math.max(0, open.size() - WORST),
         entry.accepted().stream().limit(WORST).map(IndexPages::accepted).toList(),
         Math.max(0, entry.accepted().size() - WORST),
-        entry.folder().isEmpty() ? "." : entry.folder(),
+        group.isEmpty() ? "." : group,
+        entry.by(),
+        entry.points().map(PointsGiven::text).orElse(""),
+        entry.points().map(PointsGiven::points).orElse(-1.0),
+        entry.points().map(PointsGiven::reasons).orElse(""),
         entry.trouble());
   }
 
   private static String verdict(IndexEntry entry) {
     String words = Phrase.capital(entry.verdict().text(entry.accepted(Severity.STOP)));
-    String judged =
-        entry.since().map(s -> "; " + s.counted()).orElse("")
-            + entry.narrowed().map(n -> "; " + n.counted()).orElse("");
     return entry.passed() == 0
-        ? words + judged
+        ? words
         : words
             + "; a policy lets "
             + (entry.passed() == 1 ? "1 stop" : entry.passed() + " stops")
-            + " pass"
-            + judged;
+            + " pass";
+  }
+
+  /** By what the verdict is held. */
+  private static String verdictNote(IndexEntry entry) {
+    List<String> notes = new ArrayList<>();
+    entry.since().ifPresent(since -> notes.add(since.counted()));
+    entry.narrowed().ifPresent(n -> notes.add(n.counted()));
+    return String.join("; ", notes);
   }
 
   private static IndexPage.Count count(IndexEntry entry, Severity severity) {

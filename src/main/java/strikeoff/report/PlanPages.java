@@ -50,11 +50,7 @@ final class PlanPages {
         Listed.of(findings.accepted(), Listed.ROWS),
         judged.acceptedStops(),
         judged.narrowed().map(n -> n.text() + ".").orElse(""),
-        judged
-            .since()
-            .filter(since -> !since.gone().isEmpty())
-            .map(since -> "Gone since the baseline: " + String.join(", ", since.gone()) + ".")
-            .orElse(""),
+        remarks(judged),
         judged.changes().stream().map(PolicyChange::text).toList(),
         judged.failedRules().stream().map(f -> f.rule() + ": " + f.what()).toList(),
         Listed.of(
@@ -77,6 +73,30 @@ final class PlanPages {
         PageWords.all());
   }
 
+  private static List<String> remarks(Checked.Judged judged) {
+    List<String> remarks = new ArrayList<>();
+    judged
+        .points()
+        .filter(points -> !points.taken().isEmpty())
+        .ifPresent(
+            points ->
+                remarks.add(
+                    "Points: "
+                        + points.text()
+                        + " ("
+                        + points.where()
+                        + "). Taken: "
+                        + points.reasons()
+                        + "."));
+    judged
+        .since()
+        .filter(since -> !since.gone().isEmpty())
+        .ifPresent(
+            since ->
+                remarks.add("Gone since the baseline: " + String.join(", ", since.gone()) + "."));
+    return remarks;
+  }
+
   static String cssClass(Verdict verdict) {
     return verdict.text().replace(' ', '-');
   }
@@ -93,6 +113,7 @@ final class PlanPages {
       figures.add(new Figure("Impressions", Integer.toString(run.impressions().size())));
       figures.add(new Figure("Sets", Integer.toString(sets(judged.plan(), run))));
     }
+    judged.points().ifPresent(points -> figures.add(new Figure("Points", points.text())));
     figures.add(
         new Figure("Copies", Integer.toString(judged.facts().layout().placements().size())));
     return figures;

@@ -10,6 +10,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
+import strikeoff.findings.Finding;
+import strikeoff.findings.PointsGiven;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Reported;
 import strikeoff.findings.RuleInfo;
@@ -25,6 +28,7 @@ import strikeoff.units.Measures;
  *
  * @param policy limits and defaults, tables unchanged
  * @param files names of the files, from the top down; empty if there is none
+ * @param marks how plans are marked, by the nearest file that says so
  * @param limits those that are not as they come with the program
  */
 public record Studio(
@@ -34,7 +38,8 @@ public record Studio(
     List<Setting<Accepting>> accepting,
     Stock stock,
     List<String> files,
-    List<ChangedLimit> limits) {
+    List<ChangedLimit> limits,
+    Optional<Setting<Marks>> marks) {
 
   public Studio {
     limits = List.copyOf(limits);
@@ -46,7 +51,8 @@ public record Studio(
 
   /** No policy file. */
   public static Studio plain(Policy builtIn) {
-    return new Studio(builtIn, Map.of(), Map.of(), List.of(), Stock.NONE, List.of(), List.of());
+    return new Studio(
+        builtIn, Map.of(), Map.of(), List.of(), Stock.NONE, List.of(), List.of(), Optional.empty());
   }
 
   /**
@@ -62,6 +68,7 @@ public record Studio(
     Map<String, Setting<String>> off = new LinkedHashMap<>();
     List<Setting<Accepting>> accepting = new ArrayList<>();
     Stock stock = Stock.NONE;
+    Optional<Setting<Marks>> marks = Optional.empty();
     List<String> names = new ArrayList<>();
     for (StudioFile file : files) {
       limits.putAll(file.limits());
@@ -78,6 +85,7 @@ public record Studio(
           .forEach(off::remove);
       file.accepting().ifPresent(accepting::add);
       stock = stock.under(file.stock());
+      marks = file.marks().or(nearest(marks));
       names.add(file.name());
       if (file.holdsBelow()) {
         break;
@@ -87,7 +95,11 @@ public record Studio(
         new Policy(limits, defaults, builtIn.groups(), builtIn.fibres(), builtIn.substances());
     changed.values().removeIf(ChangedLimit::isNone);
     return new Studio(
-        policy, severities, off, accepting, stock, names, List.copyOf(changed.values()));
+        policy, severities, off, accepting, stock, names, List.copyOf(changed.values()), marks);
+  }
+
+  private static <T> Supplier<Optional<T>> nearest(Optional<T> known) {
+    return () -> known;
   }
 
   /** A limit that a file sets. */
@@ -138,6 +150,11 @@ public record Studio(
     }
     limits.forEach(limit -> changes.add(limit.told(units)));
     return changes;
+  }
+
+  /** What a plan gets here; empty where nobody marks plans. */
+  public Optional<PointsGiven> points(List<Finding> findings) {
+    return marks.map(m -> m.value().of(findings, m.where()));
   }
 
   /** The rule as it counts here. */

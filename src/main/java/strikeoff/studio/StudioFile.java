@@ -21,6 +21,7 @@ import strikeoff.policy.Limit;
  * @param severities what rules' findings count as instead, by rule
  * @param off rules that aren't judged, with the reason
  * @param accepting which findings may be accepted; empty if the file doesn't say
+ * @param marks how plans are marked, if the file says so
  * @param holdsBelow true if no file further down may change anything
  */
 public record StudioFile(
@@ -33,6 +34,7 @@ public record StudioFile(
     Map<String, Setting<String>> off,
     Optional<Setting<Accepting>> accepting,
     Stock stock,
+    Optional<Setting<Marks>> marks,
     boolean holdsBelow) {
 
   public StudioFile {

@@ -1,11 +1,14 @@
 package strikeoff.studio;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import strikeoff.document.Position;
 import strikeoff.findings.Severity;
 import strikeoff.plan.yaml.Stock;
@@ -28,6 +31,11 @@ import strikeoff.yaml.YamlReading;
 
 /** Reads a policy file as strictly as a plan: every mistake at once, each with its place. */
 public final class StudioReader {
+
+  private static final int MOST_POINTS = 1000;
+
+  /** Hundredths are fine enough for any class. */
+  private static final Pattern POINTS = Pattern.compile("[0-9]{1,6}(\\.[0-9]{1,2})?");
 
   private static final Map<String, Severity> SEVERITIES = new LinkedHashMap<>();
 
@@ -113,6 +121,7 @@ public final class StudioReader {
             each(f, "off", "the rules that are off", this::off),
             f.item("accept").map(i -> new Setting<>(accepting(f), where(i))),
             Stock.read(f, builtIn, name),
+            f.item("marks").map(i -> new Setting<>(marks(i), where(i))),
             f.optional("holds below", ValueKinds.yesNo()).orElse(false));
     f.done();
     return file;
@@ -211,6 +220,59 @@ public final class StudioReader {
     return othersNotRun
         && slash > 0
         && rules.stream().noneMatch(r -> r.startsWith(rule.substring(0, slash + 1)));
+  }
+
+  private Marks marks(Item item) {
+    Fields f = Fields.of(item, "the marks", reading);
+    int full = f.required("full", points(1));
+    Map<Severity, Integer> severities = new EnumMap<>(Severity.class);
+    SEVERITIES.forEach(
+        (word, severity) ->
+            f.optional(word, points(0)).ifPresent(p -> severities.put(severity, p)));
+    Map<String, Integer> named =
+        each(
+            f,
+            "rules",
+            "points by rule or family",
+            (key, all, i) -> {
+              if (!isKnown(key) && !isFamily(key)) {
+                List<String> known = new ArrayList<>(families());
+                known.addAll(rules);
+                all.wrongKey(key, unknown("rule or family", key, known));
+                return Optional.empty();
+              }
+              return all.optional(key, points(0));
+            });
+    boolean eachFinding = f.optional("each finding", ValueKinds.yesNo()).orElse(false);
+    f.done();
+    return new Marks(full, severities, named, eachFinding);
+  }
+
+  private List<String> families() {
+    return rules.stream().map(r -> r.substring(0, r.indexOf('/'))).distinct().toList();
+  }
+
+  /** One of the studio's own may be among rules that aren't run. */
+  private boolean isFamily(String name) {
+    return families().contains(name) || othersNotRun && name.matches("[a-z-]+");
+  }
+
+  /** Points, in hundredths. */
+  private static Expected<Integer> points(int least) {
+    String words = "points from " + least + " to " + MOST_POINTS + ", such as 4 or 0.5";
+    return ValueKinds.scalar(
+        words,
+        least,
+        text -> {
+          if (!POINTS.matcher(text).matches()) {
+            return Parsed.refused(
+                words + " were expected, and " + Script.quoted(text) + " is none");
+          }
+          int hundredths = new BigDecimal(text).movePointRight(2).intValueExact();
+          return hundredths < 100 * least || hundredths > 100 * MOST_POINTS
+              ? Parsed.refused(words + " were expected")
+              : Parsed.value(hundredths);
+        });
   }
 
   private Accepting accepting(Fields f) {

@@ -50,6 +50,14 @@ public final class StudioSchema {
     return text.replace(
             mark("rules"),
             rules.stream().map(r -> PlanSchema.quoted(r.id())).collect(Collectors.joining(", ")))
+        .replace(
+            mark("families"),
+            rules.stream()
+                .map(RuleInfo::family)
+                .distinct()
+                .sorted()
+                .map(PlanSchema::quoted)
+                .collect(Collectors.joining(", ")))
         .replace(mark("others"), PlanSchema.quoted(others ? otherFamilies(rules) : "^(?!)"))
         .replace(mark("quantities") + ": true", quantities(builtIn))
         .replace(

@@ -18,6 +18,7 @@
       risks: Number(element.cells[3].dataset.n),
       advice: Number(element.cells[4].dataset.n),
       finish: Number(element.dataset.finish),
+      points: Number(element.dataset.points),
     },
   }));
 
@@ -66,7 +67,7 @@
     button.type = "button";
     button.textContent = head.textContent;
     head.replaceChildren(button);
-    const numbers = ["stops", "risks", "advice"].includes(head.dataset.sort);
+    const numbers = ["stops", "risks", "advice", "points"].includes(head.dataset.sort);
     button.addEventListener("click", () => {
       const before = head.getAttribute("aria-sort");
       sort(head, before === null ? numbers : before === "ascending");

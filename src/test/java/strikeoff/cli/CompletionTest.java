@@ -65,6 +65,7 @@ class CompletionTest {
   void wordsBehindAnOptionAreCompletedAsTheyAreTyped() throws Exception {
     assertThat(completed("check", "--fail-on", ""))
         .containsExactly("stop", "risk", "advice", "none");
+    assertThat(completed("check", "--by", "")).containsExactly("folder", "pupil");
     assertThat(completed("check", "--color", "a")).containsExactly("auto", "always");
   }
 

@@ -165,6 +165,8 @@ class HtmlReportTest {
                 0,
                 Optional.empty(),
                 Optional.empty(),
+                "",
+                Optional.empty(),
                 "Line 2: unknown key"));
     Document page = Jsoup.parse(HtmlReport.index("class", entries));
     assertThat(page.select("#plans tbody tr")).hasSize(3);

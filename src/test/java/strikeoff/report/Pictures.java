@@ -50,6 +50,8 @@ final class Pictures {
             0,
             Optional.empty(),
             Optional.empty(),
+            "",
+            Optional.empty(),
             "Line 2: unknown key"));
     Policy policy = PolicyReader.builtIn();
     for (int i = 1; i < arguments.length; i++) {

@@ -70,7 +70,7 @@ final class CheckCommand implements Command {
 
   private final OptionSpec formats =
       Options.formats(
-          "text, json, sarif or junit, to a file or to standard output. May be given several"
+          "text, json, sarif, junit or csv, to a file or to standard output. May be given several"
               + " times. Text goes to standard output unless another format does.");
 
   private final OptionSpec part =
@@ -94,6 +94,8 @@ final class CheckCommand implements Command {
           "--baseline",
           "FILE",
           "JSON of an earlier check: what it found already is told as old and fails nothing.");
+
+  private final OptionSpec by = Options.groups();
 
   private final OptionSpec cacheFolder =
       Options.word(
@@ -169,6 +171,7 @@ final class CheckCommand implements Command {
         .addOption(stdinName)
         .addOption(failOn)
         .addOption(baselineFile)
+        .addOption(by)
         .addOption(cacheFolder)
         .addOption(cacheSize);
     narrowing.addTo(spec);
@@ -275,6 +278,7 @@ final class CheckCommand implements Command {
         Optional.ofNullable(cacheFolder.<String>getValue()).map(this::cache),
         bounds(),
         studioOptions.units(),
+        by.getValue(),
         Options.outputs(formats),
         detail(),
         usual.colour(),

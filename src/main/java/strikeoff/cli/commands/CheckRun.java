@@ -78,6 +78,7 @@ final class CheckRun {
    * @param part the part of the batch to check; empty for all
    * @param baseline an earlier run that findings are held against
    * @param cache results of earlier runs
+   * @param by what the index is grouped by
    * @param bounds how much of a plan is taken in
    */
   record Settings(
@@ -89,6 +90,7 @@ final class CheckRun {
       Optional<ResultCache> cache,
       Bounds bounds,
       UnitChoice units,
+      Groups by,
       List<Output> outputs,
       Detail detail,
       Colouring colour,
@@ -185,7 +187,14 @@ final class CheckRun {
         .ifPresent(why -> Complaint.say(here, "results can't be kept in the cache: " + why));
     boolean indexed =
         folder.isPresent()
-            && folder.get().index(settings.title(), entries, studios.rules(), this::trouble);
+            && folder
+                .get()
+                .index(
+                    settings.title(),
+                    entries,
+                    studios.rules(),
+                    settings.by() == Groups.PUPIL,
+                    this::trouble);
     if (!settings.detail().verdictsAlone()) {
       tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
       studios

@@ -12,6 +12,7 @@ import strikeoff.report.compare.CompareJson;
 import strikeoff.report.compare.Comparison;
 import strikeoff.report.json.JsonReport;
 import strikeoff.report.junit.JunitReport;
+import strikeoff.report.outcome.PlanTable;
 import strikeoff.report.outcome.Results;
 import strikeoff.report.sarif.SarifReport;
 
@@ -25,6 +26,7 @@ final class Formats {
     RESULTS.put("json", JsonReport::text);
     RESULTS.put("sarif", SarifReport::text);
     RESULTS.put("junit", JunitReport::text);
+    RESULTS.put("csv", PlanTable::text);
     COMPARISONS.put("html", HtmlReport::comparison);
     COMPARISONS.put("json", CompareJson::text);
   }

@@ -43,9 +43,12 @@ final class JoinCommand implements Command {
               + " wrote: copy them there.");
 
   private final OptionSpec formats =
-      Options.formats("text, json, sarif or junit, to a file or to standard output, as in check.");
+      Options.formats(
+          "text, json, sarif, junit or csv, to a file or to standard output, as in check.");
 
   private final OptionSpec failOn = Options.failOn();
+
+  private final OptionSpec by = Options.groups();
 
   private final Usual usual = new Usual();
 
@@ -58,7 +61,7 @@ final class JoinCommand implements Command {
 
   JoinCommand(Surroundings here) {
     this.here = here;
-    spec.addPositional(files).addOption(reports).addOption(formats).addOption(failOn);
+    spec.addPositional(files).addOption(reports).addOption(formats).addOption(failOn).addOption(by);
     usual.addTo(spec);
     Options.exits(
         spec,
@@ -161,7 +164,11 @@ final class JoinCommand implements Command {
       return false;
     }
     return folder.index(
-        results.title(), entries, results.rules(), trouble -> trouble(trouble, exits));
+        results.title(),
+        entries,
+        results.rules(),
+        by.getValue() == Groups.PUPIL,
+        trouble -> trouble(trouble, exits));
   }
 
   private void trouble(String what, List<Exit> exits) {

@@ -150,6 +150,17 @@ final class Options {
     return outputs == null ? List.of() : outputs;
   }
 
+  /** How plans of an index are grouped. */
+  static OptionSpec groups() {
+    return oneOf(
+        Groups.class,
+        "--by",
+        "GROUP",
+        "folder",
+        "Group the plans of the index by folder (${DEFAULT-VALUE}) or by pupil: by who made the plan, as"
+            + " its key “by” says, else by the folder it lies in.");
+  }
+
   static OptionSpec failOn() {
     return oneOf(
         FailOn.class,

@@ -26,6 +26,7 @@ import strikeoff.cli.text.Surroundings;
 import strikeoff.report.PageMark;
 import strikeoff.report.json.JsonMark;
 import strikeoff.report.junit.JunitMark;
+import strikeoff.report.outcome.PlanTable;
 
 /**
  * Keeps what a run writes apart from what it reads, from what people wrote themselves, and from one
@@ -159,6 +160,7 @@ public final class Overwriting {
       case "json" -> is(file, JsonMark::stands);
       case "sarif" -> is(file, JsonMark::standsSarif);
       case "junit" -> is(file, JunitMark::stands);
+      case "csv" -> begins.startsWith(PlanTable.HEAD);
       case Output.RUN_PAGE -> PageMark.PROPOSE.stands(begins);
       case Output.TEXT -> isText(begins, end(file));
       default -> PageMark.COMPARE.stands(begins);

@@ -178,8 +178,22 @@ public final class ReportFolder {
    */
   public boolean index(
       String title, List<IndexEntry> entries, List<RuleInfo> rules, Consumer<String> trouble) {
+    return index(title, entries, rules, false, trouble);
+  }
+
+  /**
+   * The same.
+   *
+   * @param byPupil whether plans are grouped by whose they are, rather than by folder
+   */
+  public boolean index(
+      String title,
+      List<IndexEntry> entries,
+      List<RuleInfo> rules,
+      boolean byPupil,
+      Consumer<String> trouble) {
     tried(RULES, HtmlReport.rules(rules, PolicyReader.builtIn()), trouble);
-    byte[] index = HtmlReport.index(title, entries).getBytes(StandardCharsets.UTF_8);
+    byte[] index = HtmlReport.index(title, entries, byPupil).getBytes(StandardCharsets.UTF_8);
     return tried(INDEX, index, trouble);
   }
 

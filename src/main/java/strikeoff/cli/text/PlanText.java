@@ -117,6 +117,13 @@ public record PlanText(Ink ink, int width, Detail detail, int most) {
       lines.add("  " + ink.of(Verdict.NOT_CHECKED, "RULE FAILED") + "  " + fault.rule());
       lines.addAll(Plain.wrap(BODY, BODY, fault.what(), width));
     }
+    plan.points()
+        .ifPresent(
+            points -> {
+              lines.add("");
+              String reasons = points.reasons().isEmpty() ? "" : "; taken: " + points.reasons();
+              lines.addAll(Plain.wrap("  Points: ", BODY, points.text() + reasons, width));
+            });
     plan.since()
         .filter(since -> !since.gone().isEmpty())
         .ifPresent(

@@ -137,6 +137,7 @@ public final class PlanReader {
 
     String title = f.required("plan", ValueKinds.text("the plan's title", LONGEST_TITLE));
     String notes = f.optional("notes", ValueKinds.text("a text", LONGEST_NOTES)).orElse("");
+    String by = f.optional("by", ValueKinds.text("who made the plan", LONGEST_TITLE)).orElse("");
     ClothPart clothPart = new ClothPart(draft);
     int before = reading.problems().count();
     Cloth cloth = clothPart.cloth(f);
@@ -178,7 +179,8 @@ public final class PlanReader {
             worn,
             acceptances,
             assumptions.all(reading, measures),
-            measures);
+            measures,
+            by);
     f.done();
     return plan;
   }

@@ -22,6 +22,7 @@ import strikeoff.document.Position;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Grade;
 import strikeoff.findings.Narrowed;
+import strikeoff.findings.PointsGiven;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.outcome.Figures;
@@ -206,9 +207,23 @@ public final class JsonReading {
             tree.perhaps("figures", JsonReading::figures),
             tree.perhaps("policies", p -> p.list(Tree::text)).orElse(List.of()),
             tree.perhaps("policyChanges", c -> c.list(JsonReading::change)).orElse(List.of()),
-            tree.perhaps("gone", g -> g.list(JsonReading::found)).orElse(List.of()));
+            tree.perhaps("gone", g -> g.list(JsonReading::found)).orElse(List.of()),
+            tree.perhaps("by", Tree::text).orElse(""),
+            tree.perhaps("points", JsonReading::points));
     Consistency.verdict(tree, plan);
     return plan;
+  }
+
+  private static PointsGiven points(Tree tree) {
+    return new PointsGiven(
+        tree.number("points"),
+        tree.number("of"),
+        tree.at("where").text(),
+        tree.at("taken")
+            .list(
+                t ->
+                    new PointsGiven.Taken(
+                        ruleId(t.at("rule")), t.at("findings").count(1), t.number("points"))));
   }
 
   private static PolicyChange change(Tree tree) {

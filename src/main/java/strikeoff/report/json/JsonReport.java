@@ -8,6 +8,7 @@ import strikeoff.check.Verdict;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Grade;
 import strikeoff.findings.Narrowed;
+import strikeoff.findings.PointsGiven;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
@@ -141,6 +142,9 @@ public final class JsonReport {
     if (plan.report().isPresent()) {
       json.put("report", plan.report().get());
     }
+    if (!plan.by().isEmpty()) {
+      json.put("by", plan.by());
+    }
     json.put("verdict", FormatWords.of(plan.verdict())).put("sentence", plan.sentence());
     json.list(
         "findings",
@@ -178,6 +182,9 @@ public final class JsonReport {
             }
           });
     }
+    if (plan.points().isPresent()) {
+      json.object("points", p -> points(p, plan.points().get()));
+    }
     if (!plan.gone().isEmpty()) {
       json.list(
           "gone",
@@ -190,6 +197,21 @@ public final class JsonReport {
     if (plan.figures().isPresent()) {
       json.object("figures", f -> figures(f, plan.figures().get()));
     }
+  }
+
+  private static void points(Json json, PointsGiven points) throws IOException {
+    json.put("points", points.points()).put("of", points.of()).put("where", points.where());
+    json.list(
+        "taken",
+        list -> {
+          for (PointsGiven.Taken taken : points.taken()) {
+            list.item(
+                t ->
+                    t.put("rule", taken.rule())
+                        .put("findings", taken.findings())
+                        .put("points", taken.points()));
+          }
+        });
   }
 
   private static void change(Json json, PolicyChange change) throws IOException {

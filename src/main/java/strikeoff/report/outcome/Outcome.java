@@ -15,6 +15,7 @@ import strikeoff.findings.FailedRule;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Place;
+import strikeoff.findings.PointsGiven;
 import strikeoff.findings.PolicyChange;
 
 /**
@@ -33,6 +34,8 @@ import strikeoff.findings.PolicyChange;
  * @param policies names of the policy files that applied, from the top down
  * @param changes what they made of its findings
  * @param gone findings that the baseline had and the plan has no more
+ * @param by who made the plan, as it says; empty if it doesn't
+ * @param points what it gets by a studio's marks, if there are any
  */
 public record Outcome(
     int number,
@@ -48,7 +51,9 @@ public record Outcome(
     Optional<Figures> figures,
     List<String> policies,
     List<PolicyChange> changes,
-    List<Found> gone) {
+    List<Found> gone,
+    String by,
+    Optional<PointsGiven> points) {
 
   /** A plan that no policy file applied to. */
   public Outcome(
@@ -77,7 +82,9 @@ public record Outcome(
         figures,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        "",
+        Optional.empty());
   }
 
   public Outcome {
@@ -103,6 +110,8 @@ public record Outcome(
     Optional<Figures> figures = Optional.empty();
     List<String> policies = List.of();
     List<PolicyChange> changes = List.of();
+    String by = "";
+    Optional<PointsGiven> points = Optional.empty();
     if (checked instanceof Checked.Judged judged) {
       title = judged.plan().title();
       Keys keys = new Keys(judged.plan());
@@ -110,6 +119,8 @@ public record Outcome(
       failedRules = judged.failedRules();
       policies = judged.policies();
       changes = judged.changes();
+      by = judged.plan().by();
+      points = judged.points();
       figures = Optional.of(Figures.of(judged));
     } else if (checked instanceof Checked.Unreadable unreadable) {
       unreadable.problems().forEach(p -> mistakes.add(mistake(p, unreadable.lines())));
@@ -130,7 +141,9 @@ public record Outcome(
         figures,
         policies,
         changes,
-        List.of());
+        List.of(),
+        by,
+        points);
   }
 
   /** Ids of the rules that found something, or failed; empty if none judged it. */
@@ -160,7 +173,9 @@ public record Outcome(
         figures,
         policies,
         changes,
-        gone);
+        gone,
+        by,
+        points);
   }
 
   /** The same with what the baseline had besides. */
@@ -179,7 +194,9 @@ public record Outcome(
         figures,
         policies,
         changes,
-        gone);
+        gone,
+        by,
+        points);
   }
 
   private static Found found(Finding finding, Keys keys, SourceMap source) {

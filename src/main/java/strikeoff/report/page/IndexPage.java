@@ -14,6 +14,9 @@ import java.util.stream.Collectors;
  * @param narrowed that only some rules judged; empty if all did
  * @param rules how many plans each rule trips
  * @param choices rules that can be filtered by
+ * @param groups what plans are grouped by: Folder or Pupil
+ * @param pupils whose plans they are, if they are grouped so
+ * @param marked whether any plan gets points
  * @param folders the folders with several plans, if there is more than one, each with its own rules
  */
 public record IndexPage(
@@ -25,12 +28,16 @@ public record IndexPage(
     Listed<Row> rows,
     List<RuleRow> rules,
     List<RuleChoice> choices,
-    Listed<Folder> folders) {
+    Listed<Folder> folders,
+    String groups,
+    List<Pupil> pupils,
+    boolean marked) {
 
   public IndexPage {
     figures = List.copyOf(figures);
     rules = List.copyOf(rules);
     choices = List.copyOf(choices);
+    pupils = List.copyOf(pupils);
   }
 
   /** The same with so many times fewer plans, those that fare worst, and fewer folders. */
@@ -54,8 +61,18 @@ public record IndexPage(
         new Listed<>(left, rows.more() + rows.shown().size() - left.size()),
         rules,
         choices,
-        folders.cut(times));
+        folders.cut(times),
+        groups,
+        pupils,
+        marked);
   }
+
+  /**
+   * A pupil's plans taken together.
+   *
+   * @param points what they get, of the full marks together; empty without marks
+   */
+  public record Pupil(String name, int plans, int printable, int stops, int risks, String points) {}
 
   /** A rule to filter by, and how many plans it trips. */
   public record RuleChoice(String rule, int plans) {}
@@ -83,6 +100,7 @@ public record IndexPage(
    *
    * @param link address of its report, relative; empty if it has none
    * @param verdict a class for the style sheet
+   * @param verdictNote by what it is held; may be empty
    * @param verdictOrder worst first, for sorting
    * @param finish for sorting, in minutes; -1 if it doesn't run
    * @param tripped ids of all its rules with findings, separated by blanks
@@ -92,6 +110,10 @@ public record IndexPage(
    * @param accepted what the plan accepts, worst first
    * @param moreAccepted how many of it are not among these
    * @param folder it lies in; may be empty
+   * @param by who made it; may be empty
+   * @param points what it gets; empty without marks
+   * @param pointsSort the same, for sorting; -1 without marks
+   * @param pointsReasons why not all of them
    * @param trouble why it couldn't be judged; empty if it was
    */
   public record Row(
@@ -100,6 +122,7 @@ public record IndexPage(
       String link,
       String verdict,
       String verdictWords,
+      String verdictNote,
       int verdictOrder,
       Count stops,
       Count risks,
@@ -113,6 +136,10 @@ public record IndexPage(
       List<Accepted> accepted,
       int moreAccepted,
       String folder,
+      String by,
+      String points,
+      double pointsSort,
+      String pointsReasons,
       String trouble) {
 
     public Row {

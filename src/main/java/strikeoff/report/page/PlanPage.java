@@ -11,7 +11,7 @@ import strikeoff.report.drawing.RunChart;
  * @param accepted what the plan accepts, stops first
  * @param acceptedStops how many of those are stops
  * @param narrowed that only some rules judged; empty if all did
- * @param gone findings of the baseline that are there no more, in a sentence; may be empty
+ * @param remarks what the findings come to: points, and what is gone since the baseline
  * @param policy what a studio's policy made of the findings, in sentences
  * @param failedRules rules that failed on this plan
  * @param legend the pastes with their colours
@@ -32,7 +32,7 @@ public record PlanPage(
     Listed<FindingCard> accepted,
     int acceptedStops,
     String narrowed,
-    String gone,
+    List<String> remarks,
     List<String> policy,
     List<String> failedRules,
     Listed<Cell> legend,
@@ -48,6 +48,7 @@ public record PlanPage(
   public PlanPage {
     figures = List.copyOf(figures);
     findings = List.copyOf(findings);
+    remarks = List.copyOf(remarks);
     policy = List.copyOf(policy);
     failedRules = List.copyOf(failedRules);
     tables = List.copyOf(tables);
@@ -69,7 +70,7 @@ public record PlanPage(
         accepted.cut(times),
         acceptedStops,
         narrowed,
-        gone,
+        remarks,
         policy,
         failedRules,
         legend.cut(times),

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.check.Verdict;
 import strikeoff.findings.FailedRule;
 import strikeoff.findings.Narrowed;
+import strikeoff.findings.PointsGiven;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Since;
@@ -71,7 +72,9 @@ class JsonReportTest {
               each.figures(),
               first ? List.of("plans/studio.yaml") : each.policies(),
               first ? changes() : each.changes(),
-              first ? found.findings() : List.of()));
+              first ? found.findings() : List.of(),
+              first ? "Wren" : "",
+              first ? Optional.of(points()) : Optional.empty()));
     }
     List<RuleInfo> rules = new ArrayList<>(demo.rules());
     RuleInfo any = rules.get(0);
@@ -118,6 +121,12 @@ class JsonReportTest {
             one.acceptLine(),
             Optional.of(Since.UPDATED)));
     return found;
+  }
+
+  private static PointsGiven points() {
+    String id = DemoResults.all().rules().get(0).id();
+    return new PointsGiven(
+        17.5, 20, "plans/studio.yaml, line 7", List.of(new PointsGiven.Taken(id, 3, 2.5)));
   }
 
   private static List<PolicyChange> changes() {
