@@ -15,6 +15,17 @@ public sealed interface Workplace {
     public int number() {
       return step.number();
     }
+
+    /** A run has each number once; all that a step holds need not be asked for it. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof InStep in && in.number() == number();
+    }
+
+    @Override
+    public int hashCode() {
+      return number();
+    }
   }
 
   /** What is there as long as the plan is worked on. */

@@ -19,6 +19,12 @@ public record Footprint(
     Geometry image,
     Geometry frame) {
 
+  /** A placement has each separation once; outlines need not be asked for it. */
+  @Override
+  public int hashCode() {
+    return 31 * placement.hashCode() + separation.number();
+  }
+
   /** The same of a paste that is mixed otherwise. */
   public Footprint with(Paste other) {
     return new Footprint(placement, separation, screen, other, image, frame);
