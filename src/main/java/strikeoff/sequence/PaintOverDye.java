@@ -48,4 +48,9 @@ public record PaintOverDye(
   public boolean covers(List<String> names) {
     return paints.containsAll(names);
   }
+
+  /** True if it is that step which fixes the dye afterwards. */
+  public boolean fixedIn(String step) {
+    return fix.filter(step::equals).isPresent();
+  }
 }
