@@ -7,14 +7,20 @@ import strikeoff.document.PlanPath;
  * When the print room is open, day by day. Days beyond the list repeat its last entry.
  *
  * @param days opening hours of day 1, day 2 …; at least one
+ * @param dates when those days are
  */
-public record Hours(List<Day> days, PlanPath path) {
+public record Hours(List<Day> days, Dates dates, PlanPath path) {
 
   public Hours {
     days = List.copyOf(days);
     if (days.isEmpty()) {
       throw new IllegalArgumentException("no opening hours");
     }
+  }
+
+  /** Of days without dates. */
+  public Hours(List<Day> days, PlanPath path) {
+    this(days, Dates.NONE, path);
   }
 
   /** The hours of a day, counted from 1. */

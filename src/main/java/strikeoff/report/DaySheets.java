@@ -12,6 +12,7 @@ import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.day.Moment;
 import strikeoff.findings.Finding;
+import strikeoff.plan.Dates;
 import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 import strikeoff.report.drawing.FittedWords;
@@ -106,7 +107,9 @@ final class DaySheets {
 
   static String title(PrintPlan plan, int day) {
     Hours.Day hours = plan.hours().of(day);
-    StringBuilder title = new StringBuilder("Day " + day + ", " + clock(hours.opens()) + " to ");
+    String date = plan.hours().dates().of(day).map(on -> ", " + Dates.text(on)).orElse("");
+    StringBuilder title =
+        new StringBuilder("Day " + day + date + ", " + clock(hours.opens()) + " to ");
     for (Hours.Break rest : hours.breaks()) {
       title.append(clock(rest.from())).append(" and ").append(clock(rest.to())).append(" to ");
     }

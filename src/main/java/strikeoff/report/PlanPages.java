@@ -1,8 +1,10 @@
 package strikeoff.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
@@ -11,6 +13,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
 import strikeoff.findings.PolicyChange;
+import strikeoff.plan.Dates;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.report.drawing.ClothDrawing;
@@ -105,9 +108,24 @@ final class PlanPages {
     Timeline run = judged.facts().timeline();
     List<Figure> figures = new ArrayList<>();
     if (!run.tasks().isEmpty()) {
-      figures.add(new Figure("Starts", run.start().text()));
+      Dates dates = judged.plan().hours().dates();
+      figures.add(new Figure("Starts", run.start().text(), on(dates.of(run.start().day()))));
+      String after = afterWork(run, judged.plan().measures());
+      String on = on(dates.of(run.finish().day()));
       figures.add(
-          new Figure("Ends", run.finish().text(), afterWork(run, judged.plan().measures())));
+          new Figure(
+              "Ends",
+              run.finish().text(),
+              on.isEmpty() || after.isEmpty() ? on + after : on + "; " + after));
+      dates
+          .latestStart(run.finish().day())
+          .ifPresent(
+              latest ->
+                  figures.add(
+                      new Figure(
+                          "Begin by",
+                          Dates.text(latest),
+                          "to be done by " + Dates.text(dates.finishBy().orElseThrow()))));
       figures.add(new Figure("Work", run.handsOn().text()));
       figures.add(new Figure("Waiting", run.waiting().text()));
       figures.add(new Figure("Impressions", Integer.toString(run.impressions().size())));
@@ -117,6 +135,10 @@ final class PlanPages {
     figures.add(
         new Figure("Copies", Integer.toString(judged.facts().layout().placements().size())));
     return figures;
+  }
+
+  private static String on(Optional<LocalDate> date) {
+    return date.map(Dates::text).orElse("");
   }
 
   /** What goes on by itself when everybody has gone; empty if nothing does. */

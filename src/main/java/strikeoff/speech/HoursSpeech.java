@@ -3,11 +3,13 @@ package strikeoff.speech;
 import java.util.List;
 import java.util.stream.Collectors;
 import strikeoff.day.facts.CriticalChain;
+import strikeoff.day.facts.DatesHeld;
 import strikeoff.day.facts.DayEnd;
 import strikeoff.day.facts.IdleHand;
 import strikeoff.day.facts.RunFigures;
 import strikeoff.day.facts.StepLength;
 import strikeoff.day.facts.WaitingShare;
+import strikeoff.plan.Dates;
 import strikeoff.units.Measures;
 
 /** Says how days end, what fills them and what would shorten them. */
@@ -132,5 +134,25 @@ public final class HoursSpeech {
         ? "Split it by `only:` or `colours:` into several steps with `- end of day` between them,"
             + " let others help with `by:`, or open the room longer"
         : "Make it shorter, or open the room longer";
+  }
+
+  /** The date on which a run begins. */
+  public static String begins(DatesHeld dates) {
+    return Dates.text(dates.startOn());
+  }
+
+  /** The date on which it ends. */
+  public static String ends(DatesHeld dates) {
+    return Dates.text(dates.finish());
+  }
+
+  /** The date by which it is to be done. */
+  public static String by(DatesHeld dates) {
+    return Dates.text(dates.finishBy());
+  }
+
+  /** The last date on which it may begin for that. */
+  public static String latest(DatesHeld dates) {
+    return Dates.text(dates.latestStart());
   }
 }

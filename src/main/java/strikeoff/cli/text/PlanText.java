@@ -15,6 +15,7 @@ import strikeoff.findings.Place;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
 import strikeoff.findings.Sources;
+import strikeoff.plan.Dates;
 
 /**
  * Says what came of one plan, line by line.
@@ -93,6 +94,21 @@ public record PlanText(Ink ink, int width, Detail detail, int most) {
 
   private void judged(Checked.Judged plan, List<String> lines) {
     policy(plan.changes(), lines);
+    Dates dates = plan.plan().hours().dates();
+    dates
+        .latestStart(plan.facts().timeline().finish().day())
+        .ifPresent(
+            latest ->
+                lines.addAll(
+                    Plain.wrap(
+                        "  ",
+                        BODY,
+                        "Begin on "
+                            + Dates.text(latest)
+                            + " at the latest, to be done by "
+                            + Dates.text(dates.finishBy().orElseThrow())
+                            + ".",
+                        width)));
     boolean titles = detail != Detail.FULL && plan.of(Severity.ADVICE).count() > ADVICE_IN_FULL;
     int told = 0;
     boolean afterBrief = false;

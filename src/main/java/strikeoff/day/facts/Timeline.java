@@ -130,6 +130,7 @@ public record Timeline(
     evidence.addAll(FramesOnBoards.all(day, plan));
     evidence.add(figures);
     evidence.addAll(WaitingShare.of(day.use(), figures));
+    evidence.addAll(DatesHeld.of(day.finish(), plan));
     return evidence;
   }
 

@@ -1,5 +1,7 @@
 package strikeoff.plan.yaml;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +11,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.plan.Crew;
+import strikeoff.plan.Dates;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Equipment;
 import strikeoff.plan.Handling;
@@ -32,6 +35,11 @@ import strikeoff.yaml.ValueKinds;
 
 /** Reads what a print room has: table, air, people, hours, and how long each handling takes. */
 final class RoomPart {
+
+  /** Years of four digits that anybody plans for. */
+  private static final int FIRST_YEAR = 1900;
+
+  private static final int LAST_YEAR = 2999;
 
   private static final int MOST_STATIONS = 1000;
   private static final int MOST_PEOPLE = 20;
@@ -184,7 +192,31 @@ final class RoomPart {
         ValueKinds.scalar("opening hours such as 09:00-17:00", standIn, RoomPart::day);
     List<Hours.Day> days =
         assumptions.or(root, "hours", ValueKinds.oneOrMore(day), "hours", "opening hours");
-    return new Hours(days.isEmpty() ? List.of(standIn) : days, root.path().key("hours"));
+    Expected<LocalDate> date =
+        ValueKinds.scalar("a date such as 2027-03-06", LocalDate.EPOCH, RoomPart::date);
+    Dates dates = new Dates(root.optional("start on", date), root.optional("finish by", date));
+    return new Hours(days.isEmpty() ? List.of(standIn) : days, dates, root.path().key("hours"));
+  }
+
+  /** Year, month and day as ISO 8601 writes them; no other order is the same everywhere. */
+  private static Parsed<LocalDate> date(String text) {
+    try {
+      LocalDate date = LocalDate.parse(text);
+      return date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR
+          ? Parsed.refused(
+              "a year from "
+                  + FIRST_YEAR
+                  + " to "
+                  + LAST_YEAR
+                  + " was expected, not "
+                  + date.getYear())
+          : Parsed.value(date);
+    } catch (DateTimeParseException e) {
+      return Parsed.refused(
+          "a date such as 2027-03-06, year, month and day, was expected; "
+              + Script.quoted(text)
+              + " is none");
+    }
   }
 
   /** Stretches of work with breaks between them. */

@@ -47,6 +47,9 @@
 [condition][day.EndlessWait]a step can never start=EndlessWait()
 [condition][day.facts.NotInRoom]a step asks for equipment that is not there=NotInRoom(asked > 0)
 [condition][day.facts.NotInRoom]- called {resource}=equipment == {resource}
+[condition][day.facts.DatesHeld]a run is to be done by a date=DatesHeld()
+[condition][day.facts.DatesHeld]- ending more than {number} days after it=daysLate > {number}
+[condition][day.facts.DatesHeld]- taking more than {number} days=days > {number}
 [condition][day.facts.LongestFrame]a frame is the longest one of a step=LongestFrame()
 [condition][day.facts.LongestFrame]- with a side longer than {length}=side.base() > {length}
 [condition][day.facts.LongestFrame]- with fewer than {number} hands=hands < {number}
