@@ -7,6 +7,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.paste.SodaLife;
 import strikeoff.units.Mass;
+import strikeoff.units.Range;
 
 /**
  * What alkali dye finds where it is soaked, batched or steamed.
@@ -20,9 +21,9 @@ import strikeoff.units.Mass;
  * @param sodaForBath soda ash that makes a soak's water a bath of the usual strength
  * @param saltForBath salt that such a bath lacks to keep dye on a print; empty if it has enough, or
  *     if no dye lies on the cloth yet
- * @param instead how the print is steamed instead, as an instruction without a full stop, on cloth
- *     that soda harms; else empty
- * @param weighedIn what a kilogram of paste takes of alkali, in words
+ * @param protein true on silk and wool, which are steamed with baking soda alone
+ * @param weighedIn g of alkali that recipes hold in a kilogram
+ * @param steam true if it is steamed, false for a batch
  * @param edits what writes alkali, and salt for a bath, into the plan; none on such cloth, nor for
  *     a paste of which no recipe tells what is in it
  * @param path of the fix step
@@ -37,8 +38,9 @@ public record AlkaliForDye(
     List<Related> related,
     Optional<Mass> sodaForBath,
     Optional<Mass> saltForBath,
-    Optional<String> instead,
-    String weighedIn,
+    boolean protein,
+    Range weighedIn,
+    boolean steam,
     List<List<Edit>> edits,
     PlanPath path)
     implements Evidence {

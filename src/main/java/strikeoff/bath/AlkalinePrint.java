@@ -8,18 +8,18 @@ import strikeoff.evidence.Evidence;
  * A print with its alkali in it that goes into a bath.
  *
  * @param dyes the pastes concerned
- * @param from where the alkali is, in words: in the paste, or in the cloth
+ * @param inCloth true if the alkali is in the cloth, from a soak before; false if in the paste
  * @param alkaline true if the bath holds alkali too
- * @param holds what the bath holds, in words
+ * @param salt true if the bath holds salt
  * @param related the pastes, or the soak that brought the alkali
  * @param path of the bath
  */
 public record AlkalinePrint(
     int step,
     List<String> dyes,
-    String from,
+    boolean inCloth,
     boolean alkaline,
-    String holds,
+    boolean salt,
     List<Related> related,
     PlanPath path)
     implements Evidence {

@@ -15,12 +15,7 @@ import strikeoff.units.Temperature;
 record Binder(List<Paste> paints, Policy policy) {
 
   /** The coolest temperature, or the shortest time, with the paint that asks for it. */
-  record Ask<T>(T value, String paint, boolean label) {
-
-    String basis() {
-      return label ? "as its label says" : "as an acrylic binder does";
-    }
-  }
+  record Ask<T>(T value, String paint, boolean label) {}
 
   Ask<Temperature> coolest() {
     return paints.stream()

@@ -13,7 +13,7 @@ import strikeoff.units.Share;
  * Prints that are to fix damp in a batch, of pastes that hold urea or whose recipe doesn't say.
  *
  * @param step number of the batch
- * @param urea what is known of their urea, as a clause
+ * @param ureaKnown true if they hold urea, false if that is not written
  * @param wrapped how dry they are when it starts
  * @param humidity of the room that they dried in
  * @param path of the step
@@ -21,7 +21,7 @@ import strikeoff.units.Share;
 public record DriedBeforeBatch(
     int step,
     List<String> pastes,
-    String urea,
+    boolean ureaKnown,
     Wrapped wrapped,
     Share humidity,
     List<String> marks,
@@ -53,7 +53,7 @@ public record DriedBeforeBatch(
                         new DriedBeforeBatch(
                             fix.number(),
                             FixingRun.names(pastes),
-                            urea(pastes, work),
+                            pastes.stream().allMatch(p -> UreaNeed.dose(p, work).isPresent()),
                             wrapped,
                             work.plan().room().humidity(),
                             FixingRun.placements(
@@ -64,10 +64,5 @@ public record DriedBeforeBatch(
       }
     }
     return all;
-  }
-
-  private static String urea(List<Paste> pastes, FixingRun work) {
-    boolean known = pastes.stream().allMatch(p -> UreaNeed.dose(p, work).isPresent());
-    return known ? "it holds urea" : "whether it holds urea is not written";
   }
 }

@@ -16,8 +16,7 @@ import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
-import strikeoff.units.Measures;
-import strikeoff.units.PerKilogram;
+import strikeoff.units.Range;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -83,8 +82,9 @@ final class Dyes {
                 .toList(),
             soda,
             salt,
-            work.proteinFibres().isEmpty() ? Optional.empty() : Optional.of(work.steam()),
-            weighedIn(fix),
+            !work.proteinFibres().isEmpty(),
+            weighedIn(),
+            fix.how() == Step.Fixing.STEAM,
             lacking.isEmpty() ? List.of() : edits(fix, lacking, soda, salt),
             fix.path()));
   }
@@ -135,15 +135,10 @@ final class Dyes {
   }
 
   /** As much as recipes hold, to be weighed in. */
-  private String weighedIn(Step.Fix fix) {
-    Measures units = work.units();
-    return PerKilogram.number(work.policy().fixing().alkaliRecipeLeast().value(), units)
-        + " to "
-        + PerKilogram.text(work.policy().fixing().alkaliRecipeMost().value(), units)
-        + " of "
-        + intoPaste(fix)
-        + " in "
-        + PerKilogram.whole(units);
+  private Range weighedIn() {
+    double least = work.policy().fixing().alkaliRecipeLeast().value();
+    double most = work.policy().fixing().alkaliRecipeMost().value();
+    return new Range(least, (least + most) / 2, most);
   }
 
   /** What a bath does to a print that brought its alkali: water or salt water takes it out. */
@@ -163,10 +158,9 @@ final class Dyes {
         new AlkalinePrint(
             soak.number(),
             FixingRun.names(inCloth ? dyes : own),
-            inCloth ? "in the cloth, from the soak before" : "in the paste",
+            inCloth,
             bath.hasAlkali(),
-            (bath.saltGramsPerLitre().high() > 0 ? "salt and " : "")
-                + (bath.hasAlkali() ? "alkali" : "no alkali"),
+            bath.saltGramsPerLitre().high() > 0,
             own.stream().map(p -> new Evidence.Related(Tie.PASTE_WITH_ALKALI, p.path())).toList(),
             soak.path().key("bath")));
   }
@@ -249,43 +243,26 @@ final class Dyes {
         FixingRun.names(FixingRun.pastes(prints)),
         prints.size(),
         fixes,
-        fixing(last),
-        work.waterAfter(last.step())
-            .map(
-                w ->
-                    ", and step "
-                        + w.number()
-                        + ", "
-                        + w.title(work.units())
-                        + ", takes the dye out")
-            .orElse(""),
+        lacks(last),
+        work.waterAfter(last.step()),
         work.plan().run().stream()
             .filter(s -> s instanceof Step.HeatSet && s.number() > last.step())
             .findFirst()
-            .map(
-                s ->
-                    " Dry heat, as of step "
-                        + s.number()
-                        + ", fixes such dye only from a paste with far more urea than steam asks for,"
-                        + " and less of it; no time is known for it here.")
-            .orElse(""),
+            .map(Step::number),
         FixingRun.placements(prints),
         last.path());
   }
 
-  /** With alkali in cloth or paste a soak would only wash it out. */
-  private String fixing(Impression last) {
+  private DyePrinted.Lacks lacks(Impression last) {
     if (!work.proteinFibres().isEmpty()) {
-      return "Add a step `fix: steam` after the print, with baking soda in the paste";
+      return DyePrinted.Lacks.STEAM;
     }
     if (work.soakedBefore(work.plan().run().get(last.step() - 1))) {
-      return "Add a step `fix: batch` or `fix: steam` after the print: the soda is in the cloth"
-          + " already, and a second soak would only bleed it";
+      return DyePrinted.Lacks.FIXING_OF_SODA_IN_CLOTH;
     }
     return new Recipe(last.footprint().paste(), work.policy()).holdsAlkali()
-        ? "Add a step `fix: batch` or `fix: steam` after the print: the paste holds its alkali, and a"
-            + " soak would only bleed it"
-        : "Add a fix step after the print: a soda soak, or a batch or steam with alkali in the paste";
+        ? DyePrinted.Lacks.FIXING_OF_ALKALI_IN_PASTE
+        : DyePrinted.Lacks.ALKALI_AND_FIXING;
   }
 
   private Optional<WashOff> washOff(Step.Fix last) {
@@ -325,19 +302,8 @@ final class Dyes {
             hottest,
             delicacy.inTheWash().advisedWash(),
             work.policy().fixing().hotWash(),
-            advised(delicacy.inWater().warmestWash()),
+            delicacy.inWater().warmestWash(),
+            work.policy().fixing().hottestMachine(),
             last.path()));
-  }
-
-  /** Nobody is sent into water that harms the cloth. */
-  private String advised(Temperature stands) {
-    Temperature hot = new Temperature(work.policy().fixing().hotWash().amount());
-    double machine = work.policy().fixing().hottestMachine().celsius();
-    Measures units = work.units();
-    return stands.celsius() >= machine
-        ? hot.enough(units) + " or hotter"
-        : stands.compareTo(hot) > 0
-            ? hot.enough(units) + " to " + stands.most(units)
-            : stands.compareTo(hot) < 0 ? stands.most(units) : hot.enough(units);
   }
 }

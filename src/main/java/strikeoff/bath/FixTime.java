@@ -21,7 +21,7 @@ import strikeoff.units.Span;
  * @param soakStep number of the soak whose alkali works; 0 if it comes with the pastes
  * @param thin the strength of a bath that is weaker than any that dyers give, and the least that
  *     they give, where nothing else is amiss: with enough soda all colours would come out as meant
- * @param mending what brings it to the full share, as an instruction without a full stop
+ * @param treatments what brings it to the full share: alternatives, each of which may take several
  * @param edits the same as edits, each of which does it alone
  * @param path of the time
  */
@@ -34,7 +34,7 @@ public record FixTime(
     Span least,
     int soakStep,
     Optional<Thin> thin,
-    String mending,
+    List<List<Treatment>> treatments,
     List<List<Edit>> edits,
     PlanPath path)
     implements Evidence {

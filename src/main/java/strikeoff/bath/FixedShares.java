@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strikeoff.colour.Lab;
 import strikeoff.colour.Paler;
@@ -21,7 +20,6 @@ import strikeoff.policy.Limits;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
-import strikeoff.units.Phrase;
 import strikeoff.units.Range;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -79,7 +77,7 @@ final class FixedShares {
         weak && enoughButForSoda && !holdTheirOwn(last)
             ? Optional.of(thin(last))
             : Optional.empty(),
-        spoken(cures),
+        cures.stream().map(Cure::treatments).distinct().toList(),
         cures.stream().map(Cure::edits).filter(edits -> !edits.isEmpty()).toList(),
         last.path().key("for"));
   }
@@ -142,7 +140,7 @@ final class FixedShares {
   }
 
   /** What brings it to the full share, and how that is written. */
-  private record Cure(String words, List<Edit> edits) {}
+  private record Cure(List<Treatment> treatments, List<Edit> edits) {}
 
   private List<Cure> cures(Step.Fix fix, Needed slow, boolean weak, boolean enoughButForSoda) {
     if (weak && holdTheirOwn(fix)) {
@@ -156,7 +154,7 @@ final class FixedShares {
     Mass then = new Mass(Liquor.of(soak.bath(), work.policy()).sodaGrams().best() + more.grams());
     Cure add =
         new Cure(
-            "add " + more.enough(work.units()) + " of soda ash",
+            List.of(new Treatment.AddSoda(more)),
             new BathEdits(soak, work.policy(), work.units()).soda(then).stream().toList());
     if (enoughButForSoda) {
       return List.of(add);
@@ -167,7 +165,7 @@ final class FixedShares {
         .map(
             cure ->
                 new Cure(
-                    add.words() + ", and " + cure.words(),
+                    Stream.concat(add.treatments().stream(), cure.treatments().stream()).toList(),
                     add.edits().isEmpty()
                         ? add.edits()
                         : Stream.concat(add.edits().stream(), cure.edits().stream()).toList()))
@@ -180,7 +178,7 @@ final class FixedShares {
   private List<Cure> inTime(Step.Fix fix, Needed slow, double left) {
     Span more = roundly(slow.minutes().best() * Math.max(0, left));
     if (fix.how() == Step.Fixing.STEAM) {
-      return List.of(new Cure("steam it " + more.text() + " longer", longer(fix, more)));
+      return List.of(new Cure(List.of(new Treatment.SteamLonger(more)), longer(fix, more)));
     }
     ReactiveGroup group = slow.group();
     ReactiveGroup.Stated stated =
@@ -190,7 +188,7 @@ final class FixedShares {
     List<Cure> cures = new ArrayList<>();
     boolean warm = fix.temperature().celsius() >= stated.at().celsius();
     if (!spoilsProtein(fix, more) && (warm || isTrusted(fix) && isPatient(fix, more))) {
-      cures.add(new Cure("leave it " + more.text() + " longer", longer(fix, more)));
+      cures.add(new Cure(List.of(new Treatment.LeaveLonger(more)), longer(fix, more)));
     }
     if (!warm && isStoodByCloth(stated.at())) {
       double slowed =
@@ -199,7 +197,7 @@ final class FixedShares {
       Span there = roundly(stated.forShade(deep(slow.paste())).minutes() * slowed);
       cures.add(
           new Cure(
-              "keep it at " + stated.at().enough(work.units()) + " for " + there.text(),
+              List.of(new Treatment.KeepAt(stated.at(), there)),
               List.of(
                   new Edit.Write(fix.path().key("temperature"), stated.at().enough(work.units())),
                   new Edit.Write(fix.path().key("for"), there.toTheMinute()))));
@@ -212,14 +210,11 @@ final class FixedShares {
   }
 
   private List<Cure> steamed(Step.Fix fix) {
-    String words =
-        "steam it for "
-            + ToSteam.lasts(work, dyes(fix)).text()
-            + ", with baking soda in the paste in place of all other alkali";
+    List<Treatment> steam = List.of(new Treatment.Steam(ToSteam.lasts(work, dyes(fix))));
     List<List<Edit>> edits = ToSteam.edits(work, fix);
     return edits.isEmpty()
-        ? List.of(new Cure(words, List.of()))
-        : edits.stream().map(written -> new Cure(words, written)).toList();
+        ? List.of(new Cure(steam, List.of()))
+        : edits.stream().map(written -> new Cure(steam, written)).toList();
   }
 
   private boolean isStoodByCloth(Temperature water) {
@@ -264,11 +259,6 @@ final class FixedShares {
   private static Span roundly(double minutes) {
     double step = minutes > 120 ? 15 : minutes > 15 ? 5 : 1;
     return new Span(Math.ceil(minutes / step - 1e-9) * step);
-  }
-
-  private static String spoken(List<Cure> cures) {
-    return Phrase.capital(
-        cures.stream().map(Cure::words).distinct().collect(Collectors.joining(", or ")));
   }
 
   /** First order: as much is left unfixed after twice the time as the square of what was left. */

@@ -138,16 +138,6 @@ final class FixingRun {
         .toList();
   }
 
-  /**
-   * How a print is steamed on this cloth, as an instruction without a full stop: on silk and wool
-   * with baking soda alone.
-   */
-  String steam() {
-    return proteinFibres().isEmpty()
-        ? "Steam the print"
-        : "Put baking soda into the paste in place of all other alkali, and steam the print";
-  }
-
   /** How long the fibre of the cloth that stands least may lie in soda; empty if all stand it. */
   Optional<Span> standsSoda() {
     return proteinFibres().stream().map(policy::fibre).map(this::standsSoda).min(Span::compareTo);

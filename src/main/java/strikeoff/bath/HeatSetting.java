@@ -16,7 +16,6 @@ import strikeoff.units.Temperature;
  * @param paints on the cloth
  * @param coolest temperature at which all of them set
  * @param asks the paint that asks for it
- * @param basis on what that rests, in words: a paint's label, or the policy
  * @param labelled whether it is the label
  * @param neededThere the shortest time at the coolest temperature
  * @param fibre the fibre of the cloth that is harmed first
@@ -36,7 +35,6 @@ public record HeatSetting(
     Span lasts,
     Temperature coolest,
     String asks,
-    String basis,
     boolean labelled,
     Span neededThere,
     String fibre,

@@ -13,7 +13,7 @@ import strikeoff.units.Span;
  *
  * @param needed the shortest time that sets all paints at this temperature
  * @param asks the paint that asks for it
- * @param basis on what that rests, in words
+ * @param labelled true if the paint's label says so, false if binders of its kind do
  * @param lacks what is missing to {@code needed}; zero if it is long enough
  * @param more the same in whole minutes
  * @param reached the time as a share of {@code needed}
@@ -22,7 +22,7 @@ public record HeatTime(
     HeatSetting heat,
     Span needed,
     String asks,
-    String basis,
+    boolean labelled,
     Span lacks,
     Span more,
     Share reached,

@@ -62,7 +62,6 @@ final class Heats {
             step.lasts(),
             coolest.value(),
             coolest.paint(),
-            coolest.basis(),
             coolest.label(),
             binder.shortest(coolest.value(), step.with()).value().halfMinutesUp(),
             harmed.name(),
@@ -81,7 +80,7 @@ final class Heats {
             heat,
             shortest.value(),
             shortest.paint(),
-            shortest.basis(),
+            shortest.label(),
             lacks,
             lacks.wholeMinutesUp(),
             new Share(step.lasts().minutes() / shortest.value().minutes()),
@@ -152,29 +151,20 @@ final class Heats {
   }
 
   /** What sets paints on this cloth: as they ask, and no hotter than its weakest fibre stands. */
-  private String setting(List<Paste> paints) {
+  private PaintPrinted.Setting setting(List<Paste> paints) {
     Binder binder = new Binder(paints, work.policy());
     Binder.Ask<Temperature> coolest = binder.coolest();
     Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).harmedBy(Step.Heat.OVEN);
-    if (coolest.value().compareTo(weakest.heatHarms()) > 0) {
-      return "Take a paint that sets cooler, and heat-set it once it is dry through: "
-          + weakest.name()
-          + " takes harm above "
-          + weakest.heatHarms().most(work.units())
-          + ", and "
-          + coolest.paint()
-          + " asks for "
-          + coolest.value().enough(work.units());
-    }
     double usual = work.policy().fixing().usualHeatSet().celsius();
     Temperature at =
-        coolest.label()
+        coolest.label() || coolest.value().compareTo(weakest.heatHarms()) > 0
             ? coolest.value()
             : new Temperature(Math.min(usual, weakest.heatHarms().celsius()));
-    return "Add a heat-set once it is dry through: "
-        + binder.shortest(at, Step.Heat.OVEN).value().text()
-        + " at "
-        + at.text(work.units())
-        + " at the film";
+    return new PaintPrinted.Setting(
+        coolest.paint(),
+        at,
+        binder.shortest(at, Step.Heat.OVEN).value(),
+        weakest.name(),
+        weakest.heatHarms());
   }
 }

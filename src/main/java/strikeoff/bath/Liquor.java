@@ -19,7 +19,7 @@ import strikeoff.units.Range;
  * @param sulphateGrams the part of it that is Glauber's salt
  * @param litres liquid poured in, silicate included; zero if the bath lists none
  */
-record Liquor(
+public record Liquor(
     Range sodaGrams,
     Range bicarbonateGrams,
     Range silicateLitres,
@@ -66,7 +66,7 @@ record Liquor(
   }
 
   /** Anhydrous soda for each litre of water. */
-  Range sodaGramsPerLitre() {
+  public Range sodaGramsPerLitre() {
     return per(sodaGrams);
   }
 

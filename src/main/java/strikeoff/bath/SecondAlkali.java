@@ -9,30 +9,32 @@ import strikeoff.paste.Recipe;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
-import strikeoff.units.Concentration;
-import strikeoff.units.Mass;
-import strikeoff.units.Measures;
-import strikeoff.units.Range;
-import strikeoff.units.Volume;
 
 /**
  * Alkali that a soak or a brush brings to pastes that hold their own.
  *
  * @param step number of the fix step
  * @param pastes those that hold alkali
- * @param brings the other alkali, in words
- * @param mending what leaves one of the two, as an instruction without a full stop
+ * @param brings the bath that adds alkali
+ * @param instead what can be done without that bath
  * @param withoutOwn how the pastes are mixed without alkali: one way, or none
  * @param path of the bath
  */
 public record SecondAlkali(
     int step,
     List<String> pastes,
-    String brings,
-    String mending,
+    Liquor brings,
+    Instead instead,
     List<List<Edit>> withoutOwn,
     PlanPath path)
     implements Evidence {
+
+  /** What can be done without the bath. */
+  public enum Instead {
+    LEAVE_STEP,
+    LEAVE_SILICATE,
+    STEAM
+  }
 
   public SecondAlkali {
     pastes = List.copyOf(pastes);
@@ -54,8 +56,8 @@ public record SecondAlkali(
               new SecondAlkali(
                   fix.number(),
                   FixingRun.names(own),
-                  brings(liquor, work.units()),
-                  mending(work, fix),
+                  liquor,
+                  instead(work, fix),
                   withoutOwn(work, own),
                   fix.path().key("bath")));
         }
@@ -77,23 +79,9 @@ public record SecondAlkali(
   }
 
   /** Without the bath something still has to fix the print. */
-  private static String mending(FixingRun work, Step.Fix fix) {
-    boolean fixedLater = work.followedBy(fix, s -> s instanceof Step.Fix);
-    return (fixedLater
-            ? "Leave step " + fix.number() + " out"
-            : fix.brushed()
-                ? "Leave the silicate out"
-                : "Put a step `fix: steam` in the place of step " + fix.number())
-        + ", or mix the paste without alkali";
-  }
-
-  private static String brings(Liquor liquor, Measures units) {
-    if (liquor.silicateLitres().high() > 0) {
-      return new Volume(liquor.silicateLitres().best()).text(units) + " of sodium silicate";
-    }
-    Range soda = liquor.sodaGramsPerLitre();
-    return soda.high() > 0
-        ? new Concentration(soda.best()).text(units) + " of soda ash"
-        : new Mass(liquor.bicarbonateGrams().best()).text(units) + " of baking soda";
+  private static Instead instead(FixingRun work, Step.Fix fix) {
+    return work.followedBy(fix, s -> s instanceof Step.Fix)
+        ? Instead.LEAVE_STEP
+        : fix.brushed() ? Instead.LEAVE_SILICATE : Instead.STEAM;
   }
 }

@@ -8,7 +8,6 @@ import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.policy.Fibre;
-import strikeoff.units.Phrase;
 import strikeoff.units.Span;
 
 /**
@@ -18,11 +17,18 @@ import strikeoff.units.Span;
  * @param lasts all soaks and batches after the soda came in, together
  * @param fibre the one of them that stands it least
  * @param stands for how long it does
- * @param mending what brings it out in time, as an instruction without a full stop
+ * @param fix the step in which it lies too long
+ * @param left how long that may last, if it is enough for the dye
  * @param path of the time of the last of them
  */
 public record TimeInSoda(
-    List<String> fibres, Span lasts, String fibre, Span stands, String mending, PlanPath path)
+    List<String> fibres,
+    Span lasts,
+    String fibre,
+    Span stands,
+    Step.Fix fix,
+    Optional<Span> left,
+    PlanPath path)
     implements Evidence {
 
   public TimeInSoda {
@@ -57,7 +63,8 @@ public record TimeInSoda(
                   new Span(minutes),
                   weakest.get().name(),
                   stands,
-                  mending(work, fix, stands.minutes() - before),
+                  fix,
+                  left(work, fix, stands.minutes() - before),
                   fix.path().key("for"));
         }
       }
@@ -66,20 +73,10 @@ public record TimeInSoda(
   }
 
   /** Less time is no help where the dye needs more than is left. */
-  private static String mending(FixingRun work, Step.Fix fix, double left) {
+  private static Optional<Span> left(FixingRun work, Step.Fix fix, double left) {
     boolean enough =
         !work.groups(FixingRun.pastes(work.before(fix, Medium.DYE))).isEmpty()
             && new FixedShares(work).slowest(fix).minutes().best() <= left;
-    String steam = work.steam();
-    return enough
-        ? "Let the "
-            + fix.how().text()
-            + " of step "
-            + fix.number()
-            + " last "
-            + new Span(Math.floor(left)).text()
-            + " at the most; or "
-            + Phrase.small(steam)
-        : steam;
+    return enough ? Optional.of(new Span(Math.floor(left))) : Optional.empty();
   }
 }

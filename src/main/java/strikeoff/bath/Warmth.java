@@ -45,7 +45,10 @@ public record Warmth(
     String neededGroup,
     boolean timeKnown,
     boolean last,
-    List<String> windows) {
+    List<Window> windows) {
+
+  /** Between which temperatures a group is fixed so. */
+  public record Window(String group, Temperature coolest, Temperature warmest) {}
 
   public Warmth {
     dyes = List.copyOf(dyes);

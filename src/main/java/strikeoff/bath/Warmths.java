@@ -91,13 +91,7 @@ final class Warmths {
         cold <= work.policy().fixing().hopelessBelow().celsius(),
         work.isTheLast(fix),
         groups.stream()
-            .map(
-                g ->
-                    g.name()
-                        + " asks for "
-                        + coolest(fix, g, alkali).text(work.units())
-                        + " to "
-                        + warmest(fix, g).text(work.units()))
+            .map(g -> new Warmth.Window(g.name(), coolest(fix, g, alkali), warmest(fix, g)))
             .toList());
   }
 

@@ -20,7 +20,8 @@ import strikeoff.units.Temperature;
  * @param hottestWash the hottest wash's temperature
  * @param careful the hottest wash that careful washers give the cloth
  * @param hot how hot a wash takes loose dye out
- * @param advised how hot a wash takes loose dye out and does the cloth no harm, in words
+ * @param stands the warmest water that the cloth stands
+ * @param machine the hottest that machines wash
  * @param path of the last fix step
  */
 public record WashOff(
@@ -33,7 +34,8 @@ public record WashOff(
     Optional<Temperature> hottestWash,
     Temperature careful,
     Limit hot,
-    String advised,
+    Temperature stands,
+    Temperature machine,
     PlanPath path)
     implements Evidence {
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.day.facts.Timeline;
-import strikeoff.evidence.Basis;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Medium;
@@ -21,14 +20,6 @@ import strikeoff.units.Share;
  * @param evidence all facts about the cloth's fibres that rules judge
  */
 public record Fibres(Optional<FibreTake> take, List<Evidence> evidence) {
-
-  /** What a blend's paleness rests on. */
-  public static final Basis BASIS =
-      new Basis(
-          "How pale a blend comes out",
-          "Each fibre takes dye in proportion to its share of the mass.",
-          "Fibres of the table. Blends of unlike fibres may also look speckled, which is not reckoned.",
-          "suppliers' pages for which fibres take the dye; no figure was found for wool and silk, which are taken as full");
 
   public Fibres {
     evidence = List.copyOf(evidence);

@@ -2,6 +2,7 @@ package strikeoff.colour;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import strikeoff.document.Bounds;
 import strikeoff.document.PlanPath;
@@ -96,23 +97,12 @@ final class ColourFacts {
               standing.over(),
               Ratio.toTenth(standing.difference()),
               palette.strengthening(paste(swatch)),
-              tooLight ? instead(paste(swatch)) : "",
+              tooLight ? palette.showsOnPaler(paste(swatch)) : OptionalInt.empty(),
+              tooLight ? palette.showsDeeper(paste(swatch)) : OptionalInt.empty(),
               swatch.placements(),
               colourPath(swatch)));
     }
     return facts;
-  }
-
-  /** What shows in the place of a colour that is too light for the ground. */
-  private String instead(Paste paste) {
-    List<String> ways = new ArrayList<>();
-    palette
-        .showsOnPaler(paste)
-        .ifPresent(
-            least -> ways.add("a ground of L* " + least + (least < 100 ? " or lighter" : "")));
-    ways.add("an opaque paint for this colour");
-    palette.showsDeeper(paste).ifPresent(most -> ways.add("a colour of L* " + most + " or darker"));
-    return String.join(", or ", ways);
   }
 
   private List<Evidence> third() {

@@ -1,6 +1,8 @@
 package strikeoff.colour;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Colour;
@@ -30,8 +32,10 @@ import strikeoff.units.Ratio;
  *     then the ground need not be what it stands out from
  * @param differenceOver CIEDE2000 between it and what it lies on; 0 if it lies on the ground, if it
  *     is seen there, or if it is transparent and nothing that covers lies under it
- * @param strengthening how much stronger it would have to be mixed to show after wash-off, in words
- * @param instead what would show, in words; empty unless it is too light
+ * @param timesAsStrong how much stronger it would have to be mixed to show after wash-off; empty if
+ *     no mix of it would show
+ * @param paler the darkest ground on which it would show, L*; empty unless it is too light
+ * @param deeper the lightest colour that would show in its place, L*; likewise
  */
 public record ColourOnGround(
     String paste,
@@ -55,8 +59,9 @@ public record ColourOnGround(
     Ratio missed,
     List<String> over,
     Ratio differenceOver,
-    String strengthening,
-    String instead,
+    Optional<Ratio> timesAsStrong,
+    OptionalInt paler,
+    OptionalInt deeper,
     List<String> marks,
     PlanPath path)
     implements Evidence {

@@ -1,6 +1,5 @@
 package strikeoff.colour;
 
-import java.util.ArrayList;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
@@ -27,32 +26,9 @@ public record NearLooks(
     PlanPath path)
     implements Evidence {
 
-  /** More than that are told by their number. */
-  private static final int LISTED = 6;
-
   public NearLooks {
     pastes = List.copyOf(pastes);
     looks = List.copyOf(looks);
     related = List.copyOf(related);
-  }
-
-  /** The first of the pastes, and how many more there are. */
-  public List<String> named() {
-    return brief(pastes);
-  }
-
-  /** The looks of those that are named. */
-  public List<String> shown() {
-    return brief(looks);
-  }
-
-  private List<String> brief(List<String> all) {
-    if (all.size() <= LISTED && whole) {
-      return all;
-    }
-    List<String> brief = new ArrayList<>(all.subList(0, Math.min(all.size(), LISTED)));
-    int more = all.size() - brief.size();
-    brief.add(more > 0 ? more + (whole ? " more" : " or more others") : "perhaps others");
-    return brief;
   }
 }

@@ -1,6 +1,7 @@
 package strikeoff.colour;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Colour;
@@ -179,20 +180,18 @@ final class Palette {
     return upper.over(lower.over(ground)).colour();
   }
 
-  /** How much stronger a paste must be mixed to show on the ground after wash-off, in words. */
-  String strengthening(Paste paste) {
+  /** How many times as strong a paste shows on the ground after wash-off; empty if no mix does. */
+  Optional<Ratio> strengthening(Paste paste) {
     if (!paste.transparent() || paste.translucent()) {
-      return "no stronger mix of it would show";
+      return Optional.empty();
     }
     Lab groundLab = Lab.of(ground);
     for (int tenths = 10; tenths <= strongest * 10; tenths++) {
       Colour look = onGround(softened(paste).times(tenths / 10.0));
       if (Lab.of(look).difference(groundLab) >= shown) {
-        return tenths == 10
-            ? "as strong as it is, it shows"
-            : "mixed " + new Ratio(tenths / 10.0).text() + " times as strong, it would show";
+        return Optional.of(new Ratio(tenths / 10.0));
       }
     }
-    return "no stronger mix of it would show";
+    return Optional.empty();
   }
 }

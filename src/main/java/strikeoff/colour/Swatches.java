@@ -2,7 +2,6 @@ package strikeoff.colour;
 
 import java.util.ArrayList;
 import java.util.List;
-import strikeoff.evidence.Basis;
 import strikeoff.evidence.Evidence;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Colour;
@@ -29,19 +28,6 @@ public record Swatches(
     List<Overprint> overprints,
     List<MotifLook> motifs,
     List<Evidence> evidence) {
-
-  /** What swatches rest on. */
-  public static final Basis BASIS =
-      new Basis(
-          "Colours on the cloth, overprints and softening",
-          "A paste's named colour is its look on white cloth. Transparent pastes add K/S in three"
-              + " broad bands (Kubelka–Munk, single constant). Translucent paint hides a part of what lies"
-              + " under it and tints the rest, opaque paint covers. After wash-off a share of the dye is"
-              + " left.",
-          "Even cover and dyes that share a cloth; no match for a dye lot, a light or a weave. For the"
-              + " eye only: print a strike-off.",
-          "Kubelka & Munk 1931; IEC 61966-2-1; CIEDE2000 by Sharma & al. 2005; the shares that"
-              + " paint hides are from memory, the share left is common practice, no source");
 
   public Swatches {
     swatches = List.copyOf(swatches);

@@ -14,7 +14,7 @@ import java.util.Random;
  */
 final class Days {
 
-  static final int COUNT = 101;
+  static final int COUNT = Drying.DAYS;
 
   /** The days as they are before anybody has printed a strike-off. */
   static final Days ANY = drawn();

@@ -5,15 +5,12 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import strikeoff.drying.Dried.Points;
-import strikeoff.evidence.Basis;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Room;
 import strikeoff.policy.Policy;
 import strikeoff.units.ArealMass;
-import strikeoff.units.Chance;
-import strikeoff.units.Measures;
 import strikeoff.units.Share;
 
 /**
@@ -95,41 +92,16 @@ public final class Drying {
     return new Drying(this);
   }
 
-  /** What drying times rest on. */
-  public static Basis basis(Policy policy) {
-    Tried tried = Tried.of(policy);
-    return new Basis(
-        "Drying times",
-        "The heat balance of the wet film: air, radiation and table bring the heat that"
-            + " evaporation takes. Yarns soak up what they can hold; what a paint's film keeps"
-            + " must dry to touch, and dye paste must sink below the crowns of the yarns. Each"
-            + " time is given for "
-            + Days.COUNT
-            + " days that differ in deposit, hand, cloth and air: the time of an ordinary day, one"
-            + " that is undercut on "
-            + new Chance(quick(policy)).text()
-            + ", and one that is exceeded on "
-            + new Chance(1 - slow(policy)).text()
-            + ".",
-        tried.coldest().text(Measures.METRIC)
-            + " to "
-            + tried.hottest().text(Measures.METRIC)
-            + " and up to "
-            + tried.fastest().text(Measures.METRIC)
-            + ", cloth that lies flat and open on a padded table. Outside, times are those of the"
-            + " nearest air inside, and a finding says so. The heat of a hair-dryer and of the sun"
-            + " is not counted, nor that wet prints make a small room damp.",
-        "IAPWS-IF97; VDI 2089 and Shah 2002 for air at rest; Chilton and Colburn 1934; how paste"
-            + " soaks in has no published source");
-  }
+  /** For how many days that differ each time is reckoned. */
+  public static final int DAYS = 101;
 
   /** Share of days that are quicker than what is called quick drying. */
-  private static double quick(Policy policy) {
+  public static double quick(Policy policy) {
     return 1 - policy.drying().wetStop().fraction();
   }
 
   /** Share of days that are quicker than what is called slow drying. */
-  private static double slow(Policy policy) {
+  public static double slow(Policy policy) {
     return 1 - policy.drying().wetAdvice().fraction();
   }
 

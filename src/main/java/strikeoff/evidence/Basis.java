@@ -1,11 +1,20 @@
 package strikeoff.evidence;
 
 /**
- * What a kind of estimate rests on, for whoever reads a report and asks how far to trust it.
- *
- * @param estimate what is estimated
- * @param method by which model, and what it takes for granted
- * @param holds the limits inside which the model was checked, and what happens outside them
- * @param source who published it
+ * A kind of estimate that figures of a plan rest on, for whoever reads a report and asks how far to
+ * trust it.
  */
-public record Basis(String estimate, String method, String holds, String source) {}
+public enum Basis {
+  DRYING,
+  DEPOSIT,
+  PASTE_LIFE,
+  /** pH of a soda bath. */
+  PH,
+  /** How much soda dissolves. */
+  DISSOLVING,
+  FIXING_TIME,
+  /** How pale a blend comes out. */
+  BLEND,
+  FINISHED_SIZE,
+  COLOURS
+}

@@ -3,15 +3,9 @@ package strikeoff.facts;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.bath.FixTemperature;
-import strikeoff.bath.Fixing;
-import strikeoff.cloth.Fibres;
-import strikeoff.colour.Swatches;
-import strikeoff.drying.Drying;
 import strikeoff.evidence.Basis;
 import strikeoff.layout.Shrinkage;
-import strikeoff.paste.Pastes;
 import strikeoff.plan.PrintPlan;
-import strikeoff.screens.Mesh;
 
 /** Which models a plan's figures rest on: only those that gave a figure of it. */
 public final class Bases {
@@ -21,29 +15,29 @@ public final class Bases {
   public static List<Basis> of(PrintPlan plan, Facts facts) {
     List<Basis> bases = new ArrayList<>();
     if (!facts.timeline().impressions().isEmpty()) {
-      bases.add(Drying.basis(facts.policy()));
+      bases.add(Basis.DRYING);
     }
     if (facts.pastes().uses().stream().anyMatch(use -> !use.measured())) {
-      bases.add(Mesh.basis(facts.policy()));
+      bases.add(Basis.DEPOSIT);
     }
     if (!facts.pastes().ages().isEmpty()) {
-      bases.add(Pastes.lifeBasis(facts.policy()));
+      bases.add(Basis.PASTE_LIFE);
     }
     if (facts.fixing().soaks().stream().anyMatch(soak -> soak.hasAlkali())) {
-      bases.add(Fixing.PH);
-      bases.add(Fixing.DISSOLVING);
+      bases.add(Basis.PH);
+      bases.add(Basis.DISSOLVING);
     }
     if (facts.fixing().evidence().stream().anyMatch(FixTemperature.class::isInstance)) {
-      bases.add(Fixing.timeBasis(facts.policy()));
+      bases.add(Basis.FIXING_TIME);
     }
     if (facts.fibres().take().isPresent() && plan.cloth().fibres().size() > 1) {
-      bases.add(Fibres.BASIS);
+      bases.add(Basis.BLEND);
     }
     if (facts.evidence().stream().anyMatch(Shrinkage.class::isInstance)) {
-      bases.add(Shrinkage.BASIS);
+      bases.add(Basis.FINISHED_SIZE);
     }
     if (!plan.pastes().isEmpty()) {
-      bases.add(Swatches.BASIS);
+      bases.add(Basis.COLOURS);
     }
     return List.copyOf(bases);
   }

@@ -1,8 +1,6 @@
 package strikeoff.layout;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
@@ -13,6 +11,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
 import strikeoff.units.Pair;
+import strikeoff.units.Share;
 
 /**
  * The size that the plan asks for, against what is left of the cloth when its allowances are sewn
@@ -21,10 +20,12 @@ import strikeoff.units.Pair;
  * @param leftLength what is left of the length
  * @param leftWidth what is left of the width
  * @param lacks the larger of what is missing in length and in width; zero if nothing is
- * @param taken what takes it, in words
+ * @param cutOff what allowances take of length and width
+ * @param shrinkLength what the first wash takes of the length
+ * @param shrinkWidth likewise the width
  * @param lengthToCut length that leaves what is asked, never less than the cloth has
  * @param widthToCut likewise the width
- * @param round what to write beside the new length so that a tube still closes; empty if open
+ * @param pitches by arrangement, what to write beside a new length so that a tube still closes
  */
 public record FinishedSize(
     Length askedLength,
@@ -34,10 +35,12 @@ public record FinishedSize(
     Length leftLength,
     Length leftWidth,
     Length lacks,
-    String taken,
+    Pair cutOff,
+    Share shrinkLength,
+    Share shrinkWidth,
     Length lengthToCut,
     Length widthToCut,
-    String round,
+    Map<String, Length> pitches,
     PlanPath path)
     implements Evidence {
 
@@ -63,10 +66,12 @@ public record FinishedSize(
                 0,
                 Math.max(
                     asked.along().mm() - leftLength.mm(), asked.across().mm() - leftWidth.mm()))),
-        taken(cloth, plan.measures()),
+        new Pair(cutOffLength(cloth), cutOffWidth(cloth)),
+        cloth.shrinkLength(),
+        cloth.shrinkWidth(),
         length,
         longer(cut.across(), cloth.width()),
-        length.mm() > cloth.length().mm() ? round(plan, length) : "",
+        length.mm() > cloth.length().mm() ? round(plan, length) : Map.of(),
         cloth.path().key("finished"));
   }
 
@@ -102,39 +107,15 @@ public record FinishedSize(
     return one.compareTo(other) > 0 ? one : other;
   }
 
-  private static String taken(Cloth cloth, Measures units) {
-    List<String> takers = new ArrayList<>();
-    if (cutOffLength(cloth).mm() > 0 || cutOffWidth(cloth).mm() > 0) {
-      takers.add(
-          "the allowances take "
-              + cutOffLength(cloth).text(units)
-              + " by "
-              + cutOffWidth(cloth).text(units)
-              + " of it");
-    }
-    if (keepsLength(cloth) < 1 || keepsWidth(cloth) < 1) {
-      takers.add(
-          "the first wash takes "
-              + cloth.shrinkLength().text()
-              + " of the length and "
-              + cloth.shrinkWidth().text()
-              + " of the width");
-    }
-    return takers.isEmpty() ? "" : ": " + String.join(", and ", takers);
-  }
-
   /** What goes round a tube takes its pitch from the new length; empty for an open cloth. */
-  static String round(PrintPlan plan, Length newLength) {
+  static Map<String, Length> round(PrintPlan plan, Length newLength) {
     if (!plan.cloth().closed()) {
-      return "";
+      return Map.of();
     }
     double longer = newLength.mm() / plan.cloth().length().mm();
-    List<String> said = new ArrayList<>();
-    pitches(plan)
-        .forEach(
-            (name, pitch) ->
-                said.add(pitch.times(longer).fineText(plan.measures()) + " for " + name));
-    return said.isEmpty() ? "" : ", with a pitch of " + String.join(", ", said);
+    Map<String, Length> pitches = pitches(plan);
+    pitches.replaceAll((name, pitch) -> pitch.times(longer));
+    return pitches;
   }
 
   /** Pitch of each series and repeat of each border, by name. */

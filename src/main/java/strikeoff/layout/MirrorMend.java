@@ -25,8 +25,7 @@ final class MirrorMend {
     this.units = units;
   }
 
-  /** In words, with what is to be written between backticks. */
-  static String of(PanelFit fit, boolean rightMirrored, Measures units) {
+  static MirroredPanels.Mend of(PanelFit fit, boolean rightMirrored, Measures units) {
     Panel panel = rightMirrored ? fit.right() : fit.left();
     int copies = fit.partners().length;
     Coordinate[] moves = new Coordinate[copies];
@@ -35,10 +34,10 @@ final class MirrorMend {
       moves[rightMirrored ? i : fit.partners()[i]] =
           panel.lineAcross() ? move : new Coordinate(move.y, move.x);
     }
-    return new MirrorMend(panel, List.of(moves), units).text(fit.axis());
+    return new MirrorMend(panel, List.of(moves), units).mend(fit.axis());
   }
 
-  private String text(double axis) {
+  private MirroredPanels.Mend mend(double axis) {
     Arrangement arrangement = panel.arrangement();
     Entries entries = new Entries(units);
     if (arrangement instanceof Arrangement.Series series && inARow()) {
@@ -58,10 +57,10 @@ final class MirrorMend {
       entries.add("far", fill.far(), first().y);
     } else if (arrangement instanceof Arrangement.Anchored anchored && allAlike()) {
       double x = anchored.dx().mm() + first().x;
-      return "`offset: " + pair(x, anchored.dy().mm() + first().y) + "`";
+      return new MirroredPanels.Mend.Values("offset: " + pair(x, anchored.dy().mm() + first().y));
     }
     if (!entries.written.isEmpty()) {
-      return entries.text();
+      return new MirroredPanels.Mend.Values(entries.text());
     }
     return moves.size() <= MOST_PLACES ? places() : formula(axis);
   }
@@ -96,31 +95,27 @@ final class MirrorMend {
   }
 
   /** Corners of all copies, as a list of places. */
-  private String places() {
+  private MirroredPanels.Mend places() {
     List<String> places = new ArrayList<>();
     for (int i = 0; i < moves.size(); i++) {
       Placement placement = panel.placements().get(i);
       places.add(pair(placement.x().mm() + moves.get(i).x, placement.y().mm() + moves.get(i).y));
     }
-    String at = "`at: [" + String.join(", ", places) + "]`";
-    return panel.arrangement() instanceof Arrangement.Placed
-        ? at
-        : at + " in place of how they are set now";
+    return new MirroredPanels.Mend.Places(
+        "at: [" + String.join(", ", places) + "]",
+        !(panel.arrangement() instanceof Arrangement.Placed));
   }
 
   /**
    * A corner and its partner's add up to twice the line less what one sees of the design along
    * there.
    */
-  private String formula(double axis) {
+  private MirroredPanels.Mend formula(double axis) {
     boolean across = panel.lineAcross();
     Design design = panel.design();
     Angle turn = panel.arrangement().turn();
     double extent = (across ? design.lengthTurned(turn) : design.widthTurned(turn)).mm();
-    String sum = new Length(2 * axis - extent).writtenText(units);
-    return across
-        ? "places `at:` whose x is " + sum + " less that of the partner, and whose y is the same"
-        : "places `at:` whose y is " + sum + " less that of the partner, and whose x is the same";
+    return new MirroredPanels.Mend.Partners(across, new Length(2 * axis - extent));
   }
 
   private String pair(double x, double y) {
@@ -152,7 +147,7 @@ final class MirrorMend {
     }
 
     String text() {
-      return "`" + String.join(", ", written) + "`";
+      return String.join(", ", written);
     }
   }
 }

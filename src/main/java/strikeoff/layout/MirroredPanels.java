@@ -20,7 +20,7 @@ import strikeoff.units.Length;
  * @param first the partner of that copy, as drawn
  * @param second that copy
  * @param apart free distance between the outlines nearest to the line; below zero if they overlap
- * @param mend what to write for the mirrored arrangement so that nothing misfits, in words
+ * @param mend what to write for the mirrored arrangement so that nothing misfits
  */
 public record MirroredPanels(
     String arrangement,
@@ -34,10 +34,33 @@ public record MirroredPanels(
     String first,
     String second,
     Length apart,
-    String mend,
+    Mend mend,
     PlanPath path,
     List<Related> related)
     implements Evidence {
+
+  /** What is written so that each copy mirrors its partner. */
+  public sealed interface Mend {
+
+    /** Values of the arrangement, as a plan has them. */
+    record Values(String written) implements Mend {}
+
+    /**
+     * Places of all copies.
+     *
+     * @param written as a plan has them
+     * @param instead true if they are set in another way now
+     */
+    record Places(String written, boolean instead) implements Mend {}
+
+    /**
+     * More places than anybody copies: each as far on the other side as its partner.
+     *
+     * @param across true if the line runs across the cloth
+     * @param sum of a corner's measure and its partner's
+     */
+    record Partners(boolean across, Length sum) implements Mend {}
+  }
 
   public MirroredPanels {
     related = List.copyOf(related);

@@ -1,9 +1,8 @@
 package strikeoff.layout;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Basis;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.PrintPlan;
@@ -21,8 +20,9 @@ import strikeoff.units.Share;
  * @param lengthToCut length that finishes at what the plan gives
  * @param widthToCut width that finishes at what the plan gives
  * @param size the size that the plan gives, without its allowances, as a plan writes it
- * @param round what to write beside the new length so that a tube still closes; empty if open
- * @param pitches each series' and border's pitch with its finished value
+ * @param roundPitches by arrangement, what to write beside the new length so that a tube still
+ *     closes
+ * @param printedPitches by arrangement, the pitch of what shrinks with the cloth
  * @param garment true for a cloth closed into a tube: a measure of somebody's body
  * @param asked true if the plan asks for a finished size, which is then judged instead
  */
@@ -36,24 +36,12 @@ public record Shrinkage(
     Length lengthToCut,
     Length widthToCut,
     String size,
-    String round,
-    String pitches,
+    Map<String, Length> roundPitches,
+    Map<String, Length> printedPitches,
     boolean garment,
     boolean asked,
     PlanPath path)
     implements Evidence {
-
-  /** What finished sizes rest on. */
-  public static final Basis BASIS =
-      new Basis(
-          "Finished sizes",
-          "Length and width lose their stated or usual shares in the first wash, evenly over the"
-              + " cloth; a finished size is what is left of them without the allowances.",
-          "Cloth that was not washed before. Shops' cloths differ by 2 % and more: wash a measured"
-              + " square.",
-          "a trade table of 2018; ISO 5077 for the sign and the measure");
-
-  private static final int MOST_PITCHES = 4;
 
   static List<Shrinkage> of(PrintPlan plan) {
     Cloth cloth = plan.cloth();
@@ -83,27 +71,9 @@ public record Shrinkage(
                 + " x "
                 + size.across().writtenText(plan.measures()),
             FinishedSize.round(plan, cut.along()),
-            pitches(plan, keepsLength),
+            FinishedSize.pitches(plan),
             cloth.closed(),
             cloth.finished().isPresent(),
             cloth.path().key("washed")));
-  }
-
-  private static String pitches(PrintPlan plan, double keeps) {
-    List<String> said = new ArrayList<>();
-    FinishedSize.pitches(plan)
-        .forEach(
-            (name, pitch) -> {
-              if (said.size() < MOST_PITCHES) {
-                said.add(
-                    "the pitch of "
-                        + name
-                        + " shrinks from "
-                        + pitch.text(plan.measures())
-                        + " to "
-                        + pitch.times(keeps).text(plan.measures()));
-              }
-            });
-    return said.isEmpty() ? "" : "; " + String.join(", ", said);
   }
 }

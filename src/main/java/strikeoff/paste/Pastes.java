@@ -4,13 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.day.facts.Mixings;
 import strikeoff.day.facts.Timeline;
-import strikeoff.evidence.Basis;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
-import strikeoff.units.Measures;
-import strikeoff.units.Quantity;
 
 /**
  * Everything about the pastes of a run.
@@ -22,29 +19,6 @@ import strikeoff.units.Quantity;
  */
 public record Pastes(
     List<PasteUse> uses, List<PasteAge> ages, List<MixingCard> cards, List<Evidence> evidence) {
-
-  /** What a paste's life rests on. */
-  public static Basis lifeBasis(Policy policy) {
-    return new Basis(
-        "Life of a dye paste",
-        "The reactive group's life at room temperature, with alkali or without, carried over to the"
-            + " room's temperature by Arrhenius' law with "
-            + text(policy.paste().activationEnergyUsual())
-            + " kJ/mol ("
-            + text(policy.paste().activationEnergyLeast())
-            + " to "
-            + text(policy.paste().activationEnergyMost())
-            + "); kept cold, as stated.",
-        "Within "
-            + text(policy.paste().carriedOver())
-            + " of the room that the table holds for. Beyond, no life is given and a finding says so.",
-        "hand-dyeing FAQ of 2005; Broadbent 2001; hand-dyeing FAQ on temperature; some lives"
-            + " common practice, no source");
-  }
-
-  private static String text(Quantity limit) {
-    return limit.text(Measures.METRIC);
-  }
 
   public Pastes {
     uses = List.copyOf(uses);

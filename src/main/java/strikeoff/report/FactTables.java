@@ -21,6 +21,7 @@ import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
 import strikeoff.screens.MeshForPaste;
 import strikeoff.screens.MeshWeave;
+import strikeoff.speech.ModelText;
 import strikeoff.units.ArealMass;
 import strikeoff.units.ArealVolume;
 import strikeoff.units.Length;
@@ -53,12 +54,13 @@ final class FactTables {
   private static Optional<TableSection> bases(Checked.Judged judged) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Basis basis : Bases.of(judged.plan(), judged.facts())) {
+      ModelText model = ModelText.of(basis, judged.facts().policy());
       rows.add(
           List.of(
-              Cell.of(basis.estimate()),
-              Cell.of(basis.method()),
-              Cell.of(basis.holds()),
-              Cell.of(Sources.shown(basis.source()))));
+              Cell.of(model.estimate()),
+              Cell.of(model.method()),
+              Cell.of(model.holds()),
+              Cell.of(Sources.shown(model.source()))));
     }
     return rows.isEmpty()
         ? Optional.empty()

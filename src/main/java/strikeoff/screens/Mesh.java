@@ -1,14 +1,10 @@
 package strikeoff.screens;
 
-import strikeoff.evidence.Basis;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 import strikeoff.units.MeshCount;
-import strikeoff.units.Quantity;
 import strikeoff.units.Range;
-import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
 /**
@@ -22,37 +18,11 @@ import strikeoff.units.Share;
  */
 public record Mesh(MeshCount count, Length thread) {
 
-  /** What a deposit that nobody weighed rests on. */
-  public static Basis basis(Policy policy) {
-    return new Basis(
-        "Deposit of a pull",
-        "Theoretical volume of a plain weave, open area times "
-            + new Ratio(THREADS_THICK.low()).text()
-            + " to "
-            + new Ratio(THREADS_THICK.high()).text()
-            + " threads, of which a pull leaves "
-            + text(policy.screens().transferLeast())
-            + " to "
-            + text(policy.screens().transferMost())
-            + " on the cloth; a second pull adds "
-            + text(policy.screens().secondPull())
-            + " of that, each further one "
-            + text(policy.screens().furtherPull())
-            + ".",
-        "Plain weaves, whose threads are thinner than half the pitch. A finding says so for others;"
-            + " state the deposit weighed on a strike-off for those.",
-        "weavers' specification pages; the share left on cloth common practice, no source");
-  }
-
-  private static String text(Quantity limit) {
-    return limit.text(Measures.METRIC);
-  }
-
   /**
    * Thickness of a plain weave in thread diameters. Two would be threads that stay round where they
    * cross; a trade article of June 2009 and a weaver's page show 1.475 to 1.575.
    */
-  private static final Range THREADS_THICK = new Range(1.45, 1.5, 1.6);
+  public static final Range THREADS_THICK = new Range(1.45, 1.5, 1.6);
 
   /**
    * @throws IllegalArgumentException unless count and thread are above zero

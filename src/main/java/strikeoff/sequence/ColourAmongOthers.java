@@ -1,9 +1,12 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Colour;
+import strikeoff.plan.Medium;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
@@ -25,7 +28,7 @@ import strikeoff.units.Share;
  *     lost for want of room, since stencils of one motif are cut for each other; of an outline, its
  *     share by the fills it lies on. On other placements what is lost if the two fall independently
  * @param seenBeside whether it is seen on the bare ground, where none of them lies
- * @param instead what would be seen in its place, in words; empty if nothing would
+ * @param would what would be seen in its place
  * @param afterwards whether it would be seen if it was printed after the others, which it can be
  * @param meant whether it lies under them because the plan says that they go over it
  * @param places the placements concerned, in short
@@ -46,7 +49,7 @@ public record ColourAmongOthers(
     Ratio missed,
     Share share,
     boolean seenBeside,
-    String instead,
+    Instead would,
     boolean afterwards,
     boolean meant,
     String places,
@@ -54,6 +57,15 @@ public record ColourAmongOthers(
     List<Related> related,
     PlanPath path)
     implements Evidence {
+
+  /**
+   * What would be seen in the place of a colour that is not.
+   *
+   * @param furtherFrom the colours from which an opaque one has to lie further; empty for others
+   * @param opaque of which medium, if an opaque grade of it would be seen
+   * @param deeper the lightest colour that would be seen, L*
+   */
+  public record Instead(List<String> furtherFrom, Optional<Medium> opaque, OptionalInt deeper) {}
 
   public ColourAmongOthers {
     others = List.copyOf(others);

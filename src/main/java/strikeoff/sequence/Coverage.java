@@ -16,7 +16,6 @@ import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
-import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 import strikeoff.plan.PrintPlan;
 
@@ -104,7 +103,7 @@ final class Coverage {
       if (before == BARE) {
         return new PrintsOfStep(
             arrangement,
-            "",
+            List.of(),
             course.name(step),
             "",
             prints.size(),
@@ -123,7 +122,7 @@ final class Coverage {
       }
       return new PrintsOfStep(
           arrangement,
-          seen.what(),
+          seen.parts(),
           course.name(step),
           course.name(before),
           prints.size(),
@@ -134,7 +133,7 @@ final class Coverage {
     }
   }
 
-  /** Picks some prints of an arrangement and says in short which. */
+  /** Picks some prints of an arrangement. */
   private static final class Missing {
 
     private final Map<Integer, Set<Integer>> numbersBySeparation = new TreeMap<>();
@@ -158,30 +157,27 @@ final class Coverage {
       }
     }
 
-    String what() {
+    List<PrintsOfArrangement.Part> parts() {
       Map<Set<Integer>, List<String>> colours = new LinkedHashMap<>();
       numbersBySeparation.forEach(
           (separation, own) ->
               colours.computeIfAbsent(own, n -> new ArrayList<>()).add(pastes.get(separation)));
-      List<String> words = new ArrayList<>();
-      colours.forEach(
-          (own, names) -> {
-            String which =
-                own.equals(numbers) ? "(all " + own.size() + ") " : Numbering.brief(own) + " ";
-            boolean whole = names.size() == pastes.size();
-            words.add(
-                (numbers.size() == 1 ? "" : which)
-                    + "in "
-                    + (whole ? "all colours" : String.join(" and ", names)));
-          });
-      return String.join("; ", words);
+      return colours.entrySet().stream()
+          .map(
+              part ->
+                  new PrintsOfArrangement.Part(
+                      List.copyOf(part.getKey()),
+                      part.getKey().equals(numbers),
+                      numbers.size() == 1,
+                      part.getValue().size() == pastes.size() ? List.of() : part.getValue()))
+          .toList();
     }
 
     PrintsOfArrangement fact(String arrangement, PlanPath path, PlanPath arranged) {
       List<Related> related =
           path.equals(arranged) ? List.of() : List.of(new Related(Tie.ARRANGED, arranged));
       return new PrintsOfArrangement(
-          arrangement, what(), prints, all, List.copyOf(names), related, path);
+          arrangement, parts(), prints, all, List.copyOf(names), related, path);
     }
   }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import strikeoff.colour.Lab;
@@ -15,7 +17,6 @@ import strikeoff.evidence.Evidence.Related;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
-import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
@@ -110,26 +111,21 @@ final class LostPrints {
   }
 
   /** What would be seen over each of the others; nothing that no paste can be. */
-  private String instead(Paste paste, Meetings meetings) {
+  private ColourAmongOthers.Instead instead(Paste paste, Meetings meetings) {
     if (!paste.transparent()) {
-      return "a colour further from that of " + String.join(" and ", others.keySet());
+      return new ColourAmongOthers.Instead(
+          List.copyOf(others.keySet()), Optional.empty(), OptionalInt.empty());
     }
-    List<String> ways = new ArrayList<>();
-    if (others.values().stream().allMatch(o -> meetings.showsIfOpaque(paste, o))) {
-      ways.add(
-          paste.medium() == Medium.DYE
-              ? "an opaque paint for it, printed once all dye is fixed, washed off and dry"
-              : "its opaque grade, written `transparent: no`");
-    }
+    boolean opaque = others.values().stream().allMatch(o -> meetings.showsIfOpaque(paste, o));
     int deeper =
         others.values().stream()
             .mapToInt(o -> meetings.showsDeeper(paste, o).orElse(0))
             .min()
             .orElse(0);
-    if (deeper > 0) {
-      ways.add("a colour of L* " + deeper + " or darker");
-    }
-    return String.join(", or ", ways);
+    return new ColourAmongOthers.Instead(
+        List.of(),
+        opaque ? Optional.of(paste.medium()) : Optional.empty(),
+        deeper > 0 ? OptionalInt.of(deeper) : OptionalInt.empty());
   }
 
   private static PlanPath colour(Paste paste) {

@@ -8,7 +8,7 @@ import strikeoff.evidence.Evidence;
  * Prints of one arrangement that a step makes on bare places, or those it makes again of another
  * step.
  *
- * @param what is printed again, in words: {@code 3 in all colours}, {@code 1, 2 in ink}
+ * @param parts what is printed again, by its colours
  * @param step the step
  * @param before the step that printed them first; empty if none did
  * @param prints how many
@@ -16,7 +16,7 @@ import strikeoff.evidence.Evidence;
  */
 public record PrintsOfStep(
     String arrangement,
-    String what,
+    List<PrintsOfArrangement.Part> parts,
     String step,
     String before,
     int prints,

@@ -5,13 +5,21 @@ import java.util.List;
 import java.util.stream.Collectors;
 import strikeoff.bath.AlkaliDose;
 import strikeoff.bath.AlkaliForDye;
+import strikeoff.bath.AlkalinePrint;
+import strikeoff.bath.DriedBeforeBatch;
+import strikeoff.bath.DyePrinted;
+import strikeoff.bath.Liquor;
+import strikeoff.bath.SecondAlkali;
 import strikeoff.bath.Soak;
 import strikeoff.bath.Steaming;
+import strikeoff.bath.TimeInSoda;
 import strikeoff.bath.UreaNeed;
 import strikeoff.bath.WashOff;
 import strikeoff.bath.Wrapped;
 import strikeoff.chemistry.SodaSolution;
 import strikeoff.paste.SodaLife;
+import strikeoff.units.Concentration;
+import strikeoff.units.Mass;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
@@ -22,6 +30,7 @@ import strikeoff.units.Ratio;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 import strikeoff.units.UnitSystem;
+import strikeoff.units.Volume;
 
 /** Says what soda, salt, water and urea a bath and its pastes want. */
 public final class BathSpeech {
@@ -29,7 +38,122 @@ public final class BathSpeech {
   /** More pastes than that are left out of the words, not of the edits. */
   private static final int LISTED = 6;
 
+  /** How silk and wool are steamed. */
+  private static final String STEAM_PROTEIN =
+      "Put baking soda into the paste in place of all other alkali, and steam the print";
+
   private BathSpeech() {}
+
+  /** As much alkali as recipes hold; for steam baking soda, which doesn't brown the cloth. */
+  private static String weighedIn(AlkaliForDye dye, Measures units) {
+    return PerKilogram.number(dye.weighedIn().low(), units)
+        + " to "
+        + PerKilogram.text(dye.weighedIn().high(), units)
+        + " of "
+        + (dye.steam() ? "baking soda" : "soda ash")
+        + " in "
+        + PerKilogram.whole(units);
+  }
+
+  /** What is known of the urea of dried pastes, as a clause. */
+  public static String urea(DriedBeforeBatch dried) {
+    return dried.ureaKnown() ? "it holds urea" : "whether it holds urea is not written";
+  }
+
+  /** Where the alkali of a print is. */
+  public static String from(AlkalinePrint print) {
+    return print.inCloth() ? "in the cloth, from the soak before" : "in the paste";
+  }
+
+  /** What the bath holds that it comes into. */
+  public static String holds(AlkalinePrint print) {
+    return (print.salt() ? "salt and " : "") + (print.alkaline() ? "alkali" : "no alkali");
+  }
+
+  /** What would fix a print, as an instruction without a full stop. */
+  public static String mending(DyePrinted printed) {
+    return switch (printed.lacks()) {
+      case STEAM -> "Add a step `fix: steam` after the print, with baking soda in the paste";
+      case FIXING_OF_SODA_IN_CLOTH ->
+          "Add a step `fix: batch` or `fix: steam` after the print: the soda is in the cloth"
+              + " already, and a second soak would only bleed it";
+      case FIXING_OF_ALKALI_IN_PASTE ->
+          "Add a step `fix: batch` or `fix: steam` after the print: the paste holds its alkali, and a"
+              + " soak would only bleed it";
+      case ALKALI_AND_FIXING ->
+          "Add a fix step after the print: a soda soak, or a batch or steam with alkali in the paste";
+    };
+  }
+
+  /** The next water, as a part of a sentence that begins with a comma; empty without one. */
+  public static String water(DyePrinted printed, Measures units) {
+    return printed
+        .waterStep()
+        .map(w -> ", and step " + w.number() + ", " + w.title(units) + ", takes the dye out")
+        .orElse("");
+  }
+
+  /** What dry heat does to it, as a sentence that begins with a space; empty without one. */
+  public static String heat(DyePrinted printed) {
+    return printed
+        .heatStep()
+        .map(
+            step ->
+                " Dry heat, as of step "
+                    + step
+                    + ", fixes such dye only from a paste with far more urea than steam asks for,"
+                    + " and less of it; no time is known for it here.")
+        .orElse("");
+  }
+
+  /** How hot to wash. Nobody is sent into water that harms the cloth. */
+  public static String advised(WashOff wash, Measures units) {
+    Temperature hot = new Temperature(wash.hot().amount());
+    Temperature stands = wash.stands();
+    return stands.celsius() >= wash.machine().celsius()
+        ? hot.enough(units) + " or hotter"
+        : stands.compareTo(hot) > 0
+            ? hot.enough(units) + " to " + stands.most(units)
+            : stands.compareTo(hot) < 0 ? stands.most(units) : hot.enough(units);
+  }
+
+  /** The alkali that a bath adds. */
+  public static String brings(SecondAlkali second, Measures units) {
+    Liquor liquor = second.brings();
+    if (liquor.silicateLitres().high() > 0) {
+      return new Volume(liquor.silicateLitres().best()).text(units) + " of sodium silicate";
+    }
+    Range soda = liquor.sodaGramsPerLitre();
+    return soda.high() > 0
+        ? new Concentration(soda.best()).text(units) + " of soda ash"
+        : new Mass(liquor.bicarbonateGrams().best()).text(units) + " of baking soda";
+  }
+
+  /** What can be done without it, as an instruction without a full stop. */
+  public static String mending(SecondAlkali second) {
+    return switch (second.instead()) {
+          case LEAVE_STEP -> "Leave step " + second.step() + " out";
+          case LEAVE_SILICATE -> "Leave the silicate out";
+          case STEAM -> "Put a step `fix: steam` in the place of step " + second.step();
+        }
+        + ", or mix the paste without alkali";
+  }
+
+  /** What spares the fibre, as an instruction without a full stop. */
+  public static String mending(TimeInSoda time) {
+    return time.left()
+        .map(
+            left ->
+                "Let the "
+                    + time.fix().how().text()
+                    + " of step "
+                    + time.fix().number()
+                    + " last "
+                    + left.text()
+                    + " at the most; or "
+                    + Phrase.small(STEAM_PROTEIN))
+        .orElse(STEAM_PROTEIN);
+  }
 
   /** How much urea they hold: none, or as much as that in a kilogram. */
   public static String held(UreaNeed need, Measures units) {
@@ -83,8 +207,8 @@ public final class BathSpeech {
 
   /** Where to put the alkali, in words: the soak first where a paste would die of it. */
   public static String mending(AlkaliForDye dye, Measures units) {
-    if (dye.instead().isPresent()) {
-      return dye.instead().get();
+    if (dye.protein()) {
+      return STEAM_PROTEIN;
     }
     if (dye.sodaForBath().isPresent()) {
       return "Put "
@@ -95,7 +219,7 @@ public final class BathSpeech {
     }
     if (dye.shortLived().isEmpty()) {
       return "Put the alkali into the paste, "
-          + dye.weighedIn()
+          + weighedIn(dye, units)
           + ", and write it into the recipe; or soak the cloth in soda before";
     }
     SodaLife first = dye.shortLived().get(0);

@@ -1,10 +1,16 @@
 package strikeoff.speech;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import strikeoff.cloth.ClothMass;
 import strikeoff.cloth.FibreTake;
 import strikeoff.cloth.UnwashedCloth;
+import strikeoff.layout.FinishedSize;
+import strikeoff.layout.Shrinkage;
 import strikeoff.units.ArealMass;
+import strikeoff.units.Length;
 import strikeoff.units.Mass;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
@@ -22,7 +28,66 @@ public final class ClothSpeech {
 
   private static final Volume DETERGENT = new Volume(0.01);
 
+  private static final int MOST_PITCHES = 4;
+
   private ClothSpeech() {}
+
+  /** What takes of a cloth, as a part of a sentence that begins with a colon; empty if nothing. */
+  public static String taken(FinishedSize size, Measures units) {
+    List<String> takers = new ArrayList<>();
+    if (size.cutOff().along().mm() > 0 || size.cutOff().across().mm() > 0) {
+      takers.add(
+          "the allowances take "
+              + size.cutOff().along().text(units)
+              + " by "
+              + size.cutOff().across().text(units)
+              + " of it");
+    }
+    if (size.shrinkLength().fraction() > 0 || size.shrinkWidth().fraction() > 0) {
+      takers.add(
+          "the first wash takes "
+              + size.shrinkLength().text()
+              + " of the length and "
+              + size.shrinkWidth().text()
+              + " of the width");
+    }
+    return takers.isEmpty() ? "" : ": " + String.join(", and ", takers);
+  }
+
+  /** What to write beside a new length so that a tube still closes; empty if open. */
+  public static String round(FinishedSize size, Measures units) {
+    return round(size.pitches(), units);
+  }
+
+  public static String round(Shrinkage shrinkage, Measures units) {
+    return round(shrinkage.roundPitches(), units);
+  }
+
+  private static String round(Map<String, Length> pitches, Measures units) {
+    return pitches.isEmpty()
+        ? ""
+        : pitches.entrySet().stream()
+            .map(pitch -> pitch.getValue().fineText(units) + " for " + pitch.getKey())
+            .collect(Collectors.joining(", ", ", with a pitch of ", ""));
+  }
+
+  /** Pitches as printed and as finished, as a part of a sentence that begins with a semicolon. */
+  public static String pitches(Shrinkage shrinkage, Measures units) {
+    double keeps = 1 - shrinkage.shrinkLength().fraction();
+    return shrinkage.printedPitches().isEmpty()
+        ? ""
+        : shrinkage.printedPitches().entrySet().stream()
+            .limit(MOST_PITCHES)
+            .map(
+                pitch ->
+                    "the pitch of "
+                        + pitch.getKey()
+                        + " shrinks from "
+                        + pitch.getValue().text(units)
+                        + " to "
+                        + pitch.getValue().times(keeps).text(units))
+            .collect(Collectors.joining(", ", "; ", ""));
+  }
 
   /** What to ask oneself, as an instruction without a full stop. */
   public static String asking(ClothMass mass, Measures units) {

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import strikeoff.bath.FixTemperature;
 import strikeoff.bath.FixTime;
 import strikeoff.bath.FixedShare;
+import strikeoff.bath.Treatment;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
 import strikeoff.units.Phrase;
@@ -20,6 +21,34 @@ public final class FixSpeech {
   private static final int LISTED = 6;
 
   private FixSpeech() {}
+
+  /** What brings it to the full share, as an instruction without a full stop. */
+  public static String mending(FixTime time, Measures units) {
+    return Phrase.capital(
+        time.treatments().stream()
+            .map(
+                all ->
+                    all.stream().map(one -> text(one, units)).collect(Collectors.joining(", and ")))
+            .collect(Collectors.joining(", or ")));
+  }
+
+  private static String text(Treatment treatment, Measures units) {
+    if (treatment instanceof Treatment.AddSoda soda) {
+      return "add " + soda.mass().enough(units) + " of soda ash";
+    }
+    if (treatment instanceof Treatment.SteamLonger steam) {
+      return "steam it " + steam.more().text() + " longer";
+    }
+    if (treatment instanceof Treatment.LeaveLonger leave) {
+      return "leave it " + leave.more().text() + " longer";
+    }
+    if (treatment instanceof Treatment.KeepAt keep) {
+      return "keep it at " + keep.temperature().enough(units) + " for " + keep.lasts().text();
+    }
+    return "steam it for "
+        + ((Treatment.Steam) treatment).lasts().text()
+        + ", with baking soda in the paste in place of all other alkali";
+  }
 
   /** From where on it is fixed. */
   public static String enough(FixTemperature temperature, Measures units) {

@@ -1,8 +1,10 @@
 package strikeoff.speech;
 
+import java.util.List;
 import strikeoff.bath.HeatSetting;
 import strikeoff.bath.HeatTime;
 import strikeoff.bath.IronTime;
+import strikeoff.bath.PaintPrinted;
 import strikeoff.bath.Warmth;
 import strikeoff.plan.Step;
 import strikeoff.units.Measures;
@@ -13,6 +15,50 @@ import strikeoff.units.Temperature;
 public final class HeatSpeech {
 
   private HeatSpeech() {}
+
+  /** Between which temperatures each group is fixed. */
+  public static List<String> windows(Warmth warmth, Measures units) {
+    return warmth.windows().stream()
+        .map(
+            w ->
+                w.group()
+                    + " asks for "
+                    + w.coolest().text(units)
+                    + " to "
+                    + w.warmest().text(units))
+        .toList();
+  }
+
+  public static String basis(HeatSetting setting) {
+    return basis(setting.labelled());
+  }
+
+  public static String basis(HeatTime time) {
+    return basis(time.labelled());
+  }
+
+  private static String basis(boolean labelled) {
+    return labelled ? "as its label says" : "as an acrylic binder does";
+  }
+
+  /** What sets paints on this cloth: as they ask, and no hotter than its weakest fibre stands. */
+  public static String mending(PaintPrinted printed, Measures units) {
+    PaintPrinted.Setting setting = printed.setting();
+    return setting.harms()
+        ? "Take a paint that sets cooler, and heat-set it once it is dry through: "
+            + setting.fibre()
+            + " takes harm above "
+            + setting.harmsAbove().most(units)
+            + ", and "
+            + setting.paint()
+            + " asks for "
+            + setting.at().enough(units)
+        : "Add a heat-set once it is dry through: "
+            + setting.lasts().text()
+            + " at "
+            + setting.at().text(units)
+            + " at the film";
+  }
 
   /**
    * What sets them, as an instruction without a full stop: as hot as they ask and the cloth stands,
@@ -105,7 +151,7 @@ public final class HeatSpeech {
         + " asks for "
         + setting.coolest().enough(units)
         + ", "
-        + setting.basis()
+        + basis(setting)
         + ". Take a paint whose label asks for "
         + setting.harmsAbove().most(units)
         + " or less, or another cloth";

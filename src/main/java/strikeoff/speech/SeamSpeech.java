@@ -15,6 +15,25 @@ public final class SeamSpeech {
 
   private SeamSpeech() {}
 
+  /** What to write for the mirrored arrangement so that nothing misfits. */
+  public static String mend(MirroredPanels panels, Measures units) {
+    MirroredPanels.Mend mend = panels.mend();
+    if (mend instanceof MirroredPanels.Mend.Values values) {
+      return "`" + values.written() + "`";
+    }
+    if (mend instanceof MirroredPanels.Mend.Places places) {
+      return "`"
+          + places.written()
+          + "`"
+          + (places.instead() ? " in place of how they are set now" : "");
+    }
+    MirroredPanels.Mend.Partners partners = (MirroredPanels.Mend.Partners) mend;
+    String sum = partners.sum().writtenText(units);
+    return partners.across()
+        ? "places `at:` whose x is " + sum + " less that of the partner, and whose y is the same"
+        : "places `at:` whose y is " + sum + " less that of the partner, and whose x is the same";
+  }
+
   /** The line where it lies, in words. */
   public static String text(MirrorLine line, Length axis, Measures units) {
     String at =

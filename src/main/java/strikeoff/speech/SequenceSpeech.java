@@ -1,5 +1,10 @@
 package strikeoff.speech;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import strikeoff.layout.Numbering;
+import strikeoff.plan.Medium;
 import strikeoff.sequence.Adjoining;
 import strikeoff.sequence.BaseOrder;
 import strikeoff.sequence.ColourAmongOthers;
@@ -12,6 +17,8 @@ import strikeoff.sequence.PaintOnDarker;
 import strikeoff.sequence.PaintOverDye;
 import strikeoff.sequence.PrintAcrossSeam;
 import strikeoff.sequence.PrintAfterFix;
+import strikeoff.sequence.PrintsOfArrangement;
+import strikeoff.sequence.PrintsOfStep;
 import strikeoff.sequence.TrapWidth;
 import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
@@ -23,6 +30,51 @@ public final class SequenceSpeech {
   private static final String NO_STEP = "no step";
 
   private SequenceSpeech() {}
+
+  /** What would be seen in the place of a colour that is not; empty if nothing would. */
+  public static String instead(ColourAmongOthers colour) {
+    ColourAmongOthers.Instead would = colour.would();
+    if (!would.furtherFrom().isEmpty()) {
+      return "a colour further from that of " + String.join(" and ", would.furtherFrom());
+    }
+    List<String> ways = new ArrayList<>();
+    would
+        .opaque()
+        .ifPresent(
+            medium ->
+                ways.add(
+                    medium == Medium.DYE
+                        ? "an opaque paint for it, printed once all dye is fixed, washed off and dry"
+                        : "its opaque grade, written `transparent: no`"));
+    would.deeper().ifPresent(most -> ways.add("a colour of L* " + most + " or darker"));
+    return String.join(", or ", ways);
+  }
+
+  /** Which prints of an arrangement are left out, in short. */
+  public static String what(PrintsOfArrangement prints) {
+    return what(prints.parts());
+  }
+
+  /** Which of them are printed again, in short. */
+  public static String what(PrintsOfStep prints) {
+    return what(prints.parts());
+  }
+
+  private static String what(List<PrintsOfArrangement.Part> parts) {
+    return parts.stream()
+        .map(
+            part ->
+                (part.only()
+                        ? ""
+                        : part.all()
+                            ? "(all " + part.numbers().size() + ") "
+                            : Numbering.brief(part.numbers()) + " ")
+                    + "in "
+                    + (part.colours().isEmpty()
+                        ? "all colours"
+                        : String.join(" and ", part.colours())))
+        .collect(Collectors.joining("; "));
+  }
 
   /** The step that fixes the dye afterwards. */
   public static String fix(PaintOverDye dye) {
@@ -224,10 +276,10 @@ public final class SequenceSpeech {
     }
     return colourAmongOthers.afterwards()
         ? "Print it after " + names + ", or leave it out"
-        : colourAmongOthers.instead().isEmpty()
+        : instead(colourAmongOthers).isEmpty()
             ? "Leave it out"
             : "Choose "
-                + colourAmongOthers.instead()
+                + instead(colourAmongOthers)
                 + " and print it after "
                 + names
                 + ", or leave it out";
@@ -240,9 +292,9 @@ public final class SequenceSpeech {
             ? "keep it off " + String.join(" and ", colourAmongOthers.others())
             : "leave it out";
     return Phrase.capital(
-        colourAmongOthers.instead().isEmpty()
+        instead(colourAmongOthers).isEmpty()
             ? off
-            : "choose " + colourAmongOthers.instead() + ", or " + off);
+            : "choose " + instead(colourAmongOthers) + ", or " + off);
   }
 
   /** How much of it is lost, before {@code of it}. */

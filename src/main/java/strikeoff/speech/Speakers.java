@@ -61,6 +61,7 @@ public final class Speakers {
       case "strikeoff.layout" ->
           List.of(
               BorderSpeech.class,
+              ClothSpeech.class,
               EdgeSpeech.class,
               FillSpeech.class,
               SeamSpeech.class,

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.speech.BathSpeech;
+import strikeoff.speech.FixSpeech;
 import strikeoff.speech.HeatSpeech;
 import strikeoff.units.Measures;
 
@@ -56,7 +57,7 @@ class FixedInPhasesTest {
     assertThat(warmth.neededMinutes().best()).isCloseTo(110.8, within(1.0));
     // first order: 1 − 0.05^(40/110.8)
     assertThat(time.fixed()).isCloseTo(0.661, within(0.005));
-    assertThat(time.mending()).startsWith("Keep it at 32 °C for 30 min");
+    assertThat(FixSpeech.mending(time, Measures.METRIC)).startsWith("Keep it at 32 °C for 30 min");
     assertThat(warmth.timeKnown()).isTrue();
     assertThat(HeatSpeech.degreesCold(warmth, Measures.METRIC)).isEqualTo("1 °C");
   }
@@ -137,7 +138,7 @@ class FixedInPhasesTest {
     // 3 of 5 min of steam, after 20 min at 25 °C of a bath for 45 at 32 are long rinsed away
     FixTime time = worked.all(FixTime.class).get(0);
     assertThat(time.fixed()).isCloseTo(1 - Math.pow(0.05, 3.0 / 5), within(1e-9));
-    assertThat(time.mending()).isEqualTo("Steam it 2 min longer");
+    assertThat(FixSpeech.mending(time, Measures.METRIC)).isEqualTo("Steam it 2 min longer");
   }
 
   @Test

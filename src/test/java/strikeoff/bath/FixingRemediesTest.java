@@ -11,6 +11,7 @@ import strikeoff.document.Edit;
 import strikeoff.paste.MixedGroups;
 import strikeoff.plan.Step;
 import strikeoff.speech.BathSpeech;
+import strikeoff.speech.FixSpeech;
 import strikeoff.speech.HeatSpeech;
 import strikeoff.speech.PasteSpeech;
 import strikeoff.units.Measures;
@@ -37,7 +38,7 @@ class FixingRemediesTest {
     DriedBeforeBatch dry = reeds(UREA, batch("- dry: 12 h\n")).the(DriedBeforeBatch.class);
     assertThat(dry.wrapped().dry()).isEqualTo(3);
     assertThat(BathSpeech.driedThrough(dry.wrapped())).isEqualTo("all 3 prints have");
-    assertThat(dry.urea()).isEqualTo("it holds urea");
+    assertThat(BathSpeech.urea(dry)).isEqualTo("it holds urea");
     assertThat(dry.wrapped().sooner()).hasSize(1);
     assertThat(reeds(UREA, batch("")).all(DriedBeforeBatch.class)).isEmpty();
     assertThat(reeds(PLAIN, batch("- dry: 12 h\n")).all(DriedBeforeBatch.class)).isEmpty();
@@ -129,10 +130,11 @@ class FixingRemediesTest {
   void noGroupIsLeftLongerInTheCold() {
     FixTime cold =
         reeds(UREA, batch("").replace("24 °C", "16 °C").replace("24 h", "4 h")).the(FixTime.class);
-    assertThat(cold.mending()).isEqualTo("Keep it at 21 °C for 12 h");
+    assertThat(FixSpeech.mending(cold, Measures.METRIC)).isEqualTo("Keep it at 21 °C for 12 h");
     FixTime fair =
         reeds(UREA, batch("").replace("24 °C", "19 °C").replace("24 h", "4 h")).the(FixTime.class);
-    assertThat(fair.mending()).matches("Leave it .* longer, or keep it at 21 °C for 12 h");
+    assertThat(FixSpeech.mending(fair, Measures.METRIC))
+        .matches("Leave it .* longer, or keep it at 21 °C for 12 h");
     assertThat(fair.edits()).hasSize(2);
   }
 
@@ -146,10 +148,11 @@ class FixingRemediesTest {
     FixTime cool = reeds(paste, soak).the(FixTime.class);
     assertThat(cool.fixed()).isCloseTo(0.8, within(0.03));
     assertThat(cool.atWorst()).isLessThan(0.15);
-    assertThat(cool.mending()).isEqualTo("Keep it at 32 °C for 30 min");
+    assertThat(FixSpeech.mending(cool, Measures.METRIC)).isEqualTo("Keep it at 32 °C for 30 min");
     FixTime warm =
         reeds(paste, soak.replace("20 °C", "28 °C").replace("1 h", "20 min")).the(FixTime.class);
-    assertThat(warm.mending()).matches("Leave it .* longer, or keep it at 32 °C for 30 min");
+    assertThat(FixSpeech.mending(warm, Measures.METRIC))
+        .matches("Leave it .* longer, or keep it at 32 °C for 30 min");
   }
 
   @Test
@@ -157,11 +160,11 @@ class FixingRemediesTest {
     DyePrinted baked =
         reeds(UREA, "- mix: all\n- print: reeds\n- dry: 1 day\n- heat-set: oven\n")
             .the(DyePrinted.class, AsRulesAsk::neverFixed);
-    assertThat(baked.heat()).startsWith(" Dry heat, as of step 4, fixes such dye only");
+    assertThat(BathSpeech.heat(baked)).startsWith(" Dry heat, as of step 4, fixes such dye only");
     assertThat(
-            reeds(UREA, "- mix: all\n- print: reeds\n")
-                .the(DyePrinted.class, AsRulesAsk::neverFixed)
-                .heat())
+            BathSpeech.heat(
+                reeds(UREA, "- mix: all\n- print: reeds\n")
+                    .the(DyePrinted.class, AsRulesAsk::neverFixed)))
         .isEmpty();
   }
 

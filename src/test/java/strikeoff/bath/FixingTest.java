@@ -17,6 +17,7 @@ import strikeoff.chemistry.Arrhenius;
 import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.speech.BathSpeech;
+import strikeoff.speech.HeatSpeech;
 
 /** Alkali, warmth and time of dye, heat on paint. */
 public class FixingTest {
@@ -445,7 +446,7 @@ public class FixingTest {
     HeatTime brief = heated(PAINT + ", label: {temperature: 160 °C, for: 40 s}", 160, 40);
     assertThat(brief.lacks().minutes()).isZero();
     assertThat(brief.heat().coolest().celsius()).isEqualTo(160);
-    assertThat(brief.basis()).contains("label");
+    assertThat(HeatSpeech.basis(brief)).contains("label");
     HeatTime slow = heated(PAINT + ", label: {temperature: 120 °C, for: 8 min}", 120, 300);
     assertThat(slow.lacks().minutes()).isCloseTo(3, within(1e-9));
     assertThat(slow.heat().coolest().celsius()).isEqualTo(120);

@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.plan.Colour;
 import strikeoff.policy.ReactiveGroup;
+import strikeoff.speech.FixSpeech;
+import strikeoff.units.Measures;
 import strikeoff.units.Range;
 
 /** What water and cloth leave of little soda, and which share of dye a stop is held against. */
@@ -63,9 +65,11 @@ class ThinSodaTest {
                 - rinse: 15 °C
                 """)
             .the(FixTime.class);
-    assertThat(own.mending()).startsWith("Steam it").doesNotContain("soda ash");
+    assertThat(FixSpeech.mending(own, Measures.METRIC))
+        .startsWith("Steam it")
+        .doesNotContain("soda ash");
     assertThat(own.thin()).isEmpty();
-    assertThat(soaked("1.5 g").mending()).contains("of soda ash");
+    assertThat(FixSpeech.mending(soaked("1.5 g"), Measures.METRIC)).contains("of soda ash");
   }
 
   @Test

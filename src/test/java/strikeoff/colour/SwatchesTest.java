@@ -112,7 +112,7 @@ class SwatchesTest {
     assertThat(alike).hasSize(1);
     assertThat(alike.get(0).pastes()).hasSize(40).doesNotContain("red");
     assertThat(alike.get(0).difference().value()).isZero();
-    assertThat(alike.get(0).named()).hasSize(7).endsWith("34 more");
+    assertThat(ColourSpeech.named(alike.get(0))).hasSize(7).endsWith("34 more");
   }
 
   @Test
@@ -164,7 +164,8 @@ class SwatchesTest {
             .swatches();
     ColourOnGround shadow = facts(pale, ColourOnGround.class).get(0);
     assertThat(shadow.washedDifference().value()).isLessThan(3);
-    assertThat(shadow.strengthening()).matches("mixed [123](\\.\\d)? times as strong.*");
+    assertThat(ColourSpeech.strengthening(shadow))
+        .matches("mixed [123](\\.\\d)? times as strong.*");
   }
 
   @Test
@@ -244,8 +245,8 @@ class SwatchesTest {
                     .swatches(),
                 NearLooks.class)
             .get(0);
-    assertThat(alike.named()).containsExactly("ash", "smoke");
-    assertThat(alike.shown()).containsExactly("#808080", "#818181");
+    assertThat(ColourSpeech.named(alike)).containsExactly("ash", "smoke");
+    assertThat(ColourSpeech.shown(alike)).containsExactly("#808080", "#818181");
   }
 
   @Test
@@ -261,9 +262,9 @@ class SwatchesTest {
             .swatches();
     PlanPath anywhere = new PlanPath("pastes");
     Limit apart = new Limit("order/told-apart", new Ratio(2), "", "");
-    assertThat(new Likeness(greys, apart, 3).facts(s -> anywhere).get(0).named())
+    assertThat(ColourSpeech.named(new Likeness(greys, apart, 3).facts(s -> anywhere).get(0)))
         .containsExactly("one", "two", "three");
-    assertThat(new Likeness(greys, apart, 1).facts(s -> anywhere).get(0).named())
+    assertThat(ColourSpeech.named(new Likeness(greys, apart, 1).facts(s -> anywhere).get(0)))
         .endsWith("perhaps others");
   }
 
@@ -376,7 +377,7 @@ class SwatchesTest {
             .at("shells", "shell", 0)
             .swatches();
     assertThat(facts(swatches, ColourOnGround.class))
-        .extracting(ColourOnGround::strengthening)
+        .extracting(ColourSpeech::strengthening)
         .containsExactly(
             "no stronger mix of it would show",
             "no stronger mix of it would show",

@@ -10,10 +10,10 @@ import strikeoff.checks.Worked;
 import strikeoff.day.Film;
 import strikeoff.day.Impression;
 import strikeoff.day.facts.DryingAir;
-import strikeoff.evidence.Basis;
 import strikeoff.paste.KeptInRoom;
 import strikeoff.paste.PasteAge;
 import strikeoff.speech.BathSpeech;
+import strikeoff.speech.ModelText;
 import strikeoff.units.Measures;
 
 /** Outside its range a model says so and extrapolates nothing; inside, a report names it. */
@@ -89,14 +89,17 @@ class LimitsOfModelsTest {
     assertThat(Bases.of(dye.plan(), dye.facts()))
         .allSatisfy(
             basis -> {
-              assertThat(basis.method()).isNotBlank();
-              assertThat(basis.holds()).isNotBlank();
-              assertThat(basis.source()).isNotBlank();
+              ModelText model = ModelText.of(basis, dye.facts().policy());
+              assertThat(model.method()).isNotBlank();
+              assertThat(model.holds()).isNotBlank();
+              assertThat(model.source()).isNotBlank();
             });
   }
 
   private static List<String> bases(Worked worked) {
-    return Bases.of(worked.plan(), worked.facts()).stream().map(Basis::estimate).toList();
+    return Bases.of(worked.plan(), worked.facts()).stream()
+        .map(basis -> ModelText.of(basis, worked.facts().policy()).estimate())
+        .toList();
   }
 
   private static FixTemperature soaked(String paste, int celsius) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
+import strikeoff.speech.ClothSpeech;
+import strikeoff.units.Measures;
 
 class FinishedSizeTest {
 
@@ -26,7 +28,7 @@ class FinishedSizeTest {
   void washedClothLosesItsAllowancesAlone() {
     FinishedSize size = of("washed: yes, finished: 90 x 90 cm, length: 95 cm, width: 1 m");
     assertThat(size.lacks().mm()).isZero();
-    assertThat(size.taken()).isEmpty();
+    assertThat(ClothSpeech.taken(size, Measures.METRIC)).isEmpty();
   }
 
   private static FinishedSize of(String cloth) {

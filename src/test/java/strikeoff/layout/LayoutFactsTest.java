@@ -8,6 +8,7 @@ import static strikeoff.layout.LayoutEvidence.one;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Arrangement.Edge;
 import strikeoff.plan.Arrangement.Lattice;
+import strikeoff.speech.ClothSpeech;
 import strikeoff.speech.EdgeSpeech;
 import strikeoff.speech.FillSpeech;
 import strikeoff.speech.SeamSpeech;
@@ -476,6 +477,7 @@ class LayoutFactsTest {
     assertThat(shrinkage.finishedLength().cm()).isCloseTo(188, within(EXACT));
     assertThat(shrinkage.finishedWidth().cm()).isCloseTo(58.5, within(EXACT));
     assertThat(shrinkage.lengthToCut().cm()).isCloseTo(212.8, within(EXACT));
-    assertThat(shrinkage.pitches()).isEqualTo("; the pitch of row shrinks from 30 cm to 28.2 cm");
+    assertThat(ClothSpeech.pitches(shrinkage, Measures.METRIC))
+        .isEqualTo("; the pitch of row shrinks from 30 cm to 28.2 cm");
   }
 }

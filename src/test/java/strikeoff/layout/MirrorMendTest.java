@@ -50,25 +50,29 @@ class MirrorMendTest {
                 .series("right", "heron", 3, 30, 110, 20));
     assertThat(off.mirrored()).isEqualTo("left");
     assertThat(off.arrangement()).isEqualTo("right");
-    assertThat(off.mend()).isEqualTo("`start: 10 cm, across: 20 cm`");
+    assertThat(SeamSpeech.mend(off, Measures.METRIC)).isEqualTo("`start: 10 cm, across: 20 cm`");
     assertThat(off.first()).startsWith("right");
     assertThat(off.second()).startsWith("left");
     // left at 6, 38, 70
     assertThat(
-            the(seamed()
-                    .mirrored()
-                    .series("left", "heron", 3, 32, 6, 20)
-                    .asDrawn()
-                    .series("right", "heron", 3, 30, 110, 20))
-                .mend())
+            SeamSpeech.mend(
+                the(
+                    seamed()
+                        .mirrored()
+                        .series("left", "heron", 3, 32, 6, 20)
+                        .asDrawn()
+                        .series("right", "heron", 3, 30, 110, 20)),
+                Measures.METRIC))
         .isEqualTo("`start: 10 cm, pitch: 30 cm`");
     assertThat(
-            the(seamed()
-                    .mirrored()
-                    .placed("left", "heron", 10, 20, 40, 20, 69, 18)
-                    .asDrawn()
-                    .series("right", "heron", 3, 30, 110, 20))
-                .mend())
+            SeamSpeech.mend(
+                the(
+                    seamed()
+                        .mirrored()
+                        .placed("left", "heron", 10, 20, 40, 20, 69, 18)
+                        .asDrawn()
+                        .series("right", "heron", 3, 30, 110, 20)),
+                Measures.METRIC))
         .isEqualTo("`at: [\"10 cm, 20 cm\", \"40 cm, 20 cm\", \"70 cm, 20 cm\"]`");
   }
 
@@ -86,16 +90,21 @@ class MirrorMendTest {
 
   @Test
   void aBordersInsetIsMeasuredFromItsOwnEdge() {
-    assertThat(borders(Edge.NEAR, 110, 200, 30, 7).mend()).isEqualTo("`inset: 6 cm`");
-    assertThat(borders(Edge.FAR, 110, 200, 30, 7).mend()).isEqualTo("`inset: 6 cm`");
-    assertThat(borders(Edge.FAR, 110, 200, 30, 5).mend()).isEqualTo("`inset: 6 cm`");
-    assertThat(borders(Edge.NEAR, 112, 202, 30, 6).mend()).isEqualTo("`from: 1.1 m, to: 2 m`");
+    assertThat(SeamSpeech.mend(borders(Edge.NEAR, 110, 200, 30, 7), Measures.METRIC))
+        .isEqualTo("`inset: 6 cm`");
+    assertThat(SeamSpeech.mend(borders(Edge.FAR, 110, 200, 30, 7), Measures.METRIC))
+        .isEqualTo("`inset: 6 cm`");
+    assertThat(SeamSpeech.mend(borders(Edge.FAR, 110, 200, 30, 5), Measures.METRIC))
+        .isEqualTo("`inset: 6 cm`");
+    assertThat(SeamSpeech.mend(borders(Edge.NEAR, 112, 202, 30, 6), Measures.METRIC))
+        .isEqualTo("`from: 1.1 m, to: 2 m`");
   }
 
   @Test
   void aBordersRepeatTakesItsEndAlong() {
     // at 110, 142, 174 in place of 110, 140, 170: three repeats of 30 end at 200
-    assertThat(borders(Edge.NEAR, 110, 206, 32, 6).mend()).isEqualTo("`repeat: 30 cm, to: 2 m`");
+    assertThat(SeamSpeech.mend(borders(Edge.NEAR, 110, 206, 32, 6), Measures.METRIC))
+        .isEqualTo("`repeat: 30 cm, to: 2 m`");
   }
 
   private static MirroredPanels borders(
@@ -123,7 +132,7 @@ class MirrorMendTest {
                     new double[] {150, 202, 10, 20},
                     0,
                     0));
-    assertThat(told.mend())
+    assertThat(SeamSpeech.mend(told, Measures.METRIC))
         .isEqualTo(
             "`at: [\"1.5 m, 10 cm\", \"1.7 m, 10 cm\", \"1.9 m, 10 cm\"]` in place of how they are"
                 + " set now");
@@ -132,20 +141,23 @@ class MirrorMendTest {
   @Test
   void oneCopyAloneHasAPlaceAndNoPitch() {
     assertThat(
-            the(seamed()
-                    .series("left", "heron", 1, 30, 10, 20)
-                    .mirrored()
-                    .series("right", "heron", 1, 30, 173, 20))
-                .mend())
+            SeamSpeech.mend(
+                the(
+                    seamed()
+                        .series("left", "heron", 1, 30, 10, 20)
+                        .mirrored()
+                        .series("right", "heron", 1, 30, 173, 20)),
+                Measures.METRIC))
         // 200 − 20 − 10
         .isEqualTo("`start: 1.7 m`");
   }
 
   @Test
   void twelvePlacesAreListedAndThirteenAreASum() {
-    assertThat(the(columns(12)).mend()).startsWith("`at: [\"0 mm, 1 m\", \"25 cm, 1 m\",");
+    assertThat(SeamSpeech.mend(the(columns(12)), Measures.METRIC))
+        .startsWith("`at: [\"0 mm, 1 m\", \"25 cm, 1 m\",");
     // centres at 35 and 115 across, so the line is at 75: corners add up to 150 − 30
-    assertThat(the(columns(13)).mend())
+    assertThat(SeamSpeech.mend(the(columns(13)), Measures.METRIC))
         .isEqualTo(
             "places `at:` whose y is 1.2 m less that of the partner, and whose x is the same");
   }
@@ -194,7 +206,7 @@ class MirrorMendTest {
     assertThat(told.axis().cm()).isEqualTo(100);
     assertThat(SeamSpeech.lineText(told, Measures.METRIC)).startsWith("the seam side");
     // 200 − 20 − 50 = 130
-    assertThat(told.mend()).isEqualTo("`start: 1.3 m`");
+    assertThat(SeamSpeech.mend(told, Measures.METRIC)).isEqualTo("`start: 1.3 m`");
   }
 
   @Test
@@ -225,7 +237,7 @@ class MirrorMendTest {
     assertThat(told.misfitAcross().cm()).isEqualTo(1);
     assertThat(told.first()).isEqualTo("left 2");
     assertThat(told.second()).isEqualTo("right 2");
-    assertThat(told.mend())
+    assertThat(SeamSpeech.mend(told, Measures.METRIC))
         .isEqualTo(
             "`at: [\"1.7 m, 20 cm\", \"1.4 m, 20 cm\", \"1.7 m, 70 cm\", \"1.4 m, 70 cm\"]`");
   }

@@ -32,11 +32,11 @@ class MirroredPanelsTest {
     MirroredPanels off = panels(row(102, 110, 20));
     assertThat(off.misfitAlong().cm()).isCloseTo(4, within(EXACT));
     assertThat(off.misfitAcross().mm()).isZero();
-    assertThat(off.mend()).isEqualTo("`start: 114 cm`");
+    assertThat(SeamSpeech.mend(off, Measures.METRIC)).isEqualTo("`start: 114 cm`");
     // one panel 1 cm higher: no line mends that; √(4² + 1²) = 4.1231
     MirroredPanels askew = panels(row(102, 110, 21));
     assertThat(askew.misfit().cm()).isCloseTo(4.1231056, within(1e-6));
-    assertThat(askew.mend()).isEqualTo("`start: 114 cm, across: 20 cm`");
+    assertThat(SeamSpeech.mend(askew, Measures.METRIC)).isEqualTo("`start: 114 cm, across: 20 cm`");
   }
 
   private static Sheet row(double seam, double start, double across) {
@@ -70,7 +70,7 @@ class MirroredPanelsTest {
                 .series("right", "heron", 3, 32, 110, 20));
     assertThat(panels.axis().cm()).isCloseTo(101, within(EXACT));
     assertThat(panels.misfit().cm()).isCloseTo(2, within(EXACT));
-    assertThat(panels.mend()).isEqualTo("`start: 112 cm, pitch: 30 cm`");
+    assertThat(SeamSpeech.mend(panels, Measures.METRIC)).isEqualTo("`start: 112 cm, pitch: 30 cm`");
   }
 
   @Test
@@ -86,7 +86,7 @@ class MirroredPanelsTest {
     assertThat(panels.misfit().cm()).isCloseTo(2.2360680, within(1e-6));
     assertThat(panels.first()).isEqualTo("left 1");
     assertThat(panels.second()).isEqualTo("right 3");
-    assertThat(panels.mend())
+    assertThat(SeamSpeech.mend(panels, Measures.METRIC))
         .isEqualTo("`at: [\"1.1 m, 20 cm\", \"1.4 m, 20 cm\", \"1.7 m, 20 cm\"]`");
   }
 
@@ -162,7 +162,7 @@ class MirroredPanelsTest {
         .isEqualTo("the line of herons and herons right, at 1 m");
     assertThat(reeds.misfitAlong().cm()).isCloseTo(4, within(EXACT));
     assertThat(SeamSpeech.apartText(reeds, Measures.METRIC)).isEqualTo("4 cm apart");
-    assertThat(reeds.mend()).isEqualTo("`from: 1 m, to: 1.9 m`");
+    assertThat(SeamSpeech.mend(reeds, Measures.METRIC)).isEqualTo("`from: 1 m, to: 1.9 m`");
   }
 
   /** Mirrored and turned by half is a mirror image across the cloth. */
@@ -180,7 +180,7 @@ class MirroredPanelsTest {
         .isEqualTo("the line between them, 70 cm from the near edge");
     assertThat(panels.misfitAlong().cm()).isCloseTo(2, within(EXACT));
     assertThat(panels.misfitAcross().mm()).isZero();
-    assertThat(panels.mend()).isEqualTo("`from: 10 cm, to: 1.3 m`");
+    assertThat(SeamSpeech.mend(panels, Measures.METRIC)).isEqualTo("`from: 10 cm, to: 1.3 m`");
     // turned by half alone, it is a border seen from the other side and no mirror image
     assertThat(
             all(
@@ -221,7 +221,7 @@ class MirroredPanelsTest {
     MirroredPanels panels = panels(sheet);
     assertThat(panels.line().setBy()).isEqualTo(MirrorLine.SetBy.SEAM);
     assertThat(panels.misfit().cm()).isCloseTo(4, within(EXACT));
-    assertThat(panels.mend()).isEqualTo("`at: [\"2.4 m, 20 cm\"]`");
+    assertThat(SeamSpeech.mend(panels, Measures.METRIC)).isEqualTo("`at: [\"2.4 m, 20 cm\"]`");
   }
 
   @Test
@@ -234,7 +234,8 @@ class MirroredPanelsTest {
             .fill("l", "shell", Lattice.GRID, PITCH, new double[] {0, 90, 10, 50}, 0, 0)
             .mirrored()
             .fill("r", "shell", Lattice.GRID, PITCH, new double[] {112, 202, 11, 51}, 0, 0);
-    assertThat(panels(fills).mend()).isEqualTo("`from: 1.1 m, to: 2 m, near: 10 cm, far: 50 cm`");
+    assertThat(SeamSpeech.mend(panels(fills), Measures.METRIC))
+        .isEqualTo("`from: 1.1 m, to: 2 m, near: 10 cm, far: 50 cm`");
     // eyes 4 cm into herons 20 long and 2 long themselves: in the mirror 20 − 4 − 2 = 14
     Sheet eyes =
         cloth()
@@ -250,7 +251,8 @@ class MirroredPanelsTest {
             p -> {
               assertThat(p.mirrored()).isEqualTo("right eyes");
               assertThat(p.misfit().mm()).isCloseTo(5, within(EXACT));
-              assertThat(p.mend()).isEqualTo("`offset: \"14 cm, 25 cm\"`");
+              assertThat(SeamSpeech.mend(p, Measures.METRIC))
+                  .isEqualTo("`offset: \"14 cm, 25 cm\"`");
             });
   }
 
@@ -271,7 +273,7 @@ class MirroredPanelsTest {
             cloth().placed("left", "heron", corners).mirrored().placed("right", "heron", answers));
     // corner + corner = 190 − 20 = 170, by the line at 95 and the heron's length of 20
     assertThat(panels.misfit().cm()).isCloseTo(1, within(EXACT));
-    assertThat(panels.mend()).contains("1.7 m less that of the partner");
+    assertThat(SeamSpeech.mend(panels, Measures.METRIC)).contains("1.7 m less that of the partner");
   }
 
   private static MirroredPanels panels(Sheet sheet) {

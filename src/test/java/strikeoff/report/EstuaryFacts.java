@@ -9,6 +9,7 @@ import strikeoff.bath.FixTime;
 import strikeoff.bath.FixedShare;
 import strikeoff.bath.Fixing;
 import strikeoff.bath.Soak;
+import strikeoff.bath.Treatment;
 import strikeoff.bath.Warmth;
 import strikeoff.checks.Worked;
 import strikeoff.colour.Lab;
@@ -186,7 +187,8 @@ final class EstuaryFacts {
             "dichlorotriazine",
             true,
             true,
-            List.of("dichlorotriazine asks for 25 °C to 40 °C"));
+            List.of(
+                new Warmth.Window("dichlorotriazine", new Temperature(25), new Temperature(40))));
     Colour ink = new Colour(43, 52, 64, "#2b3440");
     FixedShare fixed =
         new FixedShare(
@@ -210,7 +212,7 @@ final class EstuaryFacts {
                 new Span(30),
                 1,
                 Optional.empty(),
-                "Leave it 5 min longer",
+                List.of(List.of(new Treatment.LeaveLonger(new Span(5)))),
                 List.of(),
                 NOWHERE)));
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
+import strikeoff.speech.SequenceSpeech;
 
 class CoverageTest {
 
@@ -34,7 +35,7 @@ class CoverageTest {
             .print("veins")
             .printOnly("leaves", 1, 2)
             .fact(PrintsOfArrangement.class, prints -> prints.missing() > 0);
-    assertThat(fact.what()).isEqualTo("3, 4 in all colours");
+    assertThat(SequenceSpeech.what(fact)).isEqualTo("3, 4 in all colours");
     assertThat(fact.path().text()).isEqualTo("run[1]");
     assertThat(fact.missing()).isEqualTo(4);
     assertThat(fact.all()).isEqualTo(8);
@@ -48,7 +49,7 @@ class CoverageTest {
             .print("veins")
             .printColours("leaves", 1)
             .fact(PrintsOfArrangement.class, prints -> prints.missing() > 0);
-    assertThat(fact.what()).isEqualTo("(all 4) in ink");
+    assertThat(SequenceSpeech.what(fact)).isEqualTo("(all 4) in ink");
   }
 
   @Test
@@ -76,7 +77,7 @@ class CoverageTest {
             .print("leaves")
             .printOnly("leaves", 2)
             .fact(PrintsOfStep.class, prints -> prints.again() > 0);
-    assertThat(fact.what()).isEqualTo("2 in all colours");
+    assertThat(SequenceSpeech.what(fact)).isEqualTo("2 in all colours");
     assertThat(fact.path().text()).isEqualTo("run[2]");
     assertThat(fact.before()).isEqualTo("step 2 (print leaves)");
   }
@@ -115,7 +116,7 @@ class CoverageTest {
     PrintDay apart = leaves().run().print("veins").print("leaves").printColours("leaves", 1);
     PrintsOfStep fact = apart.fact(PrintsOfStep.class, prints -> prints.again() > 0);
     assertThat(fact.related()).extracting("path.text").containsExactly("run[1]");
-    assertThat(fact.what()).isEqualTo("(all 4) in green");
+    assertThat(SequenceSpeech.what(fact)).isEqualTo("(all 4) in green");
     assertThat(fact.again()).isEqualTo(4);
     PrintDay once = leaves().run().print("veins").printColours("leaves", 1, 1, 2);
     assertThat(once.fact(PrintsOfStep.class, prints -> prints.again() > 0).related()).isEmpty();
@@ -136,7 +137,7 @@ class CoverageTest {
         run: [mix: all, print: other]
         """;
     assertThat(Worked.reeds(plan).all(PrintsOfArrangement.class, prints -> prints.missing() > 0))
-        .extracting(PrintsOfArrangement::what)
+        .extracting(SequenceSpeech::what)
         .containsExactly("in all colours");
   }
 }
