@@ -3,6 +3,7 @@ package strikeoff.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,10 +12,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import strikeoff.document.Bounds;
+import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.rulebook.Rulebook;
 import strikeoff.rulebook.own.OwnRules;
 import strikeoff.rulebook.own.RuleFile;
+import strikeoff.studio.StudioReader;
+import strikeoff.studio.StudioReading;
 
 /** Whoever copies a rule, or a line of one, out of the documents has a rule that runs. */
 class OwnRulesDocumentsTest {
@@ -23,6 +27,8 @@ class OwnRulesDocumentsTest {
   private static final Pattern RULE = Pattern.compile("(?ms)^ *rule \"[^\"]+\"\\n.*?^ *end$");
 
   /** Lines of conditions that are shown without their rule. */
+  private static final Pattern POLICY = Pattern.compile("(?ms)^```yaml\\n(.*?)^```$");
+
   private static final Pattern LINES = Pattern.compile("(?m)(?:^    .*\\n)+");
 
   private static List<String> rules(Path document) throws IOException {
@@ -79,5 +85,20 @@ class OwnRulesDocumentsTest {
     }
     assertThat(number).isGreaterThan(8);
     runs(new RuleFile("rules/shown/lines.dslr", "shown", rules.toString()));
+  }
+
+  @Test
+  void everyPolicyThatIsShownIsRead() throws IOException {
+    Policy policy = PolicyReader.builtIn();
+    List<String> ids = Checker.builtIn().rules().ids();
+    List<String> shown = new ArrayList<>();
+    Matcher block = POLICY.matcher(Files.readString(OWN_RULES));
+    while (block.find()) {
+      byte[] text = ("studio: Shown\n" + block.group(1)).getBytes(StandardCharsets.UTF_8);
+      StudioReading reading = StudioReader.read("studio.yaml", text, policy, ids, false);
+      assertThat(reading).as(block.group(1)).isInstanceOf(StudioReading.Read.class);
+      shown.add(block.group(1));
+    }
+    assertThat(shown).isNotEmpty();
   }
 }
