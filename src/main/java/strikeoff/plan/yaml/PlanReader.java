@@ -153,7 +153,7 @@ public final class PlanReader {
     List<Acceptance> acceptances = new AcceptPart(reading, places.starts().keySet()).acceptances(f);
     Table table = room.table(f);
     Room air = room.room(f);
-    Hours hours = room.hours(f);
+    Hours hours = room.dated(room.hours(f), f);
     Handling handling = room.handling(f);
     Equipment equipment = room.equipment(f);
     List<Protection> worn = room.worn(f);

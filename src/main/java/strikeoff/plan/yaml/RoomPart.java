@@ -192,10 +192,15 @@ final class RoomPart {
         ValueKinds.scalar("opening hours such as 09:00-17:00", standIn, RoomPart::day);
     List<Hours.Day> days =
         assumptions.or(root, "hours", ValueKinds.oneOrMore(day), "hours", "opening hours");
+    return new Hours(days.isEmpty() ? List.of(standIn) : days, root.path().key("hours"));
+  }
+
+  /** The same hours on the dates that a plan gives. */
+  Hours dated(Hours hours, Fields root) {
     Expected<LocalDate> date =
         ValueKinds.scalar("a date such as 2027-03-06", LocalDate.EPOCH, RoomPart::date);
     Dates dates = new Dates(root.optional("start on", date), root.optional("finish by", date));
-    return new Hours(days.isEmpty() ? List.of(standIn) : days, dates, root.path().key("hours"));
+    return new Hours(hours.days(), dates, hours.path());
   }
 
   /** Year, month and day as ISO 8601 writes them; no other order is the same everywhere. */

@@ -216,14 +216,14 @@ public final class JsonReading {
 
   private static PointsGiven points(Tree tree) {
     return new PointsGiven(
-        tree.number("points"),
-        tree.number("of"),
+        tree.at("points").number(),
+        tree.at("of").number(1),
         tree.at("where").text(),
         tree.at("taken")
             .list(
                 t ->
                     new PointsGiven.Taken(
-                        ruleId(t.at("rule")), t.at("findings").count(1), t.number("points"))));
+                        ruleId(t.at("rule")), t.at("findings").count(1), t.at("points").number())));
   }
 
   private static PolicyChange change(Tree tree) {

@@ -109,6 +109,15 @@ record Tree(JsonNode node, String path) {
     return node.doubleValue();
   }
 
+  /** The same from some number on. */
+  double number(int least) {
+    double number = number();
+    if (number < least) {
+      throw unfit("a number from " + least + " to " + (long) MOST);
+    }
+    return number;
+  }
+
   private boolean isFinite() {
     return Math.abs(node.doubleValue()) <= MOST;
   }
