@@ -19,6 +19,7 @@ import strikeoff.plan.Step;
 final class Judge {
 
   private static final String DRYING = "drying/";
+  private static final String TIME = "time/";
 
   /** Families of rules whose advice is about how the work goes; other advice costs no print. */
   private static final List<String> OF_THE_RUN = List.of(DRYING, "order/", "seams/", "media/");
@@ -93,16 +94,27 @@ final class Judge {
           .collect(Collectors.toSet());
     }
 
-    /** What is found but at later steps. */
+    /**
+     * What is found but at later steps; where there are any, neither what is found of the time of
+     * the whole run, which they are part of.
+     */
     List<Finding> findings() {
+      if (later == 0) {
+        return checked.findings();
+      }
       int first = checked.plan().run().size() - later;
       return checked.findings().stream()
+          .filter(finding -> isInRun(finding) || !finding.rule().id().startsWith(TIME))
           .filter(
               finding ->
                   IntStream.range(first, first + later)
                       .mapToObj(new PlanPath("run")::item)
                       .noneMatch(step -> isIn(finding.place().path(), step)))
           .toList();
+    }
+
+    private static boolean isInRun(Finding finding) {
+      return finding.place().path().text().startsWith("run[");
     }
 
     private static boolean isIn(PlanPath path, PlanPath step) {

@@ -1,5 +1,6 @@
 package strikeoff.propose;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -54,6 +55,13 @@ public sealed interface Proposal {
 
     public Found {
       notes = List.copyOf(notes);
+    }
+
+    /** The same with more to know of it. */
+    Found noting(List<String> more) {
+      List<String> all = new ArrayList<>(notes);
+      more.stream().filter(note -> !all.contains(note)).forEach(all::add);
+      return more.isEmpty() ? this : new Found(before, text, after, slowFinish, bound, tried, all);
     }
 
     public Moment finish() {

@@ -46,7 +46,10 @@ public final class Proposer {
     Proposer proposer = new Proposer(checker, asked, atOnce);
     proposer.name = name;
     proposer.before = judged;
-    return proposer.proposed(text);
+    Proposal proposal = proposer.proposed(text);
+    return proposal instanceof Proposal.Found found
+        ? found.noting(CommentsGone.noted(text, found.text()))
+        : proposal;
   }
 
   private Proposal.Refused refused(String why) {

@@ -7,6 +7,7 @@ import strikeoff.check.Checker;
 import strikeoff.day.Moment;
 import strikeoff.day.facts.Surety;
 import strikeoff.document.yaml.Manuscript;
+import strikeoff.findings.Finding;
 import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
@@ -23,7 +24,7 @@ public final class QuickLook {
 
   /**
    * When the soonest of them ends, if the check accepts it and it saves what the policy calls worth
-   * telling; nothing for a plan that is not printable as it is.
+   * telling; nothing for a plan that another run makes no better, nor for one in several parts.
    */
   public static Optional<Moment> sooner(Checker checker, Checked.Judged judged) {
     String text = String.join("\n", judged.source().lines());
@@ -31,7 +32,7 @@ public final class QuickLook {
     boolean prints = judged.plan().run().stream().anyMatch(Step.Print.class::isInstance);
     if (!prints
         || judged.facts().layout().footprints().size() > MOST_IMPRESSIONS
-        || judged.findings().stream().anyMatch(Judge::stands)
+        || judged.findings().stream().anyMatch(QuickLook::staysInAnyRun)
         || !judged.failedRules().isEmpty()
         || Phase.of(judged.plan().run()).size() > 1
         || judged.facts().timeline().finish().day() == 1 && isShort(judged, worth)
@@ -45,6 +46,11 @@ public final class QuickLook {
         : new Arranging(checker.withoutTrials(), judged.file(), asked, 1, judged, leeway)
             .quickly(text, worth)
             .map(found -> found.checked().facts().timeline().finish());
+  }
+
+  /** True of what stands against a plan but that its run takes too long. */
+  private static boolean staysInAnyRun(Finding finding) {
+    return Judge.stands(finding) && !finding.rule().id().startsWith("time/");
   }
 
   /** True if the whole run takes no longer than what is worth saving. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import strikeoff.day.facts.Rehearsal;
@@ -22,6 +23,14 @@ import strikeoff.units.Measures;
 
 /** Writes a run into a plan's text. Steps that stay are written as they were. */
 final class RunText {
+
+  /** What it says beside waits, nights and assumed steps. */
+  private static final Pattern OWN =
+      Pattern.compile(
+          "((about [^:]+|in less than a minute): )?(all prints|each colour|each stretch|the prints"
+              + " beside|those printed first|what is printed|what lies under|the rest goes on) .*"
+              + "|Assumed, as the plan says nothing of fixing: .*"
+              + "|the cloth hangs to dry before it is printed again");
 
   private final Manuscript manuscript;
   private final Leeway leeway;
@@ -334,6 +343,11 @@ final class RunText {
     return names.size() == 1
         ? Scalars.text(names.get(0))
         : names.stream().map(Scalars::text).collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  /** True of a comment that a run was given here, which says nothing of another run. */
+  static boolean isOwn(String comment) {
+    return OWN.matcher(comment).matches();
   }
 
   /** How many steps of the plan come after the part that is arranged. */

@@ -105,11 +105,19 @@ final class DaySheets {
         .min(Moment::compareTo);
   }
 
-  static String title(PrintPlan plan, int day) {
+  /** The day, and from when on a page of it tells. */
+  static String title(PrintPlan plan, int day, Optional<Moment> from) {
+    return named(plan, day) + from.map(begins -> ", from " + begins.clock()).orElse("");
+  }
+
+  private static String named(PrintPlan plan, int day) {
+    return "Day " + day + plan.hours().dates().of(day).map(on -> ", " + Dates.text(on)).orElse("");
+  }
+
+  private static String title(PrintPlan plan, int day) {
     Hours.Day hours = plan.hours().of(day);
-    String date = plan.hours().dates().of(day).map(on -> ", " + Dates.text(on)).orElse("");
     StringBuilder title =
-        new StringBuilder("Day " + day + date + ", " + clock(hours.opens()) + " to ");
+        new StringBuilder(named(plan, day) + ", " + clock(hours.opens()) + " to ");
     for (Hours.Break rest : hours.breaks()) {
       title.append(clock(rest.from())).append(" and ").append(clock(rest.to())).append(" to ");
     }

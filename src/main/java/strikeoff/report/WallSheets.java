@@ -156,7 +156,7 @@ final class WallSheets {
     Care care = judged.facts().care();
     Set<Integer> steps = DaySheets.steps(jobs);
     return new WallPage.Sheet(
-        DaySheets.title(judged.plan(), day),
+        DaySheets.title(judged.plan(), day, DaySheets.begins(jobs)),
         who,
         part,
         warning,

@@ -70,9 +70,22 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
             .filter(
                 task ->
                     task.people().contains(person)
-                        || task.people().isEmpty() && !others.contains(task.step()))
+                        || task.people().isEmpty()
+                            && !others.contains(task.step())
+                            && !worksMeanwhile(person, task, run))
             .toList();
     return own.isEmpty() ? Optional.empty() : Optional.of(block(own, run));
+  }
+
+  /** Whoever works does not wait: others do. */
+  private static boolean worksMeanwhile(String person, Task wait, Timeline run) {
+    return wait.kind() == Task.Kind.WAIT
+        && run.tasks().stream()
+            .filter(task -> task.people().contains(person))
+            .anyMatch(
+                task ->
+                    task.start().compareTo(wait.end()) < 0
+                        && task.end().compareTo(wait.start()) > 0);
   }
 
   /** The run's blocks in order of start; closed hours and queues are left out. */

@@ -33,8 +33,8 @@ class DatesTest {
     assertThat(outcome.exit()).as(outcome.err()).isZero();
     assertThat(folder.resolve("wall/curtains.html"))
         .content()
-        .contains("Day 1, Saturday 6 March 2027, 09:00 to 17:00")
-        .contains("Day 4, Tuesday 9 March 2027, 09:00 to 17:00");
+        .contains("Day 1, Saturday 6 March 2027, from 09:00")
+        .contains("Day 4, Tuesday 9 March 2027, from 09:00");
     assertThat(folder.resolve("reports/curtains.html"))
         .content()
         .contains("Day 2, Sunday 7 March 2027, 09:00 to 17:00")
@@ -59,6 +59,22 @@ class DatesTest {
         .contains("start on: 2027-03-05");
     assertThat(check("start on: 2027-03-06\nfinish by: 2027-03-09\n").out())
         .doesNotContain("time/ends-after-date");
+  }
+
+  @Test
+  void whatIsToBeDoneBeforeItBeginsIsAMistake() throws IOException {
+    Outcome outcome = check("start on: 2027-03-06\nfinish by: 2027-03-05\n");
+    assertThat(outcome.exit()).isEqualTo(3);
+    assertThat(outcome.out())
+        .contains("finish by")
+        .contains("this is before `start on`, 2027-03-06: nothing is done by then");
+  }
+
+  @Test
+  void aQuickLookHelpsWhereARunEndsTooLate() throws IOException {
+    assertThat(check("start on: 2027-03-06\nfinish by: 2027-03-07\n").out())
+        .contains("time/ends-after-date")
+        .contains("A quick look finds a run of the same prints that ends on day 2, 10:35");
   }
 
   @ParameterizedTest

@@ -143,7 +143,8 @@ class MarksTest {
     assertThat(rows)
         .hasSize(5)
         .startsWith(
-            "number,file,title,by,verdict,stops,risks,advice,accepted,finish,points,of,taken");
+            "number,file,title,by,verdict,stops,risks,advice,accepted,finish,points,of,taken,let"
+                + " pass,old,rules left out");
     assertThat(rows.get(1))
         .startsWith("1,class/anna/hot.yaml,\"Estuary curtains, hot bath\",,not printable,1,0,")
         .contains(",12.25,20,6.25 for fixing/bath-too-hot; 0.5 for ");

@@ -265,4 +265,18 @@ class ProposeTest {
     assertThat(outcome.exit()).isEqualTo(1);
     assertThat(outcome.err()).contains("What it prints last is never fixed or washed");
   }
+
+  @Test
+  void commentsThatHaveNoPlaceAreTold() throws IOException {
+    Files.writeString(
+        plan, text().replace("    pause: 3 min", "    pause: 3 min # Bo has the keys: ask her"));
+    Outcome outcome = propose("--write");
+    assertThat(outcome.exit()).as(outcome.err()).isZero();
+    assertThat(text()).doesNotContain("Bo has the keys");
+    assertThat(outcome.err())
+        .contains(
+            "Of your comments in the run this one has no place for “Bo has the keys: ask her”");
+    // Its own are nobody's.
+    assertThat(propose("--write", "--effort", "900").err()).doesNotContain("Of your comments");
+  }
 }

@@ -138,6 +138,14 @@ class InPartsTest {
   }
 
   @Test
+  void aDateThatTheRunAsWrittenMissesIsKept() {
+    String by = SHELLS + "start on: 2027-03-06\nfinish by: 2027-03-07\n";
+    assertThat(((Checked.Judged) CHECKER.check("shells.yaml", by)).findings())
+        .anyMatch(f -> f.rule().id().equals("time/ends-after-date"));
+    assertThat(found(by).finish().day()).isEqualTo(2);
+  }
+
+  @Test
   void whatNoRunCuresIsTold() {
     String weak = SHELLS.replace("soda ash: 400 g", "soda ash: 10 g");
     assertThat(proposed(weak, 60))

@@ -64,7 +64,7 @@ final class CheckCommand implements Command {
       Options.word(
           "--sheets",
           "DIR",
-          "Write a page of sheets for the wall for each plan into this folder: one page of paper for"
+          "Write a page of sheets for the wall for each plan into this folder: pages of paper for"
               + " each person and half day, in large type. What else lies there is treated as with"
               + " --reports.");
 
@@ -321,7 +321,7 @@ final class CheckCommand implements Command {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
     }
     String wall = sheets.getValue();
-    if (wall != null && wall.isBlank()) {
+    if (wall != null && (wall.isBlank() || wall.equals("-"))) {
       misused("--sheets takes the name of a folder");
     }
     if (wall != null

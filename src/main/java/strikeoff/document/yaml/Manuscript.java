@@ -11,6 +11,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.document.Position;
 import strikeoff.document.Replacement;
 import strikeoff.document.Scalars;
+import strikeoff.yaml.Comments;
 import strikeoff.yaml.Node;
 import strikeoff.yaml.YamlReader;
 import strikeoff.yaml.YamlReading;
@@ -50,6 +51,11 @@ public final class Manuscript {
     return YamlReader.read(text) instanceof YamlReading.Document document
         ? Optional.of(new Manuscript(text, document.root()))
         : Optional.empty();
+  }
+
+  /** The comments of a text, in their order. */
+  public static List<String> comments(String text) {
+    return Comments.of(text);
   }
 
   private void add(Node node, PlanPath path) {

@@ -200,6 +200,21 @@ final class RoomPart {
     Expected<LocalDate> date =
         ValueKinds.scalar("a date such as 2027-03-06", LocalDate.EPOCH, RoomPart::date);
     Dates dates = new Dates(root.optional("start on", date), root.optional("finish by", date));
+    Optional<LocalDate> start = dates.startOn();
+    if (start.isPresent() && dates.finishBy().filter(start.get()::isAfter).isPresent()) {
+      root.item("finish by")
+          .ifPresent(
+              item ->
+                  draft
+                      .reading()
+                      .problems()
+                      .add(
+                          item.node().at(),
+                          item.path(),
+                          "this is before `start on`, "
+                              + start.get()
+                              + ": nothing is done by then"));
+    }
     return new Hours(hours.days(), dates, hours.path());
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import strikeoff.findings.PointsGiven;
+import strikeoff.findings.PolicyChange;
 import strikeoff.findings.Severity;
 import strikeoff.units.Numbers;
 
@@ -16,7 +17,8 @@ public final class PlanTable {
 
   /** The head; columns are only added, behind the others. */
   public static final String HEAD =
-      "number,file,title,by,verdict,stops,risks,advice,accepted,finish,points,of,taken";
+      "number,file,title,by,verdict,stops,risks,advice,accepted,finish,points,of,taken,"
+          + "let pass,old,rules left out";
 
   private static final String LINE = "\r\n";
 
@@ -27,13 +29,14 @@ public final class PlanTable {
     StringBuilder table = new StringBuilder(HEAD).append(LINE);
     for (Outcome plan : results.plans()) {
       table
-          .append(row(plan).stream().map(PlanTable::quoted).collect(Collectors.joining(",")))
+          .append(
+              row(plan, results).stream().map(PlanTable::quoted).collect(Collectors.joining(",")))
           .append(LINE);
     }
     return table.toString();
   }
 
-  private static List<String> row(Outcome plan) {
+  private static List<String> row(Outcome plan, Results results) {
     List<String> row = new ArrayList<>();
     row.add(Integer.toString(plan.number()));
     row.add(safe(plan.file()));
@@ -58,6 +61,12 @@ public final class PlanTable {
     row.add(plan.points().map(p -> Numbers.plain(p.points(), 2)).orElse(""));
     row.add(plan.points().map(p -> Numbers.plain(p.of(), 2)).orElse(""));
     row.add(plan.points().map(PointsGiven::reasons).orElse(""));
+    row.add(judged ? Long.toString(PolicyChange.passed(plan.changes())) : "");
+    row.add(
+        judged && results.baseline().isPresent()
+            ? Long.toString(plan.findings().stream().filter(Found::isOld).count())
+            : "");
+    row.add(results.narrowed().map(n -> Integer.toString(n.leftOut().size())).orElse("0"));
     return row;
   }
 

@@ -17,7 +17,7 @@ public record WallPage(Head head, String title, String file, List<Sheet> sheets)
   /**
    * One page of paper: what one person does in half a day, or in a day where that fits.
    *
-   * @param title day and hours
+   * @param title the day, and from when on
    * @param who whose it is; empty where there is one person anyway
    * @param part {@code page 1 of 2}; empty where there is one
    * @param first what comes first, with its time
