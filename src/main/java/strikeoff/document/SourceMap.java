@@ -25,6 +25,11 @@ public record SourceMap(
     ends = Collections.unmodifiableMap(ends);
   }
 
+  /** The file's text, but for its line ends. */
+  public String text() {
+    return String.join("\n", lines);
+  }
+
   /** The place of a path, or of its nearest ancestor that stands in the file. */
   public Position position(PlanPath path) {
     return nearest(path, positions, new Position(1, 1));

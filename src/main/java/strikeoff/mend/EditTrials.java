@@ -73,13 +73,13 @@ public final class EditTrials {
             .values()
             .stream()
             .anyMatch(many -> many >= told.bounds().findings());
-    return cut && trier.check(judged.file(), text(judged)) instanceof Checked.Judged all
+    return cut && trier.check(judged.file(), judged.source().text()) instanceof Checked.Judged all
         ? all
         : judged;
   }
 
   private Checked.Judged tried(Checked.Judged judged, Checked.Judged before) {
-    Optional<Manuscript> text = Manuscript.of(text(judged));
+    Optional<Manuscript> text = Manuscript.of(judged.source().text());
     List<Finding> doubts = Findings.doubts(judged.findings());
     List<Finding> findings = new ArrayList<>();
     for (Finding finding : judged.findings()) {
@@ -99,11 +99,6 @@ public final class EditTrials {
 
   private static List<List<Edit>> noEdits() {
     return List.of();
-  }
-
-  /** A plan's text as it was read, but for its line ends. */
-  private static String text(Checked.Judged judged) {
-    return String.join("\n", judged.source().lines());
   }
 
   /** How many lines change. */
@@ -133,7 +128,7 @@ public final class EditTrials {
         new Mend(
             edits,
             changes,
-            Hunks.of(text(before), changed.get()),
+            Hunks.of(before.source().text(), changed.get()),
             end(before).equals(end(after)) ? Optional.empty() : Optional.of(end(after)),
             newRisks(before, after)));
   }

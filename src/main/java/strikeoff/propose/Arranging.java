@@ -14,6 +14,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Surety;
 import strikeoff.document.PlanPath;
+import strikeoff.document.yaml.Manuscript;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.paste.Lives;
@@ -105,7 +106,7 @@ final class Arranging {
           before, "Whatever its run, the plan is not printable as it is.", incurable);
     }
     Set<String> advice = advice(looked, anything);
-    boolean sewnLast = !asked.anyOrder() && !advice.contains("seams/sewn-too-early");
+    boolean sewnLast = sewnLast(advice);
     Order kept = sewnLast ? order.sewnLast(Leeway.awayAfterSewing(policy())) : order;
     List<Candidate> starts = beginnings.stream().filter(start -> kept.keeps(start.run())).toList();
     if (starts.isEmpty()) {
@@ -166,16 +167,13 @@ final class Arranging {
    *
    * @param saves how much sooner than the plan's own run it has to end, in opening hours
    */
-  Optional<Judged> quickly(String text, Span saves) {
+  Optional<Judged> quickly(Manuscript text, Span saves) {
     Order order = new Order(leeway);
     Rehearsal rehearsal = rehearsal();
     Judge anything = new Judge(checker, name, new RunText(text, leeway));
     Judged own = anything.asItIs("", before);
     Judge judge = anything.taking(own.advice(), asked.anyOrder(), false);
-    Order kept =
-        own.advice().contains("seams/sewn-too-early")
-            ? order
-            : order.sewnLast(Leeway.awayAfterSewing(policy()));
+    Order kept = sewnLast(own.advice()) ? order.sewnLast(Leeway.awayAfterSewing(policy())) : order;
     double most = rehearsal.worked(before.facts().timeline().finish()).seconds() - saves.seconds();
     return new Beginnings(leeway, order, rehearsal, new PasteLeft(before.plan(), policy()))
         .first(start -> start.isSound() && start.worked() <= most && kept.keeps(start.run()))
@@ -202,7 +200,12 @@ final class Arranging {
     return looked;
   }
 
-  private static boolean prints(PrintPlan plan) {
+  /** Unless the printer wants any order, or is advised against hers anyway. */
+  private boolean sewnLast(Set<String> advice) {
+    return !asked.anyOrder() && !advice.contains("seams/sewn-too-early");
+  }
+
+  static boolean prints(PrintPlan plan) {
     return plan.run().stream().anyMatch(Step.Print.class::isInstance);
   }
 

@@ -17,9 +17,9 @@ final class CommentsGone {
 
   /** What a printer should know of them, in one sentence; none if all are there. */
   static List<String> noted(String before, String after) {
-    List<String> gone = comments(before);
-    comments(after).forEach(gone::remove);
-    gone.removeIf(comment -> RunText.isOwn(comment));
+    List<String> gone = new ArrayList<>(Manuscript.comments(before));
+    Manuscript.comments(after).forEach(gone::remove);
+    gone.removeIf(Reasons::isOwn);
     if (gone.isEmpty()) {
       return List.of();
     }
@@ -39,9 +39,5 @@ final class CommentsGone {
             + told
             + (gone.size() > MOST ? " and " + (gone.size() - MOST) + " more" : "")
             + ": write them beside their steps again.");
-  }
-
-  private static List<String> comments(String text) {
-    return new ArrayList<>(Manuscript.comments(text));
   }
 }

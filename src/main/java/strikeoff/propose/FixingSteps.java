@@ -32,7 +32,7 @@ final class FixingSteps {
 
   private static final Temperature RINSE = new Temperature(20);
 
-  private static final String ASSUMED = "# Assumed, as the plan says nothing of fixing: ";
+  private static final String ASSUMED = "# " + Reasons.ASSUMED;
 
   private final PrintPlan plan;
   private final Policy policy;
@@ -115,7 +115,7 @@ final class FixingSteps {
     steps.addAll(fix);
     steps.add("- rinse: " + RINSE.text(units));
     steps.add("- wash: " + wash().text(units));
-    steps.add("- end of day   # the cloth hangs to dry before it is printed again");
+    steps.add("- end of day   # " + Reasons.HUNG);
     steps.addAll(printed(paints, painted));
     steps.addAll(heatSet(paints));
     return Optional.of(steps);

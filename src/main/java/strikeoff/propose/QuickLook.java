@@ -8,7 +8,6 @@ import strikeoff.day.Moment;
 import strikeoff.day.facts.Surety;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.Finding;
-import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
 /**
@@ -27,24 +26,24 @@ public final class QuickLook {
    * telling; nothing for a plan that another run makes no better, nor for one in several parts.
    */
   public static Optional<Moment> sooner(Checker checker, Checked.Judged judged) {
-    String text = String.join("\n", judged.source().lines());
     Span worth = checker.policy().time().soonerRunWorthTelling();
-    boolean prints = judged.plan().run().stream().anyMatch(Step.Print.class::isInstance);
-    if (!prints
+    if (!Arranging.prints(judged.plan())
         || judged.facts().layout().footprints().size() > MOST_IMPRESSIONS
         || judged.findings().stream().anyMatch(QuickLook::staysInAnyRun)
         || !judged.failedRules().isEmpty()
         || Phase.of(judged.plan().run()).size() > 1
-        || judged.facts().timeline().finish().day() == 1 && isShort(judged, worth)
-        || Manuscript.of(text).isEmpty()) {
+        || isShort(judged, worth)) {
       return Optional.empty();
     }
     RunWanted asked = new RunWanted(Surety.SURE, false, false, false, OptionalLong.of(0), () -> 1);
     Leeway leeway = Leeway.of(judged.plan(), judged.facts().layout(), checker.policy(), asked);
     return leeway.last().isEmpty()
         ? Optional.empty()
-        : new Arranging(checker.withoutTrials(), judged.file(), asked, 1, judged, leeway)
-            .quickly(text, worth)
+        : Manuscript.of(judged.source().text())
+            .flatMap(
+                text ->
+                    new Arranging(checker.withoutTrials(), judged.file(), asked, 1, judged, leeway)
+                        .quickly(text, worth))
             .map(found -> found.checked().facts().timeline().finish());
   }
 

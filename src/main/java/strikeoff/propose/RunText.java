@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import strikeoff.day.facts.Rehearsal;
@@ -24,14 +23,6 @@ import strikeoff.units.Measures;
 /** Writes a run into a plan's text. Steps that stay are written as they were. */
 final class RunText {
 
-  /** What it says beside waits, nights and assumed steps. */
-  private static final Pattern OWN =
-      Pattern.compile(
-          "((about [^:]+|in less than a minute): )?(all prints|each colour|each stretch|the prints"
-              + " beside|those printed first|what is printed|what lies under|the rest goes on) .*"
-              + "|Assumed, as the plan says nothing of fixing: .*"
-              + "|the cloth hangs to dry before it is printed again");
-
   private final Manuscript manuscript;
   private final Leeway leeway;
   private final DryingTold dried;
@@ -42,16 +33,16 @@ final class RunText {
    * @param text of the plan, without a byte-order mark
    */
   RunText(String text, Leeway leeway, Rehearsal rehearsal) {
-    this(text, leeway, new DryingTold(leeway, rehearsal));
+    this(Manuscript.of(text).orElseThrow(), leeway, new DryingTold(leeway, rehearsal));
   }
 
   /** The same for somebody who does not read it: its waits are told without minutes. */
-  RunText(String text, Leeway leeway) {
-    this(text, leeway, DryingTold.nothing());
+  RunText(Manuscript manuscript, Leeway leeway) {
+    this(manuscript, leeway, DryingTold.nothing());
   }
 
-  private RunText(String text, Leeway leeway, DryingTold dried) {
-    this.manuscript = Manuscript.of(text).orElseThrow();
+  private RunText(Manuscript manuscript, Leeway leeway, DryingTold dried) {
+    this.manuscript = manuscript;
     this.leeway = leeway;
     this.dried = dried;
     this.units = leeway.plan().measures();
@@ -172,34 +163,22 @@ final class RunText {
       lines.add("  every other: yes");
     }
     if (print.pause().minutes() > 0) {
-      within(lines, "pause: " + print.pause().text(), "the prints beside the next frame dry");
+      within(lines, "pause: " + print.pause().text(), Reasons.NEIGHBOURS);
     }
     wait(
         lines,
         "dry between neighbours",
         print,
         Wait.of(print.dryBetweenNeighbours()),
-        "the prints beside the next frame dry");
-    wait(
-        lines,
-        "dry between passes",
-        print,
-        print.dryBetweenPasses(),
-        "those printed first are dry to the touch before the frames between lie on them");
-    wait(
-        lines,
-        "dry between colours",
-        print,
-        print.dryBetweenColours(),
-        "each colour is dry to the touch before the next one's frame lies on it");
+        Reasons.NEIGHBOURS);
+    wait(lines, "dry between passes", print, print.dryBetweenPasses(), Reasons.PASSES);
+    wait(lines, "dry between colours", print, print.dryBetweenColours(), Reasons.COLOURS);
     wait(
         lines,
         "before moving",
         print,
         print.beforeMoving(),
-        printed
-            ? "what is printed is dry enough to be lifted before the cloth moves on"
-            : "each stretch is dry enough to be lifted before the cloth moves on");
+        printed ? Reasons.MOVES : Reasons.STRETCHES);
     List<String> people = print.people();
     if (!people.isEmpty() && !people.equals(leeway.crew().subList(0, 1))) {
       lines.add("  by: " + names(people));
@@ -278,29 +257,23 @@ final class RunText {
   private static String what(List<Step> run, int at, Dryness state) {
     for (Step next : run.subList(at + 1, run.size())) {
       if (next instanceof Step.Sew sew) {
-        return "all prints are dry before " + sew.seam() + " is sewn";
+        return Reasons.sewing(sew.seam());
       }
       if (Leeway.isWet(next)) {
-        return next instanceof Step.HeatSet
-            ? "all prints are dry through before the heat"
-            : "all prints are dry through before they get wet";
+        return next instanceof Step.HeatSet ? Reasons.HEAT : Reasons.WET;
       }
       if (next instanceof Step.Print) {
-        return state == Dryness.FRAME_SAFE
-            ? "what lies under the next frames is dry to the touch"
-            : "all prints are dry enough to be lifted, so that the cloth may be moved";
+        return state == Dryness.FRAME_SAFE ? Reasons.UNDER_FRAMES : Reasons.LIFTED;
       }
     }
-    return "all prints are dry";
+    return Reasons.DRY;
   }
 
   /** A night is a wait as well, where films lie on the cloth. */
   private static String night(List<Step> run, int at) {
     boolean printed = run.subList(0, at).stream().anyMatch(Step.Print.class::isInstance);
     boolean wet = at + 1 < run.size() && Leeway.isWet(run.get(at + 1));
-    return printed && wet
-        ? "all prints dry through overnight; feel them before what comes next"
-        : "the rest goes on in the morning";
+    return printed && wet ? Reasons.NIGHT : Reasons.MORNING;
   }
 
   /** Each arrangement with its numbers. */
@@ -343,11 +316,6 @@ final class RunText {
     return names.size() == 1
         ? Scalars.text(names.get(0))
         : names.stream().map(Scalars::text).collect(Collectors.joining(", ", "[", "]"));
-  }
-
-  /** True of a comment that a run was given here, which says nothing of another run. */
-  static boolean isOwn(String comment) {
-    return OWN.matcher(comment).matches();
   }
 
   /** How many steps of the plan come after the part that is arranged. */

@@ -1,7 +1,6 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import java.util.stream.Collectors;
 import strikeoff.care.Care;
 import strikeoff.check.Checked;
 import strikeoff.day.Moment;
-import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
 import strikeoff.plan.Hours;
 import strikeoff.report.drawing.FittedWords;
@@ -71,26 +69,14 @@ final class WallSheets {
             sheets.addAll(day(day, alone, DayJobs.of(judged, day, blocks)));
           } else {
             for (String person : people) {
-              Set<Integer> others = withoutHer(person);
+              OwnTasks hers = new OwnTasks(person, run);
               List<WorkBlock> own =
-                  blocks.stream().flatMap(block -> block.by(person, others, run).stream()).toList();
+                  blocks.stream().flatMap(block -> block.of(hers::holds, run).stream()).toList();
               sheets.addAll(day(day, person, DayJobs.of(judged, day, own)));
             }
           }
         });
     return sheets;
-  }
-
-  private Set<Integer> withoutHer(String person) {
-    Set<Integer> others = new HashSet<>();
-    Set<Integer> hers = new HashSet<>();
-    for (Task task : judged.facts().timeline().tasks()) {
-      if (!task.people().isEmpty()) {
-        (task.people().contains(person) ? hers : others).add(task.step());
-      }
-    }
-    others.removeAll(hers);
-    return others;
   }
 
   /** In one page if that holds the day; else by half days, each in as many as it takes. */

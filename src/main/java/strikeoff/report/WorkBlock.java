@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import strikeoff.day.Doing;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
@@ -58,34 +59,10 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
     return first().step() == other.first().step() && first().set().equals(other.first().set());
   }
 
-  /**
-   * What one person does of it, and waits in what she works at or nobody does; nothing if others do
-   * all of it.
-   *
-   * @param others steps that others work at without her
-   */
-  Optional<WorkBlock> by(String person, Set<Integer> others, Timeline run) {
-    List<Task> own =
-        tasks.stream()
-            .filter(
-                task ->
-                    task.people().contains(person)
-                        || task.people().isEmpty()
-                            && !others.contains(task.step())
-                            && !worksMeanwhile(person, task, run))
-            .toList();
+  /** Those of its tasks that are so; nothing if none is. */
+  Optional<WorkBlock> of(Predicate<Task> wanted, Timeline run) {
+    List<Task> own = tasks.stream().filter(wanted).toList();
     return own.isEmpty() ? Optional.empty() : Optional.of(block(own, run));
-  }
-
-  /** Whoever works does not wait: others do. */
-  private static boolean worksMeanwhile(String person, Task wait, Timeline run) {
-    return wait.kind() == Task.Kind.WAIT
-        && run.tasks().stream()
-            .filter(task -> task.people().contains(person))
-            .anyMatch(
-                task ->
-                    task.start().compareTo(wait.end()) < 0
-                        && task.end().compareTo(wait.start()) > 0);
   }
 
   /** The run's blocks in order of start; closed hours and queues are left out. */

@@ -140,7 +140,7 @@ final class CheckRun {
   Exit of(List<PlanFile> all) {
     Optional<ReportFolder> folder = settings.reports().map(r -> new ReportFolder(here.resolve(r)));
     Map<PlanFile, Place> places = places(all);
-    looksFurther = all.size() <= FEW && !settings.detail().verdictsAlone();
+    looksFurther = all.size() <= FEW && !settings.detail().verdictsAlone() && outputs.textIsTold();
     try {
       if (folder.isPresent()) {
         open(folder.get(), places.values());
@@ -323,13 +323,10 @@ final class CheckRun {
       Optional<KeptResults.Plan> read,
       PlanText text,
       Optional<ReportFolder> folder) {
-    boolean mend = mendsAreShown();
     FurtherLook look =
-        new FurtherLook(mend && looksFurther ? studios.judge(plan).checker() : Optional.empty());
+        new FurtherLook(looksFurther ? studios.judge(plan).checker() : Optional.empty());
     Checked checked =
-        read.isPresent()
-            ? studios.check(plan, read.get().stream(), mend, look::begin)
-            : mend ? studios.checkAndMend(plan, look::begin) : studios.check(plan);
+        studios.checked(plan, read.map(KeptResults.Plan::stream), mendsAreShown(), look::begin);
     Told told = told(checked, text, folder);
     return look.found()
         .map(end -> told.and(text.sooner((Checked.Judged) checked, end)))

@@ -161,48 +161,40 @@ final class Studios {
    * doesn't hold for can be checked. Several threads may ask at once.
    */
   Checked check(PlanFile plan) {
-    Judge judge = judge(plan);
-    return narrowed(check(plan, judge), judge);
+    return checked(plan, Optional.empty(), false, checked -> {});
   }
 
   /** The same with what mends its findings, each tried by a check of its own. */
   Checked checkAndMend(PlanFile plan) {
-    return checkAndMend(plan, checked -> {});
+    return checked(plan, Optional.empty(), true, checked -> {});
   }
 
   /**
    * The same.
    *
-   * @param meanwhile told what came of the check before mends are tried
+   * @param bytes of the plan, if they were read before
+   * @param mend whether to try what mends its findings
+   * @param meanwhile told what came of the check before that
    */
-  Checked checkAndMend(PlanFile plan, Consumer<Checked> meanwhile) {
+  Checked checked(
+      PlanFile plan, Optional<InputStream> bytes, boolean mend, Consumer<Checked> meanwhile) {
     Judge judge = judge(plan);
-    Checked checked = check(plan, judge);
-    meanwhile.accept(checked);
-    // Tried by all rules: what mends one thing must not spoil another that nobody asked about.
-    return narrowed(
-        judge.checker().map(checker -> EditTrials.tried(checked, checker)).orElse(checked), judge);
-  }
-
-  private Checked check(PlanFile plan, Judge judge) {
     if (judge.checker().isEmpty()) {
       return judge.failed().orElseThrow();
     }
     Checker checker = judge.checker().get();
-    return plan.isStandardInput()
-        ? checker.check(plan.name(), here.in())
-        : checker.check(plan.path(), plan.name());
+    Optional<InputStream> read = bytes.or(() -> standardInput(plan));
+    Checked checked =
+        read.isPresent()
+            ? checker.check(plan.name(), read.get())
+            : checker.check(plan.path(), plan.name());
+    meanwhile.accept(checked);
+    // Tried by all rules: what mends one thing must not spoil another that nobody asked about.
+    return narrowed(mend ? EditTrials.tried(checked, checker) : checked, judge);
   }
 
-  /** The same of bytes that were read before. */
-  Checked check(PlanFile plan, InputStream bytes, boolean mend, Consumer<Checked> meanwhile) {
-    Judge judge = judge(plan);
-    if (judge.checker().isEmpty()) {
-      return judge.failed().orElseThrow();
-    }
-    Checked checked = judge.checker().get().check(plan.name(), bytes);
-    meanwhile.accept(checked);
-    return narrowed(mend ? EditTrials.tried(checked, judge.checker().get()) : checked, judge);
+  private Optional<InputStream> standardInput(PlanFile plan) {
+    return plan.isStandardInput() ? Optional.of(here.in()) : Optional.empty();
   }
 
   /** All that judges a plan besides the program itself: policies and own rules, to the byte. */

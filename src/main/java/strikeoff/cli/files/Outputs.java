@@ -81,6 +81,11 @@ public final class Outputs<R> {
     return text;
   }
 
+  /** True unless another format takes the place of text. */
+  public boolean textIsTold() {
+    return textIsShown() || kept.isPresent();
+  }
+
   /** True if a person may be reading the text on a terminal. */
   public boolean textIsShown() {
     return text == here.out();

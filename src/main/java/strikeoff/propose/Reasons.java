@@ -1,0 +1,61 @@
+package strikeoff.propose;
+
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** What a proposed run says beside its waits and nights, and beside steps that are assumed. */
+final class Reasons {
+
+  static final String NEIGHBOURS = "the prints beside the next frame dry";
+  static final String PASSES =
+      "those printed first are dry to the touch before the frames between lie on them";
+  static final String COLOURS =
+      "each colour is dry to the touch before the next one's frame lies on it";
+  static final String MOVES =
+      "what is printed is dry enough to be lifted before the cloth moves on";
+  static final String STRETCHES =
+      "each stretch is dry enough to be lifted before the cloth moves on";
+  static final String HEAT = "all prints are dry through before the heat";
+  static final String WET = "all prints are dry through before they get wet";
+  static final String UNDER_FRAMES = "what lies under the next frames is dry to the touch";
+  static final String LIFTED =
+      "all prints are dry enough to be lifted, so that the cloth may be moved";
+  static final String DRY = "all prints are dry";
+  static final String NIGHT = "all prints dry through overnight; feel them before what comes next";
+  static final String MORNING = "the rest goes on in the morning";
+  static final String HUNG = "the cloth hangs to dry before it is printed again";
+  static final String ASSUMED = "Assumed, as the plan says nothing of fixing: ";
+
+  private static final Set<String> ALL =
+      Set.of(
+          NEIGHBOURS,
+          PASSES,
+          COLOURS,
+          MOVES,
+          STRETCHES,
+          HEAT,
+          WET,
+          UNDER_FRAMES,
+          LIFTED,
+          DRY,
+          NIGHT,
+          MORNING,
+          HUNG);
+
+  /** How long a wait is, as {@link DryingTold} says it. */
+  private static final Pattern LASTS = Pattern.compile("^(about [^:]+|in less than a minute): ");
+
+  private static final Pattern SEWN = Pattern.compile("all prints are dry before .+ is sewn");
+
+  private Reasons() {}
+
+  static String sewing(String seam) {
+    return DRY + " before " + seam + " is sewn";
+  }
+
+  /** True of a comment that a run was given here, which says nothing of another run. */
+  static boolean isOwn(String comment) {
+    String reason = LASTS.matcher(comment).replaceFirst("");
+    return ALL.contains(reason) || SEWN.matcher(reason).matches() || reason.startsWith(ASSUMED);
+  }
+}
