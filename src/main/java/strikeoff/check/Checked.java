@@ -103,38 +103,37 @@ public sealed interface Checked {
 
     /** The same with findings that say more. */
     public Judged with(List<Finding> findings) {
-      return new Judged(
-          file,
-          plan,
-          source,
-          facts,
-          findings,
-          failedRules,
-          policies,
-          changes,
-          narrowed,
-          since,
-          points);
+      return but(findings, failedRules, changes, narrowed, since, points);
     }
 
     /** The same with what it gets. */
     public Judged marked(Optional<PointsGiven> marks) {
-      return new Judged(
-          file,
-          plan,
-          source,
-          facts,
-          findings,
-          failedRules,
-          policies,
-          changes,
-          narrowed,
-          since,
-          marks);
+      return but(findings, failedRules, changes, narrowed, since, marks);
     }
 
     /** The same, held against an earlier run. */
     public Judged since(SinceBaseline baseline) {
+      return but(findings, failedRules, changes, narrowed, Optional.of(baseline), points);
+    }
+
+    /** The same as some rules alone would judge it. */
+    public Judged by(Narrowed rules) {
+      return but(
+          findings.stream().filter(f -> rules.asks(f.rule().id())).toList(),
+          failedRules.stream().filter(f -> rules.asks(f.rule())).toList(),
+          changes.stream().filter(c -> rules.asks(c.what())).toList(),
+          Optional.of(rules),
+          since,
+          Optional.empty());
+    }
+
+    private Judged but(
+        List<Finding> findings,
+        List<FailedRule> failedRules,
+        List<PolicyChange> changes,
+        Optional<Narrowed> narrowed,
+        Optional<SinceBaseline> since,
+        Optional<PointsGiven> points) {
       return new Judged(
           file,
           plan,
@@ -145,24 +144,8 @@ public sealed interface Checked {
           policies,
           changes,
           narrowed,
-          Optional.of(baseline),
-          points);
-    }
-
-    /** The same as some rules alone would judge it. */
-    public Judged by(Narrowed rules) {
-      return new Judged(
-          file,
-          plan,
-          source,
-          facts,
-          findings.stream().filter(f -> rules.asks(f.rule().id())).toList(),
-          failedRules.stream().filter(f -> rules.asks(f.rule())).toList(),
-          policies,
-          changes.stream().filter(c -> rules.asks(c.what())).toList(),
-          Optional.of(rules),
           since,
-          Optional.empty());
+          points);
     }
 
     @Override

@@ -92,15 +92,20 @@ public record Finding(
 
   /** The same with what was found to mend it. */
   public Finding with(List<Mend> mends) {
-    return with(remedy, mends);
+    return but(remedy, mends, since);
   }
 
   /** The same with something to be done before its remedy, an instruction without a full stop. */
   Finding after(String first) {
-    return with(first + ". " + remedy, mends);
+    return but(first + ". " + remedy, mends, since);
   }
 
-  private Finding with(String remedy, List<Mend> mends) {
+  /** The same, held against an earlier run. */
+  public Finding since(Since state) {
+    return but(remedy, mends, Optional.of(state));
+  }
+
+  private Finding but(String remedy, List<Mend> mends, Optional<Since> since) {
     return new Finding(
         rule,
         message,
@@ -114,23 +119,6 @@ public record Finding(
         accepted,
         acceptLine,
         since);
-  }
-
-  /** The same, held against an earlier run. */
-  public Finding since(Since state) {
-    return new Finding(
-        rule,
-        message,
-        remedy,
-        edits,
-        mends,
-        place,
-        related,
-        marks,
-        evidence,
-        accepted,
-        acceptLine,
-        Optional.of(state));
   }
 
   /** True if the baseline had it. */

@@ -159,27 +159,15 @@ public record Outcome(
 
   /** The same at a place of a batch. */
   public Outcome at(int number, Optional<String> report) {
-    return new Outcome(
-        number,
-        file,
-        title,
-        report,
-        verdict,
-        sentence,
-        findings,
-        mistakes,
-        failedRules,
-        failure,
-        figures,
-        policies,
-        changes,
-        gone,
-        by,
-        points);
+    return but(number, report, gone);
   }
 
   /** The same with what the baseline had besides. */
   public Outcome with(List<Found> gone) {
+    return but(number, report, gone);
+  }
+
+  private Outcome but(int number, Optional<String> report, List<Found> gone) {
     return new Outcome(
         number,
         file,
