@@ -12,7 +12,9 @@ import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.ExplainText;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.findings.RuleInfo;
+import strikeoff.policy.Default;
 import strikeoff.policy.Glossary;
+import strikeoff.policy.Limit;
 import strikeoff.units.Spelling;
 
 /** Explains single rules, and words of the trade. */
@@ -23,8 +25,9 @@ final class ExplainCommand implements Command {
   private final PositionalParamSpec ids =
       Options.parameters(
           true,
-          "RULE|WORD",
-          "Id of a rule, as in drying/frame-on-wet-film, or a word of the trade, as in frame-safe.");
+          "RULE|WORD|LIMIT",
+          "Id of a rule, as in drying/frame-on-wet-film, a word of the trade, as in frame-safe, or a"
+              + " limit or default, as in time/over-closing or cloth.mass.");
 
   private final StudioOptions studioOptions = new StudioOptions();
 
@@ -35,7 +38,8 @@ final class ExplainCommand implements Command {
           this,
           "explain",
           "Explains a rule: why it matters, where it is known from, the limits it reads, and an"
-              + " example with its mended twin; or says what a word of the trade means.");
+              + " example with its mended twin; or says what a word of the trade means, or what a"
+              + " limit or default is and where it comes from.");
 
   ExplainCommand(Surroundings here) {
     this.here = here;
@@ -61,8 +65,7 @@ final class ExplainCommand implements Command {
     ExplainText text = new ExplainText(usual.ink(here), here.width(), checker);
     List<List<String>> told = new ArrayList<>();
     for (String asked : Options.listed(ids)) {
-      Optional<String> word = Glossary.word(asked);
-      told.add(word.isPresent() ? text.word(word.get()) : text.of(known(checker, asked)));
+      told.add(explained(checker, text, asked));
     }
     boolean first = true;
     for (List<String> lines : told) {
@@ -73,14 +76,30 @@ final class ExplainCommand implements Command {
     return Exit.PRINTABLE.code();
   }
 
+  private List<String> explained(Checker checker, ExplainText text, String asked) {
+    Optional<String> word = Glossary.word(asked);
+    Limit limit = checker.policy().limits().get(asked);
+    Default standard = checker.policy().defaults().get(asked);
+    if (word.isPresent()) {
+      return text.word(word.get());
+    } else if (standard != null) {
+      return text.standard(standard);
+    } else if (limit != null && checker.rule(asked).isEmpty()) {
+      return text.limit(limit);
+    }
+    return text.of(known(checker, asked));
+  }
+
   private RuleInfo known(Checker checker, String id) {
     Optional<RuleInfo> rule = checker.rule(id);
     return rule.orElseThrow(
         () -> {
-          List<String> all = checker.rules().ids();
+          List<String> all = new ArrayList<>(checker.rules().ids());
+          all.addAll(checker.policy().limits().keySet());
+          all.addAll(checker.policy().defaults().keySet());
           return new ParameterException(
               spec.commandLine(),
-              "no rule and no word is called “"
+              "no rule, limit or word is called “"
                   + id
                   + "”"
                   + near(id, all)

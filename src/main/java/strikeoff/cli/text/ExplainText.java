@@ -12,6 +12,7 @@ import strikeoff.findings.Finding;
 import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.findings.Sources;
+import strikeoff.policy.Default;
 import strikeoff.policy.Glossary;
 import strikeoff.policy.Limit;
 import strikeoff.rulebook.own.OwnRule;
@@ -28,6 +29,34 @@ public record ExplainText(Ink ink, int width, Checker checker) {
     List<String> lines = new ArrayList<>();
     lines.add(ink.bold(word));
     lines.addAll(Plain.wrap("  ", "  ", Glossary.all().get(word), width));
+    return lines;
+  }
+
+  /** What a limit is, why, where it is known from, and the rules that compare with it. */
+  public List<String> limit(Limit limit) {
+    List<String> lines = new ArrayList<>();
+    lines.add(ink.bold(limit.name()) + "  " + limit.value().text());
+    lines.addAll(Plain.wrap("  ", "  ", limit.why(), width));
+    lines.add("");
+    labelled("Source", Sources.shown(limit.source()), lines);
+    List<String> readers =
+        checker.rules().rules().stream()
+            .filter(rule -> rule.limits().contains(limit.name()))
+            .map(RuleInfo::id)
+            .sorted()
+            .toList();
+    if (!readers.isEmpty()) {
+      labelled("Rules", String.join(", ", readers), lines);
+    }
+    return lines;
+  }
+
+  /** What a plan that leaves something open is taken to say. */
+  public List<String> standard(Default standard) {
+    List<String> lines = new ArrayList<>();
+    lines.add(ink.bold(standard.name()) + "  " + standard.value());
+    lines.add("");
+    labelled("Source", Sources.shown(standard.source()), lines);
     return lines;
   }
 
