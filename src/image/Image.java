@@ -21,7 +21,7 @@ public final class Image {
    * What the program loads; the rest of the JDK stays out. {@code jdeps} names more, for code that
    * never runs.
    */
-  private static final String MODULES = "java.base,java.desktop,java.logging,java.xml,jdk.unsupported";
+  private static final String MODULES = "java.base,java.desktop,java.logging,java.xml,jdk.httpserver,jdk.unsupported";
 
   /** The start cache beside the jar holds the JDK's classes too. */
   private static final String FILES_LEFT_OUT =

@@ -58,21 +58,23 @@ export async function close() {
   if (launched) await (await launched).close();
 }
 
+/** A window of its own. */
+export async function context(options = {}) {
+  return (await browser()).newContext({ viewport: { width: 1280, height: 900 }, ...options });
+}
+
 /**
  * Opens a report and gives its page, with what went wrong in `page.faults`: errors of scripts and
  * of the console, broken policies, dialogs, and each request but the one for the file itself.
  */
 export async function open(name, { folder = reports, ...options } = {}) {
-  const context = await (await browser()).newContext({
-    viewport: { width: 1280, height: 900 },
-    ...options,
-  });
-  const page = await context.newPage();
+  const held = await context(options);
+  const page = await held.newPage();
   page.setDefaultTimeout(20_000);
   const faults = [];
   const url = pathToFileURL(join(folder, name)).href;
   page.requests = 0;
-  await context.route("**/*", (route) => {
+  await held.route("**/*", (route) => {
     page.requests++;
     const asked = route.request().url();
     if (asked === url && route.request().isNavigationRequest()) return route.continue();

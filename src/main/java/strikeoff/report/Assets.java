@@ -18,7 +18,8 @@ enum Assets implements Content {
   PLAN_SCRIPT("plan.js", "sha256-T/28tVrF3ryhO7LkYVgmk5XcEUKkPG948c6cJOx7bOM="),
   INDEX_SCRIPT("index.js", "sha256-x5UXmS8v7d0KGBc63YkKeohw2DO/y73rVhWt/ytn67k="),
   WALL_STYLE("wall.css", "sha256-AswROWerTu5p/Yozmm0NHXGR/BMj0VqjuPgV9xMy9LQ="),
-  WALL_SCRIPT("wall.js", "sha256-dfSEahr35KPNxDFxe2o/+aGcP581/SYJpeALliVwHPY=");
+  WALL_SCRIPT("wall.js", "sha256-dfSEahr35KPNxDFxe2o/+aGcP581/SYJpeALliVwHPY="),
+  LIVE_SCRIPT("live.js", "sha256-josSkeR/basPJ1nw56/pnq9mLS3/CCgHKRZtrpkutQI=");
 
   private final String file;
   private final String hash;

@@ -96,7 +96,7 @@ public final class HtmlReport {
   }
 
   /** A page's template, as the build has compiled it. */
-  private interface Template<P> {
+  interface Template<P> {
     void render(HtmlTemplateOutput out, HtmlInterceptor none, P page);
   }
 
@@ -108,7 +108,7 @@ public final class HtmlReport {
     return bytes;
   }
 
-  private static <P> byte[] rendered(Template<P> template, P page) {
+  static <P> byte[] rendered(Template<P> template, P page) {
     Utf8ByteOutput out = new Utf8ByteOutput();
     template.render(new OwaspHtmlTemplateOutput(new VisibleOutput(out)), null, page);
     return out.toByteArray();

@@ -1,6 +1,7 @@
 package strikeoff.cli.commands;
 
 import java.io.IOException;
+import java.net.SocketException;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,6 +17,8 @@ import strikeoff.cli.files.PlanFiles.Found;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ReportFolder;
 import strikeoff.cli.files.SavedFiles;
+import strikeoff.cli.serve.PageServer;
+import strikeoff.cli.serve.ShownPages;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.Plain;
@@ -30,6 +33,9 @@ final class WatchCommand implements Command {
   /** How a watch ends that can't begin, since what judges can't be read. */
   private Exit unjudged = Exit.FAULT;
 
+  /** The pages that a browser is shown, if any. */
+  private Optional<ShownPages> shown = Optional.empty();
+
   /** Notes are told once, not with every save. */
   private final Set<String> told = new HashSet<>();
 
@@ -43,6 +49,18 @@ final class WatchCommand implements Command {
           "DIR",
           "Keep an HTML report of each plan and an index in this folder up to date. Pages that earlier"
               + " runs wrote there go.");
+
+  private final OptionSpec serve =
+      Options.flag(
+          "Show the pages to a browser on this machine, each again by itself when it is there anew.",
+          "--serve");
+
+  private final OptionSpec port =
+      Options.number(
+          new WholeNumber(0, 65_535),
+          "--port",
+          "0",
+          "With --serve, use this port; 0 for one that is free (${DEFAULT-VALUE}).");
 
   private final OptionSpec rounds =
       Options.words("End after so many rounds of checks, the first one included.", "N", "--rounds")
@@ -74,6 +92,8 @@ final class WatchCommand implements Command {
     this.here = here;
     spec.addPositional(folder)
         .addOption(reports)
+        .addOption(serve)
+        .addOption(port)
         .addOption(rounds)
         .addOption(maxPlans)
         .addOption(maxSeconds);
@@ -83,7 +103,8 @@ final class WatchCommand implements Command {
         spec,
         "0:the rounds are done",
         Exit.WRONG_POLICY,
-        "4:the tool failed, the folder can't be watched, or a file could not be read or written",
+        "4:the tool failed, the folder can't be watched, the port can't be used, or a file could not be"
+            + " read or written",
         "130:it was interrupted (Ctrl-C)");
   }
 
@@ -99,6 +120,9 @@ final class WatchCommand implements Command {
     int maxPlans = this.maxPlans.getValue();
     if (reports.filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
+    }
+    if (this.port.<Integer>getValue() > 0 && !serve.<Boolean>getValue()) {
+      throw new ParameterException(spec.commandLine(), "--port goes with --serve");
     }
     Watched watched = new Watched(here, studioOptions, folder, maxPlans);
     Found found = watched.look();
@@ -118,12 +142,25 @@ final class WatchCommand implements Command {
             why -> {
               throw new ParameterException(spec.commandLine(), why);
             });
-    try (SavedFiles saved = new SavedFiles(here.resolve(folder))) {
+    if (serve.<Boolean>getValue()) {
+      shown = Optional.of(new ShownPages());
+    }
+    try (SavedFiles saved = new SavedFiles(here.resolve(folder));
+        PageServer server = served()) {
       saved.watch(watched.besides());
+      if (server != null) {
+        here.out().print("pages: " + server.address() + "\n");
+        here.out().flush();
+      }
       return watch(
-          new WatchRun(here, folder, reports, usual.ink(here), maxSeconds.<Integer>getValue()),
+          new WatchRun(
+              here, folder, reports, shown, usual.ink(here), maxSeconds.<Integer>getValue()),
           watched,
           saved);
+    } catch (SocketException e) {
+      Complaint.say(
+          here, "--port " + port.getValue() + ": this port can't be used: " + FileTrouble.of(e));
+      return Exit.FAULT.code();
     } catch (IOException e) {
       Complaint.say(here, folder + ": this can't be watched: " + FileTrouble.of(e));
       return Exit.FAULT.code();
@@ -131,6 +168,11 @@ final class WatchCommand implements Command {
       Thread.currentThread().interrupt();
       return Exit.PRINTABLE.code();
     }
+  }
+
+  /** Null if nothing is to be served. */
+  private PageServer served() throws IOException {
+    return shown.isEmpty() ? null : new PageServer(port.<Integer>getValue(), shown.get());
   }
 
   private Optional<Integer> rounds() {
@@ -186,12 +228,14 @@ final class WatchCommand implements Command {
       // Half a rule may be anything; the next save may be whole.
       Complaint.say(here, "the tool failed: " + e);
       here.err().flush();
+      shown.ifPresent(s -> s.note(List.of("the tool failed: " + e)));
       return Optional.empty();
     }
     studios.wrong().forEach(w -> Complaint.say(here, w));
     studios.notes().stream().filter(told::add).forEach(note -> Complaint.say(here, note));
     here.err().flush();
     unjudged = studios.exit();
+    shown.ifPresent(s -> s.note(studios.wrongForAll()));
     return studios.wrongForAll().isEmpty() ? Optional.of(studios) : Optional.empty();
   }
 }

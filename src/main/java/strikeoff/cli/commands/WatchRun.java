@@ -1,6 +1,7 @@
 package strikeoff.cli.commands;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,6 +13,7 @@ import strikeoff.check.Checked;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ReportFolder;
+import strikeoff.cli.serve.ShownPages;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Ink;
@@ -19,6 +21,7 @@ import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.SinceSave;
 import strikeoff.cli.text.Surroundings;
+import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.report.HtmlReport;
 import strikeoff.report.IndexEntry;
 import strikeoff.report.outcome.Outcome;
@@ -31,6 +34,7 @@ final class WatchRun {
   private final Surroundings here;
   private final String title;
   private final Optional<ReportFolder> reports;
+  private final Optional<ShownPages> shown;
   private final PlanText text;
   private final long maxSeconds;
   private final Ink ink;
@@ -40,10 +44,17 @@ final class WatchRun {
   /** The pages of the round before; of none before the first. */
   private Map<PlanFile, String> pages = Map.of();
 
-  WatchRun(Surroundings here, String title, Optional<String> reports, Ink ink, long maxSeconds) {
+  WatchRun(
+      Surroundings here,
+      String title,
+      Optional<String> reports,
+      Optional<ShownPages> shown,
+      Ink ink,
+      long maxSeconds) {
     this.here = here;
     this.title = title;
     this.reports = reports.map(r -> new ReportFolder(here.resolve(r)));
+    this.shown = shown;
     this.ink = ink;
     this.text = new PlanText(ink, here.width(), Detail.USUAL, MOST_FINDINGS);
     this.maxSeconds = maxSeconds;
@@ -63,6 +74,13 @@ final class WatchRun {
     }
     Map<PlanFile, String> before = pages;
     pages = ReportFolder.names(all);
+    shown.ifPresent(
+        s -> {
+          List<String> kept = new ArrayList<>(ReportFolder.OF_ALL);
+          kept.addAll(pages.values());
+          s.retain(kept);
+          s.front(all.size() == 1 ? pages.get(all.get(0)) : ReportFolder.INDEX);
+        });
     boolean written = true;
     if (reports.isPresent()) {
       try {
@@ -123,18 +141,28 @@ final class WatchRun {
 
     void one(Checked checked) {
       PlanFile plan = plans.get(next++);
+      String page = pages.get(plan);
       String link = "";
-      if (reports.isPresent()) {
-        try {
-          reports.get().write(pages.get(plan), HtmlReport.utf8(checked));
-          link = pages.get(plan);
-        } catch (IOException e) {
-          trouble(pages.get(plan) + ": this report can't be written: " + FileTrouble.of(e));
+      if (reports.isPresent() || shown.isPresent()) {
+        byte[] utf8 = HtmlReport.utf8(checked);
+        shown.ifPresent(s -> s.put(page, utf8));
+        if (reports.isEmpty() || written(page, utf8)) {
+          link = page;
         }
       }
       entries.put(plan, IndexEntry.of(checked, link));
       if (due.contains(plan)) {
         tell(plan, checked);
+      }
+    }
+
+    private boolean written(String page, byte[] utf8) {
+      try {
+        reports.orElseThrow().write(page, utf8);
+        return true;
+      } catch (IOException e) {
+        trouble(page + ": this report can't be written: " + FileTrouble.of(e));
+        return false;
       }
     }
 
@@ -155,12 +183,17 @@ final class WatchRun {
   }
 
   private void index(List<PlanFile> all, Studios studios) {
-    if (reports.isEmpty()) {
+    if (reports.isEmpty() && shown.isEmpty()) {
       return;
     }
     List<IndexEntry> rows = new ArrayList<>();
     all.forEach(plan -> rows.add(entries.get(plan)));
-    reports.get().index(title, rows, studios.rules(), this::trouble);
+    reports.ifPresent(r -> r.index(title, rows, studios.rules(), this::trouble));
+    shown.ifPresent(
+        s -> {
+          s.put(ReportFolder.INDEX, HtmlReport.index(title, rows).getBytes(StandardCharsets.UTF_8));
+          s.put(ReportFolder.RULES, HtmlReport.rules(studios.rules(), PolicyReader.builtIn()));
+        });
   }
 
   /** Says it and goes on: the next save may find the disk in order again. */

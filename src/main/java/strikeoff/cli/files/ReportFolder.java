@@ -32,7 +32,8 @@ import strikeoff.report.PageMark;
  */
 public final class ReportFolder {
 
-  static final String INDEX = "index.html";
+  /** The page of all plans. */
+  public static final String INDEX = "index.html";
 
   /** The page of rules beside it. */
   public static final String RULES = "rules.html";
