@@ -20,8 +20,11 @@ public final class ShownPages {
   /** So many lines are read above a page; the terminal has all of them. */
   private static final int MOST_NOTED = 5;
 
+  /** The page that is made last. */
+  private static final String ALL = "index.html";
+
   private final Map<String, Kept> pages = new HashMap<>();
-  private String front = "index.html";
+  private String front = ALL;
   private String note = "";
   private boolean ended;
 
@@ -109,6 +112,11 @@ public final class ShownPages {
     return new State(kept == null ? ServedPages.NONE : kept.version(), note);
   }
 
+  /** Whether it may still be made: a browser shows the one of the watch before so long. */
+  private boolean isAwaited(String name) {
+    return !pages.containsKey(name) && !pages.containsKey(ALL);
+  }
+
   /**
    * How the page stands once it is otherwise than known, or after so long.
    *
@@ -117,7 +125,7 @@ public final class ShownPages {
   synchronized State after(String name, String known, long millis) throws InterruptedException {
     long left = millis;
     // A wait is cut short by pages of others; how long it then was matters to nobody.
-    while (left > 0 && !ended && state(name).mark().equals(known)) {
+    while (left > 0 && !ended && (state(name).mark().equals(known) || isAwaited(name))) {
       long slice = Math.min(left, TimeUnit.SECONDS.toMillis(1));
       wait(slice);
       left -= slice;
