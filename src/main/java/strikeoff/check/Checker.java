@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import strikeoff.artwork.Artworks;
 import strikeoff.day.Effort;
 import strikeoff.described.Described;
 import strikeoff.document.Bounds;
@@ -50,9 +51,15 @@ import strikeoff.yaml.Problems;
  * @param bounds how much of a plan is taken in, and of its findings told
  * @param effort how much work the clock takes on
  * @param units in whose units plans are answered
+ * @param artworks where the films lie of a plan that is checked by its text
  */
 public record Checker(
-    Studio studio, Rulebook rules, Bounds bounds, Effort effort, UnitChoice units) {
+    Studio studio,
+    Rulebook rules,
+    Bounds bounds,
+    Effort effort,
+    UnitChoice units,
+    Artworks artworks) {
 
   /** They are the same for every checker, and cannot change. */
   private static final FutureTask<Rulebook> RULES = new FutureTask<>(Checker::linked);
@@ -62,12 +69,21 @@ public record Checker(
 
   /** With the usual effort, and each plan answered in its own units. */
   public Checker(Studio studio, Rulebook rules, Bounds bounds) {
-    this(studio, rules, bounds, Effort.USUAL, UnitChoice.PLAN);
+    this(studio, rules, bounds, Effort.USUAL, UnitChoice.PLAN, Artworks.nowhere());
   }
 
   /** The same that answers in whose units a user wants. */
   public Checker in(UnitChoice choice) {
-    return new Checker(studio, rules, bounds, effort, choice);
+    return new Checker(studio, rules, bounds, effort, choice, artworks);
+  }
+
+  /** The same for the text of a plan that lies there: its films are read once for all trials. */
+  public Checker beside(Path plan) {
+    return with(artworks.beside(plan));
+  }
+
+  private Checker with(Artworks pictures) {
+    return new Checker(studio, rules, bounds, effort, units, pictures);
   }
 
   /** Without a studio's policy. */
@@ -125,8 +141,9 @@ public record Checker(
    * @throws IllegalStateException if that policy has a mistake: the program was built wrong
    */
   public Checker of(Example example) {
+    Artworks packaged = artworks.packaged(example.folder());
     if (example.policy().isEmpty()) {
-      return this;
+      return with(packaged);
     }
     StudioReading reading =
         StudioReader.read(
@@ -135,7 +152,8 @@ public record Checker(
             policy(),
             rules.ids());
     if (reading instanceof StudioReading.Read read) {
-      return new Checker(Studio.of(policy(), List.of(read.file())), rules, bounds, effort, units);
+      return new Checker(
+          Studio.of(policy(), List.of(read.file())), rules, bounds, effort, units, packaged);
     }
     throw new IllegalStateException("an example's policy can't be read: " + reading);
   }
@@ -146,7 +164,7 @@ public record Checker(
    */
   public Checker withoutTrials() {
     Bounds more = bounds.with(Map.of("findings", Math.max(bounds.findings(), MOST_COUNTED)));
-    return new Checker(studio, rules, more, effort.withoutTrials(), units);
+    return new Checker(studio, rules, more, effort.withoutTrials(), units, artworks);
   }
 
   /** The limits and defaults in force. */
@@ -166,7 +184,7 @@ public record Checker(
    */
   public Checked check(Path file, String name) {
     try (InputStream in = Files.newInputStream(file)) {
-      return check(name, in);
+      return beside(file).check(name, in);
     } catch (IOException e) {
       return unread(name, e);
     }
@@ -205,7 +223,8 @@ public record Checker(
 
   private Checked check(String name, byte[] bytes, Optional<Checked.Judged> instead) {
     try {
-      PlanReading reading = PlanReader.read(name, bytes, policy(), studio.stock(), bounds, units);
+      PlanReading reading =
+          PlanReader.read(name, bytes, policy(), studio.stock(), bounds, units, artworks);
       if (reading instanceof PlanReading.Unreadable unreadable) {
         return new Checked.Unreadable(name, unreadable.lines(), unreadable.problems());
       }

@@ -26,6 +26,7 @@ import java.util.regex.Pattern;
  *
  * Both plans have the text's own line numbers.
  *
+ * @param folder of the program's resources that it and its films lie in, between slashes
  * @param situation what the first comment says of it
  * @param firing the plan that fires the rule, line by line
  * @param twin the mended plan, line by line, as many lines
@@ -33,7 +34,12 @@ import java.util.regex.Pattern;
  * @param marks what the firing plan must have found
  */
 public record Example(
-    String situation, List<String> firing, List<String> twin, String policy, Set<Mark> marks) {
+    String folder,
+    String situation,
+    List<String> firing,
+    List<String> twin,
+    String policy,
+    Set<Mark> marks) {
 
   private static final String POLICY = "#: ";
 
@@ -57,6 +63,10 @@ public record Example(
    * @throws IllegalArgumentException if a mark is none of those above
    */
   public static Example of(String text) {
+    return of("/", text);
+  }
+
+  private static Example of(String folder, String text) {
     List<String> firing = new ArrayList<>();
     List<String> twin = new ArrayList<>();
     Set<Mark> marks = new LinkedHashSet<>();
@@ -83,7 +93,7 @@ public record Example(
       firing.add(plain);
       twin.add(cut < 0 ? plain : marked(plain, line.substring(cut), firing.size(), marks));
     }
-    return new Example(situation, firing, twin, policy.toString(), marks);
+    return new Example(folder, situation, firing, twin, policy.toString(), marks);
   }
 
   /**
@@ -92,12 +102,13 @@ public record Example(
    * @throws IllegalStateException if it has none: the program was built wrong
    */
   public static Example packaged(String rule) {
-    String name = "/rules/" + rule + "/example.yaml";
+    String folder = "/rules/" + rule + "/";
+    String name = folder + "example.yaml";
     try (InputStream in = Example.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException("no example " + name);
       }
-      return of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      return of(folder, new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

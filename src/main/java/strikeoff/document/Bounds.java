@@ -18,9 +18,21 @@ import strikeoff.units.Spelling;
  * @param steps steps of the run
  * @param impressions frames laid in the run
  * @param findings findings told of one rule; of the others the last one says how many there are
+ * @param megapixels millions of points of one picture
+ * @param artworkMegapixels millions of points of all pictures of a plan
+ * @param artworkMib size of one picture's file, in units of 1024 times 1024 bytes
  */
 public record Bounds(
-    int kib, int depth, int values, int placements, int steps, int impressions, int findings) {
+    int kib,
+    int depth,
+    int values,
+    int placements,
+    int steps,
+    int impressions,
+    int findings,
+    int megapixels,
+    int artworkMegapixels,
+    int artworkMib) {
 
   private static final int MOST = 1_000_000;
 
@@ -33,8 +45,12 @@ public record Bounds(
   /** More would exhaust the stack. */
   private static final int DEEPEST = 200;
 
+  /** More points than that can't be counted in whole numbers of 32 bits. */
+  private static final int LARGEST_PICTURE = 2000;
+
   /** Far more than a crew prints by hand in a season. */
-  public static final Bounds USUAL = new Bounds(1024, 40, 50_000, 10_000, 1000, 50_000, 100);
+  public static final Bounds USUAL =
+      new Bounds(1024, 40, 50_000, 10_000, 1000, 50_000, 100, 200, 1000, 64);
 
   /** The names under which {@link #with} knows them. */
   public static Set<String> names() {
@@ -48,7 +64,10 @@ public record Bounds(
         || placements < 1
         || steps < 1
         || impressions < 1
-        || findings < 1) {
+        || findings < 1
+        || megapixels < 1
+        || artworkMegapixels < 1
+        || artworkMib < 1) {
       throw new IllegalArgumentException("a bound is at least 1");
     }
   }
@@ -63,6 +82,9 @@ public record Bounds(
     all.put("steps", steps);
     all.put("impressions", impressions);
     all.put("findings", findings);
+    all.put("megapixels", megapixels);
+    all.put("artwork-megapixels", artworkMegapixels);
+    all.put("artwork-mib", artworkMib);
     return all;
   }
 
@@ -70,7 +92,8 @@ public record Bounds(
    * The same with others of some names.
    *
    * @throws IllegalArgumentException if there is no such name, or a number below 1 or above a
-   *     million, or a depth above 200, which would exhaust the stack
+   *     million, or a depth above 200, which would exhaust the stack, or a picture of more than
+   *     2000 million points, which no array of ours counts
    */
   public Bounds with(Map<String, Integer> others) {
     Map<String, Integer> all = byName();
@@ -90,7 +113,10 @@ public record Bounds(
         all.get("placements"),
         all.get("steps"),
         all.get("impressions"),
-        all.get("findings"));
+        all.get("findings"),
+        all.get("megapixels"),
+        all.get("artwork-megapixels"),
+        all.get("artwork-mib"));
   }
 
   /**
@@ -108,7 +134,11 @@ public record Bounds(
               + "”"
               + (near.isEmpty() ? "; there are " + String.join(", ", names()) : near));
     }
-    return name.equals("depth") ? DEEPEST : MOST;
+    return switch (name) {
+      case "depth" -> DEEPEST;
+      case "megapixels" -> LARGEST_PICTURE;
+      default -> MOST;
+    };
   }
 
   /** The size of the file in bytes, as far as an array reaches. */

@@ -2,6 +2,7 @@ package strikeoff.facts;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.artwork.facts.ArtworkFacts;
 import strikeoff.bath.Fixing;
 import strikeoff.care.Care;
 import strikeoff.cloth.ClothMass;
@@ -87,6 +88,7 @@ public record Facts(
     List<Evidence> evidence = new ArrayList<>();
     evidence.addAll(layout.evidence());
     evidence.addAll(screens.evidence());
+    evidence.addAll(ArtworkFacts.of(plan, policy));
     evidence.addAll(swatches.evidence());
     evidence.addAll(timeline.evidence());
     evidence.addAll(sequence.evidence());

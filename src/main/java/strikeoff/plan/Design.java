@@ -43,6 +43,7 @@ public record Design(
    * @param key true for an outline or key colour
    * @param trap how far it overlaps the colours it adjoins; empty if the plan doesn't say
    * @param detail finest line or dot in it; empty if the plan doesn't say
+   * @param artwork its film; empty if the plan names none
    */
   public record Separation(
       int number,
@@ -57,7 +58,40 @@ public record Design(
       boolean key,
       Optional<Length> trap,
       Optional<Length> detail,
+      Optional<Artwork> artwork,
       PlanPath path) {
+
+    /** One without a film. */
+    public Separation(
+        int number,
+        String screen,
+        String paste,
+        Length x,
+        Length y,
+        Length length,
+        Length width,
+        Area printed,
+        int pulls,
+        boolean key,
+        Optional<Length> trap,
+        Optional<Length> detail,
+        PlanPath path) {
+      this(
+          number,
+          screen,
+          paste,
+          x,
+          y,
+          length,
+          width,
+          printed,
+          pulls,
+          key,
+          trap,
+          detail,
+          Optional.empty(),
+          path);
+    }
 
     /** The whole rectangle of its image, printed or not. */
     public Area rectangle() {

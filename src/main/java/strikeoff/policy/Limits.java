@@ -21,6 +21,7 @@ import strikeoff.units.Volume;
  * rules alone read is not here.
  */
 public record Limits(
+    Artwork artwork,
     Care care,
     Cloth cloth,
     Drying drying,
@@ -33,6 +34,9 @@ public record Limits(
     Seams seams,
     Table table,
     Time time) {
+
+  /** Of {@code rules/artwork/limits.yaml}. */
+  public record Artwork(Share greyFrom, Share greyTo) {}
 
   /** Of {@code rules/care/limits.yaml}. */
   public record Care(Temperature scaldsAbove) {}

@@ -80,6 +80,10 @@ public record Policy(
     return read.media();
   }
 
+  public Limits.Artwork artwork() {
+    return read.artwork();
+  }
+
   public Limits.Order order() {
     return read.order();
   }

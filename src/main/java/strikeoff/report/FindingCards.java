@@ -27,8 +27,8 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
 
   private static final List<String> WORK =
       List.of(
-          "cloth", "layout", "screens", "table", "seams", "media", "order", "paste", "drying",
-          "time", "fixing", "care");
+          "cloth", "layout", "artwork", "screens", "table", "seams", "media", "order", "paste",
+          "drying", "time", "fixing", "care");
 
   private static final int LONGEST_QUOTE = 240;
 

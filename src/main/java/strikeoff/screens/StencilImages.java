@@ -14,8 +14,8 @@ import strikeoff.plan.PrintPlan;
  * A screen, and how many different images separations ask of it: its one stencil holds one.
  *
  * @param screen its name
- * @param images how many different images; they differ if their length, their width or the area
- *     that takes paste does
+ * @param images how many different images; they differ if their length, their width, the area that
+ *     takes paste or what their films show does
  * @param each the first separation of each image, with its size and its printed area; empty if
  *     there is only one
  * @param related the other separations with an image of their own
@@ -40,7 +40,7 @@ public record StencilImages(
 
   /** One fact for each screen that prints. */
   static List<StencilImages> of(PrintPlan plan) {
-    Map<String, Map<List<Long>, Use>> byScreen = new LinkedHashMap<>();
+    Map<String, Map<List<Object>, Use>> byScreen = new LinkedHashMap<>();
     for (Design design : plan.designs().values()) {
       for (Design.Separation separation : design.separations()) {
         byScreen
@@ -53,7 +53,7 @@ public record StencilImages(
     return facts;
   }
 
-  private static StencilImages of(String screen, Map<List<Long>, Use> uses) {
+  private static StencilImages of(String screen, Map<List<Object>, Use> uses) {
     List<Use> each = List.copyOf(uses.values());
     if (each.size() == 1) {
       return new StencilImages(screen, 1, List.of(), List.of(), each.get(0).separation().path());
@@ -67,12 +67,13 @@ public record StencilImages(
     return new StencilImages(screen, each.size(), each, related, each.get(1).separation().path());
   }
 
-  /** What a stencil is cut to: length, width and printed area. */
-  private static List<Long> image(Design.Separation separation) {
+  /** What a stencil is cut to: length, width and printed area, and what its film shows. */
+  private static List<Object> image(Design.Separation separation) {
     return List.of(
         Math.round(separation.length().mm() * GRAIN),
         Math.round(separation.width().mm() * GRAIN),
-        Math.round(separation.printed().squareCm() * GRAIN));
+        Math.round(separation.printed().squareCm() * GRAIN),
+        separation.artwork().map(artwork -> List.of(artwork.tones(), artwork.reach())));
   }
 
   /** A separation, and the design that it belongs to. */

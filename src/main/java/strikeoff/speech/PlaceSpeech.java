@@ -13,6 +13,7 @@ public final class PlaceSpeech {
       case AIR -> "the air";
       case ANCHOR_PRINTED -> "the anchor is printed";
       case ANOTHER_IMAGE -> "another image";
+      case OTHER_FILM -> "another film";
       case ARRANGED -> "arranged";
       case AS_DRAWN -> "as drawn";
       case BASE_PRINTED -> "what it goes over is printed";

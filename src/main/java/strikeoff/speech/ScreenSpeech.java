@@ -10,6 +10,7 @@ import strikeoff.screens.DetailOnMesh;
 import strikeoff.screens.Mesh;
 import strikeoff.screens.MeshRead;
 import strikeoff.screens.PullsRead;
+import strikeoff.screens.SeparationOnScreen;
 import strikeoff.screens.SqueegeeFit;
 import strikeoff.screens.StencilImages;
 import strikeoff.screens.ThreadLeftOut;
@@ -46,6 +47,11 @@ public final class ScreenSpeech {
         + ", "
         + separation.printed().text(units)
         + " of it printed)";
+  }
+
+  /** How its size is told: of a film only what it prints counts. */
+  public static String is(SeparationOnScreen separation) {
+    return separation.filmed() ? "prints, reckoned from its middle," : "is";
   }
 
   /** The thread that was taken, to be written. */

@@ -226,7 +226,12 @@ public final class SequenceSpeech {
   }
 
   public static String table(Adjoining adjoining) {
-    return adjoining.railed() ? "on a railed table" : "laid by eye";
+    return laid(adjoining.railed());
+  }
+
+  /** How frames come down. */
+  static String laid(boolean railed) {
+    return railed ? "on a railed table" : "laid by eye";
   }
 
   /** What is missing to the tolerance as that is told, so that the trap and it add up. */
@@ -235,7 +240,7 @@ public final class SequenceSpeech {
   }
 
   public static String table(TrapWidth width) {
-    return width.railed() ? "on a railed table" : "laid by eye";
+    return laid(width.railed());
   }
 
   /** What to change, as an instruction without a full stop. */

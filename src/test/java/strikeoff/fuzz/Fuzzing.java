@@ -24,7 +24,8 @@ import java.util.stream.Stream;
 public final class Fuzzing {
 
   private static final List<Class<?>> TARGETS =
-      List.of(PlanText.class, PolicyText.class, WholeCheck.class, EditedPlan.class);
+      List.of(
+          PlanText.class, PolicyText.class, WholeCheck.class, EditedPlan.class, FilmBytes.class);
 
   private static final Path FOLDER = Path.of("target/fuzz");
 

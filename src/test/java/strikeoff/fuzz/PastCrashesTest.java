@@ -23,7 +23,8 @@ class PastCrashesTest {
             of("PlanText", PlanText::fuzzerTestOneInput),
             of("PolicyText", PolicyText::fuzzerTestOneInput),
             of("WholeCheck", WholeCheck::fuzzerTestOneInput),
-            of("EditedPlan", EditedPlan::fuzzerTestOneInput))
+            of("EditedPlan", EditedPlan::fuzzerTestOneInput),
+            of("FilmBytes", FilmBytes::fuzzerTestOneInput))
         .flatMap(List::stream);
   }
 

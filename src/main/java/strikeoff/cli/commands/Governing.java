@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import strikeoff.cli.files.OddFile;
+import strikeoff.cli.files.PlanArtwork;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.PolicyFiles;
 import strikeoff.cli.files.PolicyFiles.PolicyFile;
@@ -60,6 +61,7 @@ final class Governing {
     for (PlanFile plan : plans) {
       if (!plan.isStandardInput()) {
         files.add(plan.path());
+        files.addAll(PlanArtwork.of(plan));
       }
       files.addAll(policies(plan));
     }
@@ -78,6 +80,7 @@ final class Governing {
       folders.add(parent(rules));
       below(rules).stream().filter(Files::isDirectory).forEach(folders::add);
     }
+    plans.forEach(plan -> PlanArtwork.of(plan).forEach(film -> folders.add(parent(film))));
     folders.removeIf(folder -> !Files.isDirectory(folder));
     return folders;
   }

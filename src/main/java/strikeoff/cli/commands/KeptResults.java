@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.cli.files.CacheKey;
+import strikeoff.cli.files.PlanArtwork;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ProgramBytes;
 import strikeoff.cli.files.ResultCache;
@@ -17,7 +18,8 @@ import strikeoff.report.json.JsonReport;
 import strikeoff.report.outcome.Outcome;
 
 /**
- * What earlier runs made of plans that are the same to the byte, judged and told in the same way.
+ * What earlier runs made of plans that are the same to the byte, as are their films, judged and
+ * told in the same way.
  */
 final class KeptResults {
 
@@ -72,6 +74,7 @@ final class KeptResults {
               .put("judged by", studios.key(file))
               .put("name", file.name())
               .put("plan", bytes);
+      PlanArtwork.into(key, file, bytes, bounds);
       return Optional.of(new Plan(file, bytes, key.bytes()));
     } catch (IOException e) {
       return Optional.empty();

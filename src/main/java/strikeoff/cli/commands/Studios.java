@@ -227,7 +227,9 @@ final class Studios {
       return broken.isPresent()
           ? new Judge(
               Optional.empty(), Optional.of(new Checked.Failed(plan.name(), broken.get(), "")))
-          : new Judge(Optional.of(checker), Optional.empty());
+          : new Judge(
+              Optional.of(plan.isStandardInput() ? checker : checker.beside(plan.path())),
+              Optional.empty());
     }
   }
 

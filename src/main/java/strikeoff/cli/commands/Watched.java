@@ -5,18 +5,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import strikeoff.cli.files.PlanArtwork;
 import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.Found;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.text.Surroundings;
 
 /**
- * The plans below a folder, and which of them were saved, or had their policy or the own rules
- * saved, since they were last asked for.
+ * The plans below a folder, and which of them were saved, or had their policy, the own rules or a
+ * film saved, since they were last asked for.
  */
 final class Watched {
 
@@ -26,6 +28,10 @@ final class Watched {
   private final String folder;
   private final int most;
   private final Governing governing;
+
+  /** The films of each plan, by the plan's stamp. */
+  private Map<String, List<Path>> artwork = Map.of();
+
   private State known = new State(Map.of(), Map.of());
 
   Watched(Surroundings here, StudioOptions options, String folder, int most) {
@@ -109,6 +115,7 @@ final class Watched {
     Map<PlanFile, String> plans = new LinkedHashMap<>();
     Map<PlanFile, String> judged = new LinkedHashMap<>();
     Map<Path, String> policies = new LinkedHashMap<>();
+    Map<String, List<Path>> films = new HashMap<>();
     String rules = "";
     for (Path rule : governing.rules()) {
       rules += stamp(rule);
@@ -116,9 +123,14 @@ final class Watched {
     for (PlanFile plan : look().plans()) {
       StringBuilder by = new StringBuilder(rules);
       governing.policies(plan).forEach(p -> by.append(policies.computeIfAbsent(p, Watched::stamp)));
-      plans.put(plan, stamp(plan.path()));
+      String own = stamp(plan.path());
+      plans.put(plan, own);
+      // A plan that is as it was names the films that it named.
+      films.put(own, artwork.containsKey(own) ? artwork.get(own) : PlanArtwork.of(plan));
+      films.get(own).forEach(film -> by.append(stamp(film)));
       judged.put(plan, by.toString());
     }
+    artwork = films;
     return new State(plans, judged);
   }
 

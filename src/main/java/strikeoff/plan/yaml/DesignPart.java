@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
@@ -23,9 +25,11 @@ final class DesignPart {
 
   private final Draft draft;
   private final Assumptions assumptions;
+  private final ArtworkPart artworks;
 
   DesignPart(Draft draft) {
     this.draft = draft;
+    this.artworks = new ArtworkPart(draft);
     this.assumptions = draft.assumptions();
   }
 
@@ -64,6 +68,7 @@ final class DesignPart {
               s.key(),
               s.trap(),
               s.detail(),
+              s.artwork(),
               s.path()));
     }
     return numbered;
@@ -74,6 +79,13 @@ final class DesignPart {
     Pair at = f.optional("at", Points.place()).orElse(CORNER);
     Pair size = f.optional("size", ValueKinds.size()).orElse(rest(design, at));
     Expected<Length> length = ValueKinds.aboveZero(Length.class);
+    Optional<Artwork> artwork = artworks.artwork(f, size, sized && f.sound("at", "size"));
+    Area stated = printed(f, size);
+    Optional<Artwork.Stated> states =
+        Stream.of("area", "covers")
+            .filter(f::has)
+            .findFirst()
+            .map(key -> new Artwork.Stated(stated, key));
     Design.Separation separation =
         new Design.Separation(
             1,
@@ -85,7 +97,7 @@ final class DesignPart {
             at.across(),
             size.along(),
             size.across(),
-            printed(f, size),
+            artwork.map(a -> new Area(whole(size) * a.printed().fraction())).orElse(stated),
             assumptions.or(
                 f,
                 "pulls",
@@ -95,6 +107,7 @@ final class DesignPart {
             f.optional("key", ValueKinds.yesNo()).orElse(false),
             f.optional("trap", ValueKinds.quantity(Length.class)),
             f.optional("detail", length),
+            artwork.map(a -> a.stating(states)),
             f.path());
     f.done();
     if (sized && f.sound("at", "size") && !inside(at, size, design)) {
@@ -121,9 +134,16 @@ final class DesignPart {
         && !at.across().plus(size.across()).above(design.across().mm());
   }
 
-  /** The printed area, as a share of the separation's rectangle or outright. */
+  private static double whole(Pair size) {
+    return size.along().cm() * size.across().cm();
+  }
+
+  /**
+   * The printed area as the plan states it, as a share of the separation's rectangle or outright;
+   * all of it where the film tells.
+   */
   private static Area printed(Fields f, Pair size) {
-    double whole = size.along().cm() * size.across().cm();
+    double whole = whole(size);
     Optional<Area> area = f.optional("area", ValueKinds.aboveZero(Area.class));
     Expected<Share> covers = ValueKinds.above0UpToWhole();
     if (f.has("area")) {
@@ -141,6 +161,9 @@ final class DesignPart {
       }
       return area.orElse(new Area(whole));
     }
+    if (f.has("artwork") && !f.has("covers")) {
+      return new Area(whole);
+    }
     Share share =
         f.has("covers") ? f.required("covers", covers) : f.required("covers", new OrArea(covers));
     return new Area(whole * share.fraction());
@@ -150,7 +173,8 @@ final class DesignPart {
   private record OrArea(Expected<Share> covers) implements Expected<Share> {
     @Override
     public String words() {
-      return "the printed share of the rectangle such as 38 %, or area such as 380 cm²,";
+      return "the printed share of the rectangle such as 38 %, or area such as 380 cm²,"
+          + " or artwork such as films/heron.png,";
     }
 
     @Override

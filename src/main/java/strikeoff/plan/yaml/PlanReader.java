@@ -2,6 +2,7 @@ package strikeoff.plan.yaml;
 
 import java.util.List;
 import java.util.Map;
+import strikeoff.artwork.Artworks;
 import strikeoff.document.Bounds;
 import strikeoff.document.Problem;
 import strikeoff.document.SourceMap;
@@ -44,12 +45,15 @@ public final class PlanReader {
   private final Policy policy;
   private final Bounds bounds;
   private final UnitChoice units;
+  private final Artworks artworks;
   private final Reading reading;
 
-  private PlanReader(Policy policy, Bounds bounds, UnitChoice units, Reading reading) {
+  private PlanReader(
+      Policy policy, Bounds bounds, UnitChoice units, Artworks artworks, Reading reading) {
     this.policy = policy;
     this.bounds = bounds;
     this.units = units;
+    this.artworks = artworks;
     this.reading = reading;
   }
 
@@ -64,16 +68,29 @@ public final class PlanReader {
    * @param policy where defaults and tables come from
    */
   public static PlanReading read(String file, byte[] bytes, Policy policy) {
-    return read(file, bytes, policy, Stock.NONE, Bounds.USUAL, UnitChoice.PLAN);
+    return read(file, bytes, policy, Stock.NONE, Bounds.USUAL, UnitChoice.PLAN, Artworks.nowhere());
+  }
+
+  /** Reads a plan that lies in no folder, and so can't name films. */
+  public static PlanReading read(
+      String file, byte[] bytes, Policy policy, Stock stock, Bounds bounds, UnitChoice units) {
+    return read(file, bytes, policy, stock, bounds, units, Artworks.nowhere());
   }
 
   /**
    * @param stock what the plan may name without describing it
    * @param bounds how much of it is taken in
    * @param units in whose units it is answered
+   * @param artworks where its films lie
    */
   public static PlanReading read(
-      String file, byte[] bytes, Policy policy, Stock stock, Bounds bounds, UnitChoice units) {
+      String file,
+      byte[] bytes,
+      Policy policy,
+      Stock stock,
+      Bounds bounds,
+      UnitChoice units,
+      Artworks artworks) {
     return read(
         file,
         YamlReader.read(bytes, bounds, StepPart.VERBS),
@@ -81,6 +98,7 @@ public final class PlanReader {
         stock,
         bounds,
         units,
+        artworks,
         new Reading());
   }
 
@@ -90,7 +108,8 @@ public final class PlanReader {
   }
 
   static PlanReading read(String file, YamlReading yaml, Policy policy, Reading reading) {
-    return read(file, yaml, policy, Stock.NONE, Bounds.USUAL, UnitChoice.PLAN, reading);
+    return read(
+        file, yaml, policy, Stock.NONE, Bounds.USUAL, UnitChoice.PLAN, Artworks.nowhere(), reading);
   }
 
   private static PlanReading read(
@@ -100,15 +119,18 @@ public final class PlanReader {
       Stock stock,
       Bounds bounds,
       UnitChoice units,
+      Artworks artworks,
       Reading reading) {
     if (yaml instanceof YamlReading.Faulty f) {
-      return new PlanReading.Unreadable(file, mistakes(f, policy, stock, bounds, units), f.lines());
+      return new PlanReading.Unreadable(
+          file, mistakes(f, policy, stock, bounds, units, artworks), f.lines());
     }
     Node root = ((YamlReading.Document) yaml).root();
     Places places = Places.of(root);
     Stocked stocked = Stocked.of(root, stock);
     stocked.places().forEach((path, use) -> places.put(path, use.at(), use.end()));
-    PrintPlan plan = new PlanReader(policy, bounds, units, reading).plan(stocked, stock, places);
+    PrintPlan plan =
+        new PlanReader(policy, bounds, units, artworks, reading).plan(stocked, stock, places);
     return reading.problems().none()
         ? new PlanReading.Readable(
             plan, new SourceMap(file, yaml.lines(), places.starts(), places.ends()))
@@ -117,13 +139,18 @@ public final class PlanReader {
 
   /** Also those of what the text says once its slips are taken as they were meant. */
   private static List<Problem> mistakes(
-      YamlReading.Faulty faulty, Policy policy, Stock stock, Bounds bounds, UnitChoice units) {
+      YamlReading.Faulty faulty,
+      Policy policy,
+      Stock stock,
+      Bounds bounds,
+      UnitChoice units,
+      Artworks artworks) {
     if (faulty.root().isEmpty()) {
       return faulty.problems();
     }
     Reading reading = Reading.of(faulty);
     Node root = faulty.root().get();
-    new PlanReader(policy, bounds, units, reading)
+    new PlanReader(policy, bounds, units, artworks, reading)
         .plan(Stocked.of(root, stock), stock, Places.of(root));
     return reading.problems().sorted();
   }
@@ -132,7 +159,8 @@ public final class PlanReader {
     Node root = stocked.root();
     Assumptions assumptions = new Assumptions(policy);
     stocked.taken().forEach(assumptions::taken);
-    Draft draft = new Draft(policy, bounds, reading, assumptions, Names.of(root).with(stock));
+    Draft draft =
+        new Draft(policy, bounds, artworks, reading, assumptions, Names.of(root).with(stock));
     Fields f = Fields.of(Item.root(root), "a plan", reading);
 
     String title = f.required("plan", ValueKinds.text("the plan's title", LONGEST_TITLE));

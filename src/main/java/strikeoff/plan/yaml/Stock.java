@@ -2,6 +2,7 @@ package strikeoff.plan.yaml;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import strikeoff.artwork.Artworks;
 import strikeoff.document.Bounds;
 import strikeoff.policy.Policy;
 import strikeoff.yaml.Fields;
@@ -53,6 +54,7 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
         new Draft(
             policy,
             Bounds.USUAL,
+            Artworks.nowhere(),
             root.reading(),
             new Assumptions(policy),
             Names.of(new Node.Nothing(false, root.position())));

@@ -36,3 +36,13 @@
 [condition][screens.StencilImages]one screen holds several images=StencilImages(images > 1)
 [condition][screens.StencilImages]- more than {number} of them=images > {number}
 [condition][screens.BladeReach]a blade barely covers its images=BladeReach()
+[condition][artwork.facts.ToneOfArtwork]a colour has a film=ToneOfArtwork()
+[condition][artwork.facts.ToneOfArtwork]- that prints more than {share} of its rectangle=printed.base() > {share}
+[condition][artwork.facts.ToneOfArtwork]- that prints less than {share} of its rectangle=printed.base() < {share}
+[condition][artwork.facts.ToneOfArtwork]- of which more than {share} is grey=grey.base() > {share}
+[condition][artwork.facts.SizeOfArtwork]a film is off at its far edge=SizeOfArtwork(far.mm > 0)
+[condition][artwork.facts.SizeOfArtwork]- by more than {length}=far.base() > {length}
+[condition][artwork.facts.ArtworksApart]films of one design differ in size=ArtworksApart()
+[condition][artwork.facts.ArtworksApart]- by more than {length}=by.base() > {length}
+[condition][artwork.facts.StatedPrint]the plan states a printed area beside a film=StatedPrint()
+[condition][artwork.facts.StatedPrint]- that is off by more than {share}=off.base() > {share}

@@ -1,0 +1,80 @@
+package strikeoff.artwork;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.zip.CRC32;
+
+/** A file's bytes in order, with the check sum of those since a mark. */
+final class ByteSource {
+
+  private static final int AT_ONCE = 1 << 16;
+
+  private final InputStream in;
+  private final CRC32 sum = new CRC32();
+  private final byte[] skipped = new byte[AT_ONCE];
+
+  ByteSource(InputStream in) {
+    this.in = in;
+  }
+
+  void mark() {
+    sum.reset();
+  }
+
+  /** Of all since the mark. */
+  long sum() {
+    return sum.getValue();
+  }
+
+  /** One byte, which no sum counts; -1 at the end. */
+  int next() throws IOException {
+    return in.read();
+  }
+
+  /** Four bytes, the highest first, without sign. */
+  long four() throws IOException {
+    byte[] four = all(Integer.BYTES);
+    return (four[0] & 0xffL) << 24
+        | (four[1] & 0xff) << 16
+        | (four[2] & 0xff) << 8
+        | four[3] & 0xff;
+  }
+
+  /**
+   * So many bytes.
+   *
+   * @throws EOFException if there are fewer
+   */
+  byte[] all(int count) throws IOException {
+    byte[] bytes = in.readNBytes(count);
+    if (bytes.length < count) {
+      throw new EOFException();
+    }
+    sum.update(bytes);
+    return bytes;
+  }
+
+  /** Fills a part of an array, as far as there is something. */
+  int some(byte[] bytes, int from, int count) throws IOException {
+    int read = in.readNBytes(bytes, from, count);
+    sum.update(bytes, from, read);
+    return read;
+  }
+
+  /**
+   * Passes over so many bytes.
+   *
+   * @throws EOFException if there are fewer
+   */
+  void skip(long count) throws IOException {
+    long left = count;
+    while (left > 0) {
+      int read = some(skipped, 0, (int) Math.min(left, AT_ONCE));
+      if (read == 0) {
+        throw new EOFException();
+      }
+      left -= read;
+    }
+  }
+}

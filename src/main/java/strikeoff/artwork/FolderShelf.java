@@ -1,0 +1,139 @@
+package strikeoff.artwork;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.Channels;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import strikeoff.units.Script;
+import strikeoff.units.Spelling;
+
+/**
+ * The folder that a plan lies in, with all below it. Nothing else is opened: no way up, no link, no
+ * address, nothing but plain files.
+ */
+record FolderShelf(Path folder) implements Shelf {
+
+  private static final int MIB = 1 << 20;
+  private static final int MOST_LOOKED_AT = 1000;
+  private static final int LONGEST_NAME = 500;
+
+  /** What some system takes for another place, a drive or an address. */
+  private static final Pattern ELSEWHERE = Pattern.compile("[\\\\:*?\"<>|\\p{Cntrl}]");
+
+  @Override
+  public InputStream open(String name, int mostMib) throws IOException, UnreadablePicture {
+    Path file = place(name);
+    BasicFileAttributes attributes = attributes(file, name);
+    if (attributes.size() > (long) mostMib * MIB) {
+      throw new UnreadablePicture(
+          "this file has "
+              + (attributes.size() + MIB - 1) / MIB
+              + " MiB; at most "
+              + mostMib
+              + " MiB are taken in");
+    }
+    return new BufferedInputStream(
+        Channels.newInputStream(
+            Files.newByteChannel(
+                file, Set.of(StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS))));
+  }
+
+  @Override
+  public Optional<Path> path(String name) {
+    try {
+      return Optional.of(folder.resolve(String.join("/", steps(name))));
+    } catch (UnreadablePicture | InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Where it lies; each folder on the way is looked at. */
+  private Path place(String name) throws IOException, UnreadablePicture {
+    List<String> steps = steps(name);
+    Path at = folder;
+    try {
+      for (String step : steps.subList(0, steps.size() - 1)) {
+        at = at.resolve(step);
+        BasicFileAttributes attributes = look(at, name);
+        if (attributes.isSymbolicLink()) {
+          throw elsewhere();
+        }
+        if (!attributes.isDirectory()) {
+          throw missing(name, at.getParent(), step);
+        }
+      }
+      return at.resolve(steps.get(steps.size() - 1));
+    } catch (InvalidPathException e) {
+      throw new UnreadablePicture("this is no name that a file has here");
+    }
+  }
+
+  static List<String> steps(String name) throws UnreadablePicture {
+    List<String> steps = List.of(name.split("/", -1));
+    boolean odd = steps.stream().anyMatch(s -> s.isEmpty() || s.equals(".") || s.equals(".."));
+    if (odd || name.length() > LONGEST_NAME || ELSEWHERE.matcher(name).find()) {
+      throw elsewhere();
+    }
+    return steps;
+  }
+
+  private static UnreadablePicture elsewhere() {
+    return new UnreadablePicture(
+        "artwork lies beside the plan or in a folder below it, as films/heron.png does; “..”, “/” in"
+            + " front, links and addresses are not followed");
+  }
+
+  private BasicFileAttributes attributes(Path file, String name)
+      throws IOException, UnreadablePicture {
+    BasicFileAttributes attributes = look(file, name);
+    if (attributes.isSymbolicLink()) {
+      throw elsewhere();
+    }
+    if (attributes.isDirectory()) {
+      throw new UnreadablePicture("this is a folder; name a picture in it");
+    }
+    if (!attributes.isRegularFile()) {
+      throw new UnreadablePicture("this is no plain file");
+    }
+    return attributes;
+  }
+
+  private BasicFileAttributes look(Path file, String name) throws IOException, UnreadablePicture {
+    try {
+      return Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    } catch (NoSuchFileException e) {
+      throw missing(name, file.getParent(), String.valueOf(file.getFileName()));
+    }
+  }
+
+  private UnreadablePicture missing(String name, Path in, String last) {
+    List<String> there = new ArrayList<>();
+    try (DirectoryStream<Path> stream = Files.newDirectoryStream(in)) {
+      for (Path one : stream) {
+        if (there.size() < MOST_LOOKED_AT) {
+          there.add(String.valueOf(one.getFileName()));
+        }
+      }
+    } catch (IOException | RuntimeException e) {
+      there.clear();
+    }
+    return new UnreadablePicture(
+        "there is no file "
+            + Script.quoted(name)
+            + " beside the plan"
+            + Spelling.didYouMean(last, there.stream().sorted().toList()));
+  }
+}

@@ -1,0 +1,53 @@
+package strikeoff.artwork;
+
+import java.io.IOException;
+import java.util.Optional;
+import strikeoff.plan.Artwork.Tone;
+
+/** A picture whose head was read and whose points come next. */
+interface Picture {
+
+  /** Larger sides are no film's: 2.5 m at 1000 points an inch, and a row that a buffer holds. */
+  int LONGEST_SIDE = 100_000;
+
+  int columns();
+
+  int rows();
+
+  /** What the file says of its size, in points a millimetre; empty if it says nothing. */
+  Optional<Grid> grid();
+
+  /**
+   * Hands its points on, row by row.
+   *
+   * @param prints which tone counts as paste
+   * @throws UnreadablePicture if it ends too early, or is damaged
+   */
+  void read(Tone prints, PointTaker points) throws IOException, UnreadablePicture;
+
+  /** PointTaker a millimetre, along and across. */
+  record Grid(double along, double across) {
+
+    /** The same both ways. */
+    static Grid square(double perMm) {
+      return new Grid(perMm, perMm);
+    }
+  }
+
+  /** Refuses sizes that no film has. */
+  static void requireSize(long columns, long rows) throws UnreadablePicture {
+    if (columns < 1 || rows < 1) {
+      throw new UnreadablePicture("this picture says that it has no points; save it again");
+    }
+    if (columns > LONGEST_SIDE || rows > LONGEST_SIDE) {
+      throw new UnreadablePicture(
+          "a picture of "
+              + columns
+              + " x "
+              + rows
+              + " points; at most "
+              + LONGEST_SIDE
+              + " along or across are taken in");
+    }
+  }
+}

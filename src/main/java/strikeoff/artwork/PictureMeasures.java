@@ -1,0 +1,65 @@
+package strikeoff.artwork;
+
+import java.io.IOException;
+import java.util.Optional;
+import strikeoff.plan.Artwork;
+import strikeoff.plan.Artwork.Reach;
+import strikeoff.plan.Artwork.Tone;
+import strikeoff.plan.Artwork.Tones;
+import strikeoff.units.Length;
+import strikeoff.units.Share;
+
+/**
+ * What was measured of a picture, in points, wherever it is printed.
+ *
+ * @param open points that take paste
+ * @param left first column that holds one; with {@code top}, {@code right} and {@code bottom} all
+ *     zero if none does
+ * @param right the column after the last one
+ * @param bottom the row after the last one
+ */
+record PictureMeasures(
+    int columns, int rows, long open, Tones tones, int left, int top, int right, int bottom) {
+
+  static PictureMeasures of(Picture picture, Tone prints, Placing placing)
+      throws IOException, UnreadablePicture {
+    OpenPoints exposure = new OpenPoints(picture, placing.alongMargin(), placing.acrossMargin());
+    picture.read(prints, exposure);
+    Bits bits = exposure.bits();
+    int[] around = bits.around();
+    return new PictureMeasures(
+        bits.columns(),
+        bits.rows(),
+        bits.count(),
+        exposure.tones(),
+        around[0],
+        around[1],
+        around[2],
+        around[3]);
+  }
+
+  /** The same on its rectangle. A picture's first row is the far one. */
+  Artwork artwork(Wanted wanted, Placing placing) {
+    double along = wanted.size().along().mm() / columns;
+    double across = wanted.size().across().mm() / rows;
+    int first = wanted.wrong() ? columns - right : left;
+    int last = wanted.wrong() ? columns - left : right;
+    return new Artwork(
+        wanted.file(),
+        wanted.prints(),
+        columns,
+        rows,
+        placing.says(),
+        new Share((double) open / columns / rows),
+        tones,
+        open == 0
+            ? Optional.empty()
+            : Optional.of(
+                new Reach(
+                    new Length(first * along),
+                    new Length(last * along),
+                    new Length((rows - bottom) * across),
+                    new Length((rows - top) * across))),
+        Optional.empty());
+  }
+}

@@ -1,0 +1,63 @@
+package strikeoff.artwork;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Tells pictures by their first bytes, whatever their names end with. */
+final class Pictures {
+
+  private static final int LONGEST_START = 8;
+
+  /** What people save films as besides, by how such files begin. */
+  private static final Map<String, String> OTHERS = new LinkedHashMap<>();
+
+  static {
+    OTHERS.put("\u00ff\u00d8\u00ff", "a JPEG file, and JPEG blurs edges; save the film as PNG");
+    OTHERS.put("II*\0", "a TIFF file; save the film as PNG");
+    OTHERS.put("MM\0*", "a TIFF file; save the film as PNG");
+    OTHERS.put("GIF8", "a GIF file; save the film as PNG");
+    OTHERS.put("BM", "a BMP file; save the film as PNG");
+    OTHERS.put("%PDF", "a PDF file; save each of its films as PNG");
+    OTHERS.put("%!PS", "a PostScript file; save the film as PNG");
+    OTHERS.put("8BPS", "a file with layers; save the film as PNG");
+    OTHERS.put("RIFF", "a WebP file; save the film as PNG");
+    OTHERS.put("P5", "a picture in grey (PGM); save the film as PNG or PBM");
+    OTHERS.put("P2", "a picture in grey (PGM); save the film as PNG or PBM");
+    OTHERS.put("P6", "a picture in colour (PPM); save the film as PNG or PBM");
+    OTHERS.put("P3", "a picture in colour (PPM); save the film as PNG or PBM");
+    OTHERS.put("<svg", "a drawing (SVG); save it as PNG, at 600 points an inch");
+    OTHERS.put("<?xml", "a drawing (SVG) or another text; save the film as PNG");
+  }
+
+  private Pictures() {}
+
+  /** Reads a picture's head. */
+  static Picture head(InputStream in) throws IOException, UnreadablePicture {
+    ByteSource bytes = new ByteSource(in);
+    byte[] start = new byte[2];
+    int read = bytes.some(start, 0, 2);
+    String first = new String(start, 0, read, StandardCharsets.ISO_8859_1);
+    if (first.equals("P4") || first.equals("P1")) {
+      return Pbm.of(bytes, first.equals("P1"));
+    }
+    byte[] all = Arrays.copyOf(start, LONGEST_START);
+    int more = bytes.some(all, 2, LONGEST_START - 2);
+    if (Arrays.equals(all, Png.SIGNATURE)) {
+      return Png.of(bytes);
+    }
+    String begins = new String(all, 0, read + more, StandardCharsets.ISO_8859_1);
+    if (begins.isEmpty()) {
+      throw new UnreadablePicture("this file is empty");
+    }
+    for (Map.Entry<String, String> other : OTHERS.entrySet()) {
+      if (begins.startsWith(other.getKey())) {
+        throw new UnreadablePicture("this is " + other.getValue());
+      }
+    }
+    throw new UnreadablePicture("this is no picture that is known; save the film as PNG or PBM");
+  }
+}

@@ -1,0 +1,40 @@
+package strikeoff.artwork;
+
+import java.util.Optional;
+import strikeoff.artwork.Picture.Grid;
+import strikeoff.units.Length;
+import strikeoff.units.Pair;
+
+/**
+ * How a picture lies in its separation's rectangle.
+ *
+ * @param alongMargin points cut off left and right
+ * @param acrossMargin points cut off above and below
+ * @param says how large the rest is by its resolution; empty if nobody says one
+ */
+record Placing(int alongMargin, int acrossMargin, Optional<Pair> says) {
+
+  static Placing of(Picture picture, Wanted wanted) throws UnreadablePicture {
+    Optional<Grid> said = wanted.pointsPerMm().map(Grid::square).or(picture::grid);
+    double margins = 2 * wanted.margin().mm();
+    Grid grid =
+        said.orElseGet(
+            () ->
+                new Grid(
+                    picture.columns() / (wanted.size().along().mm() + margins),
+                    picture.rows() / (wanted.size().across().mm() + margins)));
+    long along = Math.round(wanted.margin().mm() * grid.along());
+    long across = Math.round(wanted.margin().mm() * grid.across());
+    if (2 * along >= picture.columns() || 2 * across >= picture.rows()) {
+      throw new UnreadablePicture("its margin, cut off all round, leaves nothing of this picture");
+    }
+    return new Placing(
+        (int) along,
+        (int) across,
+        said.map(
+            g ->
+                new Pair(
+                    new Length((picture.columns() - 2 * along) / g.along()),
+                    new Length((picture.rows() - 2 * across) / g.across()))));
+  }
+}

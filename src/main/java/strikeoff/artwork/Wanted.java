@@ -1,0 +1,24 @@
+package strikeoff.artwork;
+
+import java.util.Optional;
+import strikeoff.plan.Artwork.Tone;
+import strikeoff.units.Length;
+import strikeoff.units.Pair;
+
+/**
+ * What a plan says of a separation's artwork.
+ *
+ * @param file its name, beside the plan or in a folder below
+ * @param prints which tone takes paste
+ * @param wrong true if the picture is seen through the film's back
+ * @param pointsPerMm the plan's own word on its resolution; empty leaves it to the file
+ * @param margin what is cut off all round
+ * @param size the rectangle that the rest fills
+ */
+public record Wanted(
+    String file,
+    Tone prints,
+    boolean wrong,
+    Optional<Double> pointsPerMm,
+    Length margin,
+    Pair size) {}

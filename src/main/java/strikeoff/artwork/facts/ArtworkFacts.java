@@ -1,0 +1,41 @@
+package strikeoff.artwork.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import strikeoff.evidence.Evidence;
+import strikeoff.plan.Design;
+import strikeoff.plan.PrintPlan;
+import strikeoff.policy.Policy;
+import strikeoff.units.Length;
+
+/** Derives what is true of a plan's films. */
+public final class ArtworkFacts {
+
+  private ArtworkFacts() {}
+
+  /** Design by design, in the plan's order; nothing for designs without films. */
+  public static List<Evidence> of(PrintPlan plan, Policy policy) {
+    List<Evidence> facts = new ArrayList<>();
+    boolean railed = plan.table().railed();
+    Length tolerance =
+        railed ? policy.order().registrationRailed() : policy.order().registrationByEye();
+    for (Design design : plan.designs().values()) {
+      if (design.separations().stream().allMatch(s -> s.artwork().isEmpty())) {
+        continue;
+      }
+      for (Design.Separation separation : design.separations()) {
+        separation
+            .artwork()
+            .ifPresent(
+                artwork -> {
+                  facts.add(ToneOfArtwork.of(design, separation, artwork, policy));
+                  StatedPrint.of(design, separation, artwork, policy).ifPresent(facts::add);
+                });
+      }
+      List<SizeOfArtwork> sizes = SizeOfArtwork.of(design, railed, tolerance);
+      facts.addAll(sizes);
+      ArtworksApart.of(sizes).ifPresent(facts::add);
+    }
+    return facts;
+  }
+}

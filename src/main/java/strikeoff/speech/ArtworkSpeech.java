@@ -1,0 +1,82 @@
+package strikeoff.speech;
+
+import strikeoff.artwork.facts.ArtworksApart;
+import strikeoff.artwork.facts.SizeOfArtwork;
+import strikeoff.artwork.facts.StatedPrint;
+import strikeoff.artwork.facts.ToneOfArtwork;
+import strikeoff.units.Area;
+import strikeoff.units.Length;
+import strikeoff.units.MeasureKind;
+import strikeoff.units.Measures;
+import strikeoff.units.Numbers;
+import strikeoff.units.Share;
+import strikeoff.units.UnitSystem;
+
+/** Says what films print, and how large they are. */
+public final class ArtworkSpeech {
+
+  private static final double SMALL = 1000;
+
+  private ArtworkSpeech() {}
+
+  /** The tone that prints, as a plan writes it. */
+  public static String toneText(ToneOfArtwork artwork) {
+    return artwork.tone().word();
+  }
+
+  /** The tone that doesn't. */
+  public static String otherText(ToneOfArtwork artwork) {
+    return artwork.tone().other().word();
+  }
+
+  /** How long and wide they are. */
+  public static String is(SizeOfArtwork size, Measures units) {
+    return size.is().along().fineText(units) + " by " + size.is().across().fineText(units);
+  }
+
+  /** The same, to be written. */
+  public static String size(SizeOfArtwork size, Measures units) {
+    return size.is().along().fineText(units) + " x " + size.is().across().fineText(units);
+  }
+
+  public static String farText(SizeOfArtwork size, Measures units) {
+    return toTenths(size.far(), units);
+  }
+
+  public static String table(SizeOfArtwork size) {
+    return SequenceSpeech.laid(size.railed());
+  }
+
+  public static String byText(ArtworksApart apart, Measures units) {
+    return toTenths(apart.by(), units);
+  }
+
+  public static String table(ArtworksApart apart) {
+    return SequenceSpeech.laid(apart.railed());
+  }
+
+  public static String statedText(StatedPrint print, Measures units) {
+    return printed(print.stated(), print.statedShare(), units);
+  }
+
+  public static String printedText(StatedPrint print, Measures units) {
+    return printed(print.printed(), print.printedShare(), units);
+  }
+
+  private static String printed(Area area, Share share, Measures units) {
+    return toTenths(area, units) + " (" + share.text() + ")";
+  }
+
+  /** What is compared is told to a figure more than what is needed. */
+  private static String toTenths(Area area, Measures units) {
+    return units.of(MeasureKind.AREA) == UnitSystem.METRIC && area.squareCm() < SMALL
+        ? Numbers.plain(area.squareCm(), 1) + " cm²"
+        : area.text(units);
+  }
+
+  private static String toTenths(Length length, Measures units) {
+    return units.of(MeasureKind.LENGTH) == UnitSystem.METRIC
+        ? Numbers.plain(length.mm(), 1) + " mm"
+        : length.text(units);
+  }
+}

@@ -1,0 +1,227 @@
+package strikeoff.artwork;
+
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
+
+/**
+ * A film drawn by shapes in millimetres, from its left and its upper edge. A point is dark where
+ * its middle lies in a shape; nothing is smoothed.
+ */
+public final class Drawn {
+
+  private static final double INCH = 25.4;
+  private static final int METRE = 1000;
+
+  private final int columns;
+  private final int rows;
+  private final double perMm;
+  private final boolean[][] dark;
+
+  /**
+   * @param length in mm
+   * @param width in mm
+   * @param perInch points an inch
+   */
+  public Drawn(double length, double width, double perInch) {
+    this.perMm = perInch / INCH;
+    this.columns = (int) Math.round(length * perMm);
+    this.rows = (int) Math.round(width * perMm);
+    this.dark = new boolean[rows][columns];
+  }
+
+  /** True of places that a shape covers, in mm. */
+  @FunctionalInterface
+  public interface Shape {
+    boolean covers(double x, double y);
+  }
+
+  /** The same with a shape more. */
+  public Drawn with(Shape shape) {
+    for (int y = 0; y < rows; y++) {
+      for (int x = 0; x < columns; x++) {
+        dark[y][x] |= shape.covers((x + 0.5) / perMm, (y + 0.5) / perMm);
+      }
+    }
+    return this;
+  }
+
+  public static Shape disc(double x, double y, double diameter) {
+    return (px, py) -> Math.hypot(px - x, py - y) <= diameter / 2;
+  }
+
+  /** A bar with square ends, its middle at a place, turned by degrees. */
+  public static Shape bar(double x, double y, double length, double width, double degrees) {
+    double cos = Math.cos(Math.toRadians(degrees));
+    double sin = Math.sin(Math.toRadians(degrees));
+    return (px, py) -> {
+      double along = (px - x) * cos + (py - y) * sin;
+      double across = (py - y) * cos - (px - x) * sin;
+      return Math.abs(along) <= length / 2 && Math.abs(across) <= width / 2;
+    };
+  }
+
+  /** A pointed leaf between two arcs, upright. */
+  public static Shape leaf(double x, double y, double length, double width) {
+    double half = length / 2;
+    double radius = (half * half + width * width / 4) / width;
+    double back = radius - width / 2;
+    return (px, py) ->
+        Math.hypot(px - x + back, py - y) <= radius && Math.hypot(px - x - back, py - y) <= radius;
+  }
+
+  int columns() {
+    return columns;
+  }
+
+  int rows() {
+    return rows;
+  }
+
+  boolean isDark(int x, int y) {
+    return dark[y][x];
+  }
+
+  /** As PNG of one bit a point, which says its resolution. */
+  public byte[] png() {
+    return png(1, false, perMm * METRE);
+  }
+
+  /** The same that says another size: as it comes out of a printer that fits it to its paper. */
+  public byte[] pngScaled(double scale) {
+    return png(1, false, perMm * METRE / scale);
+  }
+
+  /** As PNG in grey of 1 to 16 bits, with each of the filters in turn if wanted. */
+  byte[] png(int depth, boolean filtered, double perMetre) {
+    int rowBytes = (columns * depth + 7) / 8;
+    byte[] raw = new byte[(rowBytes + 1) * rows];
+    byte[] above = new byte[rowBytes];
+    for (int y = 0; y < rows; y++) {
+      byte[] row = new byte[rowBytes];
+      for (int x = 0; x < columns; x++) {
+        for (int bit = 0; bit < depth && !dark[y][x]; bit++) {
+          int at = x * depth + bit;
+          row[at >> 3] |= (byte) (0x80 >> (at & 7));
+        }
+      }
+      int filter = filtered ? y % 5 : 0;
+      raw[y * (rowBytes + 1)] = (byte) filter;
+      filter(row, above, Math.max(1, depth / 8), filter, raw, y * (rowBytes + 1) + 1);
+      above = row;
+    }
+    return file(columns, rows, depth, 0, 0, raw, perMetre);
+  }
+
+  /** Filters a row as the standard has it (ISO/IEC 15948, clause 9.2). */
+  private static void filter(byte[] row, byte[] above, int back, int filter, byte[] raw, int to) {
+    for (int i = 0; i < row.length; i++) {
+      int left = i >= back ? row[i - back] & 0xff : 0;
+      int up = above[i] & 0xff;
+      int both = i >= back ? above[i - back] & 0xff : 0;
+      int p = left + up - both;
+      int paeth =
+          Math.abs(p - left) <= Math.abs(p - up) && Math.abs(p - left) <= Math.abs(p - both)
+              ? left
+              : Math.abs(p - up) <= Math.abs(p - both) ? up : both;
+      int guess =
+          switch (filter) {
+            case 1 -> left;
+            case 2 -> up;
+            case 3 -> (left + up) / 2;
+            case 4 -> paeth;
+            default -> 0;
+          };
+      raw[to + i] = (byte) (row[i] - guess);
+    }
+  }
+
+  /** A PNG file around rows of bytes, each with its filter in front. */
+  static byte[] file(
+      int columns, int rows, int depth, int colours, int interlace, byte[] raw, double perMetre) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    bytes.writeBytes(Png.SIGNATURE);
+    bytes.writeBytes(head(columns, rows, depth, colours, interlace));
+    if (perMetre > 0) {
+      int whole = (int) Math.round(perMetre);
+      bytes.writeBytes(
+          chunk(
+              "pHYs",
+              out -> {
+                out.writeInt(whole);
+                out.writeInt(whole);
+                out.writeByte(1);
+              }));
+    }
+    bytes.writeBytes(chunk("IDAT", out -> out.write(packed(raw))));
+    bytes.writeBytes(chunk("IEND", out -> {}));
+    return bytes.toByteArray();
+  }
+
+  static byte[] head(int columns, int rows, int depth, int colours, int interlace) {
+    return chunk(
+        "IHDR",
+        out -> {
+          out.writeInt(columns);
+          out.writeInt(rows);
+          out.write(new byte[] {(byte) depth, (byte) colours, 0, 0, (byte) interlace});
+        });
+  }
+
+  static byte[] packed(byte[] raw) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    Deflater best = new Deflater(Deflater.BEST_COMPRESSION);
+    try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, best)) {
+      out.write(raw);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    best.end();
+    return bytes.toByteArray();
+  }
+
+  /** Writes what a chunk holds. */
+  @FunctionalInterface
+  interface Content {
+    void to(DataOutputStream out) throws IOException;
+  }
+
+  static byte[] chunk(String type, Content content) {
+    try {
+      ByteArrayOutputStream body = new ByteArrayOutputStream();
+      DataOutputStream in = new DataOutputStream(body);
+      in.write(type.getBytes(StandardCharsets.ISO_8859_1));
+      content.to(in);
+      CRC32 sum = new CRC32();
+      sum.update(body.toByteArray());
+      ByteArrayOutputStream all = new ByteArrayOutputStream();
+      DataOutputStream out = new DataOutputStream(all);
+      out.writeInt(body.size() - 4);
+      out.write(body.toByteArray());
+      out.writeInt((int) sum.getValue());
+      return all.toByteArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** As binary PBM. */
+  byte[] pbm() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    bytes.writeBytes(
+        ("P4\n# drawn\n" + columns + " " + rows + "\n").getBytes(StandardCharsets.US_ASCII));
+    for (int y = 0; y < rows; y++) {
+      byte[] row = new byte[(columns + 7) / 8];
+      for (int x = 0; x < columns; x++) {
+        row[x >> 3] |= (byte) (dark[y][x] ? 0x80 >> (x & 7) : 0);
+      }
+      bytes.writeBytes(row);
+    }
+    return bytes.toByteArray();
+  }
+}

@@ -1,0 +1,85 @@
+package strikeoff.artwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The films beside the examples of rules are drawn here. {@code -Dexample-films=write} draws them
+ * anew.
+ */
+class ExampleFilmsTest {
+
+  private static final int PER_INCH = 150;
+  private static final double SIDE = 200;
+
+  private static Drawn blank() {
+    return new Drawn(SIDE, SIDE, PER_INCH);
+  }
+
+  private static Drawn leaf() {
+    return blank().with(Drawn.leaf(100, 100, 190, 130));
+  }
+
+  private static Drawn veins() {
+    Drawn drawn = blank().with(Drawn.bar(100, 100, 180, 3, 90));
+    for (int y = 40; y < 160; y += 20) {
+      drawn.with(Drawn.bar(118, y, 40, 2, -40)).with(Drawn.bar(82, y, 40, 2, 40));
+    }
+    return drawn;
+  }
+
+  /** A leaf that fades from dark to light, in eight bits. */
+  private static byte[] wash() {
+    Drawn leaf = leaf();
+    byte[] raw = new byte[(leaf.columns() + 1) * leaf.rows()];
+    for (int y = 0; y < leaf.rows(); y++) {
+      for (int x = 0; x < leaf.columns(); x++) {
+        int tone = leaf.isDark(x, y) ? y * 16 / leaf.rows() * 15 : 255;
+        raw[y * (leaf.columns() + 1) + 1 + x] = (byte) tone;
+      }
+    }
+    return Drawn.file(leaf.columns(), leaf.rows(), 8, 0, 0, raw, PER_INCH / 0.0254);
+  }
+
+  private static Map<String, byte[]> films() {
+    Map<String, byte[]> films = new TreeMap<>();
+    byte[] leaf = leaf().png();
+    for (String rule :
+        new String[] {
+          "nothing-prints",
+          "continuous-tone",
+          "wrong-scale",
+          "scale-slightly-off",
+          "films-differ-in-size",
+          "states-otherwise",
+          "states-somewhat-otherwise"
+        }) {
+      films.put(rule + "/leaf.png", leaf);
+    }
+    films.put("nothing-prints/empty.png", blank().png());
+    films.put("continuous-tone/wash.png", wash());
+    films.put("wrong-scale/fitted.png", leaf().pngScaled(0.98));
+    films.put("scale-slightly-off/short.png", leaf().pngScaled(0.996));
+    films.put("films-differ-in-size/short.png", leaf().pngScaled(0.996));
+    films.put("films-differ-in-size/long.png", veins().pngScaled(1.004));
+    films.put("films-differ-in-size/veins.png", veins().png());
+    return films;
+  }
+
+  @Test
+  void filmsBesideExamplesAreThoseDrawnHere() throws IOException {
+    for (Map.Entry<String, byte[]> film : films().entrySet()) {
+      Path file = Path.of("rules/artwork", film.getKey());
+      if ("write".equals(System.getProperty("example-films"))) {
+        Files.write(file, film.getValue());
+      }
+      assertThat(Files.readAllBytes(file)).as(film.getKey()).isEqualTo(film.getValue());
+    }
+  }
+}

@@ -1,0 +1,239 @@
+package strikeoff.artwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import strikeoff.artwork.Artworks.Looked;
+import strikeoff.document.Bounds;
+import strikeoff.plan.Artwork.Tone;
+import strikeoff.units.Length;
+import strikeoff.units.Pair;
+
+/** Whatever lies beside a plan ends as a measure or as a sentence, soon. */
+class HostilePicturesTest {
+
+  @TempDir Path folder;
+
+  private Looked look(String name) throws IOException {
+    Path plan = folder.resolve("plan.yaml");
+    Files.writeString(plan, "plan: it");
+    return Artworks.nowhere()
+        .beside(plan)
+        .look(
+            new Wanted(
+                name,
+                Tone.DARK,
+                false,
+                Optional.empty(),
+                new Length(0),
+                new Pair(new Length(100), new Length(100))),
+            Bounds.USUAL,
+            1_000_000_000L);
+  }
+
+  private String refused(String name) throws IOException {
+    return look(name) instanceof Looked.Refused refused ? refused.why() : "";
+  }
+
+  private static byte[] of(byte[]... parts) {
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
+    all.writeBytes(Png.SIGNATURE);
+    for (byte[] part : parts) {
+      all.writeBytes(part);
+    }
+    return all.toByteArray();
+  }
+
+  private static byte[] idat(byte[] raw) {
+    return Drawn.chunk("IDAT", out -> out.write(Drawn.packed(raw)));
+  }
+
+  private static final byte[] END = Drawn.chunk("IEND", out -> {});
+
+  private static byte[] wrongSum(byte[] chunk) {
+    byte[] wrong = chunk.clone();
+    wrong[wrong.length - 1] ^= 1;
+    return wrong;
+  }
+
+  /** Each with a part of the sentence that it ends in. */
+  private static Map<String, Object[]> hostile() {
+    byte[] two = {0, 0, 0, 0};
+    byte[] head = Drawn.head(2, 2, 1, 0, 0);
+    Map<String, Object[]> all = new LinkedHashMap<>();
+    all.put("huge", pair(of(Drawn.head(60_000, 60_000, 1, 0, 0)), "before its picture begins"));
+    all.put(
+        "huge and begun",
+        pair(
+            of(Drawn.head(60_000, 60_000, 1, 0, 0), idat(two)),
+            "60000 x 60000 points; at most 200"));
+    all.put(
+        "long and thin",
+        pair(of(Drawn.head(Integer.MAX_VALUE, 1, 16, 6, 0), idat(two)), "at most 100000 along"));
+    all.put("below zero", pair(of(Drawn.head(-5, 1, 1, 0, 0), idat(two)), "points"));
+    all.put("no points", pair(of(Drawn.head(0, 0, 1, 0, 0), idat(two)), "has no points"));
+    all.put("short", pair(of(head, idat(new byte[] {0, 0})), "ends after 1 of 2 rows"));
+    all.put("no end", pair(of(head), "before its picture begins"));
+    all.put("no picture", pair(of(head, END), "holds no picture"));
+    all.put("no head", pair(of(idat(two)), "has no head"));
+    all.put("wrong sum of the head", pair(of(wrongSum(head), idat(two), END), "“IHDR”"));
+    all.put("wrong sum of the points", pair(of(head, wrongSum(idat(two)), END), "“IDAT”"));
+    all.put(
+        "not packed",
+        pair(of(head, Drawn.chunk("IDAT", out -> out.write(two)), END), "damaged after 0 of 2"));
+    all.put("no such filter", pair(of(head, idat(new byte[] {9, 0, 0, 0}), END), "filter"));
+    all.put("odd depth", pair(of(Drawn.head(2, 2, 3, 0, 0), idat(two)), "no kind"));
+    all.put("odd colours", pair(of(Drawn.head(2, 2, 8, 5, 0), idat(two)), "no kind"));
+    all.put("odd interlace", pair(of(Drawn.head(2, 2, 8, 0, 7), idat(two)), "no kind"));
+    all.put("no palette", pair(of(Drawn.head(2, 2, 8, 3, 0), idat(two)), "lacks its palette"));
+    all.put(
+        "colour that the palette lacks",
+        pair(
+            of(
+                Drawn.head(2, 2, 8, 3, 0),
+                Drawn.chunk("PLTE", out -> out.write(new byte[6])),
+                idat(new byte[] {0, 1, 7, 0, 0, 0}),
+                END),
+            "colour 7 of its palette, which holds 2"));
+    all.put(
+        "huge palette",
+        pair(
+            of(
+                Drawn.head(2, 2, 8, 3, 0),
+                Drawn.chunk("PLTE", out -> out.write(new byte[100_000])),
+                idat(two)),
+            "“PLTE”"));
+    all.put(
+        "part longer than can be",
+        pair(of(head, new byte[] {-1, -1, -1, -1, 'I', 'D', 'A', 'T'}), "damaged"));
+    all.put("unknown part", pair(of(head, Drawn.chunk("ZZZZ", out -> {}), idat(two)), "parts"));
+    all.put("nothing", pair(new byte[0], "empty"));
+    all.put("text", pair("plan: it".getBytes(StandardCharsets.UTF_8), "no picture"));
+    all.put("jpeg", pair(new byte[] {-1, -40, -1, -32, 0, 0, 0, 0}, "JPEG blurs edges"));
+    all.put("bitmap without a size", pair("P4\n#".getBytes(StandardCharsets.UTF_8), "how large"));
+    all.put(
+        "huge bitmap", pair("P4 60000 60000 x".getBytes(StandardCharsets.UTF_8), "at most 200"));
+    all.put(
+        "bitmap beyond counting",
+        pair("P4 99999999999 9 x".getBytes(StandardCharsets.UTF_8), "how large"));
+    all.put("short bitmap", pair("P4 8 9 xx".getBytes(StandardCharsets.UTF_8), "after 2 of 9"));
+    all.put("bitmap of letters", pair("P1 2 2 10x1".getBytes(StandardCharsets.UTF_8), "0 and 1"));
+    return all;
+  }
+
+  private static Object[] pair(byte[] file, String says) {
+    return new Object[] {file, says};
+  }
+
+  @TestFactory
+  Stream<DynamicTest> eachEndsInASentence() {
+    return hostile().entrySet().stream()
+        .map(
+            one ->
+                DynamicTest.dynamicTest(
+                    one.getKey(),
+                    () -> {
+                      Files.write(folder.resolve("f.png"), (byte[]) one.getValue()[0]);
+                      assertTimeout(
+                          Duration.ofSeconds(5),
+                          () -> assertThat(refused("f.png")).contains((String) one.getValue()[1]));
+                    }));
+  }
+
+  @Test
+  void textThatUnpacksToTwoHundredMebibytesIsPassedOver() throws IOException {
+    byte[] bomb = Drawn.packed(new byte[200 << 20]);
+    byte[] text =
+        Drawn.chunk(
+            "zTXt",
+            out -> {
+              out.writeBytes("Comment\0\0");
+              out.write(bomb);
+            });
+    Files.write(
+        folder.resolve("f.png"), of(Drawn.head(2, 2, 1, 0, 0), text, idat(new byte[4]), END));
+    long before = System.nanoTime();
+    assertThat(look("f.png")).isInstanceOf(Looked.Seen.class);
+    assertThat(System.nanoTime() - before).isLessThan(2_000_000_000L);
+  }
+
+  @Test
+  void whatFollowsThePointsIsPassedOver() throws IOException {
+    Files.write(
+        folder.resolve("f.png"),
+        of(Drawn.head(2, 2, 1, 0, 0), idat(new byte[1000]), END, new byte[] {1, 2, 3}));
+    assertThat(look("f.png")).isInstanceOf(Looked.Seen.class);
+  }
+
+  @Test
+  void nothingOutsideTheFolderIsOpened() throws IOException {
+    Path outside = Files.createTempFile("outside", ".png");
+    Files.write(outside, new Drawn(10, 10, 100).png());
+    Files.createSymbolicLink(folder.resolve("link.png"), outside);
+    Files.createSymbolicLink(folder.resolve("films"), outside.getParent());
+    Files.createDirectory(folder.resolve("below"));
+    for (String name :
+        new String[] {
+          "../" + outside.getFileName(),
+          outside.toString(),
+          "link.png",
+          "films/" + outside.getFileName(),
+          "below/../../x.png",
+          "./f.png",
+          "below//f.png",
+          "https://example.org/f.png",
+          "file:f.png",
+          "C:\\f.png",
+          "f\u0000.png",
+          "/dev/zero",
+          ""
+        }) {
+      assertThat(refused(name)).as(name).contains("lies beside the plan");
+    }
+    assertThat(refused("below")).isEqualTo("this is a folder; name a picture in it");
+    Files.delete(outside);
+  }
+
+  @Test
+  void aMissingOneIsGuessed() throws IOException {
+    Files.createDirectory(folder.resolve("films"));
+    Files.write(folder.resolve("films/heron-blue.png"), new Drawn(10, 10, 100).png());
+    assertThat(refused("films/heron-bleu.png"))
+        .isEqualTo(
+            "there is no file “films/heron-bleu.png” beside the plan; did you mean"
+                + " “heron-blue.png”?");
+    assertThat(refused("flims/heron-blue.png")).contains("did you mean “films”?");
+  }
+
+  @Test
+  void aPlanFromStandardInputHasNoFolder() {
+    assertThat(
+            Artworks.nowhere()
+                .look(
+                    new Wanted(
+                        "f.png",
+                        Tone.DARK,
+                        false,
+                        Optional.empty(),
+                        new Length(0),
+                        new Pair(new Length(100), new Length(100))),
+                    Bounds.USUAL,
+                    1_000_000_000L))
+        .isInstanceOfSatisfying(
+            Looked.Refused.class, r -> assertThat(r.why()).contains("comes from none"));
+  }
+}

@@ -1,0 +1,179 @@
+package strikeoff.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import strikeoff.artwork.Drawn;
+
+/** Plans whose films lie beside them, as whole runs. */
+@Timeout(60)
+class FilmsBesidePlansTest {
+
+  private static final String PLAN =
+      """
+      plan: Runner of leaves
+      cloth: {fibre: cotton, length: 2 m, width: 60 cm, washed: yes}
+      table: {length: 2.4 m, width: 1.2 m}
+      screens:
+        leaf: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm, squeegee: 26 cm}
+      pastes:
+        green: {medium: dye, group: dichlorotriazine, colour: "#6f7f45"}
+      designs:
+        leaf:
+          size: 20 x 20 cm
+          separations:
+            - {screen: leaf, paste: green, SAYS}
+      placements:
+        leaves: {design: leaf, series: 6, pitch: 30 cm, start: 10 cm, across: 20 cm}
+      run:
+        - mix: all
+        - print: leaves
+      """;
+
+  @TempDir private Path desk;
+
+  private static Drawn blank() {
+    return new Drawn(200, 200, 100);
+  }
+
+  @BeforeEach
+  void lay() throws IOException {
+    Files.createDirectories(desk.resolve("plans/films"));
+    // 50 x 60 mm are 30 cm², 7.5 % of the square.
+    Files.write(
+        desk.resolve("plans/films/leaf.png"), blank().with(Drawn.bar(100, 100, 50, 60, 0)).png());
+    plan("leaf", "artwork: films/leaf.png");
+  }
+
+  private void plan(String name, String says) throws IOException {
+    Files.writeString(desk.resolve("plans/" + name + ".yaml"), PLAN.replace("SAYS", says));
+  }
+
+  private Scenario.Outcome run(String... words) {
+    return Scenario.run(desk, Map.of("COLUMNS", "200"), List.of(words));
+  }
+
+  /** The paste that a plan needs, as its JSON result says. */
+  private String need(String plan) throws IOException {
+    run("check", "plans/" + plan + ".yaml", "-f", "json=" + plan + ".json");
+    String json = Files.readString(desk.resolve(plan + ".json"));
+    int at = json.indexOf("\"needGrams\"");
+    assertThat(at).isPositive();
+    return json.substring(at, json.indexOf('}', at));
+  }
+
+  @Test
+  void theFilmsFigureTakesThePlaceOfCovers() throws IOException {
+    plan("stated", "covers: 7.5 %");
+    plan("half", "covers: 50 %");
+    assertThat(need("leaf")).isEqualTo(need("stated")).isNotEqualTo(need("half"));
+  }
+
+  @Test
+  void whatThePlanSaysBesidesIsComparedAndTheFilmCounts() throws IOException {
+    plan("stated", "artwork: films/leaf.png, covers: 30 %");
+    assertThat(need("stated")).isEqualTo(need("leaf"));
+    assertThat(run("check", "plans/stated.yaml").out())
+        .contains(
+            "The plan says that separation 1 of leaf prints 120 cm² (30 %); films/leaf.png prints"
+                + " 30 cm² (7.5 %).");
+  }
+
+  @Test
+  void everyMistakeIsToldAtItsPlaceAndOtherPlansAreChecked() throws IOException {
+    Files.writeString(desk.resolve("plans/films/text.png"), "not a picture");
+    plan("a", "artwork: films/laef.png, prints: dork, reads: right");
+    plan("b", "artwork: films/text.png");
+    plan("c", "covers: 5 %, resolution: 600/in");
+    plan("d", "artwork: films/leaf.png, resolution: 600 dpi, margin: 3");
+    plan("e", "artwork: ../leaf.png");
+    plan("f", "");
+    Scenario.Outcome outcome = run("check", "plans");
+    assertThat(outcome.exit()).isEqualTo(3);
+    assertThat(outcome.out().lines().map(String::strip))
+        .contains(
+            "plans/a.yaml:12:71  designs.leaf.separations 1.prints",
+            "dark or light was expected; “dork” is not known; did you mean “dark”?",
+            "plans/a.yaml:12:47  designs.leaf.separations 1.artwork",
+            "there is no file “films/laef.png” beside the plan; did you mean “leaf.png”?",
+            "plans/b.yaml:12:47  designs.leaf.separations 1.artwork",
+            "this is no picture that is known; save the film as PNG or PBM",
+            "plans/c.yaml:12:63  designs.leaf.separations 1.resolution",
+            "“resolution” says how artwork is read, and no artwork is named here",
+            "plans/d.yaml:12:75  designs.leaf.separations 1.resolution",
+            "a resolution such as 600/in or 240/cm was expected; for “600 dpi” write 600/in");
+    assertThat(outcome.out())
+        .contains("plans/d.yaml:12:92")
+        .contains("artwork lies beside the plan or in a folder below it")
+        .contains("or artwork such as films/heron.png, belongs here")
+        .contains("NOT PRINTABLE  plans/leaf.yaml");
+  }
+
+  @Test
+  void aPlanFromStandardInputHasNoFilms() throws IOException {
+    String text = Files.readString(desk.resolve("plans/leaf.yaml"));
+    Scenario.Outcome outcome = Scenario.run(desk, Map.of(), List.of("check", "-"), text);
+    assertThat(outcome.exit()).isEqualTo(3);
+    assertThat(outcome.out().replaceAll("\\s+", " "))
+        .contains("artwork lies beside the plan's file, and this plan comes from none");
+  }
+
+  @Test
+  void whatIsKeptIsOfTheFilmAsItWas() throws IOException {
+    String cold = run("check", "plans/leaf.yaml", "--cache", "kept", "-v").out();
+    assertThat(run("check", "plans/leaf.yaml", "--cache", "kept", "-v").out()).isEqualTo(cold);
+    Files.write(desk.resolve("plans/films/leaf.png"), blank().png());
+    String changed = run("check", "plans/leaf.yaml", "--cache", "kept", "-v").out();
+    assertThat(changed)
+        .contains("films/leaf.png has no dark point")
+        .isEqualTo(run("check", "plans/leaf.yaml", "-v").out());
+    Files.delete(desk.resolve("plans/films/leaf.png"));
+    assertThat(run("check", "plans/leaf.yaml", "--cache", "kept").exit()).isEqualTo(3);
+  }
+
+  @Test
+  void noResultIsWrittenOverAFilm() throws IOException {
+    byte[] before = Files.readAllBytes(desk.resolve("plans/films/leaf.png"));
+    Scenario.Outcome outcome = run("check", "plans/leaf.yaml", "-f", "json=plans/films/leaf.png");
+    assertThat(outcome.exit()).isEqualTo(2);
+    assertThat(Files.readAllBytes(desk.resolve("plans/films/leaf.png"))).isEqualTo(before);
+  }
+
+  @Test
+  void watchSeesAFilmThatChanges() throws Exception {
+    CompletableFuture<Scenario.Outcome> watch =
+        CompletableFuture.supplyAsync(
+            () -> run("watch", "plans/leaf.yaml", "--reports", "out", "--rounds", "2"));
+    Path page = desk.resolve("out/index.html");
+    while (!Files.exists(page)) {
+      Thread.sleep(20);
+    }
+    Files.write(desk.resolve("half"), blank().png());
+    Files.move(
+        desk.resolve("half"),
+        desk.resolve("plans/films/leaf.png"),
+        StandardCopyOption.REPLACE_EXISTING);
+    assertThat(watch.get(50, TimeUnit.SECONDS).out())
+        .contains("films/leaf.png has no dark point, so separation 1 of leaf prints nothing.");
+  }
+
+  @Test
+  void boundsAreKeptAndMoved() {
+    Scenario.Outcome outcome =
+        run("check", "plans/leaf.yaml", "--bound", "artwork-mib=1", "--bound", "megapixels=1");
+    assertThat(outcome.exit()).isNotEqualTo(2);
+    // 787 x 787 points are 0.6 million.
+    assertThat(outcome.out()).doesNotContain("are taken in");
+  }
+}
