@@ -71,7 +71,7 @@ final class Needs {
       }
     }
     Range need = tally.need();
-    double toMix = round(need.high());
+    double toMix = weighed(need.high(), policy);
     Range has = mixed.orElse(need);
     double over = Math.max(0, has.low() - need.high());
     Optional<Volume> filled = filled(paste, has, need);
@@ -144,10 +144,17 @@ final class Needs {
   }
 
   /** Up to an amount that one weighs: in fine steps, and in coarse ones where there is more. */
-  private double round(double grams) {
+  static double weighed(double grams, Policy policy) {
     boolean little = grams < policy.paste().weighCoarselyFrom().grams();
     double step = (little ? policy.paste().weighFine() : policy.paste().weighCoarse()).grams();
     return Math.ceil(grams / step - 1e-9) * step;
+  }
+
+  /** What some prints with one paste take out of its pot. */
+  static Range of(List<Impression> impressions, LeftInScreens screens, Cloth cloth, Policy policy) {
+    Tally tally = new Tally(screens, cloth, policy, new HashMap<>());
+    impressions.forEach(tally::add);
+    return tally.need();
   }
 
   /** Running sums over the impressions of one paste. */

@@ -14,16 +14,13 @@ import strikeoff.policy.Policy;
  *
  * @param uses need against amount, for each paste that is printed
  * @param ages age against life, for each dye paste that is mixed and printed
- * @param cards recipes scaled to the need
  * @param evidence all facts about pastes that rules judge, uses and ages among them
  */
-public record Pastes(
-    List<PasteUse> uses, List<PasteAge> ages, List<MixingCard> cards, List<Evidence> evidence) {
+public record Pastes(List<PasteUse> uses, List<PasteAge> ages, List<Evidence> evidence) {
 
   public Pastes {
     uses = List.copyOf(uses);
     ages = List.copyOf(ages);
-    cards = List.copyOf(cards);
     evidence = List.copyOf(evidence);
   }
 
@@ -49,6 +46,6 @@ public record Pastes(
         }
       }
     }
-    return new Pastes(uses, ages, Cards.of(plan, uses, policy), evidence);
+    return new Pastes(uses, ages, evidence);
   }
 }

@@ -193,6 +193,7 @@ public record Limits(
   /** Of {@code rules/paste/limits.yaml}. */
   public record Paste(
       Share waste,
+      Share shoppingWaste,
       Ratio beadLeast,
       Ratio beadUsual,
       Ratio beadMost,

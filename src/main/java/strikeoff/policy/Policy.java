@@ -4,7 +4,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import strikeoff.plan.Paste;
 import strikeoff.units.Share;
 
 /**
@@ -14,6 +16,7 @@ import strikeoff.units.Share;
  * @param limits by name, for rules and whoever tells of them
  * @param defaults by name
  * @param read those of the limits that derivations read
+ * @param usual a studio's usual recipes
  */
 public record Policy(
     Map<String, Limit> limits,
@@ -21,9 +24,12 @@ public record Policy(
     List<ReactiveGroup> groups,
     List<Fibre> fibres,
     List<Substance> substances,
-    Limits read) {
+    Limits read,
+    Map<UsualRecipe.For, UsualRecipe> usual) {
 
   /**
+   * A policy without usual recipes.
+   *
    * @throws IllegalArgumentException if a limit is missing that derivations read
    */
   public Policy(
@@ -32,7 +38,7 @@ public record Policy(
       List<ReactiveGroup> groups,
       List<Fibre> fibres,
       List<Substance> substances) {
-    this(limits, defaults, groups, fibres, substances, LimitKinds.of(limits));
+    this(limits, defaults, groups, fibres, substances, LimitKinds.of(limits), Map.of());
   }
 
   public Policy {
@@ -41,6 +47,17 @@ public record Policy(
     groups = List.copyOf(groups);
     fibres = List.copyOf(fibres);
     substances = List.copyOf(substances);
+    usual = Map.copyOf(usual);
+  }
+
+  /** The same with a studio's usual recipes. */
+  public Policy with(Map<UsualRecipe.For, UsualRecipe> recipes) {
+    return new Policy(limits, defaults, groups, fibres, substances, read, recipes);
+  }
+
+  /** What the studio mixes such a paste from; empty if it doesn't say. */
+  public Optional<UsualRecipe> usualRecipe(Paste paste) {
+    return Optional.ofNullable(usual.get(UsualRecipe.For.paste(paste)));
   }
 
   /**

@@ -14,11 +14,11 @@ import strikeoff.report.page.Head;
  * might smuggle in.
  */
 enum Assets implements Content {
-  STYLE("report.css", "sha256-ZsfvBa4DWIy0Cfka7yxuHbD5aHDIhZXrM+UkRHe9FDA="),
+  STYLE("report.css", "sha256-5MX55ppuo/9Gp6KhsdxJ2dGAemyMR3PscBA1aT4+vHQ="),
   PLAN_SCRIPT("plan.js", "sha256-T/28tVrF3ryhO7LkYVgmk5XcEUKkPG948c6cJOx7bOM="),
   INDEX_SCRIPT("index.js", "sha256-x5UXmS8v7d0KGBc63YkKeohw2DO/y73rVhWt/ytn67k="),
-  WALL_STYLE("wall.css", "sha256-AswROWerTu5p/Yozmm0NHXGR/BMj0VqjuPgV9xMy9LQ="),
-  WALL_SCRIPT("wall.js", "sha256-dfSEahr35KPNxDFxe2o/+aGcP581/SYJpeALliVwHPY="),
+  WALL_STYLE("wall.css", "sha256-R9iyhF15ifqD+gVUURSsoFdM98jWbjcq/TsPHnWJWZI="),
+  WALL_SCRIPT("wall.js", "sha256-JjJbN36Hau64lpzDcLV693R/uZq4cyUN8aC4RUQMdgE="),
   LIVE_SCRIPT("live.js", "sha256-josSkeR/basPJ1nw56/pnq9mLS3/CCgHKRZtrpkutQI=");
 
   private final String file;

@@ -1,6 +1,7 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -74,6 +75,24 @@ final class Cautions {
     return byHazard.entrySet().stream()
         .map(e -> HazardSpeech.brief(e.getKey()) + at(e.getValue()))
         .collect(Collectors.joining("; "));
+  }
+
+  /** What of some hazards is to be minded, wherever the run has them. */
+  static String minded(Care care, Collection<Hazard> hazards) {
+    return hazards.stream()
+        .filter(hazard -> care.cautions().stream().anyMatch(c -> c.hazard() == hazard))
+        .map(HazardSpeech::brief)
+        .collect(Collectors.joining("; "));
+  }
+
+  /** What is worn against them. */
+  static String worn(Care care, Collection<Hazard> hazards) {
+    return care.cautions().stream()
+        .filter(c -> hazards.contains(c.hazard()))
+        .flatMap(c -> c.needed().stream())
+        .distinct()
+        .map(Protection::text)
+        .collect(Collectors.joining(", "));
   }
 
   private static String at(Set<Integer> steps) {

@@ -5,30 +5,22 @@ import static strikeoff.report.page.TableBlock.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import strikeoff.check.Checked;
-import strikeoff.paste.MixingCard;
 import strikeoff.paste.PasteAge;
 import strikeoff.paste.PasteUse;
 import strikeoff.paste.Pastes;
-import strikeoff.paste.ThickenerStrength;
 import strikeoff.plan.Paste;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
-import strikeoff.speech.Kitchen;
 import strikeoff.speech.PasteSpeech;
 import strikeoff.speech.PasteUseSpeech;
 import strikeoff.units.Mass;
-import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
-import strikeoff.units.Share;
 import strikeoff.units.Span;
-import strikeoff.units.UnitSystem;
-import strikeoff.units.Volume;
 
-/** What each paste needs, how long it lasts, and what it is mixed from. */
+/** What each paste needs, and how long it lasts. */
 final class PasteTables {
 
   private PasteTables() {}
@@ -45,17 +37,6 @@ final class PasteTables {
     }
     if (!tables.isEmpty()) {
       sections.add(new TableSection("pastes", "Pastes", "", tables, false));
-    }
-    if (!pastes.cards().isEmpty()) {
-      sections.add(
-          new TableSection(
-              "cards",
-              "Mixing cards",
-              "The plan's recipes, for the amounts that it mixes.",
-              pastes.cards().stream()
-                  .map(card -> card(card, pastes, judged.plan().measures()))
-                  .toList(),
-              true));
     }
     return sections;
   }
@@ -139,62 +120,5 @@ final class PasteTables {
             number("Lives about")),
         rows,
         "");
-  }
-
-  private static TableBlock card(MixingCard card, Pastes pastes, Measures units) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (MixingCard.Line line : card.lines()) {
-      rows.add(
-          List.of(
-              Cell.of(line.substance()),
-              Cell.of(Estimates.best(line.grams(), Mass::new, units)),
-              measured(line, units)));
-    }
-    return new TableBlock(
-        card.paste() + ", " + card.amount().text(units),
-        List.of(words("Part"), number("Weigh"), number("or measure")),
-        rows,
-        needed(card, units) + thickener(card, pastes));
-  }
-
-  private static Optional<String> spoons(MixingCard.Line line) {
-    return line.millilitres().map(ml -> Kitchen.measure(ml.best()));
-  }
-
-  /** In millilitres and in US spoons; who measures in spoons or ounces needs no millilitres. */
-  private static Cell measured(MixingCard.Line line, Measures units) {
-    UnitSystem system = units.of(MeasureKind.VOLUME);
-    if (system == UnitSystem.METRIC) {
-      return Cell.of(
-          line.millilitres().map(ml -> Long.toString(Math.round(ml.best())) + " ml").orElse("–"),
-          spoons(line).orElse(""));
-    }
-    return Cell.of(
-        (system == UnitSystem.US ? spoons(line) : Optional.<String>empty())
-            .or(() -> line.millilitres().map(ml -> new Volume(ml.best() / 1000).text(units)))
-            .orElse("–"));
-  }
-
-  private static String needed(MixingCard card, Measures units) {
-    return (card.batches() == 1 ? "" : card.batches() + " batches of it are mixed. ")
-        + "The run needs about "
-        + Estimates.best(card.needGrams(), Mass::new, units)
-        + "; "
-        + card.enough().enough(units)
-        + " is enough by the careful estimate.";
-  }
-
-  private static String thickener(MixingCard card, Pastes pastes) {
-    return pastes.evidence().stream()
-        .filter(ThickenerStrength.class::isInstance)
-        .map(ThickenerStrength.class::cast)
-        .filter(strength -> strength.paste().equals(card.paste()))
-        .map(
-            strength ->
-                " Thickener "
-                    + Estimates.best(strength.share(), Share::new, Measures.METRIC)
-                    + " w/v. Spoons and cups are level US ones; weigh where you can.")
-        .findFirst()
-        .orElse("");
   }
 }

@@ -70,6 +70,7 @@ final class PlanPages {
         Listed.of(Stages.of(run, judged.plan().measures()), Listed.STAGES),
         Listed.of(RunChart.of(plan, run), Listed.BLOCKS),
         Listed.of(DaySheets.of(judged), Listed.BLOCKS),
+        MaterialsLists.of(judged),
         FactTables.of(judged),
         FactTables.assumptions(plan, judged.policies()),
         Cautions.of(judged.facts().care(), judged.plan().measures()),

@@ -1,6 +1,7 @@
 package strikeoff.studio;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -21,6 +22,7 @@ import strikeoff.plan.yaml.Stock;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
+import strikeoff.policy.UsualRecipe;
 import strikeoff.units.Measures;
 
 /**
@@ -68,6 +70,7 @@ public record Studio(
     Map<String, Setting<String>> off = new LinkedHashMap<>();
     List<Setting<Accepting>> accepting = new ArrayList<>();
     Stock stock = Stock.NONE;
+    Map<UsualRecipe.For, UsualRecipe> recipes = new EnumMap<>(UsualRecipe.For.class);
     Optional<Setting<Marks>> marks = Optional.empty();
     List<String> names = new ArrayList<>();
     for (StudioFile file : files) {
@@ -85,6 +88,7 @@ public record Studio(
           .forEach(off::remove);
       file.accepting().ifPresent(accepting::add);
       stock = stock.under(file.stock());
+      recipes.putAll(file.recipes());
       marks = file.marks().or(nearest(marks));
       names.add(file.name());
       if (file.holdsBelow()) {
@@ -92,7 +96,8 @@ public record Studio(
       }
     }
     Policy policy =
-        new Policy(limits, defaults, builtIn.groups(), builtIn.fibres(), builtIn.substances());
+        new Policy(limits, defaults, builtIn.groups(), builtIn.fibres(), builtIn.substances())
+            .with(recipes);
     changed.values().removeIf(ChangedLimit::isNone);
     return new Studio(
         policy, severities, off, accepting, stock, names, List.copyOf(changed.values()), marks);

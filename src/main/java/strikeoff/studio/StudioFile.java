@@ -9,6 +9,7 @@ import strikeoff.findings.Severity;
 import strikeoff.plan.yaml.Stock;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
+import strikeoff.policy.UsualRecipe;
 
 /**
  * One policy file.
@@ -21,6 +22,7 @@ import strikeoff.policy.Limit;
  * @param severities what rules' findings count as instead, by rule
  * @param off rules that aren't judged, with the reason
  * @param accepting which findings may be accepted; empty if the file doesn't say
+ * @param recipes what pastes are usually mixed from, as far as the file says so
  * @param marks how plans are marked, if the file says so
  * @param holdsBelow true if no file further down may change anything
  */
@@ -34,6 +36,7 @@ public record StudioFile(
     Map<String, Setting<String>> off,
     Optional<Setting<Accepting>> accepting,
     Stock stock,
+    Map<UsualRecipe.For, UsualRecipe> recipes,
     Optional<Setting<Marks>> marks,
     boolean holdsBelow) {
 
@@ -43,6 +46,7 @@ public record StudioFile(
     defaults = ordered(defaults);
     severities = ordered(severities);
     off = ordered(off);
+    recipes = Map.copyOf(recipes);
   }
 
   private static <T> Map<String, T> ordered(Map<String, T> map) {

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import strikeoff.document.Position;
 import strikeoff.findings.Severity;
 import strikeoff.plan.yaml.Stock;
+import strikeoff.plan.yaml.UsualRecipes;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
@@ -121,6 +122,7 @@ public final class StudioReader {
             each(f, "off", "the rules that are off", this::off),
             f.item("accept").map(i -> new Setting<>(accepting(f), where(i))),
             Stock.read(f, builtIn, name),
+            UsualRecipes.read(f, builtIn, name),
             f.item("marks").map(i -> new Setting<>(marks(i), where(i))),
             f.optional("holds below", ValueKinds.yesNo()).orElse(false));
     f.done();

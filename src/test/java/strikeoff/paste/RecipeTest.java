@@ -12,11 +12,10 @@ import strikeoff.checks.Check;
 import strikeoff.checks.CheckRow;
 import strikeoff.checks.CheckRow.Status;
 import strikeoff.checks.Worked;
-import strikeoff.speech.Kitchen;
 import strikeoff.speech.PasteSpeech;
 import strikeoff.units.Measures;
 
-/** Recipes: their sums, their thickener, their mixing cards. */
+/** Recipes: their sums and their thickener. */
 public class RecipeTest {
 
   private static final String PAGE = "textile-education page on printing with reactive dyes";
@@ -111,33 +110,6 @@ public class RecipeTest {
     Worked worked = recipe("dye: 3 g, urea: 10 g, alginate: 2 g, water: 85 g");
     assertThat(worked.the(PasteUse.class).mixedGrams().orElseThrow().best())
         .isCloseTo(100, within(1e-9));
-  }
-
-  /** The card says what the day sheet says, and what the run needs beside it. */
-  @Test
-  void aMixingCardMakesWhatThePlanMixes() {
-    Worked worked = recipe("dye: 3 g, urea: 1 tbsp, alginate: 2 g, water: 85 ml");
-    MixingCard card = worked.facts().pastes().cards().get(0);
-    PasteUse use = worked.the(PasteUse.class);
-    assertThat(card.amount().grams()).isEqualTo(use.mixedGrams().orElseThrow().best());
-    assertThat(card.factor()).isEqualTo(1);
-    assertThat(card.needGrams()).isEqualTo(use.needGrams());
-    assertThat(card.enough()).isEqualTo(use.toMix());
-    assertThat(card.lines()).extracting(MixingCard.Line::substance).first().isEqualTo("dye");
-    assertThat(Kitchen.measure(card.lines().get(1).millilitres().orElseThrow().best()))
-        .isEqualTo("1 tbsp");
-  }
-
-  /** 3 + 10 + 2 + 85 g are 100 g, so 250 g is two and a half times the recipe. */
-  @Test
-  void aRecipeIsScaledToTheAmountThatIsStated() {
-    String rest = "amount: 250 g, recipe: {dye: 3 g, urea: 10 g, alginate: 2 g, water: 85 g}";
-    Worked worked = Worked.reeds("medium: dye, group: DCT, colour: green, " + rest, PRINT);
-    MixingCard card = worked.facts().pastes().cards().get(0);
-    assertThat(card.amount().grams()).isEqualTo(250);
-    assertThat(card.lines())
-        .extracting(line -> line.grams().best())
-        .containsExactly(7.5, 25.0, 5.0, 212.5);
   }
 
   @Test

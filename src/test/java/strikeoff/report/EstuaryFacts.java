@@ -19,7 +19,6 @@ import strikeoff.colour.Swatches;
 import strikeoff.day.Moment;
 import strikeoff.document.PlanPath;
 import strikeoff.paste.HeldAlkali;
-import strikeoff.paste.MixingCard;
 import strikeoff.paste.PasteAge;
 import strikeoff.paste.PasteUse;
 import strikeoff.paste.Pastes;
@@ -50,7 +49,6 @@ final class EstuaryFacts {
   static Pastes pastes(PrintPlan plan, UnaryOperator<String> texts) {
     List<PasteUse> uses = new ArrayList<>();
     List<PasteAge> ages = new ArrayList<>();
-    List<MixingCard> cards = new ArrayList<>();
     for (Paste paste : plan.pastes().values()) {
       uses.add(
           new PasteUse(
@@ -100,21 +98,8 @@ final class EstuaryFacts {
               List.of(),
               List.of(),
               NOWHERE));
-      cards.add(
-          new MixingCard(
-              paste.name(),
-              new Mass(250),
-              1,
-              new Range(180, 200, 230),
-              new Mass(230),
-              1.2,
-              List.of(
-                  new MixingCard.Line(
-                      texts.apply("urea"), Range.exactly(25), Optional.of(new Range(30, 33, 36))),
-                  new MixingCard.Line(
-                      texts.apply("water"), Range.exactly(210), Optional.of(Range.exactly(210))))));
     }
-    return new Pastes(uses, ages, cards, List.of());
+    return new Pastes(uses, ages, List.of());
   }
 
   private static Limit limit(String name) {

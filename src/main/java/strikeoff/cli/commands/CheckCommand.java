@@ -125,6 +125,11 @@ final class CheckCommand implements Command {
   private final OptionSpec verbose =
       Options.verbose("Tell also reasons, sources, the plan's figures and what was assumed.");
 
+  private final OptionSpec materials =
+      Options.flag(
+          "Tell also what to buy for the run, and what to weigh for each paste and bath.",
+          "--materials");
+
   private final StudioOptions studioOptions = new StudioOptions();
 
   private final Usual usual = new Usual();
@@ -175,7 +180,7 @@ final class CheckCommand implements Command {
         .addOption(cacheFolder)
         .addOption(cacheSize);
     narrowing.addTo(spec);
-    spec.addOption(quiet).addOption(verdicts).addOption(verbose);
+    spec.addOption(quiet).addOption(verdicts).addOption(verbose).addOption(materials);
     studioOptions.addWithUnitsTo(spec);
     usual.addTo(spec);
     spec.addOption(maxFindings).addOption(maxPlans).addOption(maxSeconds).addOption(bounds);
@@ -281,6 +286,7 @@ final class CheckCommand implements Command {
         by.getValue(),
         Options.outputs(formats),
         detail(),
+        materials.getValue(),
         usual.colour(),
         failOn.getValue(),
         maxFindings.getValue(),
@@ -316,6 +322,9 @@ final class CheckCommand implements Command {
         Stream.of(quiet, verdicts, verbose).filter(OptionSpec::<Boolean>getValue).count();
     if (details > 1) {
       misused("one of --quiet, --verdicts and --verbose, not several");
+    }
+    if (materials.<Boolean>getValue() && detail().verdictsAlone()) {
+      misused("--materials tells more of each plan, and --quiet and --verdicts a line only");
     }
     if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
       throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");

@@ -22,6 +22,7 @@ import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.Ink;
+import strikeoff.cli.text.MaterialsText;
 import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.Progress;
@@ -79,6 +80,7 @@ final class CheckRun {
    * @param baseline an earlier run that findings are held against
    * @param cache results of earlier runs
    * @param by what the index is grouped by
+   * @param materials whether what to buy and to weigh is told
    * @param bounds how much of a plan is taken in
    */
   record Settings(
@@ -93,6 +95,7 @@ final class CheckRun {
       Groups by,
       List<Output> outputs,
       Detail detail,
+      boolean materials,
       Colouring colour,
       FailOn failOn,
       int maxFindings,
@@ -273,6 +276,7 @@ final class CheckRun {
     List<String> options =
         List.of(
             settings.detail().toString(),
+            Boolean.toString(settings.materials()),
             ink().toString(),
             Integer.toString(here.width()),
             Integer.toString(settings.maxFindings()),
@@ -353,13 +357,21 @@ final class CheckRun {
     Checked checked = settings.baseline().map(b -> b.marked(result)).orElse(result);
     return new Told(
         Tally.Counted.of(checked),
-        text.of(checked),
+        lines(checked, text),
         Outcome.of(checked, 1, Optional.empty())
             .with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())),
         folder.map(f -> HtmlReport.utf8(checked)),
         wall.isPresent() && checked instanceof Checked.Judged judged
             ? Optional.of(HtmlReport.sheets(judged))
             : Optional.empty());
+  }
+
+  private List<String> lines(Checked checked, PlanText text) {
+    List<String> lines = new ArrayList<>(text.of(checked));
+    if (settings.materials()) {
+      lines.addAll(new MaterialsText(here.width()).of(checked));
+    }
+    return lines;
   }
 
   /**

@@ -2,6 +2,7 @@ package strikeoff.day.facts;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,7 +41,8 @@ public final class Mixings {
       if (step instanceof Step.Mix mix) {
         List<Task> own = tasks.getOrDefault(mix.number(), List.of());
         for (String paste : new LinkedHashSet<>(mix.pastes())) {
-          ready(mix, paste, own).ifPresent(at -> add(paste, new Batch(mix, at)));
+          task(mix, paste, own)
+              .ifPresent(task -> add(paste, new Batch(mix, task.start(), task.end())));
         }
       }
     }
@@ -51,7 +53,7 @@ public final class Mixings {
   }
 
   /** One mixing of one paste. */
-  public record Batch(Step.Mix step, Moment ready) {}
+  public record Batch(Step.Mix step, Moment begins, Moment ready) {}
 
   /** The mix steps of a paste, in order. */
   public List<Batch> of(String paste) {
@@ -65,11 +67,11 @@ public final class Mixings {
   }
 
   /** One task for each paste, or one for the whole step: then all are ready at its end. */
-  private static Optional<Moment> ready(Step.Mix mix, String paste, List<Task> tasks) {
+  private static Optional<Task> task(Step.Mix mix, String paste, List<Task> tasks) {
     if (tasks.size() == mix.pastes().size()) {
-      return Optional.of(tasks.get(mix.pastes().indexOf(paste)).end());
+      return Optional.of(tasks.get(mix.pastes().indexOf(paste)));
     }
-    return tasks.stream().map(Task::end).max(Moment::compareTo);
+    return tasks.stream().max(Comparator.comparing(Task::end));
   }
 
   /** When the paste used at a moment became ready: its latest mixing before, or before day 1. */

@@ -20,6 +20,7 @@ import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Region;
 import strikeoff.report.outcome.Results;
 import strikeoff.report.outcome.Spot;
+import strikeoff.report.outcome.Supplies;
 
 /**
  * Results as JSON, by the schema {@code report-schema.json} beside this class. The format's number
@@ -335,6 +336,65 @@ public final class JsonReport {
         list -> {
           for (Figures.Paste paste : figures.pastes()) {
             list.item(p -> paste(p, paste));
+          }
+        });
+    json.object("materials", m -> supplies(m, figures.materials()));
+  }
+
+  private static void supplies(Json json, Supplies supplies) throws IOException {
+    json.list(
+        "buy",
+        list -> {
+          for (Supplies.Bought bought : supplies.buy()) {
+            list.item(b -> bought(b, bought));
+          }
+        });
+    json.list(
+        "weigh",
+        list -> {
+          for (Supplies.Weighed weighed : supplies.weigh()) {
+            list.item(w -> weighed(w, weighed));
+          }
+        });
+  }
+
+  private static void bought(Json json, Supplies.Bought bought) throws IOException {
+    json.put("name", bought.name());
+    if (bought.substance().isPresent()) {
+      json.put("substance", bought.substance().get());
+    }
+    if (bought.paste().isPresent()) {
+      json.put("paste", bought.paste().get());
+    }
+    json.put("lowGrams", bought.low())
+        .put("grams", bought.best())
+        .put("highGrams", bought.high())
+        .put("buyGrams", bought.toBuy());
+  }
+
+  private static void weighed(Json json, Supplies.Weighed weighed) throws IOException {
+    json.put("kind", weighed.kind()).put("name", weighed.name());
+    if (weighed.step().isPresent()) {
+      json.put("step", weighed.step().getAsInt());
+    }
+    if (weighed.begins().isPresent()) {
+      json.put("startSeconds", weighed.begins().get().seconds());
+    }
+    if (weighed.amount().isPresent()) {
+      json.put("grams", weighed.amount().get());
+    }
+    json.put("recipe", weighed.recipe());
+    json.list(
+        "parts",
+        list -> {
+          for (Supplies.Line line : weighed.parts()) {
+            list.item(
+                l ->
+                    l.put("name", line.name())
+                        .put("substance", line.substance())
+                        .put("lowGrams", line.low())
+                        .put("grams", line.best())
+                        .put("highGrams", line.high()));
           }
         });
   }

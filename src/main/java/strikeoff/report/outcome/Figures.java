@@ -26,6 +26,7 @@ import strikeoff.units.Range;
  * @param busy how busy everybody and everything is; empty if the plan has no run
  * @param lays how often each screen is laid, by its name
  * @param pastes in the order of the plan's needs
+ * @param materials what to buy and to weigh
  * @param measures in whose units they are told; JSON, whose numbers are metric, leaves it out
  */
 public record Figures(
@@ -37,6 +38,7 @@ public record Figures(
     List<InUse> busy,
     Map<String, Integer> lays,
     List<Paste> pastes,
+    Supplies materials,
     Measures measures) {
 
   public Figures {
@@ -100,6 +102,7 @@ public record Figures(
         busy(run),
         run.laysByScreen(),
         pastes,
+        Supplies.of(judged),
         judged.plan().measures());
   }
 
@@ -112,7 +115,7 @@ public record Figures(
         .toList();
   }
 
-  private static double tenth(double value) {
+  static double tenth(double value) {
     return Math.round(value * 10) / 10.0;
   }
 }

@@ -16,7 +16,8 @@ import strikeoff.report.drawing.RunChart;
  * @param failedRules rules that failed on this plan
  * @param legend the pastes with their colours
  * @param stages states of the cloth in the order of the run
- * @param tables pastes, mixing, baths, screens and colours
+ * @param materials what to buy and to weigh
+ * @param tables pastes, baths, screens and colours
  * @param cautions what to wear and mind
  * @param words of the trade, each with what it means
  */
@@ -40,6 +41,7 @@ public record PlanPage(
     Listed<Stage> stages,
     Listed<RunChart> run,
     Listed<DaySheet> sheets,
+    MaterialsList materials,
     List<TableSection> tables,
     TableBlock assumptions,
     List<CautionBlock> cautions,
@@ -78,6 +80,7 @@ public record PlanPage(
         stages.cut(times),
         run.cut(times),
         sheets.cut(times),
+        materials.cut(times),
         tables.stream().map(section -> section.cut(times)).toList(),
         assumptions.cut(times),
         cautions,

@@ -7,8 +7,10 @@ import java.util.List;
  * A plan's sheets for the wall, and nothing else.
  *
  * @param file the plan's, as the user named it
+ * @param materials what to buy and to weigh, on a page of its own before the run
  */
-public record WallPage(Head head, String title, String file, List<Sheet> sheets) {
+public record WallPage(
+    Head head, String title, String file, MaterialsList materials, List<Sheet> sheets) {
 
   public WallPage {
     sheets = List.copyOf(sheets);
