@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import strikeoff.document.Bounds;
 import strikeoff.plan.Artwork;
+import strikeoff.units.Pair;
 
 /**
  * The pictures of a plan, each read once however often the plan is tried. What was measured is kept
@@ -46,7 +47,14 @@ public final class Artworks {
     record Refused(String why) implements Looked {}
   }
 
-  private record Key(String bytes, Artwork.Tone prints, int alongMargin, int acrossMargin) {}
+  /** All that measures depend on: a picture, and how it is printed. */
+  private record Key(
+      String bytes,
+      Artwork.Tone prints,
+      boolean wrong,
+      int alongMargin,
+      int acrossMargin,
+      Pair size) {}
 
   /** Of a plan that lies in no folder, as one from standard input. */
   public static Artworks nowhere() {
@@ -127,10 +135,17 @@ public final class Artworks {
                 + " million that are taken in");
       }
       Placing placing = Placing.of(picture, wanted);
-      Key key = new Key(bytes, wanted.prints(), placing.alongMargin(), placing.acrossMargin());
+      Key key =
+          new Key(
+              bytes,
+              wanted.prints(),
+              wanted.wrong(),
+              placing.alongMargin(),
+              placing.acrossMargin(),
+              wanted.size());
       PictureMeasures one = measured.get(key);
       if (one == null) {
-        one = PictureMeasures.of(picture, wanted.prints(), placing);
+        one = PictureMeasures.of(picture, wanted, placing);
         measured.put(key, one);
       }
       return new Looked.Seen(one.artwork(wanted, placing), points);

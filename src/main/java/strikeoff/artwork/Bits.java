@@ -115,4 +115,83 @@ final class Bits {
       last + 1
     };
   }
+
+  /** The next column from there on that is set, or isn't; the number of columns if none is. */
+  int next(int from, int y, boolean set) {
+    long flip = set ? 0 : -1;
+    int base = y * wordsPerRow;
+    for (int word = from >> 6; word < wordsPerRow; word++) {
+      long some = words[base + word] ^ flip;
+      if (word == from >> 6) {
+        some &= -1L << (from & 63);
+      }
+      if (some != 0) {
+        return Math.min(columns, (word << 6) + Long.numberOfTrailingZeros(some));
+      }
+    }
+    return columns;
+  }
+
+  /** The same with columns for rows. */
+  Bits turned() {
+    Bits turned = new Bits(rows, columns);
+    long[] block = new long[Long.SIZE];
+    for (int y = 0; y < rows; y += Long.SIZE) {
+      for (int word = 0; word < wordsPerRow; word++) {
+        long any = 0;
+        for (int i = 0; i < Long.SIZE; i++) {
+          block[i] = y + i < rows ? words[(y + i) * wordsPerRow + word] : 0;
+          any |= block[i];
+        }
+        if (any != 0) {
+          turn(block);
+          int most = Math.min(Long.SIZE, columns - (word << 6));
+          for (int i = 0; i < most; i++) {
+            turned.words[((word << 6) + i) * turned.wordsPerRow + (y >> 6)] = block[i];
+          }
+        }
+      }
+    }
+    return turned;
+  }
+
+  /** Turns a square of 64 by 64 over its diagonal, halves first (Warren, Hacker's Delight, 7-3). */
+  private static void turn(long[] block) {
+    long mask = 0x00000000ffffffffL;
+    for (int half = 32; half != 0; half >>= 1, mask ^= mask << half) {
+      for (int k = 0; k < Long.SIZE; k = (k + half + 1) & ~half) {
+        long swap = (block[k] >>> half ^ block[k + half]) & mask;
+        block[k] ^= swap << half;
+        block[k + half] ^= swap;
+      }
+    }
+  }
+
+  /** How much of this and its mirror image, left for right, is set in one of them alone. */
+  double mirrorApart() {
+    long one = 0;
+    long any = 0;
+    for (int y = 0; y < rows; y++) {
+      for (int word = 0; word < wordsPerRow; word++) {
+        long here = words[y * wordsPerRow + word];
+        // The last bits of the last word lie beyond the row, and so does their image.
+        long mirrored = Long.reverse(bitsFrom(y, columns - ((word + 1) << 6)));
+        one += Long.bitCount(here ^ mirrored);
+        any += Long.bitCount(here | mirrored);
+      }
+    }
+    return any == 0 ? 0 : (double) one / any;
+  }
+
+  /** The 64 points of a row from a column on, which may lie before its first one. */
+  private long bitsFrom(int y, int column) {
+    if (column < 0) {
+      return words[y * wordsPerRow] << -column;
+    }
+    int at = y * wordsPerRow + (column >> 6);
+    int shift = column & 63;
+    long low = words[at] >>> shift;
+    boolean more = shift > 0 && (column >> 6) + 1 < wordsPerRow;
+    return more ? low | words[at + 1] << Long.SIZE - shift : low;
+  }
 }

@@ -3,14 +3,15 @@ package strikeoff.artwork;
 import java.io.IOException;
 import java.util.Optional;
 import strikeoff.plan.Artwork;
+import strikeoff.plan.Artwork.Fine;
 import strikeoff.plan.Artwork.Reach;
-import strikeoff.plan.Artwork.Tone;
 import strikeoff.plan.Artwork.Tones;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
 
 /**
- * What was measured of a picture, in points, wherever it is printed.
+ * What was measured of a picture, in points, and what is fine in it, at the size that it is
+ * printed.
  *
  * @param open points that take paste
  * @param left first column that holds one; with {@code top}, {@code right} and {@code bottom} all
@@ -19,12 +20,21 @@ import strikeoff.units.Share;
  * @param bottom the row after the last one
  */
 record PictureMeasures(
-    int columns, int rows, long open, Tones tones, int left, int top, int right, int bottom) {
+    int columns,
+    int rows,
+    long open,
+    Tones tones,
+    int left,
+    int top,
+    int right,
+    int bottom,
+    Fine fine,
+    double mirrorApart) {
 
-  static PictureMeasures of(Picture picture, Tone prints, Placing placing)
+  static PictureMeasures of(Picture picture, Wanted wanted, Placing placing)
       throws IOException, UnreadablePicture {
     OpenPoints exposure = new OpenPoints(picture, placing.alongMargin(), placing.acrossMargin());
-    picture.read(prints, exposure);
+    picture.read(wanted.prints(), exposure);
     Bits bits = exposure.bits();
     int[] around = bits.around();
     return new PictureMeasures(
@@ -35,7 +45,13 @@ record PictureMeasures(
         around[0],
         around[1],
         around[2],
-        around[3]);
+        around[3],
+        FineDetail.of(
+            bits,
+            wanted.size().along().mm() / bits.columns(),
+            wanted.size().across().mm() / bits.rows(),
+            wanted.wrong()),
+        bits.mirrorApart());
   }
 
   /** The same on its rectangle. A picture's first row is the far one. */
@@ -60,6 +76,8 @@ record PictureMeasures(
                     new Length(last * along),
                     new Length((rows - bottom) * across),
                     new Length((rows - top) * across))),
+        fine,
+        new Share(mirrorApart),
         Optional.empty());
   }
 }

@@ -1,6 +1,7 @@
 package strikeoff.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +10,10 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
+import strikeoff.units.Share;
 
 /**
  * An arrangement that is printed mirrored, and what its screens print as drawn.
@@ -18,9 +21,16 @@ import strikeoff.plan.PrintPlan;
  * @param screens those of them that do both
  * @param arrangement the first that they print as drawn; empty if they print none so
  * @param mirrored printed mirrored
+ * @param apart how much of a film of those screens and its mirror image is printed in one of them
+ *     alone, at the most; all where there is no film to tell
  */
 public record MirroredPrint(
-    List<String> screens, String arrangement, String mirrored, PlanPath path, List<Related> related)
+    List<String> screens,
+    String arrangement,
+    String mirrored,
+    Share apart,
+    PlanPath path,
+    List<Related> related)
     implements Evidence {
 
   public MirroredPrint {
@@ -51,11 +61,20 @@ public record MirroredPrint(
                 both,
                 first.map(Arrangement::name).orElse(""),
                 arrangement.name(),
+                apart(plan, arrangement, both),
                 arrangement.path(),
                 first.map(a -> new Related(Tie.PRINTED_AS_DRAWN, a.path())).stream().toList()));
       }
     }
     return found;
+  }
+
+  private static Share apart(PrintPlan plan, Arrangement arrangement, List<String> screens) {
+    return plan.designs().get(arrangement.design()).separations().stream()
+        .filter(separation -> screens.contains(separation.screen()))
+        .map(separation -> separation.artwork().map(Artwork::mirrorApart).orElse(new Share(1)))
+        .max(Comparator.naturalOrder())
+        .orElse(new Share(1));
   }
 
   private static List<String> screens(PrintPlan plan, Arrangement arrangement) {

@@ -19,6 +19,8 @@ import strikeoff.units.Share;
  * @param printed share of its points that take paste
  * @param tones how dark its points are
  * @param reach where it prints; empty if it prints nowhere
+ * @param fine what is fine in it
+ * @param mirrorApart how much of it and its mirror image is printed in one of them alone
  * @param stated printed area that the plan states besides; empty if it leaves that to the picture
  */
 public record Artwork(
@@ -30,11 +32,65 @@ public record Artwork(
     Share printed,
     Tones tones,
     Optional<Reach> reach,
+    Fine fine,
+    Share mirrorApart,
     Optional<Stated> stated) {
 
   /** The same with what the plan states besides. */
   public Artwork stating(Optional<Stated> besides) {
-    return new Artwork(file, prints, columns, rows, says, printed, tones, reach, besides);
+    return new Artwork(
+        file, prints, columns, rows, says, printed, tones, reach, fine, mirrorApart, besides);
+  }
+
+  /**
+   * What is fine in a film; known to one of its points either way.
+   *
+   * @param point the larger side of a point, on the cloth
+   * @param line the finest line; empty if there is none of up to 4 mm
+   * @param gap the finest gap between two parts that print, likewise
+   * @param tips how many parts run out to a point
+   * @param tipLength how long they would be, together, from where they are 1 mm wide, in mm
+   * @param specks how many parts stand by themselves, by their area, in steps of 0.01 mm²
+   */
+  public record Fine(
+      Length point,
+      Optional<Finest> line,
+      Optional<Finest> gap,
+      int tips,
+      double tipLength,
+      List<Long> specks) {
+
+    private static final double SPECK_STEP = 0.01;
+
+    public Fine {
+      specks = List.copyOf(specks);
+    }
+
+    /** How many parts are at most so large, in mm². */
+    public long specksUpTo(double area) {
+      long count = 0;
+      for (int i = 0; i < specks.size() && (i + 1) * SPECK_STEP <= area + 1e-9; i++) {
+        count += specks.get(i);
+      }
+      return count;
+    }
+  }
+
+  /**
+   * The finest of its kind, kept over a millimetre and more.
+   *
+   * @param width across its own direction
+   * @param over how much there is that is no more than a point wider
+   * @param x where one is, from the separation's left edge
+   * @param y the same from its near edge
+   */
+  public record Finest(Length width, Length over, Length x, Length y) {}
+
+  /** What is fine in it; empty where more is grey than that, since grey has no edges. */
+  public Optional<Fine> fine(Share greyFrom, Share greyTo, Share greyMost) {
+    return tones.between(greyFrom, greyTo).compareTo(greyMost) > 0
+        ? Optional.empty()
+        : Optional.of(fine);
   }
 
   /**

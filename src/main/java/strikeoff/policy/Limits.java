@@ -36,7 +36,13 @@ public record Limits(
     Time time) {
 
   /** Of {@code rules/artwork/limits.yaml}. */
-  public record Artwork(Share greyFrom, Share greyTo) {}
+  public record Artwork(
+      Share greyFrom,
+      Share greyTo,
+      Limit greyMost,
+      Limit gapOpenings,
+      Area speckArea,
+      Limit pointsLeast) {}
 
   /** Of {@code rules/care/limits.yaml}. */
   public record Care(Temperature scaldsAbove) {}

@@ -5,6 +5,8 @@ import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
+import strikeoff.plan.Artwork.Fine;
+import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Design;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Limit;
@@ -15,6 +17,8 @@ import strikeoff.units.MeshCount;
 /**
  * The finest detail of a separation against the openings of its mesh.
  *
+ * @param doubt how much finer or coarser it may be: a point of the film that it was measured on;
+ *     nothing if the plan states it
  * @param openings how many openings wide the detail is
  * @param wanted how many openings wide it should be
  * @param holds the finest detail that the mesh holds
@@ -28,6 +32,7 @@ public record DetailOnMesh(
     int separation,
     String screen,
     Length detail,
+    Length doubt,
     MeshCount mesh,
     Length opening,
     double openings,
@@ -40,7 +45,7 @@ public record DetailOnMesh(
     PlanPath screenPath)
     implements Evidence {
 
-  /** Empty if the plan names no detail, or the mesh has no openings. */
+  /** Empty if neither film nor plan names a detail, or the mesh has no openings. */
   static Optional<DetailOnMesh> of(
       Design design,
       Design.Separation separation,
@@ -48,26 +53,31 @@ public record DetailOnMesh(
       UsualMeshes usual,
       Policy policy) {
     Mesh mesh = Mesh.of(screen);
-    if (separation.detail().isEmpty() || !mesh.canBeWoven()) {
+    Optional<Fine> fine = FineOnMesh.fine(separation, policy);
+    Optional<Length> detail =
+        fine.isPresent() ? fine.get().line().map(Finest::width) : separation.detail();
+    if (detail.isEmpty() || !mesh.canBeWoven()) {
       return Optional.empty();
     }
     Limit wanted = policy.screens().detailOpenings();
-    double detail = separation.detail().get().mm();
+    Length doubt = fine.map(Fine::point).orElse(new Length(0));
+    Length least = new Length(Math.max(0, detail.get().mm() - doubt.mm()));
     return Optional.of(
         new DetailOnMesh(
             design.name(),
             separation.number(),
             screen.name(),
-            separation.detail().get(),
+            detail.get(),
+            doubt,
             screen.mesh(),
             mesh.opening(),
-            detail / mesh.opening().mm(),
+            detail.get().mm() / mesh.opening().mm(),
             wanted,
-            mesh.opening().times(wanted.amount()),
-            usual.holding(separation.detail().get(), wanted.amount()),
+            mesh.opening().times(wanted.amount()).plus(doubt),
+            usual.holding(least, wanted.amount()),
             Mesh.finest(policy),
-            finestHolds(policy),
-            separation.path().key("detail"),
+            finestHolds(policy).plus(doubt),
+            separation.path().key(fine.isPresent() ? "artwork" : "detail"),
             screen.path()));
   }
 
@@ -78,9 +88,19 @@ public record DetailOnMesh(
     return new Length(Math.ceil(mm * 100 - 1e-9) / 100);
   }
 
-  /** True if it is finer than so many openings. */
-  public boolean finer(double openings) {
-    return detail.finerThan(opening.mm() * openings);
+  /** True if it is finer than so many openings, whatever the doubt. */
+  public boolean surelyFiner(double openings) {
+    return detail.plus(doubt).finerThan(opening.mm() * openings);
+  }
+
+  /** True if it may be finer than so many openings. */
+  public boolean perhapsFiner(double openings) {
+    return detail.minus(doubt).finerThan(opening.mm() * openings);
+  }
+
+  /** True if it was measured on a film. */
+  public boolean measured() {
+    return doubt.mm() > 0;
   }
 
   @Override

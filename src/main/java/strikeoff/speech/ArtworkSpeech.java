@@ -1,6 +1,7 @@
 package strikeoff.speech;
 
 import strikeoff.artwork.facts.ArtworksApart;
+import strikeoff.artwork.facts.LineInPoints;
 import strikeoff.artwork.facts.SizeOfArtwork;
 import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.ToneOfArtwork;
@@ -16,6 +17,7 @@ import strikeoff.units.UnitSystem;
 public final class ArtworkSpeech {
 
   private static final double SMALL = 1000;
+  private static final double HUNDRED = 100;
 
   private ArtworkSpeech() {}
 
@@ -65,6 +67,16 @@ public final class ArtworkSpeech {
 
   private static String printed(Area area, Share share, Measures units) {
     return toTenths(area, units) + " (" + share.text() + ")";
+  }
+
+  /** How many points, in words of people. */
+  public static String pointsText(LineInPoints line) {
+    return Numbers.plain(line.points(), 1);
+  }
+
+  /** A resolution that shows it well, in hundreds of points an inch. */
+  public static String resolution(LineInPoints line) {
+    return Numbers.plain(Math.ceil(line.wantedPerInch() / HUNDRED) * HUNDRED, 0) + "/in";
   }
 
   /** What is compared is told to a figure more than what is needed. */

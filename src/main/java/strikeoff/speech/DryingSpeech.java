@@ -106,6 +106,11 @@ public final class DryingSpeech {
     return contact.beneath() ? "of a motif under it," : "of a neighbour";
   }
 
+  /** How much wet film lies there, for all that is known: where in an image it prints is not. */
+  public static String film(WetContact contact, Measures units) {
+    return (contact.covered() ? "" : "up to ") + contact.most().text(units);
+  }
+
   /** {@code 5 times}, {@code twice} or {@code once}. */
   public static String times(WetContact contact) {
     return Phrase.times(contact.pairs());

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import strikeoff.plan.Design;
 import strikeoff.screens.BladeReach;
 import strikeoff.screens.DetailOnMesh;
+import strikeoff.screens.FineOnMesh;
 import strikeoff.screens.Mesh;
 import strikeoff.screens.MeshRead;
 import strikeoff.screens.PullsRead;
@@ -52,6 +53,33 @@ public final class ScreenSpeech {
   /** How its size is told: of a film only what it prints counts. */
   public static String is(SeparationOnScreen separation) {
     return separation.filmed() ? "prints, reckoned from its middle," : "is";
+  }
+
+  /** How a detail is known. */
+  public static String has(DetailOnMesh detailOnMesh) {
+    return detailOnMesh.measured() ? "has on its film lines of" : "has details of";
+  }
+
+  /** The finest gap. */
+  public static String gapText(FineOnMesh fine, Measures units) {
+    return fine.gap().map(gap -> gap.width().text(units)).orElse("");
+  }
+
+  /** How long it is. */
+  public static String gapOver(FineOnMesh fine, Measures units) {
+    return fine.gap().map(gap -> gap.over().roundedUp(units)).orElse("");
+  }
+
+  /** Where to look for it. */
+  public static String gapAt(FineOnMesh fine, Measures units) {
+    return fine.gap()
+        .map(
+            gap ->
+                gap.x().text(units)
+                    + " from the left and "
+                    + gap.y().text(units)
+                    + " from the near edge")
+        .orElse("");
   }
 
   /** The thread that was taken, to be written. */

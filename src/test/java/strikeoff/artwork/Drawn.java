@@ -66,6 +66,18 @@ public final class Drawn {
     };
   }
 
+  /** A wedge from its tip, widening by an angle, that runs in a direction. */
+  public static Shape wedge(double x, double y, double length, double angle, double degrees) {
+    double cos = Math.cos(Math.toRadians(degrees));
+    double sin = Math.sin(Math.toRadians(degrees));
+    double half = Math.tan(Math.toRadians(angle / 2));
+    return (px, py) -> {
+      double along = (px - x) * cos + (py - y) * sin;
+      double across = (py - y) * cos - (px - x) * sin;
+      return along >= 0 && along <= length && Math.abs(across) <= along * half;
+    };
+  }
+
   /** A pointed leaf between two arcs, upright. */
   public static Shape leaf(double x, double y, double length, double width) {
     double half = length / 2;

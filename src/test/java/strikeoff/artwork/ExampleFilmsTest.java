@@ -47,6 +47,36 @@ class ExampleFilmsTest {
     return Drawn.file(leaf.columns(), leaf.rows(), 8, 0, 0, raw, PER_INCH / 0.0254);
   }
 
+  private static Drawn small(int perInch) {
+    return new Drawn(50, 50, perInch);
+  }
+
+  private static byte[] halves(double gap) {
+    return small(600)
+        .with(Drawn.bar(15 - gap / 2, 25, 20, 30, 0))
+        .with(Drawn.bar(35 + gap / 2, 25, 20, 30, 0))
+        .png();
+  }
+
+  private static byte[] wedges(double degrees) {
+    return small(600)
+        .with(Drawn.wedge(12, 3, 42, degrees, 90))
+        .with(Drawn.wedge(37, 4, 42, degrees, 88))
+        .png();
+  }
+
+  private static byte[] dusty() {
+    Drawn drawn = small(600).with(Drawn.disc(25, 25, 30));
+    for (int i = 0; i < 7; i++) {
+      drawn.with(Drawn.disc(3 + 6.3 * i, 4 + i % 2, 0.15));
+    }
+    return drawn.png();
+  }
+
+  private static byte[] line(int perInch) {
+    return small(perInch).with(Drawn.bar(25, 25, 40, 0.6, 0)).png();
+  }
+
   private static Map<String, byte[]> films() {
     Map<String, byte[]> films = new TreeMap<>();
     byte[] leaf = leaf().png();
@@ -69,6 +99,14 @@ class ExampleFilmsTest {
     films.put("films-differ-in-size/short.png", leaf().pngScaled(0.996));
     films.put("films-differ-in-size/long.png", veins().pngScaled(1.004));
     films.put("films-differ-in-size/veins.png", veins().png());
+    films.put("gap-fills-in/narrow.png", halves(0.2));
+    films.put("gap-fills-in/wide.png", halves(0.6));
+    films.put("points-run-out/needles.png", wedges(5));
+    films.put("points-run-out/blunt.png", wedges(20));
+    films.put("specks/clean.png", small(600).with(Drawn.disc(25, 25, 30)).png());
+    films.put("specks/dusty.png", dusty());
+    films.put("film-too-coarse/coarse.png", line(150));
+    films.put("film-too-coarse/fine.png", line(600));
     return films;
   }
 

@@ -145,7 +145,7 @@ class PictureReadingTest {
     Placing placing = Placing.of(picture, wanted);
     assertThat(placing.alongMargin()).isEqualTo(50);
     assertThat(placing.says().orElseThrow().along().mm()).isEqualTo(30);
-    var artwork = PictureMeasures.of(picture, Tone.DARK, placing).artwork(wanted, placing);
+    var artwork = PictureMeasures.of(picture, wanted, placing).artwork(wanted, placing);
     // Left of the margin's end stands less than one point; seen through its back it lies right.
     assertThat(artwork.reach().orElseThrow().right().mm()).isEqualTo(30);
     assertThat(artwork.reach().orElseThrow().near().mm()).isEqualTo(0);

@@ -121,6 +121,45 @@ class FilmsBesidePlansTest {
   }
 
   @Test
+  void aLineOfAQuarterMillimetreIsARiskOnACoarseMeshAlone() throws IOException {
+    // Openings by the plain-weave formula: 1/43 cm less 80 µm are 0.153 mm, 1/61 cm less 64 µm 0.1
+    // mm.
+    Files.write(
+        desk.resolve("plans/films/line.png"),
+        new Drawn(60, 60, 600).with(Drawn.bar(30, 30, 50, 0.25, 30)).png());
+    String plan =
+        PLAN.replace("size: 20 x 20 cm", "size: 6 x 6 cm")
+            .replace("SAYS", "artwork: films/line.png");
+    Files.writeString(
+        desk.resolve("plans/coarse.yaml"),
+        plan.replace("mesh: 43/cm", "mesh: 43/cm, thread: 80 µm"));
+    Files.writeString(
+        desk.resolve("plans/fine.yaml"), plan.replace("mesh: 43/cm", "mesh: 61/cm, thread: 64 µm"));
+    assertThat(run("check", "plans/coarse.yaml").out())
+        .contains("RISK  screens/mesh-too-coarse-for-detail")
+        .contains("Separation 1 of leaf has on its film lines of 0.25 mm; screen leaf");
+    assertThat(run("check", "plans/fine.yaml").out()).doesNotContain("for-detail");
+  }
+
+  @Test
+  void aFilmThatIsItsOwnMirrorImageNeedsNoSecondScreen() throws IOException {
+    String plan =
+        PLAN.replace("SAYS", "artwork: films/one.png")
+            .replace(
+                "leaves: {",
+                "others: {design: leaf, mirrored: yes, series: 2, pitch: 60 cm, start: 30 cm, across:"
+                    + " 2 cm}\n  leaves: {");
+    Files.writeString(desk.resolve("plans/two.yaml"), plan);
+    Files.write(
+        desk.resolve("plans/films/one.png"), blank().with(Drawn.leaf(100, 90, 150, 60)).png());
+    assertThat(run("check", "plans/two.yaml").out()).doesNotContain("cannot-be-mirrored");
+    Files.write(
+        desk.resolve("plans/films/one.png"), blank().with(Drawn.leaf(60, 90, 150, 60)).png());
+    assertThat(run("check", "plans/two.yaml").out())
+        .contains("RISK  screens/stencil-cannot-be-mirrored");
+  }
+
+  @Test
   void aPlanFromStandardInputHasNoFilms() throws IOException {
     String text = Files.readString(desk.resolve("plans/leaf.yaml"));
     Scenario.Outcome outcome = Scenario.run(desk, Map.of(), List.of("check", "-"), text);

@@ -5,6 +5,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Area;
 import strikeoff.units.Share;
@@ -21,6 +22,7 @@ import strikeoff.units.Share;
  * @param off how far the plan's figure is from the film's, as a share of the film's
  * @param grey share of the film that is neither dark nor light: where that is much, nobody knows
  *     what it prints
+ * @param greyMost how much of it may be grey
  */
 public record StatedPrint(
     String design,
@@ -33,6 +35,7 @@ public record StatedPrint(
     Share printedShare,
     Share off,
     Share grey,
+    Limit greyMost,
     PlanPath path)
     implements Evidence {
 
@@ -58,6 +61,7 @@ public record StatedPrint(
             artwork.printed(),
             new Share(Math.abs(stated.squareCm() - printed.squareCm()) / printed.squareCm()),
             artwork.tones().between(policy.artwork().greyFrom(), policy.artwork().greyTo()),
+            policy.artwork().greyMost(),
             separation.path().key(key)));
   }
 }

@@ -4,6 +4,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
+import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Share;
 
@@ -14,6 +15,7 @@ import strikeoff.units.Share;
  * @param tone which of its tones prints
  * @param printed share of its points that print
  * @param grey share of them that are neither dark nor light, by the policy
+ * @param greyMost how much of it may be grey
  */
 public record ToneOfArtwork(
     String design,
@@ -22,6 +24,7 @@ public record ToneOfArtwork(
     Artwork.Tone tone,
     Share printed,
     Share grey,
+    Limit greyMost,
     PlanPath path)
     implements Evidence {
 
@@ -34,6 +37,7 @@ public record ToneOfArtwork(
         artwork.prints(),
         artwork.printed(),
         artwork.tones().between(policy.artwork().greyFrom(), policy.artwork().greyTo()),
+        policy.artwork().greyMost(),
         separation.path().key("artwork"));
   }
 

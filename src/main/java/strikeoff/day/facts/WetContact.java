@@ -23,7 +23,9 @@ import strikeoff.units.Measures;
  * @param early how much too early the worst pair is
  * @param wetOnWet true if printers lay the next frame on the worst pair's film at once: thickened
  *     dye on plant fibres of ordinary mass; then no pair of this cause is another
- * @param area of wet film under frames, over all pairs
+ * @param area of images with wet film under frames, over all pairs, printed or not
+ * @param most the most wet film that may lie there: no more than each image prints in all
+ * @param covered true if those images print all over
  * @param laterMotif the worst pair's later placement, {@code herons 2}
  * @param earlierMotif the placement whose film is wet
  * @param laid when that frame is laid
@@ -53,6 +55,8 @@ public record WetContact(
     BeforeSafe early,
     boolean wetOnWet,
     Area area,
+    Area most,
+    boolean covered,
     String laterMotif,
     String earlierMotif,
     Moment laid,

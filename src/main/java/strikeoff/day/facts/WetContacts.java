@@ -27,6 +27,9 @@ final class WetContacts {
 
   private static final int MOST_MARKS = 40;
 
+  /** Areas that are the same but for rounding. */
+  private static final double WHOLE = 0.999;
+
   private final DayRun day;
   private final Trials trials;
 
@@ -93,6 +96,8 @@ final class WetContacts {
         BeforeSafe.of(safe, contact.later().laid()),
         wetOnWet(worst),
         new Area(alike.stream().mapToDouble(p -> p.contact().area().squareCm()).sum()),
+        new Area(alike.stream().mapToDouble(WetContacts::most).sum()),
+        alike.stream().allMatch(WetContacts::covered),
         contact.later().footprint().placement().name(),
         contact.earlier().footprint().placement().name(),
         contact.later().laid(),
@@ -113,6 +118,19 @@ final class WetContacts {
             new Related(Tie.FILM_BELOW, contact.earlier().path()),
             new Related(Tie.ITS_PASTE, contact.earlier().footprint().paste().path())),
         marks(told));
+  }
+
+  private static Design.Separation film(Pair pair) {
+    return pair.contact().earlier().footprint().separation();
+  }
+
+  /** The most wet film that lies under the frame: all of the image there, or all that it prints. */
+  private static double most(Pair pair) {
+    return Math.min(pair.contact().area().squareCm(), film(pair).printed().squareCm());
+  }
+
+  private static boolean covered(Pair pair) {
+    return film(pair).printed().squareCm() >= film(pair).rectangle().squareCm() * WHOLE;
   }
 
   private static boolean told(Pair pair, Pair worst) {

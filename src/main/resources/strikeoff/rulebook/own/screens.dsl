@@ -46,3 +46,9 @@
 [condition][artwork.facts.ArtworksApart]- by more than {length}=by.base() > {length}
 [condition][artwork.facts.StatedPrint]the plan states a printed area beside a film=StatedPrint()
 [condition][artwork.facts.StatedPrint]- that is off by more than {share}=off.base() > {share}
+[condition][screens.FineOnMesh]a film goes on a mesh=FineOnMesh()
+[condition][screens.FineOnMesh]- with more than {number} specks=specks > {number}
+[condition][screens.FineOnMesh]- with more than {number} points that run out=tips > {number}
+[condition][artwork.facts.LineInPoints]a film has a finest line=LineInPoints()
+[condition][artwork.facts.LineInPoints]- finer than {length}=line.base() < {length}
+[condition][artwork.facts.LineInPoints]- of fewer than {number} points of the film=points < {number}

@@ -1,0 +1,93 @@
+package strikeoff.artwork;
+
+import java.util.Arrays;
+import java.util.function.Consumer;
+
+/** Follows runs from row to row, and hands on each stroke once it ends. */
+final class Strokes {
+
+  private final int widest;
+  private final int fewestRows;
+  private final Consumer<Ended> ended;
+
+  private RowRuns above = new RowRuns();
+  private Stroke[] strokes = new Stroke[0];
+  private boolean[] free = new boolean[0];
+
+  /**
+   * @param widest runs of more points are no part of a stroke
+   * @param fewestRows shorter strokes are not handed on
+   */
+  Strokes(int widest, int fewestRows, Consumer<Ended> ended) {
+    this.widest = widest;
+    this.fewestRows = fewestRows;
+    this.ended = ended;
+  }
+
+  /**
+   * A whole stroke.
+   *
+   * @param beginsFree true if nothing is set beside its first row, in the row before
+   * @param endsFree the same of its last row
+   */
+  record Ended(Stroke stroke, boolean beginsFree, boolean endsFree) {}
+
+  /**
+   * The next row.
+   *
+   * @param runs of it, which are kept
+   * @return those of the row before, to be filled anew
+   */
+  RowRuns row(int y, RowRuns runs) {
+    Stroke[] next = new Stroke[runs.count()];
+    boolean[] nextFree = new boolean[runs.count()];
+    int[] over = meets(above, runs);
+    int[] under = meets(runs, above);
+    for (int i = 0; i < runs.count(); i++) {
+      nextFree[i] = under[i] == NONE;
+      boolean one = under[i] >= 0 && over[under[i]] == i;
+      boolean fits = runs.to(i) - runs.from(i) <= widest;
+      Stroke stroke = one && fits ? strokes[under[i]] : null;
+      if (stroke != null) {
+        nextFree[i] = free[under[i]];
+        strokes[under[i]] = null;
+      } else if (fits) {
+        stroke = new Stroke(y);
+      }
+      if (stroke != null) {
+        stroke.add(runs.from(i), runs.to(i));
+      }
+      next[i] = stroke;
+    }
+    for (int i = 0; i < above.count(); i++) {
+      if (strokes[i] != null && strokes[i].rows() >= fewestRows) {
+        ended.accept(new Ended(strokes[i], free[i], over[i] == NONE));
+      }
+    }
+    RowRuns spare = above;
+    above = runs;
+    strokes = next;
+    free = nextFree;
+    return spare;
+  }
+
+  private static final int NONE = -1;
+  private static final int SEVERAL = -2;
+
+  /** Of each run which one of the other row it meets. */
+  private static int[] meets(RowRuns runs, RowRuns others) {
+    int[] meets = new int[runs.count()];
+    Arrays.fill(meets, NONE);
+    int other = 0;
+    for (int i = 0; i < runs.count(); i++) {
+      while (other < others.count() && others.to(other) <= runs.from(i)) {
+        other++;
+      }
+      if (other < others.count() && others.from(other) < runs.to(i)) {
+        boolean more = other + 1 < others.count() && others.from(other + 1) < runs.to(i);
+        meets[i] = more ? SEVERAL : other;
+      }
+    }
+    return meets;
+  }
+}
