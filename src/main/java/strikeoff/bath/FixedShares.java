@@ -77,7 +77,7 @@ final class FixedShares {
         weak && enoughButForSoda && !holdTheirOwn(last)
             ? Optional.of(thin(last))
             : Optional.empty(),
-        cures.stream().map(Cure::treatments).distinct().toList(),
+        once(cures),
         cures.stream().map(Cure::edits).filter(edits -> !edits.isEmpty()).toList(),
         last.path().key("for"));
   }
@@ -141,6 +141,20 @@ final class FixedShares {
 
   /** What brings it to the full share, and how that is written. */
   private record Cure(List<Treatment> treatments, List<Edit> edits) {}
+
+  /** Ways to write one treatment stand one after the other and share it, however they begin. */
+  private static List<List<Treatment>> once(List<Cure> cures) {
+    List<List<Treatment>> all = new ArrayList<>();
+    Treatment before = null;
+    for (Cure cure : cures) {
+      Treatment last = cure.treatments().get(cure.treatments().size() - 1);
+      if (last != before) {
+        all.add(cure.treatments());
+      }
+      before = last;
+    }
+    return all;
+  }
 
   private List<Cure> cures(Step.Fix fix, Needed slow, boolean weak, boolean enoughButForSoda) {
     if (weak && holdTheirOwn(fix)) {

@@ -130,7 +130,7 @@ final class Daybook {
     long free = bookings.start(held, floor());
     // Who comes back from a break was held up by what went on until then.
     long ready = breaks.over(free) == start ? free : start;
-    heldUp.add(held, ready, bookings::freeAt, start < stepBegan);
+    heldUp.add(held, ready, bookings, start < stepBegan);
     long end = bookings.hold(held, start, seconds);
     stepBegan = Math.min(stepBegan, start);
     Task task = entry.from(start, end);

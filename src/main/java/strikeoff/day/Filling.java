@@ -47,7 +47,7 @@ final class Filling {
     boolean shares = false;
     if (boards.needsOne(motif)) {
       // What is printed over another lies on its board.
-      shares = onBoards.stream().anyMatch(other -> meet(motif.lies(), other));
+      shares = meetsOne(motif.lies(), onBoards);
       if (!shares && set.size() >= boards.count()) {
         return Room.FULL;
       }
@@ -60,8 +60,7 @@ final class Filling {
       } else {
         board = boards.under(motif);
       }
-      Envelope wanted = board;
-      if (!shares && set.stream().anyMatch(other -> meet(wanted, other))) {
+      if (!shares && meetsOne(board, set)) {
         return Room.NO_BOARD;
       }
     }
@@ -85,6 +84,15 @@ final class Filling {
         ? boards.holds(together.getWidth())
         : together.getMinX() >= start - Length.TOLERANCE
             && boards.holds(together.getMaxX() - start);
+  }
+
+  private static boolean meetsOne(Envelope one, List<Envelope> others) {
+    for (Envelope other : others) {
+      if (meet(one, other)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean meet(Envelope one, Envelope other) {

@@ -61,15 +61,18 @@ public final class Films {
 
   /** What the film of an impression must lose. */
   public FilmNeed need(Footprint footprint) {
-    return needs.computeIfAbsent(
-        footprint.separation(),
-        separation -> {
-          Deposit deposit = Deposit.of(footprint.screen(), footprint.paste(), cloth, policy);
-          return drying.need(
+    Design.Separation separation = footprint.separation();
+    FilmNeed need = needs.get(separation);
+    if (need == null) {
+      Deposit deposit = Deposit.of(footprint.screen(), footprint.paste(), cloth, policy);
+      need =
+          drying.need(
               footprint.paste(),
               new ArealMass(deposit.afterPulls(separation.pulls()).best()),
               deposit.measured());
-        });
+      needs.put(separation, need);
+    }
+    return need;
   }
 
   /**

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToLongFunction;
 
 /**
  * Notes for every task which earlier one it could not start before: the last holder of what it
@@ -104,18 +103,17 @@ public final class HeldUp {
   /**
    * A task is about to be booked.
    *
-   * @param freeAt until when each resource is held now
+   * @param bookings until when each resource is held now
    * @param earliestOfStep whether no task of its step starts earlier so far
    */
-  void add(
-      List<Resource> held, long start, ToLongFunction<Resource> freeAt, boolean earliestOfStep) {
+  void add(List<Resource> held, long start, Bookings bookings, boolean earliestOfStep) {
     int index = tasks++;
     int before = cause;
     Resource which = causeIs;
     cause = NOBODY;
     causeIs = null;
     for (Resource resource : held) {
-      if (before == NOBODY && freeAt.applyAsLong(resource) == start) {
+      if (before == NOBODY && bookings.freeAt(resource) == start) {
         before = lastOf(resource);
         which = resource;
       }
@@ -130,7 +128,9 @@ public final class HeldUp {
     by[index] = whole ? before : firstOfStepBefore;
     tillItsEnd.set(index, whole || done);
     Integer holder = index;
-    held.forEach(resource -> lastHolder.put(resource, holder));
+    for (Resource resource : held) {
+      lastHolder.put(resource, holder);
+    }
     if (earliestOfStep) {
       firstOfStep = index;
     }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.function.Consumer;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.index.quadtree.Quadtree;
@@ -41,47 +40,38 @@ final class Jobs {
   /** The films of other colours that a frame will lie on. */
   List<Job> under(Footprint footprint) {
     List<Job> under = new ArrayList<>();
-    each(
-        films,
-        footprint.frame(),
-        job -> {
-          if (job.footprint().separation() != footprint.separation()
-              && under.stream().noneMatch(known -> known == job)
-              && tube.overlaps(job.footprint().image(), footprint.frame())) {
-            under.add(job);
-          }
-        });
+    for (Job job : near(films, footprint.frame())) {
+      if (job.footprint().separation() != footprint.separation()
+          && !isIn(under, job)
+          && tube.overlaps(job.footprint().image(), footprint.frame())) {
+        under.add(job);
+      }
+    }
     return under;
   }
 
   /** The films of its own colour that a frame will lie on. */
   List<Job> neighbours(Footprint footprint) {
     List<Job> beside = new ArrayList<>();
-    each(
-        films,
-        footprint.frame(),
-        job -> {
-          if (job.footprint().separation() == footprint.separation()
-              && job.footprint().placement().id() != footprint.placement().id()
-              && beside.stream().noneMatch(known -> known == job)
-              && tube.overlaps(job.footprint().image(), footprint.frame())) {
-            beside.add(job);
-          }
-        });
+    for (Job job : near(films, footprint.frame())) {
+      if (job.footprint().separation() == footprint.separation()
+          && job.footprint().placement().id() != footprint.placement().id()
+          && !isIn(beside, job)
+          && tube.overlaps(job.footprint().image(), footprint.frame())) {
+        beside.add(job);
+      }
+    }
     return beside;
   }
 
   /** Frames of the same stretch that would lie in the way. */
   List<Job> inTheWay(Footprint footprint) {
     List<Job> meet = new ArrayList<>();
-    each(
-        frames,
-        footprint.frame(),
-        job -> {
-          if (tube.overlaps(job.footprint().frame(), footprint.frame())) {
-            meet.add(job);
-          }
-        });
+    for (Job job : near(frames, footprint.frame())) {
+      if (tube.overlaps(job.footprint().frame(), footprint.frame())) {
+        meet.add(job);
+      }
+    }
     return meet;
   }
 
@@ -105,9 +95,23 @@ final class Jobs {
     }
   }
 
-  private void each(Quadtree index, Geometry shape, Consumer<Job> found) {
+  /** What may meet a shape; twice what lies across a tube's seam. */
+  private List<Job> near(Quadtree index, Geometry shape) {
+    List<Job> near = new ArrayList<>();
     for (Envelope bounds : tube.bounds(shape.getEnvelopeInternal())) {
-      index.query(bounds, item -> found.accept((Job) item));
+      for (Object item : index.query(bounds)) {
+        near.add((Job) item);
+      }
     }
+    return near;
+  }
+
+  private static boolean isIn(List<Job> jobs, Job job) {
+    for (Job known : jobs) {
+      if (known == job) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -45,7 +45,9 @@ final class Printing {
                 : written;
     List<Pass> passes = sets.passes(step);
     List<Footprint> frames = new ArrayList<>();
-    turns(step, passes).forEach(turn -> frames.addAll(turn.frames()));
+    for (Turn turn : turns(step, passes)) {
+      frames.addAll(turn.frames());
+    }
     impressing.shop().screens().toPrint(frames);
     int next = 0;
     long blows = Long.MAX_VALUE;
@@ -104,7 +106,9 @@ final class Printing {
 
   private static List<Turn> turns(Step.Print step, List<Pass> passes) {
     List<Turn> turns = new ArrayList<>();
-    passes.forEach(pass -> turns.addAll(turns(step, pass)));
+    for (Pass pass : passes) {
+      turns.addAll(turns(step, pass));
+    }
     return turns;
   }
 

@@ -54,12 +54,12 @@ final class StillNeeded {
   /** True if a screen is to stay as it is with the paste it holds, or is left to another step. */
   boolean stays(String screen, String holds) {
     Optional<String> next = nextPaste(screen);
-    return next.map(holds::equals).orElseGet(() -> later.containsKey(screen));
+    return next.isPresent() ? next.get().equals(holds) : later.containsKey(screen);
   }
 
   /** True if it prints again that day with the paste it holds. */
   boolean printsAgain(String screen, String holds) {
-    return nextPaste(screen).filter(holds::equals).isPresent();
+    return nextPaste(screen).equals(Optional.of(holds));
   }
 
   /** True if somebody else washes it out at once by a step of the plan. */

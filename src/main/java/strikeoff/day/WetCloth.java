@@ -50,7 +50,9 @@ public final class WetCloth {
   }
 
   void add(Printed film) {
-    pending.values().forEach(films -> films.add(film));
+    for (List<Printed> films : pending.values()) {
+      films.add(film);
+    }
   }
 
   /**
@@ -114,7 +116,9 @@ public final class WetCloth {
   /** Some films are felt, and have reached the state, before the next frame goes down on them. */
   void feel(Dryness state, List<Printed> films, long second) {
     Map<Integer, Long> felt = feltAlone.computeIfAbsent(state, s -> new HashMap<>());
-    films.forEach(film -> felt.putIfAbsent(film.id(), second));
+    for (Printed film : films) {
+      felt.putIfAbsent(film.id(), second);
+    }
   }
 
   /**

@@ -47,7 +47,7 @@ public final class Drying {
   /** By identity: films of one separation share what they need. */
   private final Map<FilmNeed, Map<Air, Times>> inOneAir;
 
-  private final Map<FilmNeed, Map<Air, double[]>> rates;
+  private final Map<FilmNeed, Map<Air, Rates>> rates;
 
   private final Followed followed;
 
@@ -133,29 +133,48 @@ public final class Drying {
 
   /** Water that leaves a film of that need on each day, g/(m² h). */
   double[] rates(FilmNeed need, Air air) {
-    return rates
-        .computeIfAbsent(need, n -> new HashMap<>())
-        .computeIfAbsent(
-            air,
-            a -> {
-              double[] each =
-                  evaporation.rates(need.amounts().days(), a, need.amounts().activity());
-              return need.pace() == 1
-                  ? each
-                  : DoubleStream.of(each).map(r -> r * need.pace()).toArray();
-            });
+    return allRates(need, air).each;
+  }
+
+  /** True if a film of that need never takes water from the air. */
+  boolean onlyDries(FilmNeed need, Air air) {
+    return allRates(need, air).onlyDries;
+  }
+
+  private Rates allRates(FilmNeed need, Air air) {
+    Map<Air, Rates> known = rates.computeIfAbsent(need, n -> new HashMap<>());
+    Rates found = known.get(air);
+    if (found == null) {
+      double[] each = evaporation.rates(need.amounts().days(), air, need.amounts().activity());
+      found =
+          new Rates(
+              need.pace() == 1 ? each : DoubleStream.of(each).map(r -> r * need.pace()).toArray());
+      known.put(air, found);
+    }
+    return found;
+  }
+
+  /** By day, g/(m² h). */
+  private static final class Rates {
+    final double[] each;
+    final boolean onlyDries;
+
+    Rates(double[] each) {
+      this.each = each;
+      this.onlyDries = DoubleStream.of(each).allMatch(rate -> rate >= 0);
+    }
   }
 
   /** When a film is in each state if the air stays as it is. */
   Times inOneAir(FilmNeed need, Air air, long longest) {
-    return inOneAir
-        .computeIfAbsent(need, n -> new HashMap<>())
-        .computeIfAbsent(
-            air,
-            a -> {
-              double[] rates = rates(need, a);
-              return Times.of(longest, day -> InOneAir.hours(need, day, rates[day]));
-            });
+    Map<Air, Times> known = inOneAir.computeIfAbsent(need, n -> new HashMap<>());
+    Times times = known.get(air);
+    if (times == null) {
+      double[] rates = rates(need, air);
+      times = Times.of(longest, day -> InOneAir.hours(need, day, rates[day]));
+      known.put(air, times);
+    }
+    return times;
   }
 
   /** Index of the day that a share of all days undercut. */

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.DoubleStream;
 import strikeoff.drying.Dried.Points;
 import strikeoff.plan.Until.Dryness;
 
@@ -26,6 +25,7 @@ public final class DryingClock {
   private final long longest;
   private final List<Change> changes = new ArrayList<>();
   private final Set<Air> airs = new LinkedHashSet<>();
+  private long lastChange;
 
   /**
    * @param start second at which the clock starts, in the room's own air
@@ -34,6 +34,7 @@ public final class DryingClock {
     this.drying = drying;
     this.points = drying.points();
     this.longest = drying.longest();
+    this.lastChange = start;
     changes.add(new Change(start, drying.room()));
     airs.add(drying.room());
   }
@@ -41,7 +42,7 @@ public final class DryingClock {
   /** From a second on the films lie in that air. */
   record Change(long second, Air air) {
 
-    // A film's way is looked up by its changes, of which two at one second are rare.
+    // A film's way is looked up by its changes, of which there is one at a second.
     @Override
     public int hashCode() {
       return Long.hashCode(second);
@@ -54,23 +55,31 @@ public final class DryingClock {
   }
 
   /**
-   * From that second on the films lie in another air.
+   * From that second on the films lie in another air. An air that nothing has lain in, since it
+   * changes again in the same second, is forgotten.
    *
    * @throws IllegalArgumentException if the second lies before an earlier change
    */
   public void change(long second, Air air) {
-    Change last = changes.get(changes.size() - 1);
-    if (second < last.second()) {
-      throw new IllegalArgumentException(
-          "time runs forward: " + second + " after " + last.second());
+    if (second < lastChange) {
+      throw new IllegalArgumentException("time runs forward: " + second + " after " + lastChange);
     }
-    changes.add(new Change(second, air));
+    lastChange = second;
+    int last = changes.size() - 1;
+    if (last > 0 && changes.get(last).second() == second) {
+      changes.remove(last--);
+    }
+    if (last == 0 && changes.get(0).second() == second) {
+      changes.set(0, new Change(second, air));
+    } else if (!changes.get(last).air().equals(air)) {
+      changes.add(new Change(second, air));
+    }
     airs.add(air);
   }
 
-  /** When the air changed last; the start if it never did. */
+  /** When the air changed last, or somebody set it as it was; the start if nobody did. */
   public long lastChange() {
-    return changes.get(changes.size() - 1).second();
+    return lastChange;
   }
 
   /** True if from a second on the films lie in that air and no other. */
@@ -88,10 +97,12 @@ public final class DryingClock {
    * @param at when the later one is in the state
    */
   public long aheadSince(FilmNeed need, long at) {
-    boolean onlyDries =
-        airs.stream()
-            .allMatch(air -> DoubleStream.of(drying.rates(need, air)).allMatch(rate -> rate >= 0));
-    return onlyDries ? at - longest : NEVER;
+    for (Air air : airs) {
+      if (!drying.onlyDries(need, air)) {
+        return NEVER;
+      }
+    }
+    return at - longest;
   }
 
   /** When a film that began to dry at {@code from} is in each state. */
@@ -258,7 +269,7 @@ public final class DryingClock {
     if (left <= atFull) {
       return start + left / rate;
     }
-    if (throughSkin <= 0 || Double.isInfinite(full)) {
+    if (throughSkin <= 0 || full >= end) {
       return Double.POSITIVE_INFINITY;
     }
     double at = full + (left - atFull) / throughSkin;

@@ -42,11 +42,12 @@ final class InOneAir {
    */
   static boolean isWetAfter(
       FilmNeed need, int day, double rate, double hours, double evaporated, double end) {
+    if (rate < 0 || end == Double.POSITIVE_INFINITY || need.timed().isPresent()) {
+      return false; // at a rate below nothing it may grow wetter after it was safe
+    }
     double then = end + CLOSE;
-    return need.timed().isEmpty()
-        && rate >= 0 // else the film may grow wetter after it was safe
-        && end < Double.POSITIVE_INFINITY
-        && need.above(day, then, evaporated + rate * (then - hours)) > 0;
+    double gone = evaporated + rate * (then - hours);
+    return need.aboveInTheEnd(day, gone) > 0 || need.above(day, then, gone) > 0;
   }
 
   private static double sunkIn(

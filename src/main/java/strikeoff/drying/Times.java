@@ -35,8 +35,12 @@ record Times(int[] frame, int[] lift, int[] fix) {
   }
 
   private static int seconds(double hours, long longest) {
-    double seconds = Math.ceil(hours * 3600 - 1e-6);
-    return seconds > longest ? Dried.NO_TIME : (int) seconds;
+    double seconds = hours * 3600 - 1e-6;
+    if (seconds > longest) {
+      return Dried.NO_TIME;
+    }
+    int whole = (int) seconds;
+    return whole < seconds ? whole + 1 : whole;
   }
 
   /** Seconds till nothing changes any more, on the slowest day. */

@@ -141,7 +141,8 @@ final class Judge {
 
   /** Nothing if the run can't be written, or can't be read or judged as it is written. */
   Optional<Judged> judged(List<Step> run) {
-    Judged before = looked.get(run);
+    // To look a run up hashes its steps, which costs a start more than to write it.
+    Judged before = looked.isEmpty() ? null : looked.get(run);
     return before != null ? Optional.of(before) : written(run);
   }
 

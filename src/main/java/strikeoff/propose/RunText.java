@@ -1,7 +1,6 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +26,7 @@ final class RunText {
   private final Leeway leeway;
   private final DryingTold dried;
   private final Measures units;
-  private final Map<Step, List<String>> kept = new HashMap<>();
+  private final List<Optional<List<String>>> kept = new ArrayList<>();
 
   /**
    * @param text of the plan, without a byte-order mark
@@ -47,23 +46,26 @@ final class RunText {
     this.dried = dried;
     this.units = leeway.plan().measures();
     for (Step step : leeway.last()) {
-      manuscript.item(step.path()).ifPresent(lines -> kept.put(step.at(1), lines));
+      kept.add(manuscript.item(step.path()));
     }
   }
 
   /**
    * The plan's text with that run, and what comes after the part that is arranged.
    *
+   * @param run in the order that it must keep
    * @return nothing if the text has no place for it
    */
   Optional<String> with(List<Step> run) {
     List<String> lines = new ArrayList<>();
+    int last = 0;
     for (int i = 0; i < run.size(); i++) {
-      Step step = run.get(i);
-      Optional<List<String>> asItWas =
-          i < leeway.first().size()
-              ? manuscript.item(leeway.first().get(i).path())
-              : Optional.ofNullable(kept.get(step.at(1)));
+      Optional<List<String>> asItWas = Optional.empty();
+      if (i < leeway.first().size()) {
+        asItWas = manuscript.item(leeway.first().get(i).path());
+      } else if (Leeway.isWet(run.get(i))) {
+        asItWas = kept.get(last++);
+      }
       if (asItWas.isPresent()) {
         lines.addAll(asItWas.get());
       } else {
