@@ -107,6 +107,24 @@ class DryingClockTest {
     return (second - NINE) / 3600.0;
   }
 
+  /** An air that changes again in the same second dries nothing, wherever the film begins. */
+  @Test
+  void anAirThatLastsNoTimeIsNone() {
+    FilmNeed need = need(drying, Medium.PAINT, 108);
+    DryingClock plain = clock(drying);
+    DryingClock fanned = clock(drying);
+    fanned.change(NINE + 600, FAN);
+    fanned.change(NINE + 600, drying.room());
+    assertThat(fanned.states(need, NINE)).isEqualTo(plain.states(need, NINE));
+    assertThat(fanned.lastChange()).isEqualTo(NINE + 600);
+    plain.change(NINE + 900, FAN);
+    fanned.change(NINE + 900, drying.room());
+    fanned.change(NINE + 900, FAN);
+    assertThat(fanned.states(need, NINE)).isEqualTo(plain.states(need, NINE));
+    assertThat(fanned.states(need, NINE + 900)).isEqualTo(plain.states(need, NINE + 900));
+    assertThat(fanned.states(need, NINE)).isNotEqualTo(clock(drying).states(need, NINE));
+  }
+
   @Test
   void whoFeelsAFilmKnowsThatItIsSafeFromThenOn() {
     Drying unsure = Printed.paint(108).drying(Printed.POLICY);
@@ -150,8 +168,11 @@ class DryingClockTest {
     Drying unsure = Printed.paint(108).drying(Printed.POLICY);
     FilmNeed need = need(unsure, medium, deposit);
     DryingClock parts = clock(unsure);
+    Air room = unsure.room();
+    // Another air by name alone, or it would count as no change.
+    Air same = new Air(room.celsius() + 1e-9, room.humidity(), room.speed(), room.known());
     for (int minute = 1; minute < 400; minute += 7) {
-      parts.change(NINE + minute * 60, unsure.room());
+      parts.change(NINE + minute * 60, minute % 2 == 0 ? room : same);
     }
     States whole = clock(unsure).states(need, NINE);
     States inParts = parts.states(need, NINE);
