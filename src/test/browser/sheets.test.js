@@ -50,7 +50,7 @@ test("type on paper is read at a metre", { skip }, async () => {
     await page.emulateMedia({ media: "print" });
     const points = (selector) =>
       page.locator(selector).first().evaluate((e) => (parseFloat(getComputedStyle(e).fontSize) * 72) / 96);
-    assert.ok((await points(".what")) > 15.99);
+    assert.ok((await points(".lines .what")) > 15.99);
     assert.ok((await points(".next")) > 13.99);
     assert.ok((await points(".dries")) > 13.99);
     assert.ok((await points(".clock")) > 19.99);

@@ -48,7 +48,7 @@ final class WallSheets {
             Assets.WALL_SCRIPT),
         FittedWords.shortened(judged.plan().title(), LONGEST_TITLE),
         judged.file(),
-        MaterialsLists.of(judged),
+        MaterialsPages.of(MaterialsLists.of(judged)),
         new WallSheets(judged).sheets());
   }
 

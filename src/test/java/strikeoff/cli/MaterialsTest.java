@@ -82,6 +82,9 @@ class MaterialsTest {
     assertThat(bought).contains("3.5 g dye for green", "210 g soda ash bath of the soak 200 g");
     assertThat(wall.select(".sheet").first().select("h3").first().text()).isEqualTo("To buy");
     assertThat(wall.select(".sheet").first().select("> .goods li").eachText()).isEqualTo(bought);
+    assertThat(wall.select(".sheet").get(1).select("h3").first().text()).isEqualTo("To weigh");
+    assertThat(wall.select(".sheet").get(1).select(".cards .goods li").eachText())
+        .isEqualTo(page.select("#materials .cards .goods li").eachText());
     assertThat(page.select("#materials").text())
         .contains("dye powder: out of draughts")
         .contains("soda and silicate: keep them out of the eyes")

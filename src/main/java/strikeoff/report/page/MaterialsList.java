@@ -28,7 +28,12 @@ public record MaterialsList(
   }
 
   MaterialsList cut(int times) {
-    return new MaterialsList(buy.cut(times), weigh.cut(times), notes, wear, mind);
+    return with(buy.cut(times), weigh.cut(times), notes);
+  }
+
+  /** Another part of the lists, with the same to mind. */
+  public MaterialsList with(Listed<Bought> buy, Listed<Weighed> weigh, List<String> notes) {
+    return new MaterialsList(buy, weigh, notes, wear, mind);
   }
 
   /**

@@ -7,12 +7,13 @@ import java.util.List;
  * A plan's sheets for the wall, and nothing else.
  *
  * @param file the plan's, as the user named it
- * @param materials what to buy and to weigh, on a page of its own before the run
+ * @param materials what to buy and to weigh, each a page of paper before the run
  */
 public record WallPage(
-    Head head, String title, String file, MaterialsList materials, List<Sheet> sheets) {
+    Head head, String title, String file, List<MaterialsList> materials, List<Sheet> sheets) {
 
   public WallPage {
+    materials = List.copyOf(materials);
     sheets = List.copyOf(sheets);
   }
 
