@@ -207,7 +207,7 @@ public final class Strikeoff implements Runnable {
       }
     }
 
-    /** As {@code 0.1.0}; words where the classes don't come from the jar. */
+    /** As {@code 0.2.0}; words where the classes don't come from the jar. */
     static String number() {
       String version = Strikeoff.class.getPackage().getImplementationVersion();
       return version == null ? "(not packaged)" : version;
