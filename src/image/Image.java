@@ -1,12 +1,15 @@
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 
@@ -21,12 +24,37 @@ public final class Image {
    * What the program loads; the rest of the JDK stays out. {@code jdeps} names more, for code that
    * never runs.
    */
-  private static final String MODULES = "java.base,java.desktop,java.logging,java.xml,jdk.httpserver,jdk.unsupported";
+  private static final String MODULES =
+      "java.base,java.desktop,java.logging,java.xml,jdk.httpserver,jdk.unsupported";
 
-  /** The start cache beside the jar holds the JDK's classes too. */
+  /**
+   * The start cache beside the jar holds the JDK's classes too. Nobody is spoken to over TLS, and
+   * nothing is drawn: of what pictures need outside Java, what holds them in memory stays.
+   */
   private static final String FILES_LEFT_OUT =
-      "/java.base/lib/server/classes*.jsa,/java.base/lib/jrt-fs.jar,/java.base/bin/keytool*,"
-          + "/java.desktop/lib/**,/java.desktop/conf/**";
+      "/java.base/lib/server/classes*.jsa,/java.base/lib/classlist,/java.base/lib/jrt-fs.jar,"
+          + "/java.base/bin/keytool*,/java.base/lib/security/cacerts,"
+          + "/java.base/lib/security/public_suffix_list.dat,"
+          + "/java.desktop/conf/**,regex:/java\\.desktop/lib/(?!libawt(_headless)?\\.).*";
+
+  /**
+   * The engine asks java.desktop for one listener. Its windows, printers and sounds go, and the XSL
+   * of java.xml; what reads and writes pictures stays.
+   */
+  private static final List<String> PACKAGES_LEFT_OUT =
+      List.of(
+          "java.desktop/com/sun/java/swing",
+          "java.desktop/com/sun/media/sound",
+          "java.desktop/com/sun/swing",
+          "java.desktop/javax/swing",
+          "java.desktop/sun/awt/X11",
+          "java.desktop/sun/java2d/opengl",
+          "java.desktop/sun/java2d/xr",
+          "java.desktop/sun/print",
+          "java.desktop/sun/swing",
+          "java.xml/com/sun/org/apache/bcel",
+          "java.xml/com/sun/org/apache/xalan",
+          "java.xml/com/sun/org/apache/xpath");
 
   private final Path project;
   private final Path target;
@@ -75,7 +103,9 @@ public final class Image {
     }
   }
 
-  private void runtime() {
+  private void runtime() throws IOException, InterruptedException {
+    Path leftOut = Files.createTempFile(target, "left-out", ".txt");
+    Files.write(leftOut, classesLeftOut());
     ToolProvider jlink =
         ToolProvider.findFirst("jlink")
             .orElseThrow(() -> new IllegalStateException("this Java has no jlink; a whole JDK has"));
@@ -91,10 +121,41 @@ public final class Image {
             "--no-man-pages",
             newer ? "--compress=zip-9" : "--compress=2",
             "--exclude-files=" + FILES_LEFT_OUT,
+            "--exclude-resources=@" + leftOut,
             "--output",
             image.resolve("runtime").toString());
     if (exit != 0) {
       throw new IllegalStateException("jlink ended with " + exit);
+    }
+    Files.delete(leftOut);
+    stripped();
+  }
+
+  /** All of these packages but a class in each, since a module's packages may not be empty. */
+  private static List<String> classesLeftOut() throws IOException {
+    Path modules = Path.of(URI.create("jrt:/"));
+    List<String> all = new ArrayList<>();
+    for (String name : PACKAGES_LEFT_OUT) {
+      Set<Path> kept = new HashSet<>();
+      try (Stream<Path> files = Files.walk(modules.resolve(name))) {
+        for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+          if (!kept.add(file.getParent())) {
+            all.add("/" + modules.relativize(file));
+          }
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Debian's JVM brings names for debuggers; where binutils can't take them out, they stay. */
+  private void stripped() throws IOException, InterruptedException {
+    Path jvm = image.resolve("runtime/lib/server/libjvm.so");
+    boolean able =
+        Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
+            .anyMatch(folder -> Files.isExecutable(Path.of(folder, "strip")));
+    if (Files.exists(jvm) && able) {
+      run(new ProcessBuilder("strip", "--strip-unneeded", jvm.toString()));
     }
   }
 
