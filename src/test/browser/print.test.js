@@ -56,6 +56,22 @@ for (const [i, name] of names.entries()) {
   }
 }
 
+test("an index has the heads of its plans on every page that lists some", { skip }, async () => {
+  await on("index.html", {}, async (page) => {
+    const words = await page.evaluate(() => ({
+      heads: [...document.querySelectorAll("#plans thead th")].map((e) => e.textContent),
+      files: [...document.querySelectorAll("#plans tbody th .note")].map((e) => e.textContent),
+    }));
+    assert.ok(words.heads.includes("Verdict"));
+    const { pages } = await printed(page, "heads", "A4");
+    const listing = pages.filter((text) => /\b(not )?printable\b/i.test(text) && /day \d+, \d\d:\d\d/.test(text));
+    assert.ok(listing.length > 1);
+    for (const text of listing) {
+      for (const head of words.heads) assert.ok(text.includes(head), `${head} on ${text.slice(0, 200)}`);
+    }
+  });
+});
+
 /** Two thousand shells in three colours on one long table. */
 function manyShells() {
   const frame = { frame: "20 x 18 cm", image: "4 x 4 cm", mesh: "43/cm" };

@@ -35,6 +35,15 @@ public record PointsGiven(double points, double of, String where, List<Taken> ta
     return Numbers.plain(points, 2) + " of " + Numbers.plain(of, 2);
   }
 
+  /** What several get together, as {@code 31.5 of 40}; empty if there are none. */
+  public static String sum(List<PointsGiven> all) {
+    return all.isEmpty()
+        ? ""
+        : Numbers.plain(all.stream().mapToDouble(PointsGiven::points).sum(), 2)
+            + " of "
+            + Numbers.plain(all.stream().mapToDouble(PointsGiven::of).sum(), 2);
+  }
+
   /** Why not all of them, in one line; empty if all. */
   public String reasons() {
     return taken.stream().map(Taken::text).collect(Collectors.joining("; "));

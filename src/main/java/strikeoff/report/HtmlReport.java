@@ -5,6 +5,7 @@ import gg.jte.generated.precompiled.JteindexGenerated;
 import gg.jte.generated.precompiled.JteplanGenerated;
 import gg.jte.generated.precompiled.JteproblemGenerated;
 import gg.jte.generated.precompiled.JteproposalGenerated;
+import gg.jte.generated.precompiled.JtepupilGenerated;
 import gg.jte.generated.precompiled.JterulesGenerated;
 import gg.jte.generated.precompiled.JtewallGenerated;
 import gg.jte.html.HtmlInterceptor;
@@ -13,12 +14,16 @@ import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.Utf8ByteOutput;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import strikeoff.check.Checked;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.RuleInfo;
 import strikeoff.policy.Policy;
 import strikeoff.propose.Proposal;
 import strikeoff.report.compare.Comparison;
+import strikeoff.report.outcome.Outcome;
 import strikeoff.report.page.IndexPage;
 import strikeoff.report.page.PlanPage;
 
@@ -60,14 +65,16 @@ public final class HtmlReport {
    * @param entries in the order to list them
    */
   public static String index(String title, List<IndexEntry> entries) {
-    return index(title, entries, false);
+    return index(title, entries, false, Map.of());
   }
 
   /**
    * @param byPupil whether plans are grouped by whose they are, rather than by folder
+   * @param pages what each pupil gets back, by name, relative
    */
-  public static String index(String title, List<IndexEntry> entries, boolean byPupil) {
-    IndexPage page = IndexPages.of(title, entries, byPupil);
+  public static String index(
+      String title, List<IndexEntry> entries, boolean byPupil, Map<String, String> pages) {
+    IndexPage page = IndexPages.of(title, entries, byPupil, pages);
     return text(bounded(JteindexGenerated::render, page, page::cut));
   }
 
@@ -78,6 +85,17 @@ public final class HtmlReport {
    */
   public static byte[] rules(List<RuleInfo> rules, Policy policy) {
     return rendered(JterulesGenerated::render, RulesPages.of(rules, policy));
+  }
+
+  /**
+   * The page that a pupil gets back.
+   *
+   * @param rules all that judged, by id
+   * @param narrowed which of them were left out, if not all were asked
+   */
+  public static byte[] pupil(
+      String name, List<Outcome> plans, Map<String, RuleInfo> rules, Optional<Narrowed> narrowed) {
+    return rendered(JtepupilGenerated::render, new PupilPages(rules, narrowed).of(name, plans));
   }
 
   /** The page that compares two versions of a plan or of a batch. */

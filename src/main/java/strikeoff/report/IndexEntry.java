@@ -126,8 +126,7 @@ public record IndexEntry(
 
   /** Whose it is: who made it, or else the folder it lies in. */
   String pupil() {
-    String folder = folder();
-    return by.isEmpty() ? folder.substring(folder.lastIndexOf('/') + 1) : by;
+    return Outcome.pupil(by, file);
   }
 
   /** The folder it lies in, as its file's name has it; empty if none. */

@@ -32,13 +32,15 @@ final class IndexPages {
   private IndexPages() {}
 
   static IndexPage of(String title, List<IndexEntry> entries) {
-    return of(title, entries, false);
+    return of(title, entries, false, Map.of());
   }
 
   /**
    * @param byPupil whether plans are grouped by whose they are, rather than by folder
+   * @param pages what each pupil gets back, by name, relative
    */
-  static IndexPage of(String title, List<IndexEntry> listed, boolean byPupil) {
+  static IndexPage of(
+      String title, List<IndexEntry> listed, boolean byPupil, Map<String, String> pages) {
     List<IndexEntry> entries = new ArrayList<>(listed);
     if (byPupil) {
       entries.sort(Comparator.comparing(IndexEntry::pupil, AS_READ));
@@ -60,7 +62,7 @@ final class IndexPages {
         choices(rules),
         new Listed<>(folders(entries, group), 0),
         byPupil ? "Pupil" : "Folder",
-        byPupil ? pupils(entries) : List.of(),
+        byPupil ? pupils(entries, pages) : List.of(),
         entries.stream().anyMatch(e -> e.points().isPresent()));
   }
 
@@ -83,7 +85,7 @@ final class IndexPages {
   }
 
   /** Each pupil's plans taken together. */
-  private static List<IndexPage.Pupil> pupils(List<IndexEntry> entries) {
+  private static List<IndexPage.Pupil> pupils(List<IndexEntry> entries, Map<String, String> pages) {
     Map<String, List<IndexEntry>> byPupil = new TreeMap<>(AS_READ);
     entries.forEach(e -> byPupil.computeIfAbsent(e.pupil(), key -> new ArrayList<>()).add(e));
     List<IndexPage.Pupil> pupils = new ArrayList<>();
@@ -96,18 +98,9 @@ final class IndexPages {
                     (int) count(own, Verdict.PRINTABLE),
                     own.stream().mapToInt(e -> e.count(Severity.STOP)).sum(),
                     own.stream().mapToInt(e -> e.count(Severity.RISK)).sum(),
-                    sum(own))));
+                    PointsGiven.sum(own.stream().flatMap(e -> e.points().stream()).toList()),
+                    pages.getOrDefault(name, ""))));
     return pupils;
-  }
-
-  /** As {@code 31.5 of 40}; empty if there are none. */
-  private static String sum(List<IndexEntry> entries) {
-    List<PointsGiven> all = entries.stream().flatMap(e -> e.points().stream()).toList();
-    return all.isEmpty()
-        ? ""
-        : Numbers.plain(all.stream().mapToDouble(PointsGiven::points).sum(), 2)
-            + " of "
-            + Numbers.plain(all.stream().mapToDouble(PointsGiven::of).sum(), 2);
   }
 
   private static String sentence(List<IndexEntry> entries) {

@@ -97,6 +97,8 @@ final class CheckCommand implements Command {
 
   private final OptionSpec by = Options.groups();
 
+  private final OptionSpec handBack = Options.handBack();
+
   private final OptionSpec cacheFolder =
       Options.word(
           "--cache",
@@ -177,6 +179,7 @@ final class CheckCommand implements Command {
         .addOption(failOn)
         .addOption(baselineFile)
         .addOption(by)
+        .addOption(handBack)
         .addOption(cacheFolder)
         .addOption(cacheSize);
     narrowing.addTo(spec);
@@ -284,6 +287,7 @@ final class CheckCommand implements Command {
         bounds(),
         studioOptions.units(),
         by.getValue(),
+        handBack.getValue(),
         Options.outputs(formats),
         detail(),
         materials.getValue(),
@@ -339,6 +343,14 @@ final class CheckCommand implements Command {
             .normalize()
             .equals(here.resolve(reports.<String>getValue()).normalize())) {
       misused("--sheets and --reports need a folder each, as their pages have the same names");
+    }
+    if (handBack.<Boolean>getValue()) {
+      if (reports.getValue() == null) {
+        misused("--hand-back writes among the pages of --reports DIR, which isn't there");
+      }
+      if (part.getValue() != null) {
+        misused("--hand-back needs all of a pupil's plans: give it to join, not to a --part");
+      }
     }
     if (Optional.ofNullable(cacheFolder.<String>getValue()).filter(String::isBlank).isPresent()) {
       misused("--cache takes the name of a folder");

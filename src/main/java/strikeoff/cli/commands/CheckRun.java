@@ -80,6 +80,7 @@ final class CheckRun {
    * @param baseline an earlier run that findings are held against
    * @param cache results of earlier runs
    * @param by what the index is grouped by
+   * @param handBack whether each pupil gets a page back
    * @param materials whether what to buy and to weigh is told
    * @param bounds how much of a plan is taken in
    */
@@ -93,6 +94,7 @@ final class CheckRun {
       Bounds bounds,
       UnitChoice units,
       Groups by,
+      boolean handBack,
       List<Output> outputs,
       Detail detail,
       boolean materials,
@@ -168,6 +170,7 @@ final class CheckRun {
     SilentRules silent = new SilentRules();
     List<IndexEntry> entries = new ArrayList<>();
     List<Outcome> outcomes = new ArrayList<>();
+    List<Outcome> handedBack = new ArrayList<>();
     new Batch(here.plansAtOnce(), settings.maxSeconds())
         .run(
             List.copyOf(places.keySet()),
@@ -178,7 +181,8 @@ final class CheckRun {
               tally.add(done.counted());
               done.heard().ifPresent(silent::add);
               done.entry().ifPresent(entries::add);
-              done.outcome().ifPresent(outcomes::add);
+              done.outcome().filter(o -> outputs.needResults()).ifPresent(outcomes::add);
+              done.outcome().filter(o -> settings.handBack()).ifPresent(handedBack::add);
               if (isTold(done)) {
                 tell(done.lines());
               }
@@ -188,6 +192,18 @@ final class CheckRun {
     progress.clear();
     kept.flatMap(KeptResults::close)
         .ifPresent(why -> Complaint.say(here, "results can't be kept in the cache: " + why));
+    Map<String, String> pupils =
+        folder
+            .filter(f -> settings.handBack())
+            .map(
+                f ->
+                    f.handBack(
+                        handedBack,
+                        studios.rules(),
+                        studios.narrowed(),
+                        places.values().stream().map(place -> place.page).toList(),
+                        this::trouble))
+            .orElse(Map.of());
     boolean indexed =
         folder.isPresent()
             && folder
@@ -196,7 +212,8 @@ final class CheckRun {
                     settings.title(),
                     entries,
                     studios.rules(),
-                    settings.by() == Groups.PUPIL,
+                    settings.by() == Groups.PUPIL || settings.handBack(),
+                    pupils,
                     this::trouble);
     if (!settings.detail().verdictsAlone()) {
       tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
@@ -405,7 +422,7 @@ final class CheckRun {
             f ->
                 IndexEntry.of(
                     outcome, rules(), studios.narrowed(), settings.baseline().isPresent())),
-        Optional.of(outcome).filter(o -> outputs.needResults()),
+        Optional.of(outcome).filter(o -> outputs.needResults() || settings.handBack()),
         trouble);
   }
 

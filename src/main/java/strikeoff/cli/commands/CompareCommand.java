@@ -1,5 +1,6 @@
 package strikeoff.cli.commands;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -8,17 +9,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
+import strikeoff.check.Checked;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.files.Outputs;
 import strikeoff.cli.files.Overwriting;
 import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.Found;
 import strikeoff.cli.files.PlanFiles.PlanFile;
+import strikeoff.cli.files.ReportFolder;
 import strikeoff.cli.files.ResultFile;
 import strikeoff.cli.text.CompareText;
 import strikeoff.cli.text.Complaint;
@@ -28,6 +33,8 @@ import strikeoff.cli.text.Ink;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.cli.text.Tally;
 import strikeoff.document.Bounds;
+import strikeoff.report.HtmlReport;
+import strikeoff.report.PageMark;
 import strikeoff.report.compare.Comparison;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Results;
@@ -46,6 +53,14 @@ final class CompareCommand implements Command {
 
   private final OptionSpec formats =
       Options.formats("text, html or json, to a file or to standard output, as in check.");
+
+  private final OptionSpec reports =
+      Options.word(
+          "--reports",
+          "DIR",
+          "Write the comparison into this folder as a page, index.html, and beside it the pages of both"
+              + " versions that it links to; JSON of earlier runs has none. What else lies there is"
+              + " treated as in check.");
 
   private final OptionSpec verbose =
       Options.verbose("Tell also plans that are as they were, and how to mend what is left.");
@@ -70,6 +85,7 @@ final class CompareCommand implements Command {
     spec.addPositional(before)
         .addPositional(after)
         .addOption(formats)
+        .addOption(reports)
         .addOption(verbose)
         .addOption(failOn)
         .addOption(maxSeconds);
@@ -96,9 +112,13 @@ final class CompareCommand implements Command {
   @Override
   public Integer call() {
     Outputs.clash(Formats.COMPARISONS.keySet(), Options.outputs(formats)).ifPresent(this::misused);
+    String folder = reports.getValue();
+    if (folder != null && (folder.isBlank() || folder.equals("-"))) {
+      misused("--reports takes the name of a folder");
+    }
     List<Exit> exits = new ArrayList<>();
-    Optional<Results> old = results(before.getValue(), exits);
-    Optional<Results> now = results(after.getValue(), exits);
+    Optional<Results> old = results(before.getValue(), "before", exits);
+    Optional<Results> now = results(after.getValue(), "now", exits);
     Stream.of(old, now).flatMap(Optional::stream).forEach(this::tellNarrowed);
     return old.isEmpty() || now.isEmpty()
         ? Exit.worst(exits).code()
@@ -112,14 +132,18 @@ final class CompareCommand implements Command {
         .ifPresent(n -> Complaint.say(here, results.title() + ": " + n.text() + "; compare likes"));
   }
 
-  /** Those of an earlier run, or of a run now; empty with the reason told. */
-  private Optional<Results> results(String named, List<Exit> exits) {
+  /**
+   * Those of an earlier run, or of a run now; empty with the reason told.
+   *
+   * @param version the folder for its pages, below that of reports
+   */
+  private Optional<Results> results(String named, String version, List<Exit> exits) {
     if (named.toLowerCase(Locale.ROOT).endsWith(".json")) {
       if (!FileNames.isLost(named)) {
         refuseOverwriting(List.of(here.resolve(named)));
       }
       try {
-        return Optional.of(ResultFile.read(here, named));
+        return Optional.of(unlinked(ResultFile.read(here, named)));
       } catch (ResultFile.Unfit e) {
         Complaint.say(here, e.getMessage());
         exits.add(e.exit());
@@ -141,6 +165,13 @@ final class CompareCommand implements Command {
       return Optional.empty();
     }
     refuseOverwriting(new Governing(here, studioOptions).read(plans));
+    Optional<Pages> pages;
+    try {
+      pages = pages(version, plans);
+    } catch (IOException e) {
+      trouble(reports.getValue() + ": no reports can be written here: " + FileTrouble.of(e), exits);
+      return Optional.empty();
+    }
     studios.notes().forEach(note -> Complaint.say(here, note));
     Map<PlanFile, Integer> numbers = new HashMap<>();
     plans.forEach(plan -> numbers.put(plan, numbers.size() + 1));
@@ -148,9 +179,15 @@ final class CompareCommand implements Command {
     new Batch(here.plansAtOnce(), maxSeconds.<Integer>getValue())
         .<Outcome>run(
             plans,
-            plan -> Outcome.of(studios.check(plan), numbers.get(plan), Optional.empty()),
+            plan -> {
+              Checked checked =
+                  pages.isPresent() ? studios.checkAndMend(plan) : studios.check(plan);
+              Optional<String> page = pages.flatMap(p -> p.write(plan, checked));
+              return Outcome.of(checked, numbers.get(plan), page);
+            },
             (plan, failed) -> Outcome.of(failed, numbers.get(plan), Optional.empty()),
             outcomes::add);
+    pages.ifPresent(p -> p.troubles().forEach(t -> trouble(t, exits)));
     return Optional.of(
         new Results(
             Strikeoff.Version.number(),
@@ -161,8 +198,76 @@ final class CompareCommand implements Command {
             outcomes));
   }
 
+  /** The same without addresses of pages, which lie nobody knows where. */
+  private static Results unlinked(Results results) {
+    return new Results(
+        results.version(),
+        results.title(),
+        results.part(),
+        results.size(),
+        results.narrowed(),
+        results.baseline(),
+        results.rules(),
+        results.plans().stream().map(p -> p.at(p.number(), Optional.empty())).toList());
+  }
+
+  /** The pages of one version, if pages are wanted. */
+  private Optional<Pages> pages(String version, List<PlanFile> plans) throws IOException {
+    String folder = reports.getValue();
+    if (folder == null) {
+      return Optional.empty();
+    }
+    ReportFolder own = new ReportFolder(here.resolve(folder).resolve(version));
+    own.open();
+    return Optional.of(
+        new Pages(version, own, ReportFolder.names(plans), new ConcurrentLinkedQueue<>()));
+  }
+
+  /**
+   * The pages of one version.
+   *
+   * @param names of each plan's page
+   * @param troubles which of them can't be written, and why
+   */
+  private record Pages(
+      String version, ReportFolder folder, Map<PlanFile, String> names, Queue<String> troubles) {
+
+    /** The page's address from the comparison; empty if it can't be written. */
+    Optional<String> write(PlanFile plan, Checked checked) {
+      String page = version + "/" + names.get(plan);
+      try {
+        folder.write(names.get(plan), HtmlReport.utf8(checked));
+        return Optional.of(page);
+      } catch (IOException e) {
+        troubles.add(page + ": this report can't be written: " + FileTrouble.of(e));
+        return Optional.empty();
+      }
+    }
+  }
+
   private void refuseOverwriting(Collection<Path> read) {
-    Overwriting.refusal(here, Options.outputs(formats), List.of(), read).ifPresent(this::misused);
+    List<Path> pages = new ArrayList<>();
+    if (reports.getValue() != null) {
+      pages.add(here.resolve(reports.<String>getValue()).resolve(ReportFolder.INDEX));
+    }
+    Overwriting.refusal(here, Options.outputs(formats), pages, read).ifPresent(this::misused);
+  }
+
+  /** Whether the page of the comparison was written, if it is wanted. */
+  private void writePage(Comparison comparison, List<Exit> exits) {
+    String folder = reports.getValue();
+    if (folder == null) {
+      return;
+    }
+    ReportFolder own = new ReportFolder(here.resolve(folder), PageMark.COMPARE);
+    try {
+      own.make();
+      own.write(ReportFolder.INDEX, HtmlReport.comparison(comparison));
+    } catch (IOException e) {
+      trouble(
+          folder + "/" + ReportFolder.INDEX + ": this page can't be written: " + FileTrouble.of(e),
+          exits);
+    }
   }
 
   private void misused(String what) {
@@ -176,6 +281,7 @@ final class CompareCommand implements Command {
       all.text().print(line + "\n");
     }
     all.text().flush();
+    writePage(comparison, exits);
     all.write(
         () -> comparison,
         (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e), exits));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -59,9 +60,16 @@ final class JoinCommand implements Command {
           "Joins the JSON of a batch's parts (check --part) into one, with the index of all: the"
               + " same bytes as one run over the whole batch.");
 
+  private final OptionSpec handBack = Options.handBack();
+
   JoinCommand(Surroundings here) {
     this.here = here;
-    spec.addPositional(files).addOption(reports).addOption(formats).addOption(failOn).addOption(by);
+    spec.addPositional(files)
+        .addOption(reports)
+        .addOption(formats)
+        .addOption(failOn)
+        .addOption(by)
+        .addOption(handBack);
     usual.addTo(spec);
     Options.exits(
         spec,
@@ -83,6 +91,9 @@ final class JoinCommand implements Command {
     Outputs.clash(Formats.RESULTS.keySet(), Options.outputs(formats)).ifPresent(this::misused);
     if (reports().filter(String::isBlank).isPresent()) {
       misused("--reports takes the name of a folder");
+    }
+    if (handBack.<Boolean>getValue() && reports().isEmpty()) {
+      misused("--hand-back writes among the pages of --reports DIR, which isn't there");
     }
     Overwriting.refusal(
             here,
@@ -154,20 +165,30 @@ final class JoinCommand implements Command {
       entries.add(IndexEntry.of(plan, rules, results.narrowed(), results.baseline().isPresent()));
     }
     ReportFolder folder = new ReportFolder(here.resolve(name));
+    Set<String> pages =
+        results.plans().stream()
+            .flatMap(plan -> plan.report().stream())
+            .collect(Collectors.toSet());
     try {
-      folder.openBut(
-          results.plans().stream()
-              .flatMap(plan -> plan.report().stream())
-              .collect(Collectors.toSet()));
+      folder.openBut(pages);
     } catch (IOException e) {
       trouble(name + ": no index can be written here: " + FileTrouble.of(e), exits);
       return false;
     }
+    boolean handsBack = handBack.getValue();
     return folder.index(
         results.title(),
         entries,
         results.rules(),
-        by.getValue() == Groups.PUPIL,
+        by.getValue() == Groups.PUPIL || handsBack,
+        handsBack
+            ? folder.handBack(
+                results.plans(),
+                results.rules(),
+                results.narrowed(),
+                pages,
+                trouble -> trouble(trouble, exits))
+            : Map.of(),
         trouble -> trouble(trouble, exits));
   }
 

@@ -161,6 +161,14 @@ final class Options {
             + " its key “by” says, else by the folder it lies in.");
   }
 
+  static OptionSpec handBack() {
+    return flag(
+        "With --reports, write a page for each pupil too, to print and hand back: verdict, points,"
+            + " findings with the plan's lines, and room for the teacher's words. Pupils are those of"
+            + " --by pupil, which this implies.",
+        "--hand-back");
+  }
+
   static OptionSpec failOn() {
     return oneOf(
         FailOn.class,

@@ -14,17 +14,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.text.FileNames;
+import strikeoff.findings.Narrowed;
 import strikeoff.findings.RuleInfo;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.report.HtmlReport;
 import strikeoff.report.IndexEntry;
 import strikeoff.report.PageMark;
+import strikeoff.report.outcome.Outcome;
 
 /**
  * The folder that reports are written into: each is whole and of this run, or gone. What is not
@@ -179,23 +183,59 @@ public final class ReportFolder {
    */
   public boolean index(
       String title, List<IndexEntry> entries, List<RuleInfo> rules, Consumer<String> trouble) {
-    return index(title, entries, rules, false, trouble);
+    return index(title, entries, rules, false, Map.of(), trouble);
   }
 
   /**
    * The same.
    *
    * @param byPupil whether plans are grouped by whose they are, rather than by folder
+   * @param pages what each pupil gets back, by name
    */
   public boolean index(
       String title,
       List<IndexEntry> entries,
       List<RuleInfo> rules,
       boolean byPupil,
+      Map<String, String> pages,
       Consumer<String> trouble) {
     tried(RULES, HtmlReport.rules(rules, PolicyReader.builtIn()), trouble);
-    byte[] index = HtmlReport.index(title, entries, byPupil).getBytes(StandardCharsets.UTF_8);
+    byte[] index =
+        HtmlReport.index(title, entries, byPupil, pages).getBytes(StandardCharsets.UTF_8);
     return tried(INDEX, index, trouble);
+  }
+
+  /**
+   * Writes a page for each pupil to get back.
+   *
+   * @param taken names of the pages of plans
+   * @param trouble takes which of them can't be written, and why
+   * @return those that were written, by the pupil's name
+   */
+  public Map<String, String> handBack(
+      List<Outcome> plans,
+      List<RuleInfo> rules,
+      Optional<Narrowed> narrowed,
+      Collection<String> taken,
+      Consumer<String> trouble) {
+    Map<String, RuleInfo> byId = new LinkedHashMap<>();
+    rules.forEach(rule -> byId.put(rule.id(), rule));
+    Map<String, List<Outcome>> byPupil = new TreeMap<>();
+    plans.forEach(p -> byPupil.computeIfAbsent(p.pupil(), key -> new ArrayList<>()).add(p));
+    Set<String> used = new HashSet<>(taken);
+    Map<String, String> written = new LinkedHashMap<>();
+    byPupil.forEach(
+        (name, own) -> {
+          String stem = "pupil-" + stem(name);
+          String page = stem + ".html";
+          for (int next = 2; !used.add(page); next++) {
+            page = stem + "-" + next + ".html";
+          }
+          if (tried(page, HtmlReport.pupil(name, own, byId, narrowed), trouble)) {
+            written.put(name, page);
+          }
+        });
+    return written;
   }
 
   private boolean tried(String page, byte[] utf8, Consumer<String> trouble) {

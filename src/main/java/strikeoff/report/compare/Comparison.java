@@ -1,6 +1,7 @@
 package strikeoff.report.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,11 +19,18 @@ import strikeoff.report.outcome.Results;
  * @param before what the old batch is
  * @param after what the new batch is
  * @param plans those of the new batch in its order, then those that are gone
+ * @param rules what each rule finds, in a few words, by its id
  */
-public record Comparison(String version, String before, String after, List<PlanChange> plans) {
+public record Comparison(
+    String version,
+    String before,
+    String after,
+    List<PlanChange> plans,
+    Map<String, String> rules) {
 
   public Comparison {
     plans = List.copyOf(plans);
+    rules = Map.copyOf(rules);
   }
 
   public static Comparison of(Results before, Results after) {
@@ -41,7 +49,9 @@ public record Comparison(String version, String before, String after, List<PlanC
                 name, Optional.ofNullable(old.get(name)), Optional.ofNullable(now.get(name))));
       }
     }
-    return new Comparison(after.version(), before.title(), after.title(), plans);
+    Map<String, String> rules = new HashMap<>(before.summaries());
+    rules.putAll(after.summaries());
+    return new Comparison(after.version(), before.title(), after.title(), plans, rules);
   }
 
   public long mended() {

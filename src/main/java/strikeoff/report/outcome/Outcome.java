@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.document.PlanPath;
@@ -54,6 +56,11 @@ public record Outcome(
     List<Found> gone,
     String by,
     Optional<PointsGiven> points) {
+
+  /** The key {@code by}, of one line, plain or quoted. */
+  private static final Pattern BY =
+      Pattern.compile(
+          "by:[ \\t]+(?:[\"']([^\"'\\\\]{1,200})[\"']|([^\"'#&*!|>{\\[%@`][^#]{0,199}?))\\s*(?:#.*)?");
 
   /** A plan that no policy file applied to. */
   public Outcome(
@@ -124,6 +131,7 @@ public record Outcome(
       figures = Optional.of(Figures.of(judged));
     } else if (checked instanceof Checked.Unreadable unreadable) {
       unreadable.problems().forEach(p -> mistakes.add(mistake(p, unreadable.lines())));
+      by = by(unreadable.lines());
     } else if (checked instanceof Checked.Failed failed) {
       failure = Optional.of(failed.what());
     }
@@ -146,6 +154,21 @@ public record Outcome(
         points);
   }
 
+  /** Whose it is: who made it, or else the folder it lies in. */
+  public String pupil() {
+    return pupil(by, file);
+  }
+
+  /**
+   * The same of a plan's own word and its file; {@code .} where neither tells.
+   *
+   * @param by who made it, as it says; may be empty
+   */
+  public static String pupil(String by, String file) {
+    String folder = file.contains("/") ? file.substring(0, file.lastIndexOf('/')) : ".";
+    return by.isEmpty() ? folder.substring(folder.lastIndexOf('/') + 1) : by;
+  }
+
   /** Ids of the rules that found something, or failed; empty if none judged it. */
   public Optional<Set<String>> heard() {
     if (figures.isEmpty()) {
@@ -155,6 +178,19 @@ public record Outcome(
     findings.forEach(found -> heard.add(found.rule()));
     failedRules.forEach(fault -> heard.add(fault.rule()));
     return Optional.of(heard);
+  }
+
+  /**
+   * Who made a plan that can't be read, where a line of it says so: it goes back to somebody too.
+   */
+  private static String by(List<String> lines) {
+    for (String line : lines) {
+      Matcher by = BY.matcher(line);
+      if (by.matches()) {
+        return by.group(1) == null ? by.group(2) : by.group(1);
+      }
+    }
+    return "";
   }
 
   /** The same at a place of a batch. */

@@ -57,6 +57,13 @@ public record Results(
     return byId;
   }
 
+  /** What each rule finds, in a few words, by its id. */
+  public Map<String, String> summaries() {
+    Map<String, String> summaries = new LinkedHashMap<>();
+    rules.forEach(rule -> summaries.put(rule.id(), rule.summary()));
+    return summaries;
+  }
+
   /** Own rules that found nothing in any of the plans, and failed on none, by id. */
   public List<String> silent() {
     Set<String> heard = new HashSet<>();

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * Two versions of a plan or of a batch, side by side.
  *
- * @param title what became what
+ * @param title what became what, each by as much of its name as tells them apart
  * @param overview a row for each plan; null for a single one
  */
 public record ComparePage(
@@ -26,6 +26,8 @@ public record ComparePage(
    * One plan.
    *
    * @param id for links within the page
+   * @param before the old version's own page, relative; empty if there is none
+   * @param after the new version's, likewise
    * @param verdict a class for the style sheet
    * @param remark what the findings can't tell; may be empty
    * @param changes table of figures; null if none changed
@@ -34,6 +36,8 @@ public record ComparePage(
       String id,
       String name,
       String title,
+      String before,
+      String after,
       String verdict,
       String verdictWords,
       String remark,
@@ -56,10 +60,19 @@ public record ComparePage(
   /**
    * A finding, or a mistake of a file that can't be read.
    *
-   * @param severity a class for the style sheet; empty for a mistake
+   * @param severity its word; empty for a mistake
+   * @param look a class for the style sheet
    * @param shape its mark; null for a mistake
+   * @param summary what its rule finds, in a few words; empty for a mistake
    * @param remedy what to do; empty where nothing is left to do
    */
   public record Item(
-      String severity, Content shape, String rule, String place, String message, String remedy) {}
+      String severity,
+      String look,
+      Content shape,
+      String rule,
+      String summary,
+      String place,
+      String message,
+      String remedy) {}
 }

@@ -71,8 +71,10 @@ public record IndexPage(
    * A pupil's plans taken together.
    *
    * @param points what they get, of the full marks together; empty without marks
+   * @param link what the pupil gets back, relative; empty if it wasn't made
    */
-  public record Pupil(String name, int plans, int printable, int stops, int risks, String points) {}
+  public record Pupil(
+      String name, int plans, int printable, int stops, int risks, String points, String link) {}
 
   /** A rule to filter by, and how many plans it trips. */
   public record RuleChoice(String rule, int plans) {}
