@@ -59,7 +59,7 @@ public final class ClockChart {
       double x = x(scale, 60.0 * hour);
       layer.add(Svg.line(x, TOP - 8, x, height).with("class", "full"));
       if (hour < scale.toHour()) {
-        layer.add(Svg.text(x + 3, RunChart.LETTER, Moment.of(1, 60 * hour).clock()));
+        layer.add(Svg.text(x + 3, RunRows.LETTER, Moment.of(1, 60 * hour).clock()));
       }
     }
     return layer;
@@ -90,7 +90,7 @@ public final class ClockChart {
     String words =
         stretch.what().words() + ", " + clock(stretch.from()) + "–" + clock(stretch.to());
     String inside = stretch.what() == What.DRIES ? "dries" : firstWord(stretch.what());
-    if (FittedWords.fitting(length - 6, RunChart.LETTER) < inside.length()) {
+    if (FittedWords.fitting(length - 6, RunRows.LETTER) < inside.length()) {
       return bar.titled(words);
     }
     return Svg.of("g")

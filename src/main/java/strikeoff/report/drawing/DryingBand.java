@@ -14,7 +14,7 @@ import strikeoff.day.Reached;
  */
 final class DryingBand {
 
-  private static final double WET = RunChart.BAR;
+  private static final double WET = RunRows.BAR;
   private static final double FRAME_SAFE = 7;
 
   private DryingBand() {}
