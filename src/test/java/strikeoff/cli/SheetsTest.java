@@ -43,6 +43,17 @@ class SheetsTest {
   }
 
   @Test
+  void plansOfOneTitleAreToldApartOnPaper() throws IOException {
+    for (String of : List.of("monday", "tuesday")) {
+      Files.createDirectory(folder.resolve(of));
+      Files.copy(folder.resolve("border.yaml"), folder.resolve(of + "/border.yaml"));
+    }
+    check("monday", "tuesday", "--sheets", "wall");
+    assertThat(sheet("border.html")).content().contains(" · monday/border.yaml</bdi>");
+    assertThat(sheet("border-2.html")).content().contains(" · tuesday/border.yaml</bdi>");
+  }
+
+  @Test
   void aPlanThatCantBeReadLeavesNoOldSheets() throws IOException {
     check("border.yaml", "--sheets", "wall");
     Files.writeString(folder.resolve("border.yaml"), "plan: [");

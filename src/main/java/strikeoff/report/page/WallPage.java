@@ -12,9 +12,24 @@ import java.util.List;
 public record WallPage(
     Head head, String title, String file, List<MaterialsList> materials, List<Sheet> sheets) {
 
+  /** What is left of a longer name is its end, which tells plans apart. */
+  private static final int LONGEST_FILE = 40;
+
   public WallPage {
     materials = List.copyOf(materials);
     sheets = List.copyOf(sheets);
+  }
+
+  /** What each sheet is called by: plans of two folders may have one title. */
+  public String plan() {
+    String[] parts = file.split("/");
+    String last = parts.length < 2 ? file : parts[parts.length - 2] + "/" + parts[parts.length - 1];
+    int letters = last.codePointCount(0, last.length());
+    return title
+        + " · "
+        + (letters <= LONGEST_FILE
+            ? last
+            : "…" + last.substring(last.offsetByCodePoints(0, letters - LONGEST_FILE + 1)));
   }
 
   /**
