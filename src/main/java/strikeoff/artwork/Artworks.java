@@ -6,12 +6,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import strikeoff.artwork.FilmJoints.Film;
 import strikeoff.document.Bounds;
 import strikeoff.plan.Artwork;
+import strikeoff.plan.Joint;
 import strikeoff.units.Pair;
 
 /**
@@ -25,12 +30,18 @@ public final class Artworks {
   /** Of this plan, by all that is asked. */
   private final Map<Wanted, Looked> looked = new ConcurrentHashMap<>();
 
+  /** By what a picture of this plan was measured. */
+  private final Map<Wanted, Key> keys = new ConcurrentHashMap<>();
+
   /** Of all plans of a run. */
   private final Map<Key, PictureMeasures> measured;
 
-  private Artworks(Shelf shelf, Map<Key, PictureMeasures> measured) {
+  private final Map<List<Key>, Joint> joints;
+
+  private Artworks(Shelf shelf, Map<Key, PictureMeasures> measured, Map<List<Key>, Joint> joints) {
     this.shelf = shelf;
     this.measured = measured;
+    this.joints = joints;
   }
 
   /** What came of a picture. */
@@ -58,7 +69,7 @@ public final class Artworks {
 
   /** Of a plan that lies in no folder, as one from standard input. */
   public static Artworks nowhere() {
-    return new Artworks(Shelf.NONE, new ConcurrentHashMap<>());
+    return new Artworks(Shelf.NONE, new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
   }
 
   /**
@@ -69,7 +80,7 @@ public final class Artworks {
     Path folder = plan.toAbsolutePath().getParent();
     Shelf there =
         folder != null && Files.isRegularFile(plan) ? new FolderShelf(folder) : Shelf.NONE;
-    return there.equals(shelf) ? this : new Artworks(there, measured);
+    return there.equals(shelf) ? this : new Artworks(there, measured, joints);
   }
 
   /**
@@ -78,7 +89,7 @@ public final class Artworks {
    * @param folder of its resources, between slashes
    */
   public Artworks packaged(String folder) {
-    return new Artworks(new PackagedShelf(folder), measured);
+    return new Artworks(new PackagedShelf(folder), measured, joints);
   }
 
   /**
@@ -145,11 +156,78 @@ public final class Artworks {
               wanted.size());
       PictureMeasures one = measured.get(key);
       if (one == null) {
-        one = PictureMeasures.of(picture, wanted, placing);
+        one = PictureMeasures.of(points(picture, wanted, placing), wanted);
         measured.put(key, one);
       }
+      keys.put(wanted, key);
       return new Looked.Seen(one.artwork(wanted, placing), points);
     }
+  }
+
+  private static OpenPoints points(Picture picture, Wanted wanted, Placing placing)
+      throws IOException, UnreadablePicture {
+    OpenPoints points = new OpenPoints(picture, placing.alongMargin(), placing.acrossMargin());
+    picture.read(wanted.prints(), points);
+    return points;
+  }
+
+  /**
+   * How films meet that were looked at and lie on one rectangle.
+   *
+   * @param films by the number of their separation
+   * @param pairs of such numbers, the films to compare
+   * @return of each pair that could be compared: films of different grids can't be
+   */
+  public List<Joint> joints(Map<Integer, Wanted> films, List<int[]> pairs, Bounds bounds) {
+    Map<Wanted, Film> read = new HashMap<>();
+    List<Joint> all = new ArrayList<>();
+    for (int[] pair : pairs) {
+      joint(films.get(pair[0]), films.get(pair[1]), read, bounds)
+          .ifPresent(joint -> all.add(joint.between(pair[0], pair[1])));
+    }
+    return all;
+  }
+
+  private Optional<Joint> joint(Wanted one, Wanted other, Map<Wanted, Film> read, Bounds bounds) {
+    List<Key> both = List.of(keys.get(one), keys.get(other));
+    PictureMeasures grid = measured.get(both.get(0));
+    PictureMeasures others = measured.get(both.get(1));
+    if (grid.columns() != others.columns() || grid.rows() != others.rows()) {
+      return Optional.empty();
+    }
+    if (!joints.containsKey(both)) {
+      Optional<Film> first = film(one, read, bounds);
+      Optional<Film> second = film(other, read, bounds);
+      if (first.isEmpty() || second.isEmpty()) {
+        return Optional.empty();
+      }
+      joints.put(
+          both,
+          FilmJoints.of(
+              first.get(),
+              second.get(),
+              one.size().along().mm() / grid.columns(),
+              one.size().across().mm() / grid.rows()));
+    }
+    return Optional.of(joints.get(both));
+  }
+
+  /** Each is read once for all its pairs; empty if it went or changed meanwhile. */
+  private Optional<Film> film(Wanted wanted, Map<Wanted, Film> read, Bounds bounds) {
+    if (!read.containsKey(wanted)) {
+      try (InputStream in = shelf.open(wanted.file(), bounds.artworkMib())) {
+        Picture picture = Pictures.head(in);
+        PictureMeasures known = measured.get(keys.get(wanted));
+        Bits bits = points(picture, wanted, Placing.of(picture, wanted)).bits();
+        if (bits.columns() != known.columns() || bits.rows() != known.rows()) {
+          return Optional.empty();
+        }
+        read.put(wanted, Film.of(bits, wanted.wrong()));
+      } catch (IOException | UnreadablePicture e) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(read.get(wanted));
   }
 
   private static UnreadablePicture tooLarge(Picture picture, String bound) {

@@ -68,6 +68,19 @@ final class Bits {
     return count;
   }
 
+  /** How many runs all rows have together. */
+  long runs() {
+    long runs = 0;
+    for (int y = 0; y < rows; y++) {
+      long before = 0;
+      for (int i = y * wordsPerRow; i < (y + 1) * wordsPerRow; i++) {
+        runs += Long.bitCount(words[i] & ~(words[i] << 1 | before));
+        before = words[i] >>> Long.SIZE - 1;
+      }
+    }
+    return runs;
+  }
+
   /** How many are set in a row. */
   int count(int y) {
     int count = 0;
@@ -132,6 +145,22 @@ final class Bits {
     return columns;
   }
 
+  /** The next column after one that differs from it; the number of columns if none does. */
+  int change(int from, int y) {
+    return next(from, y, !get(from, y));
+  }
+
+  /** The same seen from its back. */
+  Bits mirrored() {
+    Bits mirrored = new Bits(columns, rows);
+    for (int y = 0; y < rows; y++) {
+      for (int word = 0; word < wordsPerRow; word++) {
+        mirrored.words[y * wordsPerRow + word] = mirrored(y, word);
+      }
+    }
+    return mirrored;
+  }
+
   /** The same with columns for rows. */
   Bits turned() {
     Bits turned = new Bits(rows, columns);
@@ -174,13 +203,17 @@ final class Bits {
     for (int y = 0; y < rows; y++) {
       for (int word = 0; word < wordsPerRow; word++) {
         long here = words[y * wordsPerRow + word];
-        // The last bits of the last word lie beyond the row, and so does their image.
-        long mirrored = Long.reverse(bitsFrom(y, columns - ((word + 1) << 6)));
+        long mirrored = mirrored(y, word);
         one += Long.bitCount(here ^ mirrored);
         any += Long.bitCount(here | mirrored);
       }
     }
     return any == 0 ? 0 : (double) one / any;
+  }
+
+  /** A word of a row's mirror image. What lies beyond the row is nothing in both. */
+  private long mirrored(int y, int word) {
+    return Long.reverse(bitsFrom(y, columns - ((word + 1) << 6)));
   }
 
   /** The 64 points of a row from a column on, which may lie before its first one. */

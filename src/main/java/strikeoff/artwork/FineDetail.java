@@ -10,6 +10,11 @@ import strikeoff.units.Length;
 /** The finest lines and gaps of a picture, its points and its specks. */
 final class FineDetail {
 
+  /**
+   * More are a texture, which has neither lines nor specks: A2 closely hatched has half of them.
+   */
+  private static final long MOST_RUNS = 10_000_000;
+
   private final double point;
   private final int columns;
   private final int rows;
@@ -51,7 +56,7 @@ final class FineDetail {
     }
   }
 
-  private FineDetail(Bits bits, double along, double across) {
+  private FineDetail(Bits bits, Bits turned, double along, double across) {
     this.point = Math.max(along, across);
     this.columns = bits.columns();
     this.rows = bits.rows();
@@ -59,7 +64,7 @@ final class FineDetail {
     this.flat = new Pass(across, along);
     this.specks = new Specks(along * across);
     upright.over(bits, specks::row);
-    flat.over(bits.turned(), runs -> {});
+    flat.over(turned, runs -> {});
   }
 
   /**
@@ -68,18 +73,24 @@ final class FineDetail {
    * @param along mm from one point of a row to the next, on the cloth
    * @param across mm from one row to the next
    * @param wrong true if it is seen through its back
+   * @return empty if it is a texture all over
    */
-  static Fine of(Bits bits, double along, double across, boolean wrong) {
-    FineDetail detail = new FineDetail(bits, along, across);
+  static Optional<Fine> of(Bits bits, double along, double across, boolean wrong) {
+    Bits turned = bits.turned();
+    if (bits.runs() > MOST_RUNS || turned.runs() > MOST_RUNS) {
+      return Optional.empty();
+    }
+    FineDetail detail = new FineDetail(bits, turned, along, across);
     Widths lines = detail.upright.lines;
     Widths others = detail.flat.lines;
-    return new Fine(
-        new Length(detail.point),
-        detail.finest(lines, others, along, across, wrong),
-        detail.finest(detail.upright.gaps, detail.flat.gaps, along, across, wrong),
-        (int) Math.round(lines.tips() + others.tips()),
-        lines.tipLength() + others.tipLength(),
-        detail.specks.byArea());
+    return Optional.of(
+        new Fine(
+            new Length(detail.point),
+            detail.finest(lines, others, along, across, wrong),
+            detail.finest(detail.upright.gaps, detail.flat.gaps, along, across, wrong),
+            (int) Math.round(lines.tips() + others.tips()),
+            lines.tipLength() + others.tipLength(),
+            detail.specks.byArea()));
   }
 
   private Optional<Finest> finest(

@@ -1,6 +1,5 @@
 package strikeoff.artwork;
 
-import java.io.IOException;
 import java.util.Optional;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Artwork.Fine;
@@ -28,13 +27,10 @@ record PictureMeasures(
     int top,
     int right,
     int bottom,
-    Fine fine,
+    Optional<Fine> fine,
     double mirrorApart) {
 
-  static PictureMeasures of(Picture picture, Wanted wanted, Placing placing)
-      throws IOException, UnreadablePicture {
-    OpenPoints exposure = new OpenPoints(picture, placing.alongMargin(), placing.acrossMargin());
-    picture.read(wanted.prints(), exposure);
+  static PictureMeasures of(OpenPoints exposure, Wanted wanted) {
     Bits bits = exposure.bits();
     int[] around = bits.around();
     return new PictureMeasures(

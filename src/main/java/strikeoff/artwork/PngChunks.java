@@ -15,6 +15,9 @@ final class PngChunks implements AutoCloseable {
   private static final int AT_ONCE = 1 << 16;
   private static final long LONGEST = Integer.MAX_VALUE;
 
+  /** Files of 64 MiB in parts of 1 KiB have fewer. */
+  private static final int MOST_PARTS = 100_000;
+
   private final ByteSource in;
   private final Inflater inflater = new Inflater();
   private final byte[] packed = new byte[AT_ONCE];
@@ -29,6 +32,8 @@ final class PngChunks implements AutoCloseable {
 
   private boolean more = true;
 
+  private int parts;
+
   PngChunks(ByteSource in) {
     this.in = in;
   }
@@ -37,6 +42,9 @@ final class PngChunks implements AutoCloseable {
   String next() throws IOException, UnreadablePicture {
     if (!type.isEmpty()) {
       pass();
+    }
+    if (++parts > MOST_PARTS) {
+      throw new UnreadablePicture("this PNG file is in too many parts; save it again");
     }
     left = in.four();
     if (left > LONGEST) {

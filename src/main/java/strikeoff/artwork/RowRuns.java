@@ -44,7 +44,7 @@ final class RowRuns {
     }
   }
 
-  private void add(int first, int end) {
+  void add(int first, int end) {
     if (count == from.length) {
       from = Arrays.copyOf(from, 2 * count);
       to = Arrays.copyOf(to, 2 * count);

@@ -19,7 +19,7 @@ import strikeoff.units.Share;
  * @param printed share of its points that take paste
  * @param tones how dark its points are
  * @param reach where it prints; empty if it prints nowhere
- * @param fine what is fine in it
+ * @param fine what is fine in it; empty if it is a texture all over
  * @param mirrorApart how much of it and its mirror image is printed in one of them alone
  * @param stated printed area that the plan states besides; empty if it leaves that to the picture
  */
@@ -32,7 +32,7 @@ public record Artwork(
     Share printed,
     Tones tones,
     Optional<Reach> reach,
-    Fine fine,
+    Optional<Fine> fine,
     Share mirrorApart,
     Optional<Stated> stated) {
 
@@ -86,11 +86,9 @@ public record Artwork(
    */
   public record Finest(Length width, Length over, Length x, Length y) {}
 
-  /** What is fine in it; empty where more is grey than that, since grey has no edges. */
+  /** What is fine in it; empty also where more is grey than that, since grey has no edges. */
   public Optional<Fine> fine(Share greyFrom, Share greyTo, Share greyMost) {
-    return tones.between(greyFrom, greyTo).compareTo(greyMost) > 0
-        ? Optional.empty()
-        : Optional.of(fine);
+    return tones.between(greyFrom, greyTo).compareTo(greyMost) > 0 ? Optional.empty() : fine;
   }
 
   /**

@@ -12,12 +12,25 @@ import strikeoff.units.Length;
  *
  * @param length of the design's bounding rectangle along x
  * @param width of it along y
+ * @param joints how its films meet, as far as they were compared
  */
 public record Design(
-    String name, Length length, Length width, List<Separation> separations, PlanPath path) {
+    String name,
+    Length length,
+    Length width,
+    List<Separation> separations,
+    List<Joint> joints,
+    PlanPath path) {
 
   public Design {
     separations = List.copyOf(separations);
+    joints = List.copyOf(joints);
+  }
+
+  /** One whose films, if it has any, were not compared. */
+  public Design(
+      String name, Length length, Length width, List<Separation> separations, PlanPath path) {
+    this(name, length, width, separations, List.of(), path);
   }
 
   /** How long it is along x once it is turned: that of the rectangle around what is seen. */

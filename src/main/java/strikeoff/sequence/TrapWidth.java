@@ -6,10 +6,12 @@ import strikeoff.evidence.Evidence;
 import strikeoff.units.Length;
 
 /**
- * The narrowest trap that a design's plan states.
+ * The narrowest trap of a design, by its films, or else by what the plan states.
  *
  * @param pastes of the separations that have it
  * @param trap how far it overlaps the colours it adjoins
+ * @param doubt how much wider or narrower it may be: a point of the films that it was measured on;
+ *     nothing if the plan states it
  * @param railed true if frames go against a rail and stops, false if they are laid by eye
  * @param tolerance how far a frame can be off on this table
  */
@@ -17,6 +19,7 @@ public record TrapWidth(
     String design,
     List<String> pastes,
     Length trap,
+    Length doubt,
     boolean railed,
     Length tolerance,
     List<String> marks,
@@ -26,6 +29,11 @@ public record TrapWidth(
   public TrapWidth {
     pastes = List.copyOf(pastes);
     marks = List.copyOf(marks);
+  }
+
+  /** True if it is narrower than the tolerance, whatever the doubt. */
+  public boolean narrow() {
+    return trap.plus(doubt).finerThan(tolerance.mm());
   }
 
   /** What is missing to the tolerance; negative if the trap is wider. */

@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import strikeoff.evidence.Evidence;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Design;
@@ -37,7 +38,13 @@ final class Traps {
                 placements,
                 unstated.isEmpty() ? design.path() : unstated.get(1).path()));
       }
-      if (!placements.isEmpty() && design.separations().size() > 1 && !trapped.isEmpty()) {
+      Optional<TrapWidth> measured = measured(design, railed, tolerance, placements);
+      if (!placements.isEmpty() && measured.isPresent()) {
+        facts.add(measured.get());
+      } else if (!placements.isEmpty()
+          && design.joints().isEmpty()
+          && design.separations().size() > 1
+          && !trapped.isEmpty()) {
         Separation narrowest =
             trapped.stream().min(Comparator.comparing(s -> s.trap().get())).orElseThrow();
         Length trap = narrowest.trap().get();
@@ -50,6 +57,7 @@ final class Traps {
                     .distinct()
                     .toList(),
                 trap,
+                new Length(0),
                 railed,
                 tolerance,
                 placements,
@@ -59,6 +67,36 @@ final class Traps {
     return facts;
   }
 
+  /** The narrowest lap of two films. */
+  private static Optional<TrapWidth> measured(
+      Design design, boolean railed, Length tolerance, List<String> placements) {
+    return design.joints().stream()
+        .filter(joint -> joint.lap().isPresent())
+        .min(Comparator.comparing(joint -> joint.lap().get().width()))
+        .map(
+            joint -> {
+              Separation one = design.separations().get(joint.one() - 1);
+              Separation other = design.separations().get(joint.other() - 1);
+              return new TrapWidth(
+                  design.name(),
+                  List.of(one.paste(), other.paste()),
+                  joint.lap().get().width(),
+                  joint.point(),
+                  railed,
+                  tolerance,
+                  placements,
+                  other.path().key("artwork"));
+            });
+  }
+
+  private static boolean compared(Design design, Separation one, Separation other) {
+    return design.joints().stream()
+        .anyMatch(
+            joint ->
+                joint.one() == Math.min(one.number(), other.number())
+                    && joint.other() == Math.max(one.number(), other.number()));
+  }
+
   /** Those that can adjoin another of them and have no trap, neither they nor the other one. */
   private static List<Separation> unstated(Design design) {
     List<Separation> open = design.separations().stream().filter(s -> s.trap().isEmpty()).toList();
@@ -66,7 +104,12 @@ final class Traps {
     return open.stream()
         .filter(
             one ->
-                open.stream().anyMatch(other -> !(one.key() && other.key()) && adjoins(one, other)))
+                open.stream()
+                    .anyMatch(
+                        other ->
+                            !(one.key() && other.key())
+                                && !compared(design, one, other)
+                                && adjoins(one, other)))
         .toList();
   }
 

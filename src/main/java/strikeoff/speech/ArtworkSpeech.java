@@ -2,9 +2,11 @@ package strikeoff.speech;
 
 import strikeoff.artwork.facts.ArtworksApart;
 import strikeoff.artwork.facts.LineInPoints;
+import strikeoff.artwork.facts.OpenJoint;
 import strikeoff.artwork.facts.SizeOfArtwork;
 import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.ToneOfArtwork;
+import strikeoff.plan.Artwork.Finest;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.MeasureKind;
@@ -67,6 +69,32 @@ public final class ArtworkSpeech {
 
   private static String printed(Area area, Share share, Measures units) {
     return toTenths(area, units) + " (" + share.text() + ")";
+  }
+
+  /** The bare ground between two colours. */
+  public static String gapText(OpenJoint joint, Measures units) {
+    return joint.gap().map(gap -> gap.width().text(units)).orElse("");
+  }
+
+  public static String gapOver(OpenJoint joint, Measures units) {
+    return joint.gap().map(gap -> gap.over().roundedUp(units)).orElse("");
+  }
+
+  /** Where to look for it. */
+  public static String gapAt(OpenJoint joint, Measures units) {
+    return joint.gap().map(gap -> place(gap, units)).orElse("");
+  }
+
+  public static String table(OpenJoint joint) {
+    return SequenceSpeech.laid(joint.railed());
+  }
+
+  /** A place on a separation. */
+  static String place(Finest finest, Measures units) {
+    return finest.x().text(units)
+        + " from the left and "
+        + finest.y().text(units)
+        + " from the near edge";
   }
 
   /** How many points, in words of people. */

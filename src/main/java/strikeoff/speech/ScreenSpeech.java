@@ -72,14 +72,7 @@ public final class ScreenSpeech {
 
   /** Where to look for it. */
   public static String gapAt(FineOnMesh fine, Measures units) {
-    return fine.gap()
-        .map(
-            gap ->
-                gap.x().text(units)
-                    + " from the left and "
-                    + gap.y().text(units)
-                    + " from the near edge")
-        .orElse("");
+    return fine.gap().map(gap -> ArtworkSpeech.place(gap, units)).orElse("");
   }
 
   /** The thread that was taken, to be written. */

@@ -58,6 +58,11 @@ class ExampleFilmsTest {
         .png();
   }
 
+  /** A field from so far to so far, at 254 points an inch, ten to the millimetre. */
+  private static byte[] half(double from, double to) {
+    return small(254).with((x, y) -> x > from && x < to && y > 8 && y < 42).png();
+  }
+
   private static byte[] wedges(double degrees) {
     return small(600)
         .with(Drawn.wedge(12, 3, 42, degrees, 90))
@@ -107,6 +112,12 @@ class ExampleFilmsTest {
     films.put("specks/dusty.png", dusty());
     films.put("film-too-coarse/coarse.png", line(150));
     films.put("film-too-coarse/fine.png", line(600));
+    for (String rule : new String[] {"colours-do-not-meet", "colours-butt"}) {
+      films.put(rule + "/left.png", half(5, 25));
+      films.put(rule + "/lapped.png", half(23, 45));
+    }
+    films.put("colours-do-not-meet/apart.png", half(25.5, 45));
+    films.put("colours-butt/touching.png", half(25, 45));
     return films;
   }
 

@@ -23,7 +23,7 @@ class FineDetailTest {
     Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(Tone.DARK, open);
-    return FineDetail.of(open.bits(), 25.4 / perInch, 25.4 / perInch, false);
+    return FineDetail.of(open.bits(), 25.4 / perInch, 25.4 / perInch, false).orElseThrow();
   }
 
   /** A bar in the middle of a film, a little off the points' grid. */
@@ -143,6 +143,18 @@ class FineDetailTest {
     double area = open.bits().count() * Math.pow(25.4 / 600, 2);
     double exact = Math.PI * diameter * diameter / 4;
     assertThat(area).isBetween(exact * (1 - share), exact * (1 + share));
+  }
+
+  @Test
+  void ofATextureNothingFineIsMeasured() {
+    Bits bits = new Bits(6400, 6400);
+    for (int y = 0; y < bits.rows(); y++) {
+      for (int x = y & 1; x < bits.columns(); x += 2) {
+        bits.set(x, y);
+      }
+    }
+    assertThat(bits.runs()).isEqualTo(6400L * 3200);
+    assertThat(FineDetail.of(bits, 0.042, 0.042, false)).isEmpty();
   }
 
   @Test

@@ -145,7 +145,9 @@ class PictureReadingTest {
     Placing placing = Placing.of(picture, wanted);
     assertThat(placing.alongMargin()).isEqualTo(50);
     assertThat(placing.says().orElseThrow().along().mm()).isEqualTo(30);
-    var artwork = PictureMeasures.of(picture, wanted, placing).artwork(wanted, placing);
+    OpenPoints open = new OpenPoints(picture, placing.alongMargin(), placing.acrossMargin());
+    picture.read(Tone.DARK, open);
+    var artwork = PictureMeasures.of(open, wanted).artwork(wanted, placing);
     // Left of the margin's end stands less than one point; seen through its back it lies right.
     assertThat(artwork.reach().orElseThrow().right().mm()).isEqualTo(30);
     assertThat(artwork.reach().orElseThrow().near().mm()).isEqualTo(0);

@@ -36,6 +36,7 @@ public final class ArtworkFacts {
       List<SizeOfArtwork> sizes = SizeOfArtwork.of(design, railed, tolerance);
       facts.addAll(sizes);
       ArtworksApart.of(sizes).ifPresent(facts::add);
+      design.joints().forEach(j -> facts.add(OpenJoint.of(design, j, railed, tolerance)));
     }
     return facts;
   }

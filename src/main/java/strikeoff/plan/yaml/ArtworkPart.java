@@ -1,18 +1,26 @@
 package strikeoff.plan.yaml;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.artwork.Artworks.Looked;
 import strikeoff.artwork.Wanted;
+import strikeoff.document.PlanPath;
 import strikeoff.plan.Artwork;
+import strikeoff.plan.Design;
+import strikeoff.plan.Joint;
+import strikeoff.policy.Limits;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Pair;
 import strikeoff.units.Parsed;
 import strikeoff.units.Quantities;
 import strikeoff.units.Script;
+import strikeoff.units.Share;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.ValueKinds;
@@ -37,7 +45,16 @@ final class ArtworkPart {
 
   private static final Map<String, Boolean> READS = Map.of("right", false, "wrong", true);
 
+  /** Films of a design that are compared, two by two: ten films have so many pairs. */
+  private static final int MOST_PAIRS = 45;
+
+  /** Wider gaps are none between two colours, in mm. */
+  private static final double FAR = 4;
+
   private final Draft draft;
+
+  /** What was asked of each separation's film. */
+  private final Map<PlanPath, Wanted> wanted = new HashMap<>();
 
   /** Names of pictures that were counted, each once. */
   private final Set<String> counted = new HashSet<>();
@@ -76,19 +93,16 @@ final class ArtworkPart {
       return Optional.empty();
     }
     // Where another key has a mistake the film is looked at all the same: it may have one too.
-    Looked looked =
-        draft
-            .artworks()
-            .look(
-                new Wanted(
-                    file.get(),
-                    prints.orElse(Artwork.Tone.DARK),
-                    wrong.orElse(false),
-                    resolution,
-                    margin.orElse(new Length(0)),
-                    size),
-                draft.bounds(),
-                counted.contains(file.get()) ? Long.MAX_VALUE : pointsLeft);
+    Wanted one =
+        new Wanted(
+            file.get(),
+            prints.orElse(Artwork.Tone.DARK),
+            wrong.orElse(false),
+            resolution,
+            margin.orElse(new Length(0)),
+            size);
+    long left = counted.contains(file.get()) ? Long.MAX_VALUE : pointsLeft;
+    Looked looked = draft.artworks().look(one, draft.bounds(), left);
     if (looked instanceof Looked.Refused refused) {
       f.wrong("artwork", refused.why());
       return Optional.empty();
@@ -97,7 +111,50 @@ final class ArtworkPart {
     if (counted.add(file.get())) {
       pointsLeft -= seen.points();
     }
+    wanted.put(f.path(), one);
     return Optional.of(seen.artwork());
+  }
+
+  /** How the films of a design meet, where they lie on one rectangle and near to each other. */
+  List<Joint> joints(List<Design.Separation> separations) {
+    List<int[]> pairs = new ArrayList<>();
+    Map<Integer, Wanted> films = new HashMap<>();
+    for (Design.Separation other : separations) {
+      for (Design.Separation one : separations.subList(0, other.number() - 1)) {
+        if (pairs.size() < MOST_PAIRS && canMeet(one, other)) {
+          pairs.add(new int[] {one.number(), other.number()});
+          films.put(one.number(), wanted.get(one.path()));
+          films.put(other.number(), wanted.get(other.path()));
+        }
+      }
+    }
+    return pairs.isEmpty() ? List.of() : draft.artworks().joints(films, pairs, draft.bounds());
+  }
+
+  private boolean canMeet(Design.Separation one, Design.Separation other) {
+    return !one.paste().equals(other.paste())
+        && one.x().equals(other.x())
+        && one.y().equals(other.y())
+        && one.length().equals(other.length())
+        && one.width().equals(other.width())
+        && edged(one).flatMap(a -> edged(other).filter(b -> near(a, b))).isPresent();
+  }
+
+  /** Where a film prints; empty without one, and where it is grey, since grey has no edges. */
+  private Optional<Artwork.Reach> edged(Design.Separation separation) {
+    Limits.Artwork limits = draft.policy().artwork();
+    Share most = new Share(limits.greyMost().amount());
+    return separation
+        .artwork()
+        .filter(a -> a.fine(limits.greyFrom(), limits.greyTo(), most).isPresent())
+        .flatMap(Artwork::reach);
+  }
+
+  private static boolean near(Artwork.Reach a, Artwork.Reach b) {
+    return a.left().mm() < b.right().mm() + FAR
+        && b.left().mm() < a.right().mm() + FAR
+        && a.near().mm() < b.far().mm() + FAR
+        && b.near().mm() < a.far().mm() + FAR;
   }
 
   /** Points a millimetre. */

@@ -48,7 +48,9 @@ final class DesignPart {
             "separations",
             Lists.of("a separation", i -> separation(i, size, sized), "screen", "paste"));
     f.done();
-    return new Design(item.name(), size.along(), size.across(), numbered(separations), f.path());
+    List<Design.Separation> numbered = numbered(separations);
+    return new Design(
+        item.name(), size.along(), size.across(), numbered, artworks.joints(numbered), f.path());
   }
 
   private static List<Design.Separation> numbered(List<Design.Separation> list) {

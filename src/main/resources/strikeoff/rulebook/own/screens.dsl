@@ -52,3 +52,6 @@
 [condition][artwork.facts.LineInPoints]a film has a finest line=LineInPoints()
 [condition][artwork.facts.LineInPoints]- finer than {length}=line.base() < {length}
 [condition][artwork.facts.LineInPoints]- of fewer than {number} points of the film=points < {number}
+[condition][artwork.facts.OpenJoint]two films were compared=OpenJoint()
+[condition][artwork.facts.OpenJoint]- that leave less than {length} of ground between their colours=gapMm < {length}
+[condition][artwork.facts.OpenJoint]- that meet edge to edge over more than {length}=butt.base() > {length}

@@ -1,0 +1,127 @@
+package strikeoff.artwork;
+
+import java.util.Optional;
+import strikeoff.document.GivenUp;
+import strikeoff.plan.Artwork.Finest;
+import strikeoff.plan.Joint;
+import strikeoff.units.Length;
+
+/**
+ * How the prints of two films meet. A lap with one of them alone on its one side and the other
+ * alone on its other side is a trap; with the same on both sides one just crosses the other. Bare
+ * ground between them is a gap. Else they butt.
+ */
+final class FilmJoints {
+
+  private static final int NEITHER = 0;
+  private static final int ONE = 1;
+  private static final int OTHER = 2;
+  private static final int BOTH = 3;
+
+  private final Bits one;
+  private final Bits other;
+  private final Widths laps;
+  private final Widths gaps;
+  private long butts;
+
+  private FilmJoints(Bits one, Bits other, double along, double across) {
+    this.one = one;
+    this.other = other;
+    this.laps = new Widths(along, across);
+    this.gaps = new Widths(along, across);
+  }
+
+  /** A film's points, upright and turned; seen from the right side. */
+  record Film(Bits bits, Bits turned) {
+
+    static Film of(Bits bits, boolean wrong) {
+      Bits right = wrong ? bits.mirrored() : bits;
+      return new Film(right, right.turned());
+    }
+  }
+
+  /**
+   * Measures two films of one size.
+   *
+   * @param along mm from one point of a row to the next, on the cloth
+   * @param across mm from one row to the next
+   */
+  static Joint of(Film one, Film other, double along, double across) {
+    FilmJoints upright = new FilmJoints(one.bits(), other.bits(), along, across);
+    upright.follow();
+    FilmJoints flat = new FilmJoints(one.turned(), other.turned(), across, along);
+    flat.follow();
+    double point = Math.max(along, across);
+    int rows = one.bits().rows();
+    return new Joint(
+        1,
+        2,
+        new Length(point),
+        finest(upright.laps, flat.laps, along, across, rows, point),
+        finest(upright.gaps, flat.gaps, along, across, rows, point),
+        // Steps of a straight edge, along and across, are the sides of a triangle.
+        new Length(Math.hypot(upright.butts * across, flat.butts * along)));
+  }
+
+  private static Optional<Finest> finest(
+      Widths upright, Widths flat, double along, double across, int rows, double point) {
+    if (!upright.any() && !flat.any()) {
+      return Optional.empty();
+    }
+    boolean standing = upright.finest() <= flat.finest();
+    double width = Math.min(upright.finest(), flat.finest());
+    return Optional.of(
+        new Finest(
+            new Length(width),
+            new Length(upright.upTo(width + point) + flat.upTo(width + point)),
+            new Length((standing ? upright.x() : flat.y()) * along),
+            new Length((rows - (standing ? upright.y() : flat.x())) * across)));
+  }
+
+  private void follow() {
+    Strokes lapped = new Strokes(laps.mostPoints(), laps.fewestRows(), laps::take);
+    Strokes bare = new Strokes(gaps.mostPoints(), gaps.fewestRows(), gaps::take);
+    RowRuns lap = new RowRuns();
+    RowRuns gap = new RowRuns();
+    for (int y = 0; y <= one.rows(); y++) {
+      GivenUp.ifAsked();
+      lap.clear();
+      gap.clear();
+      if (y < one.rows()) {
+        row(y, lap, gap);
+      }
+      lap = lapped.row(y, lap);
+      gap = bare.row(y, gap);
+    }
+  }
+
+  /** Goes over a row, stretch by stretch of what is the same. */
+  private void row(int y, RowRuns lap, RowRuns gap) {
+    int before = NEITHER;
+    int here = kind(0, y);
+    for (int from = 0; from < one.columns(); ) {
+      int to = Math.min(one.change(from, y), other.change(from, y));
+      int next = to < one.columns() ? kind(to, y) : NEITHER;
+      if (here == BOTH && apart(before, next)) {
+        lap.add(from, to);
+      } else if (here == NEITHER && apart(before, next)) {
+        gap.add(from, to);
+      }
+      if (apart(here, next)) {
+        butts++;
+      }
+      before = here;
+      here = next;
+      from = to;
+    }
+  }
+
+  /** True if one of them stands here alone, and the other alone there. */
+  private static boolean apart(int here, int there) {
+    return here == ONE && there == OTHER || here == OTHER && there == ONE;
+  }
+
+  private int kind(int x, int y) {
+    return (one.get(x, y) ? ONE : 0) | (other.get(x, y) ? OTHER : 0);
+  }
+}

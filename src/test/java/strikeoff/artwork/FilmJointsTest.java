@@ -1,0 +1,101 @@
+package strikeoff.artwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import strikeoff.artwork.Drawn.Shape;
+import strikeoff.artwork.FilmJoints.Film;
+import strikeoff.plan.Artwork.Tone;
+import strikeoff.plan.Joint;
+
+/** Joints of figures that anybody can work out, by plain geometry. */
+class FilmJointsTest {
+
+  private static final double POINT = 25.4 / 600;
+
+  private static Film bits(Shape shape) throws Exception {
+    Drawn drawn = new Drawn(26, 26, 600).with(shape);
+    Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
+    OpenPoints open = new OpenPoints(picture, 0, 0);
+    picture.read(Tone.DARK, open);
+    return Film.of(open.bits(), false);
+  }
+
+  /** Two fields of 6 x 8 mm side by side, at a turn, so far over each other. */
+  private static Joint fields(double lap, double degrees) throws Exception {
+    double out = 3 - lap / 2;
+    double x = out * Math.cos(Math.toRadians(degrees));
+    double y = out * Math.sin(Math.toRadians(degrees));
+    return FilmJoints.of(
+        bits(Drawn.bar(13.01 - x, 13.02 - y, 6, 8, degrees)),
+        bits(Drawn.bar(13.01 + x, 13.02 + y, 6, 8, degrees)),
+        POINT,
+        POINT);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 17, 45, 61, 90})
+  void aLapIsATrap(double degrees) throws Exception {
+    Joint joint = fields(0.8, degrees);
+    assertThat(joint.lap().orElseThrow().width().mm()).isBetween(0.8 - POINT, 0.8 + POINT);
+    assertThat(joint.gap()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 17, 45, 61, 90})
+  void groundBetweenThemIsAGap(double degrees) throws Exception {
+    Joint joint = fields(-0.3, degrees);
+    assertThat(joint.gap().orElseThrow().width().mm()).isBetween(0.3 - POINT, 0.3 + POINT);
+    assertThat(joint.lap()).isEmpty();
+    assertThat(joint.butt().mm()).isZero();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 90})
+  void fieldsThatTouchButt(double degrees) throws Exception {
+    // On the points' own grid, so that neither a lap nor a gap comes of rounding.
+    double edge = 300 * POINT;
+    boolean upright = degrees == 0;
+    Joint joint =
+        FilmJoints.of(
+            bits((x, y) -> in(upright ? x : y, edge - 6, edge) && in(upright ? y : x, 9, 17)),
+            bits((x, y) -> in(upright ? x : y, edge, edge + 6) && in(upright ? y : x, 9, 17)),
+            POINT,
+            POINT);
+    assertThat(joint.butt().mm()).isBetween(8 * 0.95, 8 * 1.05);
+    assertThat(joint.lap()).isEmpty();
+    assertThat(joint.gap()).isEmpty();
+  }
+
+  private static boolean in(double at, double from, double to) {
+    return at > from && at < to;
+  }
+
+  @Test
+  void anOutlineOverAColourIsNoTrapButOneAstrideItsEdgeIs() throws Exception {
+    Shape field = Drawn.bar(13, 13, 12, 12, 0);
+    Joint over = FilmJoints.of(bits(field), bits(Drawn.bar(13, 13, 8, 0.8, 30)), POINT, POINT);
+    assertThat(over.lap()).isEmpty();
+    // 1 mm wide, of which 0.48 mm lie on the field.
+    Joint astride =
+        FilmJoints.of(bits(field), bits(Drawn.bar(7.0 - 0.02, 13, 1, 10, 0)), POINT, POINT);
+    assertThat(astride.lap().orElseThrow().width().mm()).isBetween(0.48 - POINT, 0.48 + POINT);
+  }
+
+  @Test
+  void aFilmSeenThroughItsBackIsTurnedRight() throws Exception {
+    Drawn drawn = new Drawn(10.3, 4, 300).with(Drawn.bar(2, 2, 3, 2, 20));
+    Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
+    OpenPoints open = new OpenPoints(picture, 0, 0);
+    picture.read(Tone.DARK, open);
+    Bits mirrored = open.bits().mirrored();
+    for (int y = 0; y < drawn.rows(); y++) {
+      for (int x = 0; x < drawn.columns(); x++) {
+        assertThat(mirrored.get(x, y)).isEqualTo(drawn.isDark(drawn.columns() - 1 - x, y));
+      }
+    }
+  }
+}
