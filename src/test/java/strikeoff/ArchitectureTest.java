@@ -122,7 +122,11 @@ class ArchitectureTest {
   void eachLibraryHasItsPackage() {
     only("org.kie..", "strikeoff.rulebook..");
     only("org.drools..", "strikeoff.rulebook..");
-    only("com.fasterxml..", "strikeoff.report.json..");
+    only(
+        "com.fasterxml..",
+        "strikeoff.report.json..",
+        "strikeoff.plan.yaml..",
+        "strikeoff.studio..");
     only("org.yaml..", "strikeoff.yaml..");
     only("gg.jte..", "strikeoff.report..");
     only("picocli..", "strikeoff.cli..");

@@ -14,9 +14,9 @@ public final class Schemas {
     return plan(Checker.builtIn());
   }
 
-  /** The JSON Schema of a plan that may name what the checker's studio owns. */
+  /** The JSON Schema of a plan that may name what the checker's studio owns, with its defaults. */
   public static String plan(Checker checker) {
-    return PlanSchema.text(PolicyReader.builtIn(), checker.studio().stock());
+    return PlanSchema.text(checker.policy(), checker.studio().stock());
   }
 
   /**

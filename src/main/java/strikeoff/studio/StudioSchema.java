@@ -1,20 +1,16 @@
 package strikeoff.studio;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.yaml.PlanSchema;
+import strikeoff.plan.yaml.SchemaTree;
 import strikeoff.policy.Default;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
@@ -41,88 +37,86 @@ public final class StudioSchema {
    * @param others true if the studio may have rules besides, of families that aren't built in
    */
   public static String text(Policy builtIn, Collection<RuleInfo> rules, boolean others) {
-    String definitions = PlanSchema.definitions(builtIn);
-    String text = template();
-    text = entries(text, "limits", builtIn.limits().values(), StudioSchema::limit);
-    text = entries(text, "defaults", settable(builtIn), d -> standard(d).orElseThrow());
-    text = entries(text, "severities", rules, r -> rule(r, "severity"));
-    text = entries(text, "off", rules, r -> rule(r, "reason"));
-    return text.replace(
-            mark("rules"),
-            rules.stream().map(r -> PlanSchema.quoted(r.id())).collect(Collectors.joining(", ")))
-        .replace(
-            mark("families"),
-            rules.stream()
-                .map(RuleInfo::family)
-                .distinct()
-                .sorted()
-                .map(PlanSchema::quoted)
-                .collect(Collectors.joining(", ")))
-        .replace(mark("others"), PlanSchema.quoted(others ? otherFamilies(rules) : "^(?!)"))
-        .replace(mark("quantities") + ": true", quantities(builtIn))
-        .replace(
-            mark("definitions") + ": true",
-            definitions.substring(1, definitions.length() - 1).strip());
-  }
-
-  private static <T> String entries(
-      String text, String key, Collection<T> all, Function<T, String> entry) {
-    String properties =
-        all.stream()
-            .map(entry)
-            .collect(Collectors.joining(",\n        ", "\n        ", "\n      "));
-    return text.replace(mark(key) + ": true", properties);
-  }
-
-  private static String limit(Limit limit) {
-    String value = quantity(limit.value());
-    return entry(
-        limit.name(),
-        limit.why() + " Left out: " + limit.value().text() + " (" + limit.source() + ").",
-        "\"anyOf\": [{"
-            + value
-            + "}, {\"type\": \"object\", \"properties\": {\"value\": {"
-            + value
-            + "}, \"why\": {\"$ref\": \"#/$defs/why\"}, \"source\": {\"$ref\": \"#/$defs/source\"}},"
-            + " \"additionalProperties\": false, \"required\": [\"value\"]}]");
-  }
-
-  private static List<Default> settable(Policy builtIn) {
-    List<Default> settable = new ArrayList<>();
-    builtIn.defaults().values().stream()
-        .filter(d -> standard(d).isPresent())
-        .forEach(settable::add);
-    return settable;
-  }
-
-  private static Optional<String> standard(Default standard) {
-    String said = "Left out: " + standard.value() + " (" + standard.source() + ").";
-    if (standard.value().matches("yes|no")) {
-      return Optional.of(entry(standard.name(), said, "\"$ref\": \"#/$defs/yesNo\""));
+    List<String> families = rules.stream().map(RuleInfo::family).distinct().sorted().toList();
+    ObjectNode schema =
+        SchemaTree.read(
+            StudioSchema.class,
+            "studio-schema.json",
+            Map.of(
+                "rules",
+                rules.stream().map(RuleInfo::id).toList(),
+                "families",
+                families,
+                "others",
+                List.of(others ? otherThan(families) : "^(?!)")));
+    ObjectNode definitions = (ObjectNode) schema.get("$defs");
+    quantities(builtIn).forEach(definitions::set);
+    definitions.setAll(PlanSchema.definitions(builtIn));
+    ObjectNode limits = entries(schema, "limits");
+    builtIn.limits().values().forEach(l -> limits.set(l.name(), limit(l)));
+    ObjectNode defaults = entries(schema, "defaults");
+    for (Default standard : builtIn.defaults().values()) {
+      standard(standard).ifPresent(value -> defaults.set(standard.name(), value));
     }
-    return Quantities.parseAny(standard.value())
-        .toOptional()
-        .map(q -> entry(standard.name(), said, quantity(q)));
+    ObjectNode severities = entries(schema, "severities");
+    ObjectNode off = entries(schema, "off");
+    for (RuleInfo rule : rules) {
+      severities.set(
+          rule.id(), rule(rule, "What that counts as here.", "severity", rule.severity().text()));
+      off.set(rule.id(), rule(rule, "Why that isn't judged here.", "reason", "it is judged"));
+    }
+    SchemaTree.describe(schema);
+    return SchemaTree.text(schema);
   }
 
-  private static String rule(RuleInfo rule, String value) {
-    return entry(
-        rule.id(),
-        rule.summary() + ". Usually: " + rule.severity().text() + ".",
-        "\"$ref\": \"#/$defs/" + value + "\"");
+  private static ObjectNode entries(ObjectNode schema, String key) {
+    return ((ObjectNode) schema.get("properties").get(key)).putObject("properties");
   }
 
-  private static String entry(String name, String description, String schema) {
-    return PlanSchema.quoted(name)
-        + ": {\"description\": "
-        + PlanSchema.quoted(description.strip().replaceAll("\\s+", " "))
-        + ", "
-        + schema
-        + "}";
+  private static ObjectNode limit(Limit limit) {
+    String usual = limit.value().text() + " (" + limit.source() + ")";
+    ObjectNode described = described(limit.why() + " Left out: " + usual + ".");
+    described.put("default", limit.value().text());
+    ObjectNode explained = SchemaTree.object().put("type", "object");
+    ObjectNode keys = explained.putObject("properties");
+    keys.putObject("value")
+        .put("description", "The value that holds here, with its unit.")
+        .setAll(quantity(limit.value()));
+    keys.set("why", SchemaTree.reference("why"));
+    keys.set("source", SchemaTree.reference("source"));
+    explained.put("additionalProperties", false).set("required", SchemaTree.list(List.of("value")));
+    described.putArray("anyOf").add(quantity(limit.value())).add(explained);
+    return described;
   }
 
-  private static String quantity(Quantity like) {
-    return "\"$ref\": \"#/$defs/" + name(like) + "\"";
+  /** A value that a studio may set; the others follow from what a plan is about. */
+  private static Optional<ObjectNode> standard(Default standard) {
+    Optional<ObjectNode> value =
+        standard.value().matches("yes|no")
+            ? Optional.of(SchemaTree.reference("yesNo"))
+            : Quantities.parseAny(standard.value()).toOptional().map(StudioSchema::quantity);
+    String said =
+        "What is taken for "
+            + standard.name()
+            + " where a plan leaves it open. Left out: "
+            + standard.value()
+            + " ("
+            + standard.source()
+            + ").";
+    return value.map(schema -> described(said).put("default", standard.value()).setAll(schema));
+  }
+
+  private static ObjectNode rule(RuleInfo rule, String asked, String value, String leftOut) {
+    return described(rule.summary() + ". " + asked + " Left out: " + leftOut + ".")
+        .setAll(SchemaTree.reference(value));
+  }
+
+  private static ObjectNode described(String description) {
+    return SchemaTree.object().put("description", description.strip().replaceAll("\\s+", " "));
+  }
+
+  private static ObjectNode quantity(Quantity like) {
+    return SchemaTree.reference(name(like));
   }
 
   private static String name(Quantity like) {
@@ -130,56 +124,34 @@ public final class StudioSchema {
   }
 
   /** What a value of each dimension looks like that limits and defaults have. */
-  private static String quantities(Policy builtIn) {
-    Map<String, Quantity> used = new TreeMap<>();
-    builtIn.limits().values().forEach(l -> used.putIfAbsent(name(l.value()), l.value()));
+  private static Map<String, ObjectNode> quantities(Policy builtIn) {
+    Map<String, ObjectNode> used = new TreeMap<>();
+    builtIn.limits().values().forEach(l -> used.putIfAbsent(name(l.value()), form(l.value())));
     for (Default standard : builtIn.defaults().values()) {
       Quantities.parseAny(standard.value())
           .toOptional()
-          .ifPresent(q -> used.putIfAbsent(name(q), q));
+          .ifPresent(q -> used.putIfAbsent(name(q), form(q)));
     }
-    return used.entrySet().stream()
-        .map(e -> entry(e.getKey(), written(e.getValue()), form(e.getValue())))
-        .collect(Collectors.joining(",\n    "));
+    return used;
   }
 
-  private static String written(Quantity like) {
-    String expected = Quantities.expected(like.getClass());
-    return Phrase.capital(expected) + ".";
-  }
-
-  private static String form(Quantity like) {
-    String text =
-        "\"type\": \"string\", \"pattern\": "
-            + PlanSchema.quoted(WrittenForms.of(like.getClass()))
-            + ", \"patternErrorMessage\": "
-            + PlanSchema.quoted(written(like).replaceFirst("[.]$", " was expected."));
-    return like instanceof Ratio
-        ? "\"anyOf\": [{\"type\": \"number\", \"minimum\": 0}, {" + text + "}]"
-        : text;
+  private static ObjectNode form(Quantity like) {
+    String expected = Phrase.capital(Quantities.expected(like.getClass()));
+    ObjectNode form = described(expected + ".");
+    ObjectNode text = form;
+    if (like instanceof Ratio) {
+      text = SchemaTree.object();
+      form.putArray("anyOf").addObject().put("type", "number").put("minimum", 0);
+      form.withArray("anyOf").add(text);
+    }
+    text.put("type", "string")
+        .put("pattern", WrittenForms.of(like.getClass()))
+        .put("patternErrorMessage", expected + " was expected.");
+    return form;
   }
 
   /** Rules of one's own are in families that no built-in rule is in. */
-  private static String otherFamilies(Collection<RuleInfo> rules) {
-    return rules.stream()
-        .map(RuleInfo::family)
-        .distinct()
-        .sorted()
-        .collect(Collectors.joining("|", "^(?!(?:", ")/)[^/]+/"));
-  }
-
-  private static String mark(String name) {
-    return "\"@" + name + "@\"";
-  }
-
-  private static String template() {
-    try (InputStream in = StudioSchema.class.getResourceAsStream("studio-schema.json")) {
-      if (in == null) {
-        throw new IllegalStateException("missing from the program: studio-schema.json");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r", "");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private static String otherThan(List<String> families) {
+    return families.stream().collect(Collectors.joining("|", "^(?!(?:", ")/)[^/]+/"));
   }
 }

@@ -1,16 +1,14 @@
 package strikeoff.plan.yaml;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import strikeoff.policy.Default;
 import strikeoff.policy.Glossary;
 import strikeoff.policy.Policy;
 import strikeoff.units.AirSpeed;
@@ -20,6 +18,7 @@ import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
 import strikeoff.units.Mass;
 import strikeoff.units.MeshCount;
+import strikeoff.units.Phrase;
 import strikeoff.units.Share;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -27,9 +26,18 @@ import strikeoff.units.WrittenForms;
 
 /**
  * The JSON Schema (2020-12) of a plan, for editors that complete and explain. Its keys stand in
- * {@code plan-schema.json}; what units, fibres, dyes, substances and colours are called is filled
- * in from what the reader knows. It finds what one place of a plan shows; what takes the whole
- * plan, such as a name that nothing has, only the reader finds.
+ * {@code plan-schema.json}; what units, fibres, dyes, substances and colours are called, and what
+ * is taken where a plan leaves a value open, is filled in from what the reader knows. It finds what
+ * one place of a plan shows; what takes the whole plan, such as a name that nothing has, only the
+ * reader finds.
+ *
+ * <p>An editor offers what stands in an {@code enum}, so only the usual name of a thing stands
+ * there. Its other names are taken by a {@code pattern} and told in its description. They are not
+ * {@code deprecated}: nobody is asked to give them up.
+ *
+ * <p>Pieces of a plan to insert stand in {@code defaultSnippets}. The specification leaves such a
+ * keyword to whoever knows it (JSON Schema 2020-12, core, 4.3.1); the YAML language server and the
+ * editors that it serves do.
  */
 public final class PlanSchema {
 
@@ -38,89 +46,101 @@ public final class PlanSchema {
   /**
    * The schema's text; ends with a line end.
    *
-   * @param policy whose tables name fibres, groups and substances
+   * @param policy whose tables name fibres, groups and substances, and whose defaults are told
    * @param stock what the studio owns, so that the plan needn't describe it
    */
   public static String text(Policy policy, Stock stock) {
-    String text = filled(template(), policy);
-    return stock.equals(Stock.NONE) ? text : StockSchema.into(text, stock);
+    ObjectNode schema = filled(policy);
+    if (!stock.equals(Stock.NONE)) {
+      StockSchema.into(schema, stock);
+    }
+    SchemaTree.describe(schema);
+    return SchemaTree.text(schema);
   }
 
   /** What schemas of parts of a plan refer to, as the value of their {@code $defs}. */
-  public static String definitions(Policy policy) {
-    String text = filled(template(), policy);
-    String key = "\n  \"$defs\": ";
-    return text.substring(text.indexOf(key) + key.length(), text.lastIndexOf('}')).strip();
+  public static ObjectNode definitions(Policy policy) {
+    return (ObjectNode) filled(policy).get("$defs");
   }
 
-  private static String filled(String template, Policy policy) {
-    String text = template;
-    for (Map.Entry<String, String> form : forms().entrySet()) {
-      text = text.replace(quoted("@" + form.getKey() + "@"), quoted(form.getValue()));
+  private static ObjectNode filled(Policy policy) {
+    Map<String, List<String>> marks = forms();
+    Glossary.all()
+        .forEach(
+            (word, meaning) ->
+                marks.put("word " + word, List.of(Phrase.capital(word) + ": " + meaning)));
+    for (Default standard : policy.defaults().values()) {
+      marks.put("default " + standard.name(), List.of(standard.value()));
     }
-    for (Map.Entry<String, String> word : Glossary.all().entrySet()) {
-      text = text.replace("@word " + word.getKey() + "@", spoken(word));
+    names(marks, "colours", Colours.names(), c -> c, c -> List.of());
+    names(marks, "fibres", policy.fibres(), f -> f.name(), f -> f.aliases());
+    names(marks, "groups", policy.groups(), g -> g.name(), g -> g.aliases());
+    names(marks, "substances", policy.substances(), s -> s.name(), s -> s.aliases());
+    ObjectNode schema = SchemaTree.read(PlanSchema.class, "plan-schema.json", marks);
+    ObjectNode definitions = (ObjectNode) schema.get("$defs");
+    each(definitions, "blend", "share", marks.get("fibres"), "The share of %s in the cloth.");
+    each(definitions, "amounts", "amount", marks.get("substances"), "How much %s there is in it.");
+    return schema;
+  }
+
+  /** Keys for an editor to offer, all of one kind. */
+  private static void each(
+      ObjectNode definitions, String of, String kind, List<String> names, String said) {
+    ObjectNode properties = (ObjectNode) definitions.get(of).get("properties");
+    for (String name : names) {
+      properties
+          .putObject(name)
+          .put("description", said.replace("%s", name) + " Left out: none.")
+          .setAll(SchemaTree.reference(kind));
     }
-    text = fill(text, "colours", Colours.names());
-    text = fill(text, "fibres", names(policy.fibres(), f -> f.name(), f -> f.aliases()));
-    text = fill(text, "groups", names(policy.groups(), g -> g.name(), g -> g.aliases()));
-    return fill(text, "substances", names(policy.substances(), s -> s.name(), s -> s.aliases()));
   }
 
-  /** A word of the trade with its meaning, inside a string of JSON. */
-  private static String spoken(Map.Entry<String, String> word) {
-    String said = quoted(word.getKey() + ": " + word.getValue());
-    return said.substring(1, 2).toUpperCase(Locale.ROOT) + said.substring(2, said.length() - 1);
-  }
-
-  private static Map<String, String> forms() {
-    Map<String, String> forms = new LinkedHashMap<>();
-    forms.put("length", WrittenForms.of(Length.class));
-    forms.put("lengthAboveZero", WrittenForms.aboveZero(Length.class));
-    forms.put("signedLength", WrittenForms.signed(Length.class));
-    forms.put("area", WrittenForms.aboveZero(Area.class));
-    forms.put("time", WrittenForms.of(Span.class));
-    forms.put("timeAboveZero", WrittenForms.aboveZero(Span.class));
-    forms.put("temperature", WrittenForms.of(Temperature.class));
-    forms.put("share", WrittenForms.of(Share.class));
-    forms.put("shareAboveZero", WrittenForms.aboveZero(Share.class));
-    forms.put("mass", WrittenForms.aboveZero(Mass.class));
-    forms.put("arealMass", WrittenForms.aboveZero(ArealMass.class));
-    forms.put("meshCount", WrittenForms.aboveZero(MeshCount.class));
-    forms.put("airSpeed", WrittenForms.of(AirSpeed.class));
-    forms.put("angle", WrittenForms.of(Angle.class));
-    forms.put("amount", WrittenForms.amount());
-    forms.put("size", WrittenForms.size());
-    forms.put("place", WrittenForms.place());
+  private static Map<String, List<String>> forms() {
+    Map<String, List<String>> forms = new HashMap<>();
+    forms.put("length", List.of(WrittenForms.of(Length.class)));
+    forms.put("lengthAboveZero", List.of(WrittenForms.aboveZero(Length.class)));
+    forms.put("signedLength", List.of(WrittenForms.signed(Length.class)));
+    forms.put("area", List.of(WrittenForms.aboveZero(Area.class)));
+    forms.put("time", List.of(WrittenForms.of(Span.class)));
+    forms.put("timeAboveZero", List.of(WrittenForms.aboveZero(Span.class)));
+    forms.put("temperature", List.of(WrittenForms.of(Temperature.class)));
+    forms.put("share", List.of(WrittenForms.of(Share.class)));
+    forms.put("shareAboveZero", List.of(WrittenForms.aboveZero(Share.class)));
+    forms.put("mass", List.of(WrittenForms.aboveZero(Mass.class)));
+    forms.put("arealMass", List.of(WrittenForms.aboveZero(ArealMass.class)));
+    forms.put("meshCount", List.of(WrittenForms.aboveZero(MeshCount.class)));
+    forms.put("airSpeed", List.of(WrittenForms.of(AirSpeed.class)));
+    forms.put("angle", List.of(WrittenForms.of(Angle.class)));
+    forms.put("amount", List.of(WrittenForms.amount()));
+    forms.put("size", List.of(WrittenForms.size()));
+    forms.put("place", List.of(WrittenForms.place()));
     return forms;
   }
 
-  private static <T> List<String> names(
+  /** The usual names for an editor to offer, and all names in any case, which the reader takes. */
+  private static <T> void names(
+      Map<String, List<String>> marks,
+      String mark,
       List<T> table,
-      java.util.function.Function<T, String> name,
-      java.util.function.Function<T, List<String>> aliases) {
-    TreeSet<String> names = new TreeSet<>();
+      Function<T, String> name,
+      Function<T, List<String>> aliases) {
+    TreeSet<String> usual = new TreeSet<>();
+    TreeSet<String> others = new TreeSet<>();
     for (T entry : table) {
-      names.add(name.apply(entry).toLowerCase(Locale.ROOT));
-      aliases.apply(entry).forEach(a -> names.add(a.toLowerCase(Locale.ROOT)));
-      // As the table writes them too, so that an editor offers DCT rather than dct.
-      names.addAll(aliases.apply(entry));
+      usual.add(name.apply(entry));
+      others.addAll(aliases.apply(entry));
     }
-    return new ArrayList<>(names);
-  }
-
-  /** The names for an editor to offer, and the same ones in any case, which the reader takes. */
-  private static String fill(String text, String mark, List<String> names) {
-    String anyCase =
-        names.stream()
-            .map(n -> n.toLowerCase(Locale.ROOT))
-            .distinct()
-            .map(PlanSchema::anyCase)
-            .collect(Collectors.joining("|", "^(?:", ")$"));
-    return text.replace(
-            quoted("@" + mark + "@"),
-            names.stream().map(PlanSchema::quoted).collect(Collectors.joining(", ")))
-        .replace(quoted("@any case of " + mark + "@"), quoted(anyCase));
+    TreeSet<String> all = new TreeSet<>();
+    usual.forEach(n -> all.add(n.toLowerCase(Locale.ROOT)));
+    others.forEach(n -> all.add(n.toLowerCase(Locale.ROOT)));
+    marks.put(mark, List.copyOf(usual));
+    marks.put(
+        "others of " + mark,
+        List.of("These names are read as well, in any case: " + String.join(", ", others) + "."));
+    marks.put(
+        "any case of " + mark,
+        List.of(
+            all.stream().map(PlanSchema::anyCase).collect(Collectors.joining("|", "^(?:", ")$"))));
   }
 
   private static String anyCase(String name) {
@@ -133,31 +153,5 @@ public final class PlanSchema {
       }
     }
     return form.toString();
-  }
-
-  /** As a string of JSON. */
-  public static String quoted(String text) {
-    StringBuilder json = new StringBuilder("\"");
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (c < ' ') {
-                json.append(String.format(Locale.ROOT, "\\u%04x", c));
-              } else {
-                json.append(c == '"' || c == '\\' ? "\\" : "").appendCodePoint(c);
-              }
-            });
-    return json.append('"').toString();
-  }
-
-  private static String template() {
-    try (InputStream in = PlanSchema.class.getResourceAsStream("plan-schema.json")) {
-      if (in == null) {
-        throw new IllegalStateException("missing from the program: plan-schema.json");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r", "");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -1,8 +1,9 @@
 package strikeoff.plan.yaml;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import strikeoff.yaml.Node;
 
 /**
@@ -13,53 +14,58 @@ final class StockSchema {
 
   private StockSchema() {}
 
-  static String into(String schema, Stock stock) {
-    String text = schema.replaceFirst("  \"[$]id\": .*\n", "");
-    text = owned(text, "screen", stock.screens(), h -> "\"$ref\": \"#/$defs/screenPart\"");
-    return owned(text, "paste", stock.pastes(), StockSchema::paste);
+  static void into(ObjectNode schema, Stock stock) {
+    schema.remove("$id");
+    ObjectNode definitions = (ObjectNode) schema.get("$defs");
+    owned(definitions, "screen", stock.screens(), h -> SchemaTree.reference("screenPart"));
+    owned(definitions, "paste", stock.pastes(), StockSchema::paste);
   }
 
-  private static String owned(
-      String schema, String kind, Map<String, Stock.Held> held, Function<Stock.Held, String> part) {
+  private static void owned(
+      ObjectNode definitions,
+      String kind,
+      Map<String, Stock.Held> held,
+      Function<Stock.Held, ObjectNode> part) {
     if (held.isEmpty()) {
-      return schema;
+      return;
     }
-    String others = "\"additionalProperties\": {\"$ref\": \"#/$defs/" + kind + "\"}";
-    String properties =
-        held.entrySet().stream()
-            .map(
-                e ->
-                    PlanSchema.quoted(e.getKey())
-                        + ": {\"description\": "
-                        + PlanSchema.quoted("The studio has it: " + e.getValue().source() + ".")
-                        + ", "
-                        + part.apply(e.getValue())
-                        + "}")
-            .collect(Collectors.joining(",\n        ", "\"properties\": {\n        ", "\n      }"));
-    String names =
-        held.keySet().stream()
-            .map(PlanSchema::quoted)
-            .collect(Collectors.joining(", ", ", \"examples\": [", "]"));
-    String name = "\"description\": \"Name of a " + kind + ".\"";
-    return schema.replace(others, properties + ", " + others).replace(name, name + names);
+    ObjectNode properties = ((ObjectNode) definitions.get(kind + "s")).putObject("properties");
+    held.forEach(
+        (name, one) -> {
+          String said =
+              "The studio has it: "
+                  + one.source()
+                  + ". What stands here goes before that. Left out: it is as the studio says.";
+          ObjectNode described = properties.putObject(name).put("description", said);
+          described.setAll(part.apply(one));
+        });
+    ((ObjectNode) definitions.get(kind + "Name")).set("examples", SchemaTree.list(held.keySet()));
   }
 
   /** A plan's own words win over the studio's, so these must fit the ones that it leaves. */
-  private static String paste(Stock.Held held) {
-    boolean dye = has(held, "medium", "dye");
-    if (dye) {
+  private static ObjectNode paste(Stock.Held held) {
+    ObjectNode part = SchemaTree.reference("pastePart");
+    if (has(held, "medium", "dye")) {
       // Its reactive group stands in the stock, where paint can have none.
-      return "\"$ref\": \"#/$defs/pastePart\", \"properties\":"
-          + " {\"medium\": {\"const\": \"dye\"}, \"label\": false}";
+      only(part, "dye").put("label", false);
+    } else if (has(held, "label", "")) {
+      only(part, "paint").put("group", false);
+    } else {
+      ObjectNode dye = part.putObject("if");
+      only(dye, "dye");
+      dye.set("required", SchemaTree.list(List.of("medium")));
+      ObjectNode then = part.putObject("then");
+      then.set("required", SchemaTree.list(List.of("group")));
+      then.putObject("properties").put("label", false);
+      part.putObject("else").putObject("properties").put("group", false);
     }
-    String paint = "\"properties\": {\"medium\": {\"const\": \"paint\"}, \"group\": false}";
-    return "\"$ref\": \"#/$defs/pastePart\", "
-        + (has(held, "label", "")
-            ? paint
-            : "\"if\": {\"properties\": {\"medium\": {\"const\": \"dye\"}},"
-                + " \"required\": [\"medium\"]}, \"then\": {\"required\": [\"group\"],"
-                + " \"properties\": {\"label\": false}},"
-                + " \"else\": {\"properties\": {\"group\": false}}");
+    return part;
+  }
+
+  private static ObjectNode only(ObjectNode schema, String medium) {
+    ObjectNode properties = schema.putObject("properties");
+    properties.putObject("medium").put("const", medium);
+    return properties;
   }
 
   private static boolean has(Stock.Held held, String key, String value) {
