@@ -3,11 +3,14 @@ package strikeoff.cli.commands;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.findings.Severity;
 import strikeoff.plan.Colour;
+import strikeoff.start.AnsweredPlan;
 import strikeoff.start.FixingMethod;
+import strikeoff.start.PlanAnswers;
 import strikeoff.start.StartPlan;
 import strikeoff.start.Wishes;
 
@@ -15,26 +18,50 @@ import strikeoff.start.Wishes;
  * The soundest first plan that there is for what was wished: every way of fixing and, if the
  * colours as they were named bring a risk, light before dark, judged by the check itself.
  *
- * @param wishes as they are kept
- * @param reordered true if the colours are printed in another order than they were named in
+ * @param colours in the order in which they are printed
+ * @param reordered true if that is another order than they were named in
  */
-record FirstPlan(Wishes wishes, String text, Checked checked, boolean reordered) {
+record FirstPlan(List<String> colours, String text, Checked checked, boolean reordered) {
 
   private static final Comparator<FirstPlan> SOUNDEST =
       Comparator.comparingLong((FirstPlan p) -> p.count(Severity.STOP))
           .thenComparing(p -> p.count(Severity.RISK));
 
+  /** Texts of plans that fix and print so, the simplest first. */
+  private interface Writer {
+    Stream<String> texts(FixingMethod fixing, List<String> colours);
+  }
+
   static FirstPlan of(Wishes wishes, String file) {
+    return of(
+        wishes.dye(),
+        wishes.colours(),
+        file,
+        (fixing, colours) -> Stream.of(StartPlan.text(wishes.inOrder(colours), fixing)));
+  }
+
+  /** Of several days it takes those that the time asks for. */
+  static FirstPlan of(PlanAnswers answers, String file) {
+    return of(
+        answers.dye(),
+        answers.colours(),
+        file,
+        (fixing, colours) ->
+            AnsweredPlan.days(answers).stream()
+                .map(days -> AnsweredPlan.text(answers, fixing, colours, days)));
+  }
+
+  private static FirstPlan of(boolean dye, List<String> colours, String file, Writer writer) {
     List<FirstPlan> all = new ArrayList<>();
-    for (FixingMethod fixing : FixingMethod.of(wishes.dye())) {
-      FirstPlan plan = checked(wishes, fixing, file, false);
+    for (FixingMethod fixing : FixingMethod.of(dye)) {
+      FirstPlan plan = soundest(writer.texts(fixing, colours), colours, file, false);
       if (plan.isSound() || plan.checked() instanceof Checked.Unreadable) {
         return plan;
       }
       all.add(plan);
       List<String> lightFirst = lightFirst(plan);
-      if (!lightFirst.equals(wishes.colours())) {
-        FirstPlan other = checked(wishes.inOrder(lightFirst), fixing, file, true);
+      if (!lightFirst.equals(colours)) {
+        FirstPlan other = soundest(writer.texts(fixing, lightFirst), lightFirst, file, true);
         if (other.isSound()) {
           return other;
         }
@@ -45,10 +72,25 @@ record FirstPlan(Wishes wishes, String text, Checked checked, boolean reordered)
     return all.stream().min(SOUNDEST).orElseThrow();
   }
 
-  private static FirstPlan checked(
-      Wishes wishes, FixingMethod fixing, String file, boolean reordered) {
-    String text = StartPlan.text(wishes, fixing);
-    return new FirstPlan(wishes, text, Checker.builtIn().check(file, text), reordered);
+  /** The first one that is sound; further ones only where more time might mend it. */
+  private static FirstPlan soundest(
+      Stream<String> texts, List<String> colours, String file, boolean reordered) {
+    List<FirstPlan> all = new ArrayList<>();
+    for (String text : (Iterable<String>) texts::iterator) {
+      FirstPlan plan = new FirstPlan(colours, text, Checker.builtIn().check(file, text), reordered);
+      all.add(plan);
+      if (plan.isSound() || !plan.isShortOfTime()) {
+        break;
+      }
+    }
+    return all.stream().min(SOUNDEST).orElseThrow();
+  }
+
+  private boolean isShortOfTime() {
+    return checked instanceof Checked.Judged judged
+        && judged.findings().stream()
+            .filter(f -> f.severity() != Severity.ADVICE)
+            .anyMatch(f -> f.rule().family().equals("time") || f.rule().family().equals("paste"));
   }
 
   /** True if the check finds neither a stop nor a risk. */
@@ -65,7 +107,7 @@ record FirstPlan(Wishes wishes, String text, Checked checked, boolean reordered)
   /** The colours as they were written, the lightest first; those of a kind stay as they were. */
   private static List<String> lightFirst(FirstPlan plan) {
     if (!(plan.checked() instanceof Checked.Judged judged)) {
-      return plan.wishes().colours();
+      return plan.colours();
     }
     List<Colour> colours = judged.plan().pastes().values().stream().map(p -> p.colour()).toList();
     List<Integer> order = new ArrayList<>();
@@ -73,7 +115,7 @@ record FirstPlan(Wishes wishes, String text, Checked checked, boolean reordered)
       order.add(i);
     }
     order.sort(Comparator.comparingDouble(i -> -brightness(colours.get(i))));
-    return order.stream().map(plan.wishes().colours()::get).toList();
+    return order.stream().map(plan.colours()::get).toList();
   }
 
   /** Relative luminance without gamma (ITU-R BT.709 weights): enough to sort by. */

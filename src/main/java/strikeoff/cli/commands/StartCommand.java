@@ -6,12 +6,14 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.InvalidPathException;
 import java.util.List;
 import java.util.Optional;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.check.Checked;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.files.WholeFile;
+import strikeoff.cli.text.ClothMap;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Exit;
@@ -26,7 +28,6 @@ import strikeoff.units.Parsed;
 /** Writes a first plan. */
 final class StartCommand implements Command {
 
-  private static final int MOST_COLOURS = 8;
   private static final int MOST_MOTIFS = 100;
 
   private final Surroundings here;
@@ -76,6 +77,12 @@ final class StartCommand implements Command {
               "--output")
           .build();
 
+  private final OptionSpec ask =
+      Options.flag(
+          "Ask question by question, as is done on a terminal where no options are given. Other"
+              + " options say what is offered.",
+          "--ask");
+
   private final Usual usual = new Usual();
 
   private final CommandSpec spec =
@@ -92,7 +99,8 @@ final class StartCommand implements Command {
         .addOption(colours)
         .addOption(motif)
         .addOption(count)
-        .addOption(output);
+        .addOption(output)
+        .addOption(ask);
     usual.addTo(spec);
     Options.exits(
         spec,
@@ -102,7 +110,10 @@ final class StartCommand implements Command {
         "3:what was wished can't be read as a plan",
         "4:the file could not be written");
     Options.note(
-        spec, "The plan is checked before it is written, and the stops and risks it has are told.");
+        spec,
+        "The plan is checked before it is written, and the stops and risks it has are told. Where"
+            + " start asks, it writes only what is printable, shows the cloth, and asks for the"
+            + " file; where the answers end early, with Ctrl-C or Ctrl-D, it writes nothing.");
   }
 
   @Override
@@ -112,33 +123,75 @@ final class StartCommand implements Command {
 
   @Override
   public Integer call() {
+    boolean given = spec.commandLine().getParseResult().hasMatchedOption(ask);
+    boolean alone = spec.commandLine().getParseResult().matchedOptions().isEmpty();
+    if (given || alone && here.terminal() && here.watched()) {
+      return asked();
+    }
     Optional<String> output = Optional.ofNullable(this.output.getValue());
     FirstPlan plan = FirstPlan.of(wishes(), output.orElse("the plan"));
-    String text = plan.text();
-    Checked checked = plan.checked();
-    Exit exit = Exit.of(checked.verdict());
+    Exit exit = Exit.of(plan.checked().verdict());
     if (output.isPresent()) {
-      Optional<String> trouble = write(output.get(), text);
+      Optional<String> trouble = write(output.get(), plan.text());
       if (trouble.isPresent()) {
         Complaint.say(here, trouble.get());
         return Exit.FAULT.code();
       }
     } else {
-      here.out().print(text);
-      here.out().flush();
+      print(plan.text());
     }
+    tell(plan);
+    return exit.code();
+  }
+
+  private int asked() {
+    Wishes usual = wishes();
+    Asking asking = new Asking(here);
+    StartQuestions questions = new StartQuestions(asking);
+    asking.say("", "A first plan, question by question. Return takes what stands in brackets.");
+    try {
+      FirstPlan plan = FirstPlan.of(questions.answers(usual), "the plan");
+      Optional<String> stop = AnswerReading.stop(plan.checked());
+      while (stop.isPresent()) {
+        asking.say("", "That can't be printed: " + stop.get() + " So once more:");
+        plan = FirstPlan.of(questions.answers(usual), "the plan");
+        stop = AnswerReading.stop(plan.checked());
+      }
+      Checked.Judged judged = (Checked.Judged) plan.checked();
+      asking.draw(ClothMap.lines(judged, here.width(), asking.isDrawn()));
+      tell(plan);
+      String text = plan.text();
+      Optional<String> output = Optional.ofNullable(this.output.getValue());
+      asking.ask(
+          "Into which file, - to print it?",
+          output.orElse("my-plan.yaml"),
+          name -> name.equals("-") ? print(text) : written(name, text));
+      return Exit.of(judged.verdict()).code();
+    } catch (Asking.Ended e) {
+      Complaint.say(here, "the answers ended before there was a plan; nothing was written");
+      return CommandLine.ExitCode.USAGE;
+    }
+  }
+
+  private Parsed<String> written(String name, String text) {
+    return write(name, text).<Parsed<String>>map(Parsed::refused).orElse(Parsed.value(name));
+  }
+
+  private Parsed<String> print(String text) {
+    here.out().print(text);
+    here.out().flush();
+    return Parsed.value("-");
+  }
+
+  private void tell(FirstPlan plan) {
     if (plan.reordered()) {
       here.err()
-          .print(
-              "Light before dark: printed as "
-                  + String.join(", ", plan.wishes().colours())
-                  + ".\n");
+          .print("Light before dark: printed as " + String.join(", ", plan.colours()) + ".\n");
     }
     if (!plan.isSound()) {
       PlanText told = new PlanText(new Ink(false), here.width(), Detail.USUAL, 50);
-      told.of(checked).forEach(line -> here.err().print(line + "\n"));
+      told.of(plan.checked()).forEach(line -> here.err().print(line + "\n"));
     }
-    return exit.code();
   }
 
   private Wishes wishes() {
@@ -149,8 +202,8 @@ final class StartCommand implements Command {
     if (!medium.equals("dye") && !medium.equals("paint")) {
       throw wrong("--medium is dye or paint; “" + medium + "” is neither");
     }
-    if (colours.size() > MOST_COLOURS) {
-      throw wrong("a first plan has at most " + MOST_COLOURS + " colours");
+    if (colours.size() > AnswerReading.MOST_COLOURS) {
+      throw wrong("a first plan has at most " + AnswerReading.MOST_COLOURS + " colours");
     }
     Parsed<Pair> size = Pair.size(motif);
     if (size instanceof Parsed.Refused<Pair> refused) {

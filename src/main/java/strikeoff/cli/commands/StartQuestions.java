@@ -1,0 +1,307 @@
+package strikeoff.cli.commands;
+
+import java.util.List;
+import strikeoff.cli.commands.Asking.Ended;
+import strikeoff.start.PlanAnswers;
+import strikeoff.start.PrintKind;
+import strikeoff.start.Said;
+import strikeoff.start.Spread;
+import strikeoff.start.Wishes;
+import strikeoff.units.ArealMass;
+import strikeoff.units.Length;
+import strikeoff.units.Measures;
+import strikeoff.units.MeshCount;
+import strikeoff.units.Pair;
+import strikeoff.units.Parsed;
+import strikeoff.units.Quantities;
+
+/** What start asks on a terminal, and what it takes for an answer. */
+final class StartQuestions {
+
+  /** More are no first plan. */
+  private static final int MOST_COPIES = 40;
+
+  private final Asking asking;
+  private Measures units = Measures.of(List.of());
+
+  StartQuestions(Asking asking) {
+    this.asking = asking;
+  }
+
+  /**
+   * Asks everything.
+   *
+   * @param usual what is offered for title, medium, fibre and colours
+   */
+  PlanAnswers answers(Wishes usual) throws Ended {
+    String title =
+        asking.ask(
+            "What is the plan called?", usual.title(), t -> AnswerReading.read("plan: %s", t));
+    String fibre = asking.ask("What is the cloth made of?", usual.fibre(), AnswerReading::fibre);
+    Said<Length> width =
+        asking.ask("How wide is the cloth?", "90 cm", text -> length(text, 100, 5000));
+    Said<Length> length =
+        asking.ask(
+            "How long is it?", isMetric() ? "2 m" : "80 in", text -> length(text, 100, 50_000));
+    Said<ArealMass> mass =
+        asking.ask(
+            "How heavy is it?",
+            isMetric() ? "150 g/m²" : "4.5 oz/yd²",
+            text -> AnswerReading.above(text, ArealMass.class));
+    boolean dye =
+        asking.ask(
+            "Dye or paint?",
+            usual.dye() ? "dye" : "paint",
+            text -> AnswerReading.medium(text, fibre));
+    List<String> colours =
+        asking.ask(
+            "In which colours, light before dark, with commas between?",
+            String.join(", ", usual.colours()),
+            AnswerReading::colours);
+    return printed(usual, new Cloth(title, fibre, mass, length, width), dye, colours);
+  }
+
+  private record Cloth(
+      String title, String fibre, Said<ArealMass> mass, Said<Length> length, Said<Length> width) {}
+
+  private PlanAnswers printed(Wishes usual, Cloth cloth, boolean dye, List<String> colours)
+      throws Ended {
+    PrintKind printed =
+        asking.ask(
+            "What is printed: motifs in a row, a border, or small repeats?",
+            "motifs",
+            Asking.word(
+                List.of("motifs", "border", "a border", "repeats", "small repeats"),
+                List.of(
+                    PrintKind.MOTIFS,
+                    PrintKind.NEAR_BORDER,
+                    PrintKind.NEAR_BORDER,
+                    PrintKind.SMALL_REPEATS,
+                    PrintKind.SMALL_REPEATS)));
+    if (printed == PrintKind.NEAR_BORDER) {
+      printed =
+          asking.ask(
+              "Along which edge: near, far or both?",
+              "near",
+              Asking.word(
+                  List.of("near", "far", "both"),
+                  List.of(PrintKind.NEAR_BORDER, PrintKind.FAR_BORDER, PrintKind.BORDERS)));
+    }
+    PrintKind what = printed;
+    Said<Pair> motif =
+        asking.ask(
+            "How large is the motif, along the cloth x across it?",
+            usualMotif(what, cloth),
+            text ->
+                AnswerReading.size(
+                    text,
+                    size -> spread(what, cloth, size, size.along()).fits(),
+                    "There is no room for that on the cloth."));
+    Pair frame = PlanAnswers.usualFrame(motif.value(), units);
+    Said<Length> pitch =
+        asking.ask(
+            what == PrintKind.MOTIFS || what == PrintKind.SMALL_REPEATS
+                ? "How far is it from one to the next?"
+                : "How long is a repeat?",
+            text(usualPitch(what, cloth, motif.value(), frame)),
+            text -> pitch(text, what, cloth, motif.value()));
+    int most =
+        Math.min(MOST_COPIES, spread(what, cloth, motif.value(), pitch.value()).alongCount());
+    int count =
+        what == PrintKind.MOTIFS
+            ? asking.ask("How many motifs?", "" + most, text -> AnswerReading.count(text, 1, most))
+            : most;
+    Said<Pair> outside =
+        asking.ask(
+            "How large are the frames, outside?",
+            pair(frame),
+            text ->
+                AnswerReading.size(
+                    text,
+                    size -> holds(size, motif.value()),
+                    "A frame for this motif measures at least "
+                        + pair(least(motif.value()))
+                        + ": the image, room for paste, and the rails."));
+    Said<MeshCount> mesh =
+        asking.ask(
+            "Which mesh do they have?",
+            isMetric() ? "43/cm" : "110/in",
+            text -> AnswerReading.mesh(text));
+    Spread spread = spread(what, cloth, motif.value(), pitch.value());
+    double wide = spread.tableWidth(outside.value().across().mm());
+    double longest = outside.value().along().mm();
+    Pair usualTable = table(longest, wide);
+    Said<Pair> table =
+        asking.ask(
+            "How large is the table, along the cloth x across it?",
+            pair(usualTable),
+            text ->
+                AnswerReading.size(
+                    text,
+                    size -> size.along().mm() >= longest && size.across().mm() >= wide,
+                    "The frames need a table of at least "
+                        + pair(new Pair(up(longest), up(wide)))
+                        + "."));
+    PlanAnswers answers =
+        new PlanAnswers(
+            cloth.title(),
+            cloth.fibre(),
+            cloth.mass(),
+            cloth.length(),
+            cloth.width(),
+            dye,
+            colours,
+            what,
+            motif,
+            pitch,
+            count,
+            outside,
+            mesh,
+            table,
+            0,
+            units);
+    return what == PrintKind.MOTIFS ? boards(answers) : answers;
+  }
+
+  private PlanAnswers boards(PlanAnswers a) throws Ended {
+    int boards =
+        asking.ask(
+            "On how many boards, 0 for none?",
+            "0",
+            text -> AnswerReading.count(text, 0, a.mostBoards()));
+    return new PlanAnswers(
+        a.title(),
+        a.fibre(),
+        a.mass(),
+        a.length(),
+        a.width(),
+        a.dye(),
+        a.colours(),
+        a.printed(),
+        a.motif(),
+        a.pitch(),
+        a.count(),
+        a.frame(),
+        a.mesh(),
+        a.table(),
+        boards,
+        units);
+  }
+
+  private Spread spread(PrintKind what, Cloth cloth, Pair motif, Length pitch) {
+    return Spread.of(what, cloth.length().value(), cloth.width().value(), motif, pitch, units);
+  }
+
+  private String usualMotif(PrintKind what, Cloth cloth) {
+    double most = Math.min(cloth.width().value().mm() / 3, cloth.length().value().mm() / 3);
+    double unit = step() / 2;
+    double side = what == PrintKind.SMALL_REPEATS ? 10 * unit : 20 * unit;
+    double along = Math.max(unit, Math.floor(Math.min(side, most) / unit) * unit);
+    double across = what == PrintKind.MOTIFS || what == PrintKind.SMALL_REPEATS ? along : along / 2;
+    return pair(new Pair(new Length(along), new Length(across)));
+  }
+
+  /** Frames of motifs clear each other; repeats lie as close as a first plan has hands for. */
+  private Length usualPitch(PrintKind what, Cloth cloth, Pair motif, Pair frame) {
+    if (what == PrintKind.MOTIFS) {
+      return new Length(frame.along().mm() + 2 * step());
+    }
+    boolean repeats = what == PrintKind.SMALL_REPEATS;
+    Length pitch =
+        repeats ? new Length(3 * Math.max(motif.along().mm(), motif.across().mm())) : motif.along();
+    while (spread(what, cloth, motif, pitch).count() > MOST_COPIES) {
+      pitch = new Length(2 * pitch.mm());
+    }
+    // Small cloth may hold one where it holds none at a wider pitch.
+    return spread(what, cloth, motif, pitch).fits() ? pitch : motif.along();
+  }
+
+  private Parsed<Said<Length>> pitch(String text, PrintKind what, Cloth cloth, Pair motif) {
+    Parsed<Said<Length>> said = length(text, 1, 50_000);
+    if (!(said instanceof Parsed.Value<Said<Length>> value)) {
+      return said;
+    }
+    Length pitch = value.value().value();
+    double least =
+        what == PrintKind.SMALL_REPEATS
+            ? Math.max(motif.along().mm(), motif.across().mm())
+            : motif.along().mm();
+    if (pitch.mm() < least - 0.5) {
+      return Parsed.refused(
+          "They would overlap: the motif measures " + text(new Length(least)) + ".");
+    }
+    Spread spread = spread(what, cloth, motif, pitch);
+    if (!spread.fits()) {
+      return Parsed.refused("There is no room for one on the cloth.");
+    }
+    return spread.count() > MOST_COPIES && what != PrintKind.MOTIFS
+        ? Parsed.refused(
+            "That makes "
+                + spread.count()
+                + " copies; a first plan prints "
+                + MOST_COPIES
+                + " at most. Take them further apart, or a larger motif.")
+        : said;
+  }
+
+  private boolean holds(Pair frame, Pair motif) {
+    Pair least = least(motif);
+    return frame.along().mm() >= least.along().mm() - 0.5
+        && frame.across().mm() >= least.across().mm() - 0.5;
+  }
+
+  /** What suits it, less the room that a tidy hand can do without. */
+  private Pair least(Pair motif) {
+    Pair usual = PlanAnswers.usualFrame(motif, units);
+    return new Pair(
+        new Length(usual.along().mm() - step()), new Length(usual.across().mm() - step()));
+  }
+
+  private Pair table(double along, double across) {
+    double foot = isMetric() ? 100 : 12 * 25.4;
+    double length = isMetric() ? 2400 : 96 * 25.4;
+    double width = isMetric() ? 1200 : 48 * 25.4;
+    return new Pair(
+        new Length(Math.max(length, Math.ceil(along / foot) * foot)),
+        new Length(Math.max(width, Math.ceil(across / foot) * foot)));
+  }
+
+  /** Two centimetres or an inch. */
+  private double step() {
+    return isMetric() ? 20 : 25.4;
+  }
+
+  private Length up(double mm) {
+    return new Length(Math.ceil(mm / (step() / 2) - 1e-9) * (step() / 2));
+  }
+
+  private boolean isMetric() {
+    return units.allMetric();
+  }
+
+  private String text(Length length) {
+    return length.writtenText(units);
+  }
+
+  private String pair(Pair pair) {
+    return pair.along().writtenText(units) + " x " + pair.across().writtenText(units);
+  }
+
+  private Parsed<Said<Length>> length(String text, double least, double most) {
+    Parsed<Length> parsed = Quantities.parse(text, Length.class);
+    if (parsed instanceof Parsed.Value<Length> value) {
+      if (value.value().mm() < least || value.value().mm() > most) {
+        return Parsed.refused(
+            "Between "
+                + new Length(least).text(units)
+                + " and "
+                + new Length(most).text(units)
+                + " can be planned here.");
+      }
+      if (units.allMetric()) {
+        units = Measures.of(value.written());
+      }
+    }
+    return parsed.map(length -> new Said<>(text, length));
+  }
+}

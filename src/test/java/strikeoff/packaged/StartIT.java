@@ -1,0 +1,57 @@
+package strikeoff.packaged;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** On a terminal start asks; {@code script} of util-linux makes one. */
+class StartIT {
+
+  @TempDir private Path folder;
+
+  private Program.Told onTerminal(Program.Way way, String answers) throws Exception {
+    assumeTrue(Files.isExecutable(Path.of("/usr/bin/script")), "util-linux is not here");
+    Program program = Program.in(way, folder);
+    String words = String.join(" ", program.command()) + " start";
+    return program.bash(answers + " | script -qec '" + words + "' /dev/null");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void onATerminalWithoutOptionsItAsksAndWrites(Program.Way way) throws Exception {
+    // The terminal takes a line only once it is asked for, so that none is lost.
+    Program.Told told =
+        onTerminal(way, "{ sleep 3; for i in {1..16}; do echo; sleep 0.3; done; sleep 5; }");
+    assertThat(told.exit()).as(told.out()).isZero();
+    assertThat(told.out()).contains("What is the cloth made of? [cotton]", "near edge below");
+    assertThat(folder.resolve("my-plan.yaml")).content().startsWith("# A first plan");
+    assertThat(Program.in(way, folder).run("check", "my-plan.yaml").exit()).isZero();
+  }
+
+  @Test
+  void anInterruptLeavesNothing() throws Exception {
+    Program.Told told =
+        onTerminal(Program.Way.LAUNCHER, "{ sleep 3; echo; sleep 0.5; printf '\\003'; sleep 2; }");
+    assertThat(told.out()).contains("What is the cloth made of?");
+    assertThat(told.exit()).isNotZero();
+    try (var files = Files.list(folder)) {
+      assertThat(files).isEmpty();
+    }
+  }
+
+  @Test
+  void withOptionsItIsAsWithoutATerminal() throws Exception {
+    assumeTrue(Files.isExecutable(Path.of("/usr/bin/script")), "util-linux is not here");
+    Program program = Program.in(Program.Way.LAUNCHER, folder);
+    String words = String.join(" ", program.command()) + " start --colours gold";
+    Program.Told told = program.bash("sleep 5 | script -qec '" + words + "' /dev/null");
+    assertThat(told.exit()).isZero();
+    assertThat(told.out()).startsWith("# A first plan:").doesNotContain("[cotton]");
+  }
+}
