@@ -18,10 +18,25 @@ final class FilmJoints {
   private static final int OTHER = 2;
   private static final int BOTH = 3;
 
+  /** Lines that cross touch at their corners; an edge goes on for so long, in mm. */
+  private static final double KEPT = 1;
+
+  /** In corners of lines that cross lies ground too; a strip of it goes on for so long, in mm. */
+  private static final double STRIP = 5;
+
+  /**
+   * An edge that moves by this many points from row to row or more is followed along the columns
+   * alone: it is three times as long there.
+   */
+  private static final int REACH = 4;
+
   private final Bits one;
   private final Bits other;
   private final Widths laps;
   private final Widths gaps;
+  private final int fewestRows;
+
+  /** How many rows of edges that go on for a while. */
   private long butts;
 
   private FilmJoints(Bits one, Bits other, double along, double across) {
@@ -29,6 +44,7 @@ final class FilmJoints {
     this.other = other;
     this.laps = new Widths(along, across);
     this.gaps = new Widths(along, across);
+    this.fewestRows = (int) Math.ceil(KEPT / across);
   }
 
   /** A film's points, upright and turned; seen from the right side. */
@@ -80,24 +96,29 @@ final class FilmJoints {
 
   private void follow() {
     Strokes lapped = new Strokes(laps.mostPoints(), laps.fewestRows(), laps::take);
-    Strokes bare = new Strokes(gaps.mostPoints(), gaps.fewestRows(), gaps::take);
+    Strokes bare = new Strokes(gaps.mostPoints(), gaps.rows(STRIP), gaps::take);
+    Strokes edges = new Strokes(REACH, fewestRows, edge -> butts += edge.stroke().rows());
     RowRuns lap = new RowRuns();
     RowRuns gap = new RowRuns();
+    RowRuns butt = new RowRuns();
     for (int y = 0; y <= one.rows(); y++) {
       GivenUp.ifAsked();
       lap.clear();
       gap.clear();
+      butt.clear();
       if (y < one.rows()) {
-        row(y, lap, gap);
+        row(y, lap, gap, butt);
       }
       lap = lapped.row(y, lap);
       gap = bare.row(y, gap);
+      butt = edges.row(y, butt);
     }
   }
 
   /** Goes over a row, stretch by stretch of what is the same. */
-  private void row(int y, RowRuns lap, RowRuns gap) {
+  private void row(int y, RowRuns lap, RowRuns gap, RowRuns butt) {
     int before = NEITHER;
+    int edge = -REACH;
     int here = kind(0, y);
     for (int from = 0; from < one.columns(); ) {
       int to = Math.min(one.change(from, y), other.change(from, y));
@@ -107,8 +128,9 @@ final class FilmJoints {
       } else if (here == NEITHER && apart(before, next)) {
         gap.add(from, to);
       }
-      if (apart(here, next)) {
-        butts++;
+      if (apart(here, next) && to - edge >= REACH) {
+        butt.add(to - REACH / 2, to + REACH / 2);
+        edge = to;
       }
       before = here;
       here = next;

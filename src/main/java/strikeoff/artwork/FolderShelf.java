@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
@@ -30,8 +31,8 @@ record FolderShelf(Path folder) implements Shelf {
   private static final int MOST_LOOKED_AT = 1000;
   private static final int LONGEST_NAME = 500;
 
-  /** What some system takes for another place, a drive or an address. */
-  private static final Pattern ELSEWHERE = Pattern.compile("[\\\\:*?\"<>|\\p{Cntrl}]");
+  /** What some system takes for another place, a drive, a pattern or an address. */
+  private static final Pattern ODD = Pattern.compile("[:*?\"<>|\\p{Cntrl}]");
 
   @Override
   public InputStream open(String name, int mostMib) throws IOException, UnreadablePicture {
@@ -83,9 +84,27 @@ record FolderShelf(Path folder) implements Shelf {
 
   static List<String> steps(String name) throws UnreadablePicture {
     List<String> steps = List.of(name.split("/", -1));
-    boolean odd = steps.stream().anyMatch(s -> s.isEmpty() || s.equals(".") || s.equals(".."));
-    if (odd || name.length() > LONGEST_NAME || ELSEWHERE.matcher(name).find()) {
+    if (steps.get(0).isEmpty() || steps.contains("..") || name.contains("://")) {
       throw elsewhere();
+    }
+    if (name.indexOf('\\') >= 0) {
+      throw new UnreadablePicture("between folders stands “/”, not “\\”, as in films/heron.png");
+    }
+    if (name.endsWith("/")) {
+      throw new UnreadablePicture("this is a folder; name a picture in it");
+    }
+    if (steps.contains(".") || steps.contains("")) {
+      throw new UnreadablePicture(
+          "only names of folders and of the file stand here, as in films/heron.png: leave out “./” and"
+              + " a second “/”");
+    }
+    Matcher odd = ODD.matcher(name);
+    if (odd.find() || name.length() > LONGEST_NAME) {
+      throw new UnreadablePicture(
+          "no file that is to be found on each system is called so: names have no : * ? \" < > | in"
+              + " them, no line break, and at most "
+              + LONGEST_NAME
+              + " letters");
     }
     return steps;
   }
@@ -120,11 +139,12 @@ record FolderShelf(Path folder) implements Shelf {
   }
 
   private UnreadablePicture missing(String name, Path in, String last) {
+    String before = in.equals(folder) ? "" : within(in) + "/";
     List<String> there = new ArrayList<>();
     try (DirectoryStream<Path> stream = Files.newDirectoryStream(in)) {
       for (Path one : stream) {
         if (there.size() < MOST_LOOKED_AT) {
-          there.add(String.valueOf(one.getFileName()));
+          there.add(before + one.getFileName());
         }
       }
     } catch (IOException | RuntimeException e) {
@@ -134,6 +154,11 @@ record FolderShelf(Path folder) implements Shelf {
         "there is no file "
             + Script.quoted(name)
             + " beside the plan"
-            + Spelling.didYouMean(last, there.stream().sorted().toList()));
+            + Spelling.didYouMean(before + last, there.stream().sorted().toList()));
+  }
+
+  /** A folder's name as a plan writes it. */
+  private String within(Path in) {
+    return folder.relativize(in).toString().replace(in.getFileSystem().getSeparator(), "/");
   }
 }

@@ -15,6 +15,8 @@ final class Pbm implements Picture {
   /** Longer remarks are none. */
   private static final int MOST_BETWEEN = 10_000;
 
+  private static final int MOST_DIGITS = 10;
+
   private final ByteSource in;
   private final boolean plain;
   private final int columns;
@@ -47,11 +49,20 @@ final class Pbm implements Picture {
       remark = b == '#' || remark && b != '\n' && b != '\r';
       b = in.next();
     }
+    if (b >= 0 && (remark || b == '#' || isSpace(b))) {
+      throw new UnreadablePicture(
+          "the head of this PBM file is longer than the "
+              + MOST_BETWEEN
+              + " letters that are taken in");
+    }
     long number = 0;
     int digits = 0;
-    while (b >= '0' && b <= '9' && digits < 10) {
+    while (b >= '0' && b <= '9') {
+      if (++digits > MOST_DIGITS) {
+        throw new UnreadablePicture(
+            "this PBM file says its size in a number of more than " + MOST_DIGITS + " digits");
+      }
       number = number * 10 + b - '0';
-      digits++;
       b = in.next();
     }
     if (digits == 0 || !isSpace(b)) {

@@ -29,6 +29,10 @@ interface Picture {
   record Grid(double along, double across) {
 
     /** The same both ways. */
+    boolean canBe() {
+      return Resolution.canBe(along) && Resolution.canBe(across);
+    }
+
     static Grid square(double perMm) {
       return new Grid(perMm, perMm);
     }

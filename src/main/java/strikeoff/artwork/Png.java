@@ -126,13 +126,17 @@ final class Png implements Picture {
     return Optional.of(bytes);
   }
 
-  /** Only metres say a size; without them it is the shape of a point alone. */
+  /**
+   * Only metres say a size; without them it is the shape of a point alone. What no film has is a
+   * slip of whatever wrote it, and says nothing.
+   */
   private static Optional<Grid> grid(byte[] bytes) {
-    if (bytes.length < 9 || bytes[8] != 1 || four(bytes, 0) == 0 || four(bytes, 4) == 0) {
+    if (bytes.length < 9 || bytes[8] != 1) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Grid((double) four(bytes, 0) / MILLIMETRES, (double) four(bytes, 4) / MILLIMETRES));
+    Grid grid =
+        new Grid((double) four(bytes, 0) / MILLIMETRES, (double) four(bytes, 4) / MILLIMETRES);
+    return Optional.of(grid).filter(Grid::canBe);
   }
 
   @Override

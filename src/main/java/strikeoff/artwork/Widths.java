@@ -60,7 +60,12 @@ final class Widths {
 
   /** Strokes that make no mark here have fewer rows. */
   int fewestRows() {
-    return Math.max(2, (int) (KEPT / across / Math.hypot(1, STEEPEST)));
+    return rows(KEPT);
+  }
+
+  /** How many rows a stroke of so many mm has at least, at any slope that is measured here. */
+  int rows(double length) {
+    return Math.max(2, (int) (length / across / Math.hypot(1, STEEPEST)));
   }
 
   /** The most points of a row that a stroke may have. */

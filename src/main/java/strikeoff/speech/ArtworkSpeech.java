@@ -1,5 +1,7 @@
 package strikeoff.speech;
 
+import java.util.ArrayList;
+import java.util.List;
 import strikeoff.artwork.facts.ArtworksApart;
 import strikeoff.artwork.facts.LineInPoints;
 import strikeoff.artwork.facts.OpenJoint;
@@ -41,6 +43,38 @@ public final class ArtworkSpeech {
   /** The same, to be written. */
   public static String size(SizeOfArtwork size, Measures units) {
     return size.is().along().fineText(units) + " x " + size.is().across().fineText(units);
+  }
+
+  /** What else may be behind it, each with what to write: figures that bring the wanted size. */
+  public static String otherwise(SizeOfArtwork size, Measures units) {
+    List<String> all = new ArrayList<>();
+    if (size.turned()) {
+      all.add(" It lies across: turn it by 90°.");
+    }
+    size.strip()
+        .ifPresent(
+            strip ->
+                all.add(
+                    " If a strip with marks runs round it, have a `margin` of "
+                        + strip.fineText(units)
+                        + " cut off."));
+    size.pointsPerCm()
+        .ifPresent(
+            perCm ->
+                all.add(
+                    " If only its resolution is wrong, write `resolution: "
+                        + Numbers.plain(perCm, 2)
+                        + "/cm`."));
+    return String.join("", all);
+  }
+
+  /** A film taken the wrong way round prints what it should leave bare. */
+  public static String negative(StatedPrint print) {
+    return print.bareInstead()
+        ? " That is what the film leaves bare: if it is a negative, write `prints: "
+            + print.prints().other().word()
+            + "`."
+        : "";
   }
 
   public static String farText(SizeOfArtwork size, Measures units) {

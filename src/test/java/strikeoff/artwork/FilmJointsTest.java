@@ -85,6 +85,31 @@ class FilmJointsTest {
     assertThat(astride.lap().orElseThrow().width().mm()).isBetween(0.48 - POINT, 0.48 + POINT);
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 10, 20, 30, 45, 60, 80, 90})
+  void anEdgeIsAsLongAtEachTurn(double degrees) throws Exception {
+    double x = Math.cos(Math.toRadians(degrees));
+    double y = Math.sin(Math.toRadians(degrees));
+    Shape field = Drawn.bar(13.003, 13.007, 8, 8, degrees);
+    Shape left = (a, b) -> (a - 13.003) * x + (b - 13.007) * y < 0;
+    Joint joint =
+        FilmJoints.of(
+            bits((a, b) -> field.covers(a, b) && left.covers(a, b)),
+            bits((a, b) -> field.covers(a, b) && !left.covers(a, b)),
+            POINT,
+            POINT);
+    assertThat(joint.butt().mm()).isBetween(8 * 0.95, 8 * 1.05);
+  }
+
+  @Test
+  void linesThatCrossDoNotButt() throws Exception {
+    Shape up = (x, y) -> (x + 0.3 * y) % 1.5 < 0.5;
+    Shape down = (x, y) -> (x * 0.4 + y + 7) % 1.7 < 0.6;
+    Joint joint = FilmJoints.of(bits(up), bits(down), POINT, POINT);
+    assertThat(joint.butt().mm()).isZero();
+    assertThat(joint.gap()).isEmpty();
+  }
+
   @Test
   void aFilmSeenThroughItsBackIsTurnedRight() throws Exception {
     Drawn drawn = new Drawn(10.3, 4, 300).with(Drawn.bar(2, 2, 3, 2, 20));

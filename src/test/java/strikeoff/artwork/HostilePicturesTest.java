@@ -129,7 +129,7 @@ class HostilePicturesTest {
         "huge bitmap", pair("P4 60000 60000 x".getBytes(StandardCharsets.UTF_8), "at most 200"));
     all.put(
         "bitmap beyond counting",
-        pair("P4 99999999999 9 x".getBytes(StandardCharsets.UTF_8), "how large"));
+        pair("P4 99999999999 9 x".getBytes(StandardCharsets.UTF_8), "more than 10 digits"));
     all.put("short bitmap", pair("P4 8 9 xx".getBytes(StandardCharsets.UTF_8), "after 2 of 9"));
     all.put("bitmap of letters", pair("P1 2 2 10x1".getBytes(StandardCharsets.UTF_8), "0 and 1"));
     return all;
@@ -193,17 +193,19 @@ class HostilePicturesTest {
           "link.png",
           "films/" + outside.getFileName(),
           "below/../../x.png",
-          "./f.png",
-          "below//f.png",
           "https://example.org/f.png",
-          "file:f.png",
-          "C:\\f.png",
-          "f\u0000.png",
           "/dev/zero",
           ""
         }) {
       assertThat(refused(name)).as(name).contains("lies beside the plan");
     }
+    assertThat(refused("./f.png")).contains("leave out “./”");
+    assertThat(refused("below//f.png")).contains("leave out “./”");
+    assertThat(refused("C:\\f.png")).contains("between folders stands “/”");
+    for (String name : new String[] {"file:f.png", "f\u0000.png", "films/*.png", "a\nb.png"}) {
+      assertThat(refused(name)).as(name).contains("is called so");
+    }
+    assertThat(refused("below/")).isEqualTo("this is a folder; name a picture in it");
     assertThat(refused("below")).isEqualTo("this is a folder; name a picture in it");
     Files.delete(outside);
   }
@@ -215,7 +217,7 @@ class HostilePicturesTest {
     assertThat(refused("films/heron-bleu.png"))
         .isEqualTo(
             "there is no file “films/heron-bleu.png” beside the plan; did you mean"
-                + " “heron-blue.png”?");
+                + " “films/heron-blue.png”?");
     assertThat(refused("flims/heron-blue.png")).contains("did you mean “films”?");
   }
 

@@ -91,6 +91,46 @@ class FilmsBesidePlansTest {
   }
 
   @Test
+  void whatAWrongSizeMayComeOfIsToldWithWhatMendsIt() throws IOException {
+    // 100 points an inch: 254 by 228.6 mm, once with a strip of 10 mm round 234 by 208.6.
+    Files.write(
+        desk.resolve("plans/films/leaf.png"),
+        new Drawn(254, 228.6, 100).with(Drawn.bar(100, 100, 50, 60, 0)).png());
+    String plan = PLAN.replace("SAYS", "artwork: films/leaf.png");
+    String[][] sizes = {
+      {"23.4 x 20.86 cm", "have a `margin` of 1 cm cut off", ", margin: 1 cm"},
+      {"22.86 x 25.4 cm", "It lies across: turn it by 90°.", ""},
+      {"12.7 x 11.43 cm", "write `resolution: 78.74/cm`", ", resolution: 78.74/cm"}
+    };
+    for (String[] size : sizes) {
+      String sized = plan.replace("size: 20 x 20 cm", "size: " + size[0]);
+      Files.writeString(desk.resolve("plans/sized.yaml"), sized);
+      assertThat(run("check", "plans/sized.yaml").out())
+          .contains("artwork/wrong-scale")
+          .contains(size[1]);
+      if (!size[2].isEmpty()) {
+        Files.writeString(
+            desk.resolve("plans/sized.yaml"), sized.replace("leaf.png", "leaf.png" + size[2]));
+        assertThat(run("check", "plans/sized.yaml").out())
+            .as(size[2])
+            .doesNotContain("artwork/wrong-scale")
+            .doesNotContain("artwork/scale-slightly-off");
+      }
+    }
+  }
+
+  @Test
+  void aNegativeIsToldByWhatItLeavesBare() throws IOException {
+    plan("stated", "artwork: films/leaf.png, covers: 92.5 %");
+    assertThat(run("check", "plans/stated.yaml").out())
+        .contains("if it is a negative, write `prints: light`");
+    plan("stated", "artwork: films/leaf.png, covers: 92.5 %, prints: light");
+    assertThat(run("check", "plans/stated.yaml").out()).doesNotContain("artwork/");
+    plan("stated", "artwork: films/leaf.png, covers: 60 %");
+    assertThat(run("check", "plans/stated.yaml").out()).doesNotContain("negative");
+  }
+
+  @Test
   void everyMistakeIsToldAtItsPlaceAndOtherPlansAreChecked() throws IOException {
     Files.writeString(desk.resolve("plans/films/text.png"), "not a picture");
     plan("a", "artwork: films/laef.png, prints: dork, reads: right");
@@ -106,7 +146,7 @@ class FilmsBesidePlansTest {
             "plans/a.yaml:12:71  designs.leaf.separations 1.prints",
             "dark or light was expected; “dork” is not known; did you mean “dark”?",
             "plans/a.yaml:12:47  designs.leaf.separations 1.artwork",
-            "there is no file “films/laef.png” beside the plan; did you mean “leaf.png”?",
+            "there is no file “films/laef.png” beside the plan; did you mean “films/leaf.png”?",
             "plans/b.yaml:12:47  designs.leaf.separations 1.artwork",
             "this is no picture that is known; save the film as PNG or PBM",
             "plans/c.yaml:12:63  designs.leaf.separations 1.resolution",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
@@ -23,6 +24,7 @@ import strikeoff.units.Pair;
  * @param width that the plan wants
  * @param far how far what they print lies off at the far edge
  * @param tolerance how far a frame can be off on this table
+ * @param columns points along, of each of them
  */
 public record SizeOfArtwork(
     String design,
@@ -33,6 +35,7 @@ public record SizeOfArtwork(
     Length far,
     boolean railed,
     Length tolerance,
+    int columns,
     List<Related> related,
     PlanPath path)
     implements Evidence {
@@ -77,13 +80,39 @@ public record SizeOfArtwork(
         new Length(far),
         railed,
         tolerance,
+        artwork.columns(),
         List.of(),
         separation.path().key("artwork"));
   }
 
   /** What films have to share to be told together. */
   private List<Double> size() {
-    return List.of(is.along().mm(), is.across().mm(), length.mm(), width.mm());
+    return List.of(is.along().mm(), is.across().mm(), length.mm(), width.mm(), (double) columns);
+  }
+
+  /** True if it has the size that is wanted once it is turned by a right angle. */
+  public boolean turned() {
+    return near(is.along().mm(), width.mm()) && near(is.across().mm(), length.mm());
+  }
+
+  /** How wide a strip all round makes it larger than it is wanted; empty if none does. */
+  public Optional<Length> strip() {
+    double strip = (is.along().mm() - length.mm()) / 2;
+    return strip > 0 && near(is.across().mm() - 2 * strip, width.mm())
+        ? Optional.of(new Length(strip))
+        : Optional.empty();
+  }
+
+  /** Points a centimetre that make it as large as it is wanted; empty if its shape is another. */
+  public Optional<Double> pointsPerCm() {
+    double scale = length.mm() / is.along().mm();
+    return near(is.across().mm() * scale, width.mm())
+        ? Optional.of(columns / length.cm())
+        : Optional.empty();
+  }
+
+  private boolean near(double mm, double wanted) {
+    return Math.abs(mm - wanted) <= tolerance.mm();
   }
 
   private SizeOfArtwork and(SizeOfArtwork other) {
@@ -91,6 +120,7 @@ public record SizeOfArtwork(
     all.addAll(other.files);
     List<Related> further = new ArrayList<>(related);
     further.add(new Related(Tie.OTHER_FILM, other.path));
-    return new SizeOfArtwork(design, all, is, length, width, far, railed, tolerance, further, path);
+    return new SizeOfArtwork(
+        design, all, is, length, width, far, railed, tolerance, columns, further, path);
   }
 }

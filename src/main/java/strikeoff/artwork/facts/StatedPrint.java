@@ -19,6 +19,7 @@ import strikeoff.units.Share;
  * @param statedShare the same of its rectangle
  * @param printed by the film
  * @param printedShare the same of its rectangle
+ * @param prints the tone that takes paste
  * @param off how far the plan's figure is from the film's, as a share of the film's
  * @param grey share of the film that is neither dark nor light: where that is much, nobody knows
  *     what it prints
@@ -33,11 +34,20 @@ public record StatedPrint(
     Share statedShare,
     Area printed,
     Share printedShare,
+    Artwork.Tone prints,
     Share off,
     Share grey,
     Limit greyMost,
     PlanPath path)
     implements Evidence {
+
+  private static final double HALF_A_PERCENT = 0.005;
+
+  /** True if the plan states, to the percent that people write, what the film leaves bare. */
+  public boolean bareInstead() {
+    double bare = 1 - printedShare.fraction();
+    return Math.abs(statedShare.fraction() - bare) <= HALF_A_PERCENT;
+  }
 
   /** Empty if the plan leaves it to the film, or the film prints nothing. */
   static Optional<StatedPrint> of(
@@ -59,6 +69,7 @@ public record StatedPrint(
             new Share(stated.squareCm() / whole),
             printed,
             artwork.printed(),
+            artwork.prints(),
             new Share(Math.abs(stated.squareCm() - printed.squareCm()) / printed.squareCm()),
             artwork.tones().between(policy.artwork().greyFrom(), policy.artwork().greyTo()),
             policy.artwork().greyMost(),

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.artwork.Artworks.Looked;
+import strikeoff.artwork.Resolution;
 import strikeoff.artwork.Wanted;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Artwork;
@@ -30,11 +31,6 @@ final class ArtworkPart {
 
   private static final int LONGEST_NAME = 500;
   private static final double MM_PER_CM = 10;
-
-  /** Films are 30 to 1000 points a centimetre; beyond that a figure was meant otherwise. */
-  private static final double FEWEST_PER_CM = 1;
-
-  private static final double MOST_PER_CM = 4000;
 
   private static final Map<String, Artwork.Tone> TONES =
       Map.of(
@@ -170,8 +166,7 @@ final class ArtworkPart {
                 words + " was expected; for " + Script.quoted(text) + " write " + plain);
           }
           return Quantities.parse(text, MeshCount.class) instanceof Parsed.Value<MeshCount> v
-                  && v.value().perCm() >= FEWEST_PER_CM
-                  && v.value().perCm() <= MOST_PER_CM
+                  && Resolution.canBe(v.value().perCm() / MM_PER_CM)
               ? Parsed.value(v.value().perCm() / MM_PER_CM)
               : Parsed.refused(words + " was expected; " + Script.quoted(text) + " is none");
         });
