@@ -2,9 +2,11 @@ package strikeoff.artwork.facts;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
@@ -116,11 +118,11 @@ public record SizeOfArtwork(
   }
 
   private SizeOfArtwork and(SizeOfArtwork other) {
-    List<String> all = new ArrayList<>(files);
+    Set<String> all = new LinkedHashSet<>(files);
     all.addAll(other.files);
     List<Related> further = new ArrayList<>(related);
     further.add(new Related(Tie.OTHER_FILM, other.path));
     return new SizeOfArtwork(
-        design, all, is, length, width, far, railed, tolerance, columns, further, path);
+        design, List.copyOf(all), is, length, width, far, railed, tolerance, columns, further, path);
   }
 }

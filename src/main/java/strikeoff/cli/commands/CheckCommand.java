@@ -155,7 +155,8 @@ final class CheckCommand implements Command {
   private final OptionSpec bounds =
       Options.words(
               "Take in more of a plan than usual, or less: kib, depth, values, placements, steps,"
-                  + " impressions, or findings of one rule. May be given several times.",
+                  + " impressions, findings of one rule, megapixels of a film, artwork-megapixels of"
+                  + " all films, or artwork-mib of a film's file. May be given several times.",
               "WHAT=N",
               "--bound")
           .type(List.class)

@@ -16,9 +16,12 @@ public final class PlanArtwork {
 
   private PlanArtwork() {}
 
-  /** Where those of a plan lie, or would lie; nothing for what the plan may not name. */
+  /**
+   * Where those of a plan lie, or would lie; nothing for what the plan may not name. What a shell
+   * hands over as a pipe can be read once, by the check.
+   */
   public static List<Path> of(PlanFile plan) {
-    if (plan.isStandardInput()) {
+    if (plan.isStandardInput() || !Files.isRegularFile(plan.path())) {
       return List.of();
     }
     try (InputStream in = Files.newInputStream(plan.path())) {
