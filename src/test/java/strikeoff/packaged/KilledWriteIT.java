@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Timeout(600)
 class KilledWriteIT {
 
-  private static final int KILLS = 16;
+  private static final int KILLS = 10;
 
   /** From this part of its time on it is about to write. */
   private static final double LATE = 0.7;

@@ -57,7 +57,7 @@ class MemoryIT {
   void tooLittleForAnythingIsSaidInASentence(Program.Way way) throws Exception {
     Files.copy(Path.of("plans/first-border.yaml"), folder.resolve("border.yaml"));
     List<Integer> exits = new ArrayList<>();
-    for (String heap : List.of("-Xmx5m", "-Xmx6m", "-Xmx8m")) {
+    for (String heap : List.of("-Xmx5m", "-Xmx7m")) {
       // The collector that a JDK takes by itself differs with the machine; the launcher names its
       // own.
       String[] options =

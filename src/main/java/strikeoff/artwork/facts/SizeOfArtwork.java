@@ -123,6 +123,16 @@ public record SizeOfArtwork(
     List<Related> further = new ArrayList<>(related);
     further.add(new Related(Tie.OTHER_FILM, other.path));
     return new SizeOfArtwork(
-        design, List.copyOf(all), is, length, width, far, railed, tolerance, columns, further, path);
+        design,
+        List.copyOf(all),
+        is,
+        length,
+        width,
+        far,
+        railed,
+        tolerance,
+        columns,
+        further,
+        path);
   }
 }
