@@ -17,6 +17,7 @@ import strikeoff.artwork.FilmJoints.Film;
 import strikeoff.document.Bounds;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Joint;
+import strikeoff.units.Length;
 import strikeoff.units.Pair;
 
 /**
@@ -36,9 +37,9 @@ public final class Artworks {
   /** Of all plans of a run. */
   private final Map<Key, PictureMeasures> measured;
 
-  private final Map<List<Key>, Joint> joints;
+  private final Map<Pairing, Joint> joints;
 
-  private Artworks(Shelf shelf, Map<Key, PictureMeasures> measured, Map<List<Key>, Joint> joints) {
+  private Artworks(Shelf shelf, Map<Key, PictureMeasures> measured, Map<Pairing, Joint> joints) {
     this.shelf = shelf;
     this.measured = measured;
     this.joints = joints;
@@ -66,6 +67,9 @@ public final class Artworks {
       int alongMargin,
       int acrossMargin,
       Pair size) {}
+
+  /** All that a joint depends on: two pictures, and how long a strip of ground goes on. */
+  private record Pairing(Key one, Key other, Length strip) {}
 
   /** Of a plan that lies in no folder, as one from standard input. */
   public static Artworks nowhere() {
@@ -176,22 +180,25 @@ public final class Artworks {
    *
    * @param films by the number of their separation
    * @param pairs of such numbers, the films to compare
+   * @param strip bare ground between two films goes on for at least so long
    * @return of each pair that could be compared: films of different grids can't be
    */
-  public List<Joint> joints(Map<Integer, Wanted> films, List<int[]> pairs, Bounds bounds) {
+  public List<Joint> joints(
+      Map<Integer, Wanted> films, List<int[]> pairs, Length strip, Bounds bounds) {
     Map<Wanted, Film> read = new HashMap<>();
     List<Joint> all = new ArrayList<>();
     for (int[] pair : pairs) {
-      joint(films.get(pair[0]), films.get(pair[1]), read, bounds)
+      joint(films.get(pair[0]), films.get(pair[1]), strip, read, bounds)
           .ifPresent(joint -> all.add(joint.between(pair[0], pair[1])));
     }
     return all;
   }
 
-  private Optional<Joint> joint(Wanted one, Wanted other, Map<Wanted, Film> read, Bounds bounds) {
-    List<Key> both = List.of(keys.get(one), keys.get(other));
-    PictureMeasures grid = measured.get(both.get(0));
-    PictureMeasures others = measured.get(both.get(1));
+  private Optional<Joint> joint(
+      Wanted one, Wanted other, Length strip, Map<Wanted, Film> read, Bounds bounds) {
+    Pairing both = new Pairing(keys.get(one), keys.get(other), strip);
+    PictureMeasures grid = measured.get(both.one());
+    PictureMeasures others = measured.get(both.other());
     if (grid.columns() != others.columns() || grid.rows() != others.rows()) {
       return Optional.empty();
     }
@@ -207,7 +214,8 @@ public final class Artworks {
               first.get(),
               second.get(),
               one.size().along().mm() / grid.columns(),
-              one.size().across().mm() / grid.rows()));
+              one.size().across().mm() / grid.rows(),
+              strip));
     }
     return Optional.of(joints.get(both));
   }

@@ -3,6 +3,7 @@ package strikeoff.artwork;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.util.zip.CRC32;
 
 /** A file's bytes in order, with the check sum of those since a mark. */
@@ -34,11 +35,12 @@ final class ByteSource {
 
   /** Four bytes, the highest first, without sign. */
   long four() throws IOException {
-    byte[] four = all(Integer.BYTES);
-    return (four[0] & 0xffL) << 24
-        | (four[1] & 0xff) << 16
-        | (four[2] & 0xff) << 8
-        | four[3] & 0xff;
+    return four(all(Integer.BYTES), 0);
+  }
+
+  /** The same from a place in bytes that were read. */
+  static long four(byte[] bytes, int at) {
+    return Integer.toUnsignedLong(ByteBuffer.wrap(bytes).getInt(at));
   }
 
   /**

@@ -1,8 +1,6 @@
 package strikeoff.artwork;
 
-import java.util.Optional;
 import strikeoff.document.GivenUp;
-import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Joint;
 import strikeoff.units.Length;
 
@@ -18,12 +16,6 @@ final class FilmJoints {
   private static final int OTHER = 2;
   private static final int BOTH = 3;
 
-  /** Lines that cross touch at their corners; an edge goes on for so long, in mm. */
-  private static final double KEPT = 1;
-
-  /** In corners of lines that cross lies ground too; a strip of it goes on for so long, in mm. */
-  private static final double STRIP = 5;
-
   /**
    * An edge that moves by this many points from row to row or more is followed along the columns
    * alone: it is three times as long there.
@@ -34,17 +26,20 @@ final class FilmJoints {
   private final Bits other;
   private final Widths laps;
   private final Widths gaps;
-  private final int fewestRows;
+  private final int stripRows;
+  private final int edgeRows;
 
   /** How many rows of edges that go on for a while. */
   private long butts;
 
-  private FilmJoints(Bits one, Bits other, double along, double across) {
+  private FilmJoints(Bits one, Bits other, double along, double across, Length strip) {
     this.one = one;
     this.other = other;
     this.laps = new Widths(along, across);
     this.gaps = new Widths(along, across);
-    this.fewestRows = (int) Math.ceil(KEPT / across);
+    this.stripRows = gaps.rows(strip.mm());
+    // Lines that cross touch at their corners; an edge goes on for so long.
+    this.edgeRows = (int) Math.ceil(Widths.KEPT / across);
   }
 
   /** A film's points, upright and turned; seen from the right side. */
@@ -61,43 +56,27 @@ final class FilmJoints {
    *
    * @param along mm from one point of a row to the next, on the cloth
    * @param across mm from one row to the next
+   * @param strip bare ground that goes on for less lies in corners of lines that cross
    */
-  static Joint of(Film one, Film other, double along, double across) {
-    FilmJoints upright = new FilmJoints(one.bits(), other.bits(), along, across);
+  static Joint of(Film one, Film other, double along, double across, Length strip) {
+    FilmJoints upright = new FilmJoints(one.bits(), other.bits(), along, across, strip);
     upright.follow();
-    FilmJoints flat = new FilmJoints(one.turned(), other.turned(), across, along);
+    FilmJoints flat = new FilmJoints(one.turned(), other.turned(), across, along, strip);
     flat.follow();
-    double point = Math.max(along, across);
-    int rows = one.bits().rows();
     return new Joint(
         1,
         2,
-        new Length(point),
-        finest(upright.laps, flat.laps, along, across, rows, point),
-        finest(upright.gaps, flat.gaps, along, across, rows, point),
+        new Length(Math.max(along, across)),
+        Widths.finest(upright.laps, flat.laps, one.bits(), false),
+        Widths.finest(upright.gaps, flat.gaps, one.bits(), false),
         // Steps of a straight edge, along and across, are the sides of a triangle.
         new Length(Math.hypot(upright.butts * across, flat.butts * along)));
   }
 
-  private static Optional<Finest> finest(
-      Widths upright, Widths flat, double along, double across, int rows, double point) {
-    if (!upright.any() && !flat.any()) {
-      return Optional.empty();
-    }
-    boolean standing = upright.finest() <= flat.finest();
-    double width = Math.min(upright.finest(), flat.finest());
-    return Optional.of(
-        new Finest(
-            new Length(width),
-            new Length(upright.upTo(width + point) + flat.upTo(width + point)),
-            new Length((standing ? upright.x() : flat.y()) * along),
-            new Length((rows - (standing ? upright.y() : flat.x())) * across)));
-  }
-
   private void follow() {
     Strokes lapped = new Strokes(laps.mostPoints(), laps.fewestRows(), laps::take);
-    Strokes bare = new Strokes(gaps.mostPoints(), gaps.rows(STRIP), gaps::take);
-    Strokes edges = new Strokes(REACH, fewestRows, edge -> butts += edge.stroke().rows());
+    Strokes bare = new Strokes(gaps.mostPoints(), stripRows, gaps::take);
+    Strokes edges = new Strokes(REACH, edgeRows, edge -> butts += edge.stroke().rows());
     RowRuns lap = new RowRuns();
     RowRuns gap = new RowRuns();
     RowRuns butt = new RowRuns();

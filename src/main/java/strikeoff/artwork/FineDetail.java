@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.Artwork.Fine;
-import strikeoff.plan.Artwork.Finest;
 import strikeoff.units.Length;
 
 /** The finest lines and gaps of a picture, its points and its specks. */
@@ -15,9 +14,6 @@ final class FineDetail {
    */
   private static final long MOST_RUNS = 10_000_000;
 
-  private final double point;
-  private final int columns;
-  private final int rows;
   private final Pass flat;
   private final Pass upright;
   private final Specks specks;
@@ -57,9 +53,6 @@ final class FineDetail {
   }
 
   private FineDetail(Bits bits, Bits turned, double along, double across) {
-    this.point = Math.max(along, across);
-    this.columns = bits.columns();
-    this.rows = bits.rows();
     this.upright = new Pass(along, across);
     this.flat = new Pass(across, along);
     this.specks = new Specks(along * across);
@@ -81,32 +74,15 @@ final class FineDetail {
       return Optional.empty();
     }
     FineDetail detail = new FineDetail(bits, turned, along, across);
-    Widths lines = detail.upright.lines;
-    Widths others = detail.flat.lines;
+    Pass upright = detail.upright;
+    Pass flat = detail.flat;
     return Optional.of(
         new Fine(
-            new Length(detail.point),
-            detail.finest(lines, others, along, across, wrong),
-            detail.finest(detail.upright.gaps, detail.flat.gaps, along, across, wrong),
-            (int) Math.round(lines.tips() + others.tips()),
-            lines.tipLength() + others.tipLength(),
+            new Length(Math.max(along, across)),
+            Widths.finest(upright.lines, flat.lines, bits, wrong),
+            Widths.finest(upright.gaps, flat.gaps, bits, wrong),
+            (int) Math.round(upright.lines.tips() + flat.lines.tips()),
+            upright.lines.tipLength() + flat.lines.tipLength(),
             detail.specks.byArea()));
-  }
-
-  private Optional<Finest> finest(
-      Widths upright, Widths flat, double along, double across, boolean wrong) {
-    if (!upright.any() && !flat.any()) {
-      return Optional.empty();
-    }
-    boolean standing = upright.finest() <= flat.finest();
-    double width = Math.min(upright.finest(), flat.finest());
-    double x = standing ? upright.x() : flat.y();
-    double y = standing ? upright.y() : flat.x();
-    return Optional.of(
-        new Finest(
-            new Length(width),
-            new Length(upright.upTo(width + point) + flat.upTo(width + point)),
-            new Length((wrong ? columns - x : x) * along),
-            new Length((rows - y) * across)));
   }
 }

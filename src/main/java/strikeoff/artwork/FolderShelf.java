@@ -29,7 +29,6 @@ record FolderShelf(Path folder) implements Shelf {
 
   private static final int MIB = 1 << 20;
   private static final int MOST_LOOKED_AT = 1000;
-  private static final int LONGEST_NAME = 500;
 
   /** What some system takes for another place, a drive, a pattern or an address. */
   private static final Pattern ODD = Pattern.compile("[:*?\"<>|\\p{Cntrl}]");
@@ -99,11 +98,11 @@ record FolderShelf(Path folder) implements Shelf {
               + " a second “/”");
     }
     Matcher odd = ODD.matcher(name);
-    if (odd.find() || name.length() > LONGEST_NAME) {
+    if (odd.find() || name.length() > Wanted.LONGEST_NAME) {
       throw new UnreadablePicture(
           "no file that is to be found on each system is called so: names have no : * ? \" < > | in"
               + " them, no line break, and at most "
-              + LONGEST_NAME
+              + Wanted.LONGEST_NAME
               + " letters");
     }
     return steps;

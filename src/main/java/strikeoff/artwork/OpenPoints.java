@@ -1,7 +1,6 @@
 package strikeoff.artwork;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.stream.LongStream;
 import strikeoff.plan.Artwork.Tones;
 
 /**
@@ -68,10 +67,6 @@ final class OpenPoints implements PointTaker {
     for (int tone = 0; tone <= FULL; tone++) {
       percents[Math.round(tone * 100f / FULL)] += tones[tone];
     }
-    List<Long> counts = new ArrayList<>();
-    for (long count : percents) {
-      counts.add(count);
-    }
-    return new Tones(counts);
+    return new Tones(LongStream.of(percents).boxed().toList());
   }
 }

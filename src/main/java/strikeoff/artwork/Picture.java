@@ -25,14 +25,15 @@ interface Picture {
    */
   void read(Tone prints, PointTaker points) throws IOException, UnreadablePicture;
 
-  /** PointTaker a millimetre, along and across. */
+  /** Points a millimetre, along and across. */
   record Grid(double along, double across) {
 
-    /** The same both ways. */
+    /** False of what no film has. */
     boolean canBe() {
       return Resolution.canBe(along) && Resolution.canBe(across);
     }
 
+    /** The same both ways. */
     static Grid square(double perMm) {
       return new Grid(perMm, perMm);
     }

@@ -62,7 +62,7 @@ final class Png implements Picture {
     if (head.length < HEAD) {
       throw new UnreadablePicture("the head of this PNG file is too short; save it again");
     }
-    Picture.requireSize(four(head, 0), four(head, 4));
+    Picture.requireSize(ByteSource.four(head, 0), ByteSource.four(head, 4));
     int depth = head[8];
     int colours = head[9];
     if (!isKind(depth, colours) || head[10] != 0 || head[11] != 0 || (head[12] & ~1) != 0) {
@@ -89,19 +89,11 @@ final class Png implements Picture {
     }
     return new Png(
         chunks,
-        (int) four(head, 0),
-        (int) four(head, 4),
+        (int) ByteSource.four(head, 0),
+        (int) ByteSource.four(head, 4),
         head[12] == 1,
         new PngSamples(colours, depth, palette, clear),
         grid);
-  }
-
-  private static long four(byte[] bytes, int at) {
-    long four = 0;
-    for (int i = 0; i < Integer.BYTES; i++) {
-      four = four << 8 | bytes[at + i] & 0xff;
-    }
-    return four;
   }
 
   private static boolean isKind(int depth, int colours) {
@@ -135,7 +127,9 @@ final class Png implements Picture {
       return Optional.empty();
     }
     Grid grid =
-        new Grid((double) four(bytes, 0) / MILLIMETRES, (double) four(bytes, 4) / MILLIMETRES);
+        new Grid(
+            (double) ByteSource.four(bytes, 0) / MILLIMETRES,
+            (double) ByteSource.four(bytes, 4) / MILLIMETRES);
     return Optional.of(grid).filter(Grid::canBe);
   }
 

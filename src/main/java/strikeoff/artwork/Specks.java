@@ -1,14 +1,12 @@
 package strikeoff.artwork;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.LongStream;
+import strikeoff.plan.Artwork.Fine;
 
 /** Counts what stands by itself and is small, by its area; what touches at a corner is one. */
 final class Specks {
-
-  /** Areas are told in steps of that, in mm². */
-  static final double BIN = 0.01;
 
   private static final int BINS = 100;
 
@@ -25,8 +23,8 @@ final class Specks {
     this.point = point;
   }
 
-  /** The next row; gives back the runs of the row before, to be filled anew. */
-  RowRuns row(RowRuns runs) {
+  /** The next row, which is kept until the one after it. */
+  void row(RowRuns runs) {
     int before = above.count();
     int[] parent = new int[before + runs.count()];
     long[] area = Arrays.copyOf(areas, parent.length);
@@ -65,9 +63,7 @@ final class Specks {
       whole[i] = first[root];
       areas[first[root]] = area[root];
     }
-    RowRuns spare = above;
     above = runs;
-    return spare;
   }
 
   private static int root(int[] parent, int of) {
@@ -89,18 +85,14 @@ final class Specks {
   }
 
   private void ended(long points) {
-    int bin = (int) (points * point / BIN);
+    int bin = (int) (points * point / Fine.SPECK_STEP);
     if (bin < BINS) {
       byArea[bin]++;
     }
   }
 
-  /** How many there are of each area. */
+  /** How many there are of each area, in steps of {@link Fine#SPECK_STEP}. */
   List<Long> byArea() {
-    List<Long> counts = new ArrayList<>();
-    for (long count : byArea) {
-      counts.add(count);
-    }
-    return counts;
+    return LongStream.of(byArea).boxed().toList();
   }
 }

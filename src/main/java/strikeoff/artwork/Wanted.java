@@ -21,4 +21,8 @@ public record Wanted(
     boolean wrong,
     Optional<Double> pointsPerMm,
     Length margin,
-    Pair size) {}
+    Pair size) {
+
+  /** So many letters a file's name may have. */
+  public static final int LONGEST_NAME = 500;
+}

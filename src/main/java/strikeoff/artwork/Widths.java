@@ -1,6 +1,9 @@
 package strikeoff.artwork;
 
+import java.util.Optional;
 import strikeoff.artwork.Strokes.Ended;
+import strikeoff.plan.Artwork.Finest;
+import strikeoff.units.Length;
 
 /**
  * How wide strokes are across their own direction, and where they keep that. A width counts if a
@@ -10,7 +13,7 @@ import strikeoff.artwork.Strokes.Ended;
 final class Widths {
 
   /** So long a stroke has to keep its width, in mm. */
-  private static final double KEPT = 1;
+  static final double KEPT = 1;
 
   private static final double KEPT_NEAR_POINTS = 2.5;
 
@@ -44,7 +47,10 @@ final class Widths {
   private final double[] lengths = new double[(int) Math.ceil(WIDEST / BIN) + 1];
 
   private double finest = Double.MAX_VALUE;
+
+  /** Where the finest is, in columns and rows. */
   private double x;
+
   private double y;
   private double tips;
   private double tipLength;
@@ -84,26 +90,34 @@ final class Widths {
     }
   }
 
-  /** The finest width in mm; empty if there is none. */
-  boolean any() {
-    return finest < Double.MAX_VALUE;
-  }
-
-  double finest() {
-    return finest;
-  }
-
-  /** Where the finest is, in columns and rows. */
-  double x() {
-    return x;
-  }
-
-  double y() {
-    return y;
+  /**
+   * The finest of a picture.
+   *
+   * @param upright of its strokes along the rows
+   * @param flat of those of the same picture turned
+   * @param bits the picture
+   * @param wrong true if it is seen through its back
+   * @return empty if there is none
+   */
+  static Optional<Finest> finest(Widths upright, Widths flat, Bits bits, boolean wrong) {
+    boolean standing = upright.finest <= flat.finest;
+    double width = Math.min(upright.finest, flat.finest);
+    if (width == Double.MAX_VALUE) {
+      return Optional.empty();
+    }
+    double x = standing ? upright.x : flat.y;
+    double y = standing ? upright.y : flat.x;
+    double upTo = width + Math.max(upright.along, upright.across);
+    return Optional.of(
+        new Finest(
+            new Length(width),
+            new Length(upright.upTo(upTo) + flat.upTo(upTo)),
+            new Length((wrong ? bits.columns() - x : x) * upright.along),
+            new Length((bits.rows() - y) * upright.across)));
   }
 
   /** How much of all strokes is at most so wide, in mm. */
-  double upTo(double width) {
+  private double upTo(double width) {
     double sum = 0;
     for (int bin = 0; bin < lengths.length && bin * BIN <= width; bin++) {
       sum += lengths[bin];

@@ -60,7 +60,8 @@ public record Artwork(
       double tipLength,
       List<Long> specks) {
 
-    private static final double SPECK_STEP = 0.01;
+    /** Areas of specks are told in steps of so many mm². */
+    public static final double SPECK_STEP = 0.01;
 
     public Fine {
       specks = List.copyOf(specks);
@@ -85,11 +86,6 @@ public record Artwork(
    * @param y the same from its near edge
    */
   public record Finest(Length width, Length over, Length x, Length y) {}
-
-  /** What is fine in it; empty also where more is grey than that, since grey has no edges. */
-  public Optional<Fine> fine(Share greyFrom, Share greyTo, Share greyMost) {
-    return tones.between(greyFrom, greyTo).compareTo(greyMost) > 0 ? Optional.empty() : fine;
-  }
 
   /**
    * A printed area that a plan states.

@@ -42,7 +42,8 @@ public record Limits(
       Limit greyMost,
       Limit gapOpenings,
       Area speckArea,
-      Limit pointsLeast) {}
+      Limit pointsLeast,
+      Length stripLeast) {}
 
   /** Of {@code rules/care/limits.yaml}. */
   public record Care(Temperature scaldsAbove) {}

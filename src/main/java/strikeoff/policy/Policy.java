@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.plan.Artwork;
 import strikeoff.plan.Paste;
 import strikeoff.units.Share;
 
@@ -123,6 +124,16 @@ public record Policy(
 
   public Limits.Time time() {
     return read.time();
+  }
+
+  /** How much of a film is neither dark nor light. */
+  public Share grey(Artwork film) {
+    return film.tones().between(artwork().greyFrom(), artwork().greyTo());
+  }
+
+  /** What is fine in a film; empty also where too much of it is grey, since grey has no edges. */
+  public Optional<Artwork.Fine> fine(Artwork film) {
+    return grey(film).fraction() > artwork().greyMost().amount() ? Optional.empty() : film.fine();
   }
 
   /** The reactive group of exactly that name. */

@@ -11,11 +11,9 @@ import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Design;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Limit;
-import strikeoff.policy.Limits;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
-import strikeoff.units.Share;
 
 /**
  * What a film has that is fine besides lines, against the mesh of its screen.
@@ -85,11 +83,7 @@ public record FineOnMesh(
 
   /** What is fine in a separation's film; empty without one, and where it is grey. */
   static Optional<Fine> fine(Design.Separation separation, Policy policy) {
-    Limits.Artwork limits = policy.artwork();
-    return separation
-        .artwork()
-        .flatMap(
-            a -> a.fine(limits.greyFrom(), limits.greyTo(), new Share(limits.greyMost().amount())));
+    return separation.artwork().flatMap(policy::fine);
   }
 
   /** True if the finest gap may be narrower than so many openings. */

@@ -10,11 +10,13 @@ import strikeoff.artwork.Drawn.Shape;
 import strikeoff.artwork.FilmJoints.Film;
 import strikeoff.plan.Artwork.Tone;
 import strikeoff.plan.Joint;
+import strikeoff.units.Length;
 
 /** Joints of figures that anybody can work out, by plain geometry. */
 class FilmJointsTest {
 
   private static final double POINT = 25.4 / 600;
+  private static final Length STRIP = new Length(5);
 
   private static Film bits(Shape shape) throws Exception {
     Drawn drawn = new Drawn(26, 26, 600).with(shape);
@@ -24,16 +26,22 @@ class FilmJointsTest {
     return Film.of(open.bits(), false);
   }
 
+  private static Joint joint(Film one, Film other) {
+    return joint(one, other, STRIP);
+  }
+
+  private static Joint joint(Film one, Film other, Length strip) {
+    return FilmJoints.of(one, other, POINT, POINT, strip);
+  }
+
   /** Two fields of 6 x 8 mm side by side, at a turn, so far over each other. */
   private static Joint fields(double lap, double degrees) throws Exception {
     double out = 3 - lap / 2;
     double x = out * Math.cos(Math.toRadians(degrees));
     double y = out * Math.sin(Math.toRadians(degrees));
-    return FilmJoints.of(
+    return joint(
         bits(Drawn.bar(13.01 - x, 13.02 - y, 6, 8, degrees)),
-        bits(Drawn.bar(13.01 + x, 13.02 + y, 6, 8, degrees)),
-        POINT,
-        POINT);
+        bits(Drawn.bar(13.01 + x, 13.02 + y, 6, 8, degrees)));
   }
 
   @ParameterizedTest
@@ -60,11 +68,9 @@ class FilmJointsTest {
     double edge = 300 * POINT;
     boolean upright = degrees == 0;
     Joint joint =
-        FilmJoints.of(
+        joint(
             bits((x, y) -> in(upright ? x : y, edge - 6, edge) && in(upright ? y : x, 9, 17)),
-            bits((x, y) -> in(upright ? x : y, edge, edge + 6) && in(upright ? y : x, 9, 17)),
-            POINT,
-            POINT);
+            bits((x, y) -> in(upright ? x : y, edge, edge + 6) && in(upright ? y : x, 9, 17)));
     assertThat(joint.butt().mm()).isBetween(8 * 0.95, 8 * 1.05);
     assertThat(joint.lap()).isEmpty();
     assertThat(joint.gap()).isEmpty();
@@ -77,11 +83,10 @@ class FilmJointsTest {
   @Test
   void anOutlineOverAColourIsNoTrapButOneAstrideItsEdgeIs() throws Exception {
     Shape field = Drawn.bar(13, 13, 12, 12, 0);
-    Joint over = FilmJoints.of(bits(field), bits(Drawn.bar(13, 13, 8, 0.8, 30)), POINT, POINT);
+    Joint over = joint(bits(field), bits(Drawn.bar(13, 13, 8, 0.8, 30)));
     assertThat(over.lap()).isEmpty();
     // 1 mm wide, of which 0.48 mm lie on the field.
-    Joint astride =
-        FilmJoints.of(bits(field), bits(Drawn.bar(7.0 - 0.02, 13, 1, 10, 0)), POINT, POINT);
+    Joint astride = joint(bits(field), bits(Drawn.bar(7.0 - 0.02, 13, 1, 10, 0)));
     assertThat(astride.lap().orElseThrow().width().mm()).isBetween(0.48 - POINT, 0.48 + POINT);
   }
 
@@ -93,11 +98,9 @@ class FilmJointsTest {
     Shape field = Drawn.bar(13.003, 13.007, 8, 8, degrees);
     Shape left = (a, b) -> (a - 13.003) * x + (b - 13.007) * y < 0;
     Joint joint =
-        FilmJoints.of(
+        joint(
             bits((a, b) -> field.covers(a, b) && left.covers(a, b)),
-            bits((a, b) -> field.covers(a, b) && !left.covers(a, b)),
-            POINT,
-            POINT);
+            bits((a, b) -> field.covers(a, b) && !left.covers(a, b)));
     assertThat(joint.butt().mm()).isBetween(8 * 0.95, 8 * 1.05);
   }
 
@@ -105,9 +108,18 @@ class FilmJointsTest {
   void linesThatCrossDoNotButt() throws Exception {
     Shape up = (x, y) -> (x + 0.3 * y) % 1.5 < 0.5;
     Shape down = (x, y) -> (x * 0.4 + y + 7) % 1.7 < 0.6;
-    Joint joint = FilmJoints.of(bits(up), bits(down), POINT, POINT);
+    Joint joint = joint(bits(up), bits(down));
     assertThat(joint.butt().mm()).isZero();
     assertThat(joint.gap()).isEmpty();
+  }
+
+  @Test
+  void groundIsAGapFromThatLengthOnThatItIsToldToHave() throws Exception {
+    Film left = bits(Drawn.bar(10.01, 13.02, 6, 8, 0));
+    Film right = bits(Drawn.bar(16.51, 13.02, 6, 8, 0));
+    assertThat(joint(left, right, new Length(7)).gap()).isPresent();
+    // A stroke at any slope that is measured along the rows has that many rows.
+    assertThat(joint(left, right, new Length(8 * Math.hypot(1, 1.2) + 1)).gap()).isEmpty();
   }
 
   @Test

@@ -8,7 +8,6 @@ import strikeoff.plan.Design;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
-import strikeoff.units.Share;
 
 /**
  * The finest line of a film in points of the film.
@@ -36,11 +35,8 @@ public record LineInPoints(
   static Optional<LineInPoints> of(
       Design design, Design.Separation separation, Artwork artwork, Policy policy) {
     Limit least = policy.artwork().pointsLeast();
-    return artwork
-        .fine(
-            policy.artwork().greyFrom(),
-            policy.artwork().greyTo(),
-            new Share(policy.artwork().greyMost().amount()))
+    return policy
+        .fine(artwork)
         .flatMap(
             fine ->
                 fine.line()

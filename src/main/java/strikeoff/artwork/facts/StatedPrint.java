@@ -71,7 +71,7 @@ public record StatedPrint(
             artwork.printed(),
             artwork.prints(),
             new Share(Math.abs(stated.squareCm() - printed.squareCm()) / printed.squareCm()),
-            artwork.tones().between(policy.artwork().greyFrom(), policy.artwork().greyTo()),
+            policy.grey(artwork),
             policy.artwork().greyMost(),
             separation.path().key(key)));
   }

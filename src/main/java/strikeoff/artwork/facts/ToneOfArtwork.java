@@ -36,7 +36,7 @@ public record ToneOfArtwork(
         artwork.file(),
         artwork.prints(),
         artwork.printed(),
-        artwork.tones().between(policy.artwork().greyFrom(), policy.artwork().greyTo()),
+        policy.grey(artwork),
         policy.artwork().greyMost(),
         separation.path().key("artwork"));
   }

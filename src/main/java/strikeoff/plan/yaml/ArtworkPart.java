@@ -14,14 +14,12 @@ import strikeoff.document.PlanPath;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
 import strikeoff.plan.Joint;
-import strikeoff.policy.Limits;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Pair;
 import strikeoff.units.Parsed;
 import strikeoff.units.Quantities;
 import strikeoff.units.Script;
-import strikeoff.units.Share;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.ValueKinds;
@@ -29,7 +27,6 @@ import strikeoff.yaml.ValueKinds;
 /** Reads what a separation says of its film, and has the film measured. */
 final class ArtworkPart {
 
-  private static final int LONGEST_NAME = 500;
   private static final double MM_PER_CM = 10;
 
   private static final Map<String, Artwork.Tone> TONES =
@@ -72,7 +69,7 @@ final class ArtworkPart {
     Optional<String> file =
         f.optional(
             "artwork",
-            ValueKinds.text("the name of a picture such as films/heron.png", LONGEST_NAME));
+            ValueKinds.text("the name of a picture such as films/heron.png", Wanted.LONGEST_NAME));
     Optional<Artwork.Tone> prints = f.optional("prints", ValueKinds.word("dark or light", TONES));
     Optional<Boolean> wrong = f.optional("reads", ValueKinds.word("right or wrong", READS));
     Optional<Double> resolution = f.optional("resolution", resolution());
@@ -124,7 +121,8 @@ final class ArtworkPart {
         }
       }
     }
-    return pairs.isEmpty() ? List.of() : draft.artworks().joints(films, pairs, draft.bounds());
+    Length strip = draft.policy().artwork().stripLeast();
+    return draft.artworks().joints(films, pairs, strip, draft.bounds());
   }
 
   private boolean canMeet(Design.Separation one, Design.Separation other) {
@@ -138,11 +136,9 @@ final class ArtworkPart {
 
   /** Where a film prints; empty without one, and where it is grey, since grey has no edges. */
   private Optional<Artwork.Reach> edged(Design.Separation separation) {
-    Limits.Artwork limits = draft.policy().artwork();
-    Share most = new Share(limits.greyMost().amount());
     return separation
         .artwork()
-        .filter(a -> a.fine(limits.greyFrom(), limits.greyTo(), most).isPresent())
+        .filter(film -> draft.policy().fine(film).isPresent())
         .flatMap(Artwork::reach);
   }
 
