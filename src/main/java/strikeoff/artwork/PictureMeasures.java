@@ -5,6 +5,7 @@ import strikeoff.plan.Artwork;
 import strikeoff.plan.Artwork.Fine;
 import strikeoff.plan.Artwork.Reach;
 import strikeoff.plan.Artwork.Tones;
+import strikeoff.plan.PrintedCells;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
 
@@ -27,6 +28,7 @@ record PictureMeasures(
     int top,
     int right,
     int bottom,
+    PrintedCells cells,
     Optional<Fine> fine,
     double mirrorApart) {
 
@@ -42,6 +44,7 @@ record PictureMeasures(
         around[1],
         around[2],
         around[3],
+        CellCount.of(bits, wanted.size(), wanted.wrong()),
         FineDetail.of(
             bits,
             wanted.size().along().mm() / bits.columns(),
@@ -72,6 +75,7 @@ record PictureMeasures(
                     new Length(last * along),
                     new Length((rows - bottom) * across),
                     new Length((rows - top) * across))),
+        cells,
         fine,
         new Share(mirrorApart),
         Optional.empty());

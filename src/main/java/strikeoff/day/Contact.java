@@ -1,5 +1,6 @@
 package strikeoff.day;
 
+import java.util.Optional;
 import strikeoff.units.Area;
 import strikeoff.units.Chance;
 import strikeoff.units.Span;
@@ -7,11 +8,13 @@ import strikeoff.units.Span;
 /**
  * A frame laid on a film before it was frame-safe, or before it was surely so.
  *
- * @param area of the film under the frame
+ * @param area of the earlier print's image under the frame
+ * @param printed how much of that takes paste, by its film; empty if it has none
  * @param safe when the film would be frame-safe if the work stood still where a longer wait would
  *     clear it, in the air of that wait; not when it is safe in the run, where a later fan may help
  */
-public record Contact(Impression earlier, Impression later, Area area, Reached safe) {
+public record Contact(
+    Impression earlier, Impression later, Area area, Optional<Area> printed, Reached safe) {
 
   /** How much too early even in quick drying; not above zero if that would do. */
   public Span shortLeast() {

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.index.quadtree.Quadtree;
 import strikeoff.document.GivenUp;
+import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Tube;
 import strikeoff.units.Area;
 
@@ -23,6 +24,9 @@ import strikeoff.units.Area;
 final class ContactFinder {
 
   private static final Comparator<Impression> IN_ORDER = Comparator.comparingInt(Impression::id);
+
+  /** Less than that is rounding, in cm²: it is smaller than any speck. */
+  private static final double LEAST = 1e-4;
 
   private final List<Contact> contacts = new ArrayList<>();
   private final Tube tube;
@@ -104,7 +108,8 @@ final class ContactFinder {
   }
 
   /**
-   * The contact of two impressions, if the later frame lies on the earlier film while it is wet.
+   * The contact of two impressions, if the later frame lies on the earlier film while it is wet. By
+   * its separation's film there may be none of it in that part of the image.
    */
   private Optional<Contact> between(Impression earlier, Impression later) {
     if (earlier.film().frameSafe().latest().compareTo(later.laid()) <= 0
@@ -115,6 +120,10 @@ final class ContactFinder {
     if (area.squareCm() <= 0) {
       return Optional.empty();
     }
-    return Optional.of(new Contact(earlier, later, area, safe.apply(earlier, later)));
+    Optional<Area> printed = FilmUnder.of(earlier.footprint(), later.footprint().frame(), tube);
+    if (printed.filter(p -> p.squareCm() <= LEAST).isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Contact(earlier, later, area, printed, safe.apply(earlier, later)));
   }
 }

@@ -1,5 +1,6 @@
 package strikeoff.layout;
 
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import strikeoff.plan.Design;
 import strikeoff.plan.Paste;
@@ -23,6 +24,29 @@ public record Footprint(
   @Override
   public int hashCode() {
     return 31 * placement.hashCode() + separation.number();
+  }
+
+  /** What the frame covers between its rails. */
+  public Geometry mesh() {
+    Coordinate[] corners = frame.getCoordinates();
+    double length = screen.insideLength().mm() / screen.frameLength().mm();
+    double width = screen.insideWidth().mm() / screen.frameWidth().mm();
+    Coordinate[] inside = new Coordinate[corners.length];
+    for (int i = 0; i < corners.length - 1; i++) {
+      double along = (1 + (i == 1 || i == 2 ? length : -length)) / 2;
+      double across = (1 + (i == 2 || i == 3 ? width : -width)) / 2;
+      inside[i] =
+          new Coordinate(
+              between(corners[0].x, corners[1].x, corners[3].x, along, across),
+              between(corners[0].y, corners[1].y, corners[3].y, along, across));
+    }
+    inside[corners.length - 1] = inside[0];
+    return frame.getFactory().createPolygon(inside);
+  }
+
+  private static double between(
+      double at, double alongTo, double acrossTo, double along, double across) {
+    return at + (alongTo - at) * along + (acrossTo - at) * across;
   }
 
   /** The same of a paste that is mixed otherwise. */

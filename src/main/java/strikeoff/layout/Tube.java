@@ -1,5 +1,6 @@
 package strikeoff.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -54,12 +55,24 @@ public record Tube(boolean closed, double circumference) {
   public Area overlap(Geometry one, Geometry other) {
     GivenUp.ifAsked();
     double area = 0;
-    Envelope a = one.getEnvelopeInternal();
-    Envelope b = other.getEnvelopeInternal();
-    for (int turn = firstTurn(a, b); turn <= lastTurn(a, b); turn++) {
-      area += shared(one, other, turn * circumference);
+    for (double shift : shifts(one, other)) {
+      area += shared(one, other, shift);
     }
     return new Area(area / SQUARE_MM_IN_CM);
+  }
+
+  /**
+   * How far the other shape is moved along the cloth each time that it may meet the one going
+   * round.
+   */
+  List<Double> shifts(Geometry one, Geometry other) {
+    Envelope a = one.getEnvelopeInternal();
+    Envelope b = other.getEnvelopeInternal();
+    List<Double> shifts = new ArrayList<>();
+    for (int turn = firstTurn(a, b); turn <= lastTurn(a, b); turn++) {
+      shifts.add(turn * circumference);
+    }
+    return shifts;
   }
 
   /** True if two shapes share more than an edge. */

@@ -19,6 +19,7 @@ import strikeoff.units.Share;
  * @param printed share of its points that take paste
  * @param tones how dark its points are
  * @param reach where it prints; empty if it prints nowhere
+ * @param cells how much of it prints, cell by cell
  * @param fine what is fine in it; empty if it is a texture all over
  * @param mirrorApart how much of it and its mirror image is printed in one of them alone
  * @param stated printed area that the plan states besides; empty if it leaves that to the picture
@@ -32,6 +33,7 @@ public record Artwork(
     Share printed,
     Tones tones,
     Optional<Reach> reach,
+    PrintedCells cells,
     Optional<Fine> fine,
     Share mirrorApart,
     Optional<Stated> stated) {
@@ -39,7 +41,18 @@ public record Artwork(
   /** The same with what the plan states besides. */
   public Artwork stating(Optional<Stated> besides) {
     return new Artwork(
-        file, prints, columns, rows, says, printed, tones, reach, fine, mirrorApart, besides);
+        file,
+        prints,
+        columns,
+        rows,
+        says,
+        printed,
+        tones,
+        reach,
+        cells,
+        fine,
+        mirrorApart,
+        besides);
   }
 
   /**

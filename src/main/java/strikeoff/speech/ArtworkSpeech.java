@@ -142,7 +142,7 @@ public final class ArtworkSpeech {
   }
 
   /** What is compared is told to a figure more than what is needed. */
-  private static String toTenths(Area area, Measures units) {
+  static String toTenths(Area area, Measures units) {
     return units.of(MeasureKind.AREA) == UnitSystem.METRIC && area.squareCm() < SMALL
         ? Numbers.plain(area.squareCm(), 1) + " cm²"
         : area.text(units);

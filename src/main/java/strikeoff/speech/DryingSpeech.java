@@ -106,10 +106,27 @@ public final class DryingSpeech {
     return contact.beneath() ? "of a motif under it," : "of a neighbour";
   }
 
-  /** How much wet film lies there, for all that is known: where in an image it prints is not. */
+  /**
+   * How much wet film lies there. Without artwork nobody knows where in an image it prints: up to
+   * all of the image that lies there, and up to all that it prints.
+   */
   public static String film(WetContact contact, Measures units) {
-    return (contact.covered() ? "" : "up to ") + contact.most().text(units);
+    return (contact.known() ? "" : "up to ")
+        + (contact.onRails().isPresent()
+            ? ArtworkSpeech.toTenths(contact.most(), units)
+            : contact.most().text(units));
   }
+
+  /** What of it the rails press, where films tell; the rest lies under the mesh. */
+  public static String onRails(WetContact contact, Measures units) {
+    return contact
+        .onRails()
+        .filter(rails -> rails.squareCm() >= TENTH)
+        .map(rails -> ", " + ArtworkSpeech.toTenths(rails, units) + " of it under rails")
+        .orElse("");
+  }
+
+  private static final double TENTH = 0.1;
 
   /** {@code 5 times}, {@code twice} or {@code once}. */
   public static String times(WetContact contact) {

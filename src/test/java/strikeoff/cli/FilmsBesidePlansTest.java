@@ -1,6 +1,7 @@
 package strikeoff.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,11 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import strikeoff.artwork.Drawn;
+import strikeoff.artwork.Reeds;
 
 /** Plans whose films lie beside them, as whole runs. */
 @Timeout(60)
@@ -78,6 +82,59 @@ class FilmsBesidePlansTest {
     plan("stated", "covers: 7.5 %");
     plan("half", "covers: 50 %");
     assertThat(need("leaf")).isEqualTo(need("stated")).isNotEqualTo(need("half"));
+  }
+
+  /** Frames of 50 cm over reeds at a repeat of 30 cm: each reaches 10 cm over the one before. */
+  private static final String REEDS =
+      """
+      plan: Runner of reeds
+      cloth: {fibre: cotton, length: 2.2 m, width: 60 cm, washed: yes}
+      table: {length: 2.6 m, width: 1.2 m}
+      screens:
+        reeds: {frame: 50 x 44 cm, rail: 3 cm, image: 30 x 22 cm, mesh: 43/cm, squeegee: 26 cm}
+      pastes:
+        green: {medium: paint, colour: "#6f7f45"}
+      designs:
+        reeds:
+          size: 30 x 22 cm
+          separations:
+            - {screen: reeds, paste: green, SAYS}
+      placements:
+        border: {design: reeds, series: 3, pitch: 30 cm, start: 30 cm, across: 12 cm}
+      run:
+        - mix: all
+        - print: border
+      """;
+
+  @Test
+  void wetFilmUnderFramesIsWhatPrintsThere() throws IOException {
+    Reeds reeds = new Reeds();
+    Files.write(desk.resolve("plans/films/reeds.png"), reeds.film(254).png());
+    Path plan = desk.resolve("plans/reeds.yaml");
+    Files.writeString(plan, REEDS.replace("SAYS", "covers: 40 %"));
+    assertThat(run("check", "plans/reeds.yaml").out()).contains("up to 440 cm² of film lie under");
+    Files.writeString(plan, REEDS.replace("SAYS", "artwork: films/reeds.png"));
+    // Rails are 3 cm wide: the last 7 cm of each neighbour lie under the mesh.
+    double printed = 2 * reeds.within(Reeds.polygon(200, 0, 300, 0, 300, 220, 200, 220));
+    double onRails = 2 * reeds.within(Reeds.polygon(200, 0, 230, 0, 230, 220, 200, 220));
+    Matcher told =
+        Pattern.compile("([0-9.]+) cm² of film lie under frames, ([0-9.]+) cm² of it under rails")
+            .matcher(run("check", "plans/reeds.yaml").out());
+    assertThat(told.find()).isTrue();
+    assertThat(Double.parseDouble(told.group(1))).isCloseTo(printed, within(0.3));
+    assertThat(Double.parseDouble(told.group(2))).isCloseTo(onRails, within(0.3));
+  }
+
+  @Test
+  void framesOverAPartOfAFilmThatPrintsNothingTouchNoFilm() throws IOException {
+    Files.write(
+        desk.resolve("plans/films/reeds.png"),
+        new Drawn(300, 220, 100).with(Drawn.bar(150, 110, 90, 200, 0)).png());
+    Path plan = desk.resolve("plans/reeds.yaml");
+    Files.writeString(plan, REEDS.replace("SAYS", "artwork: films/reeds.png"));
+    assertThat(run("check", "plans/reeds.yaml").out()).doesNotContain("frame-on-wet");
+    Files.writeString(plan, REEDS.replace("SAYS", "covers: 27 %"));
+    assertThat(run("check", "plans/reeds.yaml").out()).contains("frame-on-wet-neighbour");
   }
 
   @Test

@@ -308,6 +308,7 @@ final class Estuary {
             first,
             second,
             new Area(120),
+            Optional.empty(),
             new Reached(
                 PlainDrying.at(
                     second.laid().plus(new Span(20)).seconds(),

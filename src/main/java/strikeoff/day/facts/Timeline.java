@@ -17,6 +17,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.evidence.Evidence;
 import strikeoff.layout.Layout;
+import strikeoff.layout.Tube;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Fibre;
@@ -143,7 +144,8 @@ public record Timeline(
   private static List<Evidence> tried(DayRun day, PrintPlan plan, Beforehand known, int told) {
     Trials trials = new Trials(plan, known, day);
     int impressions = day.impressions().size();
-    List<Evidence> facts = new ArrayList<>(new WetContacts(day, trials).all());
+    List<Evidence> facts =
+        new ArrayList<>(new WetContacts(day, trials, Tube.of(plan.cloth())).all());
     facts.addAll(TakingUp.all(day, plan.measures(), remedy -> trials.tried(remedy, impressions)));
     facts.addAll(IdleHand.all(day, plan, trials));
     boolean tender =

@@ -24,8 +24,11 @@ import strikeoff.units.Measures;
  * @param wetOnWet true if printers lay the next frame on the worst pair's film at once: thickened
  *     dye on plant fibres of ordinary mass; then no pair of this cause is another
  * @param area of images with wet film under frames, over all pairs, printed or not
- * @param most the most wet film that may lie there: no more than each image prints in all
- * @param covered true if those images print all over
+ * @param most the most wet film that may lie there: what prints there, by its film; without one no
+ *     more than the image there, and no more than it prints in all
+ * @param known true if that much lies there: by films, or because the images print all over
+ * @param onRails what of it lies under the rails and not under the mesh, by films; empty if one of
+ *     them has none
  * @param laterMotif the worst pair's later placement, {@code herons 2}
  * @param earlierMotif the placement whose film is wet
  * @param laid when that frame is laid
@@ -56,7 +59,8 @@ public record WetContact(
     boolean wetOnWet,
     Area area,
     Area most,
-    boolean covered,
+    boolean known,
+    Optional<Area> onRails,
     String laterMotif,
     String earlierMotif,
     Moment laid,

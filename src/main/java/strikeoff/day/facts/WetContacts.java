@@ -18,7 +18,9 @@ import strikeoff.day.facts.Causes.Pair;
 import strikeoff.day.facts.Trials.Outcome;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
+import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Footprint;
+import strikeoff.layout.Tube;
 import strikeoff.plan.Design;
 import strikeoff.units.Area;
 
@@ -32,6 +34,7 @@ final class WetContacts {
 
   private final DayRun day;
   private final Trials trials;
+  private final Tube tube;
 
   /**
    * What is printed wet on wet every day comes after what is not; then the surest; a colour on its
@@ -48,9 +51,10 @@ final class WetContacts {
 
   private final Map<Design.Separation, Boolean> wetOnWet = new IdentityHashMap<>();
 
-  WetContacts(DayRun day, Trials trials) {
+  WetContacts(DayRun day, Trials trials, Tube tube) {
     this.day = day;
     this.trials = trials;
+    this.tube = tube;
   }
 
   private boolean wetOnWet(Pair pair) {
@@ -97,7 +101,8 @@ final class WetContacts {
         wetOnWet(worst),
         new Area(alike.stream().mapToDouble(p -> p.contact().area().squareCm()).sum()),
         new Area(alike.stream().mapToDouble(WetContacts::most).sum()),
-        alike.stream().allMatch(WetContacts::covered),
+        alike.stream().allMatch(WetContacts::known),
+        onRails(alike),
         contact.later().footprint().placement().name(),
         contact.earlier().footprint().placement().name(),
         contact.later().laid(),
@@ -124,13 +129,37 @@ final class WetContacts {
     return pair.contact().earlier().footprint().separation();
   }
 
-  /** The most wet film that lies under the frame: all of the image there, or all that it prints. */
+  /**
+   * The most wet film under the frame: by its film, or all of the image there, or all it prints.
+   */
   private static double most(Pair pair) {
-    return Math.min(pair.contact().area().squareCm(), film(pair).printed().squareCm());
+    return pair.contact()
+        .printed()
+        .map(Area::squareCm)
+        .orElseGet(
+            () -> Math.min(pair.contact().area().squareCm(), film(pair).printed().squareCm()));
   }
 
-  private static boolean covered(Pair pair) {
-    return film(pair).printed().squareCm() >= film(pair).rectangle().squareCm() * WHOLE;
+  private static boolean known(Pair pair) {
+    return pair.contact().printed().isPresent()
+        || film(pair).printed().squareCm() >= film(pair).rectangle().squareCm() * WHOLE;
+  }
+
+  private Optional<Area> onRails(List<Pair> pairs) {
+    double rails = 0;
+    for (Pair pair : pairs) {
+      Contact contact = pair.contact();
+      Optional<Area> mesh =
+          contact.printed().isEmpty()
+              ? Optional.empty()
+              : FilmUnder.of(
+                  contact.earlier().footprint(), contact.later().footprint().mesh(), tube);
+      if (mesh.isEmpty()) {
+        return Optional.empty();
+      }
+      rails += Math.max(0, contact.printed().get().squareCm() - mesh.get().squareCm());
+    }
+    return Optional.of(new Area(rails));
   }
 
   private static boolean told(Pair pair, Pair worst) {

@@ -1,0 +1,134 @@
+package strikeoff.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.DoubleStream;
+
+/**
+ * How much of a film prints, cell by cell of about a square millimetre: what is left of it once its
+ * points are dropped. Seen as on the cloth, from the separation's left near corner. A cell is a
+ * whole number of points; those at the right and at the far edge may be smaller.
+ */
+public final class PrintedCells {
+
+  /** Of a cell that prints all over. */
+  public static final int FULL = 255;
+
+  /** Frames lie in so many ways on a film's copies at most; then what is known is forgotten. */
+  private static final int MOST_KNOWN = 1_000;
+
+  private final double length;
+  private final double width;
+  private final double cellLength;
+  private final double cellWidth;
+  private final int columns;
+  private final byte[] shares;
+
+  /** The same frame lies alike on many copies, run after run that is tried. */
+  private final Map<List<Long>, Double> known = new ConcurrentHashMap<>();
+
+  /**
+   * @param length of the separation's rectangle, in mm, as {@code width} and the sides of a cell
+   * @param shares of {@link #FULL}, row by row, the near one first; 0 only where nothing prints
+   */
+  public PrintedCells(
+      double length, double width, double cellLength, double cellWidth, byte[] shares) {
+    this.length = length;
+    this.width = width;
+    this.cellLength = cellLength;
+    this.cellWidth = cellWidth;
+    this.columns = cells(length, cellLength);
+    this.shares = shares.clone();
+    if (shares.length != columns * rows()) {
+      throw new IllegalArgumentException(shares.length + " cells do not fill the film");
+    }
+  }
+
+  /** How many cells a side has. */
+  public static int cells(double side, double cell) {
+    return Math.max(1, (int) Math.ceil(side / cell - 1e-9));
+  }
+
+  public int columns() {
+    return columns;
+  }
+
+  public int rows() {
+    return cells(width, cellWidth);
+  }
+
+  /** Side of a cell along the separation, in mm. */
+  public double cellLength() {
+    return cellLength;
+  }
+
+  /** The same across. */
+  public double cellWidth() {
+    return cellWidth;
+  }
+
+  /** The share of a cell that prints, of {@link #FULL}. */
+  public int share(int column, int row) {
+    return shares[row * columns + column] & FULL;
+  }
+
+  /**
+   * The printed area in a convex shape, in mm². Where the shape's edge runs through a cell, what
+   * prints there is taken to lie evenly over it.
+   *
+   * @param x of its corners in turn, in mm from the separation's left edge
+   * @param y the same from its near edge
+   */
+  public double within(double[] x, double[] y) {
+    List<Long> shape =
+        DoubleStream.concat(Arrays.stream(x), Arrays.stream(y)).mapToObj(this::grain).toList();
+    Double area = known.get(shape);
+    if (area == null) {
+      area = sum(new Convex(x, y));
+      if (known.size() >= MOST_KNOWN) {
+        known.clear();
+      }
+      known.put(shape, area);
+    }
+    return area;
+  }
+
+  private Long grain(double mm) {
+    return Math.round(mm * 1000);
+  }
+
+  private double sum(Convex shape) {
+    double sum = 0;
+    int last = Math.min(rows() - 1, (int) Math.floor(shape.mostY() / cellWidth));
+    for (int row = Math.max(0, (int) Math.floor(shape.leastY() / cellWidth)); row <= last; row++) {
+      double near = row * cellWidth;
+      double far = Math.min(width, near + cellWidth);
+      sum += row(row, shape.acrossFrom(near).acrossTo(far), near, far);
+    }
+    return sum / FULL;
+  }
+
+  /** What lies in the part of a shape that is in one row, times {@link #FULL}. */
+  private double row(int row, Convex part, double near, double far) {
+    if (part.isEmpty()) {
+      return 0;
+    }
+    double[] all = part.fullAcross(near, far);
+    double sum = 0;
+    int last = Math.min(columns - 1, (int) Math.floor(part.mostX() / cellLength));
+    for (int i = Math.max(0, (int) Math.floor(part.leastX() / cellLength)); i <= last; i++) {
+      int share = share(i, row);
+      if (share > 0) {
+        double left = i * cellLength;
+        double right = Math.min(length, left + cellLength);
+        boolean inside = left >= all[0] && right <= all[1];
+        double area =
+            inside ? (right - left) * (far - near) : part.alongFrom(left).alongTo(right).area();
+        sum += share * area;
+      }
+    }
+    return sum;
+  }
+}
