@@ -17,8 +17,6 @@ final class Pictures {
 
   static {
     OTHERS.put("\u00ff\u00d8\u00ff", "a JPEG file, and JPEG blurs edges; save the film as PNG");
-    OTHERS.put("II*\0", "a TIFF file; save the film as PNG");
-    OTHERS.put("MM\0*", "a TIFF file; save the film as PNG");
     OTHERS.put("GIF8", "a GIF file; save the film as PNG");
     OTHERS.put("BM", "a BMP file; save the film as PNG");
     OTHERS.put("%PDF", "a PDF file; save each of its films as PNG");
@@ -53,11 +51,25 @@ final class Pictures {
     if (begins.isEmpty()) {
       throw new UnreadablePicture("this file is empty");
     }
+    if (begins.startsWith("II*\0") || begins.startsWith("MM\0*")) {
+      return Tiff.of(whole(begins, in));
+    }
     for (Map.Entry<String, String> other : OTHERS.entrySet()) {
       if (begins.startsWith(other.getKey())) {
         throw new UnreadablePicture("this is " + other.getValue());
       }
     }
     throw new UnreadablePicture("this is no picture that is known; save the film as PNG or PBM");
+  }
+
+  /** A file that is read here and there, with what was read of it already; its size is bounded. */
+  private static byte[] whole(String start, InputStream in) throws IOException {
+    byte[] first = start.getBytes(StandardCharsets.ISO_8859_1);
+    byte[] file = Arrays.copyOf(first, first.length + in.available());
+    int read = first.length + in.readNBytes(file, first.length, file.length - first.length);
+    byte[] more = in.readAllBytes();
+    file = read + more.length == file.length ? file : Arrays.copyOf(file, read + more.length);
+    System.arraycopy(more, 0, file, read, more.length);
+    return file;
   }
 }

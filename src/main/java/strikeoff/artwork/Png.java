@@ -96,7 +96,8 @@ final class Png implements Picture {
         grid);
   }
 
-  private static boolean isKind(int depth, int colours) {
+  /** True of the depths and kinds of colour that the standard knows together. */
+  static boolean isKind(int depth, int colours) {
     return switch (colours) {
       case PngSamples.GREY -> depth == 1 || depth == 2 || depth == 4 || depth == 8 || depth == 16;
       case PngSamples.PALETTE -> depth == 1 || depth == 2 || depth == 4 || depth == 8;

@@ -1,0 +1,207 @@
+package strikeoff.artwork;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import strikeoff.artwork.Picture.Grid;
+
+/**
+ * The first directory of a TIFF file (TIFF 6.0, section 2), looked through before anything is
+ * decoded or allocated by what it says. No other directory is followed, so none can lead in a
+ * circle.
+ */
+final class TiffDirectory {
+
+  static final int COLUMNS = 256;
+  static final int ROWS = 257;
+  static final int DEPTH = 258;
+  static final int PACKING = 259;
+  static final int TONES = 262;
+  static final int FILL_ORDER = 266;
+  static final int STRIP_STARTS = 273;
+  static final int ORIENTATION = 274;
+  static final int CHANNELS = 277;
+  static final int STRIP_ROWS = 278;
+  static final int STRIP_BYTES = 279;
+  static final int ALONG = 282;
+  static final int ACROSS = 283;
+  static final int PLANES = 284;
+  static final int GROUP_3 = 292;
+  static final int GROUP_4 = 293;
+  static final int UNIT = 296;
+  static final int PREDICTOR = 317;
+  static final int PALETTE = 320;
+  static final int TILE_COLUMNS = 322;
+  static final int MORE_CHANNELS = 338;
+  static final int FORMAT = 339;
+
+  /** More numbers of one kind are none. */
+  private static final int MOST = 1 << 16;
+
+  private static final int HEAD = 8;
+  private static final int MAGIC = 42;
+  private static final int ENTRY = 12;
+  private static final int RATIONAL = 5;
+  private static final double MM_PER_INCH = 25.4;
+  private static final double MM_PER_CM = 10;
+
+  /** Bytes of a value of each type; of a type that isn't known, nothing. */
+  private static final int[] SIZES = {0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8};
+
+  private final ByteBuffer file;
+
+  /** Where the entry of each tag begins. */
+  private final Map<Integer, Integer> entries = new HashMap<>();
+
+  /**
+   * @param file the whole of it
+   */
+  TiffDirectory(byte[] file) throws UnreadablePicture {
+    if (file.length < HEAD) {
+      throw cutOff();
+    }
+    this.file = ByteBuffer.wrap(file);
+    this.file.order(file[0] == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
+    if (this.file.getShort(2) != MAGIC) {
+      throw new UnreadablePicture(
+          "this is no plain TIFF file but, maybe, BigTIFF; save the film as plain TIFF or as PNG");
+    }
+    long start = this.file.getInt(4) & 0xffffffffL;
+    if (start < HEAD || start + 2 > file.length) {
+      throw cutOff();
+    }
+    int count = this.file.getShort((int) start) & 0xffff;
+    if (start + 2 + (long) count * ENTRY > file.length) {
+      throw cutOff();
+    }
+    for (int i = 0; i < count; i++) {
+      int at = (int) start + 2 + i * ENTRY;
+      entries.putIfAbsent(this.file.getShort(at) & 0xffff, at);
+    }
+  }
+
+  private static UnreadablePicture cutOff() {
+    return new UnreadablePicture("this TIFF file ends before its picture begins; save it again");
+  }
+
+  ByteOrder order() {
+    return file.order();
+  }
+
+  boolean has(int tag) {
+    return entries.containsKey(tag);
+  }
+
+  /** The one number of a tag, or what is taken where there is none. */
+  long number(int tag, long usual) throws UnreadablePicture {
+    if (!has(tag)) {
+      return usual;
+    }
+    return numbers(tag, 1, MOST)[0];
+  }
+
+  /**
+   * The numbers of a tag, without sign.
+   *
+   * @param first how many of them are wanted
+   * @param most how many there may be
+   */
+  long[] numbers(int tag, int first, int most) throws UnreadablePicture {
+    int at = place(tag, first, most);
+    int type = file.getShort(entries.get(tag) + 2) & 0xffff;
+    long[] numbers = new long[first];
+    for (int i = 0; i < first; i++) {
+      numbers[i] =
+          switch (type) {
+            case 1 -> file.get(at + i) & 0xff;
+            case 3 -> file.getShort(at + 2 * i) & 0xffff;
+            case 4 -> file.getInt(at + 4 * i) & 0xffffffffL;
+            default -> throw damaged(tag);
+          };
+    }
+    return numbers;
+  }
+
+  /** Where a tag's values lie: in its entry if they fit in, else where that says. */
+  private int place(int tag, int first, int most) throws UnreadablePicture {
+    if (!has(tag)) {
+      throw damaged(tag);
+    }
+    int entry = entries.get(tag);
+    int type = file.getShort(entry + 2) & 0xffff;
+    long count = file.getInt(entry + 4) & 0xffffffffL;
+    int size = type < SIZES.length ? SIZES[type] : 0;
+    if (size == 0 || count < first) {
+      throw damaged(tag);
+    }
+    if (count > most) {
+      throw new UnreadablePicture(
+          "this TIFF file says that it holds "
+              + count
+              + " "
+              + named(tag)
+              + ", and its picture has "
+              + most
+              + "; save it again");
+    }
+    long at =
+        count * size <= Integer.BYTES ? entry + HEAD : file.getInt(entry + HEAD) & 0xffffffffL;
+    if (at + count * size > file.limit()) {
+      throw cutOff();
+    }
+    return (int) at;
+  }
+
+  private static UnreadablePicture damaged(int tag) {
+    return new UnreadablePicture(
+        "this TIFF file is damaged where it says its " + named(tag) + "; save it again");
+  }
+
+  private static String named(int tag) {
+    return switch (tag) {
+      case COLUMNS, ROWS -> "points along and across";
+      case STRIP_STARTS, STRIP_BYTES, STRIP_ROWS -> "strips";
+      case PALETTE -> "colours";
+      case ALONG, ACROSS, UNIT -> "resolution";
+      default -> "kind of points (tag " + tag + ")";
+    };
+  }
+
+  /** Points a millimetre; empty where only the shape of a point is said, or nothing that can be. */
+  Optional<Grid> grid() throws UnreadablePicture {
+    long unit = number(UNIT, 2);
+    if (!has(ALONG) || !has(ACROSS) || unit != 2 && unit != 3) {
+      return Optional.empty();
+    }
+    double mm = unit == 2 ? MM_PER_INCH : MM_PER_CM;
+    return Optional.of(new Grid(ratio(ALONG) / mm, ratio(ACROSS) / mm)).filter(Grid::canBe);
+  }
+
+  private double ratio(int tag) throws UnreadablePicture {
+    int at = place(tag, 1, 1);
+    if (file.getShort(entries.get(tag) + 2) != RATIONAL) {
+      throw damaged(tag);
+    }
+    double below = file.getInt(at + 4) & 0xffffffffL;
+    return below == 0 ? 0 : (file.getInt(at) & 0xffffffffL) / below;
+  }
+
+  /**
+   * Three bytes a colour.
+   *
+   * @param colours how many there are
+   */
+  byte[] palette(int colours) throws UnreadablePicture {
+    long[] shades = numbers(PALETTE, 3 * colours, 3 * colours);
+    // Some write bytes where two of them should stand.
+    int shift = Arrays.stream(shades).max().orElse(0) > 0xff ? Byte.SIZE : 0;
+    byte[] palette = new byte[3 * colours];
+    for (int i = 0; i < palette.length; i++) {
+      palette[i] = (byte) (shades[i % 3 * colours + i / 3] >> shift);
+    }
+    return palette;
+  }
+}
