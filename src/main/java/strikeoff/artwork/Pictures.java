@@ -16,17 +16,18 @@ final class Pictures {
   private static final Map<String, String> OTHERS = new LinkedHashMap<>();
 
   static {
-    OTHERS.put("\u00ff\u00d8\u00ff", "a JPEG file, and JPEG blurs edges; save the film as PNG");
-    OTHERS.put("GIF8", "a GIF file; save the film as PNG");
-    OTHERS.put("BM", "a BMP file; save the film as PNG");
-    OTHERS.put("%PDF", "a PDF file; save each of its films as PNG");
-    OTHERS.put("%!PS", "a PostScript file; save the film as PNG");
-    OTHERS.put("8BPS", "a file with layers; save the film as PNG");
-    OTHERS.put("RIFF", "a WebP file; save the film as PNG");
-    OTHERS.put("P5", "a picture in grey (PGM); save the film as PNG or PBM");
-    OTHERS.put("P2", "a picture in grey (PGM); save the film as PNG or PBM");
-    OTHERS.put("P6", "a picture in colour (PPM); save the film as PNG or PBM");
-    OTHERS.put("P3", "a picture in colour (PPM); save the film as PNG or PBM");
+    OTHERS.put(
+        "\u00ff\u00d8\u00ff", "a JPEG file, and JPEG blurs edges; save the film as PNG or TIFF");
+    OTHERS.put("GIF8", "a GIF file; save the film as PNG or TIFF");
+    OTHERS.put("BM", "a BMP file; save the film as PNG or TIFF");
+    OTHERS.put("%PDF", "a PDF file; save each of its films as PNG or TIFF");
+    OTHERS.put("%!PS", "a PostScript file; save the film as PNG or TIFF");
+    OTHERS.put("8BPS", "a file with layers; save the film as PNG or TIFF");
+    OTHERS.put("RIFF", "a WebP file; save the film as PNG or TIFF");
+    OTHERS.put("P5", "a picture in grey (PGM); save the film as PNG, TIFF or PBM");
+    OTHERS.put("P2", "a picture in grey (PGM); save the film as PNG, TIFF or PBM");
+    OTHERS.put("P6", "a picture in colour (PPM); save the film as PNG, TIFF or PBM");
+    OTHERS.put("P3", "a picture in colour (PPM); save the film as PNG, TIFF or PBM");
     OTHERS.put("<svg", "a drawing (SVG); save it as PNG, at 600 points an inch");
     OTHERS.put("<?xml", "a drawing (SVG) or another text; save the film as PNG");
   }
@@ -59,7 +60,8 @@ final class Pictures {
         throw new UnreadablePicture("this is " + other.getValue());
       }
     }
-    throw new UnreadablePicture("this is no picture that is known; save the film as PNG or PBM");
+    throw new UnreadablePicture(
+        "this is no picture that is known; save the film as PNG, TIFF or PBM");
   }
 
   /** A file that is read here and there, with what was read of it already; its size is bounded. */

@@ -139,13 +139,13 @@ final class TiffDirectory {
     }
     if (count > most) {
       throw new UnreadablePicture(
-          "this TIFF file says that it holds "
+          "this TIFF file gives "
               + count
-              + " "
+              + " numbers for its "
               + named(tag)
-              + ", and its picture has "
+              + ", where "
               + most
-              + "; save it again");
+              + " would be right; save it again");
     }
     long at =
         count * size <= Integer.BYTES ? entry + HEAD : file.getInt(entry + HEAD) & 0xffffffffL;

@@ -46,10 +46,7 @@ final class TiffStrips {
   /** What the JDK passes over unless it has two bytes. */
   private static final Set<Integer> SHORTS =
       Set.of(
-          TiffDirectory.DEPTH,
-          TiffDirectory.PACKING,
-          TiffDirectory.TONES,
-          TiffDirectory.CHANNELS);
+          TiffDirectory.DEPTH, TiffDirectory.PACKING, TiffDirectory.TONES, TiffDirectory.CHANNELS);
 
   private final byte[] file;
   private final int packing;
