@@ -11,6 +11,7 @@ import java.util.Map;
 final class Pictures {
 
   private static final int LONGEST_START = 8;
+  private static final int AT_ONCE = 1 << 16;
 
   /** What people save films as besides, by how such files begin. */
   private static final Map<String, String> OTHERS = new LinkedHashMap<>();
@@ -68,10 +69,22 @@ final class Pictures {
   private static byte[] whole(String start, InputStream in) throws IOException {
     byte[] first = start.getBytes(StandardCharsets.ISO_8859_1);
     byte[] file = Arrays.copyOf(first, first.length + in.available());
-    int read = first.length + in.readNBytes(file, first.length, file.length - first.length);
-    byte[] more = in.readAllBytes();
-    file = read + more.length == file.length ? file : Arrays.copyOf(file, read + more.length);
-    System.arraycopy(more, 0, file, read, more.length);
-    return file;
+    int read = first.length;
+    while (true) {
+      if (read == file.length) {
+        int next = in.read();
+        if (next < 0) {
+          return file;
+        }
+        file = Arrays.copyOf(file, file.length + AT_ONCE);
+        file[read++] = (byte) next;
+      }
+      // A part at a time, or the JDK lays as much memory beside.
+      int more = in.read(file, read, Math.min(AT_ONCE, file.length - read));
+      if (more < 0) {
+        return Arrays.copyOf(file, read);
+      }
+      read += more;
+    }
   }
 }
