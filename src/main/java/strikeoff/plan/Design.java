@@ -27,12 +27,6 @@ public record Design(
     joints = List.copyOf(joints);
   }
 
-  /** One whose films, if it has any, were not compared. */
-  public Design(
-      String name, Length length, Length width, List<Separation> separations, PlanPath path) {
-    this(name, length, width, separations, List.of(), path);
-  }
-
   /** How long it is along x once it is turned: that of the rectangle around what is seen. */
   public Length lengthTurned(Angle turn) {
     return new Length(length.mm() * Math.abs(turn.cos()) + width.mm() * Math.abs(turn.sin()));
@@ -73,38 +67,6 @@ public record Design(
       Optional<Length> detail,
       Optional<Artwork> artwork,
       PlanPath path) {
-
-    /** One without a film. */
-    public Separation(
-        int number,
-        String screen,
-        String paste,
-        Length x,
-        Length y,
-        Length length,
-        Length width,
-        Area printed,
-        int pulls,
-        boolean key,
-        Optional<Length> trap,
-        Optional<Length> detail,
-        PlanPath path) {
-      this(
-          number,
-          screen,
-          paste,
-          x,
-          y,
-          length,
-          width,
-          printed,
-          pulls,
-          key,
-          trap,
-          detail,
-          Optional.empty(),
-          path);
-    }
 
     /** The whole rectangle of its image, printed or not. */
     public Area rectangle() {

@@ -416,6 +416,7 @@ class SwatchesTest {
         false,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         new PlanPath("designs"));
   }
 

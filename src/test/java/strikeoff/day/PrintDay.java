@@ -230,9 +230,11 @@ public final class PrintDay {
               false,
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
               at("designs." + name)));
     }
-    designs.put(name, new Design(name, cm(l), cm(w), separations, at("designs." + name)));
+    designs.put(
+        name, new Design(name, cm(l), cm(w), separations, List.of(), at("designs." + name)));
     return this;
   }
 

@@ -1,5 +1,6 @@
 package strikeoff.fuzz;
 
+import strikeoff.artwork.Artworks;
 import strikeoff.plan.yaml.PlanReader;
 import strikeoff.plan.yaml.PlanReading;
 import strikeoff.units.UnitChoice;
@@ -18,7 +19,8 @@ public final class PlanText {
             Expectations.checker().policy(),
             Expectations.checker().studio().stock(),
             Expectations.BOUNDS,
-            UnitChoice.PLAN);
+            UnitChoice.PLAN,
+            Artworks.nowhere());
     if (reading instanceof PlanReading.Unreadable unreadable) {
       Expectations.told(unreadable.problems(), input);
     }

@@ -91,10 +91,12 @@ final class Sheet {
             false,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             path("designs." + name + ".separations[0]"));
     designs.put(
         name,
-        new Design(name, cm(length), cm(width), List.of(separation), path("designs." + name)));
+        new Design(
+            name, cm(length), cm(width), List.of(separation), List.of(), path("designs." + name)));
     return this;
   }
 

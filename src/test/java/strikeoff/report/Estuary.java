@@ -469,11 +469,13 @@ final class Estuary {
               false,
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
               path("designs." + name)));
     }
     String called = texts.apply(name);
     designs.put(
-        called, new Design(called, cm(length), cm(width), separations, path("designs." + name)));
+        called,
+        new Design(called, cm(length), cm(width), separations, List.of(), path("designs." + name)));
   }
 
   private void arrange(Arrangement arrangement) {

@@ -179,8 +179,10 @@ class ScreenFactsTest {
             true,
             Optional.empty(),
             Optional.of(new Length(mm)),
+            Optional.empty(),
             path("designs.leaf.separations[0]"));
-    Design leaf = new Design("leaf", cm(20), cm(20), List.of(separation), path("designs.leaf"));
+    Design leaf =
+        new Design("leaf", cm(20), cm(20), List.of(separation), List.of(), path("designs.leaf"));
     return DetailOnMesh.of(leaf, separation, screen, new UsualMeshes(POLICY), POLICY).orElseThrow();
   }
 

@@ -93,7 +93,7 @@ public final class Sketch {
     for (String text : separations) {
       list.add(separation(name, list.size() + 1, text));
     }
-    designs.put(name, new Design(name, SIDE, SIDE, list, path("designs." + name)));
+    designs.put(name, new Design(name, SIDE, SIDE, list, List.of(), path("designs." + name)));
     return this;
   }
 
@@ -128,6 +128,7 @@ public final class Sketch {
         1,
         key,
         trap,
+        Optional.empty(),
         Optional.empty(),
         path("designs." + design + ".separations[" + (number - 1) + "]"));
   }

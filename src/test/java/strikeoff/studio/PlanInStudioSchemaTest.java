@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import strikeoff.artwork.Artworks;
 import strikeoff.check.Checker;
 import strikeoff.document.Bounds;
 import strikeoff.document.Problem;
@@ -78,7 +79,8 @@ class PlanInStudioSchemaTest {
             POLICY,
             stock,
             Bounds.USUAL,
-            UnitChoice.PLAN);
+            UnitChoice.PLAN,
+            Artworks.nowhere());
     return reading instanceof PlanReading.Unreadable u
         ? u.problems().stream().map(Problem::message).toList()
         : List.of();

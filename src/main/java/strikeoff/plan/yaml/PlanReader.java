@@ -71,12 +71,6 @@ public final class PlanReader {
     return read(file, bytes, policy, Stock.NONE, Bounds.USUAL, UnitChoice.PLAN, Artworks.nowhere());
   }
 
-  /** Reads a plan that lies in no folder, and so can't name films. */
-  public static PlanReading read(
-      String file, byte[] bytes, Policy policy, Stock stock, Bounds bounds, UnitChoice units) {
-    return read(file, bytes, policy, stock, bounds, units, Artworks.nowhere());
-  }
-
   /**
    * @param stock what the plan may name without describing it
    * @param bounds how much of it is taken in

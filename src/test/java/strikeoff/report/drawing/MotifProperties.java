@@ -63,8 +63,9 @@ class MotifProperties {
               false,
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
               path));
     }
-    return new Design("reeds", Length.ofCm(length), Length.ofCm(width), colours, path);
+    return new Design("reeds", Length.ofCm(length), Length.ofCm(width), colours, List.of(), path);
   }
 }
