@@ -2,6 +2,7 @@ package strikeoff.speech;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import strikeoff.artwork.facts.ArtworksApart;
 import strikeoff.artwork.facts.LineInPoints;
 import strikeoff.artwork.facts.OpenJoint;
@@ -107,28 +108,42 @@ public final class ArtworkSpeech {
 
   /** The bare ground between two colours. */
   public static String gapText(OpenJoint joint, Measures units) {
-    return joint.gap().map(gap -> gap.width().text(units)).orElse("");
+    return width(joint.gap(), units);
   }
 
   public static String gapOver(OpenJoint joint, Measures units) {
-    return joint.gap().map(gap -> gap.over().roundedUp(units)).orElse("");
+    return over(joint.gap(), units);
   }
 
   /** Where to look for it. */
   public static String gapAt(OpenJoint joint, Measures units) {
-    return joint.gap().map(gap -> place(gap, units)).orElse("");
+    return at(joint.gap(), units);
   }
 
   public static String table(OpenJoint joint) {
     return SequenceSpeech.laid(joint.railed());
   }
 
-  /** A place on a separation. */
-  static String place(Finest finest, Measures units) {
-    return finest.x().text(units)
-        + " from the left and "
-        + finest.y().text(units)
-        + " from the near edge";
+  /** How wide it is; nothing if there is none. */
+  static String width(Optional<Finest> finest, Measures units) {
+    return finest.map(f -> f.width().text(units)).orElse("");
+  }
+
+  /** How long it is. */
+  static String over(Optional<Finest> finest, Measures units) {
+    return finest.map(f -> f.over().roundedUp(units)).orElse("");
+  }
+
+  /** Where on its separation. */
+  static String at(Optional<Finest> finest, Measures units) {
+    return finest
+        .map(
+            f ->
+                f.x().text(units)
+                    + " from the left and "
+                    + f.y().text(units)
+                    + " from the near edge")
+        .orElse("");
   }
 
   /** How many points, in words of people. */

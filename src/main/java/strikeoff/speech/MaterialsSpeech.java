@@ -13,7 +13,6 @@ import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 import strikeoff.units.Range;
-import strikeoff.units.UnitSystem;
 import strikeoff.units.Volume;
 
 /** Says what to buy and what to weigh. */
@@ -72,15 +71,12 @@ public final class MaterialsSpeech {
       return "";
     }
     double ml = part.millilitres().get().best();
-    UnitSystem system = units.of(MeasureKind.VOLUME);
     String volume =
-        system == UnitSystem.US
-            ? Kitchen.measure(ml)
-            : system == UnitSystem.METRIC && ml < 1
-                ? Kitchen.measure(ml)
-                : system == UnitSystem.METRIC
-                    ? Math.round(ml) + " ml, " + Kitchen.measure(ml)
-                    : new Volume(ml / 1000).text(units);
+        switch (units.of(MeasureKind.VOLUME)) {
+          case METRIC -> (ml < 1 ? "" : Math.round(ml) + " ml, ") + Kitchen.measure(ml);
+          case US -> Kitchen.measure(ml);
+          case IMPERIAL -> new Volume(ml / 1000).text(units);
+        };
     return "or " + volume + spread(part.grams(), units);
   }
 

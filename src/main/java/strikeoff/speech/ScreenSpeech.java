@@ -62,17 +62,17 @@ public final class ScreenSpeech {
 
   /** The finest gap. */
   public static String gapText(FineOnMesh fine, Measures units) {
-    return fine.gap().map(gap -> gap.width().text(units)).orElse("");
+    return ArtworkSpeech.width(fine.gap(), units);
   }
 
   /** How long it is. */
   public static String gapOver(FineOnMesh fine, Measures units) {
-    return fine.gap().map(gap -> gap.over().roundedUp(units)).orElse("");
+    return ArtworkSpeech.over(fine.gap(), units);
   }
 
   /** Where to look for it. */
   public static String gapAt(FineOnMesh fine, Measures units) {
-    return fine.gap().map(gap -> ArtworkSpeech.place(gap, units)).orElse("");
+    return ArtworkSpeech.at(fine.gap(), units);
   }
 
   /** The thread that was taken, to be written. */
