@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HexFormat;
@@ -15,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import strikeoff.artwork.FilmJoints.Film;
 import strikeoff.document.Bounds;
+import strikeoff.document.Sha256;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Joint;
 import strikeoff.units.Length;
@@ -244,15 +244,11 @@ public final class Artworks {
   }
 
   private static String hash(InputStream in) throws IOException {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      byte[] some = new byte[1 << 16];
-      for (int read = in.read(some); read >= 0; read = in.read(some)) {
-        digest.update(some, 0, read);
-      }
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every JDK has it", e);
+    MessageDigest digest = Sha256.begun();
+    byte[] some = new byte[1 << 16];
+    for (int read = in.read(some); read >= 0; read = in.read(some)) {
+      digest.update(some, 0, read);
     }
+    return HexFormat.of().formatHex(digest.digest());
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import strikeoff.document.Scalars;
 
 /**
  * What a printer could write so that screens are washed out in time.
@@ -53,6 +54,6 @@ public record WashStep(
   public static String written(String name) {
     return PLAIN.matcher(name).matches() && !name.endsWith(" ") && !TAKEN.contains(name)
         ? name
-        : '"' + name.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+        : Scalars.quoted(name);
   }
 }

@@ -22,9 +22,10 @@ public final class Scalars {
     return plain ? name : quoted(name);
   }
 
-  private static String quoted(String name) {
+  /** Any text, in double quotes. */
+  public static String quoted(String text) {
     StringBuilder quoted = new StringBuilder("\"");
-    name.codePoints()
+    text.codePoints()
         .forEach(
             c -> {
               if (c == '"' || c == '\\') {

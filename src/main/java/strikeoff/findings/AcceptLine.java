@@ -1,6 +1,7 @@
 package strikeoff.findings;
 
 import strikeoff.document.PlanPath;
+import strikeoff.document.Scalars;
 
 /**
  * Writes the entry of a plan's {@code accept} that accepts a finding, to be copied as it stands.
@@ -19,7 +20,7 @@ final class AcceptLine {
     String at = place.spoken();
     return "- {rule: "
         + rule
-        + (at.isEmpty() ? "" : ", at: " + (isPlain(at) ? at : quoted(at)))
+        + (at.isEmpty() ? "" : ", at: " + (isPlain(at) ? at : Scalars.quoted(at)))
         + ", because: your reason}";
   }
 
@@ -29,9 +30,5 @@ final class AcceptLine {
         && !text.startsWith("?")
         && !text.contains("  ")
         && text.equals(text.strip());
-  }
-
-  private static String quoted(String text) {
-    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 }

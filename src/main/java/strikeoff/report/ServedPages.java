@@ -2,9 +2,8 @@ package strikeoff.report;
 
 import gg.jte.generated.precompiled.JteabsentGenerated;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import strikeoff.document.Sha256;
 
 /**
  * Pages as a browser gets them while they may change: with a script that asks where the page came
@@ -23,12 +22,7 @@ public final class ServedPages {
 
   /** What only the same bytes have: in hexadecimal, also after a new start of the program. */
   public static String version(byte[] page) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(page);
-      return HexFormat.of().formatHex(digest, 0, 16);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has it", e);
-    }
+    return HexFormat.of().formatHex(Sha256.begun().digest(page), 0, 16);
   }
 
   /**

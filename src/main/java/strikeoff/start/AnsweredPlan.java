@@ -3,6 +3,7 @@ package strikeoff.start;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import strikeoff.document.Scalars;
 import strikeoff.units.Pair;
 
 /**
@@ -56,9 +57,9 @@ public final class AnsweredPlan {
   private void cloth() {
     add("# A first plan, of your answers: change what you like, and check it again with");
     add("# strikeoff check.");
-    add("plan: " + PlanNumbers.quoted(answers.title()));
+    add("plan: " + Scalars.quoted(answers.title()));
     add("cloth:");
-    add("  fibre: " + PlanNumbers.quoted(answers.fibre()));
+    add("  fibre: " + Scalars.quoted(answers.fibre()));
     add("  mass: " + said(answers.mass()));
     add("  length: " + said(answers.length()));
     add("  width: " + said(answers.width()));
@@ -96,17 +97,7 @@ public final class AnsweredPlan {
         add("    thread: 80 µm       # the second figure on the mesh's label");
       }
     }
-    add("pastes:                   # amounts are worked out; the report says how much to mix");
-    for (int i = 1; i <= colours.size(); i++) {
-      add("  colour " + i + ": " + fixing.paste(colours.get(i - 1)));
-    }
-    add("designs:");
-    add("  motif:");
-    add("    size: " + said(answers.motif()));
-    add("    separations:          # light colours first, an outline last");
-    for (int i = 1; i <= colours.size(); i++) {
-      add("      - {screen: screen " + i + ", paste: colour " + i + ", covers: 30 %}");
-    }
+    lines.addAll(ColourLines.of(colours, fixing, said(answers.motif())));
   }
 
   private void placements() {
@@ -206,7 +197,7 @@ public final class AnsweredPlan {
   }
 
   private static String said(Said<?> said) {
-    return PlanNumbers.quoted(said.text());
+    return Scalars.quoted(said.text());
   }
 
   private void add(String line) {

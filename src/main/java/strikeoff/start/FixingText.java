@@ -2,6 +2,7 @@ package strikeoff.start;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.Scalars;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -34,7 +35,7 @@ final class FixingText {
   String paste(String colour) {
     String medium = dye ? "medium: dye, group: dichlorotriazine" : "medium: paint";
     String alkali = fixing == FixingMethod.STEAM ? ", recipe: " + recipe() : "";
-    return "{" + medium + ", colour: " + PlanNumbers.quoted(colour) + alkali + "}";
+    return "{" + medium + ", colour: " + Scalars.quoted(colour) + alkali + "}";
   }
 
   /** The steps from the dry print on. */

@@ -59,9 +59,4 @@ final class PlanNumbers {
   String warmth(double celsius, int fahrenheit) {
     return isMetric() ? Math.round(celsius) + " °C" : fahrenheit + " °F";
   }
-
-  /** Quotes hold whatever a title may be. */
-  static String quoted(String text) {
-    return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
-  }
 }

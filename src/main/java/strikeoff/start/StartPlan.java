@@ -2,6 +2,7 @@ package strikeoff.start;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.Scalars;
 
 /**
  * Writes a small plan with comments. Sizes follow from the motif: a frame that holds it, a pitch at
@@ -37,9 +38,9 @@ public final class StartPlan {
 
   private void cloth() {
     add("# A first plan: change what is yours, and check it again with strikeoff check.");
-    add("plan: " + PlanNumbers.quoted(wishes.title()));
+    add("plan: " + Scalars.quoted(wishes.title()));
     add("cloth:");
-    add("  fibre: " + PlanNumbers.quoted(wishes.fibre()));
+    add("  fibre: " + Scalars.quoted(wishes.fibre()));
     add("  mass: " + (numbers.isMetric() ? "200 g/m²" : "6 oz/yd²"));
     add("  length: " + text(clothLength()));
     add("  width: " + text(clothWidth()));
@@ -76,20 +77,11 @@ public final class StartPlan {
               + (numbers.isMetric() ? "43/cm" : "110/in")
               + ", thread: 80 µm}");
     }
-    add("pastes:                   # amounts are worked out; the report says how much to mix");
-    for (int i = 1; i <= wishes.colours().size(); i++) {
-      add("  colour " + i + ": " + fixing.paste(wishes.colours().get(i - 1)));
-    }
   }
 
   private void motif() {
-    add("designs:");
-    add("  motif:");
-    add("    size: " + pair(wishes.along().mm(), wishes.across().mm()));
-    add("    separations:          # light colours first, an outline last");
-    for (int i = 1; i <= wishes.colours().size(); i++) {
-      add("      - {screen: screen " + i + ", paste: colour " + i + ", covers: 30 %}");
-    }
+    lines.addAll(
+        ColourLines.of(wishes.colours(), fixing, pair(wishes.along().mm(), wishes.across().mm())));
     add("placements:");
     add(
         "  row: {design: motif, series: "

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
+import strikeoff.document.Scalars;
 import strikeoff.findings.Severity;
 import strikeoff.start.Said;
 import strikeoff.start.Wishes;
@@ -122,11 +123,10 @@ final class AnswerReading {
 
   /** The answer, if a plan that holds it is read without a mistake there. */
   static Parsed<String> read(String piece, String text) {
-    String quoted = "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     String plan =
         (piece.startsWith("plan:") ? "" : "plan: A\n")
             + (piece.startsWith("cloth:") ? "" : "cloth: {length: 1 m, width: 1 m}\n")
-            + piece.replace("%s", quoted)
+            + piece.replace("%s", Scalars.quoted(text))
             + "\n";
     return Checker.builtIn().check("the plan", plan) instanceof Checked.Unreadable unreadable
         ? Parsed.refused(Phrase.capital(unreadable.problems().get(0).message()) + ".")

@@ -3,9 +3,9 @@ package strikeoff.cli.files;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
 import java.util.HexFormat;
+import strikeoff.document.Sha256;
 
 /**
  * By what a kept result is found again: the SHA-256 of all that it depends on. Each part is told
@@ -13,15 +13,7 @@ import java.util.HexFormat;
  */
 public final class CacheKey {
 
-  private final MessageDigest digest;
-
-  public CacheKey() {
-    try {
-      digest = MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every JDK has it", e);
-    }
-  }
+  private final MessageDigest digest = Sha256.begun();
 
   /** One more part. */
   public CacheKey put(String name, byte[] part) {

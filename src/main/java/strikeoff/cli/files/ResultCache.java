@@ -29,6 +29,7 @@ import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 import strikeoff.check.FileTrouble;
 import strikeoff.cli.text.FileNames;
+import strikeoff.document.Sha256;
 
 /**
  * A folder of results that were kept, each in a file of its own: what came of a plan, sealed
@@ -175,7 +176,7 @@ public final class ResultCache {
   private byte[] seal(byte[] key, ByteBuffer packed) {
     try {
       if (secret.length == 0) {
-        MessageDigest digest = MessageDigest.getInstance("SHA-256");
+        MessageDigest digest = Sha256.begun();
         digest.update(key);
         digest.update(packed.duplicate());
         return digest.digest();
