@@ -29,13 +29,7 @@ public final class CompareJson {
                   s.put("mended", comparison.mended())
                       .put("left", comparison.left())
                       .put("new", comparison.fresh()));
-          json.list(
-              "plans",
-              list -> {
-                for (PlanChange plan : comparison.plans()) {
-                  list.item(p -> plan(p, plan));
-                }
-              });
+          json.each("plans", comparison.plans(), CompareJson::plan);
         });
   }
 
@@ -46,18 +40,14 @@ public final class CompareJson {
     findings(json, "mended", plan.mended());
     findings(json, "left", plan.left());
     findings(json, "new", plan.fresh());
-    json.list(
+    json.each(
         "figures",
-        list -> {
-          for (Change change : plan.figures()) {
-            list.item(
-                c -> {
-                  c.put("name", change.name())
-                      .put("before", change.before())
-                      .put("after", change.after())
-                      .put("difference", change.difference());
-                });
-          }
+        plan.figures(),
+        (c, change) -> {
+          c.put("name", change.name())
+              .put("before", change.before())
+              .put("after", change.after())
+              .put("difference", change.difference());
         });
   }
 
@@ -76,12 +66,6 @@ public final class CompareJson {
   }
 
   private static void findings(Json json, String name, List<Found> findings) throws IOException {
-    json.list(
-        name,
-        list -> {
-          for (Found found : findings) {
-            list.item(f -> JsonReport.found(f, found));
-          }
-        });
+    json.each(name, findings, JsonReport::found);
   }
 }

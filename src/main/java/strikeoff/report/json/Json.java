@@ -25,6 +25,12 @@ public final class Json {
     void write(Json json) throws IOException;
   }
 
+  /** What fills the object of one thing of many. */
+  public interface Each<T> {
+    /** Writes it. */
+    void write(Json json, T one) throws IOException;
+  }
+
   /** A whole document: an object. */
   public static String document(Part content) {
     StringWriter text = new StringWriter();
@@ -99,6 +105,16 @@ public final class Json {
   public Json list(String name, Part content) throws IOException {
     out.writeArrayFieldStart(name);
     content.write(this);
+    out.writeEndArray();
+    return this;
+  }
+
+  /** A list of objects under a name, one for each of some things. */
+  public <T> Json each(String name, Iterable<T> all, Each<T> content) throws IOException {
+    out.writeArrayFieldStart(name);
+    for (T one : all) {
+      item(json -> content.write(json, one));
+    }
     out.writeEndArray();
     return this;
   }

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import strikeoff.check.Verdict;
-import strikeoff.findings.FailedRule;
-import strikeoff.findings.Grade;
 import strikeoff.findings.Narrowed;
 import strikeoff.findings.PointsGiven;
 import strikeoff.findings.PolicyChange;
@@ -20,7 +18,6 @@ import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Region;
 import strikeoff.report.outcome.Results;
 import strikeoff.report.outcome.Spot;
-import strikeoff.report.outcome.Supplies;
 
 /**
  * Results as JSON, by the schema {@code report-schema.json} beside this class. The format's number
@@ -67,23 +64,11 @@ public final class JsonReport {
       json.put("baseline", results.baseline().get());
     }
     json.object("summary", s -> summary(s, results));
-    json.list(
-        "rules",
-        list -> {
-          for (RuleInfo rule : results.rules()) {
-            list.item(r -> rule(r, rule));
-          }
-        });
+    json.each("rules", results.rules(), JsonReport::rule);
     if (!results.silent().isEmpty()) {
       json.put("silentRules", results.silent());
     }
-    json.list(
-        "plans",
-        list -> {
-          for (Outcome plan : results.plans()) {
-            list.item(p -> plan(p, plan));
-          }
-        });
+    json.each("plans", results.plans(), JsonReport::plan);
   }
 
   private static void narrowed(Json json, Narrowed narrowed) throws IOException {
@@ -116,13 +101,10 @@ public final class JsonReport {
   private static void rule(Json json, RuleInfo rule) throws IOException {
     json.put("id", rule.id()).put("severity", rule.severity().text());
     if (!rule.grades().isEmpty()) {
-      json.list(
+      json.each(
           "grades",
-          list -> {
-            for (Grade grade : rule.grades()) {
-              list.item(g -> g.put("severity", grade.severity().text()).put("from", grade.from()));
-            }
-          });
+          rule.grades(),
+          (g, grade) -> g.put("severity", grade.severity().text()).put("from", grade.from()));
     }
     json.put("summary", rule.summary())
         .put("because", rule.because())
@@ -147,27 +129,12 @@ public final class JsonReport {
       json.put("by", plan.by());
     }
     json.put("verdict", FormatWords.of(plan.verdict())).put("sentence", plan.sentence());
-    json.list(
-        "findings",
-        list -> {
-          for (Found found : plan.findings()) {
-            list.item(f -> found(f, found));
-          }
-        });
-    json.list(
-        "mistakes",
-        list -> {
-          for (Mistake mistake : plan.mistakes()) {
-            list.item(m -> mistake(m, mistake));
-          }
-        });
-    json.list(
+    json.each("findings", plan.findings(), JsonReport::found);
+    json.each("mistakes", plan.mistakes(), JsonReport::mistake);
+    json.each(
         "failedRules",
-        list -> {
-          for (FailedRule fault : plan.failedRules()) {
-            list.item(f -> f.put("rule", fault.rule()).put("what", fault.what()));
-          }
-        });
+        plan.failedRules(),
+        (f, fault) -> f.put("rule", fault.rule()).put("what", fault.what()));
     if (plan.failure().isPresent()) {
       json.put("failure", plan.failure().get());
     }
@@ -175,25 +142,13 @@ public final class JsonReport {
       json.put("policies", plan.policies());
     }
     if (!plan.changes().isEmpty()) {
-      json.list(
-          "policyChanges",
-          list -> {
-            for (PolicyChange change : plan.changes()) {
-              list.item(c -> change(c, change));
-            }
-          });
+      json.each("policyChanges", plan.changes(), JsonReport::change);
     }
     if (plan.points().isPresent()) {
       json.object("points", p -> points(p, plan.points().get()));
     }
     if (!plan.gone().isEmpty()) {
-      json.list(
-          "gone",
-          list -> {
-            for (Found found : plan.gone()) {
-              list.item(f -> found(f, found));
-            }
-          });
+      json.each("gone", plan.gone(), JsonReport::found);
     }
     if (plan.figures().isPresent()) {
       json.object("figures", f -> figures(f, plan.figures().get()));
@@ -202,17 +157,13 @@ public final class JsonReport {
 
   private static void points(Json json, PointsGiven points) throws IOException {
     json.put("points", points.points()).put("of", points.of()).put("where", points.where());
-    json.list(
+    json.each(
         "taken",
-        list -> {
-          for (PointsGiven.Taken taken : points.taken()) {
-            list.item(
-                t ->
-                    t.put("rule", taken.rule())
-                        .put("findings", taken.findings())
-                        .put("points", taken.points()));
-          }
-        });
+        points.taken(),
+        (t, taken) ->
+            t.put("rule", taken.rule())
+                .put("findings", taken.findings())
+                .put("points", taken.points()));
   }
 
   private static void change(Json json, PolicyChange change) throws IOException {
@@ -232,21 +183,9 @@ public final class JsonReport {
         .put("key", found.key())
         .put("message", found.message())
         .put("remedy", found.remedy());
-    json.list(
-        "mends",
-        list -> {
-          for (Fix fix : found.fixes()) {
-            list.item(f -> fix(f, fix));
-          }
-        });
+    json.each("mends", found.fixes(), JsonReport::fix);
     json.object("place", p -> spot(p, found.place()));
-    json.list(
-        "related",
-        list -> {
-          for (Spot spot : found.related()) {
-            list.item(s -> spot(s.put("label", spot.label()), spot));
-          }
-        });
+    json.each("related", found.related(), (s, spot) -> spot(s.put("label", spot.label()), spot));
     json.put("marks", found.marks());
     if (found.accepted().isPresent()) {
       json.put("accepted", found.accepted().get());
@@ -260,16 +199,12 @@ public final class JsonReport {
   }
 
   private static void fix(Json json, Fix fix) throws IOException {
-    json.list(
+    json.each(
         "changes",
-        list -> {
-          for (Fix.Part part : fix.parts()) {
-            list.item(
-                p -> {
-                  region(p, part.region());
-                  p.put("text", part.text());
-                });
-          }
+        fix.parts(),
+        (p, part) -> {
+          region(p, part.region());
+          p.put("text", part.text());
         });
     if (fix.end().isPresent()) {
       json.put("end", fix.end().get());
@@ -312,18 +247,14 @@ public final class JsonReport {
     }
     json.put("workSeconds", figures.workSeconds());
     json.put("waitingSeconds", figures.waitingSeconds());
-    json.list(
+    json.each(
         "busy",
-        list -> {
-          for (Figures.InUse busy : figures.busy()) {
-            list.item(
-                b ->
-                    b.put("kind", busy.kind())
-                        .put("name", busy.name())
-                        .put("seconds", busy.seconds())
-                        .put("percent", busy.percent()));
-          }
-        });
+        figures.busy(),
+        (b, busy) ->
+            b.put("kind", busy.kind())
+                .put("name", busy.name())
+                .put("seconds", busy.seconds())
+                .put("percent", busy.percent()));
     json.object(
         "lays",
         lays -> {
@@ -331,72 +262,8 @@ public final class JsonReport {
             lays.put(screen.getKey(), screen.getValue());
           }
         });
-    json.list(
-        "pastes",
-        list -> {
-          for (Figures.Paste paste : figures.pastes()) {
-            list.item(p -> paste(p, paste));
-          }
-        });
-    json.object("materials", m -> supplies(m, figures.materials()));
-  }
-
-  private static void supplies(Json json, Supplies supplies) throws IOException {
-    json.list(
-        "buy",
-        list -> {
-          for (Supplies.Bought bought : supplies.buy()) {
-            list.item(b -> bought(b, bought));
-          }
-        });
-    json.list(
-        "weigh",
-        list -> {
-          for (Supplies.Weighed weighed : supplies.weigh()) {
-            list.item(w -> weighed(w, weighed));
-          }
-        });
-  }
-
-  private static void bought(Json json, Supplies.Bought bought) throws IOException {
-    json.put("name", bought.name());
-    if (bought.substance().isPresent()) {
-      json.put("substance", bought.substance().get());
-    }
-    if (bought.paste().isPresent()) {
-      json.put("paste", bought.paste().get());
-    }
-    json.put("lowGrams", bought.low())
-        .put("grams", bought.best())
-        .put("highGrams", bought.high())
-        .put("buyGrams", bought.toBuy());
-  }
-
-  private static void weighed(Json json, Supplies.Weighed weighed) throws IOException {
-    json.put("kind", weighed.kind()).put("name", weighed.name());
-    if (weighed.step().isPresent()) {
-      json.put("step", weighed.step().getAsInt());
-    }
-    if (weighed.begins().isPresent()) {
-      json.put("startSeconds", weighed.begins().get().seconds());
-    }
-    if (weighed.amount().isPresent()) {
-      json.put("grams", weighed.amount().get());
-    }
-    json.put("recipe", weighed.recipe());
-    json.list(
-        "parts",
-        list -> {
-          for (Supplies.Line line : weighed.parts()) {
-            list.item(
-                l ->
-                    l.put("name", line.name())
-                        .put("substance", line.substance())
-                        .put("lowGrams", line.low())
-                        .put("grams", line.best())
-                        .put("highGrams", line.high()));
-          }
-        });
+    json.each("pastes", figures.pastes(), JsonReport::paste);
+    json.object("materials", m -> SuppliesWriting.write(m, figures.materials()));
   }
 
   private static void paste(Json json, Figures.Paste paste) throws IOException {

@@ -85,13 +85,7 @@ public final class SarifReport {
     }
     json.put("columnKind", "utf16CodeUnits");
     json.list("invocations", list -> list.item(this::invocation));
-    json.list(
-        "artifacts",
-        list -> {
-          for (Outcome plan : results.plans()) {
-            list.item(a -> artifact(a, plan));
-          }
-        });
+    json.each("artifacts", results.plans(), this::artifact);
     json.list(
         "results",
         list -> {
@@ -114,23 +108,13 @@ public final class SarifReport {
     if (where.page().isPresent()) {
       json.put("informationUri", where.page().get());
     }
-    json.list(
-        "rules",
-        list -> {
-          for (RuleInfo rule : results.rules()) {
-            list.item(r -> rule(r, rule));
-          }
-        });
-    json.list(
+    json.each("rules", results.rules(), this::rule);
+    json.each(
         "notifications",
-        list -> {
-          for (Notice notice : Notice.values()) {
-            list.item(
-                n ->
-                    n.put("id", notice.id())
-                        .object("shortDescription", d -> d.put("text", notice.words())));
-          }
-        });
+        List.of(Notice.values()),
+        (n, notice) ->
+            n.put("id", notice.id())
+                .object("shortDescription", d -> d.put("text", notice.words())));
   }
 
   private void rule(Json json, RuleInfo rule) throws IOException {
@@ -196,13 +180,7 @@ public final class SarifReport {
           }
         });
     // Section 3.55: each fix alone is enough, so each holds all of its replacements.
-    json.list(
-        "fixes",
-        list -> {
-          for (Fix fix : found.fixes()) {
-            list.item(f -> fix(f, fix, plan, index));
-          }
-        });
+    json.each("fixes", found.fixes(), (f, fix) -> fix(f, fix, plan, index));
     json.object("partialFingerprints", f -> f.put(FINGERPRINT, found.key()));
     // All or none: an empty list says that this one is not suppressed (section 3.27.23).
     json.list(
@@ -228,16 +206,12 @@ public final class SarifReport {
                 c -> {
                   c.object(
                       "artifactLocation", a -> a.put("uri", where.uri(plan)).put("index", index));
-                  c.list(
+                  c.each(
                       "replacements",
-                      list -> {
-                        for (Fix.Part part : fix.parts()) {
-                          list.item(
-                              r -> {
-                                r.object("deletedRegion", d -> region(d, part.region()));
-                                r.object("insertedContent", i -> i.put("text", part.text()));
-                              });
-                        }
+                      fix.parts(),
+                      (r, part) -> {
+                        r.object("deletedRegion", d -> region(d, part.region()));
+                        r.object("insertedContent", i -> i.put("text", part.text()));
                       });
                 }));
   }
