@@ -29,28 +29,23 @@ public record Portion(Paste paste, Optional<Mixings.Batch> batch, Range needGram
     LeftInScreens screens = LeftInScreens.of(timeline, policy);
     List<Portion> portions = new ArrayList<>();
     for (Paste paste : plan.pastes().values()) {
-      List<Impression> left =
-          new ArrayList<>(
-              timeline.impressions().stream()
-                  .filter(i -> i.footprint().paste().name().equals(paste.name()))
-                  .toList());
       List<Mixings.Batch> batches = mixings.of(paste.name());
-      Moment first = batches.isEmpty() ? timeline.finish() : batches.get(0).ready();
-      if (batches.isEmpty() || paste.mixedBefore().isPresent()) {
-        List<Impression> before =
-            batches.isEmpty() ? List.copyOf(left) : taken(left, i -> i.laid().compareTo(first) < 0);
-        left.removeAll(before);
-        if (!before.isEmpty()) {
-          portions.add(of(paste, Optional.empty(), before, plan, screens, policy));
+      // What is printed before any mixing comes first.
+      List<List<Impression>> printed = new ArrayList<>();
+      for (int i = 0; i <= batches.size(); i++) {
+        printed.add(new ArrayList<>());
+      }
+      for (Impression impression : timeline.impressions()) {
+        if (impression.footprint().paste().name().equals(paste.name())) {
+          printed.get(batch(paste, batches, impression.laid())).add(impression);
         }
       }
+      if (!printed.get(0).isEmpty()) {
+        portions.add(of(paste, Optional.empty(), printed.get(0), plan, screens, policy));
+      }
       for (int i = 0; i < batches.size(); i++) {
-        Optional<Moment> next =
-            i + 1 < batches.size() ? Optional.of(batches.get(i + 1).ready()) : Optional.empty();
-        List<Impression> until =
-            taken(left, one -> next.isEmpty() || one.laid().compareTo(next.get()) < 0);
-        left.removeAll(until);
-        Portion portion = of(paste, Optional.of(batches.get(i)), until, plan, screens, policy);
+        Portion portion =
+            of(paste, Optional.of(batches.get(i)), printed.get(i + 1), plan, screens, policy);
         if (portion.mixed().grams() > 0) {
           portions.add(portion);
         }
@@ -59,9 +54,14 @@ public record Portion(Paste paste, Optional<Mixings.Batch> batch, Range needGram
     return portions;
   }
 
-  private static List<Impression> taken(
-      List<Impression> all, java.util.function.Predicate<Impression> which) {
-    return all.stream().filter(which).toList();
+  /** Which mixing was there when something was printed, from 1; 0 is what was there before. */
+  private static int batch(Paste paste, List<Mixings.Batch> batches, Moment laid) {
+    boolean before = batches.isEmpty() || paste.mixedBefore().isPresent();
+    int batch = before ? 0 : 1;
+    while (batch < batches.size() && laid.compareTo(batches.get(batch).ready()) >= 0) {
+      batch++;
+    }
+    return batch;
   }
 
   private static Portion of(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import strikeoff.care.Care;
 import strikeoff.care.Hazard;
@@ -85,16 +86,6 @@ final class Cautions {
         .collect(Collectors.joining("; "));
   }
 
-  /** What is worn against them. */
-  static String worn(Care care, Collection<Hazard> hazards) {
-    return care.cautions().stream()
-        .filter(c -> hazards.contains(c.hazard()))
-        .flatMap(c -> c.needed().stream())
-        .distinct()
-        .map(Protection::text)
-        .collect(Collectors.joining(", "));
-  }
-
   private static String at(Set<Integer> steps) {
     List<String> numbers = steps.stream().filter(s -> s > 0).map(String::valueOf).toList();
     return numbers.isEmpty() || numbers.size() > MOST_STEPS
@@ -102,10 +93,10 @@ final class Cautions {
         : (numbers.size() == 1 ? " (step " : " (steps ") + Phrase.list(numbers) + ")";
   }
 
-  /** What is worn for the given steps, each thing once. */
-  static String worn(Care care, Set<Integer> steps) {
+  /** What is worn against some cautions, each thing once. */
+  static String worn(Care care, Predicate<strikeoff.care.Caution> which) {
     return care.cautions().stream()
-        .filter(c -> steps.contains(c.step()))
+        .filter(which)
         .flatMap(c -> c.needed().stream())
         .distinct()
         .map(Protection::text)

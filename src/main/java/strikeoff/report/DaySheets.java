@@ -87,7 +87,7 @@ final class DaySheets {
                   + " · "
                   + FittedWords.shortened(String.join(", ", plan.crew().names()), LONGEST_TITLE),
               begins(pages.get(i)).map(cloth::at).orElse(""),
-              Cautions.worn(care, steps),
+              Cautions.worn(care, c -> steps.contains(c.step())),
               Cautions.minded(care, steps(pages.get(i))),
               pages.get(i)));
     }

@@ -48,7 +48,7 @@ final class MaterialsLists {
         Listed.of(buy, Listed.ROWS),
         Listed.of(weigh, Listed.BLOCKS),
         notes,
-        Cautions.worn(judged.facts().care(), AT_THE_SCALES),
+        Cautions.worn(judged.facts().care(), c -> AT_THE_SCALES.contains(c.hazard())),
         Cautions.minded(judged.facts().care(), AT_THE_SCALES));
   }
 

@@ -149,7 +149,7 @@ final class WallSheets {
         warning,
         first(jobs),
         DaySheets.begins(jobs).map(cloth::at).orElse(""),
-        Cautions.worn(care, steps),
+        Cautions.worn(care, c -> steps.contains(c.step())),
         Cautions.minded(care, steps),
         jobs.stream().map(this::work).collect(Collectors.toList()));
   }

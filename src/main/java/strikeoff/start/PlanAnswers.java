@@ -49,11 +49,47 @@ public record PlanAnswers(
         numbers.roundedUp(motif.across().mm() + around));
   }
 
+  /** A table for frames that take so much room, in mm. */
+  public static Pair usualTable(double along, double across, Measures units) {
+    PlanNumbers numbers = new PlanNumbers(units);
+    RoundSizes round = RoundSizes.of(numbers);
+    double foot = numbers.isMetric() ? 100 : 12 * PlanNumbers.INCH;
+    return new Pair(
+        new Length(Math.max(round.tableLength(), Math.ceil(along / foot) * foot)),
+        new Length(Math.max(round.tableWidth(), Math.ceil(across / foot) * foot)));
+  }
+
+  /** Room between one frame and the next. */
+  public static Length between(Measures units) {
+    return new Length(RoundSizes.of(new PlanNumbers(units)).between());
+  }
+
   /** The stencil's image for a motif, a little larger. */
   static Pair image(Pair motif, Measures units) {
     double bleed = 2 * RoundSizes.of(new PlanNumbers(units)).bleed();
     return new Pair(
         new Length(motif.along().mm() + bleed), new Length(motif.across().mm() + bleed));
+  }
+
+  /** The same with boards under the motifs. */
+  public PlanAnswers on(int someBoards) {
+    return new PlanAnswers(
+        title,
+        fibre,
+        mass,
+        length,
+        width,
+        dye,
+        colours,
+        printed,
+        motif,
+        pitch,
+        count,
+        frame,
+        mesh,
+        table,
+        someBoards,
+        units);
   }
 
   /** Where everything lies. */
@@ -65,7 +101,7 @@ public record PlanAnswers(
 
   /** A board holds the frame and the room to work around it. */
   Pair board() {
-    double room = RoundSizes.of(new PlanNumbers(units)).between() * 2;
+    double room = between(units).mm() * 2;
     return new Pair(
         new Length(frame.value().along().mm() + room),
         new Length(frame.value().across().mm() + room));

@@ -347,7 +347,7 @@ final class CheckCommand implements Command {
     }
     if (handBack.<Boolean>getValue()) {
       if (reports.getValue() == null) {
-        misused("--hand-back writes among the pages of --reports DIR, which isn't there");
+        misused(Options.NOWHERE_TO_HAND_BACK);
       }
       if (part.getValue() != null) {
         misused("--hand-back needs all of a pupil's plans: give it to join, not to a --part");
@@ -372,12 +372,18 @@ final class CheckCommand implements Command {
         Optional.ofNullable(reports.<String>getValue())
             .map(r -> new ReportFolder(here.resolve(r)).files(ReportFolder.names(plans).values()))
             .orElse(List.of());
+    Overwriting.refusal(here, Options.outputs(formats), pages, () -> read(plans))
+        .ifPresent(this::misused);
+  }
+
+  /** All that this run reads. */
+  private List<Path> read(List<PlanFile> plans) {
     List<Path> read = new ArrayList<>(new Governing(here, studioOptions).read(plans));
     Stream.of(baselineFile, filesFrom)
         .map(OptionSpec::<String>getValue)
         .filter(file -> file != null && !FileNames.isLost(file))
         .forEach(file -> read.add(here.resolve(file)));
-    Overwriting.refusal(here, Options.outputs(formats), pages, read).ifPresent(this::misused);
+    return read;
   }
 
   private void misused(String what) {

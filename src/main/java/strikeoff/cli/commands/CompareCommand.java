@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -140,7 +141,7 @@ final class CompareCommand implements Command {
   private Optional<Results> results(String named, String version, List<Exit> exits) {
     if (named.toLowerCase(Locale.ROOT).endsWith(".json")) {
       if (!FileNames.isLost(named)) {
-        refuseOverwriting(List.of(here.resolve(named)));
+        refuseOverwriting(() -> List.of(here.resolve(named)));
       }
       try {
         return Optional.of(unlinked(ResultFile.read(here, named)));
@@ -164,7 +165,7 @@ final class CompareCommand implements Command {
       exits.add(studios.exit());
       return Optional.empty();
     }
-    refuseOverwriting(new Governing(here, studioOptions).read(plans));
+    refuseOverwriting(() -> new Governing(here, studioOptions).read(plans));
     Optional<Pages> pages;
     try {
       pages = pages(version, plans);
@@ -200,14 +201,8 @@ final class CompareCommand implements Command {
 
   /** The same without addresses of pages, which lie nobody knows where. */
   private static Results unlinked(Results results) {
-    return new Results(
-        results.version(),
-        results.title(),
+    return results.with(
         results.part(),
-        results.size(),
-        results.narrowed(),
-        results.baseline(),
-        results.rules(),
         results.plans().stream().map(p -> p.at(p.number(), Optional.empty())).toList());
   }
 
@@ -245,7 +240,7 @@ final class CompareCommand implements Command {
     }
   }
 
-  private void refuseOverwriting(Collection<Path> read) {
+  private void refuseOverwriting(Supplier<? extends Collection<Path>> read) {
     List<Path> pages = new ArrayList<>();
     if (reports.getValue() != null) {
       pages.add(here.resolve(reports.<String>getValue()).resolve(ReportFolder.INDEX));

@@ -93,7 +93,7 @@ final class JoinCommand implements Command {
       misused("--reports takes the name of a folder");
     }
     if (handBack.<Boolean>getValue() && reports().isEmpty()) {
-      misused("--hand-back writes among the pages of --reports DIR, which isn't there");
+      misused(Options.NOWHERE_TO_HAND_BACK);
     }
     Overwriting.refusal(
             here,
@@ -101,10 +101,11 @@ final class JoinCommand implements Command {
             reports()
                 .map(r -> new ReportFolder(here.resolve(r)).files(List.of()))
                 .orElse(List.of()),
-            Options.listed(files).stream()
-                .filter(file -> !FileNames.isLost(file))
-                .map(here::resolve)
-                .toList())
+            () ->
+                Options.listed(files).stream()
+                    .filter(file -> !FileNames.isLost(file))
+                    .map(here::resolve)
+                    .toList())
         .ifPresent(this::misused);
     List<Results> parts = new ArrayList<>();
     for (String file : Options.listed(files)) {

@@ -26,6 +26,10 @@ final class Options {
         }
       };
 
+  /** Why nothing can be handed back. */
+  static final String NOWHERE_TO_HAND_BACK =
+      "--hand-back writes among the pages of --reports DIR, which isn't there";
+
   private Options() {}
 
   /** A command whose help keeps the order in which options are added. */

@@ -202,7 +202,7 @@ final class ProposeCommand implements Command {
               here,
               List.of(new Output(Output.RUN_PAGE, page)),
               List.of(),
-              file.isStandardInput() ? List.of() : List.of(file.path()));
+              () -> file.isStandardInput() ? List.of() : List.of(file.path()));
       if (refusal.isPresent()) {
         Complaint.say(here, refusal.get());
         return Exit.USAGE;

@@ -150,13 +150,13 @@ final class StartCommand implements Command {
     StartQuestions questions = new StartQuestions(asking);
     asking.say("", "A first plan, question by question. Return takes what stands in brackets.");
     try {
-      FirstPlan plan = FirstPlan.of(questions.answers(usual), "the plan");
-      Optional<String> stop = AnswerReading.stop(plan.checked());
-      while (stop.isPresent()) {
-        asking.say("", "That can't be printed: " + stop.get() + " So once more:");
+      FirstPlan plan;
+      Optional<String> stop;
+      do {
         plan = FirstPlan.of(questions.answers(usual), "the plan");
         stop = AnswerReading.stop(plan.checked());
-      }
+        stop.ifPresent(why -> asking.say("", "That can't be printed: " + why + " So once more:"));
+      } while (stop.isPresent());
       Checked.Judged judged = (Checked.Judged) plan.checked();
       asking.draw(ClothMap.lines(judged, here.width(), asking.isDrawn()));
       tell(plan);

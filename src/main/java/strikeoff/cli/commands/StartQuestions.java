@@ -130,7 +130,7 @@ final class StartQuestions {
     Spread spread = spread(what, cloth, motif.value(), pitch.value());
     double wide = spread.tableWidth(outside.value().across().mm());
     double longest = outside.value().along().mm();
-    Pair usualTable = table(longest, wide);
+    Pair usualTable = PlanAnswers.usualTable(longest, wide, units);
     Said<Pair> table =
         asking.ask(
             "How large is the table, along the cloth x across it?",
@@ -169,23 +169,7 @@ final class StartQuestions {
             "On how many boards, 0 for none?",
             "0",
             text -> AnswerReading.count(text, 0, a.mostBoards()));
-    return new PlanAnswers(
-        a.title(),
-        a.fibre(),
-        a.mass(),
-        a.length(),
-        a.width(),
-        a.dye(),
-        a.colours(),
-        a.printed(),
-        a.motif(),
-        a.pitch(),
-        a.count(),
-        a.frame(),
-        a.mesh(),
-        a.table(),
-        boards,
-        units);
+    return a.on(boards);
   }
 
   private Spread spread(PrintKind what, Cloth cloth, Pair motif, Length pitch) {
@@ -257,18 +241,9 @@ final class StartQuestions {
         new Length(usual.along().mm() - step()), new Length(usual.across().mm() - step()));
   }
 
-  private Pair table(double along, double across) {
-    double foot = isMetric() ? 100 : 12 * 25.4;
-    double length = isMetric() ? 2400 : 96 * 25.4;
-    double width = isMetric() ? 1200 : 48 * 25.4;
-    return new Pair(
-        new Length(Math.max(length, Math.ceil(along / foot) * foot)),
-        new Length(Math.max(width, Math.ceil(across / foot) * foot)));
-  }
-
   /** Two centimetres or an inch. */
   private double step() {
-    return isMetric() ? 20 : 25.4;
+    return PlanAnswers.between(units).mm();
   }
 
   private Length up(double mm) {

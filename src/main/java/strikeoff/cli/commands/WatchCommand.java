@@ -137,7 +137,7 @@ final class WatchCommand implements Command {
                 .map(r -> new ReportFolder(here.resolve(r)))
                 .map(r -> r.files(ReportFolder.names(found.plans()).values()))
                 .orElse(List.of()),
-            found.plans().stream().map(PlanFile::path).toList())
+            () -> found.plans().stream().map(PlanFile::path).toList())
         .ifPresent(
             why -> {
               throw new ParameterException(spec.commandLine(), why);

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Surroundings;
@@ -82,11 +83,17 @@ public final class Overwriting {
    *
    * @param wanted formats and their files
    * @param pages files of the reports, if any are written
-   * @param sources what the run reads
+   * @param sources tells what the run reads, and is asked only if something is written
    */
   public static Optional<String> refusal(
-      Surroundings here, List<Output> wanted, Collection<Path> pages, Collection<Path> sources) {
-    ReadFiles read = ReadFiles.of(sources);
+      Surroundings here,
+      List<Output> wanted,
+      Collection<Path> pages,
+      Supplier<? extends Collection<Path>> sources) {
+    if (pages.isEmpty() && wanted.stream().allMatch(output -> output.file().isEmpty())) {
+      return Optional.empty();
+    }
+    ReadFiles read = ReadFiles.of(sources.get());
     Map<Path, String> places = new HashMap<>();
     for (Path page : pages) {
       String name = FileNames.text(page);

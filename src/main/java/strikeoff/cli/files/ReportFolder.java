@@ -45,6 +45,8 @@ public final class ReportFolder {
   /** The pages that belong to no single plan. */
   public static final List<String> OF_ALL = List.of(INDEX, RULES);
 
+  private static final String HTML = ".html";
+
   private static final int LONGEST_NAME = 80;
 
   /** What pages are called; a page that has another name was renamed by somebody who keeps it. */
@@ -78,7 +80,7 @@ public final class ReportFolder {
    */
   public void make() throws IOException {
     Files.createDirectories(folder);
-    WholeFile.clear(folder, name -> name.endsWith(".html"));
+    WholeFile.clear(folder, name -> name.endsWith(HTML));
   }
 
   /**
@@ -87,16 +89,21 @@ public final class ReportFolder {
    */
   public static Map<PlanFile, String> names(List<PlanFile> plans) {
     Map<PlanFile, String> names = new LinkedHashMap<>();
-    Set<String> used = new HashSet<>(TAKEN);
+    Set<String> used = new HashSet<>();
+    TAKEN.forEach(stem -> used.add(stem + HTML));
     for (PlanFile plan : plans) {
-      String stem = stem(plan.name());
-      String name = stem;
-      for (int next = 2; !used.add(name); next++) {
-        name = stem + "-" + next;
-      }
-      names.put(plan, name + ".html");
+      names.put(plan, free(stem(plan.name()), used));
     }
     return names;
+  }
+
+  /** A page's name that isn't used yet, and is from now on. */
+  private static String free(String stem, Set<String> used) {
+    String page = stem + HTML;
+    for (int next = 2; !used.add(page); next++) {
+      page = stem + "-" + next + HTML;
+    }
+    return page;
   }
 
   private static String stem(String file) {
@@ -123,7 +130,7 @@ public final class ReportFolder {
    */
   public void openBut(Set<String> kept) throws IOException {
     make();
-    try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder, "*.html")) {
+    try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder, "*" + HTML)) {
       for (Path entry : entries) {
         String name = FileNames.last(entry);
         if (NAME.matcher(name).matches() && !kept.contains(name)) {
@@ -226,11 +233,7 @@ public final class ReportFolder {
     Map<String, String> written = new LinkedHashMap<>();
     byPupil.forEach(
         (name, own) -> {
-          String stem = "pupil-" + stem(name);
-          String page = stem + ".html";
-          for (int next = 2; !used.add(page); next++) {
-            page = stem + "-" + next + ".html";
-          }
+          String page = free("pupil-" + stem(name), used);
           if (tried(page, HtmlReport.pupil(name, own, byId, narrowed), trouble)) {
             written.put(name, page);
           }

@@ -46,16 +46,7 @@ public final class Parts {
       }
     }
     return plans.size() == first.size()
-        ? new Joined.Whole(
-            new Results(
-                first.version(),
-                first.title(),
-                Optional.empty(),
-                first.size(),
-                first.narrowed(),
-                first.baseline(),
-                first.rules(),
-                plans))
+        ? new Joined.Whole(first.with(Optional.empty(), plans))
         : new Joined.Unfit(
             "the batch has " + first.size() + " plans, and its parts hold " + plans.size());
   }

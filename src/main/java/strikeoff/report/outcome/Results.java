@@ -50,6 +50,11 @@ public record Results(
     plans = plans.stream().sorted(Comparator.comparingInt(Outcome::number)).toList();
   }
 
+  /** The same of another part of the batch, or of all of it. */
+  public Results with(Optional<Part> another, List<Outcome> itsPlans) {
+    return new Results(version, title, another, size, narrowed, baseline, rules, itsPlans);
+  }
+
   /** The rules, by id. */
   public Map<String, RuleInfo> rulesById() {
     Map<String, RuleInfo> byId = new LinkedHashMap<>();
