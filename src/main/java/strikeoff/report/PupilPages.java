@@ -138,6 +138,10 @@ final class PupilPages {
             + ", column "
             + mistake.region().start().column()
             + (mistake.path().isEmpty() ? "" : ": " + mistake.path());
-    return new Item("", null, place, mistake.message(), "", "", List.<Quote>of());
+    List<Quote> lines =
+        mistake.line().isEmpty()
+            ? List.of()
+            : List.of(FindingCards.quote("", mistake.region().start().line(), mistake.line()));
+    return new Item("", null, place, mistake.message(), "", "", lines);
   }
 }

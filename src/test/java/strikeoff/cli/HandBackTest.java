@@ -102,6 +102,10 @@ class HandBackTest {
     assertThat(uma.select(".finding h3").eachText())
         .hasSize(3)
         .allSatisfy(place -> assertThat(place).matches("Line \\d+, column \\d+.*"));
+    String yaml = Files.readString(folder.resolve("class/uma.yaml"));
+    assertThat(uma.select(".finding .quote code").eachText())
+        .hasSize(3)
+        .allSatisfy(line -> assertThat(yaml).contains(line));
     assertThat(uma.select(".right")).isEmpty();
   }
 

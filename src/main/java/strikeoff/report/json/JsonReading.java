@@ -269,7 +269,10 @@ public final class JsonReading {
 
   private static Mistake mistake(Tree tree) {
     return new Mistake(
-        tree.at("path").text(), region(tree.at("region")), tree.at("message").text());
+        tree.at("path").text(),
+        region(tree.at("region")),
+        tree.at("message").text(),
+        tree.perhaps("line", Tree::text).orElse(""));
   }
 
   private static Region region(Tree tree) {

@@ -222,6 +222,9 @@ public final class JsonReport {
     json.put("path", mistake.path());
     region(json, mistake.region());
     json.put("message", mistake.message());
+    if (!mistake.line().isEmpty()) {
+      json.put("line", mistake.line());
+    }
   }
 
   private static void region(Json json, Region region) throws IOException {

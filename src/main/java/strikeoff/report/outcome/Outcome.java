@@ -57,6 +57,9 @@ public record Outcome(
     String by,
     Optional<PointsGiven> points) {
 
+  /** A plan may be one line of a megabyte, with hundreds of mistakes. */
+  private static final int LONGEST_LINE = 1_000;
+
   /** The key {@code by}, of one line, plain or quoted. */
   private static final Pattern BY =
       Pattern.compile(
@@ -262,9 +265,12 @@ public record Outcome(
   /** Where a mistake ends nobody can tell, so its line is marked to the end. */
   private static Mistake mistake(Problem problem, List<String> lines) {
     Position start = problem.position();
-    int length =
-        start.line() <= lines.size() ? lines.get(start.line() - 1).stripTrailing().length() : 0;
-    Position end = new Position(start.line(), Math.max(start.column(), length + 1));
-    return new Mistake(problem.path().text(), new Region(start, end), problem.message());
+    String line = start.line() <= lines.size() ? lines.get(start.line() - 1).stripTrailing() : "";
+    Position end = new Position(start.line(), Math.max(start.column(), line.length() + 1));
+    return new Mistake(
+        problem.path().text(),
+        new Region(start, end),
+        problem.message(),
+        line.length() > LONGEST_LINE ? "" : line);
   }
 }
