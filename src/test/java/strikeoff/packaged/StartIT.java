@@ -15,11 +15,29 @@ class StartIT {
 
   @TempDir private Path folder;
 
+  /** What bash needs to answer only once it is asked: {@code until_told WORDS TIMES}. */
+  private static final String ANSWERING =
+      """
+      log=$(mktemp)
+      until_told() {
+        for _ in {1..600}; do
+          [ "$(grep -oF -- "$1" "$log" | wc -l)" -ge "$2" ] && return
+          sleep 0.1
+        done
+      }
+      """;
+
   private Program.Told onTerminal(Program.Way way, String answers) throws Exception {
     assumeTrue(Files.isExecutable(Path.of("/usr/bin/script")), "util-linux is not here");
     Program program = Program.in(way, folder);
     String words = String.join(" ", program.command()) + " start";
-    return program.bash(answers + " | script -qec '" + words + "' /dev/null");
+    return program.bash(
+        ANSWERING
+            + "{ "
+            + answers
+            + " } | script -qefc '"
+            + words
+            + "' \"$log\"; r=$?; rm \"$log\"; exit $r");
   }
 
   @ParameterizedTest
@@ -27,7 +45,10 @@ class StartIT {
   void onATerminalWithoutOptionsItAsksAndWrites(Program.Way way) throws Exception {
     // The terminal takes a line only once it is asked for, so that none is lost.
     Program.Told told =
-        onTerminal(way, "{ sleep 3; for i in {1..16}; do echo; sleep 0.3; done; sleep 5; }");
+        onTerminal(
+            way,
+            "for i in {1..16}; do until_told '? [' $i; echo; done;"
+                + " for i in {1..600}; do [ -e my-plan.yaml ] && break; sleep 0.1; done; sleep 1;");
     assertThat(told.exit()).as(told.out()).isZero();
     assertThat(told.out()).contains("What is the cloth made of? [cotton]", "near edge below");
     assertThat(folder.resolve("my-plan.yaml")).content().startsWith("# A first plan");
@@ -37,7 +58,9 @@ class StartIT {
   @Test
   void anInterruptLeavesNothing() throws Exception {
     Program.Told told =
-        onTerminal(Program.Way.LAUNCHER, "{ sleep 3; echo; sleep 0.5; printf '\\003'; sleep 2; }");
+        onTerminal(
+            Program.Way.LAUNCHER,
+            "until_told 'plan called?' 1; echo; until_told 'made of?' 1; printf '\\003'; sleep 2;");
     assertThat(told.out()).contains("What is the cloth made of?");
     assertThat(told.exit()).isNotZero();
     try (var files = Files.list(folder)) {
