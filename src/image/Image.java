@@ -84,6 +84,7 @@ public final class Image {
     for (String plan : List.of("first-border.yaml", "estuary-curtains.yaml", "README.md")) {
       copy(project.resolve("plans").resolve(plan), "examples/" + plan);
     }
+    copyAll(project.resolve("plans/films"), "examples/films");
     for (String text : List.of("LICENSE", "NOTICE")) {
       copy(project.resolve("src/main/resources/META-INF").resolve(text), text);
     }

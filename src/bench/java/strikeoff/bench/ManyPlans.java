@@ -51,7 +51,9 @@ public final class ManyPlans {
             .replace("series: 6, pitch: 70 cm", "series: " + herons + ", pitch: " + pitch + " cm")
             .replace("temperature: 20 °C, humidity: 50 %", "temperature: " + air(random))
             .replace("#efe6d3", GROUNDS[random.nextInt(GROUNDS.length)])
-            .replace("covers: 38 %", "covers: " + (25 + random.nextInt(30)) + " %")
+            .replace("artwork: films/heron-blue.png", covers(25 + random.nextInt(30)))
+            .replaceAll("artwork: films/[^,}]*-key.png", covers(9))
+            .replaceAll("artwork: films/[^,}]*", covers(20))
             .replace("soda ash: 800 g", "soda ash: " + (700 + random.nextInt(300)) + " g")
             .replace("\nscreens:\n", handling(random) + "\nscreens:\n" + screen())
             .replace("\ndesigns:\n", paste(random) + "\ndesigns:\n" + design())
@@ -59,6 +61,11 @@ public final class ManyPlans {
             .replace("  shells:\n", moths(random) + "  shells:\n")
             .replace("  - end of day\n  - print: reed border", step() + "  - print: reed border");
     return times == 1 ? plan : plan.replaceAll("    only: .*\n", "");
+  }
+
+  /** Instead of a film, which all of them would share: what a plan costs by itself is measured. */
+  private static String covers(int percent) {
+    return "covers: " + percent + " %, trap: 1.5 mm";
   }
 
   private static String metres(double metres) {

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.TestFactory;
  */
 class InInchesTest {
 
-  private static final Checker CHECKER = Checker.builtIn();
+  private static final Checker CHECKER =
+      Checker.builtIn().beside(Path.of("plans/estuary-curtains.yaml"));
 
   @TestFactory
   Stream<DynamicTest> everyExampleFindsTheSameInInches() {

@@ -31,7 +31,8 @@ class MendedSlipsTest {
 
   private static final int MOST_HUNKS = 3;
   private static final Mender.Asked ALL = new Mender.Asked(false, true, true);
-  private static final Checker CHECKER = Checker.builtIn();
+  private static final Checker CHECKER =
+      Checker.builtIn().beside(Path.of("plans/estuary-curtains.yaml"));
 
   private static final Pattern COMMENT = Pattern.compile("   # reed \\d+(?=\\r?\\n)");
 

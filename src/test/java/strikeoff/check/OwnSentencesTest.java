@@ -42,7 +42,9 @@ class OwnSentencesTest {
     Rulebook book = Rulebook.builtIn().with(own, 60);
     Checked.Judged checked =
         (Checked.Judged)
-            new Checker(PolicyReader.builtIn(), book, Bounds.USUAL).check(PLAN, text());
+            new Checker(PolicyReader.builtIn(), book, Bounds.USUAL)
+                .beside(Path.of(PLAN))
+                .check(PLAN, text());
     assertThat(checked.failedRules()).isEmpty();
     return checked.findings().stream()
         .filter(finding -> finding.rule().id().equals("own/said"))

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.cli.Scenario.Outcome;
 
 /** Plans with dates: 6 March 2027 is a Saturday (any calendar). */
@@ -22,6 +23,9 @@ class DatesTest {
   private Outcome check(String dates, String... more) throws IOException {
     String curtains = Files.readString(Path.of("plans/estuary-curtains.yaml"));
     Files.writeString(folder.resolve("curtains.yaml"), curtains + dates);
+    if (!Files.exists(folder.resolve("films"))) {
+      DemoFilms.layInto(folder);
+    }
     List<String> command = new ArrayList<>(List.of("check", "curtains.yaml"));
     command.addAll(List.of(more));
     return Scenario.run(folder, Map.of("COLUMNS", "200"), command);

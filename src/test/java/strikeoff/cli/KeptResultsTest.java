@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import strikeoff.artwork.DemoFilms;
 
 /** What a cache gives is what a check would have come to, to the byte, or it gives nothing. */
 class KeptResultsTest {
@@ -30,6 +31,7 @@ class KeptResultsTest {
       Files.createDirectories(copy.getParent());
       Files.copy(Path.of("plans").resolve(each), copy);
     }
+    DemoFilms.layInto(desk.resolve("plans"));
     Files.writeString(desk.resolve("plans/broken.yaml"), "plan: [\n");
   }
 

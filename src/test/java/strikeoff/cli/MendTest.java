@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.cli.Scenario.Outcome;
 
 class MendTest {
@@ -99,6 +100,7 @@ class MendTest {
   void aSoundPlanStaysAsItIs() throws IOException {
     String text = Files.readString(Path.of("plans/estuary-curtains.yaml"));
     Files.writeString(plan, text);
+    DemoFilms.layInto(folder);
     Outcome outcome = run("mend", "moved.yaml", "--risks", "--order", "--layout", "--write");
     assertThat(outcome.exit()).isZero();
     assertThat(outcome.out()).isEmpty();

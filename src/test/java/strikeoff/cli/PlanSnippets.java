@@ -19,7 +19,7 @@ import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
 import org.yaml.snakeyaml.representer.Representer;
 import org.yaml.snakeyaml.resolver.Resolver;
-import strikeoff.plan.yaml.PlanReader;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.plan.yaml.PlanReading;
 import strikeoff.policy.yaml.PolicyReader;
 
@@ -130,7 +130,7 @@ final class PlanSnippets {
     DumperOptions options = new DumperOptions();
     options.setDefaultScalarStyle(DumperOptions.ScalarStyle.DOUBLE_QUOTED);
     String text = new Yaml(options).dump(plan);
-    PlanReading reading = PlanReader.read(piece, text, PolicyReader.builtIn());
+    PlanReading reading = DemoFilms.read(piece, text, PolicyReader.builtIn());
     if (reading instanceof PlanReading.Unreadable u) {
       throw new AssertionError(piece + "\n" + u.problems());
     }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.cli.Scenario.Outcome;
 
 /**
@@ -101,6 +102,7 @@ class ProposedPlansTest {
   void theCurtainsInOtherHoursAndWithoutAFan(
       String said, String bound, String because, @TempDir Path folder) throws IOException {
     String text = Files.readString(Path.of("plans/estuary-curtains.yaml"));
+    DemoFilms.layInto(folder);
     Files.writeString(
         folder.resolve("curtains.yaml"),
         text.replace("equipment: {fans: 1}", "")

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strikeoff.artwork.DemoFilms;
 
 /** A check tells in one line that another run saves half a day. */
 class SoonerRunToldTest {
@@ -24,6 +25,7 @@ class SoonerRunToldTest {
   @BeforeEach
   void plan() throws IOException {
     Files.copy(Path.of("plans/estuary-curtains.yaml"), folder.resolve("curtains.yaml"));
+    DemoFilms.layInto(folder);
   }
 
   private String check(String... more) {

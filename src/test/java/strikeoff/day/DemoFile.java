@@ -1,17 +1,16 @@
 package strikeoff.day;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.day.facts.Remedy;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.yaml.PlanReader;
 import strikeoff.plan.yaml.PlanReading;
 
 /** A plan as its file has it, with waits written into the text as a printer would. */
@@ -57,7 +56,7 @@ record DemoFile(List<String> lines) {
   }
 
   private PlanReading.Readable read() {
-    byte[] bytes = String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
-    return (PlanReading.Readable) PlanReader.read("plan.yaml", bytes, PrintDay.POLICY);
+    String text = String.join("\n", lines);
+    return (PlanReading.Readable) DemoFilms.read("plan.yaml", text, PrintDay.POLICY);
   }
 }

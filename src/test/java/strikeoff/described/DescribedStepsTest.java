@@ -11,11 +11,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.day.facts.Timeline;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.yaml.PlanReader;
-import strikeoff.plan.yaml.PlanReading;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 
@@ -27,9 +26,9 @@ class DescribedStepsTest {
 
   @BeforeAll
   static void describe() throws IOException {
-    byte[] text = Files.readAllBytes(Path.of("plans/estuary-curtains.yaml"));
+    String text = Files.readString(Path.of("plans/estuary-curtains.yaml"));
     Policy policy = PolicyReader.builtIn();
-    PrintPlan plan = ((PlanReading.Readable) PlanReader.read("plan.yaml", text, policy)).plan();
+    PrintPlan plan = DemoFilms.plan(text, policy);
     Layout layout = Layout.of(plan, policy);
     List<?> all = Described.of(plan, layout, Timeline.of(plan, layout, policy));
     steps =

@@ -9,9 +9,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.yaml.PlanReader;
-import strikeoff.plan.yaml.PlanReading;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 
@@ -24,8 +23,7 @@ class MixedOtherwiseTest {
   private static final Pattern GRAMS = Pattern.compile("(amount|dye|urea|alginate): (\\d+)");
 
   private static PrintPlan plan(String text) {
-    PlanReading reading = PlanReader.read("plan.yaml", text, POLICY);
-    return ((PlanReading.Readable) reading).plan();
+    return DemoFilms.plan(text, POLICY);
   }
 
   private static String mixed(String text) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import strikeoff.artwork.DemoFilms;
 
 /**
  * A search that somebody ends. It is asked to go on for longer than any test, and interrupted once
@@ -31,6 +32,7 @@ class ProposeIT {
   void files() throws Exception {
     plan = folder.resolve("curtains.yaml");
     Files.copy(Path.of("plans/estuary-curtains.yaml"), plan);
+    DemoFilms.layInto(folder);
     out = folder.resolve("out.txt");
     err = folder.resolve("err.txt");
   }

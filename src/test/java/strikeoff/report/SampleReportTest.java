@@ -41,7 +41,12 @@ class SampleReportTest {
     RunWanted asked =
         new RunWanted(Surety.SURE, false, false, false, OptionalLong.of(EFFORT), () -> 0);
     Proposal proposal =
-        Proposer.proposed(Checker.builtIn(), plan, Files.readString(Path.of(plan)), asked, 2);
+        Proposer.proposed(
+            Checker.builtIn().beside(Path.of(plan)),
+            plan,
+            Files.readString(Path.of(plan)),
+            asked,
+            2);
     assertThat(proposal).isInstanceOf(Proposal.Found.class);
     holds(PROPOSED, HtmlReport.proposal((Proposal.Found) proposal));
   }

@@ -27,7 +27,9 @@ class WallSheetsTest {
     try {
       String text = Files.readString(Path.of("plans/estuary-curtains.yaml"));
       return (Checked.Judged)
-          Checker.builtIn().check("curtains.yaml", text.replace("- print: shells", shells));
+          Checker.builtIn()
+              .beside(Path.of("plans/estuary-curtains.yaml"))
+              .check("curtains.yaml", text.replace("- print: shells", shells));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -11,13 +11,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.day.PrintDay;
 import strikeoff.layout.Layout;
 import strikeoff.paste.Lives;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
-import strikeoff.plan.yaml.PlanReader;
-import strikeoff.plan.yaml.PlanReading;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 
@@ -29,7 +28,7 @@ class RehearsalTest {
 
   private static PrintPlan plan(String name) throws IOException {
     String text = Files.readString(Path.of("plans", name));
-    return ((PlanReading.Readable) PlanReader.read(name, text, POLICY)).plan();
+    return DemoFilms.plan(text, POLICY);
   }
 
   private static Timeline timeline(PrintPlan plan) {

@@ -15,6 +15,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.checks.Draws;
 
 /** Whatever becomes of a good plan, reading it ends in a plan or in words. */
@@ -70,7 +71,7 @@ class PlanReaderProperties {
     // An edit may cut a surrogate pair, which no bytes can hold; a file could not either.
     text = new String(bytes(text), StandardCharsets.UTF_8);
     PlanReading once = Snippets.read(text);
-    PlanReading again = PlanReader.read("plan.yaml", bytes(text), Snippets.POLICY);
+    PlanReading again = DemoFilms.read("plan.yaml", text, Snippets.POLICY);
     assertThat(again.getClass()).isEqualTo(once.getClass());
     if (once instanceof PlanReading.Unreadable u) {
       assertThat(u.problems()).isNotEmpty().allMatch(p -> !p.message().isBlank());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.document.Problem;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
@@ -68,7 +69,7 @@ final class Snippets {
   }
 
   static PlanReading read(String text) {
-    return PlanReader.read("plan.yaml", text, POLICY);
+    return DemoFilms.read("plan.yaml", text, POLICY);
   }
 
   static PrintPlan plan(String text) {
