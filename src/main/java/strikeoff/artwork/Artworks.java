@@ -68,8 +68,11 @@ public final class Artworks {
       int acrossMargin,
       Pair size) {}
 
-  /** All that a joint depends on: two pictures, and how long a strip of ground goes on. */
-  private record Pairing(Key one, Key other, Length strip) {}
+  /**
+   * All that a joint depends on: two pictures, how long a strip of ground goes on, and how far a
+   * frame can be off.
+   */
+  private record Pairing(Key one, Key other, Length strip, Length off) {}
 
   /** Of a plan that lies in no folder, as one from standard input. */
   public static Artworks nowhere() {
@@ -181,22 +184,23 @@ public final class Artworks {
    * @param films by the number of their separation
    * @param pairs of such numbers, the films to compare
    * @param strip bare ground between two films goes on for at least so long
+   * @param off how far a frame can be off
    * @return of each pair that could be compared: films of different grids can't be
    */
   public List<Joint> joints(
-      Map<Integer, Wanted> films, List<int[]> pairs, Length strip, Bounds bounds) {
+      Map<Integer, Wanted> films, List<int[]> pairs, Length strip, Length off, Bounds bounds) {
     Map<Wanted, Film> read = new HashMap<>();
     List<Joint> all = new ArrayList<>();
     for (int[] pair : pairs) {
-      joint(films.get(pair[0]), films.get(pair[1]), strip, read, bounds)
+      joint(films.get(pair[0]), films.get(pair[1]), strip, off, read, bounds)
           .ifPresent(joint -> all.add(joint.between(pair[0], pair[1])));
     }
     return all;
   }
 
   private Optional<Joint> joint(
-      Wanted one, Wanted other, Length strip, Map<Wanted, Film> read, Bounds bounds) {
-    Pairing both = new Pairing(keys.get(one), keys.get(other), strip);
+      Wanted one, Wanted other, Length strip, Length off, Map<Wanted, Film> read, Bounds bounds) {
+    Pairing both = new Pairing(keys.get(one), keys.get(other), strip, off);
     PictureMeasures grid = measured.get(both.one());
     PictureMeasures others = measured.get(both.other());
     if (grid.columns() != others.columns() || grid.rows() != others.rows()) {
@@ -215,7 +219,8 @@ public final class Artworks {
               second.get(),
               one.size().along().mm() / grid.columns(),
               one.size().across().mm() / grid.rows(),
-              strip));
+              strip,
+              off));
     }
     return Optional.of(joints.get(both));
   }

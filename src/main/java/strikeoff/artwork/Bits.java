@@ -81,6 +81,17 @@ final class Bits {
     return runs;
   }
 
+  int wordsPerRow() {
+    return wordsPerRow;
+  }
+
+  /** The 64 points of a row from a column on; nothing is set outside. */
+  long from(int column, int y) {
+    return y < 0 || y >= rows || column <= -Long.SIZE || column >= columns
+        ? 0
+        : bitsFrom(y, column);
+  }
+
   /** How many are set in a row. */
   int count(int y) {
     int count = 0;

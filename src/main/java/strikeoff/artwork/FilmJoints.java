@@ -22,6 +22,9 @@ final class FilmJoints {
    */
   private static final int REACH = 4;
 
+  /** Wider laps are areas that lie over each other on purpose, in mm. */
+  private static final double WIDEST_LAP = 10;
+
   private final Bits one;
   private final Bits other;
   private final Widths laps;
@@ -35,7 +38,7 @@ final class FilmJoints {
   private FilmJoints(Bits one, Bits other, double along, double across, Length strip) {
     this.one = one;
     this.other = other;
-    this.laps = new Widths(along, across);
+    this.laps = new Widths(along, across, WIDEST_LAP);
     this.gaps = new Widths(along, across);
     this.stripRows = gaps.rows(strip.mm());
     // Lines that cross touch at their corners; an edge goes on for so long.
@@ -57,20 +60,26 @@ final class FilmJoints {
    * @param along mm from one point of a row to the next, on the cloth
    * @param across mm from one row to the next
    * @param strip bare ground that goes on for less lies in corners of lines that cross
+   * @param off how far a frame can be off
    */
-  static Joint of(Film one, Film other, double along, double across, Length strip) {
+  static Joint of(Film one, Film other, double along, double across, Length strip, Length off) {
     FilmJoints upright = new FilmJoints(one.bits(), other.bits(), along, across, strip);
     upright.follow();
     FilmJoints flat = new FilmJoints(one.turned(), other.turned(), across, along, strip);
     flat.follow();
+    LaidOff laid = LaidOff.of(one.bits(), other.bits(), along, across, off);
     return new Joint(
         1,
         2,
         new Length(Math.max(along, across)),
         Widths.finest(upright.laps, flat.laps, one.bits(), false),
+        Widths.widest(upright.laps, flat.laps, one.bits()),
         Widths.finest(upright.gaps, flat.gaps, one.bits(), false),
         // Steps of a straight edge, along and across, are the sides of a triangle.
-        new Length(Math.hypot(upright.butts * across, flat.butts * along)));
+        new Length(Math.hypot(upright.butts * across, flat.butts * along)),
+        laid.both(),
+        laid.one(),
+        laid.other());
   }
 
   private void follow() {

@@ -44,7 +44,9 @@ final class Widths {
   private final double across;
 
   /** Length of strokes by their width, in steps of {@link #BIN}, in mm. */
-  private final double[] lengths = new double[(int) Math.ceil(WIDEST / BIN) + 1];
+  private final double[] lengths;
+
+  private final double widest;
 
   private double finest = Double.MAX_VALUE;
 
@@ -52,6 +54,12 @@ final class Widths {
   private double x;
 
   private double y;
+
+  /** The widest that is kept, and where that is. */
+  private double most;
+
+  private double mostX;
+  private double mostY;
   private double tips;
   private double tipLength;
 
@@ -60,8 +68,17 @@ final class Widths {
    * @param across mm from one row to the next
    */
   Widths(double along, double across) {
+    this(along, across, WIDEST);
+  }
+
+  /**
+   * @param widest what is wider is no stroke, in mm
+   */
+  Widths(double along, double across, double widest) {
     this.along = along;
     this.across = across;
+    this.widest = widest;
+    this.lengths = new double[(int) Math.ceil(widest / BIN) + 1];
   }
 
   /** Strokes that make no mark here have fewer rows. */
@@ -76,7 +93,7 @@ final class Widths {
 
   /** The most points of a row that a stroke may have. */
   int mostPoints() {
-    return (int) Math.ceil(WIDEST * Math.hypot(1, STEEPEST) / along);
+    return (int) Math.ceil(widest * Math.hypot(1, STEEPEST) / along);
   }
 
   void take(Ended ended) {
@@ -114,6 +131,23 @@ final class Widths {
             new Length(upright.upTo(upTo) + flat.upTo(upTo)),
             new Length((wrong ? bits.columns() - x : x) * upright.along),
             new Length((bits.rows() - y) * upright.across)));
+  }
+
+  /** The widest of the same, and how much is no more than a point narrower. */
+  static Optional<Finest> widest(Widths upright, Widths flat, Bits bits) {
+    boolean standing = upright.most >= flat.most;
+    double width = Math.max(upright.most, flat.most);
+    if (width == 0) {
+      return Optional.empty();
+    }
+    double below = width - Math.max(upright.along, upright.across);
+    double over = upright.upTo(width) - upright.upTo(below) + flat.upTo(width) - flat.upTo(below);
+    return Optional.of(
+        new Finest(
+            new Length(width),
+            new Length(over),
+            new Length((standing ? upright.mostX : flat.mostY) * upright.along),
+            new Length((bits.rows() - (standing ? upright.mostY : flat.mostX)) * upright.across)));
   }
 
   /** How much of all strokes is at most so wide, in mm. */
@@ -261,8 +295,14 @@ final class Widths {
         counted += step[row] * share(row);
       }
       double mean = sum / (row - first);
-      if (mean < WIDEST) {
+      if (mean < widest) {
         lengths[(int) (mean / BIN)] += counted;
+        if (mean > most) {
+          int middle = (first + row) / 2;
+          most = mean;
+          mostX = stroke.middle(middle);
+          mostY = stroke.firstRow() + middle + 0.5;
+        }
         if (mean < finest) {
           int middle = (first + row) / 2;
           finest = mean;

@@ -1,12 +1,13 @@
 package strikeoff.colour;
 
+import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 
 /**
- * How much two separations of a design can lie over each other, as far as their rectangles and
- * printed areas tell.
+ * How much two separations of a design lie over each other: as measured on their films, or else as
+ * far as their rectangles and printed areas tell.
  *
  * @param least what they must share: both printed areas have to fit into the union of the
  *     rectangles
@@ -16,7 +17,11 @@ import strikeoff.units.Length;
  */
 record SharedArea(Area least, Area expected, Area most) {
 
-  static SharedArea of(Separation p, Separation q) {
+  static SharedArea of(Design design, Separation p, Separation q) {
+    return design.overlap(p, q).map(a -> new SharedArea(a, a, a)).orElseGet(() -> guessed(p, q));
+  }
+
+  static SharedArea guessed(Separation p, Separation q) {
     double along = common(p.x().mm(), p.length().mm(), q.x().mm(), q.length().mm());
     double across = common(p.y().mm(), p.width().mm(), q.y().mm(), q.width().mm());
     double common = along * across / 100;

@@ -100,7 +100,7 @@ public record Swatches(
       for (int j = i + 1; j < separations.size(); j++) {
         Design.Separation p = separations.get(i);
         Design.Separation q = separations.get(j);
-        SharedArea shared = SharedArea.of(p, q);
+        SharedArea shared = SharedArea.of(design, p, q);
         if (shared.isPossible() && !p.paste().equals(q.paste())) {
           Paste lower = plan.pastes().get(p.paste());
           Paste upper = plan.pastes().get(q.paste());

@@ -11,6 +11,7 @@ import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
+import strikeoff.plan.Design;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -25,6 +26,7 @@ import strikeoff.policy.Policy;
  */
 final class Underlay {
 
+  private final Map<String, Design> designs;
   private final Layout layout;
   private final Palette palette;
   private final ClothIndex<Footprint> index;
@@ -32,6 +34,7 @@ final class Underlay {
   private long left;
 
   Underlay(PrintPlan plan, Layout layout, Palette palette, Policy policy) {
+    this.designs = plan.designs();
     this.layout = layout;
     this.palette = palette;
     this.left = Bounds.PAIRS;
@@ -101,7 +104,9 @@ final class Underlay {
   private boolean liesOn(Footprint upper, Footprint lower) {
     if (lower.placement().id() == upper.placement().id()) {
       return lower.separation().number() < upper.separation().number()
-          && SharedArea.of(lower.separation(), upper.separation()).isPossible();
+          && SharedArea.of(
+                  designs.get(lower.placement().design()), lower.separation(), upper.separation())
+              .isPossible();
     }
     return (isAnchorOf(upper.placement(), lower.placement()) || isPrintedFirst(lower, upper))
         && layout.tube().overlap(lower.image(), upper.image()).squareCm() * 100

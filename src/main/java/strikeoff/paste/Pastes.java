@@ -34,6 +34,7 @@ public record Pastes(List<PasteUse> uses, List<PasteAge> ages, List<Evidence> ev
     evidence.addAll(lives.mixed());
     lives.inRoom().ifPresent(evidence::add);
     evidence.addAll(new MixOrder(plan, timeline, mixings).all());
+    evidence.addAll(HiddenUnderOpaque.all(plan, timeline.impressions(), policy));
     Thickeners thickeners = new Thickeners(plan.cloth(), policy);
     ThickenerMeshes meshes = new ThickenerMeshes(plan, policy);
     for (Paste paste : plan.pastes().values()) {

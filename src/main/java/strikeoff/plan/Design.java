@@ -27,6 +27,26 @@ public record Design(
     joints = List.copyOf(joints);
   }
 
+  /** The same whose films were compared. */
+  public Design with(List<Joint> compared) {
+    return new Design(name, length, width, separations, compared, path);
+  }
+
+  /** How the films of two separations meet; empty where they were not compared. */
+  public Optional<Joint> joint(Separation one, Separation other) {
+    return joints.stream().filter(j -> j.isBetween(one.number(), other.number())).findFirst();
+  }
+
+  /**
+   * The area that two separations print one over the other, by their films; empty where films don't
+   * tell it.
+   */
+  public Optional<Area> overlap(Separation one, Separation other) {
+    return joint(one, other)
+        .map(Joint::both)
+        .or(() -> one.isApartFrom(other) ? Optional.of(new Area(0)) : Optional.empty());
+  }
+
   /** How long it is along x once it is turned: that of the rectangle around what is seen. */
   public Length lengthTurned(Angle turn) {
     return new Length(length.mm() * Math.abs(turn.cos()) + width.mm() * Math.abs(turn.sin()));
@@ -67,6 +87,24 @@ public record Design(
       Optional<Length> detail,
       Optional<Artwork> artwork,
       PlanPath path) {
+
+    /** True if, by the films of both, they print in different parts of the design. */
+    private boolean isApartFrom(Separation other) {
+      return artwork.isPresent()
+          && other.artwork.isPresent()
+          && (artwork.get().reach().isEmpty()
+              || other.artwork.get().reach().isEmpty()
+              || isBeside(other)
+              || other.isBeside(this));
+    }
+
+    /** True if it ends before the other begins, along or across. */
+    private boolean isBeside(Separation other) {
+      Artwork.Reach mine = artwork.orElseThrow().reach().orElseThrow();
+      Artwork.Reach its = other.artwork.orElseThrow().reach().orElseThrow();
+      return x.plus(mine.right()).compareTo(other.x.plus(its.left())) <= 0
+          || y.plus(mine.far()).compareTo(other.y.plus(its.near())) <= 0;
+    }
 
     /** The whole rectangle of its image, printed or not. */
     public Area rectangle() {

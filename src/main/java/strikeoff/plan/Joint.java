@@ -2,6 +2,7 @@ package strikeoff.plan;
 
 import java.util.Optional;
 import strikeoff.plan.Artwork.Finest;
+import strikeoff.units.Area;
 import strikeoff.units.Length;
 
 /**
@@ -12,14 +13,46 @@ import strikeoff.units.Length;
  * @param point the larger side of a point, on the cloth
  * @param lap the narrowest lap that has one of them alone on its one side and the other on its
  *     other; empty if there is none of up to 4 mm
+ * @param wideLap the widest such lap of up to 10 mm
  * @param gap the narrowest bare ground between them, likewise
  * @param butt over how much they meet without either
+ * @param both area that both print
+ * @param ofOne what follows of the one where it is printed first, and where it is laid off
+ * @param ofOther the same of the other
  */
 public record Joint(
-    int one, int other, Length point, Optional<Finest> lap, Optional<Finest> gap, Length butt) {
+    int one,
+    int other,
+    Length point,
+    Optional<Finest> lap,
+    Optional<Finest> wideLap,
+    Optional<Finest> gap,
+    Length butt,
+    Area both,
+    Side ofOne,
+    Side ofOther) {
+
+  /**
+   * One of two films against the other.
+   *
+   * @param inside what of it lies inside the other by more than a frame can be off
+   * @param bare what the two leave bare, near the other, where it is laid off by so much, in the
+   *     worst of eight directions
+   */
+  public record Side(Area inside, Area bare) {}
 
   /** The same of others. */
   public Joint between(int first, int second) {
-    return new Joint(first, second, point, lap, gap, butt);
+    return new Joint(first, second, point, lap, wideLap, gap, butt, both, ofOne, ofOther);
+  }
+
+  /** The side of one of them, by its number. */
+  public Side of(int separation) {
+    return separation == one ? ofOne : ofOther;
+  }
+
+  /** True if it is between those two, in any order. */
+  public boolean isBetween(int first, int second) {
+    return one == Math.min(first, second) && other == Math.max(first, second);
   }
 }

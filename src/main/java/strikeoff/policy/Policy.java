@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Paste;
+import strikeoff.units.Length;
 import strikeoff.units.Share;
 
 /**
@@ -124,6 +125,11 @@ public record Policy(
 
   public Limits.Time time() {
     return read.time();
+  }
+
+  /** How far a frame can be off on a table. */
+  public Length registration(boolean railed) {
+    return railed ? order().registrationRailed() : order().registrationByEye();
   }
 
   /** How much of a film is neither dark nor light. */

@@ -60,7 +60,7 @@ final class KeyLikeness {
             .sorted(Comparator.comparingDouble(s -> meetings.beside(ink, paste(s))))
             .toList();
     if (alike.isEmpty()
-        || SharedAreas.certain(key, alike) >= 1
+        || SharedAreas.certain(design, key, alike) >= 1
         || meetings.isLostOnGround(ink)
         || meetings.over(ink, paste(alike.get(0))).isLost()) {
       return Optional.empty();

@@ -15,6 +15,7 @@ import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
+import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
@@ -143,7 +144,7 @@ final class Landings {
       if (other != one
           && isPrinted(other)
           && isOver(one, other)
-          && SharedAreas.common(one.separation(), other.separation()) > 0
+          && SharedAreas.most(design(one), one.separation(), other.separation()) > 0
           && !meetings.isLostOnGround(other.paste())) {
         beneath.add(other);
       }
@@ -183,11 +184,10 @@ final class Landings {
     double alike = 0;
     for (Footprint other : left > 0 ? motif : List.<Footprint>of()) {
       left--;
-      double common = SharedAreas.common(one.separation(), other.separation());
-      if (other == one || common == 0 || !isPrinted(other)) {
+      double area = SharedAreas.most(design(one), one.separation(), other.separation());
+      if (other == one || area == 0 || !isPrinted(other)) {
         continue;
       }
-      double area = Math.min(common, other.separation().printed().squareCm());
       if (isOver(one, other)) {
         boolean isLost = isLostOver(one, other);
         if (isLost) {
@@ -201,14 +201,14 @@ final class Landings {
         above.add(other);
       }
     }
-    double certain = SharedAreas.certain(one.separation(), separations(below));
+    double certain = SharedAreas.certain(design(one), one.separation(), separations(below));
     for (Footprint base : shown) {
       boolean uppermost = below.stream().allMatch(lower -> isOver(base, lower));
       certain -= uppermost ? certain * underlaid(one, base) : 0;
     }
     boolean key = one.separation().key();
     add(one, false, below, key && fills > 0 ? alike / fills : certain);
-    add(one, true, above, SharedAreas.certain(one.separation(), separations(above)));
+    add(one, true, above, SharedAreas.certain(design(one), one.separation(), separations(above)));
   }
 
   private void onOthers(Footprint one) {
@@ -244,11 +244,20 @@ final class Landings {
    * The share of a print that lies on an opaque one it shows on, cut for it to lie on: a white that
    * is printed first.
    */
-  private static double underlaid(Footprint one, Footprint other) {
-    return other.paste().transparent()
-        ? 0
-        : SharedAreas.clamp(
-            other.separation().printed().squareCm() / one.separation().printed().squareCm());
+  private double underlaid(Footprint one, Footprint other) {
+    if (other.paste().transparent()) {
+      return 0;
+    }
+    boolean own = other.placement().id() == one.placement().id();
+    double area =
+        own
+            ? SharedAreas.most(design(one), one.separation(), other.separation())
+            : other.separation().printed().squareCm();
+    return SharedAreas.clamp(area / one.separation().printed().squareCm());
+  }
+
+  private Design design(Footprint print) {
+    return plan.designs().get(print.placement().design());
   }
 
   /** What of one's image lies in another's. */

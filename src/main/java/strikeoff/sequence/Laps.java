@@ -2,11 +2,13 @@ package strikeoff.sequence;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import strikeoff.day.Impression;
 import strikeoff.document.GivenUp;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
+import strikeoff.layout.Placement;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.PrintPlan;
@@ -46,12 +48,26 @@ final class Laps {
       if (earlier.id() < later.id() && kind.test(earlier)) {
         double shared =
             tube.overlap(earlier.footprint().image(), later.footprint().image()).squareCm();
-        if (shared > 0) {
-          laps.add(Lap.of(earlier, later, shared, isMeant(earlier, later)));
+        Optional<Area> printed = byFilms(earlier, later);
+        if (shared > 0 && printed.map(Area::squareCm).orElse(shared) > 0) {
+          laps.add(
+              printed
+                  .map(area -> new Lap(earlier, later, area, true))
+                  .orElseGet(() -> Lap.of(earlier, later, shared, isMeant(earlier, later))));
         }
       }
     }
     return laps;
+  }
+
+  /** What two colours of one motif share, where their films tell. */
+  private Optional<Area> byFilms(Impression earlier, Impression later) {
+    Placement motif = later.footprint().placement();
+    return earlier.footprint().placement().id() == motif.id()
+        ? plan.designs()
+            .get(motif.design())
+            .overlap(earlier.footprint().separation(), later.footprint().separation())
+        : Optional.empty();
   }
 
   /** Whether the plan says that the one goes over the other, whichever comes first. */
@@ -74,8 +90,9 @@ final class Laps {
    *
    * @param most area that the two can share: that of both image rectangles, as far as both print
    *     there
-   * @param certain true if they surely share some: the plan says so, an outline on its motif,
-   *     colours with a trap, or two areas that cannot pass each other inside their rectangles
+   * @param certain true if they surely share some: films or the plan say so, an outline on its
+   *     motif, colours with a trap, or two areas that cannot pass each other inside their
+   *     rectangles
    */
   record Lap(Impression earlier, Impression later, Area most, boolean certain) {
 

@@ -8,6 +8,7 @@ import strikeoff.evidence.Evidence;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
+import strikeoff.plan.Joint;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
@@ -19,8 +20,7 @@ final class Traps {
 
   static List<Evidence> of(PrintPlan plan, Layout layout, Policy policy) {
     boolean railed = plan.table().railed();
-    Length tolerance =
-        railed ? policy.order().registrationRailed() : policy.order().registrationByEye();
+    Length tolerance = policy.registration(railed);
     List<Evidence> facts = new ArrayList<>();
     for (Design design : plan.designs().values()) {
       List<String> placements = layout.placed(design);
@@ -67,11 +67,11 @@ final class Traps {
     return facts;
   }
 
-  /** The narrowest lap of two films. */
+  /** The narrowest lap of two films; of an outline over a colour's edge is told by itself. */
   private static Optional<TrapWidth> measured(
       Design design, boolean railed, Length tolerance, List<String> placements) {
     return design.joints().stream()
-        .filter(joint -> joint.lap().isPresent())
+        .filter(joint -> joint.lap().isPresent() && !outlines(design, joint))
         .min(Comparator.comparing(joint -> joint.lap().get().width()))
         .map(
             joint -> {
@@ -89,12 +89,9 @@ final class Traps {
             });
   }
 
-  private static boolean compared(Design design, Separation one, Separation other) {
-    return design.joints().stream()
-        .anyMatch(
-            joint ->
-                joint.one() == Math.min(one.number(), other.number())
-                    && joint.other() == Math.max(one.number(), other.number()));
+  private static boolean outlines(Design design, Joint joint) {
+    return design.separations().get(joint.one() - 1).key()
+        != design.separations().get(joint.other() - 1).key();
   }
 
   /** Those that can adjoin another of them and have no trap, neither they nor the other one. */
@@ -108,15 +105,15 @@ final class Traps {
                     .anyMatch(
                         other ->
                             !(one.key() && other.key())
-                                && !compared(design, one, other)
-                                && adjoins(one, other)))
+                                && design.joint(one, other).isEmpty()
+                                && adjoins(design, one, other)))
         .toList();
   }
 
-  private static boolean adjoins(Separation one, Separation other) {
+  private static boolean adjoins(Design design, Separation one, Separation other) {
     return !one.paste().equals(other.paste())
         && SharedAreas.common(one, other) > 0
-        && SharedAreas.certain(one, List.of(other)) == 0
-        && SharedAreas.certain(other, List.of(one)) == 0;
+        && SharedAreas.certain(design, one, List.of(other)) == 0
+        && SharedAreas.certain(design, other, List.of(one)) == 0;
   }
 }

@@ -6,9 +6,11 @@ import java.util.Optional;
 import strikeoff.artwork.facts.ArtworksApart;
 import strikeoff.artwork.facts.LineInPoints;
 import strikeoff.artwork.facts.OpenJoint;
+import strikeoff.artwork.facts.OutlineOverEdge;
 import strikeoff.artwork.facts.SizeOfArtwork;
 import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.ToneOfArtwork;
+import strikeoff.artwork.facts.WideLap;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
@@ -123,6 +125,41 @@ public final class ArtworkSpeech {
   public static String table(OpenJoint joint) {
     return SequenceSpeech.laid(joint.railed());
   }
+
+  public static String bareText(OutlineOverEdge outline, Measures units) {
+    return small(outline.bare(), units);
+  }
+
+  public static String lapText(OutlineOverEdge outline, Measures units) {
+    return outline.lap().text(units);
+  }
+
+  public static String table(OutlineOverEdge outline) {
+    return SequenceSpeech.laid(outline.railed());
+  }
+
+  public static String over(WideLap lap, Measures units) {
+    return over(Optional.of(lap.lap()), units);
+  }
+
+  public static String table(WideLap lap) {
+    return SequenceSpeech.laid(lap.railed());
+  }
+
+  /** Where to look for it. */
+  public static String at(WideLap lap, Measures units) {
+    return at(Optional.of(lap.lap()), units);
+  }
+
+  /** Slivers are told in square millimetres. */
+  private static String small(Area area, Measures units) {
+    double squareMm = area.squareCm() * HUNDRED;
+    return units.of(MeasureKind.AREA) == UnitSystem.METRIC && squareMm < SMALL
+        ? Numbers.plain(squareMm, squareMm < TEN ? 1 : 0) + " mm²"
+        : area.text(units);
+  }
+
+  private static final double TEN = 10;
 
   /** How wide it is; nothing if there is none. */
   static String width(Optional<Finest> finest, Measures units) {

@@ -1,5 +1,6 @@
 package strikeoff.speech;
 
+import strikeoff.paste.HiddenUnderOpaque;
 import strikeoff.paste.PasteUse;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
@@ -43,6 +44,24 @@ public final class PasteUseSpeech {
         + " back. "
         + new Mass(wasted).text(units)
         + " sticks to pots and knives";
+  }
+
+  public static String areaText(HiddenUnderOpaque hidden, Measures units) {
+    return ArtworkSpeech.toTenths(hidden.area(), units);
+  }
+
+  /** What it costs, where anything is printed. */
+  public static String cost(HiddenUnderOpaque hidden, Measures units) {
+    return hidden.prints() == 0
+        ? ""
+        : ", which is about "
+            + hidden.grams().text(units)
+            + " of paste in "
+            + (hidden.prints() == 1 ? "one print" : hidden.prints() + " prints");
+  }
+
+  public static String table(HiddenUnderOpaque hidden) {
+    return SequenceSpeech.laid(hidden.railed());
   }
 
   /** How often its screens are washed out, in words. */

@@ -112,12 +112,18 @@ class ExampleFilmsTest {
     films.put("specks/dusty.png", dusty());
     films.put("film-too-coarse/coarse.png", line(150));
     films.put("film-too-coarse/fine.png", line(600));
-    for (String rule : new String[] {"colours-do-not-meet", "colours-butt"}) {
+    for (String rule :
+        new String[] {"colours-do-not-meet", "colours-butt", "wide-lap", "hidden-under-opaque"}) {
       films.put(rule + "/left.png", half(5, 25));
       films.put(rule + "/lapped.png", half(23, 45));
     }
     films.put("colours-do-not-meet/apart.png", half(25.5, 45));
     films.put("colours-butt/touching.png", half(25, 45));
+    films.put("wide-lap/far.png", half(20, 45));
+    films.put("hidden-under-opaque/far.png", half(17, 45));
+    films.put("outline-too-thin/left.png", half(5, 25));
+    films.put("outline-too-thin/thin.png", half(24.5, 26));
+    films.put("outline-too-thin/wide.png", half(24, 26));
     return films;
   }
 

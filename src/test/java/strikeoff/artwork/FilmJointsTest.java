@@ -31,7 +31,7 @@ class FilmJointsTest {
   }
 
   private static Joint joint(Film one, Film other, Length strip) {
-    return FilmJoints.of(one, other, POINT, POINT, strip);
+    return FilmJoints.of(one, other, POINT, POINT, strip, new Length(1));
   }
 
   /** Two fields of 6 x 8 mm side by side, at a turn, so far over each other. */

@@ -137,6 +137,52 @@ class FilmsBesidePlansTest {
     assertThat(run("check", "plans/reeds.yaml").out()).contains("frame-on-wet-neighbour");
   }
 
+  /** Two colours of one design in paint; the second one is opaque. */
+  private String twoColours(String under, String over) {
+    return PLAN.replace(
+            "leaf: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm, squeegee: 26 cm}",
+            "leaf: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm, squeegee: 26 cm}\n"
+                + "  veins: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm, squeegee: 26 cm}")
+        .replace(
+            "green: {medium: dye, group: dichlorotriazine, colour: \"#6f7f45\"}",
+            "green: {medium: paint, colour: \"#6f7f45\"}\n"
+                + "  ink: {medium: paint, transparent: no, colour: \"#2b3440\"}")
+        .replace(
+            "{screen: leaf, paste: green, SAYS}",
+            "{screen: leaf, paste: green, artwork: films/"
+                + under
+                + "}\n      - {screen: veins, paste: ink, artwork: films/"
+                + over
+                + "}");
+  }
+
+  @Test
+  void aColourOnTheVeryFilmOfAnOpaqueOneIsHiddenUnderIt() throws IOException {
+    Files.writeString(desk.resolve("plans/twice.yaml"), twoColours("leaf.png", "leaf.png"));
+    assertThat(run("check", "plans/twice.yaml").out())
+        .contains("order/colour-hidden-under-others")
+        .doesNotContain("artwork/hidden-under-opaque");
+    Files.write(
+        desk.resolve("plans/films/beside.png"), blank().with(Drawn.bar(160, 100, 50, 60, 0)).png());
+    Files.writeString(desk.resolve("plans/beside.yaml"), twoColours("leaf.png", "beside.png"));
+    assertThat(run("check", "plans/beside.yaml").out())
+        .doesNotContain("hidden")
+        .doesNotContain("overprint");
+  }
+
+  @Test
+  void whatAnOpaqueColourHidesCostsPaste() throws IOException {
+    // 20 x 60 mm lie under it; less 2 mm on three sides, since frames are laid by eye: 18 x 56 mm
+    // but for the left side, where the lower one goes on.
+    Files.write(
+        desk.resolve("plans/films/over.png"), blank().with(Drawn.bar(130, 100, 50, 60, 0)).png());
+    Files.writeString(desk.resolve("plans/over.yaml"), twoColours("leaf.png", "over.png"));
+    assertThat(run("check", "plans/over.yaml").out())
+        .containsPattern(
+            "In each leaf, 10\\.[01] cm² of green lie under ink, which is opaque: 33\\.?\\d* % of what"
+                + " it prints, which is about [\\d.]+ g of paste in 6 prints");
+  }
+
   @Test
   void whatThePlanSaysBesidesIsComparedAndTheFilmCounts() throws IOException {
     plan("stated", "artwork: films/leaf.png, covers: 30 %");
@@ -205,7 +251,7 @@ class FilmsBesidePlansTest {
             "plans/a.yaml:12:47  designs.leaf.separations 1.artwork",
             "there is no file “films/laef.png” beside the plan; did you mean “films/leaf.png”?",
             "plans/b.yaml:12:47  designs.leaf.separations 1.artwork",
-            "this is no picture that is known; save the film as PNG or PBM",
+            "this is no picture that is known; save the film as PNG, TIFF or PBM",
             "plans/c.yaml:12:63  designs.leaf.separations 1.resolution",
             "“resolution” says how artwork is read, and no artwork is named here",
             "plans/d.yaml:12:75  designs.leaf.separations 1.resolution",

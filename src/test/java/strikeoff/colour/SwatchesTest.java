@@ -394,12 +394,12 @@ class SwatchesTest {
   @Test
   void separationsShareWhatTheirRectanglesShare() {
     // 10 by 10 cm each and printed all over: 4 cm out along the cloth, 6 by 10 cm are common.
-    SharedArea partly = SharedArea.of(square(3), square(7));
+    SharedArea partly = SharedArea.guessed(square(3), square(7));
     assertThat(partly.most().squareCm()).isCloseTo(60, within(1e-9));
     assertThat(partly.least().squareCm()).isCloseTo(60, within(1e-9));
     assertThat(partly.isPossible()).isTrue();
-    assertThat(SharedArea.of(square(0), square(10)).isPossible()).isFalse();
-    assertThat(SharedArea.of(square(0), square(14)).isPossible()).isFalse();
+    assertThat(SharedArea.guessed(square(0), square(10)).isPossible()).isFalse();
+    assertThat(SharedArea.guessed(square(0), square(14)).isPossible()).isFalse();
   }
 
   private static Design.Separation square(double x) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Design;
+import strikeoff.plan.Joint;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
@@ -17,8 +18,7 @@ public final class ArtworkFacts {
   public static List<Evidence> of(PrintPlan plan, Policy policy) {
     List<Evidence> facts = new ArrayList<>();
     boolean railed = plan.table().railed();
-    Length tolerance =
-        railed ? policy.order().registrationRailed() : policy.order().registrationByEye();
+    Length tolerance = policy.registration(railed);
     for (Design design : plan.designs().values()) {
       if (design.separations().stream().allMatch(s -> s.artwork().isEmpty())) {
         continue;
@@ -36,7 +36,11 @@ public final class ArtworkFacts {
       List<SizeOfArtwork> sizes = SizeOfArtwork.of(design, railed, tolerance);
       facts.addAll(sizes);
       ArtworksApart.of(sizes).ifPresent(facts::add);
-      design.joints().forEach(j -> facts.add(OpenJoint.of(design, j, railed, tolerance)));
+      for (Joint joint : design.joints()) {
+        facts.add(OpenJoint.of(design, joint, railed, tolerance));
+        OutlineOverEdge.of(design, joint, railed, tolerance).ifPresent(facts::add);
+        WideLap.of(plan, design, joint, railed, tolerance).ifPresent(facts::add);
+      }
     }
     return facts;
   }

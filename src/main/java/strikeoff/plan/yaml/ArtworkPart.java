@@ -108,8 +108,12 @@ final class ArtworkPart {
     return Optional.of(seen.artwork());
   }
 
-  /** How the films of a design meet, where they lie on one rectangle and near to each other. */
-  List<Joint> joints(List<Design.Separation> separations) {
+  /**
+   * How the films of a design meet, where they lie on one rectangle and near to each other.
+   *
+   * @param off how far a frame can be off
+   */
+  List<Joint> joints(List<Design.Separation> separations, Length off) {
     List<int[]> pairs = new ArrayList<>();
     Map<Integer, Wanted> films = new HashMap<>();
     for (Design.Separation other : separations) {
@@ -122,7 +126,7 @@ final class ArtworkPart {
       }
     }
     Length strip = draft.policy().artwork().stripLeast();
-    return draft.artworks().joints(films, pairs, strip, draft.bounds());
+    return draft.artworks().joints(films, pairs, strip, off, draft.bounds());
   }
 
   private boolean canMeet(Design.Separation one, Design.Separation other) {

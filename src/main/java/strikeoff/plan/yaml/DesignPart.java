@@ -1,12 +1,14 @@
 package strikeoff.plan.yaml;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
+import strikeoff.plan.Table;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.Pair;
@@ -48,9 +50,18 @@ final class DesignPart {
             "separations",
             Lists.of("a separation", i -> separation(i, size, sized), "screen", "paste"));
     f.done();
-    List<Design.Separation> numbered = numbered(separations);
     return new Design(
-        item.name(), size.along(), size.across(), numbered, artworks.joints(numbered), f.path());
+        item.name(), size.along(), size.across(), numbered(separations), List.of(), f.path());
+  }
+
+  /** The same with their films laid over each other, once it is known how far frames can be off. */
+  Map<String, Design> joined(Map<String, Design> designs, Table table) {
+    Length off = draft.policy().registration(table.railed());
+    Map<String, Design> joined = new LinkedHashMap<>();
+    designs.forEach(
+        (name, design) ->
+            joined.put(name, design.with(artworks.joints(design.separations(), off))));
+    return joined;
   }
 
   private static List<Design.Separation> numbered(List<Design.Separation> list) {

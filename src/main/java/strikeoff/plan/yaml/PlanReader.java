@@ -169,7 +169,8 @@ public final class PlanReader {
     Crew crew = room.with(room.crew(f), f);
     Map<String, Screen> screens = new ScreenPart(draft).screens(f);
     Map<String, Paste> pastes = new PastePart(draft).pastes(f);
-    Map<String, Design> designs = new DesignPart(draft).designs(f);
+    DesignPart designPart = new DesignPart(draft);
+    Map<String, Design> designs = designPart.designs(f);
     Map<String, Arrangement> placements = new PlacementPart(draft, cloth, designs).placements(f);
     List<Step> run = new StepPart(draft, crew, seams, pastes, designs, placements).run(f);
     List<Acceptance> acceptances = new AcceptPart(reading, places.starts().keySet()).acceptances(f);
@@ -195,7 +196,7 @@ public final class PlanReader {
             equipment,
             screens,
             pastes,
-            designs,
+            designPart.joined(designs, table),
             placements,
             run,
             worn,

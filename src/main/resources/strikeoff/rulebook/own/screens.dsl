@@ -55,3 +55,10 @@
 [condition][artwork.facts.OpenJoint]two films were compared=OpenJoint()
 [condition][artwork.facts.OpenJoint]- that leave less than {length} of ground between their colours=gapMm < {length}
 [condition][artwork.facts.OpenJoint]- that meet edge to edge over more than {length}=butt.base() > {length}
+[condition][artwork.facts.OutlineOverEdge]an outline laps the edge of a colour=OutlineOverEdge()
+[condition][artwork.facts.OutlineOverEdge]- by less than {length}=lap.base() < {length}
+[condition][artwork.facts.OutlineOverEdge]- that leaves more than {area} bare once it is laid off=bare.base() > {area}
+[condition][artwork.facts.WideLap]two colours lap by their films=WideLap()
+[condition][artwork.facts.WideLap]- by more than {length}=width.base() > {length}
+[condition][paste.HiddenUnderOpaque]a colour lies under an opaque one by their films=HiddenUnderOpaque()
+[condition][paste.HiddenUnderOpaque]- with more than {share} of what it prints=share.base() > {share}

@@ -1,0 +1,97 @@
+package strikeoff.artwork;
+
+import strikeoff.document.GivenUp;
+import strikeoff.plan.Joint.Side;
+import strikeoff.units.Area;
+import strikeoff.units.Length;
+
+/**
+ * Two films over each other as they are drawn, and laid off by a tolerance in eight directions.
+ *
+ * @param both area that both print
+ */
+record LaidOff(Area both, Side one, Side other) {
+
+  private static final int WAYS = 8;
+  private static final double SQUARE_MM_IN_CM = 100;
+
+  /**
+   * Lays them.
+   *
+   * @param along mm from one point of a row to the next, on the cloth
+   * @param across mm from one row to the next
+   */
+  static LaidOff of(Bits one, Bits other, double along, double across, Length off) {
+    int[] x = new int[WAYS];
+    int[] y = new int[WAYS];
+    for (int way = 0; way < WAYS; way++) {
+      double angle = 2 * Math.PI * way / WAYS;
+      x[way] = (int) Math.round(off.mm() / along * Math.cos(angle));
+      y[way] = (int) Math.round(off.mm() / across * Math.sin(angle));
+    }
+    Sum first = new Sum(one, other, x, y);
+    Sum second = new Sum(other, one, x, y);
+    long both = 0;
+    for (int row = 0; row < one.rows(); row++) {
+      GivenUp.ifAsked();
+      for (int column = 0; column < one.columns(); column += Long.SIZE) {
+        long a = one.from(column, row);
+        long b = other.from(column, row);
+        if ((a | b) != 0) {
+          both += Long.bitCount(a & b);
+          first.add(a, b, column, row);
+          second.add(b, a, column, row);
+        }
+      }
+    }
+    double cm = along * across / SQUARE_MM_IN_CM;
+    return new LaidOff(new Area(both * cm), first.side(cm), second.side(cm));
+  }
+
+  /** What follows of one of them. */
+  private static final class Sum {
+
+    private final Bits mine;
+    private final Bits others;
+    private final int[] x;
+    private final int[] y;
+    private final long[] bare = new long[WAYS];
+    private long inside;
+
+    Sum(Bits mine, Bits others, int[] x, int[] y) {
+      this.mine = mine;
+      this.others = others;
+      this.x = x;
+      this.y = y;
+    }
+
+    /** Sixty-four points, as both print them. */
+    void add(long own, long its, int column, int row) {
+      long under = own & its;
+      // Half the way too: nothing narrower stands between.
+      for (int way = 0; way < WAYS && under != 0; way++) {
+        under &= others.from(column + x[way], row + y[way]);
+        under &= others.from(column + x[way] / 2, row + y[way] / 2);
+      }
+      inside += Long.bitCount(under);
+      long alone = own & ~its;
+      long near = 0;
+      for (int way = 0; way < WAYS && alone != 0 && near != -1; way++) {
+        near |= others.from(column + x[way], row + y[way]);
+        near |= others.from(column + x[way] / 2, row + y[way] / 2);
+      }
+      long covered = alone & near;
+      for (int way = 0; way < WAYS && covered != 0; way++) {
+        bare[way] += Long.bitCount(covered & ~mine.from(column + x[way], row + y[way]));
+      }
+    }
+
+    Side side(double cm) {
+      long most = 0;
+      for (long one : bare) {
+        most = Math.max(most, one);
+      }
+      return new Side(new Area(inside * cm), new Area(most * cm));
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package strikeoff.artwork.facts;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
+import strikeoff.plan.Design;
+import strikeoff.plan.Design.Separation;
+import strikeoff.plan.Joint;
+import strikeoff.units.Area;
+import strikeoff.units.Length;
+
+/**
+ * An outline that lies over the edge of another colour, by their films.
+ *
+ * @param key paste of the outline
+ * @param colour paste of what it outlines
+ * @param lap how far it reaches over that where it does so least
+ * @param doubt how much further or less far that may be: a point of the films
+ * @param bare ground that shows beside the colour where the outline is laid off by the tolerance,
+ *     in the worst of eight directions, in each print
+ * @param tolerance how far a frame can be off on this table
+ * @param path of the outline's film
+ */
+public record OutlineOverEdge(
+    String design,
+    String key,
+    String colour,
+    Length lap,
+    Length doubt,
+    Area bare,
+    boolean railed,
+    Length tolerance,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public OutlineOverEdge {
+    related = List.copyOf(related);
+  }
+
+  /** Empty if none of the two is an outline, or both are, or it laps the other nowhere. */
+  static Optional<OutlineOverEdge> of(
+      Design design, Joint joint, boolean railed, Length tolerance) {
+    Separation one = design.separations().get(joint.one() - 1);
+    Separation other = design.separations().get(joint.other() - 1);
+    if (one.key() == other.key() || joint.lap().isEmpty()) {
+      return Optional.empty();
+    }
+    Separation key = one.key() ? one : other;
+    Separation colour = one.key() ? other : one;
+    return Optional.of(
+        new OutlineOverEdge(
+            design.name(),
+            key.paste(),
+            colour.paste(),
+            joint.lap().get().width(),
+            joint.point(),
+            joint.of(key.number()).bare(),
+            railed,
+            tolerance,
+            List.of(new Related(Tie.OTHER_FILM, colour.path().key("artwork"))),
+            key.path().key("artwork")));
+  }
+
+  /** True if it reaches over the edge by less than the tolerance, whatever the doubt. */
+  public boolean narrow() {
+    return lap.plus(doubt).finerThan(tolerance.mm());
+  }
+
+  /** How wide it covers an edge however it is laid. */
+  public Length wanted() {
+    return tolerance.times(2);
+  }
+}
