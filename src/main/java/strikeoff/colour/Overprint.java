@@ -30,6 +30,11 @@ public record Overprint(
     Area most,
     PlanPath path) {
 
+  /** True if films tell how much they share. */
+  public boolean measured() {
+    return least.equals(most);
+  }
+
   /** How the estimate was made. */
   public enum Model {
     /** Both absorb; which of them is printed first changes nothing in the estimate. */

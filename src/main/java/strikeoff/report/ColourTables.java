@@ -92,7 +92,11 @@ final class ColourTables {
                   overprint.upperPaste() + " over " + overprint.lowerPaste(), overprint.design()),
               looks(overprint.look()),
               looks(overprint.washed()),
-              Cell.of(overprint.most().text(units), "at least " + overprint.least().text(units))));
+              Cell.of(
+                  overprint.most().text(units),
+                  overprint.measured()
+                      ? "by their films"
+                      : "at least " + overprint.least().text(units))));
     }
     return new TableBlock(
         "Overprints",
