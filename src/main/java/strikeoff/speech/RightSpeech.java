@@ -7,6 +7,8 @@ public final class RightSpeech {
 
   private static final Map<String, String> SENTENCES =
       Map.ofEntries(
+          Map.entry(
+              "artwork", "Films that are named print what the plan says, and meet as they should."),
           Map.entry("drying", "No frame comes down on a film that is too wet."),
           Map.entry("order", "The colours go on in an order that lets each show."),
           Map.entry("media", "Dye, paint and baths come in an order that spoils none of them."),
