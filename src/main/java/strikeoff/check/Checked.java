@@ -182,8 +182,10 @@ public sealed interface Checked {
    *
    * @param lines the file's text as far as it could be read, line by line, for quoting
    * @param problems every mistake found, down the file; at least one
+   * @param by who made it, as it says; may be empty
    */
-  record Unreadable(String file, List<String> lines, List<Problem> problems) implements Checked {
+  record Unreadable(String file, List<String> lines, List<Problem> problems, String by)
+      implements Checked {
 
     public Unreadable {
       lines = List.copyOf(lines);

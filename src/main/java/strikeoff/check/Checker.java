@@ -226,13 +226,14 @@ public record Checker(
       PlanReading reading =
           PlanReader.read(name, bytes, policy(), studio.stock(), bounds, units, artworks);
       if (reading instanceof PlanReading.Unreadable unreadable) {
-        return new Checked.Unreadable(name, unreadable.lines(), unreadable.problems());
+        return new Checked.Unreadable(
+            name, unreadable.lines(), unreadable.problems(), unreadable.by());
       }
       PlanReading.Readable read = (PlanReading.Readable) reading;
       List<Problem> unknown = unknownRules(read.plan(), read.map());
       return unknown.isEmpty()
           ? judged(name, read.plan(), read.map(), facts(read.plan(), instead))
-          : new Checked.Unreadable(name, read.map().lines(), unknown);
+          : new Checked.Unreadable(name, read.map().lines(), unknown, read.plan().by());
     } catch (RuntimeException | StackOverflowError e) {
       if (ShortOfMemory.caused(e)) {
         throw e;

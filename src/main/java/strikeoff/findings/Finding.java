@@ -37,59 +37,6 @@ public record Finding(
     Optional<String> acceptLine,
     Optional<Since> since) {
 
-  /** What is held against no earlier run. */
-  public Finding(
-      RuleInfo rule,
-      String message,
-      String remedy,
-      List<List<Edit>> edits,
-      List<Mend> mends,
-      Place place,
-      List<Place> related,
-      List<String> marks,
-      List<Evidence> evidence,
-      Optional<Acceptance> accepted,
-      Optional<String> acceptLine) {
-    this(
-        rule,
-        message,
-        remedy,
-        edits,
-        mends,
-        place,
-        related,
-        marks,
-        evidence,
-        accepted,
-        acceptLine,
-        Optional.empty());
-  }
-
-  /** What no edit mends. */
-  public Finding(
-      RuleInfo rule,
-      String message,
-      String remedy,
-      Place place,
-      List<Place> related,
-      List<String> marks,
-      List<Evidence> evidence,
-      Optional<Acceptance> accepted,
-      Optional<String> acceptLine) {
-    this(
-        rule,
-        message,
-        remedy,
-        List.of(),
-        List.of(),
-        place,
-        related,
-        marks,
-        evidence,
-        accepted,
-        acceptLine);
-  }
-
   /** The same with what was found to mend it. */
   public Finding with(List<Mend> mends) {
     return but(remedy, mends, since);

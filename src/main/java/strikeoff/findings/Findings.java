@@ -113,7 +113,8 @@ public final class Findings {
         accepted,
         accepted.isEmpty() && isAcceptable(one) && acceptable.test(one.rule().id())
             ? Optional.of(AcceptLine.of(one.rule().id(), source.written(path)))
-            : Optional.empty());
+            : Optional.empty(),
+        Optional.empty());
   }
 
   /** What counts further findings stands for many places; an idle acceptance is just taken out. */

@@ -46,50 +46,6 @@ public record PrintPlan(
     Measures measures,
     String by) {
 
-  /** Of whom nobody says who made it. */
-  public PrintPlan(
-      String title,
-      String notes,
-      Cloth cloth,
-      Map<String, Seam> seams,
-      Table table,
-      Room room,
-      Crew crew,
-      Hours hours,
-      Handling handling,
-      Equipment equipment,
-      Map<String, Screen> screens,
-      Map<String, Paste> pastes,
-      Map<String, Design> designs,
-      Map<String, Arrangement> arrangements,
-      List<Step> run,
-      List<Protection> protection,
-      List<Acceptance> acceptances,
-      List<Assumption> assumptions,
-      Measures measures) {
-    this(
-        title,
-        notes,
-        cloth,
-        seams,
-        table,
-        room,
-        crew,
-        hours,
-        handling,
-        equipment,
-        screens,
-        pastes,
-        designs,
-        arrangements,
-        run,
-        protection,
-        acceptances,
-        assumptions,
-        measures,
-        "");
-  }
-
   public PrintPlan {
     seams = Ordered.copy(seams);
     screens = Ordered.copy(screens);

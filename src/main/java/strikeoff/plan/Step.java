@@ -155,76 +155,6 @@ public sealed interface Step {
       numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
     }
 
-    /** In its turn. */
-    public Print(
-        int number,
-        List<String> arrangements,
-        List<Integer> only,
-        List<Integer> separations,
-        Order order,
-        boolean everyOther,
-        Span pause,
-        Wait dryBetweenColours,
-        Wait beforeMoving,
-        Optional<String> by,
-        List<String> also,
-        Optional<String> washes,
-        Wait dryBetweenPasses,
-        boolean washBetweenColours,
-        PlanPath path) {
-      this(
-          number,
-          arrangements,
-          only,
-          separations,
-          order,
-          everyOther,
-          pause,
-          dryBetweenColours,
-          beforeMoving,
-          by,
-          also,
-          washes,
-          dryBetweenPasses,
-          washBetweenColours,
-          Until.NO_WAIT,
-          Map.of(),
-          Optional.empty(),
-          Begins.IN_TURN,
-          path);
-    }
-
-    /** Printed, and washed up after, by one person. */
-    public Print(
-        int number,
-        List<String> arrangements,
-        List<Integer> only,
-        List<Integer> separations,
-        Order order,
-        boolean everyOther,
-        Span pause,
-        Until dryBetweenColours,
-        Until beforeMoving,
-        Optional<String> by,
-        PlanPath path) {
-      this(
-          number,
-          arrangements,
-          only,
-          separations,
-          order,
-          everyOther,
-          pause,
-          Wait.of(dryBetweenColours),
-          Wait.of(beforeMoving),
-          by,
-          List.of(),
-          Optional.empty(),
-          Wait.NONE,
-          false,
-          path);
-    }
-
     @Override
     public Map<PlanPath, Draught> draughts() {
       Map<PlanPath, Draught> all = new LinkedHashMap<>();
@@ -535,17 +465,6 @@ public sealed interface Step {
       Optional<String> by,
       PlanPath path)
       implements Step {
-
-    /** Heated from one side. */
-    public HeatSet(
-        int number,
-        Heat with,
-        Temperature temperature,
-        Span lasts,
-        Optional<String> by,
-        PlanPath path) {
-      this(number, with, temperature, lasts, 1, by, path);
-    }
 
     @Override
     public Optional<Dryness> needs() {

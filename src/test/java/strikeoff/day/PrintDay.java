@@ -24,6 +24,7 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlainParts;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Room;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Step;
@@ -380,6 +381,10 @@ public final class PrintDay {
                 Optional.empty(),
                 passes,
                 false,
+                Until.NO_WAIT,
+                Map.of(),
+                Optional.empty(),
+                Step.Begins.IN_TURN,
                 stepAt(n)));
   }
 
@@ -387,22 +392,9 @@ public final class PrintDay {
   PrintDay printWashedBy(String washer, String arrangement) {
     return step(
         n ->
-            new Step.Print(
-                n,
-                List.of(arrangement),
-                List.of(),
-                List.of(),
-                Step.Order.BY_COLOUR,
-                false,
-                new Span(0),
-                Wait.NONE,
-                Wait.NONE,
-                Optional.empty(),
-                List.of(),
-                Optional.of(washer),
-                Wait.NONE,
-                false,
-                stepAt(n)));
+            PrintSteps.plain(
+                    n, List.of(arrangement), List.of(), List.of(), Step.Order.BY_COLOUR, stepAt(n))
+                .washedBy(washer));
   }
 
   public PrintDay dry(double minutes) {
@@ -451,7 +443,8 @@ public final class PrintDay {
         List.of(),
         List.of(),
         List.of(),
-        Measures.METRIC);
+        Measures.METRIC,
+        "");
   }
 
   public Timeline timeline() {

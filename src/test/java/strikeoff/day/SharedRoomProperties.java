@@ -27,6 +27,7 @@ import strikeoff.layout.Tube;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -84,22 +85,18 @@ class SharedRoomProperties {
     }
 
     private Step print(int n, String what, PlanPath path) {
-      return new Step.Print(
-          n,
-          List.of(what),
-          List.of(),
-          List.of(),
-          Step.Order.BY_COLOUR,
-          false,
-          new Span(0),
-          new Wait(time(), minutes % 2 == 0 ? air(Draught.By.FAN) : Optional.empty()),
-          new Wait(time(), minutes % 3 == 0 ? Optional.empty() : air(Draught.By.HAIR_DRYER)),
-          Optional.of(PEOPLE.get(person)),
-          minutes % 3 == 0 ? List.of(PEOPLE.get(1 - person)) : List.of(),
-          Optional.of(PEOPLE.get(other)),
-          Wait.NONE,
-          false,
-          path);
+      return PrintSteps.plain(n, List.of(what), List.of(), List.of(), Step.Order.BY_COLOUR, path)
+          .change()
+          .dryBetweenColours(
+              new Wait(time(), minutes % 2 == 0 ? air(Draught.By.FAN) : Optional.empty()))
+          .beforeMoving(
+              new Wait(time(), minutes % 3 == 0 ? Optional.empty() : air(Draught.By.HAIR_DRYER)))
+          .by(
+              minutes % 3 == 0
+                  ? List.of(PEOPLE.get(person), PEOPLE.get(1 - person))
+                  : List.of(PEOPLE.get(person)))
+          .made()
+          .washedBy(PEOPLE.get(other));
     }
 
     private Step washScreen(int n, List<String> screens, Optional<String> by, PlanPath path) {

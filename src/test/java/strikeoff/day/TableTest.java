@@ -20,6 +20,7 @@ import strikeoff.layout.Layout;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -28,7 +29,6 @@ import strikeoff.speech.RoomSpeech;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Measures;
 import strikeoff.units.Share;
-import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
 /** What the table shows at once. Frames are 50 cm long and begin 10 cm before their motif. */
@@ -122,21 +122,12 @@ class TableTest {
 
   private static Step print(
       int number, Step.Order order, List<Integer> only, List<Integer> separations) {
-    return new Step.Print(
+    return PrintSteps.plain(
         number,
         List.of("herons", "more"),
         only,
         separations,
         order,
-        false,
-        new Span(0),
-        Wait.NONE,
-        Wait.NONE,
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        Wait.NONE,
-        false,
         new PlanPath("run[" + (number - 1) + "]"));
   }
 
@@ -201,21 +192,12 @@ class TableTest {
             .dry(1)
             .step(
                 n ->
-                    new Step.Print(
+                    PrintSteps.plain(
                         n,
                         List.of("herons", "wave", "tall"),
                         List.of(),
                         List.of(),
                         Step.Order.BY_COLOUR,
-                        false,
-                        new Span(0),
-                        Wait.NONE,
-                        Wait.NONE,
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty(),
-                        Wait.NONE,
-                        false,
                         new PlanPath("run[2]")))
             .timeline();
     assertThat(day.evidence())
@@ -362,22 +344,17 @@ class TableTest {
         herons(600, count, 60)
             .step(
                 n ->
-                    new Step.Print(
-                        n,
-                        List.of("herons"),
-                        List.of(),
-                        List.of(),
-                        order,
-                        true,
-                        new Span(0),
-                        Wait.NONE,
-                        Wait.NONE,
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty(),
-                        Wait.of(PrintDay.minutes(10)),
-                        false,
-                        new PlanPath("run[0]")))
+                    PrintSteps.plain(
+                            n,
+                            List.of("herons"),
+                            List.of(),
+                            List.of(),
+                            order,
+                            new PlanPath("run[0]"))
+                        .change()
+                        .everyOther()
+                        .dryBetweenPasses(Wait.of(PrintDay.minutes(10)))
+                        .made())
             .timeline();
     return day.impressions().stream()
         .map(

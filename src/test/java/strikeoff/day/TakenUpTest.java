@@ -151,7 +151,7 @@ class TakenUpTest {
     assertThat(DryingSpeech.done(fixed(n -> new Step.Wash(n, COLD, MIN, NOBODY, AT))))
         .isEqualTo("washed");
     // Heat asks for paint that is dry through, not for a day's rest, and lift-safe is not enough.
-    IntFunction<Step> iron = n -> new Step.HeatSet(n, Step.Heat.IRON, COLD, MIN, NOBODY, AT);
+    IntFunction<Step> iron = n -> new Step.HeatSet(n, Step.Heat.IRON, COLD, MIN, 1, NOBODY, AT);
     ClothTakenUp ironed = fixed(Medium.PAINT, iron);
     assertThat(DryingSpeech.done(ironed)).isEqualTo("heat-set");
     assertThat(ironed.heated()).isTrue();

@@ -15,6 +15,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -22,7 +23,6 @@ import strikeoff.speech.DaySpeech;
 import strikeoff.speech.RemedySpeech;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Measures;
-import strikeoff.units.Span;
 
 /** Two people and more at one table, worked by hand. */
 class TogetherTest {
@@ -191,22 +191,16 @@ class TogetherTest {
         herons(2, "s1=blue", "s1=ink", "s2=rust")
             .step(
                 n ->
-                    new Step.Print(
-                        n,
-                        List.of("herons"),
-                        List.of(),
-                        List.of(2, 3),
-                        Step.Order.BY_COLOUR,
-                        false,
-                        new Span(0),
-                        Wait.NONE,
-                        Wait.NONE,
-                        Optional.of("Wren"),
-                        List.of("Tam"),
-                        Optional.empty(),
-                        Wait.NONE,
-                        false,
-                        new PlanPath("run[0]")))
+                    PrintSteps.plain(
+                            n,
+                            List.of("herons"),
+                            List.of(),
+                            List.of(2, 3),
+                            Step.Order.BY_COLOUR,
+                            new PlanPath("run[0]"))
+                        .change()
+                        .by(List.of("Wren", "Tam"))
+                        .made())
             .timeline();
     assertThat(day.evidence()).noneMatch(EndlessWait.class::isInstance);
     assertThat(day.impressions())
@@ -674,22 +668,16 @@ class TogetherTest {
             .series("herons", "heron", 2, 60, 20)
             .step(
                 n ->
-                    new Step.Print(
-                        n,
-                        List.of("herons"),
-                        List.of(),
-                        separations,
-                        Step.Order.BY_COLOUR,
-                        false,
-                        new Span(0),
-                        Wait.NONE,
-                        Wait.NONE,
-                        Optional.of("Wren"),
-                        List.of("Tam"),
-                        Optional.empty(),
-                        Wait.NONE,
-                        false,
-                        new PlanPath("run[0]")))
+                    PrintSteps.plain(
+                            n,
+                            List.of("herons"),
+                            List.of(),
+                            separations,
+                            Step.Order.BY_COLOUR,
+                            new PlanPath("run[0]"))
+                        .change()
+                        .by(List.of("Wren", "Tam"))
+                        .made())
             .timeline()
             .evidence()
             .stream()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strikeoff.day.Use.WaitedFor;
@@ -220,6 +221,10 @@ class WashScreenTest {
                     Optional.empty(),
                     Wait.NONE,
                     wash,
+                    Until.NO_WAIT,
+                    Map.of(),
+                    Optional.empty(),
+                    Step.Begins.IN_TURN,
                     new PlanPath("run[0]")))
         .timeline();
   }

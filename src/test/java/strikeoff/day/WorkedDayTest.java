@@ -3,14 +3,13 @@ package strikeoff.day;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
-import strikeoff.units.Span;
 
 /** Print days worked by hand; the comments show the arithmetic. */
 class WorkedDayTest {
@@ -190,17 +189,12 @@ class WorkedDayTest {
             .table(150)
             .step(
                 n ->
-                    new Step.Print(
+                    PrintSteps.plain(
                         n,
                         List.of("shells", "herons"),
                         List.of(),
                         List.of(1),
                         Step.Order.SET_BY_SET,
-                        false,
-                        new Span(0),
-                        Until.NO_WAIT,
-                        Until.NO_WAIT,
-                        Optional.empty(),
                         new PlanPath("run[0]")));
     // herons and shells lie on each other here: each of two boards holds one of each, and shells
     // are

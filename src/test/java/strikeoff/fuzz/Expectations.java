@@ -64,7 +64,7 @@ final class Expectations {
             Optional.empty(),
             1,
             CHECKER.rules().rules(),
-            List.of(Outcome.of(checked, 1, Optional.empty())));
+            List.of(Outcome.of(checked, 1, Optional.empty()).supplied(checked)));
     String json = JsonReport.text(results);
     assertThat(JsonReading.of(json)).isInstanceOf(JsonReading.Read.class);
     assertThat(SarifReport.text(results)).isNotBlank();

@@ -304,7 +304,8 @@ final class Sheet {
         List.of(),
         List.of(),
         List.of(),
-        Measures.METRIC);
+        Measures.METRIC,
+        "");
   }
 
   Layout layout() {

@@ -133,6 +133,8 @@ final class Estuary {
         info,
         texts.apply("Screen heron key is laid on slate blue 38 min before it is frame-safe."),
         texts.apply("Wait 38 min more before heron key, or print every other one."),
+        List.of(),
+        List.of(),
         new Place(
             "", new PlanPath("run[1]"), new Position(line, 5), texts.apply("  - print: herons")),
         List.of(
@@ -144,7 +146,8 @@ final class Estuary {
         List.of(marks),
         List.of(),
         Optional.empty(),
-        Optional.of("- {rule: " + info.id() + ", at: step 2, because: your reason}"));
+        Optional.of("- {rule: " + info.id() + ", at: step 2, because: your reason}"),
+        Optional.empty());
   }
 
   static Finding accepted(Finding finding, String because) {
@@ -152,6 +155,8 @@ final class Estuary {
         finding.rule(),
         finding.message(),
         finding.remedy(),
+        List.of(),
+        List.of(),
         finding.place(),
         finding.related(),
         finding.marks(),
@@ -159,6 +164,7 @@ final class Estuary {
         Optional.of(
             new Acceptance(
                 finding.rule().id(), Optional.empty(), because, new PlanPath("accept[0]"))),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -276,7 +282,8 @@ final class Estuary {
                 texts.apply("time to lay a frame"),
                 texts.apply("30 s"),
                 texts.apply("common practice, no source"))),
-        Measures.METRIC);
+        Measures.METRIC,
+        "");
   }
 
   /** Prints by colour in sets of three, a day for herons and shells, a day for the reeds. */

@@ -106,7 +106,8 @@ class HtmlReportTest {
             List.of("plan: x", "cloht: {}"),
             List.of(
                 new Problem(new Position(2, 1), new PlanPath("cloht"), "unknown key; cloth?"),
-                new Problem(new Position(9, 1), PlanPath.ROOT, "cloth is missing" + HOSTILE)));
+                new Problem(new Position(9, 1), PlanPath.ROOT, "cloth is missing" + HOSTILE)),
+            "");
     Document page = Jsoup.parse(HtmlReport.plan(unreadable));
     assertThat(page.select(".finding")).hasSize(2);
     assertThat(page.select(".finding").get(0).text()).contains("Line 2", "cloht: {}", "cloth?");

@@ -149,7 +149,7 @@ class LongPagesTest {
     String plain = "plan: Sound\n" + "cloth: {length: 2 m, width: 1 m}\n";
     Checked sound = Checker.builtIn().check("sound.yaml", plain);
     Problem problem = new Problem(new Position(1, 1), PlanPath.ROOT, "not known");
-    Checked bad = new Checked.Unreadable("bad.yaml", List.of(), List.of(problem));
+    Checked bad = new Checked.Unreadable("bad.yaml", List.of(), List.of(problem), "");
     List<IndexEntry> entries = new ArrayList<>();
     for (int i = 0; i < 9000; i++) {
       entries.add(IndexEntry.of(i == 8000 ? bad : sound, ""));
@@ -172,7 +172,7 @@ class LongPagesTest {
             .mapToObj(i -> new Problem(new Position(i, 1), PlanPath.ROOT, "not known"))
             .toList();
     Document page =
-        Jsoup.parse(HtmlReport.plan(new Checked.Unreadable("bad.yaml", List.of(), problems)));
+        Jsoup.parse(HtmlReport.plan(new Checked.Unreadable("bad.yaml", List.of(), problems, "")));
     assertThat(page.select("li.finding")).hasSize(200);
     assertThat(page.select("main > p").text()).startsWith("And 800 more.");
   }

@@ -76,6 +76,6 @@ final class Pictures {
     }
     PlanReading.Unreadable refused = (PlanReading.Unreadable) reading;
     return new Checked.Unreadable(
-        file.getFileName().toString(), refused.lines(), refused.problems());
+        file.getFileName().toString(), refused.lines(), refused.problems(), "");
   }
 }

@@ -53,7 +53,8 @@ class VisiblePagesTest {
         new Checked.Unreadable(
             TEXTS.apply("b.yaml"),
             List.of(TEXTS.apply("cloht: {}")),
-            List.of(new Problem(new Position(1, 1), path, TEXTS.apply("unknown"))));
+            List.of(new Problem(new Position(1, 1), path, TEXTS.apply("unknown"))),
+            "");
     Checked failed = new Checked.Failed(TEXTS.apply("c.yaml"), TEXTS.apply("out of luck"), "");
     String said = TEXTS.apply("said");
     RuleInfo rule =

@@ -20,6 +20,7 @@ import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.units.Span;
@@ -55,18 +56,7 @@ public final class PrintDay {
 
   private PrintDay print(List<String> arrangements, List<Integer> only, List<Integer> separations) {
     steps.add(
-        new Step.Print(
-            next(),
-            arrangements,
-            only,
-            separations,
-            Step.Order.BY_COLOUR,
-            false,
-            new Span(0),
-            Until.NO_WAIT,
-            Until.NO_WAIT,
-            Optional.empty(),
-            path()));
+        PrintSteps.plain(next(), arrangements, only, separations, Step.Order.BY_COLOUR, path()));
     return this;
   }
 
@@ -109,7 +99,13 @@ public final class PrintDay {
   public PrintDay heatSet() {
     steps.add(
         new Step.HeatSet(
-            next(), Step.Heat.IRON, new Temperature(150), new Span(60), Optional.empty(), path()));
+            next(),
+            Step.Heat.IRON,
+            new Temperature(150),
+            new Span(60),
+            1,
+            Optional.empty(),
+            path()));
     return this;
   }
 

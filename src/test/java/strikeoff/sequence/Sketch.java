@@ -225,7 +225,8 @@ public final class Sketch {
         List.of(),
         List.of(),
         List.of(),
-        Measures.METRIC);
+        Measures.METRIC,
+        "");
   }
 
   public Swatches swatches() {

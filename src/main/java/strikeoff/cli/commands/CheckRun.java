@@ -375,12 +375,19 @@ final class CheckRun {
     return new Told(
         Tally.Counted.of(checked),
         lines(checked, text),
-        Outcome.of(checked, 1, Optional.empty())
-            .with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())),
+        outcome(checked).with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())),
         folder.map(f -> HtmlReport.utf8(checked)),
         wall.isPresent() && checked instanceof Checked.Judged judged
             ? Optional.of(HtmlReport.sheets(judged))
             : Optional.empty());
+  }
+
+  /** What is kept in a cache may be asked for in any format. */
+  private Outcome outcome(Checked checked) {
+    Outcome outcome = Outcome.of(checked, 1, Optional.empty());
+    return outputs.wants(Formats.JSON) || settings.cache().isPresent()
+        ? outcome.supplied(checked)
+        : outcome;
   }
 
   private List<String> lines(Checked checked, PlanText text) {

@@ -177,6 +177,8 @@ final class CompareCommand implements Command {
     Map<PlanFile, Integer> numbers = new HashMap<>();
     plans.forEach(plan -> numbers.put(plan, numbers.size() + 1));
     List<Outcome> outcomes = new ArrayList<>();
+    boolean supplies =
+        Options.outputs(formats).stream().anyMatch(o -> o.format().equals(Formats.JSON));
     new Batch(here.plansAtOnce(), maxSeconds.<Integer>getValue())
         .<Outcome>run(
             plans,
@@ -184,7 +186,8 @@ final class CompareCommand implements Command {
               Checked checked =
                   pages.isPresent() ? studios.checkAndMend(plan) : studios.check(plan);
               Optional<String> page = pages.flatMap(p -> p.write(plan, checked));
-              return Outcome.of(checked, numbers.get(plan), page);
+              Outcome outcome = Outcome.of(checked, numbers.get(plan), page);
+              return supplies ? outcome.supplied(checked) : outcome;
             },
             (plan, failed) -> Outcome.of(failed, numbers.get(plan), Optional.empty()),
             outcomes::add);

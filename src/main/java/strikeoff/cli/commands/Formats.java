@@ -19,16 +19,18 @@ import strikeoff.report.sarif.SarifReport;
 /** What can be written besides text, by the name of the format. */
 final class Formats {
 
+  static final String JSON = "json";
+
   static final Map<String, Function<Results, String>> RESULTS = new LinkedHashMap<>();
   static final Map<String, Function<Comparison, String>> COMPARISONS = new LinkedHashMap<>();
 
   static {
-    RESULTS.put("json", JsonReport::text);
+    RESULTS.put(JSON, JsonReport::text);
     RESULTS.put("sarif", SarifReport::text);
     RESULTS.put("junit", JunitReport::text);
     RESULTS.put("csv", PlanTable::text);
     COMPARISONS.put("html", HtmlReport::comparison);
-    COMPARISONS.put("json", CompareJson::text);
+    COMPARISONS.put(JSON, CompareJson::text);
   }
 
   private Formats() {}

@@ -96,6 +96,11 @@ public final class Outputs<R> {
     return wanted.stream().anyMatch(o -> !o.isText());
   }
 
+  /** True if results are wanted in that format. */
+  public boolean wants(String format) {
+    return wanted.stream().anyMatch(o -> o.format().equals(format));
+  }
+
   /**
    * Writes all but the text that was told already, also the text that has a file of its own.
    *

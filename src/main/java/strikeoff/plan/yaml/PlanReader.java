@@ -2,6 +2,7 @@ package strikeoff.plan.yaml;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strikeoff.artwork.Artworks;
 import strikeoff.document.Bounds;
 import strikeoff.document.Problem;
@@ -116,8 +117,7 @@ public final class PlanReader {
       Artworks artworks,
       Reading reading) {
     if (yaml instanceof YamlReading.Faulty f) {
-      return new PlanReading.Unreadable(
-          file, mistakes(f, policy, stock, bounds, units, artworks), f.lines());
+      return unreadable(file, f, policy, stock, bounds, units, artworks);
     }
     Node root = ((YamlReading.Document) yaml).root();
     Places places = Places.of(root);
@@ -128,25 +128,40 @@ public final class PlanReader {
     return reading.problems().none()
         ? new PlanReading.Readable(
             plan, new SourceMap(file, yaml.lines(), places.starts(), places.ends()))
-        : new PlanReading.Unreadable(file, reading.problems().sorted(), yaml.lines());
+        : new PlanReading.Unreadable(file, reading.problems().sorted(), yaml.lines(), plan.by());
   }
 
-  /** Also those of what the text says once its slips are taken as they were meant. */
-  private static List<Problem> mistakes(
+  /** Also with the mistakes of what the text says once its slips are taken as they were meant. */
+  private static PlanReading unreadable(
+      String file,
       YamlReading.Faulty faulty,
       Policy policy,
       Stock stock,
       Bounds bounds,
       UnitChoice units,
       Artworks artworks) {
-    if (faulty.root().isEmpty()) {
-      return faulty.problems();
-    }
+    Optional<Node> root = faulty.root().or(() -> before(faulty));
     Reading reading = Reading.of(faulty);
-    Node root = faulty.root().get();
-    new PlanReader(policy, bounds, units, artworks, reading)
-        .plan(Stocked.of(root, stock), stock, Places.of(root));
-    return reading.problems().sorted();
+    String by =
+        root.map(
+                node ->
+                    new PlanReader(policy, bounds, units, artworks, reading)
+                        .plan(Stocked.of(node, stock), stock, Places.of(node))
+                        .by())
+            .orElse("");
+    List<Problem> problems =
+        faulty.root().isPresent() ? reading.problems().sorted() : faulty.problems();
+    return new PlanReading.Unreadable(file, problems, faulty.lines(), by);
+  }
+
+  /** What stands above the first mistake of a text of which nobody can tell what is meant. */
+  private static Optional<Node> before(YamlReading.Faulty faulty) {
+    int first = faulty.problems().get(0).position().line();
+    String above =
+        String.join("\n", faulty.lines().subList(0, Math.min(first - 1, faulty.lines().size())));
+    return YamlReader.read(above) instanceof YamlReading.Document d
+        ? Optional.of(d.root())
+        : Optional.empty();
   }
 
   private PrintPlan plan(Stocked stocked, Stock stock, Places places) {

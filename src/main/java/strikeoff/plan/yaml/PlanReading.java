@@ -24,8 +24,9 @@ public sealed interface PlanReading {
    *
    * @param problems every mistake, down the file; at least one
    * @param lines the file's text for quoting; empty if it could not be decoded
+   * @param by who made it, as it says; empty if it doesn't, or nobody can tell
    */
-  record Unreadable(String file, List<Problem> problems, List<String> lines)
+  record Unreadable(String file, List<Problem> problems, List<String> lines, String by)
       implements PlanReading {
     public Unreadable {
       problems = List.copyOf(problems);

@@ -34,7 +34,6 @@ import strikeoff.report.outcome.Part;
 import strikeoff.report.outcome.Region;
 import strikeoff.report.outcome.Results;
 import strikeoff.report.outcome.Spot;
-import strikeoff.report.outcome.Supplies;
 import strikeoff.units.Measures;
 
 /** Reads back what {@link JsonReport} wrote. */
@@ -298,7 +297,7 @@ public final class JsonReading {
         tree.perhaps("busy", b -> b.list(JsonReading::busy)).orElse(List.of()),
         lays,
         tree.at("pastes").list(JsonReading::paste),
-        tree.perhaps("materials", SuppliesReading::of).orElse(Supplies.NONE),
+        tree.perhaps("materials", SuppliesReading::of),
         Measures.METRIC);
   }
 

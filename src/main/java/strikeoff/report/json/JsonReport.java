@@ -266,7 +266,9 @@ public final class JsonReport {
           }
         });
     json.each("pastes", figures.pastes(), JsonReport::paste);
-    json.object("materials", m -> SuppliesWriting.write(m, figures.materials()));
+    if (figures.materials().isPresent()) {
+      json.object("materials", m -> SuppliesWriting.write(m, figures.materials().get()));
+    }
   }
 
   private static void paste(Json json, Figures.Paste paste) throws IOException {

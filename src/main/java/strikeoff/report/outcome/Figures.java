@@ -26,7 +26,7 @@ import strikeoff.units.Range;
  * @param busy how busy everybody and everything is; empty if the plan has no run
  * @param lays how often each screen is laid, by its name
  * @param pastes in the order of the plan's needs
- * @param materials what to buy and to weigh
+ * @param materials what to buy and to weigh; empty if nobody asked, or an earlier version told it
  * @param measures in whose units they are told; JSON, whose numbers are metric, leaves it out
  */
 public record Figures(
@@ -38,7 +38,7 @@ public record Figures(
     List<InUse> busy,
     Map<String, Integer> lays,
     List<Paste> pastes,
-    Supplies materials,
+    Optional<Supplies> materials,
     Measures measures) {
 
   public Figures {
@@ -79,6 +79,20 @@ public record Figures(
     return lays.values().stream().mapToInt(Integer::intValue).sum();
   }
 
+  Figures with(Supplies supplies) {
+    return new Figures(
+        placements,
+        start,
+        finish,
+        workSeconds,
+        waitingSeconds,
+        busy,
+        lays,
+        pastes,
+        Optional.of(supplies),
+        measures);
+  }
+
   static Figures of(Checked.Judged judged) {
     Timeline run = judged.facts().timeline();
     boolean runs = !run.tasks().isEmpty();
@@ -102,7 +116,7 @@ public record Figures(
         busy(run),
         run.laysByScreen(),
         pastes,
-        Supplies.of(judged),
+        Optional.empty(),
         judged.plan().measures());
   }
 

@@ -31,34 +31,6 @@ public record Found(
     Optional<String> acceptLine,
     Optional<Since> since) {
 
-  /** What was held against no earlier run. */
-  public Found(
-      String rule,
-      Severity severity,
-      String key,
-      String message,
-      String remedy,
-      List<Fix> fixes,
-      Spot place,
-      List<Spot> related,
-      List<String> marks,
-      Optional<String> accepted,
-      Optional<String> acceptLine) {
-    this(
-        rule,
-        severity,
-        key,
-        message,
-        remedy,
-        fixes,
-        place,
-        related,
-        marks,
-        accepted,
-        acceptLine,
-        Optional.empty());
-  }
-
   public Found {
     fixes = List.copyOf(fixes);
     related = List.copyOf(related);

@@ -5,8 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
 import strikeoff.document.PlanPath;
@@ -60,43 +58,6 @@ public record Outcome(
   /** A plan may be one line of a megabyte, with hundreds of mistakes. */
   private static final int LONGEST_LINE = 1_000;
 
-  /** The key {@code by}, of one line, plain or quoted. */
-  private static final Pattern BY =
-      Pattern.compile(
-          "by:[ \\t]+(?:[\"']([^\"'\\\\]{1,200})[\"']|([^\"'#&*!|>{\\[%@`][^#]{0,199}?))\\s*(?:#.*)?");
-
-  /** A plan that no policy file applied to. */
-  public Outcome(
-      int number,
-      String file,
-      String title,
-      Optional<String> report,
-      Verdict verdict,
-      String sentence,
-      List<Found> findings,
-      List<Mistake> mistakes,
-      List<FailedRule> failedRules,
-      Optional<String> failure,
-      Optional<Figures> figures) {
-    this(
-        number,
-        file,
-        title,
-        report,
-        verdict,
-        sentence,
-        findings,
-        mistakes,
-        failedRules,
-        failure,
-        figures,
-        List.of(),
-        List.of(),
-        List.of(),
-        "",
-        Optional.empty());
-  }
-
   public Outcome {
     policies = List.copyOf(policies);
     changes = List.copyOf(changes);
@@ -134,7 +95,7 @@ public record Outcome(
       figures = Optional.of(Figures.of(judged));
     } else if (checked instanceof Checked.Unreadable unreadable) {
       unreadable.problems().forEach(p -> mistakes.add(mistake(p, unreadable.lines())));
-      by = by(unreadable.lines());
+      by = unreadable.by();
     } else if (checked instanceof Checked.Failed failed) {
       failure = Optional.of(failed.what());
     }
@@ -183,30 +144,29 @@ public record Outcome(
     return Optional.of(heard);
   }
 
-  /**
-   * Who made a plan that can't be read, where a line of it says so: it goes back to somebody too.
-   */
-  private static String by(List<String> lines) {
-    for (String line : lines) {
-      Matcher by = BY.matcher(line);
-      if (by.matches()) {
-        return by.group(1) == null ? by.group(2) : by.group(1);
-      }
-    }
-    return "";
-  }
-
   /** The same at a place of a batch. */
   public Outcome at(int number, Optional<String> report) {
-    return but(number, report, gone);
+    return but(number, report, figures, gone);
   }
 
   /** The same with what the baseline had besides. */
   public Outcome with(List<Found> gone) {
-    return but(number, report, gone);
+    return but(number, report, figures, gone);
   }
 
-  private Outcome but(int number, Optional<String> report, List<Found> gone) {
+  /**
+   * The same with what to buy and to weigh, which few ask for.
+   *
+   * @param checked the plan that it came of
+   */
+  public Outcome supplied(Checked checked) {
+    return checked instanceof Checked.Judged judged
+        ? but(number, report, figures.map(f -> f.with(Supplies.of(judged))), gone)
+        : this;
+  }
+
+  private Outcome but(
+      int number, Optional<String> report, Optional<Figures> figures, List<Found> gone) {
     return new Outcome(
         number,
         file,

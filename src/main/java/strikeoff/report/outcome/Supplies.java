@@ -28,9 +28,6 @@ public record Supplies(List<Bought> buy, List<Weighed> weigh) {
   /** Words for whose recipe it is. */
   public static final List<String> RECIPES = words(Weighing.Recipe.values());
 
-  /** Nothing, or nothing known. */
-  public static final Supplies NONE = new Supplies(List.of(), List.of());
-
   public Supplies {
     buy = List.copyOf(buy);
     weigh = List.copyOf(weigh);

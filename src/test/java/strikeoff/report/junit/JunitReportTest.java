@@ -162,7 +162,12 @@ class JunitReportTest {
             List.of(),
             List.of(new FailedRule("seams/some", "it failed")),
             Optional.empty(),
-            plan.figures());
+            plan.figures(),
+            List.of(),
+            List.of(),
+            List.of(),
+            "",
+            Optional.empty());
     Element root = parsed(JunitReport.text(DemoResults.only(faulty)));
     Element error = all(testcase(suite(root, "a.yaml"), "seams"), "error").get(0);
     assertThat(error.getTextContent()).isEqualTo("seams/some: it failed");

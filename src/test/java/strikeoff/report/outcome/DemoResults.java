@@ -37,7 +37,8 @@ public final class DemoResults {
 
   /** The outcome of a plan's text. */
   public static Outcome of(int number, String file, String text) {
-    return Outcome.of(CHECKER.check(file, text), number, Optional.empty());
+    Checked checked = CHECKER.check(file, text);
+    return Outcome.of(checked, number, Optional.empty()).supplied(checked);
   }
 
   /** Results of these alone. */
@@ -50,11 +51,9 @@ public final class DemoResults {
     List<Outcome> plans = new ArrayList<>();
     try (Stream<Path> files = Files.walk(Path.of("plans"))) {
       for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
-        plans.add(
-            Outcome.of(
-                CHECKER.check(file, file.toString().replace('\\', '/')),
-                plans.size() + 1,
-                Optional.of(file.getFileName() + ".html")));
+        Checked checked = CHECKER.check(file, file.toString().replace('\\', '/'));
+        Optional<String> page = Optional.of(file.getFileName() + ".html");
+        plans.add(Outcome.of(checked, plans.size() + 1, page).supplied(checked));
       }
       String otis = Files.readString(Path.of("plans/class/otis.yaml"));
       plans.add(of(plans.size() + 1, "plans/über <b>.yaml", otis + ACCEPTING));
