@@ -6,6 +6,7 @@ import strikeoff.plan.Artwork.Fine;
 import strikeoff.plan.Artwork.Reach;
 import strikeoff.plan.Artwork.Tones;
 import strikeoff.plan.PrintedCells;
+import strikeoff.plan.Traced;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
 
@@ -30,11 +31,14 @@ record PictureMeasures(
     int bottom,
     PrintedCells cells,
     Optional<Fine> fine,
-    double mirrorApart) {
+    double mirrorApart,
+    Optional<Traced> traced) {
 
   static PictureMeasures of(OpenPoints exposure, Wanted wanted) {
     Bits bits = exposure.bits();
     int[] around = bits.around();
+    double along = wanted.size().along().mm() / bits.columns();
+    double across = wanted.size().across().mm() / bits.rows();
     return new PictureMeasures(
         bits.columns(),
         bits.rows(),
@@ -45,12 +49,9 @@ record PictureMeasures(
         around[2],
         around[3],
         CellCount.of(bits, wanted.size(), wanted.wrong()),
-        FineDetail.of(
-            bits,
-            wanted.size().along().mm() / bits.columns(),
-            wanted.size().across().mm() / bits.rows(),
-            wanted.wrong()),
-        bits.mirrorApart());
+        FineDetail.of(bits, along, across, wanted.wrong()),
+        bits.mirrorApart(),
+        Tracing.of(bits, along, across, wanted.wrong()));
   }
 
   /** The same on its rectangle. A picture's first row is the far one. */
@@ -78,6 +79,7 @@ record PictureMeasures(
         cells,
         fine,
         new Share(mirrorApart),
+        traced,
         Optional.empty());
   }
 }

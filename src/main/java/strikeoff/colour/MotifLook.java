@@ -1,5 +1,6 @@
 package strikeoff.colour;
 
+import java.util.List;
 import java.util.Optional;
 import strikeoff.plan.Colour;
 
@@ -11,5 +12,13 @@ import strikeoff.plan.Colour;
  *     for
  * @param difference CIEDE2000 between the mean and the ground: how far the motif stands out; 0
  *     without a mean
+ * @param looks how its colours come out over each other, wet, the n-th separation standing for 2 to
+ *     the power of n - 1; empty for a design of more colours than that can be worked out for
  */
-public record MotifLook(String design, Optional<Colour> mean, double difference) {}
+public record MotifLook(
+    String design, Optional<Colour> mean, double difference, List<Colour> looks) {
+
+  public MotifLook {
+    looks = List.copyOf(looks);
+  }
+}

@@ -24,7 +24,7 @@ final class Motifs {
     List<Separation> separations = design.separations();
     double area = design.length().cm() * design.width().cm();
     if (separations.size() > Neugebauer.MOST_COLOURS || !(area > 0)) {
-      return new MotifLook(design.name(), Optional.empty(), 0);
+      return new MotifLook(design.name(), Optional.empty(), 0, List.of());
     }
     double[] covers =
         separations.stream().mapToDouble(s -> Math.min(1, s.printed().squareCm() / area)).toArray();
@@ -40,7 +40,11 @@ final class Motifs {
             mean(shares, looks, Reflectance::blue));
     Colour colour = mean.colour();
     double difference = Lab.of(colour).difference(Lab.of(plan.cloth().ground()));
-    return new MotifLook(design.name(), Optional.of(colour), difference);
+    return new MotifLook(
+        design.name(),
+        Optional.of(colour),
+        difference,
+        looks.stream().map(Reflectance::colour).toList());
   }
 
   private Reflectance look(List<Separation> separations, int overlap) {

@@ -22,6 +22,7 @@ import strikeoff.units.Share;
  * @param cells how much of it prints, cell by cell
  * @param fine what is fine in it; empty if it is a texture all over
  * @param mirrorApart how much of it and its mirror image is printed in one of them alone
+ * @param traced where it prints, as outlines for a page; empty if that is nowhere, or a texture
  * @param stated printed area that the plan states besides; empty if it leaves that to the picture
  */
 public record Artwork(
@@ -36,6 +37,7 @@ public record Artwork(
     PrintedCells cells,
     Optional<Fine> fine,
     Share mirrorApart,
+    Optional<Traced> traced,
     Optional<Stated> stated) {
 
   /** The same with what the plan states besides. */
@@ -52,6 +54,7 @@ public record Artwork(
         cells,
         fine,
         mirrorApart,
+        traced,
         besides);
   }
 

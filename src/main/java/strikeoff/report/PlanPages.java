@@ -17,6 +17,7 @@ import strikeoff.plan.Dates;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.report.drawing.ClothDrawing;
+import strikeoff.report.drawing.ColourSigns;
 import strikeoff.report.drawing.Patches;
 import strikeoff.report.drawing.RunChart;
 import strikeoff.report.page.Cell;
@@ -34,6 +35,7 @@ final class PlanPages {
   static PlanPage of(Checked.Judged judged) {
     PrintPlan plan = judged.plan();
     Timeline run = judged.facts().timeline();
+    ColourSigns signs = ColourSigns.of(plan, judged.facts().swatches(), true);
     FindingCards findings = FindingCards.of(judged.findings(), judged.facts().layout());
     return new PlanPage(
         Assets.head(
@@ -58,15 +60,13 @@ final class PlanPages {
         judged.failedRules().stream().map(f -> f.rule() + ": " + f.what()).toList(),
         Listed.of(
             plan.pastes().values().stream()
-                .map(p -> Cell.of(Patches.of(p.colour()), p.name(), ""))
+                .map(p -> judged.facts().swatches().of(p.name()))
+                .map(s -> Cell.of(Patches.of(s.onGround()), s.paste(), ""))
                 .toList(),
             Listed.BLOCKS),
         ClothDrawing.of(
-            plan,
-            judged.facts().layout(),
-            run,
-            judged.facts().swatches().motifs(),
-            findings.marks()),
+            plan, judged.facts().layout(), run, judged.facts().swatches(), signs, findings.marks()),
+        signs.words(),
         Listed.of(Stages.of(run, judged.plan().measures()), Listed.STAGES),
         Listed.of(RunChart.of(plan, run), Listed.BLOCKS),
         Listed.of(DaySheets.of(judged), Listed.BLOCKS),

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
-import strikeoff.colour.MotifLook;
+import strikeoff.colour.Swatches;
 import strikeoff.day.facts.Timeline;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
@@ -44,7 +44,12 @@ public record ClothDrawing(Content drawn, List<Content> wide, List<Content> narr
   }
 
   public static ClothDrawing of(
-      PrintPlan plan, Layout layout, Timeline timeline, List<MotifLook> looks, List<Mark> marks) {
+      PrintPlan plan,
+      Layout layout,
+      Timeline timeline,
+      Swatches swatches,
+      ColourSigns signs,
+      List<Mark> marks) {
     Envelope shown = shown(plan, layout);
     double letter = stretch(shown.getWidth(), WIDE_STRETCH) * WIDE_LETTER;
     Svg drawn =
@@ -54,7 +59,7 @@ public record ClothDrawing(Content drawn, List<Content> wide, List<Content> narr
             .with("height", 0)
             .with("aria-hidden", "true")
             .with("focusable", "false");
-    ClothParts parts = new ClothParts(plan, layout, timeline, looks, letter);
+    ClothParts parts = new ClothParts(plan, layout, timeline, swatches, signs, letter);
     parts.symbols().forEach(drawn::add);
     drawn.add(parts.cloth(marks).with("id", "cloth"));
     return new ClothDrawing(

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import strikeoff.colour.MotifLook;
+import strikeoff.colour.Swatches;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
@@ -34,15 +34,21 @@ final class ClothParts {
   private final PrintPlan plan;
   private final Layout layout;
   private final Timeline timeline;
-  private final List<MotifLook> looks;
+  private final Swatches swatches;
+  private final ColourSigns signs;
   private final double letter;
   private final double width;
   private final double length;
-  private final Map<String, String> symbolIds = new LinkedHashMap<>();
 
   ClothParts(
-      PrintPlan plan, Layout layout, Timeline timeline, List<MotifLook> looks, double letter) {
-    this.looks = looks;
+      PrintPlan plan,
+      Layout layout,
+      Timeline timeline,
+      Swatches swatches,
+      ColourSigns signs,
+      double letter) {
+    this.swatches = swatches;
+    this.signs = signs;
     this.plan = plan;
     this.layout = layout;
     this.timeline = timeline;
@@ -62,16 +68,7 @@ final class ClothParts {
             .with("patternUnits", "userSpaceOnUse")
             .with("patternTransform", "rotate(45)")
             .add(Svg.line(0, 0, 0, letter * 0.7).with("class", "hatch")));
-    for (Design design : plan.designs().values()) {
-      for (Design.Separation colour : design.separations()) {
-        String id = "s" + symbolIds.size();
-        symbolIds.put(key(design.name(), colour.number()), id);
-        symbols.add(
-            Svg.path(Motif.stripes(design, colour))
-                .with("id", id)
-                .with("fill", plan.pastes().get(colour.paste()).colour().hex()));
-      }
-    }
+    symbols.addAll(signs.drawn());
     symbols.addAll(MarkShapes.symbols());
     return symbols;
   }
@@ -82,7 +79,7 @@ final class ClothParts {
         .add(ground())
         .add(seams())
         .add(prints())
-        .add(new Outlines(layout, timeline, looks, width, letter).layer(many()))
+        .add(new Outlines(layout, timeline, swatches.motifs(), signs, width, letter).layer(many()))
         .add(tables())
         .add(frames())
         .add(rulers())
@@ -188,7 +185,7 @@ final class ClothParts {
     }
     for (Impression impression : timeline.impressions()) {
       Footprint print = impression.footprint();
-      String id = symbolIds.get(key(print.placement().design(), print.separation().number()));
+      String id = signs.id(print.placement().design(), print.separation().number());
       layer.add(
           placed(Svg.use(id), print.placement())
               .with("data-p", print.placement().id())
@@ -274,9 +271,5 @@ final class ClothParts {
       }
     }
     return layer;
-  }
-
-  private static String key(String design, int separation) {
-    return separation + " of " + design;
   }
 }

@@ -20,14 +20,25 @@ import strikeoff.layout.Placement;
  */
 final class Outlines {
 
+  /** What is less than so many letters high has its number beside it. */
+  private static final double SMALL = 3;
+
   private final Layout layout;
   private final double width;
   private final double letter;
+  private final ColourSigns signs;
   private final Map<String, String> afar = new HashMap<>();
   private final Set<Integer> printed = new LinkedHashSet<>();
 
-  Outlines(Layout layout, Timeline run, List<MotifLook> looks, double width, double letter) {
+  Outlines(
+      Layout layout,
+      Timeline run,
+      List<MotifLook> looks,
+      ColourSigns signs,
+      double width,
+      double letter) {
     this.layout = layout;
+    this.signs = signs;
     this.width = width;
     this.letter = letter;
     looks.forEach(look -> look.mean().ifPresent(mean -> afar.put(look.design(), mean.hex())));
@@ -85,10 +96,15 @@ final class Outlines {
     String words =
         first ? FittedWords.shortened(placement.name(), 18) : Integer.toString(placement.number());
     Envelope box = placement.outline().getEnvelopeInternal();
-    if (first || box.getWidth() >= letter * (0.5 + 0.62 * words.length())) {
-      layer.add(
-          Svg.text(box.centre().x, width - box.getMinY() - letter * 0.35, words)
-              .with("text-anchor", "middle"));
+    boolean small = box.getHeight() < SMALL * letter;
+    if (first || small || box.getWidth() >= letter * (0.5 + 0.62 * words.length())) {
+      // What is small would be hidden: above it there is room, below it often a border. A picture
+      // has its number below it, if there is cloth.
+      boolean pictured = signs.picture(placement.design());
+      boolean below = pictured && box.getMinY() > letter * 1.1;
+      double y =
+          small ? box.getMaxY() + letter * 0.25 : box.getMinY() + letter * (below ? -0.95 : 0.35);
+      layer.add(Svg.text(box.centre().x, width - y, words).with("text-anchor", "middle"));
     }
   }
 

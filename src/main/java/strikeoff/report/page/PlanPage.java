@@ -15,6 +15,7 @@ import strikeoff.report.drawing.RunChart;
  * @param policy what a studio's policy made of the findings, in sentences
  * @param failedRules rules that failed on this plan
  * @param legend the pastes with their colours
+ * @param signs how the colours' signs in the drawing are to be read
  * @param stages states of the cloth in the order of the run
  * @param materials what to buy and to weigh
  * @param tables pastes, baths, screens and colours
@@ -38,6 +39,7 @@ public record PlanPage(
     List<String> failedRules,
     Listed<Cell> legend,
     ClothDrawing cloth,
+    String signs,
     Listed<Stage> stages,
     Listed<RunChart> run,
     Listed<DaySheet> sheets,
@@ -77,6 +79,7 @@ public record PlanPage(
         failedRules,
         legend.cut(times),
         cloth,
+        signs,
         stages.cut(times),
         run.cut(times),
         sheets.cut(times),
