@@ -64,6 +64,8 @@ public final class Artworks {
       String bytes,
       Artwork.Tone prints,
       boolean wrong,
+      int columns,
+      int rows,
       int alongMargin,
       int acrossMargin,
       Pair size) {}
@@ -140,7 +142,7 @@ public final class Artworks {
       bytes = hash(in);
     }
     try (InputStream in = shelf.open(wanted.file(), bounds.artworkMib())) {
-      Picture picture = Pictures.head(in);
+      Picture picture = Pictures.head(in, wanted);
       long points = (long) picture.columns() * picture.rows();
       if (points > bounds.megapixels() * 1_000_000L) {
         throw tooLarge(picture, "at most " + bounds.megapixels() + " million are taken in");
@@ -158,6 +160,8 @@ public final class Artworks {
               bytes,
               wanted.prints(),
               wanted.wrong(),
+              picture.columns(),
+              picture.rows(),
               placing.alongMargin(),
               placing.acrossMargin(),
               wanted.size());
@@ -229,7 +233,7 @@ public final class Artworks {
   private Optional<Film> film(Wanted wanted, Map<Wanted, Film> read, Bounds bounds) {
     if (!read.containsKey(wanted)) {
       try (InputStream in = shelf.open(wanted.file(), bounds.artworkMib())) {
-        Picture picture = Pictures.head(in);
+        Picture picture = Pictures.head(in, wanted);
         PictureMeasures known = measured.get(keys.get(wanted));
         Bits bits = points(picture, wanted, Placing.of(picture, wanted)).bits();
         if (bits.columns() != known.columns() || bits.rows() != known.rows()) {
@@ -245,7 +249,13 @@ public final class Artworks {
 
   private static UnreadablePicture tooLarge(Picture picture, String bound) {
     return new UnreadablePicture(
-        "a picture of " + picture.columns() + " x " + picture.rows() + " points; " + bound);
+        "a picture of "
+            + picture.columns()
+            + " x "
+            + picture.rows()
+            + " points; "
+            + bound
+            + (picture instanceof SvgDrawing ? "; write a lower “resolution”, as 300/in" : ""));
   }
 
   private static String hash(InputStream in) throws IOException {

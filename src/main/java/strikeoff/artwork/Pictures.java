@@ -29,14 +29,17 @@ final class Pictures {
     OTHERS.put("P2", "a picture in grey (PGM); save the film as PNG, TIFF or PBM");
     OTHERS.put("P6", "a picture in colour (PPM); save the film as PNG, TIFF or PBM");
     OTHERS.put("P3", "a picture in colour (PPM); save the film as PNG, TIFF or PBM");
-    OTHERS.put("<svg", "a drawing (SVG); save it as PNG, at 600 points an inch");
-    OTHERS.put("<?xml", "a drawing (SVG) or another text; save the film as PNG");
+    OTHERS.put("\u001f\u008b", "a packed file (gzip); save a drawing as plain SVG");
   }
 
   private Pictures() {}
 
-  /** Reads a picture's head. */
-  static Picture head(InputStream in) throws IOException, UnreadablePicture {
+  /**
+   * Reads a picture's head.
+   *
+   * @param wanted for a drawing, which has no points of its own
+   */
+  static Picture head(InputStream in, Wanted wanted) throws IOException, UnreadablePicture {
     ByteSource bytes = new ByteSource(in);
     byte[] start = new byte[2];
     int read = bytes.some(start, 0, 2);
@@ -55,6 +58,9 @@ final class Pictures {
     }
     if (begins.startsWith("II*\0") || begins.startsWith("MM\0*")) {
       return Tiff.of(whole(begins, in));
+    }
+    if (begins.matches("(?s)(\u00ef\u00bb\u00bf)?\\s*<[?!a-zA-Z].*")) {
+      return SvgDrawing.of(whole(begins, in), wanted);
     }
     for (Map.Entry<String, String> other : OTHERS.entrySet()) {
       if (begins.startsWith(other.getKey())) {

@@ -150,11 +150,12 @@ record PngSamples(int colours, int depth, Optional<byte[]> palette, Optional<byt
   }
 
   /** How light a colour is, by the weights of ITU-R BT.601. */
-  private static int luma(int red, int green, int blue) {
+  static int luma(int red, int green, int blue) {
     return (299 * red + 587 * green + 114 * blue + 500) / 1000;
   }
 
-  private static int ink(int light, int alpha, Tone prints) {
+  /** How much of full paste a tone takes, 0 to 255. */
+  static int ink(int light, int alpha, Tone prints) {
     int full = prints == Tone.DARK ? 255 - light : light;
     return (full * alpha + 127) / 255;
   }

@@ -1,13 +1,18 @@
 package strikeoff.artwork;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
+import strikeoff.plan.Artwork.Tone;
+import strikeoff.units.Length;
+import strikeoff.units.Pair;
 
 /**
  * A film drawn by shapes in millimetres, from its left and its upper edge. A point is dark where
@@ -97,6 +102,13 @@ public final class Drawn {
 
   boolean isDark(int x, int y) {
     return dark[y][x];
+  }
+
+  /** A file as it is read for a separation of 10 x 10 cm. */
+  static Picture picture(byte[] file) throws IOException, UnreadablePicture {
+    Pair size = new Pair(new Length(100), new Length(100));
+    Wanted wanted = new Wanted("f.png", Tone.DARK, false, Optional.empty(), new Length(0), size);
+    return Pictures.head(new ByteArrayInputStream(file), wanted);
   }
 
   /** As PNG of one bit a point, which says its resolution. */

@@ -2,7 +2,6 @@ package strikeoff.artwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,7 +19,7 @@ class FilmJointsTest {
 
   private static Film bits(Shape shape) throws Exception {
     Drawn drawn = new Drawn(26, 26, 600).with(shape);
-    Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
+    Picture picture = Drawn.picture(drawn.png());
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(Tone.DARK, open);
     return Film.of(open.bits(), false);
@@ -125,7 +124,7 @@ class FilmJointsTest {
   @Test
   void aFilmSeenThroughItsBackIsTurnedRight() throws Exception {
     Drawn drawn = new Drawn(10.3, 4, 300).with(Drawn.bar(2, 2, 3, 2, 20));
-    Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
+    Picture picture = Drawn.picture(drawn.png());
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(Tone.DARK, open);
     Bits mirrored = open.bits().mirrored();

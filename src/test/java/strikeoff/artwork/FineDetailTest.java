@@ -2,7 +2,6 @@ package strikeoff.artwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -20,7 +19,7 @@ class FineDetailTest {
   private static final double[] ANGLES = {0, 11, 22.5, 33, 45, 56, 67.5, 79, 90};
 
   private static Fine fine(Drawn drawn, double perInch) throws Exception {
-    Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
+    Picture picture = Drawn.picture(drawn.png());
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(Tone.DARK, open);
     return FineDetail.of(open.bits(), 25.4 / perInch, 25.4 / perInch, false).orElseThrow();
@@ -137,7 +136,7 @@ class FineDetailTest {
   @CsvSource({"10, 0.001", "1, 0.012"})
   void areasOfDiscs(double diameter, double share) throws Exception {
     Drawn drawn = new Drawn(12, 12, 600).with(Drawn.disc(6.013, 6.007, diameter));
-    Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
+    Picture picture = Drawn.picture(drawn.png());
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(Tone.DARK, open);
     double area = open.bits().count() * Math.pow(25.4 / 600, 2);
@@ -183,7 +182,7 @@ class FineDetailTest {
   }
 
   private static double apart(Drawn drawn) throws Exception {
-    Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
+    Picture picture = Drawn.picture(drawn.png());
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(Tone.DARK, open);
     return open.bits().mirrorApart();

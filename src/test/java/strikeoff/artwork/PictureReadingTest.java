@@ -2,7 +2,6 @@ package strikeoff.artwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -25,7 +24,7 @@ class PictureReadingTest {
   }
 
   private static Bits read(byte[] file, Tone tone) throws Exception {
-    Picture picture = Pictures.head(new ByteArrayInputStream(file));
+    Picture picture = Drawn.picture(file);
     OpenPoints exposure = new OpenPoints(picture, 0, 0);
     picture.read(tone, exposure);
     return exposure.bits();
@@ -133,7 +132,7 @@ class PictureReadingTest {
   @Test
   void marginIsCutOffAndResolutionIsSaid() throws Exception {
     Drawn drawn = new Drawn(40, 30, 254).with((x, y) -> x < 5.06 || y > 24.94 && y < 26);
-    Picture picture = Pictures.head(new ByteArrayInputStream(drawn.png()));
+    Picture picture = Drawn.picture(drawn.png());
     Wanted wanted =
         new Wanted(
             "f.png",

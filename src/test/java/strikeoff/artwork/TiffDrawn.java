@@ -1,6 +1,5 @@
 package strikeoff.artwork;
 
-import java.io.ByteArrayInputStream;
 import java.nio.ByteBuffer;
 import java.util.Map;
 import java.util.TreeMap;
@@ -77,7 +76,7 @@ final class TiffDrawn {
   }
 
   Picture picture() throws Exception {
-    return Pictures.head(new ByteArrayInputStream(file()));
+    return Drawn.picture(file());
   }
 
   byte[] file() {

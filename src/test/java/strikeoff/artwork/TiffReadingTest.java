@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -28,7 +27,7 @@ class TiffReadingTest {
   }
 
   private static OpenPoints read(byte[] file, Tone tone) throws Exception {
-    Picture picture = Pictures.head(new ByteArrayInputStream(file));
+    Picture picture = Drawn.picture(file);
     assertThat(picture).isInstanceOf(Tiff.class);
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(tone, open);
@@ -117,7 +116,7 @@ class TiffReadingTest {
     try (InputStream in = TiffReadingTest.class.getResourceAsStream(name + ".tif")) {
       byte[] file = in.readAllBytes();
       same(read(file, Tone.DARK).bits(), drawn(), Tone.DARK);
-      Picture picture = Pictures.head(new ByteArrayInputStream(file));
+      Picture picture = Drawn.picture(file);
       assertThat(picture.grid().orElseThrow().along()).isCloseTo(100 / 25.4, within(0.001));
     }
   }

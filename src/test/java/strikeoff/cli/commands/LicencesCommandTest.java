@@ -34,7 +34,7 @@ class LicencesCommandTest {
     List<BillOfMaterials.Component> components = BillOfMaterials.components();
     assertThat(components)
         .extracting(BillOfMaterials.Component::name)
-        .contains("drools-core", "jts-core", "picocli", "slf4j-nop", "snakeyaml")
+        .contains("drools-core", "jsvg", "jts-core", "picocli", "slf4j-nop", "snakeyaml")
         .doesNotContain("assertj-core", "jqwik")
         .isSorted();
     assertThat(components)
@@ -68,7 +68,7 @@ class LicencesCommandTest {
     assertThat(told("licences", "--texts"))
         .contains("\n== Apache-2.0\n", "http://www.apache.org/licenses/")
         .contains("\n== BSD-3-Clause\n", "Eclipse Foundation, Inc. and its licensors")
-        .contains("\n== MIT\n", "QOS.ch");
+        .contains("\n== MIT\n", "QOS.ch", "Copyright (c) 2021-2024");
   }
 
   @Test

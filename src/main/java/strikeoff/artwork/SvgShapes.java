@@ -1,0 +1,286 @@
+package strikeoff.artwork;
+
+import com.github.weisj.jsvg.renderer.output.Output;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Image;
+import java.awt.Paint;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.ImageObserver;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import strikeoff.document.GivenUp;
+
+/**
+ * Takes what a drawing draws as outlines in points of the film, instead of painting it: once for
+ * all bands, with a bound on how much there may be and an end whenever nobody waits any more.
+ */
+final class SvgShapes implements Output {
+
+  /** Corners of all outlines together: a tracing by machine of A2 has a third. */
+  private static final int MOST_CORNERS = 1_000_000;
+
+  /** Copies of copies, with nothing in them, are work as well. */
+  private static final int MOST_STEPS = 2_000_000;
+
+  private static final double HALF = 0.5;
+
+  /** In order of painting. */
+  private final List<Painted> all;
+
+  private final int[] steps;
+  private final int[] corners;
+  private AffineTransform transform;
+  private Stroke stroke;
+  private Color colour;
+  private Optional<Area> clip;
+  private float opacity;
+
+  /**
+   * An area of one tone.
+   *
+   * @param clip what it is cut by; empty if by nothing
+   */
+  record Painted(Shape outline, Rectangle2D around, Optional<Area> clip, Color colour) {}
+
+  /** The drawing has more than is taken in. */
+  static final class TooMuch extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private TooMuch() {
+      super("too much", null, false, false);
+    }
+  }
+
+  /**
+   * @param toPoints from the drawing's coordinates to the film's points
+   */
+  SvgShapes(AffineTransform toPoints) {
+    this.all = new ArrayList<>();
+    this.steps = new int[1];
+    this.corners = new int[1];
+    this.transform = new AffineTransform(toPoints);
+    this.stroke = new BasicStroke();
+    this.colour = Color.BLACK;
+    this.clip = Optional.empty();
+    this.opacity = 1;
+  }
+
+  private SvgShapes(SvgShapes parent) {
+    this.all = parent.all;
+    this.steps = parent.steps;
+    this.corners = parent.corners;
+    this.transform = new AffineTransform(parent.transform);
+    this.stroke = parent.stroke;
+    this.colour = parent.colour;
+    this.clip = parent.clip;
+    this.opacity = parent.opacity;
+  }
+
+  List<Painted> all() {
+    return all;
+  }
+
+  private void step() {
+    GivenUp.ifAsked();
+    if (++steps[0] > MOST_STEPS) {
+      throw new TooMuch();
+    }
+  }
+
+  @Override
+  public void fillShape(Shape shape) {
+    step();
+    if (opacity * colour.getAlpha() / 255 < HALF) {
+      return;
+    }
+    Path2D outline = new Path2D.Double(shape, transform);
+    count(outline);
+    Rectangle2D around = outline.getBounds2D();
+    // What is not a number, or beyond all numbers, is nowhere.
+    if (Double.isFinite(around.getWidth()) && Double.isFinite(around.getHeight())) {
+      all.add(new Painted(outline, around, clip, colour));
+    }
+  }
+
+  private void count(Shape outline) {
+    for (PathIterator at = outline.getPathIterator(null); !at.isDone(); at.next()) {
+      if (++corners[0] > MOST_CORNERS) {
+        throw new TooMuch();
+      }
+    }
+  }
+
+  @Override
+  public void drawShape(Shape shape) {
+    fillShape(stroke.createStrokedShape(shape));
+  }
+
+  @Override
+  public void applyClip(Shape shape) {
+    step();
+    count(shape);
+    Area area = new Area(transform.createTransformedShape(shape));
+    clip.ifPresent(area::intersect);
+    clip = Optional.of(area);
+  }
+
+  @Override
+  public void setPaint(Paint paint) {
+    // A film has no gradients: they were refused before.
+    colour = paint instanceof Color plain ? plain : Color.GRAY;
+  }
+
+  @Override
+  public void setPaint(Supplier<Paint> paint) {
+    setPaint(paint.get());
+  }
+
+  @Override
+  public void setStroke(Stroke next) {
+    stroke = next;
+  }
+
+  @Override
+  public Stroke stroke() {
+    return stroke;
+  }
+
+  @Override
+  public Output createChild() {
+    step();
+    return new SvgShapes(this);
+  }
+
+  @Override
+  public SafeState safeState() {
+    step();
+    SvgShapes before = new SvgShapes(this);
+    return () -> {
+      transform = before.transform;
+      stroke = before.stroke;
+      colour = before.colour;
+      clip = before.clip;
+      opacity = before.opacity;
+    };
+  }
+
+  @Override
+  public Rectangle2D clipBounds() {
+    double far = Float.MAX_VALUE / 4;
+    return clip.map(Area::getBounds2D).orElse(new Rectangle2D.Double(-far, -far, 2 * far, 2 * far));
+  }
+
+  @Override
+  public AffineTransform transform() {
+    return new AffineTransform(transform);
+  }
+
+  @Override
+  public void setTransform(AffineTransform next) {
+    transform = new AffineTransform(next);
+  }
+
+  @Override
+  public void applyTransform(AffineTransform more) {
+    step();
+    transform.concatenate(more);
+  }
+
+  @Override
+  public void rotate(double angle) {
+    transform.rotate(angle);
+  }
+
+  @Override
+  public void scale(double along, double across) {
+    transform.scale(along, across);
+  }
+
+  @Override
+  public void translate(double along, double across) {
+    transform.translate(along, across);
+  }
+
+  @Override
+  public float currentOpacity() {
+    return opacity;
+  }
+
+  @Override
+  public void applyOpacity(float more) {
+    opacity *= more;
+  }
+
+  @Override
+  public void drawImage(BufferedImage image) {
+    // Pictures were refused before.
+  }
+
+  @Override
+  public void drawImage(Image image, ImageObserver observer) {
+    // Pictures were refused before.
+  }
+
+  @Override
+  public void drawImage(Image image, AffineTransform at, ImageObserver observer) {
+    // Pictures were refused before.
+  }
+
+  @Override
+  public void dispose() {
+    // There is nothing to give back.
+  }
+
+  @Override
+  public void debugPaint(Consumer<Graphics2D> painter) {
+    // Nobody looks.
+  }
+
+  @Override
+  public RenderingHints renderingHints() {
+    return null;
+  }
+
+  @Override
+  public Object renderingHint(RenderingHints.Key key) {
+    return null;
+  }
+
+  @Override
+  public void setRenderingHint(RenderingHints.Key key, Object value) {
+    // Edges of a film are never smoothed.
+  }
+
+  @Override
+  public Optional<Float> contextFontSize() {
+    return Optional.empty();
+  }
+
+  @Override
+  public boolean supportsFilters() {
+    return false;
+  }
+
+  @Override
+  public boolean supportsColors() {
+    return true;
+  }
+
+  @Override
+  public boolean isSoftClippingEnabled() {
+    return false;
+  }
+}
