@@ -38,11 +38,15 @@ public final class Image {
           + "/java.desktop/conf/**,regex:/java\\.desktop/lib/(?!libawt(_headless)?\\.).*";
 
   /**
-   * The engine asks java.desktop for one listener. Its windows, printers and sounds go, and the XSL
-   * of java.xml; what reads and writes pictures stays.
+   * The engine asks java.desktop for one listener, films for its pictures. Its windows, printers and
+   * sounds go, and XSL and schemas of java.xml; what reads and draws pictures stays. Nobody is spoken
+   * to over TLS.
    */
   private static final List<String> PACKAGES_LEFT_OUT =
       List.of(
+          "java.base/sun/security/ssl",
+          "java.base/sun/security/tools/keytool",
+          "java.desktop/javax/print",
           "java.desktop/com/sun/java/swing",
           "java.desktop/com/sun/media/sound",
           "java.desktop/com/sun/swing",
@@ -54,7 +58,18 @@ public final class Image {
           "java.desktop/sun/swing",
           "java.xml/com/sun/org/apache/bcel",
           "java.xml/com/sun/org/apache/xalan",
+          "java.xml/com/sun/org/apache/xerces/internal/impl/dv/xs",
+          "java.xml/com/sun/org/apache/xerces/internal/impl/xs",
+          "java.xml/com/sun/org/apache/xml/internal/dtm",
+          "java.xml/com/sun/org/apache/xml/internal/res",
+          "java.xml/com/sun/org/apache/xml/internal/serializer",
           "java.xml/com/sun/org/apache/xpath");
+
+  /** What the library for drawings names, and never calls. */
+  private static final Set<String> CLASSES_KEPT =
+      Set.of(
+          "java.desktop/javax/swing/JComponent.class",
+          "java.desktop/javax/swing/TransferHandler$HasGetTransferHandler.class");
 
   private final Path project;
   private final Path target;
@@ -140,7 +155,8 @@ public final class Image {
       Set<Path> kept = new HashSet<>();
       try (Stream<Path> files = Files.walk(modules.resolve(name))) {
         for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
-          if (!kept.add(file.getParent())) {
+          boolean named = CLASSES_KEPT.contains(modules.relativize(file).toString());
+          if (!named && !kept.add(file.getParent())) {
             all.add("/" + modules.relativize(file));
           }
         }

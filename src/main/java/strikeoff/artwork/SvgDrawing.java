@@ -42,7 +42,7 @@ final class SvgDrawing implements Picture {
 
   private static final int USES_IN_USES = 15;
   private static final int DEEPEST = 200;
-  private static final int MOST_PATHS = 200_000;
+  private static final int MOST_PATHS = 50_000;
 
   /** Held, or the JDK forgets that it is to be silent: what goes wrong is told in a sentence. */
   private static final Logger LIBRARY = Logger.getLogger("com.github.weisj.jsvg");

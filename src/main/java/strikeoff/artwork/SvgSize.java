@@ -106,8 +106,7 @@ record SvgSize(Optional<double[]> mm, double[] box) {
     }
     return Optional.of(
         new Length(
-            Double.parseDouble(matcher.group(1)),
-            matcher.group(2).toLowerCase(Locale.ROOT)));
+            Double.parseDouble(matcher.group(1)), matcher.group(2).toLowerCase(Locale.ROOT)));
   }
 
   private static double[] box(String text) throws UnreadablePicture {
