@@ -58,10 +58,14 @@ public final class Image {
           "java.desktop/sun/swing",
           "java.xml/com/sun/org/apache/bcel",
           "java.xml/com/sun/org/apache/xalan",
+          "java.xml/com/sun/org/apache/xerces/internal/dom",
           "java.xml/com/sun/org/apache/xerces/internal/impl/dv/xs",
+          "java.xml/com/sun/org/apache/xerces/internal/impl/xpath",
           "java.xml/com/sun/org/apache/xerces/internal/impl/xs",
+          "java.xml/com/sun/org/apache/xerces/internal/jaxp/validation",
           "java.xml/com/sun/org/apache/xml/internal/dtm",
           "java.xml/com/sun/org/apache/xml/internal/res",
+          "java.xml/com/sun/org/apache/xml/internal/serialize",
           "java.xml/com/sun/org/apache/xml/internal/serializer",
           "java.xml/com/sun/org/apache/xpath");
 

@@ -33,7 +33,7 @@ final class SvgShapes implements Output {
   private static final int MOST_CORNERS = 1_000_000;
 
   /** Copies of copies, with nothing in them, are work as well. */
-  private static final int MOST_STEPS = 500_000;
+  private static final int MOST_STEPS = 200_000;
 
   private static final double HALF = 0.5;
 
