@@ -16,7 +16,7 @@ import strikeoff.units.Length;
  * Images of one arrangement that reach into the strip along an edge of the cloth that holds no
  * needed image, or past the edge. One fact for an arrangement and an edge, however many placements.
  *
- * @param placements those that reach into the strip, as people call them
+ * @param copies those that reach into the strip
  * @param count how many they are
  * @param beyond how far the furthest reaches past the edge; zero if none does
  * @param intoSelvedge how far into the selvedge, counted from its inner side; zero if not
@@ -31,7 +31,7 @@ import strikeoff.units.Length;
 public record EdgeReach(
     String arrangement,
     ClothEdge edge,
-    String placements,
+    Copies copies,
     int count,
     Length beyond,
     Length intoSelvedge,
@@ -131,7 +131,7 @@ public record EdgeReach(
           new EdgeReach(
               arranged.getKey(),
               strip.edge,
-              Numbering.places(inside),
+              Copies.of(inside),
               inside.size(),
               above(-nearest),
               above(strip.selvedge.mm() - nearest),

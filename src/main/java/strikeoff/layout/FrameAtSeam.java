@@ -20,7 +20,7 @@ import strikeoff.units.Length;
  * ridge. Images that run across it are a {@link SeamCrossing}.
  *
  * @param padded true if the ridge is levelled
- * @param which placements whose frames lie on the ridge, as people call them
+ * @param copies placements whose frames lie on the ridge
  * @param onRidge how far the furthest frame reaches on to the ridge or past it: as much further off
  *     it would lie beside it; below zero if all lie off it
  * @param move what takes them off it; empty if nothing does, or if nothing has to
@@ -30,7 +30,7 @@ public record FrameAtSeam(
     Length at,
     boolean padded,
     String arrangement,
-    String which,
+    Copies copies,
     Length onRidge,
     Optional<SeamMove> move,
     List<String> marks,
@@ -65,7 +65,7 @@ public record FrameAtSeam(
                   seam.at(),
                   seam.padded(),
                   arranged.getKey(),
-                  Numbering.places(on),
+                  Copies.of(on),
                   new Length(furthest),
                   on.isEmpty() || seam.padded()
                       ? Optional.empty()

@@ -19,7 +19,7 @@ import strikeoff.units.Length;
  * Images of one arrangement that end within a seam's allowance without crossing the seam: they lie
  * half on what is turned in, or on the ridge beside the seam.
  *
- * @param placements those images' placements, as people call them
+ * @param copies those images' placements
  * @param into how far the furthest reaches into the allowance
  * @param allowance of the seam on each side
  * @param closesRound true if the arrangement is a border round a tube, which closes where it lies:
@@ -32,7 +32,7 @@ public record SeamAllowanceReach(
     Length at,
     Length allowance,
     String arrangement,
-    String placements,
+    Copies copies,
     int count,
     Length into,
     boolean closesRound,
@@ -68,7 +68,7 @@ public record SeamAllowanceReach(
                   seam.at(),
                   seam.allowance(),
                   arranged.getKey(),
-                  Numbering.places(inside),
+                  Copies.of(inside),
                   inside.size(),
                   new Length(deepest),
                   layout.tube().closed()

@@ -22,7 +22,7 @@ import strikeoff.units.Length;
  * @param sewnBefore true if it is sewn before the print day
  * @param crossing ids of the placements with an image across it, rising
  * @param names of the same
- * @param which the same as people call them together
+ * @param copies the same as people call them together
  * @param move what takes them off all seams; empty if nothing does, or if the ridge is padded
  */
 public record SeamCrossing(
@@ -33,7 +33,7 @@ public record SeamCrossing(
     String arrangement,
     List<Integer> crossing,
     List<String> names,
-    String which,
+    Copies copies,
     Optional<SeamMove> move,
     PlanPath path,
     PlanPath seamPath)
@@ -60,7 +60,7 @@ public record SeamCrossing(
                   arranged.getKey(),
                   across.stream().map(Placement::id).toList(),
                   across.stream().map(Placement::name).toList(),
-                  Numbering.places(across),
+                  Copies.of(across),
                   seam.padded()
                       ? Optional.empty()
                       : SeamMove.of(plan, layout, arranged.getKey(), true),

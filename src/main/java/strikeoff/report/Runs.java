@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import strikeoff.document.GivenUp;
 import strikeoff.layout.Layout;
-import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
+import strikeoff.speech.Numbering;
 
 /** Says many placements in few words. */
 final class Runs {

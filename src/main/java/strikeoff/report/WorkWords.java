@@ -11,8 +11,8 @@ import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Reached;
 import strikeoff.day.Task;
-import strikeoff.layout.Numbering;
 import strikeoff.speech.DaySpeech;
+import strikeoff.speech.Numbering;
 import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 

@@ -53,7 +53,7 @@ final class AfterTreatment {
                 fix,
                 course.first(fix, step, Course::rinses).isPresent(),
                 course.first(fix, step, Course::washesOff).isPresent(),
-                Group.places(printed),
+                Group.copies(printed),
                 Group.names(printed),
                 List.of(new Related(Tie.FIXED, course.path(fix))),
                 course.path(step)));

@@ -96,7 +96,7 @@ final class AnchorOrder {
         key.anchored(),
         key.arrangement(),
         early.isEmpty() ? 0 : prints.size(),
-        Group.places(prints),
+        Group.copies(prints),
         baseName,
         course.name(key.step()),
         key.step(),

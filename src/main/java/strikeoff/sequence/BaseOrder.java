@@ -3,7 +3,7 @@ package strikeoff.sequence;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 
 /**
  * Placements that a step prints first, and when there is a print of what they are set from, or of
@@ -12,7 +12,7 @@ import strikeoff.evidence.Evidence;
  * @param anchored true if they are set from it, false if the plan says that they go over it
  * @param arrangement whose placements they are
  * @param early how many of them are printed before there is any
- * @param places those of its placements, in short: {@code shells 1–6}; all of them if none is early
+ * @param copies those of its placements; all of them if none is early
  * @param base the arrangement they are set from, or go over
  * @param step the step that prints them
  * @param number its number
@@ -25,7 +25,7 @@ public record BaseOrder(
     boolean anchored,
     String arrangement,
     int early,
-    String places,
+    Copies copies,
     String base,
     String step,
     int number,
@@ -35,7 +35,7 @@ public record BaseOrder(
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public BaseOrder {
     inOrder = List.copyOf(inOrder);

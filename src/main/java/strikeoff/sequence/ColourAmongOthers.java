@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
 import strikeoff.units.Ratio;
@@ -31,7 +31,7 @@ import strikeoff.units.Share;
  * @param would what would be seen in its place
  * @param afterwards whether it would be seen if it was printed after the others, which it can be
  * @param meant whether it lies under them because the plan says that they go over it
- * @param places the placements concerned, in short
+ * @param copies the placements concerned
  * @param path of the paste's colour
  */
 public record ColourAmongOthers(
@@ -52,11 +52,11 @@ public record ColourAmongOthers(
     Instead would,
     boolean afterwards,
     boolean meant,
-    String places,
+    Copies copies,
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   /**
    * What would be seen in the place of a colour that is not.

@@ -7,7 +7,7 @@ import java.util.Optional;
 import strikeoff.day.Impression;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Evidence.Related;
-import strikeoff.layout.Numbering;
+import strikeoff.layout.Copies;
 import strikeoff.units.Length;
 import strikeoff.units.Ratio;
 
@@ -58,7 +58,7 @@ final class ColourOrder {
             Ratio.toTenth(most),
             order.pastes(),
             order.better(),
-            Numbering.places(order.placements()),
+            Copies.of(order.placements()),
             order.names(),
             List.of(new Related(paste(light), order.cause(light, course))),
             order.cause(dark, course)));
@@ -90,7 +90,7 @@ final class ColourOrder {
                 overlap(key, opaque(after)),
                 key.footprint().separation().detail(),
                 order.better(),
-                Numbering.places(order.placements()),
+                Copies.of(order.placements()),
                 order.names(),
                 after.stream()
                     .map(p -> new Related(paste(p), order.cause(p, course)))

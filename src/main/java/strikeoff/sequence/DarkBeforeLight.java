@@ -2,7 +2,7 @@ package strikeoff.sequence;
 
 import java.util.List;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 import strikeoff.units.Ratio;
 
 /**
@@ -17,7 +17,7 @@ import strikeoff.units.Ratio;
  * @param step how much darker the first one is, in L*
  * @param printed pastes of the design in the order they are printed
  * @param better the same, light before dark
- * @param places the placements concerned, in short: {@code herons 1–6}
+ * @param copies the placements concerned
  * @param path of what sets the order: the design's list, or the print step that leaves it
  */
 public record DarkBeforeLight(
@@ -29,11 +29,11 @@ public record DarkBeforeLight(
     Ratio step,
     List<String> printed,
     List<String> better,
-    String places,
+    Copies copies,
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public DarkBeforeLight {
     printed = List.copyOf(printed);

@@ -2,7 +2,7 @@ package strikeoff.sequence;
 
 import java.util.List;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 import strikeoff.units.Area;
 
 /**
@@ -11,7 +11,7 @@ import strikeoff.units.Area;
  * @param step the step that prints the dye
  * @param dyes names of its pastes that are concerned
  * @param paints names of the paints under them
- * @param places the placements concerned, in short: {@code herons 1–6}
+ * @param copies the placements concerned
  * @param most area that they can share
  * @param certain true if they surely share some, false if they may miss each other inside their
  *     image rectangles
@@ -20,13 +20,13 @@ public record DyeOverPaint(
     String step,
     List<String> dyes,
     List<String> paints,
-    String places,
+    Copies copies,
     Area most,
     boolean certain,
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public DyeOverPaint {
     dyes = List.copyOf(dyes);

@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import strikeoff.day.Impression;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
-import strikeoff.layout.Numbering;
+import strikeoff.layout.Copies;
 import strikeoff.layout.Placement;
 import strikeoff.units.Area;
 
@@ -64,9 +64,9 @@ final class Group {
     return placements.stream().map(Placement::name).toList();
   }
 
-  /** In short. */
-  String places() {
-    return Numbering.places(placements) + (whole ? "" : " and perhaps more");
+  Copies copies() {
+    Copies copies = Copies.of(placements);
+    return whole ? copies : copies.andMore();
   }
 
   boolean certain() {
@@ -92,8 +92,8 @@ final class Group {
     return related;
   }
 
-  static String places(List<Impression> impressions) {
-    return Numbering.places(impressions.stream().map(i -> i.footprint().placement()).toList());
+  static Copies copies(List<Impression> impressions) {
+    return Copies.of(impressions.stream().map(i -> i.footprint().placement()).toList());
   }
 
   static List<String> names(List<Impression> impressions) {

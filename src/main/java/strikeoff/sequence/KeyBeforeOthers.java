@@ -3,7 +3,7 @@ package strikeoff.sequence;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 import strikeoff.units.Length;
 
 /**
@@ -15,7 +15,7 @@ import strikeoff.units.Length;
  * @param overlap how far they are cut to lie over it, where the plan says so
  * @param finest its finest line, where the plan says so
  * @param better pastes of the design in an order that ends with the key
- * @param places the placements concerned, in short: {@code herons 1–6}
+ * @param copies the placements concerned
  * @param path of what sets the order: the design's list, or the print step that leaves it
  */
 public record KeyBeforeOthers(
@@ -26,11 +26,11 @@ public record KeyBeforeOthers(
     Optional<Length> overlap,
     Optional<Length> finest,
     List<String> better,
-    String places,
+    Copies copies,
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public KeyBeforeOthers {
     after = List.copyOf(after);

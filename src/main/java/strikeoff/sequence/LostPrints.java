@@ -14,8 +14,8 @@ import strikeoff.colour.Meeting;
 import strikeoff.colour.Meetings;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence.Related;
+import strikeoff.layout.Copies;
 import strikeoff.layout.Footprint;
-import strikeoff.layout.Numbering;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Paste;
 import strikeoff.units.Ratio;
@@ -64,7 +64,7 @@ final class LostPrints {
         told.missed(),
         told.share(),
         told.seenBeside(),
-        told.places(),
+        told.copies(),
         told.marks(),
         told.related(),
         told.path());
@@ -104,7 +104,7 @@ final class LostPrints {
         instead(paste, meetings),
         !meant && others.values().stream().noneMatch(o -> meetings.over(paste, o).isLost()),
         meant,
-        Numbering.places(placements),
+        Copies.of(placements),
         placements.stream().map(Placement::name).toList(),
         related,
         colour(paste));

@@ -3,7 +3,7 @@ package strikeoff.sequence;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 
 /**
  * A seam that is not sewn before the print day, and what the run prints across it.
@@ -12,7 +12,7 @@ import strikeoff.evidence.Evidence;
  * @param filmsBefore true if something is printed before, which is to be dry when it is sewn
  * @param padded true if its ridge is levelled
  * @param first number of the first step that prints across it; 0 if none does
- * @param places what is printed across it, in short: {@code herons 1–6}
+ * @param copies what is printed across it
  */
 public record OpenSeam(
     String seam,
@@ -20,11 +20,11 @@ public record OpenSeam(
     boolean filmsBefore,
     boolean padded,
     int first,
-    String places,
+    Copies copies,
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public OpenSeam {
     marks = List.copyOf(marks);

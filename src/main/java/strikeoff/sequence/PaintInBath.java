@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 
 /**
  * The first soak, rinse or wash that reaches paint.
@@ -12,7 +12,7 @@ import strikeoff.evidence.Evidence;
  * @param step that step
  * @param heats how many heat-sets come between the print and it
  * @param paints their names
- * @param places the placements that hold them, in short: {@code herons 1–6}
+ * @param copies the placements that hold them
  * @param heatSet the step that sets them afterwards; empty if none does
  * @param looseDye the step that printed dye before the paint which nothing has washed off by then;
  *     heat before that is done would bake the dye where the paint locks it in
@@ -24,7 +24,7 @@ public record PaintInBath(
     String step,
     int heats,
     List<String> paints,
-    String places,
+    Copies copies,
     Optional<String> heatSet,
     Optional<String> looseDye,
     String lastWater,
@@ -32,7 +32,7 @@ public record PaintInBath(
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public PaintInBath {
     paints = List.copyOf(paints);

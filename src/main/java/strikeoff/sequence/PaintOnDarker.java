@@ -2,7 +2,7 @@ package strikeoff.sequence;
 
 import java.util.List;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 import strikeoff.plan.Colour;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
@@ -20,7 +20,7 @@ import strikeoff.units.Share;
  * @param missed CIEDE2000 between {@code look} and the colour as named
  * @param share of what it prints that lies on them, where that is most
  * @param seenBeside whether it is seen on the bare ground, where none of them lies
- * @param places the placements concerned, in short
+ * @param copies the placements concerned
  * @param path of the paste's colour
  */
 public record PaintOnDarker(
@@ -35,11 +35,11 @@ public record PaintOnDarker(
     Ratio missed,
     Share share,
     boolean seenBeside,
-    String places,
+    Copies copies,
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public PaintOnDarker {
     others = List.copyOf(others);

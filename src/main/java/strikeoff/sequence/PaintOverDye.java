@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 import strikeoff.units.Area;
 
 /**
@@ -13,7 +13,7 @@ import strikeoff.units.Area;
  * @param step the step that prints the paint
  * @param paints names of its pastes that are concerned
  * @param dyes names of the pastes under them
- * @param places the placements concerned, in short: {@code herons 1–6}
+ * @param copies the placements concerned
  * @param most area that they can share
  * @param certain true if they surely share some, false if they may miss each other inside their
  *     image rectangles
@@ -25,7 +25,7 @@ public record PaintOverDye(
     String step,
     List<String> paints,
     List<String> dyes,
-    String places,
+    Copies copies,
     Area most,
     boolean certain,
     String dyeStep,
@@ -34,7 +34,7 @@ public record PaintOverDye(
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public PaintOverDye {
     paints = List.copyOf(paints);

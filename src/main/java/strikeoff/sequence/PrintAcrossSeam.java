@@ -10,7 +10,7 @@ import strikeoff.evidence.Evidence;
  * Placements across a seam that is sewn in the run, which a step prints.
  *
  * @param arrangement whose placements they are
- * @param numbers of those across it, in short
+ * @param across numbers of those across it
  * @param step the step that prints them
  * @param stepNumber its number
  * @param sewing the step that sews the seam
@@ -18,14 +18,13 @@ import strikeoff.evidence.Evidence;
  * @param filmsBefore true if something is printed before that step, which is to be dry when it is
  *     sewn
  * @param padded true if its ridge is levelled
- * @param rest the same numbers, one by one, if the step can be parted by writing them; else empty
+ * @param rest numbers that the step can go on to print; empty if all cross it
  * @param again what the step prints across it, as a step of its own; empty if {@code rest} is
- * @param others numbers that the step can go on to print, in short; {@code none} if all cross it
  */
 public record PrintAcrossSeam(
     String seam,
     String arrangement,
-    String numbers,
+    List<Integer> across,
     String step,
     int stepNumber,
     String sewing,
@@ -34,16 +33,13 @@ public record PrintAcrossSeam(
     boolean padded,
     List<Integer> rest,
     Optional<String> again,
-    String others,
     List<String> marks,
     List<Related> related,
     PlanPath path)
     implements Evidence {
 
-  /** In place of numbers, where all placements cross the seam. */
-  public static final String NONE = "none";
-
   public PrintAcrossSeam {
+    across = List.copyOf(across);
     rest = List.copyOf(rest);
     marks = List.copyOf(marks);
     related = List.copyOf(related);
@@ -60,7 +56,7 @@ public record PrintAcrossSeam(
    */
   public List<List<Edit>> edits() {
     PlanPath sew = path.parent().item(sewingNumber - 1);
-    if (!others.equals(NONE)) {
+    if (!rest.isEmpty()) {
       return again
           .map(
               step ->

@@ -2,7 +2,7 @@ package strikeoff.sequence;
 
 import java.util.List;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.layout.Copies;
 import strikeoff.plan.Medium;
 
 /**
@@ -13,7 +13,7 @@ import strikeoff.plan.Medium;
  * @param fixStep its number
  * @param rinsed true if a rinse or a wash came between
  * @param washed true if a wash came between
- * @param places what the step prints, in short: {@code herons 1–6}
+ * @param copies what the step prints
  */
 public record PrintAfterFix(
     String step,
@@ -22,11 +22,11 @@ public record PrintAfterFix(
     int fixStep,
     boolean rinsed,
     boolean washed,
-    String places,
+    Copies copies,
     List<String> marks,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements AtCopies {
 
   public PrintAfterFix {
     marks = List.copyOf(marks);

@@ -13,7 +13,6 @@ import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
 import strikeoff.layout.Layout;
-import strikeoff.layout.Numbering;
 import strikeoff.layout.SeamCrossing;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Seam;
@@ -81,7 +80,7 @@ final class SeamOrder {
                   new PrintAcrossSeam(
                       seam.name(),
                       arrangement,
-                      Numbering.brief(numbers(prints)),
+                      List.copyOf(numbers(prints)),
                       course.name(step),
                       step,
                       course.name(sewing),
@@ -92,9 +91,6 @@ final class SeamOrder {
                       others.containsKey(arrangement)
                           ? again(step, arrangement, numbers(prints))
                           : Optional.empty(),
-                      others.containsKey(arrangement)
-                          ? Numbering.brief(others.get(arrangement))
-                          : PrintAcrossSeam.NONE,
                       Group.names(prints),
                       List.of(
                           new Related(Tie.SEAM, seam.path()),
@@ -145,7 +141,7 @@ final class SeamOrder {
         filmsBefore(first),
         seam.padded(),
         first,
-        Group.places(prints),
+        Group.copies(prints),
         Group.names(prints),
         prints.stream()
             .map(Impression::step)

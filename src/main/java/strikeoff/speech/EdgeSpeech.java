@@ -26,6 +26,11 @@ public final class EdgeSpeech {
     return over.edges().size() > 1 ? "near and far edge" : text(over.edges().get(0));
   }
 
+  /** What reaches into the strip along an edge. */
+  public static String placements(EdgeReach reach) {
+    return Numbering.places(reach.copies());
+  }
+
   /** What to change, as an instruction without a full stop. */
   public static String mending(EdgeReach reach, Measures units) {
     if (reach.room().mm() >= reach.into().mm() - Length.TOLERANCE) {

@@ -8,7 +8,6 @@ import strikeoff.layout.Anchoring;
 import strikeoff.layout.FillFit;
 import strikeoff.layout.FillRound;
 import strikeoff.layout.NeighbourGap;
-import strikeoff.layout.Numbering;
 import strikeoff.layout.Overlap;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;

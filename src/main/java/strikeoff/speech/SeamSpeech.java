@@ -15,6 +15,21 @@ public final class SeamSpeech {
 
   private SeamSpeech() {}
 
+  /** What runs across it. */
+  public static String which(SeamCrossing crossing) {
+    return Numbering.places(crossing.copies());
+  }
+
+  /** What is laid on its ridge. */
+  public static String which(FrameAtSeam frame) {
+    return Numbering.places(frame.copies());
+  }
+
+  /** What reaches into its allowance. */
+  public static String placements(SeamAllowanceReach reach) {
+    return Numbering.places(reach.copies());
+  }
+
   /** What to write for the mirrored arrangement so that nothing misfits. */
   public static String mend(MirroredPanels panels, Measures units) {
     MirroredPanels.Mend mend = panels.mend();
@@ -57,7 +72,7 @@ public final class SeamSpeech {
 
   /** The placements as people call them, and that they lie. */
   public static String whichText(SeamCrossing crossing) {
-    return crossing.which() + (crossing.crossing().size() == 1 ? " lies" : " lie");
+    return which(crossing) + (crossing.crossing().size() == 1 ? " lies" : " lie");
   }
 
   /** As an instruction goes on: {@code by 3 cm towards the end (`start: 38 cm`)}. */

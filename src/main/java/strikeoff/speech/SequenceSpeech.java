@@ -3,9 +3,9 @@ package strikeoff.speech;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import strikeoff.layout.Numbering;
 import strikeoff.plan.Medium;
 import strikeoff.sequence.Adjoining;
+import strikeoff.sequence.AtCopies;
 import strikeoff.sequence.BaseOrder;
 import strikeoff.sequence.ColourAmongOthers;
 import strikeoff.sequence.DarkBeforeLight;
@@ -30,6 +30,11 @@ public final class SequenceSpeech {
   private static final String NO_STEP = "no step";
 
   private SequenceSpeech() {}
+
+  /** The placements concerned, as {@code herons 1–6}. */
+  public static String places(AtCopies fact) {
+    return Numbering.places(fact.copies());
+  }
 
   /** What would be seen in the place of a colour that is not; empty if nothing would. */
   public static String instead(ColourAmongOthers colour) {
@@ -243,9 +248,19 @@ public final class SequenceSpeech {
     return laid(width.railed());
   }
 
+  /** What lies across it. */
+  public static String numbers(PrintAcrossSeam seam) {
+    return Numbering.brief(seam.across());
+  }
+
+  /** What of it lies elsewhere, and can be printed before. */
+  public static String others(PrintAcrossSeam seam) {
+    return seam.rest().isEmpty() ? "none" : Numbering.brief(seam.rest());
+  }
+
   /** What to change, as an instruction without a full stop. */
   public static String mending(PrintAcrossSeam seam) {
-    return seam.others().equals(PrintAcrossSeam.NONE)
+    return seam.rest().isEmpty()
         ? "Sew "
             + seam.seam()
             + " before "
@@ -254,11 +269,11 @@ public final class SequenceSpeech {
         : "Let "
             + seam.step()
             + " print only "
-            + seam.others()
+            + others(seam)
             + " of "
             + seam.arrangement()
             + ", and print "
-            + seam.numbers()
+            + numbers(seam)
             + " after "
             + seam.sewing();
   }

@@ -126,10 +126,10 @@ class LayoutFactsTest {
     assertThat(end.edge()).isEqualTo(ClothEdge.END);
     assertThat(end.beyond().cm()).isCloseTo(5, within(EXACT));
     assertThat(end.into().cm()).isCloseTo(10, within(EXACT));
-    assertThat(end.placements()).isEqualTo("leaves 6");
+    assertThat(EdgeSpeech.placements(end)).isEqualTo("leaves 6");
     // all lie 2 cm from the near edge: clear of the selvedge of 1, 3 cm into 1 + 4
     EdgeReach near = facts(layout, EdgeReach.class).get(1);
-    assertThat(near.placements()).isEqualTo("leaves 1–6");
+    assertThat(EdgeSpeech.placements(near)).isEqualTo("leaves 1–6");
     assertThat(near.intoSelvedge().mm()).isZero();
     assertThat(near.into().cm()).isCloseTo(3, within(EXACT));
     assertThat(facts(layout, EdgeReach.class)).hasSize(2);
@@ -404,7 +404,7 @@ class LayoutFactsTest {
     assertThat(reach.into().cm()).isCloseTo(0.5, within(EXACT));
     assertThat(SeamSpeech.mending(reach, Measures.METRIC))
         .startsWith("Move row by 5 mm towards the start (`start: 18.5 cm`)");
-    assertThat(reach.placements()).isEqualTo("row 3");
+    assertThat(SeamSpeech.placements(reach)).isEqualTo("row 3");
   }
 
   @Test

@@ -34,7 +34,7 @@ class ColourOrderTest {
     assertThat(fact.dark()).isEqualTo("ink");
     assertThat(fact.light()).isEqualTo("sand");
     assertThat(fact.better()).containsExactly("sand", "rust", "ink");
-    assertThat(fact.places()).isEqualTo("shells 1, 2");
+    assertThat(SequenceSpeech.places(fact)).isEqualTo("shells 1, 2");
     assertThat(fact.step().value()).isBetween(50.0, 60.0);
   }
 

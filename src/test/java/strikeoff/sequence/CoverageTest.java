@@ -85,7 +85,7 @@ class CoverageTest {
   @Test
   void whatIsSetFromAnotherPlacementComesAfterIt() {
     BaseOrder fact = leaves().run().print("veins").print("leaves").fact(BaseOrder.class);
-    assertThat(fact.places()).isEqualTo("veins 1–4");
+    assertThat(SequenceSpeech.places(fact)).isEqualTo("veins 1–4");
     assertThat(fact.early()).isEqualTo(4);
     assertThat(fact.base()).isEqualTo("leaves");
     assertThat(fact.step()).isEqualTo("step 1 (print veins)");

@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import strikeoff.speech.SequenceSpeech;
 
 class MediaPassesTest {
 
@@ -22,7 +23,7 @@ class MediaPassesTest {
     PaintOverDye fact =
         leavesAndDots().run().print("leaves").print("dots").soak().fact(PaintOverDye.class);
     assertThat(fact.path().text()).isEqualTo("run[1]");
-    assertThat(fact.places()).isEqualTo("dots 1");
+    assertThat(SequenceSpeech.places(fact)).isEqualTo("dots 1");
     assertThat(fact.paints()).containsExactly("white");
     assertThat(fact.dyes()).containsExactly("green");
     assertThat(fact.fix()).contains("step 3 (fix by soak)");
@@ -76,7 +77,7 @@ class MediaPassesTest {
     DyeOverPaint fact =
         leavesAndDots().run().print("dots").heatSet().print("leaves").fact(DyeOverPaint.class);
     assertThat(fact.path().text()).isEqualTo("run[2]");
-    assertThat(fact.places()).isEqualTo("leaves 1");
+    assertThat(SequenceSpeech.places(fact)).isEqualTo("leaves 1");
     assertThat(fact.dyes()).containsExactly("green");
   }
 
@@ -93,7 +94,7 @@ class MediaPassesTest {
             .heatSet()
             .fact(PaintInBath.class);
     assertThat(fact.step()).isEqualTo("step 3 (fix by soak)");
-    assertThat(fact.places()).isEqualTo("dots 1, 2");
+    assertThat(SequenceSpeech.places(fact)).isEqualTo("dots 1, 2");
     assertThat(fact.heats()).isZero();
     assertThat(fact.heatSet()).contains("step 6 (heat-set with iron)");
   }
@@ -162,7 +163,7 @@ class MediaPassesTest {
     double[] pile = new double[1100];
     Sketch sketch = leavesAndDots().at("leaves", "leaf", pile).at("dots", "dot", pile);
     PaintOverDye fact = sketch.run().print("leaves").print("dots").fact(PaintOverDye.class);
-    assertThat(fact.places()).startsWith("dots 1–").endsWith(" and perhaps more");
+    assertThat(SequenceSpeech.places(fact)).startsWith("dots 1–").endsWith(" and perhaps more");
   }
 
   /** Whether white surely meets green where each prints a tenth of one motif. */
@@ -250,6 +251,6 @@ class MediaPassesTest {
     double[] pile = new double[1100];
     Sketch sketch = leavesAndDots().at("leaves", "leaf", pile).at("dots", "dot", pile);
     DyeOverPaint fact = sketch.run().print("dots").print("leaves").fact(DyeOverPaint.class);
-    assertThat(fact.places()).startsWith("leaves 1–").endsWith(" and perhaps more");
+    assertThat(SequenceSpeech.places(fact)).startsWith("leaves 1–").endsWith(" and perhaps more");
   }
 }

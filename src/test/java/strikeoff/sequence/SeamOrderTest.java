@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import strikeoff.speech.SequenceSpeech;
 
 class SeamOrderTest {
 
@@ -19,9 +20,9 @@ class SeamOrderTest {
   void aPlacementAcrossASeamWaitsForIt() {
     PrintAcrossSeam fact = leaves().run().print("leaves").sew("centre").fact(PrintAcrossSeam.class);
     assertThat(fact.path().text()).isEqualTo("run[0]");
-    assertThat(fact.numbers()).isEqualTo("3");
+    assertThat(SequenceSpeech.numbers(fact)).isEqualTo("3");
     assertThat(fact.stepsBefore()).isEqualTo(1);
-    assertThat(fact.others()).isEqualTo("1, 2, 4");
+    assertThat(fact.rest()).containsExactly(1, 2, 4);
     assertThat(fact.sewing()).isEqualTo("step 2 (sew centre)");
     assertThat(fact.marks()).containsExactly("leaves 3");
   }
@@ -49,7 +50,7 @@ class SeamOrderTest {
     PrintDay day = leaves().run().print("leaves");
     assertThat(day.facts(PrintAcrossSeam.class)).isEmpty();
     assertThat(day.fact(OpenSeam.class).path().text()).isEqualTo("seams.centre");
-    assertThat(day.fact(OpenSeam.class).places()).isEqualTo("leaves 3");
+    assertThat(SequenceSpeech.places(day.fact(OpenSeam.class))).isEqualTo("leaves 3");
     assertThat(day.fact(OpenSeam.class).sewings()).isZero();
   }
 

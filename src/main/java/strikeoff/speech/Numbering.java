@@ -1,11 +1,10 @@
-package strikeoff.layout;
+package strikeoff.speech;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
+import strikeoff.layout.Copies;
 
 /** Says many placements in few words: {@code herons 1–4, 6; shells 2}. */
 public final class Numbering {
@@ -15,16 +14,10 @@ public final class Numbering {
   private Numbering() {}
 
   /** Placements by arrangement, in the order that the arrangements come. */
-  public static String places(Collection<Placement> placements) {
-    Map<String, TreeSet<Integer>> numbers = new LinkedHashMap<>();
-    for (Placement placement : placements) {
-      numbers
-          .computeIfAbsent(placement.arrangement(), name -> new TreeSet<>())
-          .add(placement.number());
-    }
+  public static String places(Copies copies) {
     List<String> words = new ArrayList<>();
-    numbers.forEach((name, own) -> words.add(name + " " + brief(own)));
-    return String.join("; ", words);
+    copies.numbers().forEach((name, own) -> words.add(name + " " + brief(own)));
+    return String.join("; ", words) + (copies.more() ? " and perhaps more" : "");
   }
 
   /** Numbers sorted, each once; what has more than six runs ends in "and more". */

@@ -1,4 +1,4 @@
-package strikeoff.layout;
+package strikeoff.speech;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
