@@ -2,6 +2,7 @@ package strikeoff.artwork;
 
 import java.util.Optional;
 import strikeoff.artwork.Strokes.Ended;
+import strikeoff.plan.Artwork;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.units.Length;
 
@@ -36,7 +37,7 @@ final class Widths {
   private static final double STEEPEST = 1.2;
 
   /** Strokes that are wider are no lines, in mm. */
-  static final double WIDEST = 4;
+  static final double WIDEST = Artwork.WIDEST_FINE.mm();
 
   private static final double BIN = 0.005;
 

@@ -1,6 +1,7 @@
 package strikeoff.evidence;
 
 import java.util.List;
+import java.util.Map;
 import strikeoff.document.PlanPath;
 
 /**
@@ -15,6 +16,11 @@ public interface Evidence {
   /** Further places that belong to it, for example the earlier print it collides with. */
   default List<Related> related() {
     return List.of();
+  }
+
+  /** Where on a film the values lie that a message can name, by their names. */
+  default Map<String, FilmPlace> onFilms() {
+    return Map.of();
   }
 
   /** Names of the placements it concerns ({@code herons 3}), to mark them in the drawing. */

@@ -2,6 +2,7 @@ package strikeoff.plan;
 
 import java.util.List;
 import java.util.Optional;
+import strikeoff.evidence.FilmPlace;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.Pair;
@@ -39,6 +40,9 @@ public record Artwork(
     Share mirrorApart,
     Optional<Traced> traced,
     Optional<Stated> stated) {
+
+  /** Lines, gaps and laps that are wider are not measured. */
+  public static final Length WIDEST_FINE = new Length(4);
 
   /** The same with what the plan states besides. */
   public Artwork stating(Optional<Stated> besides) {
@@ -101,7 +105,13 @@ public record Artwork(
    * @param x where one is, from the separation's left edge
    * @param y the same from its near edge
    */
-  public record Finest(Length width, Length over, Length x, Length y) {}
+  public record Finest(Length width, Length over, Length x, Length y) {
+
+    /** Where one is. */
+    public FilmPlace place() {
+      return new FilmPlace(x, y);
+    }
+  }
 
   /**
    * A printed area that a plan states.

@@ -3,6 +3,8 @@ package strikeoff.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
+import strikeoff.evidence.Evidence;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Mend;
 import strikeoff.findings.Place;
@@ -12,6 +14,7 @@ import strikeoff.findings.Sources;
 import strikeoff.layout.Layout;
 import strikeoff.report.drawing.Mark;
 import strikeoff.report.drawing.MarkShapes;
+import strikeoff.report.drawing.RingMark;
 import strikeoff.report.page.FindingCard;
 import strikeoff.report.page.FindingGroup;
 import strikeoff.report.page.MendLines;
@@ -22,8 +25,10 @@ import strikeoff.report.page.Quote;
  * and its layout comes before what changes the run, since every time and amount depends on it.
  *
  * @param marks the same numbers, to be drawn on the cloth
+ * @param rings those of findings that have a place on a film
  */
-record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<Mark> marks) {
+record FindingCards(
+    List<FindingGroup> groups, List<FindingCard> accepted, List<Mark> marks, List<RingMark> rings) {
 
   private static final List<String> WORK =
       List.of(
@@ -36,11 +41,13 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
     List<FindingGroup> groups = new ArrayList<>();
     List<FindingCard> accepted = new ArrayList<>();
     List<Mark> marks = new ArrayList<>();
+    List<RingMark> rings = new ArrayList<>();
     int number = 0;
     for (Severity severity : Severity.values()) {
       List<FindingCard> cards = new ArrayList<>();
       for (Finding finding : inOrderOfWork(findings, severity, false)) {
         cards.add(card(finding, ++number, layout));
+        rings.addAll(rings(finding, number));
         marks.add(new Mark(number, severity, Runs.marked(finding.marks(), layout)));
       }
       if (!cards.isEmpty()) {
@@ -50,10 +57,21 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
     for (Severity severity : Severity.values()) {
       for (Finding finding : inOrderOfWork(findings, severity, true)) {
         accepted.add(card(finding, ++number, layout));
+        rings.addAll(rings(finding, number));
         marks.add(new Mark(number, severity, Runs.marked(finding.marks(), layout)));
       }
     }
-    return new FindingCards(groups, accepted, marks);
+    return new FindingCards(groups, accepted, marks, rings);
+  }
+
+  /** What the finding of that number says in short. */
+  String summary(int number) {
+    return Stream.concat(
+            groups.stream().flatMap(group -> group.cards().stream()), accepted.stream())
+        .filter(card -> card.number() == number)
+        .map(FindingCard::summary)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static List<Finding> inOrderOfWork(
@@ -62,6 +80,23 @@ record FindingCards(List<FindingGroup> groups, List<FindingCard> accepted, List<
         .filter(f -> f.severity() == severity && f.accepted().isPresent() == accepted)
         .sorted(Comparator.comparingInt(FindingCards::turn).thenComparing(Finding.ORDER))
         .toList();
+  }
+
+  /** Where the values lie that its message tells. */
+  private static List<RingMark> rings(Finding finding, int number) {
+    List<RingMark> rings = new ArrayList<>();
+    if (!finding.evidence().isEmpty()) {
+      Evidence judged = finding.evidence().get(0);
+      judged
+          .onFilms()
+          .forEach(
+              (value, place) -> {
+                if (finding.rule().message().contains("{" + value + "}")) {
+                  rings.add(new RingMark(number, finding.severity(), judged.path(), place));
+                }
+              });
+    }
+    return rings;
   }
 
   private static int turn(Finding finding) {

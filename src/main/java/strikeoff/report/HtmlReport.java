@@ -51,8 +51,15 @@ public final class HtmlReport {
 
   /** The same as it is written into a file: nothing of a batch is larger than its pages. */
   public static byte[] utf8(Checked checked) {
+    return utf8(checked, true);
+  }
+
+  /**
+   * @param pictures false to draw no film: a page of commissioned work may be handed on
+   */
+  public static byte[] utf8(Checked checked, boolean pictures) {
     if (checked instanceof Checked.Judged judged) {
-      PlanPage page = PlanPages.of(judged);
+      PlanPage page = PlanPages.of(judged, pictures);
       return bounded(JteplanGenerated::render, page, page::cut);
     }
     return rendered(JteproblemGenerated::render, ProblemPages.of(checked));

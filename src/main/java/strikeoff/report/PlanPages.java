@@ -32,10 +32,13 @@ final class PlanPages {
 
   private PlanPages() {}
 
-  static PlanPage of(Checked.Judged judged) {
+  /**
+   * @param pictures false to draw no film
+   */
+  static PlanPage of(Checked.Judged judged, boolean pictures) {
     PrintPlan plan = judged.plan();
     Timeline run = judged.facts().timeline();
-    ColourSigns signs = ColourSigns.of(plan, judged.facts().swatches(), true);
+    ColourSigns signs = ColourSigns.of(plan, judged.facts().swatches(), pictures);
     FindingCards findings = FindingCards.of(judged.findings(), judged.facts().layout());
     return new PlanPage(
         Assets.head(
@@ -67,6 +70,7 @@ final class PlanPages {
         ClothDrawing.of(
             plan, judged.facts().layout(), run, judged.facts().swatches(), signs, findings.marks()),
         signs.words(),
+        Listed.of(FilmSheets.of(judged, signs, findings), Listed.BLOCKS),
         Listed.of(Stages.of(run, judged.plan().measures()), Listed.STAGES),
         Listed.of(RunChart.of(plan, run), Listed.BLOCKS),
         Listed.of(DaySheets.of(judged), Listed.BLOCKS),

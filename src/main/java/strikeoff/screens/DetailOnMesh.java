@@ -1,9 +1,11 @@
 package strikeoff.screens;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.FilmPlace;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Artwork.Fine;
 import strikeoff.plan.Artwork.Finest;
@@ -17,6 +19,7 @@ import strikeoff.units.MeshCount;
 /**
  * The finest detail of a separation against the openings of its mesh.
  *
+ * @param line the same as it was measured on a film; empty if the plan states it
  * @param doubt how much finer or coarser it may be: a point of the film that it was measured on;
  *     nothing if the plan states it
  * @param openings how many openings wide the detail is
@@ -32,6 +35,7 @@ public record DetailOnMesh(
     int separation,
     String screen,
     Length detail,
+    Optional<Finest> line,
     Length doubt,
     MeshCount mesh,
     Length opening,
@@ -68,6 +72,7 @@ public record DetailOnMesh(
             separation.number(),
             screen.name(),
             detail.get(),
+            fine.flatMap(Fine::line),
             doubt,
             screen.mesh(),
             mesh.opening(),
@@ -101,6 +106,11 @@ public record DetailOnMesh(
   /** True if it was measured on a film. */
   public boolean measured() {
     return doubt.mm() > 0;
+  }
+
+  @Override
+  public Map<String, FilmPlace> onFilms() {
+    return line.map(l -> Map.of("detail", l.place())).orElse(Map.of());
   }
 
   @Override

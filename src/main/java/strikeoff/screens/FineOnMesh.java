@@ -1,9 +1,11 @@
 package strikeoff.screens;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.FilmPlace;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Artwork.Fine;
@@ -89,6 +91,11 @@ public record FineOnMesh(
   /** True if the finest gap may be narrower than so many openings. */
   public boolean fills(double openings) {
     return gap.isPresent() && gap.get().width().minus(point).finerThan(opening.mm() * openings);
+  }
+
+  @Override
+  public Map<String, FilmPlace> onFilms() {
+    return gap.map(g -> Map.of("gapText", g.place())).orElse(Map.of());
   }
 
   @Override

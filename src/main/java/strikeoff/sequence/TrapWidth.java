@@ -1,8 +1,12 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.FilmPlace;
+import strikeoff.plan.Artwork.Finest;
 import strikeoff.units.Length;
 
 /**
@@ -10,6 +14,7 @@ import strikeoff.units.Length;
  *
  * @param pastes of the separations that have it
  * @param trap how far it overlaps the colours it adjoins
+ * @param lap the same as it was measured on films; empty if the plan states it
  * @param doubt how much wider or narrower it may be: a point of the films that it was measured on;
  *     nothing if the plan states it
  * @param railed true if frames go against a rail and stops, false if they are laid by eye
@@ -19,6 +24,7 @@ public record TrapWidth(
     String design,
     List<String> pastes,
     Length trap,
+    Optional<Finest> lap,
     Length doubt,
     boolean railed,
     Length tolerance,
@@ -29,6 +35,11 @@ public record TrapWidth(
   public TrapWidth {
     pastes = List.copyOf(pastes);
     marks = List.copyOf(marks);
+  }
+
+  @Override
+  public Map<String, FilmPlace> onFilms() {
+    return lap.map(l -> Map.of("trap", l.place())).orElse(Map.of());
   }
 
   /** True if it is narrower than the tolerance, whatever the doubt. */

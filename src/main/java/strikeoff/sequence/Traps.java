@@ -57,6 +57,7 @@ final class Traps {
                     .distinct()
                     .toList(),
                 trap,
+                Optional.empty(),
                 new Length(0),
                 railed,
                 tolerance,
@@ -81,6 +82,7 @@ final class Traps {
                   design.name(),
                   List.of(one.paste(), other.paste()),
                   joint.lap().get().width(),
+                  joint.lap(),
                   joint.point(),
                   railed,
                   tolerance,

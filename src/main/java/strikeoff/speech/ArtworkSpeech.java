@@ -104,7 +104,8 @@ public final class ArtworkSpeech {
     return printed(print.printed(), print.printedShare(), units);
   }
 
-  private static String printed(Area area, Share share, Measures units) {
+  /** An area that a film prints, also as a share of its rectangle. */
+  public static String printed(Area area, Share share, Measures units) {
     return toTenths(area, units) + " (" + share.text() + ")";
   }
 

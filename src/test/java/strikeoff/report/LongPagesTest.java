@@ -133,7 +133,7 @@ class LongPagesTest {
   @Test
   void aPageThatIsCutShortTellsHowMuchItLeavesOut() {
     Checked.Judged judged = (Checked.Judged) Checker.builtIn().check("many.yaml", plan());
-    PlanPage whole = PlanPages.of(judged);
+    PlanPage whole = PlanPages.of(judged, true);
     PlanPage cut = whole.cut(4);
     assertThat(cut.legend().shown()).hasSize(15);
     assertThat(cut.legend().more()).isEqualTo(245);

@@ -1,9 +1,11 @@
 package strikeoff.artwork.facts;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.FilmPlace;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Design;
@@ -48,6 +50,11 @@ public record OpenJoint(
         tolerance,
         List.of(new Related(Tie.OTHER_FILM, one.path().key("artwork"))),
         other.path().key("artwork"));
+  }
+
+  @Override
+  public Map<String, FilmPlace> onFilms() {
+    return gap.map(g -> Map.of("gapText", g.place())).orElse(Map.of());
   }
 
   /** Width of the narrowest bare ground; endless if there is none. */

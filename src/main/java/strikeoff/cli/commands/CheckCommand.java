@@ -99,6 +99,8 @@ final class CheckCommand implements Command {
 
   private final OptionSpec handBack = Options.handBack();
 
+  private final OptionSpec noArtwork = Options.noArtwork();
+
   private final OptionSpec cacheFolder =
       Options.word(
           "--cache",
@@ -181,6 +183,7 @@ final class CheckCommand implements Command {
         .addOption(baselineFile)
         .addOption(by)
         .addOption(handBack)
+        .addOption(noArtwork)
         .addOption(cacheFolder)
         .addOption(cacheSize);
     narrowing.addTo(spec);
@@ -289,6 +292,7 @@ final class CheckCommand implements Command {
         studioOptions.units(),
         by.getValue(),
         handBack.getValue(),
+        !noArtwork.<Boolean>getValue(),
         Options.outputs(formats),
         detail(),
         materials.getValue(),

@@ -81,6 +81,7 @@ final class CheckRun {
    * @param cache results of earlier runs
    * @param by what the index is grouped by
    * @param handBack whether each pupil gets a page back
+   * @param artwork whether pages draw films
    * @param materials whether what to buy and to weigh is told
    * @param bounds how much of a plan is taken in
    */
@@ -95,6 +96,7 @@ final class CheckRun {
       UnitChoice units,
       Groups by,
       boolean handBack,
+      boolean artwork,
       List<Output> outputs,
       Detail detail,
       boolean materials,
@@ -301,6 +303,7 @@ final class CheckRun {
             Boolean.toString(mendsAreShown()),
             Boolean.toString(looksFurther),
             Boolean.toString(settings.reports().isPresent()),
+            Boolean.toString(settings.artwork()),
             studios.narrowed().map(Object::toString).orElse(""),
             settings.baseline().map(b -> JsonReport.text(b.results())).orElse(""));
     try {
@@ -376,7 +379,7 @@ final class CheckRun {
         Tally.Counted.of(checked),
         lines(checked, text),
         outcome(checked).with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())),
-        folder.map(f -> HtmlReport.utf8(checked)),
+        folder.map(f -> HtmlReport.utf8(checked, settings.artwork())),
         wall.isPresent() && checked instanceof Checked.Judged judged
             ? Optional.of(HtmlReport.sheets(judged))
             : Optional.empty());

@@ -63,6 +63,8 @@ final class CompareCommand implements Command {
               + " versions that it links to; JSON of earlier runs has none. What else lies there is"
               + " treated as in check.");
 
+  private final OptionSpec noArtwork = Options.noArtwork();
+
   private final OptionSpec verbose =
       Options.verbose("Tell also plans that are as they were, and how to mend what is left.");
 
@@ -87,6 +89,7 @@ final class CompareCommand implements Command {
         .addPositional(after)
         .addOption(formats)
         .addOption(reports)
+        .addOption(noArtwork)
         .addOption(verbose)
         .addOption(failOn)
         .addOption(maxSeconds);
@@ -218,23 +221,33 @@ final class CompareCommand implements Command {
     ReportFolder own = new ReportFolder(here.resolve(folder).resolve(version));
     own.open();
     return Optional.of(
-        new Pages(version, own, ReportFolder.names(plans), new ConcurrentLinkedQueue<>()));
+        new Pages(
+            version,
+            own,
+            ReportFolder.names(plans),
+            !noArtwork.<Boolean>getValue(),
+            new ConcurrentLinkedQueue<>()));
   }
 
   /**
    * The pages of one version.
    *
    * @param names of each plan's page
+   * @param artwork whether pages draw films
    * @param troubles which of them can't be written, and why
    */
   private record Pages(
-      String version, ReportFolder folder, Map<PlanFile, String> names, Queue<String> troubles) {
+      String version,
+      ReportFolder folder,
+      Map<PlanFile, String> names,
+      boolean artwork,
+      Queue<String> troubles) {
 
     /** The page's address from the comparison; empty if it can't be written. */
     Optional<String> write(PlanFile plan, Checked checked) {
       String page = version + "/" + names.get(plan);
       try {
-        folder.write(names.get(plan), HtmlReport.utf8(checked));
+        folder.write(names.get(plan), HtmlReport.utf8(checked, artwork));
         return Optional.of(page);
       } catch (IOException e) {
         troubles.add(page + ": this report can't be written: " + FileTrouble.of(e));

@@ -173,6 +173,13 @@ final class Options {
         "--hand-back");
   }
 
+  static OptionSpec noArtwork() {
+    return flag(
+        "Draw no film on pages, as for commissioned work: stripes stand in place of motifs, and"
+            + " figures stay. Other results never hold a picture.",
+        "--no-artwork");
+  }
+
   static OptionSpec failOn() {
     return oneOf(
         FailOn.class,

@@ -50,6 +50,8 @@ final class WatchCommand implements Command {
           "Keep an HTML report of each plan and an index in this folder up to date. Pages that earlier"
               + " runs wrote there go.");
 
+  private final OptionSpec noArtwork = Options.noArtwork();
+
   private final OptionSpec serve =
       Options.flag(
           "Show the pages to a browser on this machine, each again by itself when it is there anew.",
@@ -92,6 +94,7 @@ final class WatchCommand implements Command {
     this.here = here;
     spec.addPositional(folder)
         .addOption(reports)
+        .addOption(noArtwork)
         .addOption(serve)
         .addOption(port)
         .addOption(rounds)
@@ -154,7 +157,13 @@ final class WatchCommand implements Command {
       }
       return watch(
           new WatchRun(
-              here, folder, reports, shown, usual.ink(here), maxSeconds.<Integer>getValue()),
+              here,
+              folder,
+              reports,
+              shown,
+              !noArtwork.<Boolean>getValue(),
+              usual.ink(here),
+              maxSeconds.<Integer>getValue()),
           watched,
           saved);
     } catch (SocketException e) {

@@ -35,6 +35,7 @@ final class WatchRun {
   private final String title;
   private final Optional<ReportFolder> reports;
   private final Optional<ShownPages> shown;
+  private final boolean artwork;
   private final PlanText text;
   private final long maxSeconds;
   private final Ink ink;
@@ -49,12 +50,14 @@ final class WatchRun {
       String title,
       Optional<String> reports,
       Optional<ShownPages> shown,
+      boolean artwork,
       Ink ink,
       long maxSeconds) {
     this.here = here;
     this.title = title;
     this.reports = reports.map(r -> new ReportFolder(here.resolve(r)));
     this.shown = shown;
+    this.artwork = artwork;
     this.ink = ink;
     this.text = new PlanText(ink, here.width(), Detail.USUAL, MOST_FINDINGS);
     this.maxSeconds = maxSeconds;
@@ -144,7 +147,7 @@ final class WatchRun {
       String page = pages.get(plan);
       String link = "";
       if (reports.isPresent() || shown.isPresent()) {
-        byte[] utf8 = HtmlReport.utf8(checked);
+        byte[] utf8 = HtmlReport.utf8(checked, artwork);
         shown.ifPresent(s -> s.put(page, utf8));
         if (reports.isEmpty() || written(page, utf8)) {
           link = page;

@@ -16,6 +16,7 @@ import strikeoff.plan.Design;
 import strikeoff.plan.Joint;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
+import strikeoff.units.Numbers;
 import strikeoff.units.Pair;
 import strikeoff.units.Parsed;
 import strikeoff.units.Quantities;
@@ -28,6 +29,7 @@ import strikeoff.yaml.ValueKinds;
 final class ArtworkPart {
 
   private static final double MM_PER_CM = 10;
+  private static final double MM_PER_INCH = 25.4;
 
   private static final Map<String, Artwork.Tone> TONES =
       Map.of(
@@ -70,10 +72,13 @@ final class ArtworkPart {
         f.optional(
             "artwork",
             ValueKinds.text("the name of a picture such as films/heron.png", Wanted.LONGEST_NAME));
-    Optional<Artwork.Tone> prints = f.optional("prints", ValueKinds.word("dark or light", TONES));
-    Optional<Boolean> wrong = f.optional("reads", ValueKinds.word("right or wrong", READS));
+    Optional<Artwork.Tone> prints =
+        how(f, "prints", ValueKinds.word("dark or light", TONES), "the tone of a film that prints");
+    Optional<Boolean> wrong =
+        how(f, "reads", ValueKinds.word("right or wrong", READS), "how a film is looked at");
     Optional<Double> resolution = f.optional("resolution", resolution());
-    Optional<Length> margin = f.optional("margin", ValueKinds.quantity(Length.class));
+    Optional<Length> margin =
+        how(f, "margin", ValueKinds.quantity(Length.class), "the strip cut off a film all round");
     if (!f.has("artwork")) {
       for (String key : new String[] {"prints", "reads", "resolution", "margin"}) {
         if (f.has(key)) {
@@ -89,10 +94,10 @@ final class ArtworkPart {
     Wanted one =
         new Wanted(
             file.get(),
-            prints.orElse(Artwork.Tone.DARK),
-            wrong.orElse(false),
+            prints.orElseThrow(),
+            wrong.orElseThrow(),
             resolution,
-            margin.orElse(new Length(0)),
+            margin.orElseThrow(),
             size);
     long left = counted.contains(file.get()) ? Long.MAX_VALUE : pointsLeft;
     Looked looked = draft.artworks().look(one, draft.bounds(), left);
@@ -105,7 +110,29 @@ final class ArtworkPart {
       pointsLeft -= seen.points();
     }
     wanted.put(f.path(), one);
+    if (!f.has("resolution")) {
+      taken(f, seen.artwork(), size);
+    }
     return Optional.of(seen.artwork());
+  }
+
+  /** How a film is read; where none is named, only what the plan says of it. */
+  private <T> Optional<T> how(Fields f, String key, Expected<T> expected, String words) {
+    return f.has("artwork")
+        ? Optional.of(draft.assumptions().or(f, key, expected, "separation." + key, words))
+        : f.optional(key, expected);
+  }
+
+  /** Points of a film that the plan leaves to the file. */
+  private void taken(Fields f, Artwork film, Pair size) {
+    double mm = film.says().orElse(size).along().mm();
+    draft
+        .assumptions()
+        .derived(
+            f.path().key("resolution"),
+            "the resolution of a film",
+            Numbers.plain(film.columns() / mm * MM_PER_INCH, 0) + "/in",
+            film.says().isPresent() ? "the film's file" : "its size, as its file says none");
   }
 
   /**

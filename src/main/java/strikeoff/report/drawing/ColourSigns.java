@@ -246,7 +246,10 @@ public final class ColourSigns {
 
   /** One of OverlayNG's operations, its corners on the grid. */
   static Geometry overlaid(Geometry one, Geometry other, int operation) {
-    return OverlayNG.overlay(one, other, operation, ON_GRID);
+    OverlayNG overlay = new OverlayNG(one, other, ON_GRID, operation);
+    // Where edges only touch nothing is printed.
+    overlay.setStrictMode(true);
+    return overlay.getResult();
   }
 
   private static double left(Separation colour) {

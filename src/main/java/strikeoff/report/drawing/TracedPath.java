@@ -28,7 +28,7 @@ final class TracedPath {
   static String of(Geometry shape, double step) {
     List<int[]> rings = new ArrayList<>();
     for (int i = 0; i < shape.getNumGeometries(); i++) {
-      if (shape.getGeometryN(i) instanceof Polygon polygon) {
+      if (shape.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
         rings.add(ring(polygon.getExteriorRing(), step));
         for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
           rings.add(ring(polygon.getInteriorRingN(hole), step));

@@ -16,6 +16,7 @@ import strikeoff.report.drawing.RunChart;
  * @param failedRules rules that failed on this plan
  * @param legend the pastes with their colours
  * @param signs how the colours' signs in the drawing are to be read
+ * @param films a sheet for each design that has films
  * @param stages states of the cloth in the order of the run
  * @param materials what to buy and to weigh
  * @param tables pastes, baths, screens and colours
@@ -40,6 +41,7 @@ public record PlanPage(
     Listed<Cell> legend,
     ClothDrawing cloth,
     String signs,
+    Listed<FilmSheet> films,
     Listed<Stage> stages,
     Listed<RunChart> run,
     Listed<DaySheet> sheets,
@@ -80,6 +82,8 @@ public record PlanPage(
         legend.cut(times),
         cloth,
         signs,
+        new Listed<>(films.shown().stream().map(f -> f.cut(times)).toList(), films.more())
+            .cut(times),
         stages.cut(times),
         run.cut(times),
         sheets.cut(times),

@@ -1,0 +1,141 @@
+package strikeoff.report.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import strikeoff.plan.Colour;
+import strikeoff.plan.Design;
+import strikeoff.plan.Design.Separation;
+import strikeoff.report.drawing.ColourSigns.Layer;
+import strikeoff.report.drawing.ColourSigns.Patch;
+import strikeoff.units.Length;
+
+/**
+ * A few centimetres of a design where two colours meet: as drawn, and with the later of them laid
+ * off by as much as a frame can be, to the side where most ground shows near the other, or else
+ * where they lap least.
+ */
+public record CloseUp(Svg asDrawn, Svg laidOff) {
+
+  /** Its window's sides, in mm. */
+  public static final double SIDE = 50;
+
+  private static final GeometryFactory SHAPES = new GeometryFactory();
+
+  /** Ways in which a frame can be off. */
+  private static final int WAYS = 8;
+
+  /**
+   * @param x middle of the window, from the design's left edge in mm
+   * @param y the same from its far edge, downwards
+   * @param lower the colour that lies still
+   * @param moved the colour whose frame is off
+   * @param tolerance by how much
+   */
+  public static CloseUp of(
+      ColourSigns signs,
+      Design design,
+      Colour ground,
+      double x,
+      double y,
+      Separation lower,
+      Separation moved,
+      Length tolerance,
+      String words) {
+    Envelope window = new Envelope(x - SIDE / 2, x + SIDE / 2, y - SIDE / 2, y + SIDE / 2);
+    Geometry square = SHAPES.toGeometry(window);
+    List<Layer> whole = new ArrayList<>();
+    for (Separation colour : design.separations()) {
+      if (signs.pictures(design.name(), colour.number())) {
+        whole.add(signs.layer(design, colour));
+      }
+    }
+    List<Layer> drawn = cut(whole, moved, 0, 0, square);
+    Geometry still = shape(drawn, lower);
+    Geometry covered =
+        ColourSigns.overlaid(covered(drawn), still.buffer(tolerance.mm()), OverlayNG.INTERSECTION);
+    List<Layer> worst = List.of();
+    double mostBare = -1;
+    double leastLap = 0;
+    for (int way = 0; way < WAYS; way++) {
+      double angle = Math.PI * 2 * way / WAYS;
+      List<Layer> off =
+          cut(
+              whole,
+              moved,
+              tolerance.mm() * StrictMath.cos(angle),
+              tolerance.mm() * StrictMath.sin(angle),
+              square);
+      double bare = ColourSigns.overlaid(covered, covered(off), OverlayNG.DIFFERENCE).getArea();
+      double lap = ColourSigns.overlaid(still, shape(off, moved), OverlayNG.INTERSECTION).getArea();
+      if (bare > mostBare || bare == mostBare && lap < leastLap) {
+        mostBare = bare;
+        leastLap = lap;
+        worst = off;
+      }
+    }
+    return new CloseUp(
+        drawn(signs, design, ground, window, drawn, words + ", as drawn"),
+        drawn(signs, design, ground, window, worst, words + ", laid off"));
+  }
+
+  private static Geometry shape(List<Layer> layers, Separation colour) {
+    return layers.stream()
+        .filter(layer -> layer.colour().number() == colour.number())
+        .map(Layer::shape)
+        .findFirst()
+        .orElseGet(SHAPES::createPolygon);
+  }
+
+  private static List<Layer> cut(
+      List<Layer> layers, Separation moved, double x, double y, Geometry square) {
+    List<Layer> cut = new ArrayList<>();
+    for (Layer layer : layers) {
+      boolean off = layer.colour().number() == moved.number() && (x != 0 || y != 0);
+      Geometry shape =
+          off
+              ? AffineTransformation.translationInstance(x, y).transform(layer.shape())
+              : layer.shape();
+      Geometry here = ColourSigns.overlaid(shape, square, OverlayNG.INTERSECTION);
+      if (!here.isEmpty()) {
+        cut.add(new Layer(layer.colour(), here));
+      }
+    }
+    return cut;
+  }
+
+  private static Geometry covered(List<Layer> layers) {
+    Geometry all = SHAPES.createPolygon();
+    for (Layer layer : layers) {
+      all = ColourSigns.overlaid(all, layer.shape(), OverlayNG.UNION);
+    }
+    return all;
+  }
+
+  private static Svg drawn(
+      ColourSigns signs,
+      Design design,
+      Colour ground,
+      Envelope window,
+      List<Layer> layers,
+      String words) {
+    Svg drawn =
+        Svg.window(window.getMinX(), window.getMinY(), window.getWidth(), window.getHeight())
+            .with("class", "film")
+            .with("role", "img")
+            .with("aria-label", words)
+            .add(
+                Svg.rect(window.getMinX(), window.getMinY(), window.getWidth(), window.getHeight())
+                    .with("fill", ground.hex()));
+    for (int i = 0; i < layers.size(); i++) {
+      for (Patch patch : signs.patches(design, layers.get(i), layers.subList(0, i))) {
+        drawn.add(patch.drawn());
+      }
+    }
+    return drawn;
+  }
+}
