@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import strikeoff.artwork.FilmJoints.Film;
 import strikeoff.document.Bounds;
 import strikeoff.document.Sha256;
 import strikeoff.plan.Artwork;
@@ -193,7 +192,7 @@ public final class Artworks {
    */
   public List<Joint> joints(
       Map<Integer, Wanted> films, List<int[]> pairs, Length strip, Length off, Bounds bounds) {
-    Map<Wanted, Film> read = new HashMap<>();
+    Map<Wanted, Bits> read = new HashMap<>();
     List<Joint> all = new ArrayList<>();
     for (int[] pair : pairs) {
       joint(films.get(pair[0]), films.get(pair[1]), strip, off, read, bounds)
@@ -203,7 +202,7 @@ public final class Artworks {
   }
 
   private Optional<Joint> joint(
-      Wanted one, Wanted other, Length strip, Length off, Map<Wanted, Film> read, Bounds bounds) {
+      Wanted one, Wanted other, Length strip, Length off, Map<Wanted, Bits> read, Bounds bounds) {
     Pairing both = new Pairing(keys.get(one), keys.get(other), strip, off);
     PictureMeasures grid = measured.get(both.one());
     PictureMeasures others = measured.get(both.other());
@@ -211,26 +210,27 @@ public final class Artworks {
       return Optional.empty();
     }
     if (!joints.containsKey(both)) {
-      Optional<Film> first = film(one, read, bounds);
-      Optional<Film> second = film(other, read, bounds);
-      if (first.isEmpty() || second.isEmpty()) {
-        return Optional.empty();
+      double along = one.size().along().mm() / grid.columns();
+      double across = one.size().across().mm() / grid.rows();
+      double reach = Math.max(Widths.WIDEST, off.mm());
+      Meeting where = Meeting.of(grid.cells(), others.cells(), grid.columns(), grid.rows(), reach);
+      if (where.isNowhere()) {
+        joints.put(both, FilmJoints.none(along, across));
+      } else {
+        Optional<Bits> first = film(one, read, bounds);
+        Optional<Bits> second = film(other, read, bounds);
+        if (first.isEmpty() || second.isEmpty()) {
+          return Optional.empty();
+        }
+        joints.put(
+            both, FilmJoints.of(first.get(), second.get(), where, along, across, strip, off));
       }
-      joints.put(
-          both,
-          FilmJoints.of(
-              first.get(),
-              second.get(),
-              one.size().along().mm() / grid.columns(),
-              one.size().across().mm() / grid.rows(),
-              strip,
-              off));
     }
     return Optional.of(joints.get(both));
   }
 
   /** Each is read once for all its pairs; empty if it went or changed meanwhile. */
-  private Optional<Film> film(Wanted wanted, Map<Wanted, Film> read, Bounds bounds) {
+  private Optional<Bits> film(Wanted wanted, Map<Wanted, Bits> read, Bounds bounds) {
     if (!read.containsKey(wanted)) {
       try (InputStream in = shelf.open(wanted.file(), bounds.artworkMib())) {
         Picture picture = Pictures.head(in, wanted);
@@ -239,7 +239,7 @@ public final class Artworks {
         if (bits.columns() != known.columns() || bits.rows() != known.rows()) {
           return Optional.empty();
         }
-        read.put(wanted, Film.of(bits, wanted.wrong()));
+        read.put(wanted, wanted.wrong() ? bits.mirrored() : bits);
       } catch (IOException | UnreadablePicture e) {
         return Optional.empty();
       }

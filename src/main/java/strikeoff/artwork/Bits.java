@@ -81,15 +81,20 @@ final class Bits {
     return runs;
   }
 
-  int wordsPerRow() {
-    return wordsPerRow;
-  }
-
   /** The 64 points of a row from a column on; nothing is set outside. */
   long from(int column, int y) {
     return y < 0 || y >= rows || column <= -Long.SIZE || column >= columns
         ? 0
         : bitsFrom(y, column);
+  }
+
+  /** How many runs all columns have together. */
+  long runsAcross() {
+    long runs = 0;
+    for (int i = 0; i < words.length; i++) {
+      runs += Long.bitCount(words[i] & ~(i < wordsPerRow ? 0 : words[i - wordsPerRow]));
+    }
+    return runs;
   }
 
   /** How many are set in a row. */
@@ -172,23 +177,25 @@ final class Bits {
     return mirrored;
   }
 
-  /** The same with columns for rows. */
-  Bits turned() {
-    Bits turned = new Bits(rows, columns);
+  /**
+   * Sixty-four columns as rows, or those that are left.
+   *
+   * @param first the first of them, at the beginning of a word
+   */
+  Bits turned(int first) {
+    int word = first >> 6;
+    Bits turned = new Bits(rows, Math.min(Long.SIZE, columns - first));
     long[] block = new long[Long.SIZE];
     for (int y = 0; y < rows; y += Long.SIZE) {
-      for (int word = 0; word < wordsPerRow; word++) {
-        long any = 0;
-        for (int i = 0; i < Long.SIZE; i++) {
-          block[i] = y + i < rows ? words[(y + i) * wordsPerRow + word] : 0;
-          any |= block[i];
-        }
-        if (any != 0) {
-          turn(block);
-          int most = Math.min(Long.SIZE, columns - (word << 6));
-          for (int i = 0; i < most; i++) {
-            turned.words[((word << 6) + i) * turned.wordsPerRow + (y >> 6)] = block[i];
-          }
+      long any = 0;
+      for (int i = 0; i < Long.SIZE; i++) {
+        block[i] = y + i < rows ? words[(y + i) * wordsPerRow + word] : 0;
+        any |= block[i];
+      }
+      if (any != 0) {
+        turn(block);
+        for (int i = 0; i < turned.rows; i++) {
+          turned.words[i * turned.wordsPerRow + (y >> 6)] = block[i];
         }
       }
     }

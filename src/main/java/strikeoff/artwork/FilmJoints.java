@@ -1,7 +1,10 @@
 package strikeoff.artwork;
 
+import java.util.Optional;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.Joint;
+import strikeoff.plan.Joint.Side;
+import strikeoff.units.Area;
 import strikeoff.units.Length;
 
 /**
@@ -25,56 +28,83 @@ final class FilmJoints {
   /** Wider laps are areas that lie over each other on purpose, in mm. */
   private static final double WIDEST_LAP = 10;
 
-  private final Bits one;
-  private final Bits other;
   private final Widths laps;
   private final Widths gaps;
-  private final int stripRows;
-  private final int edgeRows;
 
   /** How many rows of edges that go on for a while. */
   private long butts;
 
-  private FilmJoints(Bits one, Bits other, double along, double across, Length strip) {
-    this.one = one;
-    this.other = other;
+  private final Strokes lapped;
+  private final Strokes bare;
+  private final Strokes edges;
+  private RowRuns lap = new RowRuns();
+  private RowRuns gap = new RowRuns();
+  private RowRuns butt = new RowRuns();
+
+  private FilmJoints(double along, double across, Length strip) {
     this.laps = new Widths(along, across, WIDEST_LAP);
     this.gaps = new Widths(along, across);
-    this.stripRows = gaps.rows(strip.mm());
+    this.lapped = new Strokes(laps.mostPoints(), laps.fewestRows(), laps::take);
+    this.bare = new Strokes(gaps.mostPoints(), gaps.rows(strip.mm()), gaps::take);
     // Lines that cross touch at their corners; an edge goes on for so long.
-    this.edgeRows = (int) Math.ceil(Widths.KEPT / across);
+    int edgeRows = (int) Math.ceil(Widths.KEPT / across);
+    this.edges = new Strokes(REACH, edgeRows, edge -> butts += edge.stroke().rows());
   }
 
-  /** A film's points, upright and turned; seen from the right side. */
-  record Film(Bits bits, Bits turned) {
-
-    static Film of(Bits bits, boolean wrong) {
-      Bits right = wrong ? bits.mirrored() : bits;
-      return new Film(right, right.turned());
-    }
+  /** Of two films that come near to each other nowhere. */
+  static Joint none(double along, double across) {
+    Side none = new Side(new Area(0), new Area(0));
+    return new Joint(
+        1,
+        2,
+        new Length(Math.max(along, across)),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        new Length(0),
+        new Area(0),
+        none,
+        none);
   }
 
   /**
-   * Measures two films of one size.
+   * Measures two films of one size, both seen from the right side.
    *
+   * @param where they come near to each other
    * @param along mm from one point of a row to the next, on the cloth
    * @param across mm from one row to the next
    * @param strip bare ground that goes on for less lies in corners of lines that cross
    * @param off how far a frame can be off
    */
-  static Joint of(Film one, Film other, double along, double across, Length strip, Length off) {
-    FilmJoints upright = new FilmJoints(one.bits(), other.bits(), along, across, strip);
-    upright.follow();
-    FilmJoints flat = new FilmJoints(one.turned(), other.turned(), across, along, strip);
-    flat.follow();
-    LaidOff laid = LaidOff.of(one.bits(), other.bits(), along, across, off);
+  static Joint of(
+      Bits one, Bits other, Meeting where, double along, double across, Length strip, Length off) {
+    FilmJoints upright = new FilmJoints(along, across, strip);
+    for (int y = 0; y < one.rows(); y++) {
+      upright.row(one, other, y, y, where.inRow(y));
+    }
+    upright.end(one.rows());
+    FilmJoints flat = new FilmJoints(across, along, strip);
+    // Turned by and by: a whole film turned takes as much room as the film.
+    for (int x = 0; x < one.columns(); x += Long.SIZE) {
+      if (comeNear(where, x, Math.min(one.columns(), x + Long.SIZE))) {
+        Bits first = one.turned(x);
+        Bits second = other.turned(x);
+        for (int y = 0; y < first.rows(); y++) {
+          flat.row(first, second, y, x + y, where.inColumn(x + y));
+        }
+      } else {
+        flat.end(x);
+      }
+    }
+    flat.end(one.columns());
+    LaidOff laid = LaidOff.of(one, other, where, along, across, off);
     return new Joint(
         1,
         2,
         new Length(Math.max(along, across)),
-        Widths.finest(upright.laps, flat.laps, one.bits(), false),
-        Widths.widest(upright.laps, flat.laps, one.bits()),
-        Widths.finest(upright.gaps, flat.gaps, one.bits(), false),
+        Widths.finest(upright.laps, flat.laps, one, false),
+        Widths.widest(upright.laps, flat.laps, one),
+        Widths.finest(upright.gaps, flat.gaps, one, false),
         // Steps of a straight edge, along and across, are the sides of a triangle.
         new Length(Math.hypot(upright.butts * across, flat.butts * along)),
         laid.both(),
@@ -82,35 +112,55 @@ final class FilmJoints {
         laid.other());
   }
 
-  private void follow() {
-    Strokes lapped = new Strokes(laps.mostPoints(), laps.fewestRows(), laps::take);
-    Strokes bare = new Strokes(gaps.mostPoints(), stripRows, gaps::take);
-    Strokes edges = new Strokes(REACH, edgeRows, edge -> butts += edge.stroke().rows());
-    RowRuns lap = new RowRuns();
-    RowRuns gap = new RowRuns();
-    RowRuns butt = new RowRuns();
-    for (int y = 0; y <= one.rows(); y++) {
-      GivenUp.ifAsked();
-      lap.clear();
-      gap.clear();
-      butt.clear();
-      if (y < one.rows()) {
-        row(y, lap, gap, butt);
+  private static boolean comeNear(Meeting where, int from, int to) {
+    for (int x = from; x < to; x++) {
+      if (where.inColumn(x).length > 0) {
+        return true;
       }
-      lap = lapped.row(y, lap);
-      gap = bare.row(y, gap);
-      butt = edges.row(y, butt);
     }
+    return false;
   }
 
-  /** Goes over a row, stretch by stretch of what is the same. */
-  private void row(int y, RowRuns lap, RowRuns gap, RowRuns butt) {
+  /**
+   * Follows a row of both.
+   *
+   * @param y where in these
+   * @param at where in all
+   * @param stretches of it in which they come near to each other
+   */
+  private void row(Bits one, Bits other, int y, int at, int[] stretches) {
+    GivenUp.ifAsked();
+    lap.clear();
+    gap.clear();
+    butt.clear();
+    for (int i = 0; i < stretches.length; i += 2) {
+      stretch(one, other, y, stretches[i], stretches[i + 1]);
+    }
+    take(at);
+  }
+
+  /** A row with nothing, which ends all. */
+  private void end(int at) {
+    lap.clear();
+    gap.clear();
+    butt.clear();
+    take(at);
+  }
+
+  private void take(int at) {
+    lap = lapped.row(at, lap);
+    gap = bare.row(at, gap);
+    butt = edges.row(at, butt);
+  }
+
+  /** Goes over a part of a row, run by run of what is the same. */
+  private void stretch(Bits one, Bits other, int y, int first, int end) {
     int before = NEITHER;
     int edge = -REACH;
-    int here = kind(0, y);
-    for (int from = 0; from < one.columns(); ) {
-      int to = Math.min(one.change(from, y), other.change(from, y));
-      int next = to < one.columns() ? kind(to, y) : NEITHER;
+    int here = kind(one, other, first, y);
+    for (int from = first; from < end; ) {
+      int to = Math.min(end, Math.min(one.change(from, y), other.change(from, y)));
+      int next = to < end ? kind(one, other, to, y) : NEITHER;
       if (here == BOTH && apart(before, next)) {
         lap.add(from, to);
       } else if (here == NEITHER && apart(before, next)) {
@@ -131,7 +181,7 @@ final class FilmJoints {
     return here == ONE && there == OTHER || here == OTHER && there == ONE;
   }
 
-  private int kind(int x, int y) {
+  private static int kind(Bits one, Bits other, int x, int y) {
     return (one.get(x, y) ? ONE : 0) | (other.get(x, y) ? OTHER : 0);
   }
 }

@@ -25,6 +25,8 @@ final class FineDetail {
     private final Widths gaps;
     private final Strokes lineStrokes;
     private final Strokes gapStrokes;
+    private RowRuns runs = new RowRuns();
+    private RowRuns between = new RowRuns();
 
     Pass(double along, double across) {
       lines = new Widths(along, across);
@@ -33,31 +35,43 @@ final class FineDetail {
       gapStrokes = new Strokes(gaps.mostPoints(), gaps.fewestRows(), gaps::take);
     }
 
-    /** Follows all strokes; what becomes of runs besides is up to whoever asks. */
-    void over(Bits bits, Consumer<RowRuns> besides) {
-      RowRuns runs = new RowRuns();
-      RowRuns between = new RowRuns();
-      for (int y = 0; y <= bits.rows(); y++) {
+    /**
+     * Follows the strokes of some rows; what becomes of runs besides is up to whoever asks.
+     *
+     * @param first where the first of them stands in all
+     */
+    void over(Bits bits, int first, Consumer<RowRuns> besides) {
+      for (int y = 0; y < bits.rows(); y++) {
         GivenUp.ifAsked();
-        // After the last row comes one with nothing, which ends all.
-        runs.clear();
-        if (y < bits.rows()) {
-          runs.of(bits, y);
-        }
-        between.between(runs);
-        besides.accept(runs);
-        runs = lineStrokes.row(y, runs);
-        between = gapStrokes.row(y, between);
+        runs.of(bits, y);
+        row(first + y, besides);
       }
+    }
+
+    /** After the last row comes one with nothing, which ends all. */
+    void end(int rows, Consumer<RowRuns> besides) {
+      runs.clear();
+      row(rows, besides);
+    }
+
+    private void row(int y, Consumer<RowRuns> besides) {
+      between.between(runs);
+      besides.accept(runs);
+      runs = lineStrokes.row(y, runs);
+      between = gapStrokes.row(y, between);
     }
   }
 
-  private FineDetail(Bits bits, Bits turned, double along, double across) {
+  private FineDetail(Bits bits, double along, double across) {
     this.upright = new Pass(along, across);
     this.flat = new Pass(across, along);
     this.specks = new Specks(along * across);
-    upright.over(bits, specks::row);
-    flat.over(turned, runs -> {});
+    upright.over(bits, 0, specks::row);
+    upright.end(bits.rows(), specks::row);
+    for (int x = 0; x < bits.columns(); x += Long.SIZE) {
+      flat.over(bits.turned(x), x, runs -> {});
+    }
+    flat.end(bits.columns(), runs -> {});
   }
 
   /**
@@ -69,11 +83,10 @@ final class FineDetail {
    * @return empty if it is a texture all over
    */
   static Optional<Fine> of(Bits bits, double along, double across, boolean wrong) {
-    Bits turned = bits.turned();
-    if (bits.runs() > MOST_RUNS || turned.runs() > MOST_RUNS) {
+    if (bits.runs() > MOST_RUNS || bits.runsAcross() > MOST_RUNS) {
       return Optional.empty();
     }
-    FineDetail detail = new FineDetail(bits, turned, along, across);
+    FineDetail detail = new FineDetail(bits, along, across);
     Pass upright = detail.upright;
     Pass flat = detail.flat;
     return Optional.of(

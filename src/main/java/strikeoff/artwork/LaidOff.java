@@ -18,10 +18,11 @@ record LaidOff(Area both, Side one, Side other) {
   /**
    * Lays them.
    *
+   * @param where they come near to each other
    * @param along mm from one point of a row to the next, on the cloth
    * @param across mm from one row to the next
    */
-  static LaidOff of(Bits one, Bits other, double along, double across, Length off) {
+  static LaidOff of(Bits one, Bits other, Meeting where, double along, double across, Length off) {
     int[] x = new int[WAYS];
     int[] y = new int[WAYS];
     for (int way = 0; way < WAYS; way++) {
@@ -34,13 +35,16 @@ record LaidOff(Area both, Side one, Side other) {
     long both = 0;
     for (int row = 0; row < one.rows(); row++) {
       GivenUp.ifAsked();
-      for (int column = 0; column < one.columns(); column += Long.SIZE) {
-        long a = one.from(column, row);
-        long b = other.from(column, row);
-        if ((a | b) != 0) {
-          both += Long.bitCount(a & b);
-          first.add(a, b, column, row);
-          second.add(b, a, column, row);
+      int[] stretches = where.inRow(row);
+      for (int i = 0; i < stretches.length; i += 2) {
+        for (int column = stretches[i]; column < stretches[i + 1]; column += Long.SIZE) {
+          long a = one.from(column, row);
+          long b = other.from(column, row);
+          if ((a | b) != 0) {
+            both += Long.bitCount(a & b);
+            first.add(a, b, column, row);
+            second.add(b, a, column, row);
+          }
         }
       }
     }

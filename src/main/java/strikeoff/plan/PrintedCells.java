@@ -59,6 +59,16 @@ public final class PrintedCells {
     return cells(width, cellWidth);
   }
 
+  /** Length of the separation, in mm. */
+  public double length() {
+    return length;
+  }
+
+  /** The same across. */
+  public double width() {
+    return width;
+  }
+
   /** Side of a cell along the separation, in mm. */
   public double cellLength() {
     return cellLength;

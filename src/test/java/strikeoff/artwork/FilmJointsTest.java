@@ -2,14 +2,18 @@ package strikeoff.artwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import strikeoff.artwork.Drawn.Shape;
-import strikeoff.artwork.FilmJoints.Film;
+import strikeoff.checks.Draws;
 import strikeoff.plan.Artwork.Tone;
 import strikeoff.plan.Joint;
 import strikeoff.units.Length;
+import strikeoff.units.Pair;
 
 /** Joints of figures that anybody can work out, by plain geometry. */
 class FilmJointsTest {
@@ -17,20 +21,31 @@ class FilmJointsTest {
   private static final double POINT = 25.4 / 600;
   private static final Length STRIP = new Length(5);
 
-  private static Film bits(Shape shape) throws Exception {
+  private static Bits bits(Shape shape) throws Exception {
     Drawn drawn = new Drawn(26, 26, 600).with(shape);
     Picture picture = Drawn.picture(drawn.png());
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(Tone.DARK, open);
-    return Film.of(open.bits(), false);
+    return open.bits();
   }
 
-  private static Joint joint(Film one, Film other) {
+  private static Joint joint(Bits one, Bits other) {
     return joint(one, other, STRIP);
   }
 
-  private static Joint joint(Film one, Film other, Length strip) {
-    return FilmJoints.of(one, other, POINT, POINT, strip, new Length(1));
+  private static Joint joint(Bits one, Bits other, Length strip) {
+    return FilmJoints.of(one, other, where(one, other), POINT, POINT, strip, new Length(1));
+  }
+
+  /** By cells, as plans do. */
+  private static Meeting where(Bits one, Bits other) {
+    Pair size = new Pair(new Length(one.columns() * POINT), new Length(one.rows() * POINT));
+    return Meeting.of(
+        CellCount.of(one, size, false),
+        CellCount.of(other, size, false),
+        one.columns(),
+        one.rows(),
+        4);
   }
 
   /** Two fields of 6 x 8 mm side by side, at a turn, so far over each other. */
@@ -114,8 +129,8 @@ class FilmJointsTest {
 
   @Test
   void groundIsAGapFromThatLengthOnThatItIsToldToHave() throws Exception {
-    Film left = bits(Drawn.bar(10.01, 13.02, 6, 8, 0));
-    Film right = bits(Drawn.bar(16.51, 13.02, 6, 8, 0));
+    Bits left = bits(Drawn.bar(10.01, 13.02, 6, 8, 0));
+    Bits right = bits(Drawn.bar(16.51, 13.02, 6, 8, 0));
     assertThat(joint(left, right, new Length(7)).gap()).isPresent();
     // A stroke at any slope that is measured along the rows has that many rows.
     assertThat(joint(left, right, new Length(8 * Math.hypot(1, 1.2) + 1)).gap()).isEmpty();
@@ -133,5 +148,60 @@ class FilmJointsTest {
         assertThat(mirrored.get(x, y)).isEqualTo(drawn.isDark(drawn.columns() - 1 - x, y));
       }
     }
+  }
+
+  /** Bars and discs wherever they fall: looking only where cells meet finds the same. */
+  @Property(tries = 60, seed = Draws.ALIKE)
+  void whereCellsDoNotMeetThereIsNothingToFind(@ForAll long seed) {
+    Random random = new Random(seed);
+    Bits one = scattered(random);
+    Bits other = scattered(random);
+    Joint all =
+        FilmJoints.of(
+            one,
+            other,
+            Meeting.everywhere(one.columns(), one.rows()),
+            0.1,
+            0.1,
+            STRIP,
+            new Length(1));
+    Pair size = new Pair(new Length(one.columns() * 0.1), new Length(one.rows() * 0.1));
+    Meeting where =
+        Meeting.of(
+            CellCount.of(one, size, false),
+            CellCount.of(other, size, false),
+            one.columns(),
+            one.rows(),
+            4);
+    assertThat(FilmJoints.of(one, other, where, 0.1, 0.1, STRIP, new Length(1))).isEqualTo(all);
+    if (where.isNowhere()) {
+      assertThat(FilmJoints.none(0.1, 0.1)).isEqualTo(all);
+    }
+  }
+
+  private static Bits scattered(Random random) {
+    Drawn drawn = new Drawn(61.3, 47.7, 254);
+    for (int i = 0; i < 3; i++) {
+      drawn
+          .with(
+              Drawn.bar(
+                  random.nextDouble() * 60,
+                  random.nextDouble() * 46,
+                  15,
+                  random.nextDouble() * 5,
+                  random.nextDouble() * 180))
+          .with(
+              Drawn.disc(
+                  random.nextDouble() * 60, random.nextDouble() * 46, random.nextDouble() * 12));
+    }
+    Bits bits = new Bits(drawn.columns(), drawn.rows());
+    for (int y = 0; y < drawn.rows(); y++) {
+      for (int x = 0; x < drawn.columns(); x++) {
+        if (drawn.isDark(x, y)) {
+          bits.set(x, y);
+        }
+      }
+    }
+    return bits;
   }
 }

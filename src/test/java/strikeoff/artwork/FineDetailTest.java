@@ -157,18 +157,24 @@ class FineDetailTest {
   }
 
   @Test
-  void turnedTwiceItIsItself() {
+  void columnsAreTurnedSixtyFourAtATime() {
     Bits bits = new Bits(131, 77);
     for (int i = 0; i < 3000; i++) {
       bits.set(i * 37 % 131, i * 53 % 77);
     }
-    Bits turned = bits.turned();
-    assertThat(turned.columns()).isEqualTo(77);
-    for (int y = 0; y < 77; y++) {
-      for (int x = 0; x < 131; x++) {
-        assertThat(turned.get(y, x)).isEqualTo(bits.get(x, y));
+    long runs = 0;
+    for (int first = 0; first < 131; first += 64) {
+      Bits turned = bits.turned(first);
+      assertThat(turned.columns()).isEqualTo(77);
+      assertThat(turned.rows()).isEqualTo(Math.min(64, 131 - first));
+      for (int y = 0; y < 77; y++) {
+        for (int x = 0; x < turned.rows(); x++) {
+          assertThat(turned.get(y, x)).isEqualTo(bits.get(first + x, y));
+        }
       }
+      runs += turned.runs();
     }
+    assertThat(bits.runsAcross()).isEqualTo(runs);
   }
 
   @Test

@@ -11,7 +11,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import strikeoff.artwork.FilmJoints.Film;
 import strikeoff.plan.Joint;
 import strikeoff.units.Length;
 
@@ -65,8 +64,9 @@ class LaidOffTest {
     Bits outline = bits(perInch, r -> r >= 49.52 && r <= 50.52);
     Joint joint =
         FilmJoints.of(
-            Film.of(colour, false),
-            Film.of(outline, false),
+            colour,
+            outline,
+            Meeting.everywhere(colour.columns(), colour.rows()),
             point,
             point,
             new Length(5),
@@ -83,8 +83,9 @@ class LaidOffTest {
     Bits over = bits(300, r -> r >= 30 && r <= 50);
     Joint joint =
         FilmJoints.of(
-            Film.of(under, false),
-            Film.of(over, false),
+            under,
+            over,
+            Meeting.everywhere(under.columns(), under.rows()),
             point,
             point,
             new Length(5),
@@ -101,7 +102,14 @@ class LaidOffTest {
   @Test
   void theSameFilmTwiceIsSharedAsAWhole() {
     Bits film = bits(150, r -> r <= 40);
-    LaidOff laid = LaidOff.of(film, film, 25.4 / 150, 25.4 / 150, new Length(1));
+    LaidOff laid =
+        LaidOff.of(
+            film,
+            film,
+            Meeting.everywhere(film.columns(), film.rows()),
+            25.4 / 150,
+            25.4 / 150,
+            new Length(1));
     double all = film.count() * Math.pow(25.4 / 150, 2) / 100;
     assertThat(laid.both().squareCm()).isCloseTo(all, within(1e-9));
     assertThat(laid.one().bare().squareCm()).isZero();
