@@ -9,6 +9,7 @@ import strikeoff.artwork.facts.OpenJoint;
 import strikeoff.artwork.facts.OutlineOverEdge;
 import strikeoff.artwork.facts.SizeOfArtwork;
 import strikeoff.artwork.facts.StatedPrint;
+import strikeoff.artwork.facts.StatedWidth;
 import strikeoff.artwork.facts.ToneOfArtwork;
 import strikeoff.artwork.facts.WideLap;
 import strikeoff.plan.Artwork.Finest;
@@ -102,6 +103,16 @@ public final class ArtworkSpeech {
 
   public static String printedText(StatedPrint print, Measures units) {
     return printed(print.printed(), print.printedShare(), units);
+  }
+
+  /** What the film says instead. */
+  public static String measuredText(StatedWidth width, Measures units) {
+    boolean trap = width.key().equals("trap");
+    return width.file()
+        + width
+            .measured()
+            .map(m -> (trap ? " laps another colour by " : "’s finest line is ") + m.text(units))
+            .orElse(trap ? " laps no other colour" : " has no line so fine that it is measured");
   }
 
   /** An area that a film prints, also as a share of its rectangle. */

@@ -119,6 +119,7 @@ class ExampleFilmsTest {
     }
     films.put("colours-do-not-meet/apart.png", half(25.5, 45));
     films.put("colours-butt/touching.png", half(25, 45));
+    films.put("states-another-width/line.png", line(600));
     films.put("wide-lap/far.png", half(20, 45));
     films.put("hidden-under-opaque/far.png", half(17, 45));
     films.put("outline-too-thin/left.png", half(5, 25));

@@ -30,6 +30,7 @@ public final class ArtworkFacts {
                 artwork -> {
                   facts.add(ToneOfArtwork.of(design, separation, artwork, policy));
                   StatedPrint.of(design, separation, artwork, policy).ifPresent(facts::add);
+                  facts.addAll(StatedWidth.of(design, separation, artwork, policy));
                   LineInPoints.of(design, separation, artwork, policy).ifPresent(facts::add);
                 });
       }

@@ -62,3 +62,5 @@
 [condition][artwork.facts.WideLap]- by more than {length}=width.base() > {length}
 [condition][paste.HiddenUnderOpaque]a colour lies under an opaque one by their films=HiddenUnderOpaque()
 [condition][paste.HiddenUnderOpaque]- with more than {share} of what it prints=share.base() > {share}
+[condition][artwork.facts.StatedWidth]the plan states a width beside a film that has another=StatedWidth()
+[condition][artwork.facts.StatedWidth]- by more than {share}=off.base() > {share}
