@@ -213,7 +213,8 @@ public final class Artworks {
       double along = one.size().along().mm() / grid.columns();
       double across = one.size().across().mm() / grid.rows();
       double reach = Math.max(Widths.WIDEST, off.mm());
-      Meeting where = Meeting.of(grid.cells(), others.cells(), grid.columns(), grid.rows(), reach);
+      FilmsNear where =
+          FilmsNear.of(grid.cells(), others.cells(), grid.columns(), grid.rows(), reach);
       if (where.isNowhere()) {
         joints.put(both, FilmJoints.none(along, across));
       } else {

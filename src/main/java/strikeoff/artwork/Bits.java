@@ -97,6 +97,22 @@ final class Bits {
     return runs;
   }
 
+  /** How many are set in a part of a row. */
+  int count(int first, int end, int y) {
+    int count = 0;
+    for (int word = first >> 6; word << 6 < end; word++) {
+      long some = words[y * wordsPerRow + word];
+      if (word == first >> 6) {
+        some &= -1L << (first & 63);
+      }
+      if (end - (word << 6) < Long.SIZE) {
+        some &= (1L << end - (word << 6)) - 1;
+      }
+      count += Long.bitCount(some);
+    }
+    return count;
+  }
+
   /** How many are set in a row. */
   int count(int y) {
     int count = 0;

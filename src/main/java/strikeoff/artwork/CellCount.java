@@ -58,14 +58,14 @@ final class CellCount {
 
   private static void count(Bits bits, int y, int along, boolean wrong, int[] counts) {
     int columns = bits.columns();
-    for (int from = bits.next(0, y, true); from < columns; ) {
-      int end = bits.next(from, y, false);
-      int left = wrong ? columns - end : from;
-      int right = wrong ? columns - from : end;
-      for (int column = left / along; column * along < right; column++) {
-        counts[column] += Math.min(right, (column + 1) * along) - Math.max(left, column * along);
-      }
-      from = end < columns ? bits.next(end, y, true) : end;
+    if (bits.next(0, y, true) == columns) {
+      return;
+    }
+    for (int column = 0; column < counts.length; column++) {
+      int left = column * along;
+      int right = Math.min(columns, left + along);
+      counts[column] +=
+          wrong ? bits.count(columns - right, columns - left, y) : bits.count(left, right, y);
     }
   }
 

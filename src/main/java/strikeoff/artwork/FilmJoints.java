@@ -77,7 +77,13 @@ final class FilmJoints {
    * @param off how far a frame can be off
    */
   static Joint of(
-      Bits one, Bits other, Meeting where, double along, double across, Length strip, Length off) {
+      Bits one,
+      Bits other,
+      FilmsNear where,
+      double along,
+      double across,
+      Length strip,
+      Length off) {
     FilmJoints upright = new FilmJoints(along, across, strip);
     for (int y = 0; y < one.rows(); y++) {
       upright.row(one, other, y, y, where.inRow(y));
@@ -112,7 +118,7 @@ final class FilmJoints {
         laid.other());
   }
 
-  private static boolean comeNear(Meeting where, int from, int to) {
+  private static boolean comeNear(FilmsNear where, int from, int to) {
     for (int x = from; x < to; x++) {
       if (where.inColumn(x).length > 0) {
         return true;

@@ -22,7 +22,8 @@ record LaidOff(Area both, Side one, Side other) {
    * @param along mm from one point of a row to the next, on the cloth
    * @param across mm from one row to the next
    */
-  static LaidOff of(Bits one, Bits other, Meeting where, double along, double across, Length off) {
+  static LaidOff of(
+      Bits one, Bits other, FilmsNear where, double along, double across, Length off) {
     int[] x = new int[WAYS];
     int[] y = new int[WAYS];
     for (int way = 0; way < WAYS; way++) {

@@ -65,7 +65,7 @@ final class Tracing {
    */
   static Optional<Traced> of(Bits bits, double along, double across, boolean wrong) {
     long open = bits.count();
-    return open == 0 || bits.runs() > MOST_RUNS
+    return open == 0 || Math.max(bits.runs(), bits.runsAcross()) > MOST_RUNS
         ? Optional.empty()
         : new Tracing(bits, along, across, wrong).straightened(open * along * across);
   }

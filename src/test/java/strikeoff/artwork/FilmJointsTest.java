@@ -38,9 +38,9 @@ class FilmJointsTest {
   }
 
   /** By cells, as plans do. */
-  private static Meeting where(Bits one, Bits other) {
+  private static FilmsNear where(Bits one, Bits other) {
     Pair size = new Pair(new Length(one.columns() * POINT), new Length(one.rows() * POINT));
-    return Meeting.of(
+    return FilmsNear.of(
         CellCount.of(one, size, false),
         CellCount.of(other, size, false),
         one.columns(),
@@ -160,14 +160,14 @@ class FilmJointsTest {
         FilmJoints.of(
             one,
             other,
-            Meeting.everywhere(one.columns(), one.rows()),
+            FilmsNear.everywhere(one.columns(), one.rows()),
             0.1,
             0.1,
             STRIP,
             new Length(1));
     Pair size = new Pair(new Length(one.columns() * 0.1), new Length(one.rows() * 0.1));
-    Meeting where =
-        Meeting.of(
+    FilmsNear where =
+        FilmsNear.of(
             CellCount.of(one, size, false),
             CellCount.of(other, size, false),
             one.columns(),

@@ -86,6 +86,11 @@ class HostilePicturesTest {
         pair(of(Drawn.head(Integer.MAX_VALUE, 1, 16, 6, 0), idat(two)), "at most 100000 along"));
     all.put("below zero", pair(of(Drawn.head(-5, 1, 1, 0, 0), idat(two)), "points"));
     all.put("no points", pair(of(Drawn.head(0, 0, 1, 0, 0), idat(two)), "has no points"));
+    all.put(
+        "huge once it is unpacked",
+        pair(
+            of(Drawn.head(14_000, 14_000, 16, 6, 0), idat(two)),
+            "1568 MB of colours once it is unpacked, and at most 600"));
     all.put("short", pair(of(head, idat(new byte[] {0, 0})), "ends after 1 of 2 rows"));
     all.put("no end", pair(of(head), "before its picture begins"));
     all.put("no picture", pair(of(head, END), "holds no picture"));

@@ -66,7 +66,7 @@ class LaidOffTest {
         FilmJoints.of(
             colour,
             outline,
-            Meeting.everywhere(colour.columns(), colour.rows()),
+            FilmsNear.everywhere(colour.columns(), colour.rows()),
             point,
             point,
             new Length(5),
@@ -85,7 +85,7 @@ class LaidOffTest {
         FilmJoints.of(
             under,
             over,
-            Meeting.everywhere(under.columns(), under.rows()),
+            FilmsNear.everywhere(under.columns(), under.rows()),
             point,
             point,
             new Length(5),
@@ -106,7 +106,7 @@ class LaidOffTest {
         LaidOff.of(
             film,
             film,
-            Meeting.everywhere(film.columns(), film.rows()),
+            FilmsNear.everywhere(film.columns(), film.rows()),
             25.4 / 150,
             25.4 / 150,
             new Length(1));

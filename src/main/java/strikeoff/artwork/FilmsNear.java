@@ -8,7 +8,7 @@ import strikeoff.plan.PrintedCells;
  * Where two films of one grid come near to each other, by their cells: only there can they lap,
  * touch, or leave a gap.
  */
-final class Meeting {
+final class FilmsNear {
 
   private final int rows;
   private final int along;
@@ -20,7 +20,7 @@ final class Meeting {
   /** Stretches of columns by their column of cells. */
   private final int[][] inColumns;
 
-  private Meeting(int rows, int along, int across, int[][] inRows, int[][] inColumns) {
+  private FilmsNear(int rows, int along, int across, int[][] inRows, int[][] inColumns) {
     this.rows = rows;
     this.along = along;
     this.across = across;
@@ -29,8 +29,8 @@ final class Meeting {
   }
 
   /** All over two films of so many points. */
-  static Meeting everywhere(int columns, int rows) {
-    return new Meeting(rows, columns, rows, new int[][] {{0, columns}}, new int[][] {{0, rows}});
+  static FilmsNear everywhere(int columns, int rows) {
+    return new FilmsNear(rows, columns, rows, new int[][] {{0, columns}}, new int[][] {{0, rows}});
   }
 
   /**
@@ -40,7 +40,7 @@ final class Meeting {
    * @param rows points across
    * @param reach in mm
    */
-  static Meeting of(PrintedCells one, PrintedCells other, int columns, int rows, double reach) {
+  static FilmsNear of(PrintedCells one, PrintedCells other, int columns, int rows, double reach) {
     boolean[] near = grown(one, reach);
     boolean[] others = grown(other, reach);
     for (int i = 0; i < near.length; i++) {
@@ -63,7 +63,7 @@ final class Meeting {
       inColumns[column] =
           stretches(high, i -> near[(high - 1 - i) * wide + at], first, across, rows);
     }
-    return new Meeting(rows, along, across, inRows, inColumns);
+    return new FilmsNear(rows, along, across, inRows, inColumns);
   }
 
   /** Which cells lie within so many mm of one that prints, or a little further. */
