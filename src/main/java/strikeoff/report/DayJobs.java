@@ -1,12 +1,7 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import strikeoff.check.Checked;
@@ -32,8 +27,6 @@ final class DayJobs {
   private static final Pattern PLAIN_WAIT =
       Pattern.compile("(^|, )wait to (day \\d+, )?\\d\\d:\\d\\d$");
 
-  private static final Set<Task.Kind> ALIKE = EnumSet.of(Task.Kind.MIX, Task.Kind.WASH_SCREEN);
-
   /** Names are cut and long counts told in fewer words, so that a sheet stays a page. */
   private static final int LONGEST_NAME = 40;
 
@@ -43,6 +36,7 @@ final class DayJobs {
   private final PrintPlan plan;
   private final TaskWords words;
   private final int day;
+  private final Hands hands;
   private final List<DaySheet.Job> jobs = new ArrayList<>();
   private final List<WorkBlock> dries = new ArrayList<>();
   private final List<Task> washings = new ArrayList<>();
@@ -52,6 +46,7 @@ final class DayJobs {
     this.plan = judged.plan();
     this.words = new TaskWords(judged);
     this.day = day;
+    this.hands = new Hands(plan.crew().names().size() == 1);
   }
 
   static List<DaySheet.Job> of(Checked.Judged judged, int day, List<WorkBlock> blocks) {
@@ -63,87 +58,15 @@ final class DayJobs {
         made.washings.addAll(work.tasks());
       }
     }
-    List<List<WorkBlock>> groups = made.grouped(blocks);
+    List<List<WorkBlock>> groups = WorkGroups.of(blocks);
     for (int i = 0; i < groups.size(); i++) {
       List<WorkBlock> group = groups.get(i);
       made.jobs.add(
           group.get(0).prints()
-              ? made.printJob(group, mayMoveAfter(groups, i))
+              ? made.printJob(group, WorkGroups.mayMoveAfter(groups, i))
               : group.size() > 1 ? made.manyJob(group) : made.otherJob(group.get(0)));
     }
     return made.jobs;
-  }
-
-  /** Whether the cloth stays as it lies for no further print. */
-  private static boolean mayMoveAfter(List<List<WorkBlock>> groups, int at) {
-    if (groups.get(at).stream().anyMatch(work -> work.kind() == Task.Kind.MOVE)) {
-      return true;
-    }
-    for (List<WorkBlock> later : groups.subList(at + 1, groups.size())) {
-      if (later.get(0).prints()) {
-        return false;
-      }
-      if (!ALIKE.contains(later.get(0).kind()) && later.get(0).kind() != Task.Kind.WAIT) {
-        return true;
-      }
-    }
-    return true;
-  }
-
-  /**
-   * Colours of one set with the waits and moves between them; pastes mixed and screens washed, each
-   * one after the other. A set's last wait stays with it though screens are washed meanwhile.
-   */
-  private List<List<WorkBlock>> grouped(List<WorkBlock> blocks) {
-    List<List<WorkBlock>> groups = new ArrayList<>();
-    Map<Integer, List<WorkBlock>> sets = new HashMap<>();
-    for (WorkBlock work : blocks) {
-      if (work.kind() == Task.Kind.DRY_SCREEN || work.isPause()) {
-        continue;
-      }
-      List<WorkBlock> last = before(groups, work);
-      List<WorkBlock> set = sets.get(work.first().step());
-      if (set != null && work.kind() == Task.Kind.WAIT) {
-        set.add(work);
-      } else if (last != null && carriesOn(last.get(0), work)) {
-        last.add(work);
-      } else {
-        groups.add(new ArrayList<>(List.of(work)));
-        if (work.prints()) {
-          sets.put(work.first().step(), groups.get(groups.size() - 1));
-        }
-      }
-    }
-    return groups;
-  }
-
-  /** The group that work may carry on, past what others print beside it. */
-  private static List<WorkBlock> before(List<List<WorkBlock>> groups, WorkBlock work) {
-    int at = groups.size() - 1;
-    while (at >= 0
-        && work.prints()
-        && groups.get(at).get(0).prints()
-        && !sameStep(groups.get(at).get(0), work)) {
-      at--;
-    }
-    return at < 0 ? null : groups.get(at);
-  }
-
-  private static boolean carriesOn(WorkBlock first, WorkBlock work) {
-    if (!first.prints()) {
-      return ALIKE.contains(work.kind()) && first.kind() == work.kind() && sameStep(first, work);
-    }
-    return work.prints()
-        ? first.sameSet(work) && arrangement(first).equals(arrangement(work))
-        : work.kind() == Task.Kind.MOVE && sameStep(first, work);
-  }
-
-  private static boolean sameStep(WorkBlock first, WorkBlock next) {
-    return first.first().step() == next.first().step();
-  }
-
-  private static String arrangement(WorkBlock work) {
-    return work.impressions().get(0).footprint().placement().arrangement();
   }
 
   /**
@@ -168,18 +91,18 @@ final class DayJobs {
       } else if (work.kind() != Task.Kind.WAIT) {
         lines.add(
             new DaySheet.Line(
-                work.start(), words.title(work), until(work), who(work), words.how(work)));
+                work.start(), words.title(work), until(work), hands.of(work), words.how(work)));
       } else if (work.start().compareTo(lastPrint.start()) < 0) {
         lines.add(thenWait(lines.remove(lines.size() - 1), work));
       } else if (!told) {
         told = true;
         String lie = "Leave the cloth until " + WorkWords.clock(work.end(), day);
-        lines.add(new DaySheet.Line(work.start(), lie, words.how(work), who(work), moves));
+        lines.add(new DaySheet.Line(work.start(), lie, words.how(work), hands.of(work), moves));
       }
     }
     return new DaySheet.Job(
         number(set.get(0)),
-        "Print " + name(arrangement(set.get(0))) + " " + counted(all),
+        "Print " + name(WorkGroups.arrangement(set.get(0))) + " " + counted(all),
         Corners.of(
             all,
             plan.cloth().closed() ? plan.cloth().length().mm() : Double.MAX_VALUE,
@@ -214,7 +137,7 @@ final class DayJobs {
     return step == 0 ? "" : Integer.toString(step);
   }
 
-  private static String name(String name) {
+  static String name(String name) {
     return FittedWords.shortened(name, LONGEST_NAME);
   }
 
@@ -248,7 +171,7 @@ final class DayJobs {
             + air(work)
             + words.pause(work)
             + washedIn(work),
-        whoPrints(work),
+        hands.printing(work),
         frames(work.impressions()));
   }
 
@@ -301,7 +224,7 @@ final class DayJobs {
 
   private DaySheet.Line thenWait(DaySheet.Line before, WorkBlock work) {
     String with = words.how(work);
-    String who = who(work);
+    String who = hands.of(work);
     String wait =
         "wait to "
             + WorkWords.clock(work.end(), day)
@@ -327,7 +250,7 @@ final class DayJobs {
                         work.start(),
                         words.title(work),
                         washes ? until(work) : words.how(work),
-                        who(work),
+                        hands.of(work),
                         drying(work)))
             .toList(),
         "");
@@ -355,41 +278,12 @@ final class DayJobs {
                 work.start(),
                 Phrase.capital(until(work)),
                 words.how(work),
-                who(work),
+                hands.of(work),
                 drying(work))),
         "");
   }
 
   private String until(WorkBlock work) {
     return "until " + WorkWords.clock(work.end(), day);
-  }
-
-  /** Who does it, where there are several to choose from; two at one frame with "and" between. */
-  private String who(WorkBlock work) {
-    return plan.crew().names().size() == 1
-        ? ""
-        : String.join(", ", work.tasks().stream().map(DayJobs::hands).distinct().toList());
-  }
-
-  private static String hands(Task task) {
-    return task.people().stream().map(DayJobs::name).collect(Collectors.joining(" and "));
-  }
-
-  /** Who prints; of several each with the numbers of what she prints, in the order of printing. */
-  private String whoPrints(WorkBlock work) {
-    Map<String, List<Impression>> each = new LinkedHashMap<>();
-    for (int i = 0; i < work.tasks().size(); i++) {
-      each.computeIfAbsent(hands(work.tasks().get(i)), who -> new ArrayList<>())
-          .add(work.impressions().get(i));
-    }
-    return plan.crew().names().size() == 1 || each.size() == 1
-        ? who(work)
-        : each.entrySet().stream()
-            .map(
-                one ->
-                    one.getKey()
-                        + " "
-                        + FittedWords.shortened(WorkWords.numbers(one.getValue()), 150))
-            .collect(Collectors.joining("; "));
   }
 }
