@@ -1,35 +1,25 @@
 package strikeoff.cli.commands;
 
-import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
-import strikeoff.check.FileTrouble;
 import strikeoff.cli.files.CacheKey;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.PolicyFiles;
 import strikeoff.cli.files.PolicyFiles.PolicyFile;
-import strikeoff.cli.files.RulesBeside;
 import strikeoff.cli.text.Exit;
-import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.document.Bounds;
 import strikeoff.document.Problem;
@@ -38,19 +28,13 @@ import strikeoff.findings.RuleInfo;
 import strikeoff.findings.Severity;
 import strikeoff.mend.EditTrials;
 import strikeoff.policy.Policy;
-import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.rulebook.Rulebook;
-import strikeoff.rulebook.own.OwnRules;
 import strikeoff.rulebook.own.RuleFile;
-import strikeoff.rulebook.own.RuleFolder;
-import strikeoff.rulebook.own.RuleMistake;
-import strikeoff.rulebook.own.RuleMistakes;
 import strikeoff.studio.LimitConflicts;
 import strikeoff.studio.Studio;
 import strikeoff.studio.StudioFile;
 import strikeoff.studio.StudioReader;
 import strikeoff.studio.StudioReading;
-import strikeoff.units.Script;
 
 /**
  * What judges which plan: policies and own rules are found and read before any plan is, so that no
@@ -58,35 +42,18 @@ import strikeoff.units.Script;
  */
 final class Studios {
 
-  /** Stands for a policy that can't be read, so that nothing else is said to be wrong with it. */
-  private static final byte[] UNREAD = "studio: unread".getBytes(StandardCharsets.UTF_8);
-
   private final Surroundings here;
   private final StudioOptions options;
   private final Bounds bounds;
   private final Policy builtIn;
   private final Rulebook rules;
-  private final Map<Set<String>, Rulebook> rulebooks = new LinkedHashMap<>();
   private final Map<List<PolicyFile>, Checker> byPolicies = new LinkedHashMap<>();
   private final Map<List<PolicyFile>, byte[]> keys = new HashMap<>();
-  private final Map<Path, byte[]> texts = new HashMap<>();
-  private final Set<String> wrong = new LinkedHashSet<>();
-  private final Set<String> wrongBeside = new LinkedHashSet<>();
-
-  /** True if own rules have mistakes: what a policy says of them is then not known to be wrong. */
-  private boolean unreadRules;
-
-  private final Map<Path, String> broken = new HashMap<>();
-  private final Set<String> notes = new LinkedHashSet<>();
-  private final Set<Path> ruleFolders = new HashSet<>();
-
-  /** Those of all own rules that are run. */
-  private final List<RuleFile> ownFiles = new ArrayList<>();
+  private final StudioFaults faults = new StudioFaults();
+  private final PolicyTexts texts;
+  private final OwnRulebooks own;
 
   private Optional<Narrowing> narrowing = Optional.empty();
-
-  /** True if something that was named is there and can't be read. */
-  private boolean unread;
 
   private Studios(Surroundings here, StudioOptions options, Bounds bounds) {
     this.here = here;
@@ -95,6 +62,8 @@ final class Studios {
     Checker plain = Checker.builtIn(bounds);
     this.builtIn = plain.policy();
     this.rules = plain.rules();
+    this.texts = new PolicyTexts(bounds, faults);
+    this.own = new OwnRulebooks(rules, options.seconds(), texts, faults);
   }
 
   /** Judges by some rules only from now on. */
@@ -125,7 +94,7 @@ final class Studios {
         folders.add(plan.path().toAbsolutePath().normalize().getParent());
       }
     }
-    folders.forEach(f -> studios.notes.addAll(RulesBeside.notes(f, studios.ruleFolders)));
+    studios.own.lookBeside(folders);
     return studios;
   }
 
@@ -138,14 +107,12 @@ final class Studios {
 
   /** What is wrong with policies and own rules, one line each. */
   List<String> wrong() {
-    List<String> all = new ArrayList<>(wrong);
-    all.addAll(wrongBeside);
-    return all;
+    return faults.all();
   }
 
   /** What of it is wrong with what the user named for all plans; then nothing can be judged. */
   List<String> wrongForAll() {
-    return List.copyOf(wrong);
+    return faults.ofNamed();
   }
 
   /**
@@ -153,7 +120,7 @@ final class Studios {
    * there, which is wrong usage, or a file could not be read, or what was found has a mistake.
    */
   Exit exit() {
-    return wrong.isEmpty() || unread ? Exit.FAULT : Exit.USAGE;
+    return faults.exit();
   }
 
   /**
@@ -208,9 +175,9 @@ final class Studios {
   private byte[] key(List<PolicyFile> policies) {
     CacheKey key = new CacheKey().put("rules", checker(policies).rules().ids());
     for (PolicyFile file : policies) {
-      key.put("policy", file.name()).put(file.given() ? "named" : "found", text(file));
+      key.put("policy", file.name()).put(file.given() ? "named" : "found", texts.of(file));
     }
-    for (RuleFile file : ownFiles) {
+    for (RuleFile file : own.files()) {
       key.put("rule file", List.of(file.name(), file.family(), file.text()));
     }
     return key.bytes();
@@ -223,7 +190,7 @@ final class Studios {
     List<PolicyFile> policies = policies(plan);
     synchronized (byPolicies) {
       Checker checker = checker(policies);
-      Optional<String> broken = broken(policies);
+      Optional<String> broken = faults.broken(policies);
       return broken.isPresent()
           ? new Judge(
               Optional.empty(), Optional.of(new Checked.Failed(plan.name(), broken.get(), "")))
@@ -233,16 +200,9 @@ final class Studios {
     }
   }
 
-  private Optional<String> broken(List<PolicyFile> policies) {
-    return policies.stream()
-        .map(file -> broken.get(file.path()))
-        .filter(Objects::nonNull)
-        .findFirst();
-  }
-
   /** What the user should know though nothing is wrong. */
   List<String> notes() {
-    return List.copyOf(notes);
+    return own.notes();
   }
 
   /** The only one there is, without plans. */
@@ -309,21 +269,21 @@ final class Studios {
     options.rules().ifPresent(name -> folders.put(here.resolve(name), name));
     boolean notRun = false;
     for (PolicyFile file : policies) {
-      Optional<String> folder = StudioReader.ownRules(text(file));
-      notRun |= folder.isPresent() && !ownRules(file, folder.get(), folders);
+      Optional<String> folder = StudioReader.ownRules(texts.of(file));
+      notRun |= folder.isPresent() && !own.areRun(file, folder.get(), folders);
     }
-    Rulebook book = rulebook(folders);
+    Rulebook book = own.rulebook(folders);
     List<String> ids = book.ids();
     List<StudioFile> files = new ArrayList<>();
     for (PolicyFile file : policies) {
       StudioReading reading =
-          StudioReader.read(file.name(), text(file), builtIn, ids, notRun || unreadRules);
+          StudioReader.read(file.name(), texts.of(file), builtIn, ids, notRun || own.unread());
       if (reading instanceof StudioReading.Read read) {
         files.add(read.file());
       } else if (reading instanceof StudioReading.Faulty faulty) {
         for (Problem p : faulty.problems()) {
           String path = p.path().text().isEmpty() ? "" : p.path().text() + ": ";
-          wrong(file, faulty.name() + ":" + p.position() + ": " + path + p.message());
+          faults.wrong(file, faulty.name() + ":" + p.position() + ": " + path + p.message());
         }
       }
     }
@@ -334,7 +294,7 @@ final class Studios {
           .findFirst()
           .ifPresent(
               file ->
-                  wrong(
+                  faults.wrong(
                       file,
                       file.name()
                           + ":"
@@ -347,103 +307,5 @@ final class Studios {
     return new Checker(
             files.isEmpty() ? Studio.plain(builtIn) : Studio.of(builtIn, files), book, bounds)
         .in(options.units());
-  }
-
-  private void wrong(PolicyFile file, String what) {
-    if (file.given()) {
-      wrong.add(what);
-    } else {
-      wrongBeside.add(what);
-      broken.putIfAbsent(file.path(), "the policy that holds for it has a mistake: " + what);
-    }
-  }
-
-  /** True if they are run: because the user named the policy, or their folder. */
-  private boolean ownRules(PolicyFile file, String folder, Map<Path, String> folders) {
-    try {
-      Path path = FileNames.resolve(file.path().toAbsolutePath().getParent(), folder).normalize();
-      String name = file.folderName().isEmpty() ? folder : file.folderName() + "/" + folder;
-      if (folders.keySet().stream().anyMatch(f -> f.toAbsolutePath().normalize().equals(path))) {
-        return true;
-      }
-      if (file.given() && !Files.isDirectory(path)) {
-        wrong(
-            file,
-            file.name()
-                + ":"
-                + StudioReader.ownRulesPosition(text(file))
-                + ": own rules: no folder is called "
-                + Script.quoted(folder)
-                + " there");
-        return false;
-      }
-      if (file.given()) {
-        folders.put(path, name);
-        return true;
-      }
-      ruleFolders.add(path);
-      notes.add(
-          file.name()
-              + ": its own rules aren't run, since it was found beside the plans; --rules "
-              + name
-              + " runs them");
-    } catch (InvalidPathException e) {
-      wrong(file, file.name() + ": the folder of own rules is no path");
-    }
-    return false;
-  }
-
-  private Rulebook rulebook(Map<Path, String> folders) {
-    Set<String> key = new LinkedHashSet<>();
-    folders.keySet().forEach(folder -> key.add(folder.toAbsolutePath().normalize().toString()));
-    Rulebook known = rulebooks.get(key);
-    if (known != null) {
-      return known;
-    }
-    Rulebook book = rules;
-    if (!folders.isEmpty()) {
-      try {
-        List<RuleFile> files = new ArrayList<>();
-        for (Map.Entry<Path, String> folder : folders.entrySet()) {
-          ruleFolders.add(folder.getKey().toAbsolutePath().normalize());
-          files.addAll(
-              RuleFolder.read(folder.getKey(), folder.getValue(), PolicyReader.families()));
-        }
-        ownFiles.addAll(files);
-        OwnRules own = OwnRules.of(files);
-        book = rules.with(own, options.seconds());
-      } catch (RuleMistakes e) {
-        e.all().stream().map(RuleMistake::text).forEach(wrong::add);
-        unreadRules = true;
-        unread |= e.unread();
-      }
-    }
-    rulebooks.put(key, book);
-    return book;
-  }
-
-  private byte[] text(PolicyFile file) {
-    return texts.computeIfAbsent(
-        file.path(),
-        path -> {
-          Optional<String> odd = file.odd();
-          if (odd.isPresent()) {
-            return unread(file, odd.get());
-          }
-          try (InputStream in = Files.newInputStream(path)) {
-            return in.readNBytes(bounds.bytes() + 1);
-          } catch (NoSuchFileException e) {
-            wrong(file, file.name() + ": no such file");
-            return UNREAD;
-          } catch (IOException e) {
-            return unread(file, FileTrouble.of(e));
-          }
-        });
-  }
-
-  private byte[] unread(PolicyFile file, String why) {
-    wrong(file, file.name() + ": this policy can't be read: " + why);
-    unread |= file.given();
-    return UNREAD;
   }
 }
