@@ -28,6 +28,12 @@ final class Tracing {
 
   private static final double AREA_FAR_OFF = 0.02;
 
+  /** Points looked at once more for each corner: a drawing wants a hundredth of them. */
+  private static final long MOST_LOOKS = 500_000_000;
+
+  /** Points after which a corner is kept: else the teeth of a comb are looked at again for each. */
+  private static final int LONGEST = 2_000;
+
   /**
    * How far off a corner may be left out, and the steps that those left are rounded to, in mm. On a
    * page a metre of cloth is a thousand points wide or less; lines are seen by their area.
@@ -47,6 +53,7 @@ final class Tracing {
   private final boolean wrong;
   private final double along;
   private final double across;
+  private long looks;
 
   private Tracing(Bits bits, double along, double across, boolean wrong) {
     this.bits = bits;
@@ -75,7 +82,7 @@ final class Tracing {
     Traced best = null;
     for (double[] finer : FINER) {
       Traced traced = straightened(edges, finer[0], finer[1]);
-      if (traced.corners() > MOST_CORNERS) {
+      if (traced.corners() > MOST_CORNERS || looks > MOST_LOOKS) {
         break;
       }
       best = traced;
@@ -91,7 +98,7 @@ final class Tracing {
     List<int[]> rings = new ArrayList<>();
     for (int[] edge : edges) {
       GivenUp.ifAsked();
-      int[] ring = new Ring(edge, along / 2, across / 2).straightened(tolerance, step);
+      int[] ring = new Ring(edge).straightened(tolerance, step);
       if (Traced.twiceArea(ring) != 0) {
         rings.add(ring);
       }
@@ -159,18 +166,28 @@ final class Tracing {
   }
 
   /** One ring in half points. */
-  private record Ring(int[] middles, double along, double across) {
+  private final class Ring {
+
+    private final int[] middles;
+
+    Ring(int[] middles) {
+      this.middles = middles;
+    }
 
     /** In whole steps; without corners if nothing is left of it. */
     int[] straightened(double tolerance, double step) {
       int count = middles.length / 2;
       boolean[] kept = new boolean[count + 1];
-      int far = farthest(0);
+      int before = 0;
       kept[0] = true;
-      kept[far] = true;
-      kept[count] = true;
-      keep(kept, 0, far, tolerance);
-      keep(kept, far, count, tolerance);
+      for (int next : new int[] {farthest(0), count}) {
+        while (before < next) {
+          int to = Math.min(next, before + LONGEST);
+          kept[to] = true;
+          keep(kept, before, to, tolerance);
+          before = to;
+        }
+      }
       int[] ring = new int[2 * count];
       int length = 0;
       for (int i = 0; i < count; i++) {
@@ -205,7 +222,8 @@ final class Tracing {
       int count = 0;
       open[count++] = from;
       open[count++] = to;
-      while (count > 0) {
+      while (count > 0 && looks <= MOST_LOOKS) {
+        GivenUp.ifAsked();
         int last = open[--count];
         int first = open[--count];
         int worst = worst(first, last, tolerance);
@@ -231,6 +249,7 @@ final class Tracing {
       double length = Math.hypot(towardsX, towardsY);
       double most = tolerance;
       int worst = 0;
+      looks += last - first;
       for (int i = first + 1; i < last; i++) {
         double offX = x(i) - x;
         double offY = y(i) - y;
@@ -247,11 +266,11 @@ final class Tracing {
     }
 
     private double x(int corner) {
-      return middles[2 * corner % middles.length] * along;
+      return middles[2 * corner % middles.length] * along / 2;
     }
 
     private double y(int corner) {
-      return middles[2 * corner % middles.length + 1] * across;
+      return middles[2 * corner % middles.length + 1] * across / 2;
     }
   }
 }

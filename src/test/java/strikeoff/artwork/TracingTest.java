@@ -2,11 +2,13 @@ package strikeoff.artwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -157,5 +159,21 @@ class TracingTest {
     Traced traced = traced(checks, 254, false).orElseThrow();
     assertThat(traced.rings()).hasNumberOfRows(8);
     assertThat(traced.area()).isCloseTo(32, Percentage.withPercentage(2));
+  }
+
+  /** A thousand teeth in one ring: were each looked at for each other one it would take minutes. */
+  @Test
+  void aLongRingIsFollowedInTimeThatGrowsWithIt() {
+    Bits comb = new Bits(8000, 1000);
+    for (int y = 0; y < comb.rows(); y++) {
+      for (int x = 0; x < comb.columns() - 4 * y; x++) {
+        if (y < 4 || x % 8 < 4) {
+          comb.set(x, y);
+        }
+      }
+    }
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(30),
+        () -> assertThat(Tracing.of(comb, 0.05, 0.05, false).orElseThrow().corners()).isPositive());
   }
 }
