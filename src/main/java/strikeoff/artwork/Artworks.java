@@ -38,10 +38,18 @@ public final class Artworks {
 
   private final Map<Pairing, Joint> joints;
 
-  private Artworks(Shelf shelf, Map<Key, PictureMeasures> measured, Map<Pairing, Joint> joints) {
+  /** Of earlier runs. */
+  private final KeptMeasures kept;
+
+  private Artworks(
+      Shelf shelf,
+      Map<Key, PictureMeasures> measured,
+      Map<Pairing, Joint> joints,
+      KeptMeasures kept) {
     this.shelf = shelf;
     this.measured = measured;
     this.joints = joints;
+    this.kept = kept;
   }
 
   /** What came of a picture. */
@@ -67,17 +75,46 @@ public final class Artworks {
       int rows,
       int alongMargin,
       int acrossMargin,
-      Pair size) {}
+      Pair size) {
+
+    /** True of measures of a picture of that size. */
+    boolean isOf(PictureMeasures measures) {
+      return measures.columns() == columns - 2 * alongMargin
+          && measures.rows() == rows - 2 * acrossMargin;
+    }
+
+    /** The same in words that no other has: numbers to the last bit. */
+    String text() {
+      return String.join(
+          " ",
+          bytes,
+          prints.word(),
+          Boolean.toString(wrong),
+          Integer.toString(columns),
+          Integer.toString(rows),
+          Integer.toString(alongMargin),
+          Integer.toString(acrossMargin),
+          Double.toString(size.along().mm()),
+          Double.toString(size.across().mm()));
+    }
+  }
 
   /**
    * All that a joint depends on: two pictures, how long a strip of ground goes on, and how far a
    * frame can be off.
    */
-  private record Pairing(Key one, Key other, Length strip, Length off) {}
+  private record Pairing(Key one, Key other, Length strip, Length off) {
+
+    String text() {
+      return String.join(
+          " ", one.text(), other.text(), Double.toString(strip.mm()), Double.toString(off.mm()));
+    }
+  }
 
   /** Of a plan that lies in no folder, as one from standard input. */
   public static Artworks nowhere() {
-    return new Artworks(Shelf.NONE, new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+    return new Artworks(
+        Shelf.NONE, new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), KeptMeasures.NONE);
   }
 
   /**
@@ -88,7 +125,7 @@ public final class Artworks {
     Path folder = plan.toAbsolutePath().getParent();
     Shelf there =
         folder != null && Files.isRegularFile(plan) ? new FolderShelf(folder) : Shelf.NONE;
-    return there.equals(shelf) ? this : new Artworks(there, measured, joints);
+    return there.equals(shelf) ? this : new Artworks(there, measured, joints, kept);
   }
 
   /**
@@ -97,7 +134,12 @@ public final class Artworks {
    * @param folder of its resources, between slashes
    */
   public Artworks packaged(String folder) {
-    return new Artworks(new PackagedShelf(folder), measured, joints);
+    return new Artworks(new PackagedShelf(folder), measured, joints, kept);
+  }
+
+  /** The same that take what earlier runs measured, and keep for later ones what they measure. */
+  public Artworks keeping(KeptMeasures measures) {
+    return measures == kept ? this : new Artworks(shelf, measured, joints, measures);
   }
 
   /**
@@ -166,7 +208,14 @@ public final class Artworks {
               wanted.size());
       PictureMeasures one = measured.get(key);
       if (one == null) {
-        one = PictureMeasures.of(points(picture, wanted, placing), wanted);
+        Optional<PictureMeasures> known =
+            kept.find(key.text()).flatMap(MeasureBytes::picture).filter(key::isOf);
+        if (known.isEmpty()) {
+          one = PictureMeasures.of(points(picture, wanted, placing), wanted);
+          kept.keep(key.text(), MeasureBytes.of(one));
+        } else {
+          one = known.get();
+        }
         measured.put(key, one);
       }
       keys.put(wanted, key);
@@ -210,6 +259,11 @@ public final class Artworks {
       return Optional.empty();
     }
     if (!joints.containsKey(both)) {
+      kept.find(both.text())
+          .flatMap(MeasureBytes::joint)
+          .ifPresent(known -> joints.put(both, known));
+    }
+    if (!joints.containsKey(both)) {
       double along = one.size().along().mm() / grid.columns();
       double across = one.size().across().mm() / grid.rows();
       double reach = Math.max(Widths.WIDEST, off.mm());
@@ -225,6 +279,7 @@ public final class Artworks {
         }
         joints.put(
             both, FilmJoints.of(first.get(), second.get(), where, along, across, strip, off));
+        kept.keep(both.text(), MeasureBytes.of(joints.get(both)));
       }
     }
     return Optional.of(joints.get(both));

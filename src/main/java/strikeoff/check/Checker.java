@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import strikeoff.artwork.Artworks;
+import strikeoff.artwork.KeptMeasures;
 import strikeoff.day.Effort;
 import strikeoff.described.Described;
 import strikeoff.document.Bounds;
@@ -80,6 +81,11 @@ public record Checker(
   /** The same for the text of a plan that lies there: its films are read once for all trials. */
   public Checker beside(Path plan) {
     return with(artworks.beside(plan));
+  }
+
+  /** The same that takes what earlier runs measured of films. */
+  public Checker keeping(KeptMeasures measures) {
+    return with(artworks.keeping(measures));
   }
 
   private Checker with(Artworks pictures) {

@@ -307,8 +307,10 @@ final class CheckRun {
             studios.narrowed().map(Object::toString).orElse(""),
             settings.baseline().map(b -> JsonReport.text(b.results())).orElse(""));
     try {
-      return Optional.of(
-          new KeptResults(settings.cache().get(), studios, settings.bounds(), options));
+      KeptResults kept =
+          new KeptResults(settings.cache().get(), studios, settings.bounds(), options);
+      studios.keep(kept.films());
+      return Optional.of(kept);
     } catch (IOException e) {
       Complaint.say(here, "the cache isn't used: " + FileTrouble.of(e));
       return Optional.empty();

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.cli.files.CacheKey;
+import strikeoff.cli.files.KeptFilms;
 import strikeoff.cli.files.PlanArtwork;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ProgramBytes;
@@ -27,6 +28,8 @@ final class KeptResults {
   private final Studios studios;
   private final Bounds bounds;
 
+  private final KeptFilms films;
+
   /** What is the same for all plans of a run. */
   private final byte[] ofTheRun;
 
@@ -41,14 +44,24 @@ final class KeptResults {
     this.bounds = bounds;
     CacheKey key = new CacheKey();
     ProgramBytes.into(key);
-    this.ofTheRun =
+    byte[] program =
         key.put("program", List.of(new Strikeoff.Version().getVersion()))
             .put("java", System.getProperty("java.vm.name") + Runtime.version())
             .put("system", System.getProperty("os.name") + System.getProperty("os.arch"))
+            .bytes();
+    this.films = new KeptFilms(cache, program);
+    this.ofTheRun =
+        new CacheKey()
+            .put("program", program)
             .put("names", System.getProperty("sun.jnu.encoding", ""))
             .put("bounds", bounds.toString())
             .put("options", options)
             .bytes();
+  }
+
+  /** Measures of films, which plans may share. */
+  KeptFilms films() {
+    return films;
   }
 
   /** A plan's bytes, and the key of what comes of them. */

@@ -13,9 +13,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import strikeoff.artwork.KeptMeasures;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.cli.files.CacheKey;
+import strikeoff.cli.files.KeptFilms;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.PolicyFiles;
 import strikeoff.cli.files.PolicyFiles.PolicyFile;
@@ -54,6 +56,7 @@ final class Studios {
   private final OwnRulebooks own;
 
   private Optional<Narrowing> narrowing = Optional.empty();
+  private KeptMeasures measures = KeptMeasures.NONE;
 
   private Studios(Surroundings here, StudioOptions options, Bounds bounds) {
     this.here = here;
@@ -64,6 +67,11 @@ final class Studios {
     this.rules = plain.rules();
     this.texts = new PolicyTexts(bounds, faults);
     this.own = new OwnRulebooks(rules, options.seconds(), texts, faults);
+  }
+
+  /** Takes what earlier runs measured of films from now on. */
+  void keep(KeptFilms films) {
+    measures = films;
   }
 
   /** Judges by some rules only from now on. */
@@ -195,7 +203,8 @@ final class Studios {
           ? new Judge(
               Optional.empty(), Optional.of(new Checked.Failed(plan.name(), broken.get(), "")))
           : new Judge(
-              Optional.of(plan.isStandardInput() ? checker : checker.beside(plan.path())),
+              Optional.of(
+                  plan.isStandardInput() ? checker : checker.keeping(measures).beside(plan.path())),
               Optional.empty());
     }
   }
