@@ -229,3 +229,21 @@ test("each plan of the index leads to its report", { skip }, async () => {
     assert.deepEqual([...plans].sort(), planNames);
   });
 });
+
+test("films are drawn, and what lies over another is cut out of it", { skip }, async () => {
+  await on(DEMO, {}, async (page) => {
+    const films = page.locator("#films svg.film");
+    assert.ok((await films.count()) >= 10, "each film, each design together, and what is seen near");
+    for (const film of await films.all()) {
+      const drawn = await film.evaluate((svg) => [...svg.querySelectorAll("use, path")].map((e) => e.getBBox().width));
+      assert.ok(drawn.length > 0 && drawn.every((width) => width > 0), "every reference leads to a shape");
+    }
+    const clipped = await page.evaluate(() =>
+      [...document.querySelectorAll("[clip-path]")].map((e) => e.getAttribute("clip-path").slice(5, -1)),
+    );
+    assert.ok(clipped.length > 0);
+    const there = await page.evaluate((ids) => ids.every((id) => document.getElementById(id)?.localName === "clipPath"), clipped);
+    assert.ok(there, "every shape to cut by is there");
+    assert.deepEqual(page.faults, []);
+  });
+});
