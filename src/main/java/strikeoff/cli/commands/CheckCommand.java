@@ -280,8 +280,8 @@ final class CheckCommand implements Command {
     return Optional.of(baseline);
   }
 
-  private CheckRun.Settings settings(Optional<Baseline> baseline) {
-    return new CheckRun.Settings(
+  private CheckSettings settings(Optional<Baseline> baseline) {
+    return new CheckSettings(
         title(),
         Optional.ofNullable(reports.getValue()),
         Optional.ofNullable(sheets.getValue()),

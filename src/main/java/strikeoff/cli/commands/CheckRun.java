@@ -12,11 +12,9 @@ import java.util.Set;
 import strikeoff.check.Checked;
 import strikeoff.check.FileTrouble;
 import strikeoff.check.SilentRules;
-import strikeoff.cli.files.Output;
 import strikeoff.cli.files.Outputs;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ReportFolder;
-import strikeoff.cli.files.ResultCache;
 import strikeoff.cli.text.Colouring;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
@@ -28,7 +26,6 @@ import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.Progress;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.cli.text.Tally;
-import strikeoff.document.Bounds;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.HtmlReport;
@@ -37,9 +34,7 @@ import strikeoff.report.PageMark;
 import strikeoff.report.json.JsonReport;
 import strikeoff.report.outcome.Baseline;
 import strikeoff.report.outcome.Outcome;
-import strikeoff.report.outcome.Part;
 import strikeoff.report.outcome.Results;
-import strikeoff.units.UnitChoice;
 
 /** One run over plans that are found already: checks, tells, and writes what is wanted. */
 final class CheckRun {
@@ -51,7 +46,7 @@ final class CheckRun {
 
   private final Surroundings here;
   private final Studios studios;
-  private final Settings settings;
+  private final CheckSettings settings;
   private final Outputs<Results> outputs;
   private final List<Exit> exits = new ArrayList<>();
   private boolean looksFurther;
@@ -60,7 +55,7 @@ final class CheckRun {
   /** Where sheets for the wall go. */
   private final Optional<ReportFolder> wall;
 
-  CheckRun(Surroundings here, Studios studios, Settings settings) {
+  CheckRun(Surroundings here, Studios studios, CheckSettings settings) {
     this.here = here;
     this.studios = studios;
     this.settings = settings;
@@ -69,41 +64,6 @@ final class CheckRun {
     this.outputs =
         new Outputs<>(here, Formats.results(here, settings.reports()), settings.outputs());
   }
-
-  /**
-   * What is wanted of a run.
-   *
-   * @param title what the batch is
-   * @param reports the folder for HTML pages, as the user named it
-   * @param sheets the folder for sheets for the wall
-   * @param part the part of the batch to check; empty for all
-   * @param baseline an earlier run that findings are held against
-   * @param cache results of earlier runs
-   * @param by what the index is grouped by
-   * @param handBack whether each pupil gets a page back
-   * @param artwork whether pages draw films
-   * @param materials whether what to buy and to weigh is told
-   * @param bounds how much of a plan is taken in
-   */
-  record Settings(
-      String title,
-      Optional<String> reports,
-      Optional<String> sheets,
-      Optional<Part> part,
-      Optional<Baseline> baseline,
-      Optional<ResultCache> cache,
-      Bounds bounds,
-      UnitChoice units,
-      Groups by,
-      boolean handBack,
-      boolean artwork,
-      List<Output> outputs,
-      Detail detail,
-      boolean materials,
-      Colouring colour,
-      FailOn failOn,
-      int maxFindings,
-      long maxSeconds) {}
 
   /** What is kept of a checked plan: its facts are not, for many plans may wait to be told. */
   private record Done(
@@ -115,30 +75,6 @@ final class CheckRun {
       Optional<Outcome> outcome,
       Optional<String> trouble) {}
 
-  /** A plan's number in the batch, and its page. */
-  private static final class Place {
-    private final int number;
-    private final String page;
-    private boolean closed;
-
-    Place(int number, String page) {
-      this.number = number;
-      this.page = page;
-    }
-
-    /**
-     * Writes the page. What comes after the last one comes too late: the plan was given up.
-     *
-     * @throws IOException if it can't be written; then there is no page
-     */
-    synchronized void write(ReportFolder folder, byte[] utf8, boolean last) throws IOException {
-      if (!closed) {
-        closed = last;
-        folder.write(page, utf8);
-      }
-    }
-  }
-
   /**
    * Checks the plans of the run's part.
    *
@@ -146,7 +82,7 @@ final class CheckRun {
    */
   Exit of(List<PlanFile> all) {
     Optional<ReportFolder> folder = settings.reports().map(r -> new ReportFolder(here.resolve(r)));
-    Map<PlanFile, Place> places = places(all);
+    Map<PlanFile, PlanPlace> places = places(all);
     looksFurther = all.size() <= FEW && !settings.detail().verdictsAlone() && outputs.textIsTold();
     try {
       if (folder.isPresent()) {
@@ -203,7 +139,7 @@ final class CheckRun {
                         handedBack,
                         studios.rules(),
                         studios.narrowed(),
-                        places.values().stream().map(place -> place.page).toList(),
+                        places.values().stream().map(place -> place.page()).toList(),
                         this::trouble))
             .orElse(Map.of());
     boolean indexed =
@@ -256,13 +192,13 @@ final class CheckRun {
   }
 
   /** Parts of a batch may write into one folder, side by side. */
-  private void open(ReportFolder folder, Collection<Place> places) throws IOException {
+  private void open(ReportFolder folder, Collection<PlanPlace> places) throws IOException {
     if (settings.part().isEmpty()) {
       folder.open();
       return;
     }
     List<String> pages = new ArrayList<>(ReportFolder.OF_ALL);
-    places.forEach(place -> pages.add(place.page));
+    places.forEach(place -> pages.add(place.page()));
     folder.open(pages);
   }
 
@@ -273,14 +209,14 @@ final class CheckRun {
   }
 
   /** Names and numbers are those of the whole batch, whatever part of it is checked here. */
-  private Map<PlanFile, Place> places(List<PlanFile> all) {
+  private Map<PlanFile, PlanPlace> places(List<PlanFile> all) {
     Map<PlanFile, String> pages = ReportFolder.names(all);
-    Map<PlanFile, Place> places = new LinkedHashMap<>();
+    Map<PlanFile, PlanPlace> places = new LinkedHashMap<>();
     int number = 0;
     for (PlanFile plan : all) {
       int next = ++number;
       if (settings.part().map(s -> s.holds(next)).orElse(true)) {
-        places.put(plan, new Place(next, pages.get(plan)));
+        places.put(plan, new PlanPlace(next, pages.get(plan)));
       }
     }
     return places;
@@ -322,7 +258,7 @@ final class CheckRun {
       PlanFile plan,
       PlanText text,
       Optional<ReportFolder> folder,
-      Place place,
+      PlanPlace place,
       Optional<KeptResults> kept) {
     Optional<KeptResults.Plan> read = kept.flatMap(k -> k.plan(plan));
     Optional<Told> known =
@@ -406,25 +342,27 @@ final class CheckRun {
   /**
    * @param last true if the plan was given up, whatever may still come of it
    */
-  private Done done(Told told, Optional<ReportFolder> folder, Place place, boolean last) {
+  private Done done(Told told, Optional<ReportFolder> folder, PlanPlace place, boolean last) {
     String link = "";
     Optional<String> trouble = Optional.empty();
     if (told.sheets.isPresent()) {
       try {
         place.write(wall.orElseThrow(), told.sheets.get(), false);
       } catch (IOException e) {
-        trouble = Optional.of(place.page + ": these sheets can't be written: " + FileTrouble.of(e));
+        trouble =
+            Optional.of(place.page() + ": these sheets can't be written: " + FileTrouble.of(e));
       }
     }
     if (folder.isPresent()) {
       try {
         place.write(folder.get(), told.page.orElseThrow(), last);
-        link = place.page;
+        link = place.page();
       } catch (IOException e) {
-        trouble = Optional.of(place.page + ": this report can't be written: " + FileTrouble.of(e));
+        trouble =
+            Optional.of(place.page() + ": this report can't be written: " + FileTrouble.of(e));
       }
     }
-    Outcome outcome = told.outcome.at(place.number, Optional.of(link).filter(l -> !l.isEmpty()));
+    Outcome outcome = told.outcome.at(place.number(), Optional.of(link).filter(l -> !l.isEmpty()));
     return new Done(
         told.counted,
         PolicyChange.passed(outcome.changes()) > 0,
