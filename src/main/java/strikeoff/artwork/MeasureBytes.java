@@ -18,6 +18,7 @@ import strikeoff.plan.PrintedCells;
 import strikeoff.plan.Traced;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
 
 /** Measures as bytes and back, to the last bit of each number. */
 final class MeasureBytes {
@@ -62,6 +63,7 @@ final class MeasureBytes {
           out.writeInt(measures.right());
           out.writeInt(measures.bottom());
           cells(out, measures.cells());
+          optional(out, measures.halftone(), (to, ruling) -> to.writeDouble(ruling.perCm()));
           optional(out, measures.fine(), MeasureBytes::fine);
           out.writeDouble(measures.mirrorApart());
           optional(out, measures.traced(), MeasureBytes::traced);
@@ -83,6 +85,7 @@ final class MeasureBytes {
                 in.readInt(),
                 in.readInt(),
                 cells(in),
+                optional(in, from -> new MeshCount(from.readDouble())),
                 optional(in, MeasureBytes::fine),
                 in.readDouble(),
                 optional(in, MeasureBytes::traced)));

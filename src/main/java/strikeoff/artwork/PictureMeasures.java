@@ -8,6 +8,7 @@ import strikeoff.plan.Artwork.Tones;
 import strikeoff.plan.PrintedCells;
 import strikeoff.plan.Traced;
 import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
 import strikeoff.units.Share;
 
 /**
@@ -30,6 +31,7 @@ record PictureMeasures(
     int right,
     int bottom,
     PrintedCells cells,
+    Optional<MeshCount> halftone,
     Optional<Fine> fine,
     double mirrorApart,
     Optional<Traced> traced) {
@@ -39,6 +41,8 @@ record PictureMeasures(
     int[] around = bits.around();
     double along = wanted.size().along().mm() / bits.columns();
     double across = wanted.size().across().mm() / bits.rows();
+    // First, since dots that touch look like lines.
+    Optional<MeshCount> halftone = Halftone.ruling(bits, along, across).map(MeshCount::new);
     return new PictureMeasures(
         bits.columns(),
         bits.rows(),
@@ -49,7 +53,10 @@ record PictureMeasures(
         around[2],
         around[3],
         CellCount.of(bits, wanted.size(), wanted.wrong()),
-        FineDetail.of(bits, along, across, wanted.wrong()),
+        halftone,
+        halftone.isPresent()
+            ? Optional.empty()
+            : FineDetail.of(bits, along, across, wanted.wrong()),
         bits.mirrorApart(),
         Tracing.of(bits, along, across, wanted.wrong()));
   }
@@ -77,6 +84,7 @@ record PictureMeasures(
                     new Length((rows - bottom) * across),
                     new Length((rows - top) * across))),
         cells,
+        halftone,
         fine,
         new Share(mirrorApart),
         traced,

@@ -5,6 +5,7 @@ import java.util.Optional;
 import strikeoff.evidence.FilmPlace;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
 import strikeoff.units.Pair;
 import strikeoff.units.Share;
 
@@ -21,7 +22,8 @@ import strikeoff.units.Share;
  * @param tones how dark its points are
  * @param reach where it prints; empty if it prints nowhere
  * @param cells how much of it prints, cell by cell
- * @param fine what is fine in it; empty if it is a texture all over
+ * @param halftone how close the dots of its halftone stand, in rows a length; empty if it has none
+ * @param fine what is fine in it; empty if it is a halftone, or a texture all over
  * @param mirrorApart how much of it and its mirror image is printed in one of them alone
  * @param traced where it prints, as outlines for a page; empty if that is nowhere, or a texture
  * @param stated printed area that the plan states besides; empty if it leaves that to the picture
@@ -36,6 +38,7 @@ public record Artwork(
     Tones tones,
     Optional<Reach> reach,
     PrintedCells cells,
+    Optional<MeshCount> halftone,
     Optional<Fine> fine,
     Share mirrorApart,
     Optional<Traced> traced,
@@ -56,6 +59,7 @@ public record Artwork(
         tones,
         reach,
         cells,
+        halftone,
         fine,
         mirrorApart,
         traced,

@@ -41,6 +41,7 @@ public record Limits(
       Share greyTo,
       Limit greyMost,
       Limit gapOpenings,
+      Limit meshOfRuling,
       Area speckArea,
       Limit pointsLeast,
       Length stripLeast) {}

@@ -45,6 +45,7 @@ public record Screens(List<Evidence> evidence) {
         facts.add(PullsRead.of(design, separation, policy));
         DetailOnMesh.of(design, separation, screen, usual, policy).ifPresent(facts::add);
         FineOnMesh.of(design, separation, screen, policy).ifPresent(facts::add);
+        HalftoneOnMesh.of(design, separation, screen, policy).ifPresent(facts::add);
       }
     }
     facts.addAll(BladeReach.all(plan, policy));

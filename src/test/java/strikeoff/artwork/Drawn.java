@@ -6,7 +6,9 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
@@ -19,6 +21,15 @@ import strikeoff.units.Pair;
  * its middle lies in a shape; nothing is smoothed.
  */
 public final class Drawn {
+
+  static final Wanted WANTED =
+      new Wanted(
+          "f.png",
+          Tone.DARK,
+          false,
+          Optional.empty(),
+          new Length(0),
+          new Pair(new Length(100), new Length(100)));
 
   private static final double INCH = 25.4;
   private static final int METRE = 1000;
@@ -81,6 +92,43 @@ public final class Drawn {
       double across = (py - y) * cos - (px - x) * sin;
       return along >= 0 && along <= length && Math.abs(across) <= along * half;
     };
+  }
+
+  /**
+   * A halftone as a photograph is screened: a wave in two directions at right angles, cut off at
+   * the height at which it leaves the tone.
+   *
+   * @param perCm rows of dots a cm
+   * @param degrees how far they are turned
+   * @param tone how much of a place is covered, 0 to 1
+   */
+  public static Shape halftone(double perCm, double degrees, DoubleBinaryOperator tone) {
+    double cos = Math.cos(Math.toRadians(degrees));
+    double sin = Math.sin(Math.toRadians(degrees));
+    double turn = 2 * Math.PI * perCm / 10;
+    return (x, y) -> {
+      double wave = Math.cos((x * cos + y * sin) * turn) + Math.cos((y * cos - x * sin) * turn);
+      double covered = tone.applyAsDouble(x, y) * (WAVE.length - 1);
+      return wave > WAVE[(int) Math.max(0, Math.min(WAVE.length - 1, covered))];
+    };
+  }
+
+  /** Such a wave's heights, from the highest: a share of them is that share of its area. */
+  private static final double[] WAVE = wave();
+
+  private static double[] wave() {
+    int steps = 300;
+    double[] heights = new double[steps * steps];
+    for (int i = 0; i < heights.length; i++) {
+      heights[i] =
+          -Math.cos(2 * Math.PI * (i % steps + 0.5) / steps)
+              - Math.cos(2 * Math.PI * (i / steps + 0.5) / steps);
+    }
+    Arrays.sort(heights);
+    for (int i = 0; i < heights.length; i++) {
+      heights[i] = -heights[i];
+    }
+    return heights;
   }
 
   /** A pointed leaf between two arcs, upright. */

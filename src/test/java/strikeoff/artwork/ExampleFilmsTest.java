@@ -78,6 +78,12 @@ class ExampleFilmsTest {
     return drawn.png();
   }
 
+  private static byte[] shaded(int perCm) {
+    Drawn.Shape leaf = Drawn.leaf(25, 25, 46, 30);
+    Drawn.Shape dots = Drawn.halftone(perCm, 45, (x, y) -> 0.1 + x / 60);
+    return small(300).with((x, y) -> leaf.covers(x, y) && dots.covers(x, y)).png();
+  }
+
   private static byte[] line(int perInch) {
     return small(perInch).with(Drawn.bar(25, 25, 40, 0.6, 0)).png();
   }
@@ -110,6 +116,8 @@ class ExampleFilmsTest {
     films.put("points-run-out/blunt.png", wedges(20));
     films.put("specks/clean.png", small(600).with(Drawn.disc(25, 25, 30)).png());
     films.put("specks/dusty.png", dusty());
+    films.put("halftone-too-fine/close.png", shaded(12));
+    films.put("halftone-too-fine/open.png", shaded(10));
     films.put("film-too-coarse/coarse.png", line(150));
     films.put("film-too-coarse/fine.png", line(600));
     for (String rule :

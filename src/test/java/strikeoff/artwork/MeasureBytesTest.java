@@ -52,6 +52,7 @@ class MeasureBytesTest {
         m.right(),
         m.bottom(),
         cells,
+        m.halftone(),
         m.fine(),
         m.mirrorApart(),
         m.traced());
@@ -59,7 +60,8 @@ class MeasureBytesTest {
 
   @Test
   void measuresOfAPictureComeBackToTheBit() throws Exception {
-    for (OpenPoints open : new OpenPoints[] {lines(), open(new Drawn(40, 30, 100))}) {
+    Drawn dots = new Drawn(40, 30, 300).with(Drawn.halftone(12, 45, (x, y) -> 0.3));
+    for (OpenPoints open : new OpenPoints[] {lines(), open(dots), open(new Drawn(40, 30, 100))}) {
       PictureMeasures measures = PictureMeasures.of(open, WANTED);
       PictureMeasures back = MeasureBytes.picture(MeasureBytes.of(measures)).orElseThrow();
       assertThat(withoutCells(back, measures.cells())).isEqualTo(measures);

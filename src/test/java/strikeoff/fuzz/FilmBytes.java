@@ -16,7 +16,7 @@ import strikeoff.plan.Artwork.Tone;
 import strikeoff.units.Length;
 import strikeoff.units.Pair;
 
-/** Any bytes in a film's place: measured, or refused in a sentence. */
+/** Any bytes in a film's place, picture or drawing: measured, or refused in a sentence. */
 public final class FilmBytes {
 
   private static final Bounds SMALL = Bounds.USUAL.with(Map.of("megapixels", 4));

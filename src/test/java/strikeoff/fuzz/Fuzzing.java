@@ -29,6 +29,27 @@ public final class Fuzzing {
 
   private static final Path FOLDER = Path.of("target/fuzz");
 
+  /** Films of each kind, as other programs write them. */
+  private static final Path FILMS = Path.of("src/test/resources/strikeoff/artwork");
+
+  /** What films begin with, and what drawings are made of. */
+  private static final List<String> FILM_WORDS =
+      List.of(
+          "II*\\x00",
+          "MM\\x00*",
+          "\\x89PNG",
+          "P4 ",
+          "<svg ",
+          "<path ",
+          "<g ",
+          "<use href='#",
+          "<clipPath ",
+          "<style>",
+          "viewBox='",
+          "width='9mm' ",
+          "transform='scale(",
+          "d='M0 0 L9 9z'");
+
   private static final Path SCHEMA =
       Path.of("src/main/resources/strikeoff/plan/yaml/plan-schema.json");
 
@@ -108,6 +129,9 @@ public final class Fuzzing {
       command.add("plans");
       command.add("rules");
     }
+    if (target == FilmBytes.class) {
+      command.add(FILMS.toString());
+    }
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
     long[] told = new long[3];
     try (BufferedReader out = process.inputReader(StandardCharsets.UTF_8);
@@ -134,6 +158,7 @@ public final class Fuzzing {
     Set<String> words = new TreeSet<>();
     collect(new ObjectMapper().readTree(Files.readAllBytes(SCHEMA)), words);
     StringBuilder lines = new StringBuilder();
+    FILM_WORDS.forEach(word -> lines.append('"').append(word).append("\"\n"));
     for (String word : words) {
       if (word.chars().allMatch(c -> c >= ' ' && c < 127 && c != '"' && c != '\\')) {
         lines.append('"').append(word).append("\"\n");

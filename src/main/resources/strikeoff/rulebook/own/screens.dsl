@@ -49,6 +49,8 @@
 [condition][screens.FineOnMesh]a film goes on a mesh=FineOnMesh()
 [condition][screens.FineOnMesh]- with more than {number} specks=specks > {number}
 [condition][screens.FineOnMesh]- with more than {number} points that run out=tips > {number}
+[condition][screens.HalftoneOnMesh]a halftone goes on a mesh=HalftoneOnMesh()
+[condition][screens.HalftoneOnMesh]- with less than {number} threads for each row of its dots=times < {number}
 [condition][artwork.facts.LineInPoints]a film has a finest line=LineInPoints()
 [condition][artwork.facts.LineInPoints]- finer than {length}=line.base() < {length}
 [condition][artwork.facts.LineInPoints]- of fewer than {number} points of the film=points < {number}
