@@ -55,4 +55,24 @@ interface Picture {
               + " along or across are taken in");
     }
   }
+
+  /** A film as large as any that is taken in has so many MB in colour; more keep a machine busy. */
+  long MOST_UNPACKED_MB = 600;
+
+  /**
+   * Refuses more colours than any film has.
+   *
+   * @param bytes of all points, once they are unpacked
+   */
+  static void requireUnpacked(long bytes) throws UnreadablePicture {
+    long megabytes = bytes / 1_000_000;
+    if (megabytes > MOST_UNPACKED_MB) {
+      throw new UnreadablePicture(
+          "this picture has "
+              + megabytes
+              + " MB of colours once it is unpacked, and at most "
+              + MOST_UNPACKED_MB
+              + " are taken in; save the film in black and white, one bit a point");
+    }
+  }
 }

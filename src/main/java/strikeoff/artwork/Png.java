@@ -15,10 +15,6 @@ final class Png implements Picture {
   private static final int HEAD = 13;
   private static final int MOST_COLOURS = 256;
   private static final int MILLIMETRES = 1000;
-  private static final long MEGABYTE = 1_000_000;
-
-  /** A film as large as any that is taken in has so many in colour; more keep a machine busy. */
-  private static final long MOST_UNPACKED = 600 * MEGABYTE;
 
   /** First column, first row, steps along and across of each pass (Adam7, clause 8.2). */
   private static final int[][] PASSES = {
@@ -94,15 +90,7 @@ final class Png implements Picture {
     int columns = (int) ByteSource.four(head, 0);
     int rows = (int) ByteSource.four(head, 4);
     PngSamples samples = new PngSamples(colours, depth, palette, clear);
-    long unpacked = (long) samples.rowBytes(columns) * rows;
-    if (unpacked > MOST_UNPACKED) {
-      throw new UnreadablePicture(
-          "this picture has "
-              + unpacked / MEGABYTE
-              + " MB of colours once it is unpacked, and at most "
-              + MOST_UNPACKED / MEGABYTE
-              + " are taken in; save the film in black and white, one bit a point");
-    }
+    Picture.requireUnpacked((long) samples.rowBytes(columns) * rows);
     return new Png(chunks, columns, rows, head[12] == 1, samples, grid);
   }
 

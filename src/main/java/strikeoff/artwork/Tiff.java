@@ -56,6 +56,7 @@ final class Tiff implements Picture {
     Picture.requireSize(columns, rows);
     requireKind(directory);
     PngSamples samples = samples(directory);
+    Picture.requireUnpacked(samples.rowBytes((int) columns) * rows);
     boolean simple = samples.depth() == 1 && samples.channels() == 1;
     if (!simple && TiffStrips.FAX.contains((int) directory.number(TiffDirectory.PACKING, 1))) {
       throw new UnreadablePicture(

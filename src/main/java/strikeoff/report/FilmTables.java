@@ -80,8 +80,11 @@ final class FilmTables {
         .findFirst();
   }
 
+  /** Of a halftone its ruling, since it has no lines. */
   String line(Artwork film) {
-    return finest(policy.fine(film).map(Fine::line));
+    return film.halftone()
+        .map(ruling -> "halftone, " + ruling.told().text(units))
+        .orElseGet(() -> finest(policy.fine(film).map(Fine::line)));
   }
 
   String gap(Artwork film) {

@@ -164,6 +164,16 @@ class HostileTiffsTest {
         "unpacks to 186 MiB; at most 64 MiB");
     put(
         all,
+        "gigabytes in strips of a row",
+        new TiffDrawn(14_000, 14_000)
+            .set(TiffDirectory.CHANNELS, 3)
+            .set(TiffDirectory.TONES, 2)
+            .data(shorts(3, 16, 0, 0))
+            .says(TiffDirectory.DEPTH, 3, 3, 122)
+            .set(TiffDirectory.STRIP_ROWS, 1),
+        "MB of colours once it is unpacked");
+    put(
+        all,
         "resolution that lies beyond the end",
         small()
             .says(TiffDirectory.ALONG, TiffDrawn.RATIONAL, 1, -20)
