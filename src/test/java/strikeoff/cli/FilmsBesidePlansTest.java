@@ -358,4 +358,16 @@ class FilmsBesidePlansTest {
     // 787 x 787 points are 0.6 million.
     assertThat(outcome.out()).doesNotContain("are taken in");
   }
+
+  @Test
+  void aFilmCountsOnceForEachWayThatItIsMeasured() throws IOException {
+    String[] bound = {"--bound", "artwork-megapixels=1"};
+    String again = "artwork: films/leaf.png}\n            - {screen: leaf, paste: green, ";
+    plan("twice", again + "artwork: films/leaf.png");
+    plan("turned", again + "artwork: films/leaf.png, reads: wrong");
+    assertThat(run("check", "plans/twice.yaml", bound[0], bound[1]).out())
+        .doesNotContain("are taken in");
+    assertThat(run("check", "plans/turned.yaml", bound[0], bound[1]).out())
+        .contains("million that are taken in");
+  }
 }

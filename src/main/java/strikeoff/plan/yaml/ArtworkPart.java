@@ -51,8 +51,8 @@ final class ArtworkPart {
   /** What was asked of each separation's film. */
   private final Map<PlanPath, Wanted> wanted = new HashMap<>();
 
-  /** Names of pictures that were counted, each once. */
-  private final Set<String> counted = new HashSet<>();
+  /** What was counted, each once: a film in another size is measured anew. */
+  private final Set<Wanted> counted = new HashSet<>();
 
   private long pointsLeft;
 
@@ -99,14 +99,14 @@ final class ArtworkPart {
             resolution,
             margin.orElseThrow(),
             size);
-    long left = counted.contains(file.get()) ? Long.MAX_VALUE : pointsLeft;
+    long left = counted.contains(one) ? Long.MAX_VALUE : pointsLeft;
     Looked looked = draft.artworks().look(one, draft.bounds(), left);
     if (looked instanceof Looked.Refused refused) {
       f.wrong("artwork", refused.why());
       return Optional.empty();
     }
     Looked.Seen seen = (Looked.Seen) looked;
-    if (counted.add(file.get())) {
+    if (counted.add(one)) {
       pointsLeft -= seen.points();
     }
     wanted.put(f.path(), one);
