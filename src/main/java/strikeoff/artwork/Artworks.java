@@ -156,7 +156,8 @@ public final class Artworks {
       } catch (UnreadablePicture e) {
         return new Looked.Refused(e.getMessage());
       } catch (IOException e) {
-        return new Looked.Refused("this file can't be read");
+        return new Looked.Refused(
+            "this file can't be read; look whether it may be, and whether the disk is there");
       }
     }
     return known;
@@ -311,7 +312,9 @@ public final class Artworks {
             + picture.rows()
             + " points; "
             + bound
-            + (picture instanceof SvgDrawing ? "; write a lower “resolution”, as 300/in" : ""));
+            + (picture instanceof SvgDrawing
+                ? "; write a lower “resolution”, as 300/in"
+                : "; save it at fewer points an inch"));
   }
 
   private static String hash(InputStream in) throws IOException {

@@ -43,7 +43,7 @@ record FolderShelf(Path folder) implements Shelf {
               + (attributes.size() + MIB - 1) / MIB
               + " MiB; at most "
               + mostMib
-              + " MiB are taken in");
+              + " MiB are taken in; save it in black and white, packed");
     }
     return new BufferedInputStream(
         Channels.newInputStream(
@@ -69,7 +69,7 @@ record FolderShelf(Path folder) implements Shelf {
         at = at.resolve(step);
         BasicFileAttributes attributes = look(at, name);
         if (attributes.isSymbolicLink()) {
-          throw elsewhere();
+          throw link(at);
         }
         if (!attributes.isDirectory()) {
           throw missing(name, at.getParent(), step);
@@ -77,7 +77,8 @@ record FolderShelf(Path folder) implements Shelf {
       }
       return at.resolve(steps.get(steps.size() - 1));
     } catch (InvalidPathException e) {
-      throw new UnreadablePicture("this is no name that a file has here");
+      throw new UnreadablePicture(
+          "this is no name that a file has here; name it in plain letters, as films/heron.png");
     }
   }
 
@@ -111,20 +112,28 @@ record FolderShelf(Path folder) implements Shelf {
   private static UnreadablePicture elsewhere() {
     return new UnreadablePicture(
         "artwork lies beside the plan or in a folder below it, as films/heron.png does; “..”, “/” in"
-            + " front, links and addresses are not followed");
+            + " front and addresses are not followed");
+  }
+
+  private UnreadablePicture link(Path at) {
+    return new UnreadablePicture(
+        Script.quoted(within(at))
+            + " is a link, which isn't followed; a film itself lies beside the plan or in a folder"
+            + " below it: lay the file there that the link leads to");
   }
 
   private BasicFileAttributes attributes(Path file, String name)
       throws IOException, UnreadablePicture {
     BasicFileAttributes attributes = look(file, name);
     if (attributes.isSymbolicLink()) {
-      throw elsewhere();
+      throw link(file);
     }
     if (attributes.isDirectory()) {
       throw new UnreadablePicture("this is a folder; name a picture in it");
     }
     if (!attributes.isRegularFile()) {
-      throw new UnreadablePicture("this is no plain file");
+      throw new UnreadablePicture(
+          "this is no file that holds a picture but a pipe or a device; lay the film beside the plan");
     }
     return attributes;
   }

@@ -101,6 +101,19 @@ final class Pbm implements Picture {
       }
       points.bits(y, row, 0, prints == Tone.DARK ? 1 : 0);
     }
+    requireEnd();
+  }
+
+  /** Nobody would miss what comes after the first picture; after digits, a space may. */
+  private void requireEnd() throws IOException, UnreadablePicture {
+    int b = in.next();
+    for (int i = 0; i < MOST_BETWEEN && isSpace(b); i++) {
+      b = in.next();
+    }
+    if (b >= 0) {
+      throw new UnreadablePicture(
+          "this PBM file goes on after its picture; save it again, each film in a file of its own");
+    }
   }
 
   private boolean digits(byte[] row) throws IOException, UnreadablePicture {

@@ -52,7 +52,7 @@ interface Picture {
               + rows
               + " points; at most "
               + LONGEST_SIDE
-              + " along or across are taken in");
+              + " along or across are taken in; save it at fewer points an inch");
     }
   }
 

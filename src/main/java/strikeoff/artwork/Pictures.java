@@ -29,6 +29,8 @@ final class Pictures {
     OTHERS.put("P2", "a picture in grey (PGM); save the film as PNG, TIFF or PBM");
     OTHERS.put("P6", "a picture in colour (PPM); save the film as PNG, TIFF or PBM");
     OTHERS.put("P3", "a picture in colour (PPM); save the film as PNG, TIFF or PBM");
+    OTHERS.put("II+\0", "a BigTIFF file; save the film as plain TIFF or as PNG");
+    OTHERS.put("MM\0+", "a BigTIFF file; save the film as plain TIFF or as PNG");
     OTHERS.put("\u001f\u008b", "a packed file (gzip); save a drawing as plain SVG");
   }
 
@@ -54,13 +56,17 @@ final class Pictures {
     }
     String begins = new String(all, 0, read + more, StandardCharsets.ISO_8859_1);
     if (begins.isEmpty()) {
-      throw new UnreadablePicture("this file is empty");
+      throw new UnreadablePicture("this file is empty; save the film again, or name another");
     }
     if (begins.startsWith("II*\0") || begins.startsWith("MM\0*")) {
       return Tiff.of(whole(begins, in));
     }
     if (begins.matches("(?s)(\u00ef\u00bb\u00bf)?\\s*<[?!a-zA-Z].*")) {
       return SvgDrawing.of(whole(begins, in), wanted);
+    }
+    if (begins.matches("(?s)(\u00ff\u00fe|\u00fe\u00ff|<\0|\0<).*")) {
+      throw new UnreadablePicture(
+          "this is a text in UTF-16; save a drawing as SVG in UTF-8, or the film as PNG or TIFF");
     }
     for (Map.Entry<String, String> other : OTHERS.entrySet()) {
       if (begins.startsWith(other.getKey())) {

@@ -26,7 +26,8 @@ record Placing(int alongMargin, int acrossMargin, Optional<Pair> says) {
     long along = Math.round(wanted.margin().mm() * grid.along());
     long across = Math.round(wanted.margin().mm() * grid.across());
     if (2 * along >= picture.columns() || 2 * across >= picture.rows()) {
-      throw new UnreadablePicture("its margin, cut off all round, leaves nothing of this picture");
+      throw new UnreadablePicture(
+          "its margin, cut off all round, leaves nothing of this picture; write a smaller one");
     }
     return new Placing(
         (int) along,

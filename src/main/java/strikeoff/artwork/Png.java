@@ -66,7 +66,8 @@ final class Png implements Picture {
     int depth = head[8];
     int colours = head[9];
     if (!isKind(depth, colours) || head[10] != 0 || head[11] != 0 || (head[12] & ~1) != 0) {
-      throw new UnreadablePicture("this PNG file is of no kind that the standard knows");
+      throw new UnreadablePicture(
+          "this PNG file is of no kind that the standard knows; save it again, in black and white");
     }
     Optional<byte[]> palette = Optional.empty();
     Optional<byte[]> clear = Optional.empty();
@@ -76,10 +77,11 @@ final class Png implements Picture {
         case "PLTE" -> palette = Optional.of(chunks.bytes(3 * MOST_COLOURS));
         case "tRNS" -> clear = clear(chunks.bytes(MOST_COLOURS), colours);
         case "pHYs" -> grid = grid(chunks.bytes(9));
-        case "IEND" -> throw new UnreadablePicture("this PNG file holds no picture");
+        case "IEND" -> throw new UnreadablePicture("this PNG file holds no picture; save it again");
         default -> {
           if (chunks.isNeeded()) {
-            throw new UnreadablePicture("this PNG file has parts that the standard doesn't know");
+            throw new UnreadablePicture(
+                "this PNG file has parts that the standard doesn't know; save it again, as plain PNG");
           }
         }
       }
@@ -112,7 +114,8 @@ final class Png implements Picture {
           default -> 0;
         };
     if (bytes.length < least) {
-      throw new UnreadablePicture("this PNG file is damaged where it says what is transparent");
+      throw new UnreadablePicture(
+          "this PNG file is damaged where it says what is transparent; save it again");
     }
     return Optional.of(bytes);
   }

@@ -68,7 +68,7 @@ final class Tiff implements Picture {
         (int) rows,
         directory.grid(),
         samples,
-        directory.number(TiffDirectory.TONES, 1) == 0,
+        directory.number(TiffDirectory.TONES, 0) == 0,
         directory.number(TiffDirectory.PREDICTOR, 1) == 2,
         samples.depth() == Short.SIZE && directory.order() == ByteOrder.LITTLE_ENDIAN,
         new TiffStrips(file, directory, (int) rows, bits));
@@ -86,6 +86,11 @@ final class Tiff implements Picture {
           "this TIFF file is packed in a way that isn't known ("
               + packed
               + "); save it by LZW or G4");
+    }
+    if (!directory.has(TiffDirectory.TONES)) {
+      throw new UnreadablePicture(
+          "this TIFF file doesn't say whether 0 is black or white (tag 262); save it again, or as"
+              + " PNG");
     }
     if (directory.has(TiffDirectory.TILE_COLUMNS)) {
       throw new UnreadablePicture("this TIFF file is cut into tiles; save it in strips, or as PNG");
@@ -107,7 +112,7 @@ final class Tiff implements Picture {
   }
 
   private static PngSamples samples(TiffDirectory directory) throws UnreadablePicture {
-    long tones = directory.number(TiffDirectory.TONES, 1);
+    long tones = directory.number(TiffDirectory.TONES, 0);
     int channels = (int) directory.number(TiffDirectory.CHANNELS, 1);
     boolean alpha = directory.number(TiffDirectory.MORE_CHANNELS, 0) > 0;
     int colours =

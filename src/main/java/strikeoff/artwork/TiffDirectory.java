@@ -6,12 +6,12 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import strikeoff.artwork.Picture.Grid;
 
 /**
  * The first directory of a TIFF file (TIFF 6.0, section 2), looked through before anything is
- * decoded or allocated by what it says. No other directory is followed, so none can lead in a
- * circle.
+ * decoded or allocated by what it says. A second one is refused, and none after it is looked at.
  */
 final class TiffDirectory {
 
@@ -67,7 +67,7 @@ final class TiffDirectory {
     this.file.order(file[0] == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
     if (this.file.getShort(2) != MAGIC) {
       throw new UnreadablePicture(
-          "this is no plain TIFF file but, maybe, BigTIFF; save the film as plain TIFF or as PNG");
+          "this is no plain TIFF file; save the film as plain TIFF or as PNG");
     }
     long start = this.file.getInt(4) & 0xffffffffL;
     if (start < HEAD || start + 2 > file.length) {
@@ -77,10 +77,31 @@ final class TiffDirectory {
     if (start + 2 + (long) count * ENTRY > file.length) {
       throw cutOff();
     }
+    if (isAnother(start, start + 2 + (long) count * ENTRY)) {
+      throw new UnreadablePicture(
+          "this TIFF file holds more than one picture; save each film in a file of its own");
+    }
     for (int i = 0; i < count; i++) {
       int at = (int) start + 2 + i * ENTRY;
       entries.putIfAbsent(this.file.getShort(at) & 0xffff, at);
     }
+  }
+
+  /** True if the directory of another picture lies where four bytes say; some leave them out. */
+  private boolean isAnother(long first, long pointer) {
+    if (pointer + Integer.BYTES > file.limit()) {
+      return false;
+    }
+    long start = file.getInt((int) pointer) & 0xffffffffL;
+    if (start == first || start < HEAD || start + 2 > file.limit()) {
+      return false;
+    }
+    int count = file.getShort((int) start) & 0xffff;
+    if (start + 2 + (long) count * ENTRY > file.limit()) {
+      return false;
+    }
+    return IntStream.range(0, count)
+        .anyMatch(i -> (file.getShort((int) start + 2 + i * ENTRY) & 0xffff) == COLUMNS);
   }
 
   private static UnreadablePicture cutOff() {

@@ -185,6 +185,24 @@ class HostilePicturesTest {
   }
 
   @Test
+  void whatComesAfterAPbmPictureIsTold() throws IOException {
+    for (String tail : new String[] {"P4\n8 2\nab", "x"}) {
+      Files.writeString(folder.resolve("f.pbm"), "P4\n8 2\nab" + tail);
+      assertThat(refused("f.pbm")).contains("goes on after its picture");
+    }
+    Files.writeString(folder.resolve("f.pbm"), "P1\n2 2\n1 0\n0 1\n\n");
+    assertThat(refused("f.pbm")).isEmpty();
+  }
+
+  @Test
+  void whatBeginsInUtf16OrBigTiffIsNamed() throws IOException {
+    Files.write(folder.resolve("f.svg"), "\ufeff<svg/>".getBytes(StandardCharsets.UTF_16LE));
+    assertThat(refused("f.svg")).contains("UTF-16");
+    Files.writeString(folder.resolve("f.tif"), "MM\0+\0\b\0\0");
+    assertThat(refused("f.tif")).contains("BigTIFF");
+  }
+
+  @Test
   void nothingOutsideTheFolderIsOpened() throws IOException {
     Path outside = Files.createTempFile("outside", ".png");
     Files.write(outside, new Drawn(10, 10, 100).png());

@@ -126,6 +126,7 @@ class HostileTiffsTest {
             .says(TiffDirectory.PALETTE, 3, 6, 8),
         "damaged where it says its colours");
     put(all, "no palette", small().set(TiffDirectory.TONES, 3), "where it says its colours");
+    put(all, "no tones", small().without(TiffDirectory.TONES), "whether 0 is black or white");
     put(all, "inks", small().set(TiffDirectory.TONES, 5), "neither black and white");
     put(all, "jpeg within", small().set(TiffDirectory.PACKING, 7), "JPEG blurs edges");
     put(all, "packed oddly", small().set(TiffDirectory.PACKING, 34712), "isn't known (34712)");
@@ -211,6 +212,16 @@ class HostileTiffsTest {
   }
 
   /** Its next directory is itself, and so is the one that a camera would put below it. */
+  @Test
+  void aSecondPageIsNotPassedOver() throws IOException {
+    byte[] one = small().file();
+    byte[] two = java.util.Arrays.copyOf(one, 2 * one.length);
+    System.arraycopy(one, 0, two, one.length, one.length);
+    int entries = java.nio.ByteBuffer.wrap(one).getShort(8);
+    java.nio.ByteBuffer.wrap(two).putInt(10 + 12 * entries, one.length + 8);
+    assertThat(refused(two)).contains("more than one picture");
+  }
+
   @Test
   void directoriesThatLeadInACircleAreNotFollowed() throws IOException {
     assertThat(refused(small().set(EXIF, 8).set(330, 8).file())).isEmpty();
