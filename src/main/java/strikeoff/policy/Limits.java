@@ -44,6 +44,7 @@ public record Limits(
       Limit meshOfRuling,
       Area speckArea,
       Limit pointsLeast,
+      Share samePage,
       Length stripLeast) {}
 
   /** Of {@code rules/care/limits.yaml}. */

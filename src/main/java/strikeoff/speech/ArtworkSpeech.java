@@ -26,6 +26,10 @@ public final class ArtworkSpeech {
 
   private static final double SMALL = 1000;
   private static final double HUNDRED = 100;
+  private static final double INCH = 25.4;
+
+  /** A point of a coarse film, in mm. */
+  private static final double ROUNDING = 0.1;
 
   private ArtworkSpeech() {}
 
@@ -44,9 +48,23 @@ public final class ArtworkSpeech {
     return size.is().along().fineText(units) + " by " + size.is().across().fineText(units);
   }
 
-  /** The same, to be written. */
-  public static String size(SizeOfArtwork size, Measures units) {
-    return size.is().along().fineText(units) + " x " + size.is().across().fineText(units);
+  /** The plan's size may be wrong instead, where all films agree; to end a sentence. */
+  public static String sizeInstead(SizeOfArtwork size, Measures units) {
+    return size.planMayBeWrong()
+        ? "; or if "
+            + (size.files().size() == 1 ? "the film is" : "the films are")
+            + " right, write `size: "
+            + size.is().along().fineText(units)
+            + " x "
+            + size.is().across().fineText(units)
+            + "` for "
+            + size.design()
+        : "";
+  }
+
+  /** What else to do where the plan gives them sizes of their own; to end a sentence. */
+  public static String unsized(ArtworksApart apart) {
+    return apart.sized() ? ", and leave out the `size` of its separations" : "";
   }
 
   /** What else may be behind it, each with what to write: figures that bring the wanted size. */
@@ -60,7 +78,7 @@ public final class ArtworkSpeech {
             strip ->
                 all.add(
                     " If a strip with marks runs round it, have a `margin` of "
-                        + strip.fineText(units)
+                        + asWritten(strip, units)
                         + " cut off."));
     size.pointsPerCm()
         .ifPresent(
@@ -70,6 +88,15 @@ public final class ArtworkSpeech {
                         + Numbers.plain(perCm, 2)
                         + "/cm`."));
     return String.join("", all);
+  }
+
+  /** To a whole millimetre or tenth of an inch where it is one but for rounding. */
+  private static String asWritten(Length length, Measures units) {
+    double step = units.of(MeasureKind.LENGTH) == UnitSystem.METRIC ? 1 : INCH / TEN;
+    Length round = new Length(Math.round(length.mm() / step) * step);
+    return Math.abs(round.mm() - length.mm()) < ROUNDING
+        ? round.fineText(units)
+        : length.fineText(units);
   }
 
   /** A film taken the wrong way round prints what it should leave bare. */
@@ -197,7 +224,8 @@ public final class ArtworkSpeech {
 
   /** How many points, in words of people. */
   public static String pointsText(LineInPoints line) {
-    return Numbers.plain(line.points(), 1);
+    String points = Numbers.plain(line.points(), 1);
+    return points + (points.equals("1") ? " point" : " points");
   }
 
   /** A resolution that shows it well, in hundreds of points an inch. */

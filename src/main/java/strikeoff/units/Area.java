@@ -10,6 +10,12 @@ public record Area(double squareCm) implements Quantity, Comparable<Area> {
     Numbers.requireFinite(squareCm, "Area");
   }
 
+  /** Less is told in square millimetres. */
+  private static final double SMALL = 0.1;
+
+  /** Less would be 0 in². */
+  private static final double SMALLEST_IN_INCHES = 0.0323;
+
   public double squareMetres() {
     return squareCm / 10_000;
   }
@@ -21,6 +27,9 @@ public record Area(double squareCm) implements Quantity, Comparable<Area> {
 
   @Override
   public String text() {
+    if (squareCm > 0 && squareCm < SMALL) {
+      return Numbers.plain(squareCm * 100, 2) + " mm²";
+    }
     return squareCm >= 10_000
         ? Numbers.plain(squareCm / 10_000, 2) + " m²"
         : Numbers.plain(squareCm, 0) + " cm²";
@@ -28,7 +37,9 @@ public record Area(double squareCm) implements Quantity, Comparable<Area> {
 
   @Override
   public String text(Measures units) {
-    return units.scale(MeasureKind.AREA).map(s -> s.text(squareCm)).orElseGet(this::text);
+    return squareCm > 0 && squareCm < SMALLEST_IN_INCHES
+        ? text()
+        : units.scale(MeasureKind.AREA).map(s -> s.text(squareCm)).orElseGet(this::text);
   }
 
   @Override

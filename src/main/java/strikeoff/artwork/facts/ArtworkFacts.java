@@ -34,9 +34,9 @@ public final class ArtworkFacts {
                   LineInPoints.of(design, separation, artwork, policy).ifPresent(facts::add);
                 });
       }
-      List<SizeOfArtwork> sizes = SizeOfArtwork.of(design, railed, tolerance);
-      facts.addAll(sizes);
-      ArtworksApart.of(sizes).ifPresent(facts::add);
+      List<SizeOfArtwork> sizes = SizeOfArtwork.each(design, railed, tolerance);
+      facts.addAll(SizeOfArtwork.together(sizes));
+      ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);
       for (Joint joint : design.joints()) {
         facts.add(OpenJoint.of(design, joint, railed, tolerance));
         OutlineOverEdge.of(design, joint, railed, tolerance).ifPresent(facts::add);

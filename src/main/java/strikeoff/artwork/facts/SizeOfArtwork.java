@@ -27,6 +27,11 @@ import strikeoff.units.Pair;
  * @param far how far what they print lies off at the far edge
  * @param tolerance how far a frame can be off on this table
  * @param columns points along, of each of them
+ * @param rows points across
+ * @param corner where the near left corner of their rectangle lies on the design
+ * @param planMayBeWrong true if all films of the design are of this size and fill one rectangle
+ * @param resolutionMayBeWrong true if all films of the design are off by the same scale, or one of
+ *     the wanted size has as many points
  */
 public record SizeOfArtwork(
     String design,
@@ -38,6 +43,10 @@ public record SizeOfArtwork(
     boolean railed,
     Length tolerance,
     int columns,
+    int rows,
+    Pair corner,
+    boolean planMayBeWrong,
+    boolean resolutionMayBeWrong,
     List<Related> related,
     PlanPath path)
     implements Evidence {
@@ -47,14 +56,22 @@ public record SizeOfArtwork(
     related = List.copyOf(related);
   }
 
-  static List<SizeOfArtwork> of(Design design, boolean railed, Length tolerance) {
-    Map<List<Double>, SizeOfArtwork> bySize = new LinkedHashMap<>();
+  /** Of each film of a design, by itself. */
+  static List<SizeOfArtwork> each(Design design, boolean railed, Length tolerance) {
+    List<SizeOfArtwork> each = new ArrayList<>();
     for (Design.Separation separation : design.separations()) {
       separation
           .artwork()
           .map(artwork -> of(design, separation, artwork, railed, tolerance))
-          .ifPresent(one -> bySize.merge(one.size(), one, SizeOfArtwork::and));
+          .ifPresent(each::add);
     }
+    return each.stream().map(one -> one.among(each)).toList();
+  }
+
+  /** Those that are alike in one. */
+  static List<SizeOfArtwork> together(List<SizeOfArtwork> each) {
+    Map<List<Object>, SizeOfArtwork> bySize = new LinkedHashMap<>();
+    each.forEach(one -> bySize.merge(one.size(), one, SizeOfArtwork::and));
     return List.copyOf(bySize.values());
   }
 
@@ -83,32 +100,67 @@ public record SizeOfArtwork(
         railed,
         tolerance,
         artwork.columns(),
+        artwork.rows(),
+        new Pair(separation.x(), separation.y()),
+        true,
+        true,
         List.of(),
         separation.path().key("artwork"));
   }
 
+  /** The same with what the others of its design tell of it. */
+  private SizeOfArtwork among(List<SizeOfArtwork> each) {
+    boolean oneSize = each.stream().allMatch(o -> o.is.equals(is) && o.fillsAs(this));
+    boolean oneScale = each.stream().allMatch(this::hasScaleOf);
+    boolean twin =
+        each.stream().anyMatch(o -> !o.isOff() && o.columns == columns && o.rows == rows);
+    return with(files, oneSize, oneScale || twin, related);
+  }
+
+  private boolean hasScaleOf(SizeOfArtwork other) {
+    double along = is.along().mm() / length.mm() * other.length.mm();
+    double across = is.across().mm() / width.mm() * other.width.mm();
+    return near(other.is.along().mm(), along) && near(other.is.across().mm(), across);
+  }
+
+  /** True if both fill one rectangle. */
+  boolean fillsAs(SizeOfArtwork other) {
+    return corner.equals(other.corner) && length.equals(other.length) && width.equals(other.width);
+  }
+
+  /** True if what it prints at its far edge lies off by more than a frame can be. */
+  public boolean isOff() {
+    return far.mm() > tolerance.mm();
+  }
+
   /** What films have to share to be told together. */
-  private List<Double> size() {
-    return List.of(is.along().mm(), is.across().mm(), length.mm(), width.mm(), (double) columns);
+  private List<Object> size() {
+    return List.of(is, length, width, columns, rows);
   }
 
   /** True if it has the size that is wanted once it is turned by a right angle. */
   public boolean turned() {
-    return near(is.along().mm(), width.mm()) && near(is.across().mm(), length.mm());
+    return isOff() && near(is.along().mm(), width.mm()) && near(is.across().mm(), length.mm());
   }
 
-  /** How wide a strip all round makes it larger than it is wanted; empty if none does. */
+  /**
+   * How wide a strip all round makes it larger than it is wanted; empty if none does, or frames are
+   * off by more.
+   */
   public Optional<Length> strip() {
     double strip = (is.along().mm() - length.mm()) / 2;
-    return strip > 0 && near(is.across().mm() - 2 * strip, width.mm())
+    return isOff() && strip > 0 && near(is.across().mm() - 2 * strip, width.mm())
         ? Optional.of(new Length(strip))
         : Optional.empty();
   }
 
-  /** Points a centimetre that make it as large as it is wanted; empty if its shape is another. */
+  /**
+   * Points a centimetre that make it as large as it is wanted; empty if its shape or its fellows
+   * speak against it.
+   */
   public Optional<Double> pointsPerCm() {
     double scale = length.mm() / is.along().mm();
-    return near(is.across().mm() * scale, width.mm())
+    return resolutionMayBeWrong && near(is.across().mm() * scale, width.mm())
         ? Optional.of(columns / length.cm())
         : Optional.empty();
   }
@@ -122,9 +174,14 @@ public record SizeOfArtwork(
     all.addAll(other.files);
     List<Related> further = new ArrayList<>(related);
     further.add(new Related(Tie.OTHER_FILM, other.path));
+    return with(List.copyOf(all), planMayBeWrong, resolutionMayBeWrong, further);
+  }
+
+  private SizeOfArtwork with(
+      List<String> all, boolean planMayBe, boolean resolutionMayBe, List<Related> further) {
     return new SizeOfArtwork(
         design,
-        List.copyOf(all),
+        all,
         is,
         length,
         width,
@@ -132,6 +189,10 @@ public record SizeOfArtwork(
         railed,
         tolerance,
         columns,
+        rows,
+        corner,
+        planMayBe,
+        resolutionMayBe,
         further,
         path);
   }

@@ -1,0 +1,116 @@
+package strikeoff.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import strikeoff.artwork.Drawn;
+
+/** What is said of films whose sizes are off, among other films of their design. */
+@Timeout(60)
+class FilmSizesTest {
+
+  private static final String PLAN =
+      """
+      plan: Runner of leaves
+      cloth: {fibre: cotton, length: 2 m, width: 60 cm, washed: yes}
+      table: {length: 2.4 m, width: 1.2 m, railed: yes}
+      screens:
+        leaf: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm, squeegee: 26 cm}
+        veins: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm, squeegee: 26 cm}
+      pastes:
+        green: {medium: dye, group: dichlorotriazine, colour: "#6f7f45"}
+        ink: {medium: dye, group: dichlorotriazine, colour: "#2b3440"}
+      designs:
+        leaf:
+          size: 20 x 16 cm
+          separations:
+            - {screen: leaf, paste: green, artwork: leaf.png}
+            - {screen: veins, paste: ink, artwork: veins.png}
+      placements:
+        leaves: {design: leaf, series: 6, pitch: 30 cm, start: 10 cm, across: 20 cm}
+      """;
+
+  @TempDir private Path desk;
+
+  private static Drawn film(double scale) {
+    return new Drawn(200 * scale, 160 * scale, 254)
+        .with(Drawn.leaf(100 * scale, 80 * scale, 180 * scale, 120 * scale));
+  }
+
+  @BeforeEach
+  void lay() throws IOException {
+    Files.write(desk.resolve("leaf.png"), film(1).png());
+    Files.write(desk.resolve("veins.png"), film(0.98).png());
+  }
+
+  private String check(String plan) throws IOException {
+    Files.writeString(desk.resolve("plan.yaml"), plan);
+    return Scenario.run(desk, Map.of("COLUMNS", "300"), List.of("check", "plan.yaml")).out();
+  }
+
+  @Test
+  void oneFilmOfTwoThatIsOffIsNotMendedInThePlan() throws IOException {
+    assertThat(check(PLAN))
+        .contains("STOP  artwork/wrong-scale")
+        .contains("Mend: Output it at 100 %.")
+        .doesNotContain("write `size")
+        .doesNotContain("write `resolution");
+  }
+
+  @Test
+  void aSizeThatWasWrittenForItDoesNotSilenceIt() throws IOException {
+    String sized = PLAN.replace("veins.png", "veins.png, size: 19.6 x 15.68 cm");
+    assertThat(check(sized))
+        .contains("STOP  artwork/films-differ-in-size")
+        .contains("veins.png and leaf.png of leaf differ by 4 mm at the far edge")
+        .contains("and leave out the `size` of its separations");
+    // Half as large, and in a place of its own, it is another part of the design.
+    Files.write(desk.resolve("veins.png"), film(0.5).png());
+    assertThat(check(PLAN.replace("veins.png", "veins.png, size: 10 x 8 cm")))
+        .doesNotContain("artwork/films-differ");
+    Files.write(desk.resolve("veins.png"), film(0.98).png());
+    assertThat(check(sized.replace("15.68 cm", "15.68 cm, at: 0.4 x 0.3 cm")))
+        .doesNotContain("artwork/films-differ");
+  }
+
+  @Test
+  void whereAllFilmsAreOffAlikeThePlanMayBeWrong() throws IOException {
+    Files.write(desk.resolve("leaf.png"), film(0.98).png());
+    assertThat(check(PLAN))
+        .contains("or if the films are right, write `size: 19.6 cm x 15.68 cm` for leaf")
+        .contains("write `resolution: 98/cm`");
+    assertThat(check(PLAN.replace("size: 20 x 16", "size: 19.6 x 15.68")))
+        .doesNotContain("artwork/");
+  }
+
+  @Test
+  void aSquareFilmThatIsSlightlyOffIsNotTurned() throws IOException {
+    Files.write(desk.resolve("leaf.png"), new Drawn(160, 160, 254).pngScaled(0.996));
+    String square =
+        PLAN.replace("20 x 16 cm", "16 x 16 cm")
+            .replaceFirst("\n *- \\{screen: veins.*", "")
+            .replace("leaf.png", "leaf.png, prints: light");
+    assertThat(check(square))
+        .contains("RISK  artwork/scale-slightly-off")
+        .doesNotContain("turn it")
+        .doesNotContain("margin");
+  }
+
+  @Test
+  void linesOfAFilmOfTheWrongSizeAreNotCounted() throws IOException {
+    Drawn coarse = new Drawn(176, 176, 150).with(Drawn.bar(88, 88, 120, 0.4, 0));
+    Files.write(desk.resolve("leaf.png"), coarse.png());
+    String alone = PLAN.replaceFirst("\n *- \\{screen: veins.*", "");
+    assertThat(check(alone)).contains("wrong-scale").doesNotContain("film-too-coarse");
+    assertThat(check(alone.replace("size: 20 x 16", "size: 17.6 x 17.6")))
+        .contains("artwork/film-too-coarse");
+  }
+}
