@@ -6,16 +6,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import strikeoff.document.Bounds;
 import strikeoff.document.Sha256;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Joint;
+import strikeoff.plan.PrintedCells;
 import strikeoff.units.Length;
 import strikeoff.units.Pair;
 
@@ -100,14 +103,19 @@ public final class Artworks {
   }
 
   /**
-   * All that a joint depends on: two pictures, how long a strip of ground goes on, and how far a
-   * frame can be off.
+   * All that a joint depends on: two pictures, those that may print between them, how long a strip
+   * of ground goes on, and how far a frame can be off.
    */
-  private record Pairing(Key one, Key other, Length strip, Length off) {
+  private record Pairing(Key one, Key other, List<Key> thirds, Length strip, Length off) {
 
     String text() {
       return String.join(
-          " ", one.text(), other.text(), Double.toString(strip.mm()), Double.toString(off.mm()));
+          " ",
+          one.text(),
+          other.text(),
+          thirds.stream().map(Key::text).collect(Collectors.joining(" and ")),
+          Double.toString(strip.mm()),
+          Double.toString(off.mm()));
     }
   }
 
@@ -235,55 +243,74 @@ public final class Artworks {
    * How films meet that were looked at and lie on one rectangle.
    *
    * @param films by the number of their separation
-   * @param pairs of such numbers, the films to compare
+   * @param pairs of such numbers, the two films to compare; those of the others on that rectangle
+   *     may follow
    * @param strip bare ground between two films goes on for at least so long
    * @param off how far a frame can be off
-   * @return of each pair that could be compared: films of different grids can't be
+   * @return of each pair; films of different grids lie on the finer one
    */
   public List<Joint> joints(
       Map<Integer, Wanted> films, List<int[]> pairs, Length strip, Length off, Bounds bounds) {
     Map<Wanted, Bits> read = new HashMap<>();
     List<Joint> all = new ArrayList<>();
     for (int[] pair : pairs) {
-      joint(films.get(pair[0]), films.get(pair[1]), strip, off, read, bounds)
+      List<Wanted> wanted = Arrays.stream(pair).mapToObj(films::get).toList();
+      joint(wanted, strip, off, read, bounds)
           .ifPresent(joint -> all.add(joint.between(pair[0], pair[1])));
     }
     return all;
   }
 
   private Optional<Joint> joint(
-      Wanted one, Wanted other, Length strip, Length off, Map<Wanted, Bits> read, Bounds bounds) {
-    Pairing both = new Pairing(keys.get(one), keys.get(other), strip, off);
-    PictureMeasures grid = measured.get(both.one());
-    PictureMeasures others = measured.get(both.other());
-    if (grid.columns() != others.columns() || grid.rows() != others.rows()) {
-      return Optional.empty();
-    }
+      List<Wanted> films, Length strip, Length off, Map<Wanted, Bits> read, Bounds bounds) {
+    List<Key> all = films.stream().map(keys::get).toList();
+    Pairing both = new Pairing(all.get(0), all.get(1), all.subList(2, all.size()), strip, off);
     if (!joints.containsKey(both)) {
       kept.find(both.text())
           .flatMap(MeasureBytes::joint)
           .ifPresent(known -> joints.put(both, known));
     }
     if (!joints.containsKey(both)) {
-      double along = one.size().along().mm() / grid.columns();
-      double across = one.size().across().mm() / grid.rows();
+      Pair size = films.get(0).size();
+      PictureMeasures one = measured.get(both.one());
+      PictureMeasures other = measured.get(both.other());
       double reach = Math.max(Widths.WIDEST, off.mm());
-      FilmsNear where =
-          FilmsNear.of(grid.cells(), others.cells(), grid.columns(), grid.rows(), reach);
-      if (where.isNowhere()) {
-        joints.put(both, FilmJoints.none(along, across));
+      boolean alike = one.columns() == other.columns() && one.rows() == other.rows();
+      if (alike && near(one.cells(), other.cells(), one, reach).isNowhere()) {
+        joints.put(both, FilmJoints.none(one.along(size), one.across(size)));
       } else {
-        Optional<Bits> first = film(one, read, bounds);
-        Optional<Bits> second = film(other, read, bounds);
-        if (first.isEmpty() || second.isEmpty()) {
+        List<Bits> bits = new ArrayList<>();
+        for (Wanted film : films) {
+          film(film, read, bounds).ifPresent(bits::add);
+        }
+        if (bits.size() < films.size()) {
           return Optional.empty();
         }
-        joints.put(
-            both, FilmJoints.of(first.get(), second.get(), where, along, across, strip, off));
-        kept.keep(both.text(), MeasureBytes.of(joints.get(both)));
+        TwoFilms two = TwoFilms.of(bits.get(0), bits.get(1), bits.subList(2, bits.size()));
+        boolean finer = two.one() == bits.get(0);
+        PictureMeasures grid = finer ? one : other;
+        PictureMeasures coarse = finer ? other : one;
+        FilmsNear where =
+            alike
+                ? near(one.cells(), other.cells(), grid, reach)
+                : near(
+                    CellCount.of(two.one(), size, false),
+                    CellCount.of(two.other(), size, false),
+                    grid,
+                    reach);
+        Joint joint =
+            FilmJoints.of(two, where, grid.along(size), grid.across(size), strip, off)
+                .knownTo(new Length(Math.max(coarse.along(size), coarse.across(size))));
+        joints.put(both, joint);
+        kept.keep(both.text(), MeasureBytes.of(joint));
       }
     }
     return Optional.of(joints.get(both));
+  }
+
+  private static FilmsNear near(
+      PrintedCells one, PrintedCells other, PictureMeasures grid, double reach) {
+    return FilmsNear.of(one, other, grid.columns(), grid.rows(), reach);
   }
 
   /** Each is read once for all its pairs; empty if it went or changed meanwhile. */

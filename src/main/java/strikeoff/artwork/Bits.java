@@ -59,6 +59,56 @@ final class Bits {
     }
   }
 
+  /** Sets what is set in one of the same grid. */
+  void add(Bits other) {
+    for (int i = 0; i < words.length; i++) {
+      words[i] |= other.words[i];
+    }
+  }
+
+  /** The same on another grid, point by the nearest point; itself on its own. */
+  Bits on(int toColumns, int toRows) {
+    if (toColumns == columns && toRows == rows) {
+      return this;
+    }
+    Bits to = new Bits(toColumns, toRows);
+    int before = -1;
+    for (int y = 0; y < toRows; y++) {
+      int from = (int) ((2L * y + 1) * rows / (2L * toRows));
+      if (from == before) {
+        int row = y * to.wordsPerRow;
+        System.arraycopy(to.words, row - to.wordsPerRow, to.words, row, to.wordsPerRow);
+      } else {
+        for (int x = next(0, from, true); x < columns; ) {
+          int end = next(x, from, false);
+          to.set(first(x, toColumns), first(end, toColumns), y);
+          x = end < columns ? next(end, from, true) : columns;
+        }
+      }
+      before = from;
+    }
+    return to;
+  }
+
+  /** The first column of so many whose middle lies at a column of these or further on. */
+  private int first(int column, int toColumns) {
+    return (int) -Math.floorDiv(columns - 2L * toColumns * column, 2L * columns);
+  }
+
+  /** Sets a part of a row. */
+  private void set(int first, int end, int y) {
+    for (int word = first >> 6; word << 6 < end; word++) {
+      long some = -1L;
+      if (word == first >> 6) {
+        some &= -1L << (first & 63);
+      }
+      if (end - (word << 6) < Long.SIZE) {
+        some &= (1L << end - (word << 6)) - 1;
+      }
+      words[y * wordsPerRow + word] |= some;
+    }
+  }
+
   /** How many are set. */
   long count() {
     long count = 0;

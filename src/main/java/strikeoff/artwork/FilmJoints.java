@@ -10,7 +10,7 @@ import strikeoff.units.Length;
 /**
  * How the prints of two films meet. A lap with one of them alone on its one side and the other
  * alone on its other side is a trap; with the same on both sides one just crosses the other. Bare
- * ground between them is a gap. Else they butt.
+ * ground between them is a gap, where no third film prints. Else they butt.
  */
 final class FilmJoints {
 
@@ -68,7 +68,7 @@ final class FilmJoints {
   }
 
   /**
-   * Measures two films of one size, both seen from the right side.
+   * Measures two films.
    *
    * @param where they come near to each other
    * @param along mm from one point of a row to the next, on the cloth
@@ -77,33 +77,27 @@ final class FilmJoints {
    * @param off how far a frame can be off
    */
   static Joint of(
-      Bits one,
-      Bits other,
-      FilmsNear where,
-      double along,
-      double across,
-      Length strip,
-      Length off) {
+      TwoFilms films, FilmsNear where, double along, double across, Length strip, Length off) {
+    Bits one = films.one();
     FilmJoints upright = new FilmJoints(along, across, strip);
-    for (int y = 0; y < one.rows(); y++) {
-      upright.row(one, other, y, y, where.inRow(y));
+    for (int y = 0; y < films.rows(); y++) {
+      upright.row(films, y, y, where.inRow(y));
     }
     upright.end(one.rows());
     FilmJoints flat = new FilmJoints(across, along, strip);
     // Turned by and by: a whole film turned takes as much room as the film.
     for (int x = 0; x < one.columns(); x += Long.SIZE) {
       if (comeNear(where, x, Math.min(one.columns(), x + Long.SIZE))) {
-        Bits first = one.turned(x);
-        Bits second = other.turned(x);
-        for (int y = 0; y < first.rows(); y++) {
-          flat.row(first, second, y, x + y, where.inColumn(x + y));
+        TwoFilms turned = films.turned(x);
+        for (int y = 0; y < turned.rows(); y++) {
+          flat.row(turned, y, x + y, where.inColumn(x + y));
         }
       } else {
         flat.end(x);
       }
     }
     flat.end(one.columns());
-    LaidOff laid = LaidOff.of(one, other, where, along, across, off);
+    LaidOff laid = LaidOff.of(films, where, along, across, off);
     return new Joint(
         1,
         2,
@@ -134,13 +128,13 @@ final class FilmJoints {
    * @param at where in all
    * @param stretches of it in which they come near to each other
    */
-  private void row(Bits one, Bits other, int y, int at, int[] stretches) {
+  private void row(TwoFilms films, int y, int at, int[] stretches) {
     GivenUp.ifAsked();
     lap.clear();
     gap.clear();
     butt.clear();
     for (int i = 0; i < stretches.length; i += 2) {
-      stretch(one, other, y, stretches[i], stretches[i + 1]);
+      stretch(films, y, stretches[i], stretches[i + 1]);
     }
     take(at);
   }
@@ -160,7 +154,10 @@ final class FilmJoints {
   }
 
   /** Goes over a part of a row, run by run of what is the same. */
-  private void stretch(Bits one, Bits other, int y, int first, int end) {
+  private void stretch(TwoFilms films, int y, int first, int end) {
+    Bits one = films.one();
+    Bits other = films.other();
+    Bits third = films.third();
     int before = NEITHER;
     int edge = -REACH;
     int here = kind(one, other, first, y);
@@ -169,10 +166,11 @@ final class FilmJoints {
       int next = to < end ? kind(one, other, to, y) : NEITHER;
       if (here == BOTH && apart(before, next)) {
         lap.add(from, to);
-      } else if (here == NEITHER && apart(before, next)) {
+      } else if (here == NEITHER && apart(before, next) && third.next(from, y, true) >= to) {
+        // Where a third colour prints between them there is no ground from one to the other.
         gap.add(from, to);
       }
-      if (apart(here, next) && to - edge >= REACH) {
+      if (apart(here, next) && to - edge >= REACH && !(third.get(to - 1, y) && third.get(to, y))) {
         butt.add(to - REACH / 2, to + REACH / 2);
         edge = to;
       }

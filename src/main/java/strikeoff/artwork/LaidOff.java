@@ -22,8 +22,9 @@ record LaidOff(Area both, Side one, Side other) {
    * @param along mm from one point of a row to the next, on the cloth
    * @param across mm from one row to the next
    */
-  static LaidOff of(
-      Bits one, Bits other, FilmsNear where, double along, double across, Length off) {
+  static LaidOff of(TwoFilms films, FilmsNear where, double along, double across, Length off) {
+    Bits one = films.one();
+    Bits other = films.other();
     int[] x = new int[WAYS];
     int[] y = new int[WAYS];
     for (int way = 0; way < WAYS; way++) {
@@ -31,8 +32,8 @@ record LaidOff(Area both, Side one, Side other) {
       x[way] = (int) Math.round(off.mm() / along * Math.cos(angle));
       y[way] = (int) Math.round(off.mm() / across * Math.sin(angle));
     }
-    Sum first = new Sum(one, other, x, y);
-    Sum second = new Sum(other, one, x, y);
+    Sum first = new Sum(one, other, films.third(), x, y);
+    Sum second = new Sum(other, one, films.third(), x, y);
     long both = 0;
     for (int row = 0; row < one.rows(); row++) {
       GivenUp.ifAsked();
@@ -58,14 +59,16 @@ record LaidOff(Area both, Side one, Side other) {
 
     private final Bits mine;
     private final Bits others;
+    private final Bits third;
     private final int[] x;
     private final int[] y;
     private final long[] bare = new long[WAYS];
     private long inside;
 
-    Sum(Bits mine, Bits others, int[] x, int[] y) {
+    Sum(Bits mine, Bits others, Bits third, int[] x, int[] y) {
       this.mine = mine;
       this.others = others;
+      this.third = third;
       this.x = x;
       this.y = y;
     }
@@ -80,15 +83,28 @@ record LaidOff(Area both, Side one, Side other) {
       }
       inside += Long.bitCount(under);
       long alone = own & ~its;
-      long near = 0;
-      for (int way = 0; way < WAYS && alone != 0 && near != -1; way++) {
-        near |= others.from(column + x[way], row + y[way]);
-        near |= others.from(column + x[way] / 2, row + y[way] / 2);
+      alone &= alone == 0 ? 0 : ~third.from(column, row);
+      for (int way = 0; way < WAYS && alone != 0; way++) {
+        bare[way] += Long.bitCount(opened(alone, column, row, x[way], y[way]));
       }
-      long covered = alone & near;
-      for (int way = 0; way < WAYS && covered != 0; way++) {
-        bare[way] += Long.bitCount(covered & ~mine.from(column + x[way], row + y[way]));
+    }
+
+    /**
+     * Those of sixty-four points that are covered no more once this film is moved, and that lie
+     * between it and the other: back from them against the way that it was moved comes the other,
+     * and nothing before. What the far side of a line lets go of is not between them.
+     */
+    private long opened(long alone, int column, int row, int x, int y) {
+      long open = alone & ~mine.from(column - x, row - y);
+      long found = 0;
+      int steps = Math.max(Math.abs(x), Math.abs(y));
+      for (int i = 1; i <= steps && open != 0; i++) {
+        int toColumn = column - Math.round((float) x * i / steps);
+        int toRow = row - Math.round((float) y * i / steps);
+        found |= open & others.from(toColumn, toRow);
+        open &= ~(found | mine.from(toColumn - x, toRow - y) | third.from(toColumn, toRow));
       }
+      return found;
     }
 
     Side side(double cm) {

@@ -9,6 +9,7 @@ import strikeoff.plan.PrintedCells;
 import strikeoff.plan.Traced;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
+import strikeoff.units.Pair;
 import strikeoff.units.Share;
 
 /**
@@ -59,6 +60,16 @@ record PictureMeasures(
             : FineDetail.of(bits, along, across, wanted.wrong()),
         bits.mirrorApart(),
         Tracing.of(bits, along, across, wanted.wrong()));
+  }
+
+  /** Length of a point on a rectangle of that size, in mm. */
+  double along(Pair size) {
+    return size.along().mm() / columns;
+  }
+
+  /** Its width, in mm. */
+  double across(Pair size) {
+    return size.across().mm() / rows;
   }
 
   /** The same on its rectangle. A picture's first row is the far one. */

@@ -6,7 +6,7 @@ import strikeoff.units.Area;
 import strikeoff.units.Length;
 
 /**
- * How two films of one rectangle meet; known to one of their points either way.
+ * How two films of one rectangle meet; known to one of their points either way, the coarser ones.
  *
  * @param one number of the separation that is listed first
  * @param other number of the other one
@@ -14,8 +14,8 @@ import strikeoff.units.Length;
  * @param lap the narrowest lap that has one of them alone on its one side and the other on its
  *     other; empty if there is none of up to 4 mm
  * @param wideLap the widest such lap of up to 10 mm
- * @param gap the narrowest bare ground between them, likewise
- * @param butt over how much they meet without either
+ * @param gap the narrowest bare ground between them, likewise, where no third film prints
+ * @param butt over how much they meet without either, and under no third
  * @param both area that both print
  * @param ofOne what follows of the one where it is printed first, and where it is laid off
  * @param ofOther the same of the other
@@ -36,14 +36,19 @@ public record Joint(
    * One of two films against the other.
    *
    * @param inside what of it lies inside the other by more than a frame can be off
-   * @param bare what the two leave bare, near the other, where it is laid off by so much, in the
-   *     worst of eight directions
+   * @param bare ground that opens between the two where it is laid off by so much, in the worst of
+   *     eight directions: it covered that ground, and no film of the design does any more
    */
   public record Side(Area inside, Area bare) {}
 
   /** The same of others. */
   public Joint between(int first, int second) {
     return new Joint(first, second, point, lap, wideLap, gap, butt, both, ofOne, ofOther);
+  }
+
+  /** The same of films that are known to a coarser point. */
+  public Joint knownTo(Length coarser) {
+    return new Joint(one, other, coarser, lap, wideLap, gap, butt, both, ofOne, ofOther);
   }
 
   /** The side of one of them, by its number. */

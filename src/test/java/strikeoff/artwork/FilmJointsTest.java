@@ -2,9 +2,11 @@ package strikeoff.artwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,8 +35,14 @@ class FilmJointsTest {
     return joint(one, other, STRIP);
   }
 
+  private static Joint joint(TwoFilms films) {
+    FilmsNear all = FilmsNear.everywhere(films.columns(), films.rows());
+    return FilmJoints.of(films, all, POINT, POINT, STRIP, new Length(1));
+  }
+
   private static Joint joint(Bits one, Bits other, Length strip) {
-    return FilmJoints.of(one, other, where(one, other), POINT, POINT, strip, new Length(1));
+    return FilmJoints.of(
+        TwoFilms.alone(one, other), where(one, other), POINT, POINT, strip, new Length(1));
   }
 
   /** By cells, as plans do. */
@@ -118,6 +126,71 @@ class FilmJointsTest {
     assertThat(joint.butt().mm()).isBetween(8 * 0.95, 8 * 1.05);
   }
 
+  /** Two fields 0.6 mm apart, or edge to edge, with a third colour over what lies between. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 30, 90})
+  void whereAThirdColourPrintsBetweenTwoThereIsNoGround(double degrees) throws Exception {
+    Bits third = bits(Drawn.bar(13.01, 13.02, 3, 12, degrees));
+    double x = 3.3 * Math.cos(Math.toRadians(degrees));
+    double y = 3.3 * Math.sin(Math.toRadians(degrees));
+    Bits left = bits(Drawn.bar(13.01 - x, 13.02 - y, 6, 8, degrees));
+    Bits right = bits(Drawn.bar(13.01 + x, 13.02 + y, 6, 8, degrees));
+    assertThat(joint(left, right).gap()).isPresent();
+    assertThat(joint(new TwoFilms(left, right, third)).gap()).isEmpty();
+    Bits half = bits((a, b) -> left.get((int) (a / POINT), (int) (b / POINT)) || a < 0);
+    assertThat(joint(new TwoFilms(left, right, half)).gap()).isPresent();
+  }
+
+  @Test
+  void anEdgeUnderAThirdColourIsNoButt() throws Exception {
+    double edge = 300 * POINT;
+    Bits left = bits((x, y) -> in(x, edge - 6, edge) && in(y, 9, 17));
+    Bits right = bits((x, y) -> in(x, edge, edge + 6) && in(y, 9, 17));
+    Bits line = bits((x, y) -> in(x, edge - 1, edge + 1) && in(y, 8, 18));
+    assertThat(joint(left, right).butt().mm()).isGreaterThan(7);
+    assertThat(joint(new TwoFilms(left, right, line)).butt().mm()).isZero();
+  }
+
+  /** The same two fields on films of 600 and of 300 points an inch: known to the coarser point. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 20, 45})
+  void aCoarserFilmIsLaidOnTheGridOfTheFinerOne(double degrees) throws Exception {
+    double out = 2.6;
+    double x = out * Math.cos(Math.toRadians(degrees));
+    double y = out * Math.sin(Math.toRadians(degrees));
+    Bits fine = bits(Drawn.bar(13.01 - x, 13.02 - y, 6, 8, degrees));
+    Bits same = bits(Drawn.bar(13.01 + x, 13.02 + y, 6, 8, degrees));
+    Bits coarse = same.on(same.columns() / 2, same.rows() / 2);
+    TwoFilms films = TwoFilms.of(fine, coarse, List.of());
+    assertThat(films.columns()).isEqualTo(fine.columns());
+    assertThat(joint(films).lap().orElseThrow().width().mm())
+        .isBetween(0.8 - 2 * POINT, 0.8 + 2 * POINT);
+    // A side of 6 mm, to half a point of the coarser film.
+    assertThat((double) films.other().count() / same.count()).isBetween(0.993, 1.007);
+  }
+
+  @Property(tries = 200, seed = Draws.ALIKE)
+  void aFilmOnAnotherGridHasTheNearestPoint(
+      @ForAll @IntRange(min = 1, max = 200) int columns,
+      @ForAll @IntRange(min = 1, max = 9) int rows,
+      @ForAll @IntRange(min = 1, max = 300) int toColumns,
+      @ForAll @IntRange(min = 1, max = 20) int toRows,
+      @ForAll long seed) {
+    Random random = new Random(seed);
+    Bits bits = new Bits(columns, rows);
+    for (int i = 0; i < columns * rows / 2; i++) {
+      bits.set(random.nextInt(columns), random.nextInt(rows));
+    }
+    Bits on = bits.on(toColumns, toRows);
+    for (int y = 0; y < toRows; y++) {
+      for (int x = 0; x < toColumns; x++) {
+        int atX = (2 * x + 1) * columns / (2 * toColumns);
+        int atY = (2 * y + 1) * rows / (2 * toRows);
+        assertThat(on.get(x, y)).as("%d, %d", x, y).isEqualTo(bits.get(atX, atY));
+      }
+    }
+  }
+
   @Test
   void linesThatCrossDoNotButt() throws Exception {
     Shape up = (x, y) -> (x + 0.3 * y) % 1.5 < 0.5;
@@ -158,8 +231,7 @@ class FilmJointsTest {
     Bits other = scattered(random);
     Joint all =
         FilmJoints.of(
-            one,
-            other,
+            TwoFilms.alone(one, other),
             FilmsNear.everywhere(one.columns(), one.rows()),
             0.1,
             0.1,
@@ -173,7 +245,8 @@ class FilmJointsTest {
             one.columns(),
             one.rows(),
             4);
-    assertThat(FilmJoints.of(one, other, where, 0.1, 0.1, STRIP, new Length(1))).isEqualTo(all);
+    assertThat(FilmJoints.of(TwoFilms.alone(one, other), where, 0.1, 0.1, STRIP, new Length(1)))
+        .isEqualTo(all);
     if (where.isNowhere()) {
       assertThat(FilmJoints.none(0.1, 0.1)).isEqualTo(all);
     }

@@ -42,14 +42,71 @@ class LaidOffTest {
     return bits;
   }
 
-  /** What an outline covers beside a colour, and covers no more once it is moved along x. */
+  /**
+   * What an outline covers beside a colour, and covers no more once it is moved along x, between
+   * the two: over what a convex colour would sweep on that way.
+   */
   private static double bare(Geometry colour, Geometry outline, double off) {
-    Geometry moved = AffineTransformation.translationInstance(off, 0).transform(outline);
+    AffineTransformation way = AffineTransformation.translationInstance(off, 0);
+    Geometry swept = colour.union(way.transform(colour)).convexHull();
     return outline
-        .difference(moved)
+        .difference(way.transform(outline))
         .difference(colour)
-        .intersection(colour.buffer(off, 64))
+        .intersection(swept)
         .getArea();
+  }
+
+  private static Joint joint(TwoFilms films, int perInch, double off) {
+    double point = 25.4 / perInch;
+    return FilmJoints.of(
+        films,
+        FilmsNear.everywhere(films.columns(), films.rows()),
+        point,
+        point,
+        new Length(5),
+        new Length(off));
+  }
+
+  /** In mm². */
+  private static double bareBeside(Bits colour, Bits outline, int perInch, double off) {
+    return joint(TwoFilms.alone(colour, outline), perInch, off).ofOther().bare().squareCm() * 100;
+  }
+
+  /** It lets go of cloth on its far side, and of nothing between itself and the colour. */
+  @ParameterizedTest
+  @CsvSource({"49, 51.2, 0.9", "48.5, 51.5, 1", "47.5, 50.4, 2"})
+  void anOutlineThatLapsByMoreThanTheToleranceOpensNothing(double from, double to, double off) {
+    Bits outline = bits(300, r -> r >= from && r <= to);
+    assertThat(bareBeside(bits(300, r -> r <= 50), outline, 300, off)).isZero();
+  }
+
+  /**
+   * A thread as wide as the tolerance goes beyond the lap, where the outline moves outwards: on a
+   * long edge that is the edge's length by {@code off cos t - lap}, integrated over the angle t.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.2", "0.5", "0.8"})
+  void aThreadOpensAsWideAsTheToleranceGoesBeyondTheLap(double lap) {
+    Bits outline = bits(600, r -> r >= 50 - lap && r <= 52);
+    // A film moves by whole points.
+    double rounded = 25.4 / 600 / Math.sqrt(2);
+    assertThat(bareBeside(bits(600, r -> r <= 50), outline, 600, 1))
+        .isBetween(thread(lap, 1 - rounded), thread(lap, 1 + rounded));
+  }
+
+  private static double thread(double lap, double off) {
+    double most = Math.acos(lap / off);
+    return 2 * 50 * (off * Math.sin(most) - lap * most);
+  }
+
+  @Test
+  void whatAThirdColourCoversIsNoGround() {
+    Bits colour = bits(300, r -> r <= 50);
+    Bits outline = bits(300, r -> r >= 49.52 && r <= 50.52);
+    Bits wash = bits(300, r -> r <= 55);
+    assertThat(bareBeside(colour, outline, 300, 1)).isGreaterThan(5);
+    Joint over = joint(new TwoFilms(colour, outline, wash), 300, 1);
+    assertThat(over.ofOther().bare().squareCm()).isZero();
   }
 
   /**
@@ -64,8 +121,7 @@ class LaidOffTest {
     Bits outline = bits(perInch, r -> r >= 49.52 && r <= 50.52);
     Joint joint =
         FilmJoints.of(
-            colour,
-            outline,
+            TwoFilms.alone(colour, outline),
             FilmsNear.everywhere(colour.columns(), colour.rows()),
             point,
             point,
@@ -83,8 +139,7 @@ class LaidOffTest {
     Bits over = bits(300, r -> r >= 30 && r <= 50);
     Joint joint =
         FilmJoints.of(
-            under,
-            over,
+            TwoFilms.alone(under, over),
             FilmsNear.everywhere(under.columns(), under.rows()),
             point,
             point,
@@ -104,8 +159,7 @@ class LaidOffTest {
     Bits film = bits(150, r -> r <= 40);
     LaidOff laid =
         LaidOff.of(
-            film,
-            film,
+            TwoFilms.alone(film, film),
             FilmsNear.everywhere(film.columns(), film.rows()),
             25.4 / 150,
             25.4 / 150,

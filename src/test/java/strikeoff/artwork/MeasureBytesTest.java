@@ -78,8 +78,7 @@ class MeasureBytesTest {
     double point = 25.4 / 300;
     Joint joint =
         FilmJoints.of(
-            one,
-            other,
+            TwoFilms.alone(one, other),
             FilmsNear.everywhere(one.columns(), one.rows()),
             point,
             point,

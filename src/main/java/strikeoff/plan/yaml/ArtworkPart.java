@@ -1,12 +1,14 @@
 package strikeoff.plan.yaml;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import strikeoff.artwork.Artworks.Looked;
 import strikeoff.artwork.Resolution;
 import strikeoff.artwork.Wanted;
@@ -146,9 +148,17 @@ final class ArtworkPart {
     for (Design.Separation other : separations) {
       for (Design.Separation one : separations.subList(0, other.number() - 1)) {
         if (pairs.size() < MOST_PAIRS && canMeet(one, other)) {
-          pairs.add(new int[] {one.number(), other.number()});
-          films.put(one.number(), wanted.get(one.path()));
-          films.put(other.number(), wanted.get(other.path()));
+          int[] thirds =
+              separations.stream()
+                  .filter(third -> third != one && third != other)
+                  .filter(third -> onOneRectangle(one, third) && printsSomewhere(third))
+                  .mapToInt(Design.Separation::number)
+                  .toArray();
+          pairs.add(
+              IntStream.concat(IntStream.of(one.number(), other.number()), Arrays.stream(thirds))
+                  .toArray());
+          Arrays.stream(pairs.get(pairs.size() - 1))
+              .forEach(i -> films.put(i, wanted.get(separations.get(i - 1).path())));
         }
       }
     }
@@ -158,11 +168,19 @@ final class ArtworkPart {
 
   private boolean canMeet(Design.Separation one, Design.Separation other) {
     return !one.paste().equals(other.paste())
-        && one.x().equals(other.x())
+        && onOneRectangle(one, other)
+        && edged(one).flatMap(a -> edged(other).filter(b -> near(a, b))).isPresent();
+  }
+
+  private static boolean onOneRectangle(Design.Separation one, Design.Separation other) {
+    return one.x().equals(other.x())
         && one.y().equals(other.y())
         && one.length().equals(other.length())
-        && one.width().equals(other.width())
-        && edged(one).flatMap(a -> edged(other).filter(b -> near(a, b))).isPresent();
+        && one.width().equals(other.width());
+  }
+
+  private static boolean printsSomewhere(Design.Separation separation) {
+    return separation.artwork().flatMap(Artwork::reach).isPresent();
   }
 
   /** Where a film prints; empty without one, and where it is grey, since grey has no edges. */
