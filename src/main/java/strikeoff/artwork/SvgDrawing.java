@@ -35,7 +35,7 @@ final class SvgDrawing implements Picture {
   private static final double USUAL = 600 / 25.4;
 
   /** Longer files are traced photographs; each letter of an outline takes many times its memory. */
-  private static final int MOST_BYTES = 16 << 20;
+  private static final int MOST_BYTES = 4 << 20;
 
   /** Points that are painted at once, a byte each. */
   private static final int AT_ONCE = 4 << 20;
@@ -76,7 +76,7 @@ final class SvgDrawing implements Picture {
               + ((file.length + (1 << 20) - 1) >> 20)
               + " MiB; at most "
               + (MOST_BYTES >> 20)
-              + " MiB are taken in: save the film as PNG");
+              + " MiB are taken in: save the film as PNG at 600/in");
     }
     SvgLook.Kept kept = SvgLook.through(file);
     double margins = 2 * wanted.margin().mm();

@@ -1,94 +1,55 @@
 package strikeoff.artwork;
 
-import java.io.ByteArrayInputStream;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import javax.xml.namespace.QName;
-import javax.xml.stream.Location;
 import javax.xml.stream.XMLEventFactory;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import javax.xml.stream.events.Attribute;
 import javax.xml.stream.events.XMLEvent;
 import strikeoff.document.GivenUp;
-import strikeoff.units.Script;
 
 /**
- * Looks an SVG file through before it is drawn (SVG 2), and keeps of it only what a film needs:
- * shapes, groups, copies and clips, with the attributes that shape them. What would change a film
- * unseen is told by name and place; what belongs to an editor alone is left out. Nothing is fetched
+ * Looks an SVG file through before it is drawn (SVG 2), and keeps of it only what is known to be
+ * drawn right: shapes, groups, copies and clips, with plain numbers and colours, styles worked out.
+ * What isn't painted at all is left out; anything else is told by name and line. Nothing is fetched
  * and no entity is replaced.
  */
 final class SvgLook {
 
   private static final String SVG = "http://www.w3.org/2000/svg";
-  private static final String XLINK = "http://www.w3.org/1999/xlink";
 
   /** What is drawn by more is none, or was traced from a photograph. */
   private static final int MOST_PARTS = 50_000;
 
-  private static final int DEEPEST = 100;
-  private static final int MOST_TOLD = 5;
-
-  /**
-   * Letters of all outlines to clip by: where they cross each other, each crossing takes memory.
-   */
-  private static final int MOST_CLIPPING = 4_000;
-
-  private static final Set<String> DRAWN =
-      Set.of(
-          "svg",
-          "g",
-          "defs",
-          "symbol",
-          "use",
-          "path",
-          "rect",
-          "circle",
-          "ellipse",
-          "line",
-          "polyline",
-          "polygon",
-          "clipPath",
-          "style");
-
-  private static final Set<String> OUTLINES =
-      Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
-
-  /** Groups in a clip would draw nothing, silently. */
-  private static final Set<String> CLIPPING =
-      Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "use");
-
-  private static final String CUT = "cut the shapes themselves, or save the film as PNG";
-
-  private static final Set<String> SIZES =
-      Set.of("x", "y", "width", "height", "viewBox", "preserveAspectRatio");
-
-  private static final Set<String> PASSED_OVER = Set.of("title", "desc", "metadata");
+  private static final Set<String> HOLDING = Set.of("svg", "g", "a", "defs", "symbol", "clipPath");
 
   private final XMLStreamReader in;
   private final XMLEventFactory events = XMLEventFactory.newDefaultFactory();
   private final List<XMLEvent> kept = new ArrayList<>();
-  private final List<String> wrong = new ArrayList<>();
-
-  /** Letters of outlines by their names, and names of those that clips copy. */
-  private final Map<String, Integer> outlines = new HashMap<>();
-
-  private final List<String> clipCopies = new ArrayList<>();
-  private int more;
+  private final SvgWrong wrong;
+  private final SvgNames names;
+  private final Deque<Open> open = new ArrayDeque<>();
+  private final Set<String> drawn = new HashSet<>();
+  private final SvgCopies copies = new SvgCopies(drawn);
+  private final SvgClips clips = new SvgClips();
   private int parts;
-  private int clipping;
-  private int clips;
-  private Optional<SvgSize> size = Optional.empty();
+  private int number;
+  private SvgSize size;
+  private SvgAttributes attributes;
 
-  private SvgLook(XMLStreamReader in) {
+  private SvgLook(XMLStreamReader in, SvgNames names, SvgWrong wrong) {
     this.in = in;
+    this.names = names;
+    this.wrong = wrong;
   }
 
   /**
@@ -99,181 +60,182 @@ final class SvgLook {
   record Kept(SvgSize size, List<XMLEvent> events) {}
 
   /**
+   * An element that hasn't ended.
+   *
+   * @param evenOdd true if what is in it may be filled, or clip, by that rule
+   * @param holders its id and those of all around it; the nameless one is the drawing
+   */
+  private record Open(String name, boolean evenOdd, boolean inClip, List<String> holders) {}
+
+  /**
    * Looks a file through.
    *
    * @throws UnreadablePicture that names all that a film can't have
    */
   static Kept through(byte[] file) throws UnreadablePicture {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-    List<String> told = List.of();
+    SvgWrong wrong = new SvgWrong();
     try {
-      SvgLook look = new SvgLook(factory.createXMLStreamReader(new ByteArrayInputStream(file)));
-      told = look.wrong;
+      SvgNames names = SvgNames.of(SvgHead.reader(file, wrong), wrong);
+      SvgLook look = new SvgLook(SvgHead.reader(file, new SvgWrong()), names, wrong);
       look.look();
-      look.requireNothingWrong();
-      return new Kept(look.size.orElseThrow(), look.kept);
+      wrong.requireNothing();
+      look.copies.check(wrong);
+      look.clips.check(wrong);
+      wrong.requireNothing();
+      return new Kept(look.size, look.kept);
     } catch (XMLStreamException e) {
       // Without its DOCTYPE a file may well break them: that is told then.
-      if (!told.isEmpty()) {
-        throw wrong(told, 0);
-      }
+      wrong.requireNothing();
       throw new UnreadablePicture(
           "this drawing is no SVG that can be read: "
-              + place(e.getLocation())
+              + (e.getLocation() == null ? "it" : "line " + e.getLocation().getLineNumber())
               + " breaks the rules of XML; save it again");
     }
   }
 
-  private static String place(Location at) {
-    return at == null ? "it" : "line " + at.getLineNumber();
+  /** True of an element of SVG, or of a file that never says what it is. */
+  static boolean isOurs(XMLStreamReader in) {
+    String space = in.getNamespaceURI();
+    return space == null || space.isEmpty() || space.equals(SVG);
   }
 
   private void look() throws XMLStreamException, UnreadablePicture {
-    int depth = 0;
     while (in.hasNext()) {
       GivenUp.ifAsked();
-      int event = in.next();
-      switch (event) {
+      switch (in.next()) {
         case XMLStreamConstants.START_ELEMENT -> {
-          if (begins(depth)) {
-            depth++;
+          if (!begins()) {
+            passOver();
           }
         }
-        case XMLStreamConstants.END_ELEMENT -> {
-          depth--;
-          clips -= in.getLocalName().equals("clipPath") ? 1 : 0;
-          kept.add(events.createEndElement(new QName(SVG, in.getLocalName()), null));
+        case XMLStreamConstants.END_ELEMENT ->
+            kept.add(events.createEndElement(new QName(SVG, open.pop().name()), null));
+        case XMLStreamConstants.PROCESSING_INSTRUCTION -> {
+          if (in.getPITarget().equals("xml-stylesheet")) {
+            tell("xml-stylesheet", SvgRefusals.OUTSIDE);
+          }
         }
-        case XMLStreamConstants.DTD -> tell("DOCTYPE", "delete it, with all in its brackets");
         case XMLStreamConstants.ENTITY_REFERENCE ->
             tell("&" + in.getLocalName() + ";", "write it out");
         default -> {
-          // Text counts in a style alone, which is read as a whole; remarks count nowhere.
+          // Text and remarks draw nothing; style sheets were read before.
         }
       }
     }
   }
 
-  private void requireNothingWrong() throws UnreadablePicture {
-    if (!wrong.isEmpty()) {
-      throw wrong(wrong, more);
-    }
-    for (String copied : clipCopies) {
-      if (!outlines.containsKey(copied)) {
-        throw new UnreadablePicture(
-            "this drawing clips by “#" + copied + "”, which is no outline; " + CUT);
-      }
-      clipping += outlines.get(copied);
-    }
-    if (clipping > MOST_CLIPPING) {
-      throw new UnreadablePicture(
-          "this drawing clips by outlines of more than " + MOST_CLIPPING + " letters; " + CUT);
-    }
+  private void tell(String name, String advice) {
+    wrong.tell(in.getLocation().getLineNumber(), name, advice);
   }
 
-  private static UnreadablePicture wrong(List<String> wrong, int more) {
-    return new UnreadablePicture(
-        "this drawing holds what a film can't: "
-            + String.join("; ", wrong)
-            + (more > 0 ? "; and " + more + " more of the like" : ""));
-  }
-
-  /** False if an element was passed over with all in it. */
-  private boolean begins(int depth) throws XMLStreamException, UnreadablePicture {
+  /** False if an element is passed over with all in it. */
+  private boolean begins() throws UnreadablePicture {
     String name = in.getLocalName();
-    String space = in.getNamespaceURI();
-    boolean ours = space == null || space.isEmpty() || space.equals(SVG);
-    if (depth == 0) {
-      if (!ours || !name.equals("svg")) {
-        throw new UnreadablePicture("this is XML, but no SVG drawing; save the film as PNG or SVG");
+    int mine = number++;
+    if (open.isEmpty()) {
+      size = SvgSize.of(in);
+      attributes = new SvgAttributes(in, size.box(), names.hasViews(), wrong);
+    } else if (!isOurs(in)) {
+      if (in.getNamespaceURI().equals("http://www.w3.org/2001/XInclude")) {
+        tell(name, SvgRefusals.OUTSIDE);
       }
-      size = Optional.of(SvgSize.of(in));
-      kept.add(events.createStartElement(new QName(SVG, name), root().iterator(), null));
-      return true;
-    }
-    if (!ours || PASSED_OVER.contains(name)) {
-      passOver();
+      return false;
+    } else if (SvgRefusals.NEVER_DRAWN.contains(name)
+        || name.equals("style")
+        || names.isUnused(mine)) {
       return false;
     }
-    boolean drawn = clips > 0 ? CLIPPING.contains(name) : DRAWN.contains(name);
-    if (!drawn) {
-      tell(name, DRAWN.contains(name) ? CUT : SvgRefusals.ofElement(name));
-      passOver();
+    try {
+      return element(name);
+    } catch (SvgNotDrawn e) {
+      tell(e.name().orElse(name), e.getMessage());
       return false;
     }
-    if (++parts > MOST_PARTS || depth > DEEPEST) {
+  }
+
+  private boolean element(String name) throws SvgNotDrawn, UnreadablePicture {
+    Open parent = open.peek();
+    boolean inClip = parent != null && parent.inClip();
+    boolean shape = SvgPlaces.SHAPES.contains(name);
+    Map<String, String> said = SvgSaid.of(in, names.styles);
+    boolean painted =
+        parent != null && !inClip && !Set.of("defs", "symbol", "clipPath").contains(name);
+    if (painted && SvgSaid.isUnseen(said, shape)) {
+      return false;
+    }
+    boolean holds = HOLDING.contains(name);
+    if (!shape && !holds && !name.equals("use")) {
+      throw new SvgNotDrawn(SvgRefusals.ofElement(name));
+    }
+    if (parent != null && !HOLDING.contains(parent.name())) {
+      throw new SvgNotDrawn("nothing is drawn within a shape: delete it");
+    }
+    if (inClip && holds) {
+      throw new SvgNotDrawn(SvgRefusals.CUT);
+    }
+    if (++parts > MOST_PARTS) {
       throw new UnreadablePicture(
-          "this drawing has more than "
-              + (depth > DEEPEST ? DEEPEST + " parts in each other" : MOST_PARTS + " parts")
-              + "; save the film as PNG");
+          "this drawing has more than " + MOST_PARTS + " parts; save the film as PNG");
     }
-    QName element = new QName(SVG, name);
-    clips += name.equals("clipPath") ? 1 : 0;
-    kept.add(events.createStartElement(element, attributes(name).iterator(), null));
-    String id = in.getAttributeValue(null, "id");
-    if (id != null && OUTLINES.contains(name)) {
-      outlines.put(id, letters("d") + letters("points"));
+    String id = SvgSaid.attribute(in, "id");
+    List<String> holders = new ArrayList<>(parent == null ? List.of() : parent.holders());
+    if (parent == null || name.equals("defs") || name.equals("symbol") || name.equals("clipPath")) {
+      holders.remove("");
     }
-    if (name.equals("style")) {
-      String sheet = in.getElementText();
-      SvgRefusals.inSheet(sheet).forEach(this::tell);
-      kept.add(events.createCharacters(sheet));
-      kept.add(events.createEndElement(element, null));
-      return false;
+    if (parent == null) {
+      holders.add("");
     }
+    if (id != null) {
+      holders.add(id);
+      drawn.add(id);
+      if (names.isTwice(id)) {
+        tell(id, "two parts have this id, and something names it: give each its own");
+      }
+    }
+    if (name.equals("defs")) {
+      holders.remove("");
+    }
+    boolean evenOdd = SvgSaid.evenOdd(said, parent != null && parent.evenOdd());
+    Map<String, String> all = attributes.of(name, parent == null, inClip, said);
+    if (shape) {
+      copies.shape(holders);
+    }
+    if (name.equals("use")) {
+      copy(all, holders, inClip);
+    }
+    clips.element(in.getLocation().getLineNumber(), name, id, inClip, evenOdd, all);
+    String drawnAs = name.equals("a") ? "g" : name;
+    open.push(new Open(drawnAs, evenOdd, inClip || name.equals("clipPath"), holders));
+    kept.add(events.createStartElement(new QName(SVG, drawnAs), written(all), null));
     return true;
   }
 
-  /** What the root hands down to its shapes, and its own coordinates for a size. */
-  private List<Attribute> root() {
-    List<Attribute> attributes = attributes("svg");
-    attributes.removeIf(a -> SIZES.contains(a.getName().getLocalPart()));
-    double[] box = size.orElseThrow().box();
-    attributes.add(events.createAttribute("width", String.valueOf(box[2])));
-    attributes.add(events.createAttribute("height", String.valueOf(box[3])));
-    attributes.add(
-        events.createAttribute("viewBox", box[0] + " " + box[1] + " " + box[2] + " " + box[3]));
-    return attributes;
+  private Iterator<Attribute> written(Map<String, String> all) {
+    List<Attribute> attributes = new ArrayList<>(all.size());
+    all.forEach((name, value) -> attributes.add(events.createAttribute(name, value)));
+    return attributes.iterator();
   }
 
-  private List<Attribute> attributes(String element) {
-    List<Attribute> attributes = new ArrayList<>();
-    for (int i = 0; i < in.getAttributeCount(); i++) {
-      String name = in.getAttributeLocalName(i);
-      String space = in.getAttributeNamespace(i);
-      String value = in.getAttributeValue(i);
-      boolean plain = space == null || space.isEmpty();
-      if (plain && name.equals("style")) {
-        SvgRefusals.inStyle(value).forEach(this::tell);
-        attributes.add(events.createAttribute("style", value));
-      } else if (name.equals("href") && (plain || space.equals(XLINK))) {
-        if (!element.equals("use") || !value.startsWith("#")) {
-          tell("href", "name only what is in this drawing, as #leaf");
-        }
-        if (clips > 0) {
-          clipCopies.add(value.substring(Math.min(1, value.length())));
-        }
-        attributes.add(events.createAttribute("href", value));
-      } else if (plain) {
-        Optional<String> why = SvgRefusals.ofAttribute(name, value);
-        why.ifPresent(w -> tell(name, w));
-        if (why.isEmpty() && SvgRefusals.shapes(name)) {
-          attributes.add(events.createAttribute(name, value));
-        }
-      } else if (name.equals("base")) {
-        tell("xml:base", "delete it");
+  private void copy(Map<String, String> all, List<String> holders, boolean inClip)
+      throws SvgNotDrawn {
+    String of = all.getOrDefault("href", "#").substring(1);
+    String target = names.elements.getOrDefault(of, "");
+    if (target.equals("symbol")) {
+      if (!all.containsKey("width") || !all.containsKey("height")) {
+        throw new SvgNotDrawn("write the width and height of the copy");
       }
+    } else {
+      all.remove("width");
+      all.remove("height");
     }
-    clipping += clips > 0 ? letters("d") + letters("points") : 0;
-    return attributes;
-  }
-
-  private int letters(String name) {
-    String value = in.getAttributeValue(null, name);
-    return value == null ? 0 : value.length();
+    if (!SvgPlaces.SHAPES.contains(target)
+        && !Set.of("", "g", "a", "use", "symbol").contains(target)) {
+      throw new SvgNotDrawn("copies of " + target + " aren't drawn here: draw it again");
+    }
+    if (inClip && (all.containsKey("x") || all.containsKey("y") || all.containsKey("transform"))) {
+      throw new SvgNotDrawn(SvgRefusals.CUT);
+    }
+    copies.copy(holders, of, in.getLocation().getLineNumber());
   }
 
   private void passOver() throws XMLStreamException {
@@ -282,17 +244,10 @@ final class SvgLook {
       int event = in.next();
       if (event == XMLStreamConstants.START_ELEMENT) {
         depth++;
+        number++;
       } else if (event == XMLStreamConstants.END_ELEMENT) {
         depth--;
       }
     }
-  }
-
-  private void tell(String name, String advice) {
-    if (wrong.size() == MOST_TOLD) {
-      more++;
-      return;
-    }
-    wrong.add(place(in.getLocation()) + " " + Script.quoted(name) + " (" + advice + ")");
   }
 }

@@ -1,46 +1,56 @@
 package strikeoff.artwork;
 
-import java.util.LinkedHashMap;
-import java.util.Locale;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What of SVG a film can't have, and what whoever drew it does instead. */
+/** What of SVG a film can have, and what whoever drew the rest does instead. */
 final class SvgRefusals {
 
+  static final String TONES = "a film is dark or clear: draw plain areas, or save it as PNG";
+  static final String SOLID = "a film is dark or clear: make it solid";
+  static final String CUT = "cut the shapes themselves, or save the film as PNG";
+  static final String OUTSIDE = "nothing outside of this drawing is read: delete it";
+  static final String NOTHING_RUNS = "nothing runs or moves here: delete it";
+
   private static final String LETTERS = "convert letters to outlines";
-  private static final String TONES =
-      "a film is dark or clear: draw plain areas, or save it as PNG";
   private static final String STROKES = "expand strokes to outlines";
-  private static final String NOTHING_RUNS = "nothing runs or moves here: delete it";
-  private static final String SOLID = "a film is dark or clear: make it solid";
   private static final String APPLY = "apply it to the outlines";
+  private static final String UNKNOWN = "isn't drawn here: flatten the drawing, or delete it";
 
   private static final Map<String, String> ELEMENTS =
       Map.ofEntries(
           Map.entry("text", LETTERS),
           Map.entry("flowRoot", LETTERS),
-          Map.entry("font", LETTERS),
           Map.entry("image", "trace it, or save the whole film as PNG"),
           Map.entry("foreignObject", "delete it"),
+          Map.entry("switch", "take what is shown out of it"),
           Map.entry("script", NOTHING_RUNS),
           Map.entry("animate", NOTHING_RUNS),
           Map.entry("animateTransform", NOTHING_RUNS),
           Map.entry("animateMotion", NOTHING_RUNS),
-          Map.entry("set", NOTHING_RUNS),
-          Map.entry("filter", TONES),
-          Map.entry("mask", TONES),
-          Map.entry("linearGradient", TONES),
-          Map.entry("radialGradient", TONES),
-          Map.entry("pattern", "draw each of its copies"),
-          Map.entry("marker", STROKES),
-          Map.entry("a", "take the link off what is in it"));
+          Map.entry("set", NOTHING_RUNS));
 
-  /** Attributes and properties that draw something else than the outline says. */
-  private static final Map<String, String> PROPERTIES =
+  /** Are drawn only where something names them, which is refused. */
+  static final Set<String> NEVER_DRAWN =
+      Set.of(
+          "title",
+          "desc",
+          "metadata",
+          "view",
+          "linearGradient",
+          "radialGradient",
+          "pattern",
+          "filter",
+          "mask",
+          "marker",
+          "color-profile",
+          "cursor",
+          "font",
+          "font-face");
+
+  private static final Map<String, String> STRANGE =
       Map.ofEntries(
           Map.entry("filter", TONES),
           Map.entry("mask", TONES),
@@ -53,20 +63,26 @@ final class SvgRefusals {
           Map.entry("vector-effect", STROKES),
           Map.entry("transform-origin", APPLY),
           Map.entry("transform-box", APPLY),
-          Map.entry("clip", APPLY),
-          Map.entry("requiredFeatures", "delete it"),
-          Map.entry("requiredExtensions", "delete it"),
-          Map.entry("systemLanguage", "delete it"));
+          Map.entry("clip", APPLY));
 
-  private static final Set<String> OPACITIES = Set.of("opacity", "fill-opacity", "stroke-opacity");
+  /** Such values of the strange are as if nothing were said. */
+  private static final Set<String> USUAL = Set.of("none", "normal", "auto");
 
-  /** Such values are as if nothing were said. */
-  private static final Set<String> USUAL = Set.of("", "none", "normal", "auto", "inherit");
+  /** Change no outline. */
+  private static final Pattern HARMLESS =
+      Pattern.compile(
+          "-.+|(font|text|letter|word|line|writing|color-(rendering|interpolation|profile)|flood"
+              + "|lighting|stop|solid|shape|image|enable|white|baseline|dominant|alignment|unicode"
+              + "|glyph|inline|pointer)-[a-z-]+|color|color-interpolation|color-rendering"
+              + "|direction|kerning|cursor|isolation|stroke-dashoffset|font|text-decoration");
 
-  private static final Set<String> SHAPING =
+  private static final Pattern HARMLESS_ATTRIBUTES =
+      Pattern.compile(
+          "version|baseProfile|content(Script|Style)Type|zoomAndPan|data-.*|aria-.*|role|tabindex"
+              + "|lang|space|pathLength|name|focusable|target");
+
+  private static final Set<String> GEOMETRY =
       Set.of(
-          "id",
-          "class",
           "d",
           "x",
           "y",
@@ -82,101 +98,120 @@ final class SvgRefusals {
           "x2",
           "y2",
           "points",
-          "transform",
           "viewBox",
           "preserveAspectRatio",
-          "fill",
-          "fill-rule",
-          "fill-opacity",
-          "stroke",
-          "stroke-width",
-          "stroke-linecap",
-          "stroke-linejoin",
-          "stroke-miterlimit",
-          "stroke-opacity",
-          "clip-path",
-          "clip-rule",
           "clipPathUnits",
-          "display",
-          "visibility",
-          "overflow",
-          "color");
+          "transform");
 
-  private static final Pattern REMARK = Pattern.compile("/\\*.*?\\*/", Pattern.DOTALL);
-  private static final Pattern BLOCK = Pattern.compile("\\{([^{}]*)\\}");
-  private static final Pattern PLAIN_NAMES = Pattern.compile("[\\w\\-.#,\\s]*");
-  private static final Pattern WHOLE = Pattern.compile("\\s*(1(\\.0*)?|100%|0(\\.0*)?|0%)\\s*");
-  private static final Pattern ONE = Pattern.compile("\\s*(1(\\.0*)?|100%)\\s*");
+  private static final Map<String, Pattern> WORDS = new HashMap<>();
+
+  static {
+    WORDS.put("fill-rule", Pattern.compile("nonzero|evenodd"));
+    WORDS.put("clip-rule", Pattern.compile("nonzero|evenodd"));
+    WORDS.put("stroke-linecap", Pattern.compile("butt|round|square"));
+    WORDS.put("stroke-linejoin", Pattern.compile("miter|round|bevel"));
+    WORDS.put("overflow", Pattern.compile("visible|hidden"));
+    WORDS.put("visibility", Pattern.compile("visible|hidden|collapse"));
+    WORDS.put("display", Pattern.compile("none|inline|block"));
+    WORDS.put(
+        "clip-path",
+        Pattern.compile(
+            "none|url\\(\\s*(?:#[^\\s\"'()]+|\"#[^\\s\"'()]+\"|'#[^\\s\"'()]+')\\s*\\)"));
+    WORDS.put("paint-order", Pattern.compile("normal|fill( .*)?|markers( fill( stroke)?)?"));
+  }
+
+  private static final Pattern WHOLE = Pattern.compile("1(\\.0*)?|100%");
+  private static final Pattern NOTHING = Pattern.compile("0(\\.0*)?|\\.0+|0%");
 
   private SvgRefusals() {}
 
   /** Why an element isn't taken in. */
   static String ofElement(String name) {
-    return ELEMENTS.getOrDefault(name, "convert it to plain outlines, or delete it");
+    return ELEMENTS.getOrDefault(name, UNKNOWN);
   }
 
-  /** True of attributes that shape what is drawn; others are an editor's own. */
-  static boolean shapes(String attribute) {
-    return SHAPING.contains(attribute);
+  /** True of attributes that say where and how large. */
+  static boolean places(String attribute) {
+    return GEOMETRY.contains(attribute);
   }
 
-  /** Why an attribute or a property isn't taken in; empty if it is, or says nothing. */
-  static Optional<String> ofAttribute(String name, String value) {
+  /** Requires that an attribute, which is no property, draws nothing. */
+  static void requireHarmless(String attribute) throws SvgNotDrawn {
+    if (attribute.toLowerCase(java.util.Locale.ROOT).startsWith("on")) {
+      throw new SvgNotDrawn(NOTHING_RUNS);
+    }
+    if (!HARMLESS_ATTRIBUTES.matcher(attribute).matches()) {
+      throw new SvgNotDrawn(UNKNOWN);
+    }
+  }
+
+  /** True of what may stand in a style as well. */
+  static boolean isProperty(String name) {
+    return name.equals("fill")
+        || name.equals("stroke")
+        || name.equals("stroke-width")
+        || name.equals("stroke-miterlimit")
+        || name.endsWith("opacity")
+        || WORDS.containsKey(name)
+        || STRANGE.containsKey(name)
+        || HARMLESS.matcher(name).matches();
+  }
+
+  /** A property's value as it is drawn; empty if it draws nothing else than without it. */
+  static String property(String name, String value, double hundred) throws SvgNotDrawn {
     String plain = value.strip();
-    if (name.toLowerCase(Locale.ROOT).startsWith("on")) {
-      return Optional.of(NOTHING_RUNS);
+    switch (name) {
+      case "fill", "stroke":
+        return SvgPaint.plain(plain);
+      case "stroke-width":
+        double width = SvgNumbers.length(plain, hundred);
+        if (width < 0) {
+          throw new SvgNotDrawn("no stroke is narrower than 0: write how wide it is");
+        }
+        return SvgNumbers.text(width);
+      case "stroke-miterlimit":
+        double limit = SvgNumbers.length(plain, Double.NaN);
+        if (limit < 1) {
+          throw new SvgNotDrawn("write a number of at least 1");
+        }
+        return SvgNumbers.text(limit);
+      case "opacity", "fill-opacity", "stroke-opacity":
+        if (!WHOLE.matcher(plain).matches() && !NOTHING.matcher(plain).matches()) {
+          throw new SvgNotDrawn(SOLID);
+        }
+        return WHOLE.matcher(plain).matches() ? "1" : "0";
+      default:
+        break;
     }
-    if (OPACITIES.contains(name)) {
-      boolean can = (name.equals("opacity") ? ONE : WHOLE).matcher(plain).matches();
-      return can ? Optional.empty() : Optional.of(SOLID);
-    }
-    if (PROPERTIES.containsKey(name)) {
-      return USUAL.contains(plain) ? Optional.empty() : Optional.of(PROPERTIES.get(name));
-    }
-    if (plain.contains("url(")) {
-      boolean local = name.equals("clip-path") && plain.matches("url\\(\\s*[\"']?#.*");
-      return local
-          ? Optional.empty()
-          : Optional.of(
-              name.equals("fill") || name.equals("stroke")
-                  ? TONES
-                  : "name only what is in this drawing");
-    }
-    return Optional.empty();
-  }
-
-  /** What a {@code style} attribute holds that isn't taken in, and why. */
-  static Map<String, String> inStyle(String style) {
-    Map<String, String> refused = new LinkedHashMap<>();
-    String plain = REMARK.matcher(style).replaceAll(" ");
-    if (plain.indexOf('\\') >= 0 || plain.indexOf('@') >= 0) {
-      refused.put("style", "write it without “@” and “\\”");
-    }
-    for (String declaration : plain.split(";")) {
-      int colon = declaration.indexOf(':');
-      if (colon > 0) {
-        String name = declaration.substring(0, colon).strip();
-        String value = declaration.substring(colon + 1).replace("!important", "");
-        ofAttribute(name, value).ifPresent(why -> refused.put(name, why));
+    if (WORDS.containsKey(name)) {
+      if (!WORDS.get(name).matcher(plain).matches()) {
+        throw new SvgNotDrawn(
+            name.equals("clip-path")
+                ? CUT
+                : "“" + clear(plain) + "” isn't drawn here: flatten the drawing");
       }
+      return plain;
     }
-    return refused;
+    if (STRANGE.containsKey(name)) {
+      if (!USUAL.contains(plain)) {
+        throw new SvgNotDrawn(STRANGE.get(name));
+      }
+      return "";
+    }
+    if (!HARMLESS.matcher(name).matches()) {
+      throw new SvgNotDrawn(UNKNOWN);
+    }
+    return "";
   }
 
-  /** The same of a style sheet. */
-  static Map<String, String> inSheet(String sheet) {
-    Map<String, String> refused = new LinkedHashMap<>();
-    String plain = REMARK.matcher(sheet).replaceAll(" ");
-    if (plain.indexOf('\\') >= 0 || plain.indexOf('@') >= 0) {
-      refused.put("style", "write it without “@” and “\\”");
-    }
-    if (!PLAIN_NAMES.matcher(BLOCK.matcher(plain).replaceAll(" ")).matches()) {
-      refused.putIfAbsent("style", "choose by names of classes alone, or write it into the shapes");
-    }
-    Matcher block = BLOCK.matcher(plain);
-    while (block.find()) {
-      refused.putAll(inStyle(block.group(1)));
-    }
-    return refused;
+  /** True of an opacity that leaves nothing. */
+  static boolean isNothing(String opacity) {
+    return NOTHING.matcher(opacity.strip()).matches();
+  }
+
+  /** Short enough for a sentence, and without what could break it. */
+  private static String clear(String text) {
+    String shown = text.replaceAll("[^\\w #.,%()-]", "?");
+    return shown.length() > 30 ? shown.substring(0, 30) + "…" : shown;
   }
 }

@@ -44,11 +44,11 @@ record SvgSize(Optional<double[]> mm, double[] box) {
 
   /** Reads the root element, on which the reader stands. */
   static SvgSize of(XMLStreamReader root) throws UnreadablePicture {
-    String width = root.getAttributeValue(null, "width");
-    String height = root.getAttributeValue(null, "height");
+    String width = SvgSaid.attribute(root, "width");
+    String height = SvgSaid.attribute(root, "height");
     Optional<Length> along = length(width);
     Optional<Length> across = length(height);
-    String said = root.getAttributeValue(null, "viewBox");
+    String said = SvgSaid.attribute(root, "viewBox");
     if (said == null && (along.isEmpty() || across.isEmpty())) {
       throw new UnreadablePicture(
           "this drawing says neither its width and height nor its viewBox; save it with"
@@ -61,7 +61,7 @@ record SvgSize(Optional<double[]> mm, double[] box) {
             ? Optional.of(new double[] {along.get().mm(), across.get().mm()})
             : Optional.empty();
     SvgSize size = new SvgSize(mm, box);
-    String ratio = root.getAttributeValue(null, "preserveAspectRatio");
+    String ratio = SvgSaid.attribute(root, "preserveAspectRatio");
     boolean stretched = ratio != null && ratio.strip().startsWith("none");
     if (mm.isPresent() && !stretched && !size.isShapedAs(mm.get()[0], mm.get()[1])) {
       throw new UnreadablePicture(
