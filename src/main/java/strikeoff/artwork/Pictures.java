@@ -31,6 +31,8 @@ final class Pictures {
     OTHERS.put("P3", "a picture in colour (PPM); save the film as PNG, TIFF or PBM");
     OTHERS.put("II+\0", "a BigTIFF file; save the film as plain TIFF or as PNG");
     OTHERS.put("MM\0+", "a BigTIFF file; save the film as plain TIFF or as PNG");
+    OTHERS.put("\u00ff\u00fe", "text in UTF-16; save a drawing as SVG in UTF-8");
+    OTHERS.put("\u00fe\u00ff", "text in UTF-16; save a drawing as SVG in UTF-8");
     OTHERS.put("\u001f\u008b", "a packed file (gzip); save a drawing as plain SVG");
   }
 

@@ -177,12 +177,14 @@ final class SvgDrawing implements Picture {
       }
     } catch (GivenUp e) {
       throw e;
+    } catch (SvgTooMuch e) {
+      throw new UnreadablePicture(
+          "this drawing has " + e.getMessage() + "; or save the film as PNG at 600/in");
     } catch (RuntimeException | StackOverflowError e) {
       // Told below.
     }
     GivenUp.ifAsked();
     throw new UnreadablePicture(
-        "this drawing can't be drawn: it has too much in it, or copies of copies; save the film as"
-            + " PNG");
+        "this drawing can't be drawn: it has too much in it; save the film as PNG at 600/in");
   }
 }

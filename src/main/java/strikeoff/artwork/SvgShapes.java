@@ -30,7 +30,16 @@ import strikeoff.document.GivenUp;
 final class SvgShapes implements Output {
 
   /** Corners of all outlines together: a tracing by machine of A2 has a third. */
-  private static final int MOST_CORNERS = 1_000_000;
+  private static final int MOST_CORNERS = 400_000;
+
+  /**
+   * Corners of one line that has a width: its outline has four times as many, and a round corner
+   * more.
+   */
+  private static final int MOST_STROKED = 50_000;
+
+  /** Further out, numbers of 32 bits no longer tell a point of the film from the next. */
+  private static final double FARTHEST = 1e6;
 
   /** Copies of copies, with nothing in them, are work as well. */
   private static final int MOST_STEPS = 200_000;
@@ -42,6 +51,7 @@ final class SvgShapes implements Output {
 
   private final int[] steps;
   private final int[] corners;
+  private final double[] work;
   private AffineTransform transform;
   private Stroke stroke;
   private Color colour;
@@ -55,15 +65,6 @@ final class SvgShapes implements Output {
    */
   record Painted(Shape outline, Rectangle2D around, Optional<Area> clip, Color colour) {}
 
-  /** The drawing has more than is taken in. */
-  static final class TooMuch extends RuntimeException {
-    private static final long serialVersionUID = 1;
-
-    private TooMuch() {
-      super("too much", null, false, false);
-    }
-  }
-
   /**
    * @param toPoints from the drawing's coordinates to the film's points
    */
@@ -71,6 +72,7 @@ final class SvgShapes implements Output {
     this.all = new ArrayList<>();
     this.steps = new int[1];
     this.corners = new int[1];
+    this.work = new double[1];
     this.transform = new AffineTransform(toPoints);
     this.stroke = new BasicStroke();
     this.colour = Color.BLACK;
@@ -82,6 +84,7 @@ final class SvgShapes implements Output {
     this.all = parent.all;
     this.steps = parent.steps;
     this.corners = parent.corners;
+    this.work = parent.work;
     this.transform = new AffineTransform(parent.transform);
     this.stroke = parent.stroke;
     this.colour = parent.colour;
@@ -96,7 +99,7 @@ final class SvgShapes implements Output {
   private void step() {
     GivenUp.ifAsked();
     if (++steps[0] > MOST_STEPS) {
-      throw new TooMuch();
+      throw new SvgTooMuch("more than " + MOST_STEPS + " groups and shapes, copies and all");
     }
   }
 
@@ -109,22 +112,33 @@ final class SvgShapes implements Output {
     Path2D outline = new Path2D.Double(shape, transform);
     count(outline);
     Rectangle2D around = outline.getBounds2D();
-    // What is not a number, or beyond all numbers, is nowhere.
-    if (Double.isFinite(around.getWidth()) && Double.isFinite(around.getHeight())) {
-      all.add(new Painted(outline, around, clip, colour));
+    if (!(Math.abs(around.getCenterX()) + around.getWidth() < FARTHEST)
+        || !(Math.abs(around.getCenterY()) + around.getHeight() < FARTHEST)) {
+      throw new SvgTooMuch("outlines more than 1000000 points of the film away; cut them");
     }
+    work[0] += SvgWork.of(outline, around);
+    if (work[0] > SvgWork.MOST) {
+      throw new SvgTooMuch("outlines that cross each other, or go up and down, too often");
+    }
+    all.add(new Painted(outline, around, clip, colour));
   }
 
   private void count(Shape outline) {
     for (PathIterator at = outline.getPathIterator(null); !at.isDone(); at.next()) {
       if (++corners[0] > MOST_CORNERS) {
-        throw new TooMuch();
+        throw new SvgTooMuch("more than " + MOST_CORNERS + " corners, copies and all");
       }
     }
   }
 
   @Override
   public void drawShape(Shape shape) {
+    step();
+    int before = corners[0];
+    count(shape);
+    if (corners[0] - before > MOST_STROKED) {
+      throw new SvgTooMuch("a stroke of more than " + MOST_STROKED + " corners; expand it");
+    }
     fillShape(stroke.createStrokedShape(shape));
   }
 
