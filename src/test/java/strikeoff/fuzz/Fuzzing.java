@@ -122,6 +122,8 @@ public final class Fuzzing {
     command.add("-dict=" + words);
     command.add("-max_total_time=" + seconds);
     command.add("-timeout=120");
+    // The code is watched at each branch and the machine may be busy: ten seconds are nothing odd.
+    command.add("-report_slow_units=60");
     command.add("-rss_limit_mb=4096");
     command.add("-max_len=12000");
     command.add(corpus.toString());
