@@ -16,11 +16,10 @@ import strikeoff.report.drawing.ColourSigns;
 import strikeoff.report.drawing.FilmDrawing;
 import strikeoff.report.drawing.RingMark;
 import strikeoff.report.page.FilmSheet;
-import strikeoff.units.Area;
+import strikeoff.speech.ArtworkSpeech;
 import strikeoff.units.Length;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
-import strikeoff.units.Numbers;
 import strikeoff.units.UnitSystem;
 
 /** The films of each design: as they were understood, in pictures and in figures. */
@@ -155,6 +154,7 @@ final class FilmSheets {
     Separation lower = design.separations().get(meeting.joint().one() - 1);
     Separation upper = design.separations().get(meeting.joint().other() - 1);
     String both = lower.paste() + " and " + upper.paste();
+    Length bar = new Length(units.of(MeasureKind.LENGTH) == UnitSystem.METRIC ? 5 : 25.4 / 4);
     CloseUp closeUp =
         CloseUp.of(
             signs,
@@ -165,25 +165,22 @@ final class FilmSheets {
             lower,
             upper,
             tolerance,
+            bar,
             both);
     return List.of(
         new FilmSheet.Picture(
             closeUp.asDrawn(),
             both + ", " + new Length(CloseUp.SIDE).text(units) + " square",
-            List.of(meeting.at().width().text(units) + " " + meeting.words()),
+            List.of(
+                meeting.at().width().text(units) + " " + meeting.words(),
+                "the bar is " + bar.text(units) + " long"),
             ""),
         new FilmSheet.Picture(
             closeUp.laidOff(),
             upper.paste() + " laid off by " + tolerance.text(units),
             List.of(
                 "ground that comes bare on the whole film: up to "
-                    + small(meeting.joint().of(upper.number()).bare())),
+                    + ArtworkSpeech.small(meeting.joint().of(upper.number()).bare(), units)),
             ""));
-  }
-
-  private String small(Area area) {
-    return units.of(MeasureKind.AREA) == UnitSystem.METRIC
-        ? Numbers.plain(area.squareCm() * 100, 0) + " mm²"
-        : area.text(units);
   }
 }

@@ -123,8 +123,8 @@ final class FilmTables {
         List.of(
             words("Film"),
             number("Prints"),
-            number("Finest line"),
-            number("Finest gap"),
+            words("Finest line"),
+            words("Finest gap"),
             number("Its mesh holds"),
             words("Reaches")),
         rows,
@@ -136,11 +136,18 @@ final class FilmTables {
     return List.of(
         Cell.of(colour.number() + " " + colour.paste(), film.file()),
         Cell.of(printed(colour, film), off(colour, film)),
-        Cell.of(line(film)),
-        Cell.of(gap(film)),
+        Cell.of(line(film), lies(policy.fine(film).flatMap(Fine::line))),
+        Cell.of(gap(film), lies(policy.fine(film).flatMap(Fine::gap))),
         mesh.map(m -> Cell.of(m.lineHolds().text(units), m.mesh().text(units)))
             .orElse(Cell.of(NONE)),
         Cell.of(film.reach().map(this::reach).orElse("nowhere")));
+  }
+
+  /** How much of it there is, and where one is; empty where nothing is fine. */
+  private String lies(Optional<Finest> finest) {
+    return finest.isEmpty()
+        ? ""
+        : "over " + ArtworkSpeech.over(finest, units) + ", as " + ArtworkSpeech.at(finest, units);
   }
 
   private String reach(Artwork.Reach reach) {
@@ -160,8 +167,8 @@ final class FilmTables {
       rows.add(
           List.of(
               Cell.of(paste(design, joint.one()) + " and " + paste(design, joint.other())),
-              width(joint.lap(), design, joint),
-              width(joint.gap(), design, joint),
+              joint.lap().map(this::width).orElseGet(() -> noLap(design, joint)),
+              joint.gap().map(this::width).orElse(Cell.of("none")),
               Cell.of(joint.butt().above(0) ? joint.butt().text(units) : "nowhere")));
     }
     return new TableBlock(
@@ -179,17 +186,28 @@ final class FilmTables {
             + ".");
   }
 
-  private Cell width(Optional<Finest> finest, Design design, Joint joint) {
-    return finest
-        .map(
-            f ->
-                Cell.of(
-                    f.width().text(units),
-                    f.x().text(units)
-                        + " from the left, "
-                        + f.y().text(units)
-                        + " from the near edge"))
-        .orElse(Cell.of("none"));
+  private Cell width(Finest finest) {
+    return Cell.of(finest.width().text(units), ArtworkSpeech.at(Optional.of(finest), units));
+  }
+
+  /** Two that lap nowhere may lie over each other all the same: lines across a fill do. */
+  private Cell noLap(Design design, Joint joint) {
+    if (joint.both().squareCm() == 0) {
+      return Cell.of("none");
+    }
+    String area = ArtworkSpeech.small(joint.both(), units);
+    return inside(design, joint.one(), joint)
+        .or(() -> inside(design, joint.other(), joint))
+        .map(paste -> Cell.of(paste + " lies inside", area))
+        .orElseGet(() -> Cell.of("over each other", area));
+  }
+
+  /** The paste of a film all of whose points the other prints too. */
+  private static Optional<String> inside(Design design, int number, Joint joint) {
+    double printed = design.separations().get(number - 1).printed().squareCm();
+    return joint.both().squareCm() >= printed * (1 - 1e-9)
+        ? Optional.of(paste(design, number))
+        : Optional.empty();
   }
 
   static String paste(Design design, int separation) {

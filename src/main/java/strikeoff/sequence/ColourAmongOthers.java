@@ -7,6 +7,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.layout.Copies;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Medium;
+import strikeoff.units.Length;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
@@ -31,6 +32,8 @@ import strikeoff.units.Share;
  * @param would what would be seen in its place
  * @param afterwards whether it would be seen if it was printed after the others, which it can be
  * @param meant whether it lies under them because the plan says that they go over it
+ * @param knockout what to leave under each of the others where it is knocked out of its film: how
+ *     far a frame can be off; empty where films don't tell all that is hidden
  * @param copies the placements concerned
  * @param path of the paste's colour
  */
@@ -52,6 +55,7 @@ public record ColourAmongOthers(
     Instead would,
     boolean afterwards,
     boolean meant,
+    Optional<Length> knockout,
     Copies copies,
     List<String> marks,
     List<Related> related,

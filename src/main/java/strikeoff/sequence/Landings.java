@@ -20,6 +20,7 @@ import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.units.Length;
 
 /**
  * Where each colour lands: on the ground, on earlier colours of its motif, on other placements. The
@@ -35,6 +36,7 @@ final class Landings {
   private final Meetings meetings;
   private final double partly;
   private final Map<Long, Integer> rank = new HashMap<>();
+  private final Length registration;
   private final Map<String, LostPrints> lost = new LinkedHashMap<>();
   private final boolean dulled;
   private final Map<String, Boolean> canBeLost = new HashMap<>();
@@ -49,6 +51,7 @@ final class Landings {
     this.layout = layout;
     meetings = new Meetings(plan.cloth(), policy);
     partly = policy.order().partlyLost().fraction();
+    registration = policy.registration(plan.table().railed());
     left = Bounds.PAIRS;
     impressions.forEach(i -> rank.putIfAbsent(number(i.footprint()), i.id()));
     index = new ClothIndex<>(layout.tube());
@@ -336,16 +339,25 @@ final class Landings {
     return footprints.stream().map(Footprint::separation).toList();
   }
 
+  private boolean isMeasured(Footprint one, Footprint other) {
+    return other.placement().id() == one.placement().id()
+        && design(one).joint(one.separation(), other.separation()).isPresent();
+  }
+
   private void add(Footprint one, boolean under, List<Footprint> others, double share) {
     if (!others.isEmpty() && SharedAreas.clamp(share) >= partly) {
-      lost.computeIfAbsent(
+      LostPrints prints =
+          lost.computeIfAbsent(
               one.placement().design() + "\n" + one.separation().number() + under,
-              key -> new LostPrints(one, under))
-          .add(
-              one,
-              others,
-              SharedAreas.clamp(share),
-              under && others.stream().anyMatch(o -> isMeantOver(o, one)));
+              key -> new LostPrints(one, under));
+      prints.add(
+          one,
+          others,
+          SharedAreas.clamp(share),
+          under && others.stream().anyMatch(o -> isMeantOver(o, one)));
+      if (under && others.stream().allMatch(o -> isMeasured(one, o))) {
+        prints.knockedOut(registration);
+      }
     }
   }
 

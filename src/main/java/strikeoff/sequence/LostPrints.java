@@ -18,6 +18,7 @@ import strikeoff.layout.Copies;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Paste;
+import strikeoff.units.Length;
 import strikeoff.units.Ratio;
 import strikeoff.units.Share;
 
@@ -33,6 +34,7 @@ final class LostPrints {
   private final Set<Placement> placements = new LinkedHashSet<>();
   private double most;
   private boolean meant;
+  private Optional<Length> knockout = Optional.empty();
 
   LostPrints(Footprint first, boolean under) {
     this.first = first;
@@ -47,6 +49,11 @@ final class LostPrints {
     placements.add(print.placement());
     most = Math.max(most, share);
     this.meant |= meant;
+  }
+
+  /** All that is hidden was measured on films, which can leave it out but for so much. */
+  void knockedOut(Length but) {
+    knockout = Optional.of(but);
   }
 
   /** Translucent colours over darker ones: they come out dull, as {@link #fact} has it. */
@@ -104,6 +111,7 @@ final class LostPrints {
         instead(paste, meetings),
         !meant && others.values().stream().noneMatch(o -> meetings.over(paste, o).isLost()),
         meant,
+        knockout,
         Copies.of(placements),
         placements.stream().map(Placement::name).toList(),
         related,

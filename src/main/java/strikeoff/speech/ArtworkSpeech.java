@@ -191,7 +191,7 @@ public final class ArtworkSpeech {
   }
 
   /** Slivers are told in square millimetres. */
-  private static String small(Area area, Measures units) {
+  public static String small(Area area, Measures units) {
     double squareMm = area.squareCm() * HUNDRED;
     return units.of(MeasureKind.AREA) == UnitSystem.METRIC && squareMm < SMALL
         ? Numbers.plain(squareMm, squareMm < TEN ? 1 : 0) + " mm²"
@@ -201,17 +201,17 @@ public final class ArtworkSpeech {
   private static final double TEN = 10;
 
   /** How wide it is; nothing if there is none. */
-  static String width(Optional<Finest> finest, Measures units) {
+  public static String width(Optional<Finest> finest, Measures units) {
     return finest.map(f -> f.width().text(units)).orElse("");
   }
 
   /** How long it is. */
-  static String over(Optional<Finest> finest, Measures units) {
+  public static String over(Optional<Finest> finest, Measures units) {
     return finest.map(f -> f.over().roundedUp(units)).orElse("");
   }
 
   /** Where on its separation. */
-  static String at(Optional<Finest> finest, Measures units) {
+  public static String at(Optional<Finest> finest, Measures units) {
     return finest
         .map(
             f ->

@@ -60,6 +60,16 @@ public final class ScreenSpeech {
     return detailOnMesh.measured() ? "has on its film lines of" : "has details of";
   }
 
+  /** How much of it there is, and where to look for it; to follow it. */
+  public static String lies(DetailOnMesh detail, Measures units) {
+    return detail.line().isEmpty()
+        ? ""
+        : ", over "
+            + ArtworkSpeech.over(detail.line(), units)
+            + ", as "
+            + ArtworkSpeech.at(detail.line(), units);
+  }
+
   /** The finest gap. */
   public static String gapText(FineOnMesh fine, Measures units) {
     return ArtworkSpeech.width(fine.gap(), units);

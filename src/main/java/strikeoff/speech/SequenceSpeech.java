@@ -288,6 +288,30 @@ public final class SequenceSpeech {
     return colourAmongOthers.under() ? "under" : "over";
   }
 
+  /** How it is known what they cover, to end a sentence. */
+  public static String known(ColourAmongOthers colour) {
+    return colour.knockout().isPresent() ? ", by their films" : "";
+  }
+
+  /** The same where the drawing may leave a gap: films tell that it doesn't. */
+  public static String drawing(ColourAmongOthers colour, Measures units) {
+    String way = way(colour);
+    return colour
+        .knockout()
+        .map(
+            trap ->
+                "Knock it out of the film of "
+                    + colour.paste()
+                    + ", and leave "
+                    + trap.roundedUp(units)
+                    + " under "
+                    + String.join(" and ", colour.others())
+                    + " all round, or "
+                    + Character.toLowerCase(way.charAt(0))
+                    + way.substring(1))
+        .orElse("Look at the drawing: unless it leaves a gap there, this holds. " + way);
+  }
+
   /** What to do about one that others are printed over. */
   public static String way(ColourAmongOthers colourAmongOthers) {
     String names = String.join(" and ", colourAmongOthers.others());

@@ -113,4 +113,16 @@ class FilmSizesTest {
     assertThat(check(alone.replace("size: 20 x 16", "size: 17.6 x 17.6")))
         .contains("artwork/film-too-coarse");
   }
+
+  @Test
+  void mendNamesTheFilmsThatNoEditMends() throws IOException {
+    Files.write(desk.resolve("leaf.png"), film(0.996).png());
+    Files.write(desk.resolve("veins.png"), film(0.996).png());
+    Files.writeString(desk.resolve("plan.yaml"), PLAN);
+    Scenario.Outcome outcome =
+        Scenario.run(desk, Map.of("COLUMNS", "300"), List.of("mend", "plan.yaml"));
+    assertThat(outcome.err())
+        .contains("left at the light table")
+        .contains("artwork/scale-slightly-off (line 14)");
+  }
 }

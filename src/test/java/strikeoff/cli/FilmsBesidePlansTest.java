@@ -171,6 +171,19 @@ class FilmsBesidePlansTest {
   }
 
   @Test
+  void aColourThatIsMostlyHiddenIsKnockedOutOfItsFilm() throws IOException {
+    // 35 of 50 mm.
+    Files.write(
+        desk.resolve("plans/films/over.png"), blank().with(Drawn.bar(115, 100, 50, 60, 0)).png());
+    Files.writeString(desk.resolve("plans/over.yaml"), twoColours("leaf.png", "over.png"));
+    assertThat(run("check", "plans/over.yaml").out())
+        .contains("order/colour-mostly-under-others")
+        .contains("covers about 70 % of it, by their films")
+        .contains("Knock it out of the film of green, and leave 2 mm under ink all round, or")
+        .doesNotContain("Look at the drawing");
+  }
+
+  @Test
   void whatAnOpaqueColourHidesCostsPaste() throws IOException {
     // 20 x 60 mm lie under it; less 2 mm on three sides, since frames are laid by eye: 18 x 56 mm
     // but for the left side, where the lower one goes on.
@@ -280,7 +293,7 @@ class FilmsBesidePlansTest {
         desk.resolve("plans/fine.yaml"), plan.replace("mesh: 43/cm", "mesh: 61/cm, thread: 64 µm"));
     assertThat(run("check", "plans/coarse.yaml").out())
         .contains("RISK  screens/mesh-too-coarse-for-detail")
-        .contains("Separation 1 of leaf has on its film lines of 0.25 mm; screen leaf");
+        .contains("Separation 1 of leaf has on its film lines of 0.25 mm, over");
     assertThat(run("check", "plans/fine.yaml").out()).doesNotContain("for-detail");
   }
 

@@ -46,6 +46,17 @@ class FilmSheetsTest {
   }
 
   @Test
+  void whatLiesOverAnotherColourIsNotToldAsMeetingNowhere() throws IOException {
+    Element films = curtains("plan:", "plan:").selectFirst("#films");
+    Element heron = films.select("caption:contains(colours of heron)").first().parent();
+    assertThat(heron.select("tr:contains(rust and ink)").text())
+        .containsPattern("(lies inside|over each other) ?[\\d.]+ (mm|cm)²");
+    assertThat(films.select("caption:contains(films of heron)").first().parent().text())
+        .containsPattern("mm ?over [\\d.]+ (cm|m), as [\\d.]+ (cm|mm) from the left");
+    assertThat(films.text()).contains("the bar is 5 mm long");
+  }
+
+  @Test
   void whatThePlanSaysOtherwiseStandsBesideIt() throws IOException {
     Document page =
         curtains("artwork: films/heron-blue.png", "artwork: films/heron-blue.png, covers: 38 %");
@@ -79,7 +90,7 @@ class FilmSheetsTest {
     Path example = Path.of("rules/artwork/colours-do-not-meet/example.yaml");
     Document page = page(example, Files.readString(example));
     assertThat(page.select("#films figcaption").eachText())
-        .anyMatch(words -> words.endsWith("0.5 mm of ground lie between them"))
+        .anyMatch(words -> words.contains("0.5 mm of ground lie between them"))
         .anyMatch(words -> words.startsWith("ink laid off by 1 mm"));
   }
 

@@ -77,6 +77,9 @@ final class MendCommand implements Command {
           "Mends plans: makes the edits that were tried, the least first, until no stop is left that"
               + " an edit mends, and prints what changes as a unified diff.");
 
+  /** Rules that judge films alone. */
+  private static final String FILMS = "artwork/";
+
   MendCommand(Surroundings here) {
     this.here = here;
     spec.addPositional(arguments)
@@ -253,6 +256,7 @@ final class MendCommand implements Command {
                               + unasked(result, f),
                           here.width())));
       risksLeft(judged).ifPresent(lines::add);
+      lines.addAll(filmsLeft(judged));
     } else if (result.checked().verdict() != Verdict.PRINTABLE) {
       PlanText told = new PlanText(new Ink(false), here.width(), Detail.USUAL, 50);
       lines.clear();
@@ -278,6 +282,25 @@ final class MendCommand implements Command {
             mendable == 1
                 ? "  a risk is left that --risks may mend"
                 : "  " + mendable + " risks are left that --risks may mend");
+  }
+
+  /** Risks of films, which no edit of a plan mends; with {@code --risks} they are told already. */
+  private List<String> filmsLeft(Checked.Judged judged) {
+    List<String> films =
+        judged
+            .of(Severity.RISK)
+            .filter(f -> f.accepted().isEmpty() && f.edits().isEmpty())
+            .filter(f -> f.rule().id().startsWith(FILMS))
+            .map(f -> f.rule().id() + " (line " + f.place().position().line() + ")")
+            .toList();
+    return risks.<Boolean>getValue() || films.isEmpty()
+        ? List.of()
+        : Plain.wrap(
+            "  ",
+            "    ",
+            "left at the light table, since no edit of a plan mends a film: "
+                + String.join(", ", films),
+            here.width());
   }
 
   private static String unasked(Result result, Finding finding) {

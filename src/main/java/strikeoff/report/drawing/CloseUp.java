@@ -24,6 +24,14 @@ public record CloseUp(Svg asDrawn, Svg laidOff) {
   /** Its window's sides, in mm. */
   public static final double SIDE = 50;
 
+  /**
+   * Of the scale bar, in mm: how thick it is, how far from the edge, and what is white round it.
+   */
+  private static final double BAR = 1;
+
+  private static final double EDGE = 2;
+  private static final double HALO = 0.5;
+
   private static final GeometryFactory SHAPES = new GeometryFactory();
 
   /** Ways in which a frame can be off. */
@@ -35,6 +43,7 @@ public record CloseUp(Svg asDrawn, Svg laidOff) {
    * @param lower the colour that lies still
    * @param moved the colour whose frame is off
    * @param tolerance by how much
+   * @param bar how long its scale bar is
    */
   public static CloseUp of(
       ColourSigns signs,
@@ -45,6 +54,7 @@ public record CloseUp(Svg asDrawn, Svg laidOff) {
       Separation lower,
       Separation moved,
       Length tolerance,
+      Length bar,
       String words) {
     Envelope window = new Envelope(x - SIDE / 2, x + SIDE / 2, y - SIDE / 2, y + SIDE / 2);
     Geometry square = SHAPES.toGeometry(window);
@@ -79,8 +89,8 @@ public record CloseUp(Svg asDrawn, Svg laidOff) {
       }
     }
     return new CloseUp(
-        drawn(signs, design, ground, window, drawn, words + ", as drawn"),
-        drawn(signs, design, ground, window, worst, words + ", laid off"));
+        drawn(signs, design, ground, window, drawn, bar, words + ", as drawn"),
+        drawn(signs, design, ground, window, worst, bar, words + ", laid off"));
   }
 
   private static Geometry shape(List<Layer> layers, Separation colour) {
@@ -122,6 +132,7 @@ public record CloseUp(Svg asDrawn, Svg laidOff) {
       Colour ground,
       Envelope window,
       List<Layer> layers,
+      Length bar,
       String words) {
     Svg drawn =
         Svg.window(window.getMinX(), window.getMinY(), window.getWidth(), window.getHeight())
@@ -136,6 +147,12 @@ public record CloseUp(Svg asDrawn, Svg laidOff) {
         drawn.add(patch.drawn());
       }
     }
-    return drawn;
+    double left = window.getMinX() + EDGE;
+    double low = window.getMaxY() - EDGE;
+    return drawn
+        .add(
+            Svg.rect(left - HALO, low - BAR - HALO, bar.mm() + 2 * HALO, BAR + 2 * HALO)
+                .with("fill", "#ffffff"))
+        .add(Svg.rect(left, low - BAR, bar.mm(), BAR).with("fill", "#000000"));
   }
 }
