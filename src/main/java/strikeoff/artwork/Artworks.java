@@ -136,6 +136,11 @@ public final class Artworks {
     return there.equals(shelf) ? this : new Artworks(there, measured, joints, kept);
   }
 
+  /** Those of a plan that is still to be written, into that folder. */
+  public Artworks below(Path folder) {
+    return new Artworks(new FolderShelf(folder), measured, joints, kept);
+  }
+
   /**
    * Those that come with the program.
    *

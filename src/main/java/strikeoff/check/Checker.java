@@ -88,7 +88,8 @@ public record Checker(
     return with(artworks.keeping(measures));
   }
 
-  private Checker with(Artworks pictures) {
+  /** The same with those films. */
+  public Checker with(Artworks pictures) {
     return new Checker(studio, rules, bounds, effort, units, pictures);
   }
 

@@ -18,15 +18,15 @@ public final class AnsweredPlan {
   private static final List<String> USUAL_MESHES = List.of("43/cm", "110/in");
 
   private final PlanAnswers answers;
-  private final List<String> colours;
+  private final FirstDesigns motifs;
   private final PlanNumbers numbers;
   private final FixingText fixing;
   private final Spread spread;
   private final List<String> lines = new ArrayList<>();
 
-  private AnsweredPlan(PlanAnswers answers, FixingMethod fixing, List<String> colours) {
+  private AnsweredPlan(PlanAnswers answers, FixingMethod fixing, FirstDesigns motifs) {
     this.answers = answers;
-    this.colours = colours;
+    this.motifs = motifs;
     this.numbers = new PlanNumbers(answers.units());
     this.fixing = new FixingText(fixing, answers.dye(), numbers);
     this.spread = answers.spread();
@@ -40,7 +40,18 @@ public final class AnsweredPlan {
    */
   public static String text(
       PlanAnswers answers, FixingMethod fixing, List<String> colours, int days) {
-    AnsweredPlan plan = new AnsweredPlan(answers, fixing, colours);
+    Said<Pair> size = new Said<>(said(answers.motif()), answers.motif().value());
+    return text(answers, FirstDesigns.guessed(colours, size), fixing, days);
+  }
+
+  /**
+   * The same of a design that is known.
+   *
+   * @param motifs one design
+   */
+  public static String text(
+      PlanAnswers answers, FirstDesigns motifs, FixingMethod fixing, int days) {
+    AnsweredPlan plan = new AnsweredPlan(answers, fixing, motifs);
     plan.cloth();
     plan.tools();
     plan.placements();
@@ -88,8 +99,8 @@ public final class AnsweredPlan {
   private void tools() {
     Pair image = PlanAnswers.image(answers.motif().value(), answers.units());
     add("screens:");
-    for (int i = 1; i <= colours.size(); i++) {
-      add("  screen " + i + ":");
+    for (FirstDesigns.Layer layer : motif().layers()) {
+      add("  " + Scalars.text(layer.screen()) + ":");
       add("    frame: " + said(answers.frame()));
       add("    image: " + numbers.pair(image.along().mm(), image.across().mm()));
       add("    mesh: " + said(answers.mesh()));
@@ -97,7 +108,7 @@ public final class AnsweredPlan {
         add("    thread: 80 µm       # the second figure on the mesh's label");
       }
     }
-    lines.addAll(ColourLines.of(colours, fixing, said(answers.motif())));
+    lines.addAll(ColourLines.of(motifs, fixing));
   }
 
   private void placements() {
@@ -106,7 +117,9 @@ public final class AnsweredPlan {
     switch (answers.printed()) {
       case MOTIFS ->
           add(
-              "  row: {design: motif, series: "
+              "  row: {design: "
+                  + Scalars.text(motif().name())
+                  + ", series: "
                   + spread.alongCount()
                   + ", pitch: "
                   + said(answers.pitch())
@@ -118,7 +131,9 @@ public final class AnsweredPlan {
       case NEAR_BORDER, FAR_BORDER, BORDERS -> names().forEach(this::border);
       case SMALL_REPEATS ->
           add(
-              "  repeats: {design: motif, fill: grid, pitch: "
+              "  repeats: {design: "
+                  + Scalars.text(motif().name())
+                  + ", fill: grid, pitch: "
                   + numbers.pair(spread.pitch(), spread.pitch())
                   + ", from: "
                   + start
@@ -145,7 +160,9 @@ public final class AnsweredPlan {
     add(
         "  "
             + name
-            + ": {design: motif, border: "
+            + ": {design: "
+            + Scalars.text(motif().name())
+            + ", border: "
             + (far ? "far" : "near")
             + ", from: "
             + numbers.text(spread.start())
@@ -183,7 +200,7 @@ public final class AnsweredPlan {
       } else {
         add("  - print: {" + String.join(copies + ", ", names) + copies + "}");
       }
-      if (colours.size() > 1) {
+      if (motif().layers().size() > 1) {
         add("    dry between colours: until frame-safe");
       }
       if (spread.crowded(answers.frame().value())) {
@@ -194,6 +211,10 @@ public final class AnsweredPlan {
     }
     double square = spread.length() * spread.width() / SQUARE_METRE;
     lines.addAll(fixing.steps(square * answers.mass().value().base()));
+  }
+
+  private FirstDesigns.Motif motif() {
+    return motifs.motifs().get(0);
   }
 
   private static String said(Said<?> said) {

@@ -2,31 +2,46 @@ package strikeoff.start;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.document.Scalars;
 
-/** The parts of a first plan that have a line for each colour: its pastes, and its one design. */
+/** The parts of a first plan that have a line for each colour: its pastes and designs. */
 final class ColourLines {
 
   private ColourLines() {}
 
-  /**
-   * Pastes and design.
-   *
-   * @param colours in the order of printing
-   * @param size of the motif, as the plan writes it
-   */
-  static List<String> of(List<String> colours, FixingText fixing, String size) {
+  /** Pastes and designs. */
+  static List<String> of(FirstDesigns motifs, FixingText fixing) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "pastes:                   # amounts are worked out; the report says how much to mix");
-    for (int i = 1; i <= colours.size(); i++) {
-      lines.add("  colour " + i + ": " + fixing.paste(colours.get(i - 1)));
+    for (FirstDesigns.Coloured paste : motifs.pastes()) {
+      lines.add(
+          "  "
+              + Scalars.text(paste.name())
+              + ": "
+              + fixing.paste(paste.colour())
+              + (paste.standsIn() ? "  # stands in: write its colour" : ""));
+    }
+    if (motifs.ofFilms()) {
+      lines.add(
+          "# A film with a strip of register marks: say “margin: 1 cm” beside its artwork, and");
+      lines.add("# as “size” what it measures without.");
     }
     lines.add("designs:");
-    lines.add("  motif:");
-    lines.add("    size: " + size);
-    lines.add("    separations:          # light colours first, an outline last");
-    for (int i = 1; i <= colours.size(); i++) {
-      lines.add("      - {screen: screen " + i + ", paste: colour " + i + ", covers: 30 %}");
+    for (FirstDesigns.Motif motif : motifs.motifs()) {
+      lines.add("  " + Scalars.text(motif.name()) + ":");
+      lines.add("    size: " + motif.size().text());
+      lines.add("    separations:          # light colours first, an outline last");
+      for (FirstDesigns.Layer layer : motif.layers()) {
+        lines.add(
+            "      - {screen: "
+                + Scalars.text(layer.screen())
+                + ", paste: "
+                + Scalars.text(layer.paste())
+                + ", "
+                + layer.prints()
+                + "}");
+      }
     }
     return lines;
   }

@@ -46,6 +46,13 @@ final class PlanNumbers {
         : Numbers.plain(mm / INCH, 3);
   }
 
+  /** A film's size, without what its file rounds the resolution by: a tenth of a millimetre. */
+  double near(double mm) {
+    double step = isMetric() ? 1 : INCH / 16;
+    double round = Math.rint(mm / step) * step;
+    return Math.abs(mm - round) <= 0.1 + 1e-9 && round > 0 ? round : mm;
+  }
+
   /** To the next half centimetre or half inch. */
   Length roundedUp(double mm) {
     double step = isMetric() ? 5 : INCH / 2;

@@ -77,4 +77,16 @@ class StartIT {
     assertThat(told.exit()).isZero();
     assertThat(told.out()).startsWith("# A first plan:").doesNotContain("[cotton]");
   }
+
+  @Test
+  void ofAFolderOfFilms() throws Exception {
+    Files.createDirectory(folder.resolve("films"));
+    for (String film : new String[] {"reeds-green.png", "reeds-key.png"}) {
+      Files.copy(Path.of("plans/films", film), folder.resolve("films").resolve(film));
+    }
+    Program program = Program.in(Program.Way.LAUNCHER, folder);
+    Program.Told told = program.run("start", "--artwork", "films", "-o", "reeds.yaml");
+    assertThat(told.exit()).as(told.err()).isZero();
+    assertThat(program.run("check", "reeds.yaml").exit()).isZero();
+  }
 }

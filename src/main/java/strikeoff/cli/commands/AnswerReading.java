@@ -8,6 +8,7 @@ import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.document.Scalars;
 import strikeoff.findings.Severity;
+import strikeoff.plan.Colour;
 import strikeoff.start.Said;
 import strikeoff.start.Wishes;
 import strikeoff.units.Length;
@@ -71,6 +72,16 @@ final class AnswerReading {
       }
     }
     return Parsed.value(colours);
+  }
+
+  /** A colour as plans write it; empty if it is none. */
+  static Optional<Colour> colour(String text) {
+    String plan =
+        "plan: A\ncloth: {length: 1 m, width: 1 m}\npastes: {a: {medium: paint, colour: %s}}\n";
+    return Checker.builtIn().check("the plan", plan.replace("%s", Scalars.quoted(text)))
+            instanceof Checked.Judged judged
+        ? judged.plan().pastes().values().stream().map(paste -> paste.colour()).findFirst()
+        : Optional.empty();
   }
 
   static Parsed<Said<MeshCount>> mesh(String text) {

@@ -3,12 +3,14 @@ package strikeoff.cli.commands;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.findings.Severity;
 import strikeoff.plan.Colour;
 import strikeoff.start.AnsweredPlan;
+import strikeoff.start.FirstDesigns;
 import strikeoff.start.FixingMethod;
 import strikeoff.start.PlanAnswers;
 import strikeoff.start.StartPlan;
@@ -36,8 +38,54 @@ record FirstPlan(List<String> colours, String text, Checked checked, boolean reo
     return of(
         wishes.dye(),
         wishes.colours(),
+        Checker.builtIn(),
         file,
         (fixing, colours) -> Stream.of(StartPlan.text(wishes.inOrder(colours), fixing)));
+  }
+
+  /**
+   * From films, in the order of their pastes; designs have a day each where the time asks for it.
+   */
+  static FirstPlan of(Wishes wishes, FirstDesigns motifs, Checker checker, String file) {
+    return ofFilms(
+        wishes.dye(),
+        motifs,
+        checker,
+        file,
+        fixing ->
+            Stream.of(false, true)
+                .limit(motifs.motifs().size())
+                .map(apart -> StartPlan.text(wishes, motifs, fixing, apart)));
+  }
+
+  /** The same of answers. */
+  static FirstPlan of(PlanAnswers answers, FirstDesigns motifs, Checker checker, String file) {
+    return ofFilms(
+        answers.dye(),
+        motifs,
+        checker,
+        file,
+        fixing ->
+            AnsweredPlan.days(answers).stream()
+                .map(days -> AnsweredPlan.text(answers, motifs, fixing, days)));
+  }
+
+  private static FirstPlan ofFilms(
+      boolean dye,
+      FirstDesigns motifs,
+      Checker checker,
+      String file,
+      Function<FixingMethod, Stream<String>> texts) {
+    List<String> colours = motifs.pastes().stream().map(paste -> paste.colour()).toList();
+    List<FirstPlan> all = new ArrayList<>();
+    for (FixingMethod fixing : FixingMethod.of(dye)) {
+      FirstPlan plan = soundest(texts.apply(fixing), colours, checker, file, false);
+      if (plan.isSound() || plan.checked() instanceof Checked.Unreadable) {
+        return plan;
+      }
+      all.add(plan);
+    }
+    return all.stream().min(SOUNDEST).orElseThrow();
   }
 
   /** Of several days it takes those that the time asks for. */
@@ -45,23 +93,26 @@ record FirstPlan(List<String> colours, String text, Checked checked, boolean reo
     return of(
         answers.dye(),
         answers.colours(),
+        Checker.builtIn(),
         file,
         (fixing, colours) ->
             AnsweredPlan.days(answers).stream()
                 .map(days -> AnsweredPlan.text(answers, fixing, colours, days)));
   }
 
-  private static FirstPlan of(boolean dye, List<String> colours, String file, Writer writer) {
+  private static FirstPlan of(
+      boolean dye, List<String> colours, Checker checker, String file, Writer writer) {
     List<FirstPlan> all = new ArrayList<>();
     for (FixingMethod fixing : FixingMethod.of(dye)) {
-      FirstPlan plan = soundest(writer.texts(fixing, colours), colours, file, false);
+      FirstPlan plan = soundest(writer.texts(fixing, colours), colours, checker, file, false);
       if (plan.isSound() || plan.checked() instanceof Checked.Unreadable) {
         return plan;
       }
       all.add(plan);
       List<String> lightFirst = lightFirst(plan);
       if (!lightFirst.equals(colours)) {
-        FirstPlan other = soundest(writer.texts(fixing, lightFirst), lightFirst, file, true);
+        FirstPlan other =
+            soundest(writer.texts(fixing, lightFirst), lightFirst, checker, file, true);
         if (other.isSound()) {
           return other;
         }
@@ -74,10 +125,10 @@ record FirstPlan(List<String> colours, String text, Checked checked, boolean reo
 
   /** The first one that is sound; further ones only where more time might mend it. */
   private static FirstPlan soundest(
-      Stream<String> texts, List<String> colours, String file, boolean reordered) {
+      Stream<String> texts, List<String> colours, Checker checker, String file, boolean reordered) {
     List<FirstPlan> all = new ArrayList<>();
     for (String text : (Iterable<String>) texts::iterator) {
-      FirstPlan plan = new FirstPlan(colours, text, Checker.builtIn().check(file, text), reordered);
+      FirstPlan plan = new FirstPlan(colours, text, checker.check(file, text), reordered);
       all.add(plan);
       if (plan.isSound() || !plan.isShortOfTime()) {
         break;
@@ -116,6 +167,11 @@ record FirstPlan(List<String> colours, String text, Checked checked, boolean reo
     }
     order.sort(Comparator.comparingDouble(i -> -brightness(colours.get(i))));
     return order.stream().map(plan.colours()::get).toList();
+  }
+
+  /** The same of a colour as plans write it; what is none comes last. */
+  static double brightness(String colour) {
+    return AnswerReading.colour(colour).map(FirstPlan::brightness).orElse(0.0);
   }
 
   /** Relative luminance without gamma (ITU-R BT.709 weights): enough to sort by. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
@@ -18,8 +19,11 @@ import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.Ink;
+import strikeoff.cli.text.Plain;
 import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.Surroundings;
+import strikeoff.start.FirstDesigns;
+import strikeoff.start.PlanAnswers;
 import strikeoff.start.Wishes;
 import strikeoff.units.Measures;
 import strikeoff.units.Pair;
@@ -49,7 +53,8 @@ final class StartCommand implements Command {
   private final OptionSpec colours =
       Options.words(
               "In the order of printing, light before dark, with commas between"
-                  + " (${DEFAULT-VALUE}).",
+                  + " (${DEFAULT-VALUE}). With films they are as these are called, or as you say:"
+                  + " rust=#b5653a.",
               "COLOUR",
               "--colours")
           .type(List.class)
@@ -63,11 +68,23 @@ final class StartCommand implements Command {
           "--motif",
           "SIZE",
           "20 x 20 cm",
-          "Size of the motif, along the cloth x across it (${DEFAULT-VALUE}).");
+          "Size of the motif, along the cloth x across it (${DEFAULT-VALUE}); with films, of those"
+              + " that don't say theirs.");
 
   private final OptionSpec count =
       Options.number(
-          new WholeNumber(1, MOST_MOTIFS), "--count", "3", "How many motifs (${DEFAULT-VALUE}).");
+          new WholeNumber(1, MOST_MOTIFS),
+          "--count",
+          "3",
+          "How many motifs of a design (${DEFAULT-VALUE}).");
+
+  private final OptionSpec films =
+      Options.word(
+          "--artwork",
+          "FOLDER",
+          "A folder of films, beside the plan or below it, one for each separation: heron-rust.png"
+              + " is rust of the design heron, heron-key.png its outline. The motif is as large as"
+              + " its films say.");
 
   private final OptionSpec output =
       Options.words(
@@ -99,6 +116,7 @@ final class StartCommand implements Command {
         .addOption(colours)
         .addOption(motif)
         .addOption(count)
+        .addOption(films)
         .addOption(output)
         .addOption(ask);
     usual.addTo(spec);
@@ -107,8 +125,16 @@ final class StartCommand implements Command {
         "0:the plan is printable",
         "1:it is not printable yet",
         Exit.WRONG_USAGE,
-        "3:what was wished can't be read as a plan",
+        "3:what was wished can't be read as a plan, or a film can't be taken in",
         "4:the file could not be written");
+    Options.note(
+        spec,
+        "Of films it takes PNG, TIFF, PBM and SVG files, those of several designs too, and orders"
+            + " them light before dark, the outline (key) last. Where a film's name is no colour, a"
+            + " grey stands in and is told. How dark its paste is, which tone prints and whether it"
+            + " has a margin no film says: the plan has what is usual. Names and sizes come from"
+            + " whoever made the films, so a film that can't be taken in is told, and nothing"
+            + " written.");
     Options.note(
         spec,
         "The plan is checked before it is written, and the stops and risks it has are told. Where"
@@ -129,7 +155,20 @@ final class StartCommand implements Command {
       return asked();
     }
     Optional<String> output = Optional.ofNullable(this.output.getValue());
-    FirstPlan plan = FirstPlan.of(wishes(), output.orElse("the plan"));
+    FirstPlan plan;
+    try {
+      plan = plan(output);
+    } catch (FilmDesigns.Refused refused) {
+      if (refused.isUsage()) {
+        throw wrong(refused.whys().get(0));
+      }
+      refused.whys().forEach(why -> Complaint.say(here, why));
+      return Exit.UNREADABLE.code();
+    }
+    if (films.getValue() != null && plan.checked() instanceof Checked.Unreadable) {
+      tell(plan);
+      return Exit.UNREADABLE.code();
+    }
     Exit exit = Exit.of(plan.checked().verdict());
     if (output.isPresent()) {
       Optional<String> trouble = write(output.get(), plan.text());
@@ -144,16 +183,68 @@ final class StartCommand implements Command {
     return exit.code();
   }
 
+  private FirstPlan plan(Optional<String> output) throws FilmDesigns.Refused {
+    Wishes wishes = wishes();
+    String file = output.orElse("the plan");
+    String folder = films.getValue();
+    if (folder == null) {
+      return FirstPlan.of(wishes, file);
+    }
+    FilmDesigns designs = designs(folder);
+    FirstDesigns motifs =
+        designs.motifs(
+            isGiven(colours) ? wishes.colours() : List.of(),
+            Optional.of(new Pair(wishes.along(), wishes.across()))
+                .filter(size -> isGiven(motif))
+                .map(size -> FirstDesigns.size(size, wishes.units())),
+            wishes.units());
+    motifs
+        .standIns()
+        .ifPresent(
+            told ->
+                here.err().print(String.join("\n", Plain.wrap("", "", told, here.width())) + "\n"));
+    return FirstPlan.of(wishes, motifs, designs.checker(), file);
+  }
+
+  private boolean isGiven(OptionSpec option) {
+    return spec.commandLine().getParseResult().hasMatchedOption(option);
+  }
+
+  private FilmDesigns designs(String folder) throws FilmDesigns.Refused {
+    try {
+      return FilmDesigns.in(home(), folder, here.resolve(folder));
+    } catch (InvalidPathException e) {
+      throw FilmDesigns.Refused.usage(folder + ": not a path");
+    }
+  }
+
+  /** The folder that the plan is to lie in. */
+  private Path home() {
+    try {
+      Path file = here.resolve(output.getValue() == null ? "plan" : output.getValue());
+      return Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file.getRoot());
+    } catch (InvalidPathException e) {
+      throw wrong(output.getValue() + ": not a path");
+    }
+  }
+
   private int asked() {
     Wishes usual = wishes();
     Asking asking = new Asking(here);
-    StartQuestions questions = new StartQuestions(asking);
+    FilmQuestions asked =
+        new FilmQuestions(asking, home(), Optional.ofNullable(films.getValue()), this::designs);
+    StartQuestions questions = new StartQuestions(asking, asked);
     asking.say("", "A first plan, question by question. Return takes what stands in brackets.");
     try {
       FirstPlan plan;
       Optional<String> stop;
       do {
-        plan = FirstPlan.of(questions.answers(usual), "the plan");
+        PlanAnswers answers = questions.answers(usual);
+        plan =
+            questions.films().isEmpty()
+                ? FirstPlan.of(answers, "the plan")
+                : FirstPlan.of(
+                    answers, questions.films().get().motifs(), asked.checker(), "the plan");
         stop = AnswerReading.stop(plan.checked());
         stop.ifPresent(why -> asking.say("", "That can't be printed: " + why + " So once more:"));
       } while (stop.isPresent());
@@ -165,11 +256,26 @@ final class StartCommand implements Command {
       asking.ask(
           "Into which file, - to print it?",
           output.orElse("my-plan.yaml"),
-          name -> name.equals("-") ? print(text) : written(name, text));
+          name ->
+              name.equals("-")
+                  ? print(text)
+                  : questions.films().isPresent() && !isHome(name)
+                      ? Parsed.refused(
+                          "The plan names its films from this folder, so it lies here: say a name"
+                              + " alone.")
+                      : written(name, text));
       return Exit.of(judged.verdict()).code();
     } catch (Asking.Ended e) {
       Complaint.say(here, "the answers ended before there was a plan; nothing was written");
       return CommandLine.ExitCode.USAGE;
+    }
+  }
+
+  private boolean isHome(String name) {
+    try {
+      return home().equals(here.resolve(name).toAbsolutePath().getParent());
+    } catch (InvalidPathException e) {
+      return true;
     }
   }
 
@@ -202,7 +308,7 @@ final class StartCommand implements Command {
     if (!medium.equals("dye") && !medium.equals("paint")) {
       throw wrong("--medium is dye or paint; “" + medium + "” is neither");
     }
-    if (colours.size() > AnswerReading.MOST_COLOURS) {
+    if (films.getValue() == null && colours.size() > AnswerReading.MOST_COLOURS) {
       throw wrong("a first plan has at most " + AnswerReading.MOST_COLOURS + " colours");
     }
     Parsed<Pair> size = Pair.size(motif);

@@ -1,7 +1,10 @@
 package strikeoff.cli.commands;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import strikeoff.cli.commands.Asking.Ended;
+import strikeoff.start.FirstDesigns;
 import strikeoff.start.PlanAnswers;
 import strikeoff.start.PrintKind;
 import strikeoff.start.Said;
@@ -21,11 +24,28 @@ final class StartQuestions {
   /** More are no first plan. */
   private static final int MOST_COPIES = 40;
 
-  private final Asking asking;
-  private Measures units = Measures.of(List.of());
+  /** In mm: the least cloth, and what is offered. */
+  private static final double LEAST = 100;
 
-  StartQuestions(Asking asking) {
+  private static final double WIDE = 900;
+  private static final double LONG = 2000;
+
+  private final Asking asking;
+  private final FilmQuestions filmQuestions;
+  private Measures units = Measures.of(List.of());
+  private Optional<Films> films = Optional.empty();
+
+  /** One design from its films, and its size as it was settled before the cloth's. */
+  record Films(FirstDesigns motifs, Said<Pair> size) {}
+
+  StartQuestions(Asking asking, FilmQuestions filmQuestions) {
     this.asking = asking;
+    this.filmQuestions = filmQuestions;
+  }
+
+  /** What is printed, if films tell it. */
+  Optional<Films> films() {
+    return films;
   }
 
   /**
@@ -37,12 +57,22 @@ final class StartQuestions {
     String title =
         asking.ask(
             "What is the plan called?", usual.title(), t -> AnswerReading.read("plan: %s", t));
+    films =
+        filmQuestions.motifs(usual).map(motifs -> new Films(motifs, motifs.motifs().get(0).size()));
+    films.ifPresent(known -> asking.say("", "The films measure " + known.size().text() + "."));
+    double along = needed(known -> known.along());
+    double across = needed(known -> known.across());
     String fibre = asking.ask("What is the cloth made of?", usual.fibre(), AnswerReading::fibre);
     Said<Length> width =
-        asking.ask("How wide is the cloth?", "90 cm", text -> length(text, 100, 5000));
+        asking.ask(
+            "How wide is the cloth?",
+            across > WIDE ? text(up(across)) : "90 cm",
+            text -> length(text, across, 5000));
     Said<Length> length =
         asking.ask(
-            "How long is it?", isMetric() ? "2 m" : "80 in", text -> length(text, 100, 50_000));
+            "How long is it?",
+            along > LONG ? text(up(along)) : isMetric() ? "2 m" : "80 in",
+            text -> length(text, along, 50_000));
     Said<ArealMass> mass =
         asking.ask(
             "How heavy is it?",
@@ -53,12 +83,38 @@ final class StartQuestions {
             "Dye or paint?",
             usual.dye() ? "dye" : "paint",
             text -> AnswerReading.medium(text, fibre));
+    List<String> colours = films.isEmpty() ? colours(usual) : colours(films.get());
+    return printed(usual, new Cloth(title, fibre, mass, length, width), dye, colours);
+  }
+
+  private List<String> colours(Wishes usual) throws Ended {
+    return asking.ask(
+        "In which colours, light before dark, with commas between?",
+        String.join(", ", usual.colours()),
+        AnswerReading::colours);
+  }
+
+  private List<String> colours(Films known) throws Ended {
+    List<FirstDesigns.Coloured> pastes = known.motifs().pastes();
     List<String> colours =
         asking.ask(
-            "In which colours, light before dark, with commas between?",
-            String.join(", ", usual.colours()),
-            AnswerReading::colours);
-    return printed(usual, new Cloth(title, fibre, mass, length, width), dye, colours);
+            "In which colours are "
+                + String.join(", ", pastes.stream().map(FirstDesigns.Coloured::name).toList())
+                + " printed, with commas between?",
+            String.join(", ", pastes.stream().map(FirstDesigns.Coloured::colour).toList()),
+            text ->
+                text.split(",", -1).length == pastes.size()
+                    ? AnswerReading.colours(text)
+                    : Parsed.refused("Say " + pastes.size() + " colours, one for each film."));
+    films = Optional.of(new Films(known.motifs().in(colours), known.size()));
+    return colours;
+  }
+
+  /** How much cloth the films take, with room along the edges; less than 10 cm is none. */
+  private double needed(Function<Pair, Length> side) {
+    return films
+        .map(known -> Math.max(LEAST, side.apply(known.size().value()).mm() + 4 * step()))
+        .orElse(LEAST);
   }
 
   private record Cloth(
@@ -70,33 +126,44 @@ final class StartQuestions {
         asking.ask(
             "What is printed: motifs in a row, a border, or small repeats?",
             "motifs",
-            Asking.word(
-                List.of("motifs", "border", "a border", "repeats", "small repeats"),
-                List.of(
-                    PrintKind.MOTIFS,
-                    PrintKind.NEAR_BORDER,
-                    PrintKind.NEAR_BORDER,
-                    PrintKind.SMALL_REPEATS,
-                    PrintKind.SMALL_REPEATS)));
+            text ->
+                roomy(
+                    cloth,
+                    Asking.word(
+                            List.of("motifs", "border", "a border", "repeats", "small repeats"),
+                            List.of(
+                                PrintKind.MOTIFS,
+                                PrintKind.NEAR_BORDER,
+                                PrintKind.NEAR_BORDER,
+                                PrintKind.SMALL_REPEATS,
+                                PrintKind.SMALL_REPEATS))
+                        .apply(text)));
     if (printed == PrintKind.NEAR_BORDER) {
       printed =
           asking.ask(
               "Along which edge: near, far or both?",
               "near",
-              Asking.word(
-                  List.of("near", "far", "both"),
-                  List.of(PrintKind.NEAR_BORDER, PrintKind.FAR_BORDER, PrintKind.BORDERS)));
+              text ->
+                  roomy(
+                      cloth,
+                      Asking.word(
+                              List.of("near", "far", "both"),
+                              List.of(
+                                  PrintKind.NEAR_BORDER, PrintKind.FAR_BORDER, PrintKind.BORDERS))
+                          .apply(text)));
     }
     PrintKind what = printed;
     Said<Pair> motif =
-        asking.ask(
-            "How large is the motif, along the cloth x across it?",
-            usualMotif(what, cloth),
-            text ->
-                AnswerReading.size(
-                    text,
-                    size -> spread(what, cloth, size, size.along()).fits(),
-                    "There is no room for that on the cloth."));
+        films.isPresent()
+            ? films.get().size()
+            : asking.ask(
+                "How large is the motif, along the cloth x across it?",
+                usualMotif(what, cloth),
+                text ->
+                    AnswerReading.size(
+                        text,
+                        size -> spread(what, cloth, size, size.along()).fits(),
+                        "There is no room for that on the cloth."));
     Pair frame = PlanAnswers.usualFrame(motif.value(), units);
     Said<Length> pitch =
         asking.ask(
@@ -161,6 +228,21 @@ final class StartQuestions {
             0,
             units);
     return what == PrintKind.MOTIFS ? boards(answers) : answers;
+  }
+
+  /** What films fill more than the cloth has room for is refused. */
+  private Parsed<PrintKind> roomy(Cloth cloth, Parsed<PrintKind> printed) {
+    boolean full =
+        films.isPresent()
+            && printed
+                .toOptional()
+                .filter(
+                    what -> {
+                      Pair size = films.get().size().value();
+                      return !spread(what, cloth, size, size.along()).fits();
+                    })
+                .isPresent();
+    return full ? Parsed.refused("There is no room for that on the cloth.") : printed;
   }
 
   private PlanAnswers boards(PlanAnswers a) throws Ended {
