@@ -129,17 +129,14 @@ final class StartCommand implements Command {
         "4:the file could not be written");
     Options.note(
         spec,
-        "Of films it takes PNG, TIFF, PBM and SVG files, those of several designs too, and orders"
-            + " them light before dark, the outline (key) last. Where a film's name is no colour, a"
-            + " grey stands in and is told. How dark its paste is, which tone prints and whether it"
-            + " has a margin no film says: the plan has what is usual. Names and sizes come from"
-            + " whoever made the films, so a film that can't be taken in is told, and nothing"
-            + " written.");
-    Options.note(
-        spec,
         "The plan is checked before it is written, and the stops and risks it has are told. Where"
             + " start asks, it writes only what is printable, shows the cloth, and asks for the"
-            + " file; where the answers end early, with Ctrl-C or Ctrl-D, it writes nothing.");
+            + " file; where the answers end early, with Ctrl-C or Ctrl-D, it writes nothing."
+            + " Films are PNG, TIFF, PBM and SVG files, of one design or several. Their colours are"
+            + " printed light before dark, the outline (key) last. Where a name is no colour, a grey"
+            + " stands in, which is told. Which tone of a film prints and whether it has a margin no"
+            + " file says: dark prints, and nothing is cut off. Where a film can't be taken in,"
+            + " nothing is written.");
   }
 
   @Override
