@@ -37,6 +37,7 @@ public final class ArtworkFacts {
       List<SizeOfArtwork> sizes = SizeOfArtwork.each(design, railed, tolerance);
       facts.addAll(SizeOfArtwork.together(sizes));
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);
+      facts.addAll(KeyOnEdges.of(design, tolerance));
       for (Joint joint : design.joints()) {
         facts.add(OpenJoint.of(design, joint, railed, tolerance));
         OutlineOverEdge.of(design, joint, railed, tolerance).ifPresent(facts::add);

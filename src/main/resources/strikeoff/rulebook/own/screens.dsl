@@ -42,6 +42,9 @@
 [condition][artwork.facts.ToneOfArtwork]- of which more than {share} is grey=grey.base() > {share}
 [condition][artwork.facts.SizeOfArtwork]a film is off at its far edge=SizeOfArtwork(far.mm > 0)
 [condition][artwork.facts.SizeOfArtwork]- by more than {length}=far.base() > {length}
+[condition][artwork.facts.KeyOnEdges]an outline lies over other colours=KeyOnEdges()
+[condition][artwork.facts.KeyOnEdges]- of which less than {share} runs along their edges=along.base() < {share}
+[condition][artwork.facts.KeyOnEdges]- of which more than {share} would run along their edges turned over=turned.base() > {share}
 [condition][artwork.facts.ArtworksApart]films of one design differ in size=ArtworksApart()
 [condition][artwork.facts.ArtworksApart]- by more than {length}=by.base() > {length}
 [condition][artwork.facts.StatedPrint]the plan states a printed area beside a film=StatedPrint()
