@@ -178,9 +178,7 @@ final class FilmSheets {
         new FilmSheet.Picture(
             closeUp.laidOff(),
             upper.paste() + " laid off by " + tolerance.text(units),
-            List.of(
-                "ground that comes bare on the whole film: up to "
-                    + ArtworkSpeech.small(meeting.joint().of(upper.number()).bare(), units)),
+            List.of(ArtworkSpeech.bared(meeting.joint().of(upper.number()).bare(), units)),
             ""));
   }
 }

@@ -200,6 +200,13 @@ public final class ArtworkSpeech {
 
   private static final double TEN = 10;
 
+  /** What opens where a film is laid off, over all of it. */
+  public static String bared(Area most, Measures units) {
+    return most.squareCm() > 0
+        ? "ground that comes bare on the whole film: up to " + small(most, units)
+        : "no ground comes bare, on the whole film";
+  }
+
   /** How wide it is; nothing if there is none. */
   public static String width(Optional<Finest> finest, Measures units) {
     return finest.map(f -> f.width().text(units)).orElse("");
