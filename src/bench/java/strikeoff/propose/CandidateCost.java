@@ -45,7 +45,7 @@ public final class CandidateCost {
    * @param args a plan that is readable, and how many runs to try
    */
   public static void main(String[] args) throws IOException {
-    Checker checker = Checker.builtIn().withoutTrials();
+    Checker checker = Checker.builtIn().withoutTrials().beside(Path.of(args[0]));
     String text = Files.readString(Path.of(args[0]));
     Checked.Judged judged = (Checked.Judged) checker.check(args[0], text);
     int runs = Integer.parseInt(args[1]);
