@@ -53,10 +53,6 @@ final class Spectrum {
     return power[Math.floorMod(across, size) * size + Math.floorMod(along, size)];
   }
 
-  int size() {
-    return size;
-  }
-
   private static void transform(double[] re, double[] im, int from, int step, int count) {
     for (int i = 1, j = 0; i < count; i++) {
       int bit = count >> 1;

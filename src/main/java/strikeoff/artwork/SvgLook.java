@@ -32,6 +32,9 @@ final class SvgLook {
 
   private static final Set<String> HOLDING = Set.of("svg", "g", "a", "defs", "symbol", "clipPath");
 
+  /** What is in them is drawn only where something names it. */
+  private static final Set<String> STORING = Set.of("defs", "symbol", "clipPath");
+
   private final XMLStreamReader in;
   private final XMLEventFactory events = XMLEventFactory.newDefaultFactory();
   private final List<XMLEvent> kept = new ArrayList<>();
@@ -158,8 +161,7 @@ final class SvgLook {
     boolean inClip = parent != null && parent.inClip();
     boolean shape = SvgPlaces.SHAPES.contains(name);
     Map<String, String> said = SvgSaid.of(in, names.styles);
-    boolean painted =
-        parent != null && !inClip && !Set.of("defs", "symbol", "clipPath").contains(name);
+    boolean painted = parent != null && !inClip && !STORING.contains(name);
     if (painted && SvgSaid.isUnseen(said, shape)) {
       return false;
     }
@@ -179,11 +181,10 @@ final class SvgLook {
     }
     String id = SvgSaid.attribute(in, "id");
     List<String> holders = new ArrayList<>(parent == null ? List.of() : parent.holders());
-    if (parent == null || name.equals("defs") || name.equals("symbol") || name.equals("clipPath")) {
-      holders.remove("");
-    }
     if (parent == null) {
       holders.add("");
+    } else if (STORING.contains(name)) {
+      holders.remove("");
     }
     if (id != null) {
       holders.add(id);
@@ -191,9 +192,6 @@ final class SvgLook {
       if (names.isTwice(id)) {
         tell(id, "two parts have this id, and something names it: give each its own");
       }
-    }
-    if (name.equals("defs")) {
-      holders.remove("");
     }
     boolean evenOdd = SvgSaid.evenOdd(said, parent != null && parent.evenOdd());
     Map<String, String> all = attributes.of(name, parent == null, inClip, said);

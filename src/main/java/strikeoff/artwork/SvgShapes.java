@@ -49,9 +49,7 @@ final class SvgShapes implements Output {
   /** In order of painting. */
   private final List<Painted> all;
 
-  private final int[] steps;
-  private final int[] corners;
-  private final double[] work;
+  private final Spent spent;
   private AffineTransform transform;
   private Stroke stroke;
   private Color colour;
@@ -65,14 +63,19 @@ final class SvgShapes implements Output {
    */
   record Painted(Shape outline, Rectangle2D around, Optional<Area> clip, Color colour) {}
 
+  /** What all groups of a drawing have taken together. */
+  private static final class Spent {
+    private int steps;
+    private int corners;
+    private double work;
+  }
+
   /**
    * @param toPoints from the drawing's coordinates to the film's points
    */
   SvgShapes(AffineTransform toPoints) {
     this.all = new ArrayList<>();
-    this.steps = new int[1];
-    this.corners = new int[1];
-    this.work = new double[1];
+    this.spent = new Spent();
     this.transform = new AffineTransform(toPoints);
     this.stroke = new BasicStroke();
     this.colour = Color.BLACK;
@@ -82,9 +85,7 @@ final class SvgShapes implements Output {
 
   private SvgShapes(SvgShapes parent) {
     this.all = parent.all;
-    this.steps = parent.steps;
-    this.corners = parent.corners;
-    this.work = parent.work;
+    this.spent = parent.spent;
     this.transform = new AffineTransform(parent.transform);
     this.stroke = parent.stroke;
     this.colour = parent.colour;
@@ -98,7 +99,7 @@ final class SvgShapes implements Output {
 
   private void step() {
     GivenUp.ifAsked();
-    if (++steps[0] > MOST_STEPS) {
+    if (++spent.steps > MOST_STEPS) {
       throw new SvgTooMuch("more than " + MOST_STEPS + " groups and shapes, copies and all");
     }
   }
@@ -116,8 +117,8 @@ final class SvgShapes implements Output {
         || !(Math.abs(around.getCenterY()) + around.getHeight() < FARTHEST)) {
       throw new SvgTooMuch("outlines more than 1000000 points of the film away; cut them");
     }
-    work[0] += SvgWork.of(outline, around);
-    if (work[0] > SvgWork.MOST) {
+    spent.work += SvgWork.of(outline, around);
+    if (spent.work > SvgWork.MOST) {
       throw new SvgTooMuch("outlines that cross each other, or go up and down, too often");
     }
     all.add(new Painted(outline, around, clip, colour));
@@ -125,7 +126,7 @@ final class SvgShapes implements Output {
 
   private void count(Shape outline) {
     for (PathIterator at = outline.getPathIterator(null); !at.isDone(); at.next()) {
-      if (++corners[0] > MOST_CORNERS) {
+      if (++spent.corners > MOST_CORNERS) {
         throw new SvgTooMuch("more than " + MOST_CORNERS + " corners, copies and all");
       }
     }
@@ -134,9 +135,9 @@ final class SvgShapes implements Output {
   @Override
   public void drawShape(Shape shape) {
     step();
-    int before = corners[0];
+    int before = spent.corners;
     count(shape);
-    if (corners[0] - before > MOST_STROKED) {
+    if (spent.corners - before > MOST_STROKED) {
       throw new SvgTooMuch("a stroke of more than " + MOST_STROKED + " corners; expand it");
     }
     fillShape(stroke.createStrokedShape(shape));

@@ -59,8 +59,8 @@ public record HiddenUnderOpaque(
     List<HiddenUnderOpaque> all = new ArrayList<>();
     for (Design design : plan.designs().values()) {
       for (Joint joint : design.joints()) {
-        Separation one = design.separations().get(joint.one() - 1);
-        Separation other = design.separations().get(joint.other() - 1);
+        Separation one = design.separation(joint.one());
+        Separation other = design.separation(joint.other());
         int otherLater = later(design, other, one, impressions);
         int oneLater = later(design, one, other, impressions);
         boolean listed = impressions.isEmpty();

@@ -32,6 +32,11 @@ public record Design(
     return new Design(name, length, width, separations, compared, path);
   }
 
+  /** Its separation of that number, from 1 on. */
+  public Separation separation(int number) {
+    return separations.get(number - 1);
+  }
+
   /** How the films of two separations meet; empty where they were not compared. */
   public Optional<Joint> joint(Separation one, Separation other) {
     return joints.stream().filter(j -> j.isBetween(one.number(), other.number())).findFirst();
@@ -104,6 +109,16 @@ public record Design(
       Artwork.Reach its = other.artwork.orElseThrow().reach().orElseThrow();
       return x.plus(mine.right()).compareTo(other.x.plus(its.left())) <= 0
           || y.plus(mine.far()).compareTo(other.y.plus(its.near())) <= 0;
+    }
+
+    /**
+     * True if another fills the same rectangle of the design, so that their films can be compared.
+     */
+    public boolean fillsRectangleOf(Separation other) {
+      return x.equals(other.x)
+          && y.equals(other.y)
+          && length.equals(other.length)
+          && width.equals(other.width);
     }
 
     /** The whole rectangle of its image, printed or not. */

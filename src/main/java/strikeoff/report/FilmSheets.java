@@ -151,8 +151,8 @@ final class FilmSheets {
   }
 
   private List<FilmSheet.Picture> closeUp(Design design, Meeting meeting) {
-    Separation lower = design.separations().get(meeting.joint().one() - 1);
-    Separation upper = design.separations().get(meeting.joint().other() - 1);
+    Separation lower = design.separation(meeting.joint().one());
+    Separation upper = design.separation(meeting.joint().other());
     String both = lower.paste() + " and " + upper.paste();
     Length bar = new Length(units.of(MeasureKind.LENGTH) == UnitSystem.METRIC ? 5 : 25.4 / 4);
     CloseUp closeUp =

@@ -43,9 +43,7 @@ final class FilmTables {
 
   /** How far a frame can be off on this table. */
   Length tolerance() {
-    return plan.table().railed()
-        ? policy.order().registrationRailed()
-        : policy.order().registrationByEye();
+    return policy.registration(plan.table().railed());
   }
 
   List<TableBlock> of(Design design) {
@@ -204,13 +202,13 @@ final class FilmTables {
 
   /** The paste of a film all of whose points the other prints too. */
   private static Optional<String> inside(Design design, int number, Joint joint) {
-    double printed = design.separations().get(number - 1).printed().squareCm();
+    double printed = design.separation(number).printed().squareCm();
     return joint.both().squareCm() >= printed * (1 - 1e-9)
         ? Optional.of(paste(design, number))
         : Optional.empty();
   }
 
   static String paste(Design design, int separation) {
-    return design.separations().get(separation - 1).paste();
+    return design.separation(separation).paste();
   }
 }

@@ -76,8 +76,8 @@ final class Traps {
         .min(Comparator.comparing(joint -> joint.lap().get().width()))
         .map(
             joint -> {
-              Separation one = design.separations().get(joint.one() - 1);
-              Separation other = design.separations().get(joint.other() - 1);
+              Separation one = design.separation(joint.one());
+              Separation other = design.separation(joint.other());
               return new TrapWidth(
                   design.name(),
                   List.of(one.paste(), other.paste()),
@@ -92,8 +92,7 @@ final class Traps {
   }
 
   private static boolean outlines(Design design, Joint joint) {
-    return design.separations().get(joint.one() - 1).key()
-        != design.separations().get(joint.other() - 1).key();
+    return design.separation(joint.one()).key() != design.separation(joint.other()).key();
   }
 
   /** Those that can adjoin another of them and have no trap, neither they nor the other one. */

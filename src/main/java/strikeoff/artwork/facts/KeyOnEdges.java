@@ -34,7 +34,7 @@ public record KeyOnEdges(
       List<Separation> others =
           design.separations().stream()
               .filter(other -> !other.key() && other.artwork().isPresent())
-              .filter(other -> isOnOneRectangle(key, other))
+              .filter(key::fillsRectangleOf)
               .toList();
       boolean prints = key.artwork().flatMap(film -> film.reach()).isPresent();
       if (key.key() && prints && !others.isEmpty()) {
@@ -75,13 +75,6 @@ public record KeyOnEdges(
             .map(other -> new Related(Tie.OTHER_FILM, other.path().key("artwork")))
             .toList(),
         key.path().key("artwork"));
-  }
-
-  private static boolean isOnOneRectangle(Separation one, Separation other) {
-    return one.x().equals(other.x())
-        && one.y().equals(other.y())
-        && one.length().equals(other.length())
-        && one.width().equals(other.width());
   }
 
   /** How many times as much of it fits turned over; endless if nothing fits as it lies. */

@@ -38,8 +38,8 @@ public record OpenJoint(
   }
 
   static OpenJoint of(Design design, Joint joint, boolean railed, Length tolerance) {
-    Design.Separation one = design.separations().get(joint.one() - 1);
-    Design.Separation other = design.separations().get(joint.other() - 1);
+    Design.Separation one = design.separation(joint.one());
+    Design.Separation other = design.separation(joint.other());
     return new OpenJoint(
         design.name(),
         one.paste(),

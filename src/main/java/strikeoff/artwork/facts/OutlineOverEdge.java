@@ -43,8 +43,8 @@ public record OutlineOverEdge(
   /** Empty if none of the two is an outline, or both are, or it laps the other nowhere. */
   static Optional<OutlineOverEdge> of(
       Design design, Joint joint, boolean railed, Length tolerance) {
-    Separation one = design.separations().get(joint.one() - 1);
-    Separation other = design.separations().get(joint.other() - 1);
+    Separation one = design.separation(joint.one());
+    Separation other = design.separation(joint.other());
     if (one.key() == other.key() || joint.lap().isEmpty()) {
       return Optional.empty();
     }

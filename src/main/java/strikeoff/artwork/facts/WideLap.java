@@ -39,8 +39,8 @@ public record WideLap(
 
   static Optional<WideLap> of(
       PrintPlan plan, Design design, Joint joint, boolean railed, Length tolerance) {
-    Separation one = design.separations().get(joint.one() - 1);
-    Separation other = design.separations().get(joint.other() - 1);
+    Separation one = design.separation(joint.one());
+    Separation other = design.separation(joint.other());
     if (one.key() || other.key()) {
       return Optional.empty();
     }

@@ -173,10 +173,7 @@ final class ArtworkPart {
   }
 
   private static boolean onOneRectangle(Design.Separation one, Design.Separation other) {
-    return one.x().equals(other.x())
-        && one.y().equals(other.y())
-        && one.length().equals(other.length())
-        && one.width().equals(other.width());
+    return one.fillsRectangleOf(other);
   }
 
   private static boolean printsSomewhere(Design.Separation separation) {
