@@ -19,14 +19,12 @@ final class Pbm implements Picture {
 
   private final ByteSource in;
   private final boolean plain;
-  private final int columns;
-  private final int rows;
+  private final Head head;
 
-  private Pbm(ByteSource in, boolean plain, int columns, int rows) {
+  private Pbm(ByteSource in, boolean plain, Head head) {
     this.in = in;
     this.plain = plain;
-    this.columns = columns;
-    this.rows = rows;
+    this.head = head;
   }
 
   /**
@@ -38,7 +36,7 @@ final class Pbm implements Picture {
     long columns = number(in);
     long rows = number(in);
     Picture.requireSize(columns, rows);
-    return new Pbm(in, plain, (int) columns, (int) rows);
+    return new Pbm(in, plain, new Head((int) columns, (int) rows, Optional.empty()));
   }
 
   /** A number after spaces and remarks, and the one space after it. */
@@ -76,28 +74,18 @@ final class Pbm implements Picture {
   }
 
   @Override
-  public int columns() {
-    return columns;
-  }
-
-  @Override
-  public int rows() {
-    return rows;
-  }
-
-  @Override
-  public Optional<Grid> grid() {
-    return Optional.empty();
+  public Head head() {
+    return head;
   }
 
   @Override
   public void read(Tone prints, PointTaker points) throws IOException, UnreadablePicture {
-    byte[] row = new byte[(columns + 7) / 8];
-    for (int y = 0; y < rows; y++) {
+    byte[] row = new byte[(columns() + 7) / 8];
+    for (int y = 0; y < rows(); y++) {
       GivenUp.ifAsked();
       boolean whole = plain ? digits(row) : in.some(row, 0, row.length) == row.length;
       if (!whole) {
-        throw UnreadablePicture.ends(y, rows);
+        throw UnreadablePicture.ends(y, rows());
       }
       points.bits(y, row, 0, prints == Tone.DARK ? 1 : 0);
     }
@@ -118,7 +106,7 @@ final class Pbm implements Picture {
 
   private boolean digits(byte[] row) throws IOException, UnreadablePicture {
     Arrays.fill(row, (byte) 0);
-    for (int x = 0; x < columns; x++) {
+    for (int x = 0; x < columns(); x++) {
       int b = in.next();
       while (isSpace(b)) {
         b = in.next();

@@ -10,12 +10,30 @@ interface Picture {
   /** Larger sides are no film's: 2.5 m at 1000 points an inch, and a row that a buffer holds. */
   int LONGEST_SIDE = 100_000;
 
-  int columns();
+  /** What the head says. */
+  Head head();
 
-  int rows();
+  default int columns() {
+    return head().columns();
+  }
+
+  default int rows() {
+    return head().rows();
+  }
 
   /** What the file says of its size, in points a millimetre; empty if it says nothing. */
-  Optional<Grid> grid();
+  default Optional<Grid> grid() {
+    return head().grid();
+  }
+
+  /**
+   * What is known of a picture before its points are.
+   *
+   * @param columns how many points it has along
+   * @param rows how many across
+   * @param grid how large the file says that they are
+   */
+  record Head(int columns, int rows, Optional<Grid> grid) {}
 
   /**
    * Hands its points on, row by row.

@@ -24,25 +24,15 @@ final class Png implements Picture {
   private static final int[][] ONE_PASS = {{0, 0, 1, 1}};
 
   private final PngChunks chunks;
-  private final int columns;
-  private final int rows;
+  private final Head head;
   private final boolean interlaced;
   private final PngSamples samples;
-  private final Optional<Grid> grid;
 
-  private Png(
-      PngChunks chunks,
-      int columns,
-      int rows,
-      boolean interlaced,
-      PngSamples samples,
-      Optional<Grid> grid) {
+  private Png(PngChunks chunks, Head head, boolean interlaced, PngSamples samples) {
     this.chunks = chunks;
-    this.columns = columns;
-    this.rows = rows;
+    this.head = head;
     this.interlaced = interlaced;
     this.samples = samples;
-    this.grid = grid;
   }
 
   /** Reads what comes before the points. The signature was read already. */
@@ -93,7 +83,7 @@ final class Png implements Picture {
     int rows = (int) ByteSource.four(head, 4);
     PngSamples samples = new PngSamples(colours, depth, palette, clear);
     Picture.requireUnpacked((long) samples.rowBytes(columns) * rows);
-    return new Png(chunks, columns, rows, head[12] == 1, samples, grid);
+    return new Png(chunks, new Head(columns, rows, grid), head[12] == 1, samples);
   }
 
   /** True of the depths and kinds of colour that the standard knows together. */
@@ -136,30 +126,18 @@ final class Png implements Picture {
   }
 
   @Override
-  public int columns() {
-    return columns;
-  }
-
-  @Override
-  public int rows() {
-    return rows;
-  }
-
-  @Override
-  public Optional<Grid> grid() {
-    return grid;
+  public Head head() {
+    return head;
   }
 
   @Override
   public void read(Tone prints, PointTaker points) throws IOException, UnreadablePicture {
-    Optional<Integer> plain = interlaced ? Optional.empty() : samples.plainBit(prints);
-    int[] inks = samples.depth() <= 8 ? samples.table(prints) : new int[0];
-    byte[] ink = new byte[plain.isPresent() ? 0 : columns];
+    SampleRows handOn = new SampleRows(samples, columns(), !interlaced, prints, points);
     int done = 0;
     try (chunks) {
       for (int[] pass : interlaced ? PASSES : ONE_PASS) {
-        int wide = (columns - pass[0] + pass[2] - 1) / pass[2];
-        int high = (rows - pass[1] + pass[3] - 1) / pass[3];
+        int wide = (columns() - pass[0] + pass[2] - 1) / pass[2];
+        int high = (rows() - pass[1] + pass[3] - 1) / pass[3];
         if (wide == 0 || high == 0) {
           continue;
         }
@@ -171,16 +149,10 @@ final class Png implements Picture {
           if (chunks.unpack(row, 0, row.length) < row.length) {
             throw interlaced
                 ? new UnreadablePicture("the picture ends before all its points; save it again")
-                : UnreadablePicture.ends(done, rows);
+                : UnreadablePicture.ends(done, rows());
           }
           PngFilters.undo(row, above, samples.pointBytes());
-          int y = pass[1] + i * pass[3];
-          if (plain.isPresent()) {
-            points.bits(y, row, 1, plain.get());
-          } else {
-            samples.inks(row, 1, wide, inks, prints, ink);
-            points.row(y, pass[0], pass[2], ink, wide);
-          }
+          handOn.row(pass[1] + i * pass[3], pass[0], pass[2], row, 1, wide);
           done++;
           byte[] spare = above;
           above = row;
@@ -190,9 +162,9 @@ final class Png implements Picture {
       chunks.end();
     } catch (DataFormatException e) {
       throw new UnreadablePicture(
-          "the picture is damaged after " + done + " of " + rows + " rows; save it again");
+          "the picture is damaged after " + done + " of " + rows() + " rows; save it again");
     } catch (EOFException e) {
-      throw UnreadablePicture.ends(done, rows);
+      throw UnreadablePicture.ends(done, rows());
     }
   }
 }

@@ -145,7 +145,7 @@ record PngSamples(int colours, int depth, Optional<byte[]> palette, Optional<byt
     return true;
   }
 
-  private static int two(byte[] bytes, int at) {
+  static int two(byte[] bytes, int at) {
     return (bytes[at] & 0xff) << 8 | bytes[at + 1] & 0xff;
   }
 

@@ -15,7 +15,6 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.xml.stream.events.XMLEvent;
@@ -52,15 +51,11 @@ final class SvgDrawing implements Picture {
   }
 
   private final SvgLook.Kept kept;
-  private final int columns;
-  private final int rows;
-  private final Optional<Grid> grid;
+  private final Head head;
 
-  private SvgDrawing(SvgLook.Kept kept, int columns, int rows, Optional<Grid> grid) {
+  private SvgDrawing(SvgLook.Kept kept, Head head) {
     this.kept = kept;
-    this.columns = columns;
-    this.rows = rows;
-    this.grid = grid;
+    this.head = head;
   }
 
   /**
@@ -99,28 +94,21 @@ final class SvgDrawing implements Picture {
     Picture.requireSize(columns, rows);
     return new SvgDrawing(
         kept,
-        (int) columns,
-        (int) rows,
-        kept.size().mm().map(m -> new Grid(columns / m[0], rows / m[1])));
+        new Head(
+            (int) columns,
+            (int) rows,
+            kept.size().mm().map(m -> new Grid(columns / m[0], rows / m[1]))));
   }
 
   @Override
-  public int columns() {
-    return columns;
-  }
-
-  @Override
-  public int rows() {
-    return rows;
-  }
-
-  @Override
-  public Optional<Grid> grid() {
-    return grid;
+  public Head head() {
+    return head;
   }
 
   @Override
   public void read(Tone prints, PointTaker points) throws UnreadablePicture {
+    int columns = columns();
+    int rows = rows();
     List<SvgShapes.Painted> shapes = shapes();
     int high = Math.max(1, Math.min(rows, AT_ONCE / columns));
     BufferedImage band = new BufferedImage(columns, high, BufferedImage.TYPE_BYTE_GRAY);
@@ -161,7 +149,7 @@ final class SvgDrawing implements Picture {
     float width = (float) kept.size().box()[2];
     float height = (float) kept.size().box()[3];
     SvgShapes shapes =
-        new SvgShapes(AffineTransform.getScaleInstance(columns / width, rows / height));
+        new SvgShapes(AffineTransform.getScaleInstance(columns() / width, rows() / height));
     try {
       LoaderContext nothingOutside =
           LoaderContext.builder()

@@ -16,9 +16,7 @@ final class Tiff implements Picture {
   private static final int JPEG_OLD = 6;
   private static final int JPEG = 7;
 
-  private final int columns;
-  private final int rows;
-  private final Optional<Grid> grid;
+  private final Head head;
   private final PngSamples samples;
   private final boolean inverted;
   private final boolean predicted;
@@ -26,17 +24,13 @@ final class Tiff implements Picture {
   private final TiffStrips strips;
 
   private Tiff(
-      int columns,
-      int rows,
-      Optional<Grid> grid,
+      Head head,
       PngSamples samples,
       boolean inverted,
       boolean predicted,
       boolean swapped,
       TiffStrips strips) {
-    this.columns = columns;
-    this.rows = rows;
-    this.grid = grid;
+    this.head = head;
     this.samples = samples;
     this.inverted = inverted;
     this.predicted = predicted;
@@ -64,9 +58,7 @@ final class Tiff implements Picture {
     }
     int bits = simple ? (int) columns : samples.rowBytes((int) columns) * Byte.SIZE;
     return new Tiff(
-        (int) columns,
-        (int) rows,
-        directory.grid(),
+        new Head((int) columns, (int) rows, directory.grid()),
         samples,
         directory.number(TiffDirectory.TONES, 0) == 0,
         directory.number(TiffDirectory.PREDICTOR, 1) == 2,
@@ -151,38 +143,21 @@ final class Tiff implements Picture {
   }
 
   @Override
-  public int columns() {
-    return columns;
-  }
-
-  @Override
-  public int rows() {
-    return rows;
-  }
-
-  @Override
-  public Optional<Grid> grid() {
-    return grid;
+  public Head head() {
+    return head;
   }
 
   @Override
   public void read(Tone prints, PointTaker points) throws UnreadablePicture {
-    Optional<Integer> plain = samples.plainBit(prints);
-    int[] inks = samples.depth() <= Byte.SIZE ? samples.table(prints) : new int[0];
-    byte[] ink = new byte[plain.isPresent() ? 0 : columns];
-    int rowBytes = samples.rowBytes(columns);
+    SampleRows handOn = new SampleRows(samples, columns(), true, prints, points);
+    int rowBytes = samples.rowBytes(columns());
     int y = 0;
-    while (y < rows) {
+    while (y < rows()) {
       GivenUp.ifAsked();
       byte[] bytes = strips.rowsFrom(y);
       for (int from = 0; from < bytes.length; from += rowBytes, y++) {
         straighten(bytes, from, rowBytes);
-        if (plain.isPresent()) {
-          points.bits(y, bytes, from, plain.get());
-        } else {
-          samples.inks(bytes, from, columns, inks, prints, ink);
-          points.row(y, 0, 1, ink, columns);
-        }
+        handOn.row(y, 0, 1, bytes, from, columns());
       }
     }
   }
@@ -203,7 +178,7 @@ final class Tiff implements Picture {
     } else if (predicted && samples.depth() == Short.SIZE) {
       int back = samples.pointBytes();
       for (int i = from + back; i < from + count; i += Short.BYTES) {
-        int sum = two(bytes, i) + two(bytes, i - back);
+        int sum = PngSamples.two(bytes, i) + PngSamples.two(bytes, i - back);
         bytes[i] = (byte) (sum >> Byte.SIZE);
         bytes[i + 1] = (byte) sum;
       }
@@ -213,9 +188,5 @@ final class Tiff implements Picture {
         bytes[i] = (byte) ~bytes[i];
       }
     }
-  }
-
-  private static int two(byte[] bytes, int at) {
-    return (bytes[at] & 0xff) << Byte.SIZE | bytes[at + 1] & 0xff;
   }
 }

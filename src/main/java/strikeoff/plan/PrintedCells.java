@@ -19,6 +19,9 @@ public final class PrintedCells {
   /** Frames lie in so many ways on a film's copies at most; then what is known is forgotten. */
   private static final int MOST_KNOWN = 1_000;
 
+  /** Corners are known to so many parts of a millimetre. */
+  private static final double GRAINS = 1000;
+
   private final double length;
   private final double width;
   private final double cellLength;
@@ -93,10 +96,13 @@ public final class PrintedCells {
    */
   public double within(double[] x, double[] y) {
     List<Long> shape =
-        DoubleStream.concat(Arrays.stream(x), Arrays.stream(y)).mapToObj(this::grain).toList();
+        DoubleStream.concat(Arrays.stream(x), Arrays.stream(y))
+            .mapToObj(PrintedCells::grain)
+            .toList();
     Double area = known.get(shape);
     if (area == null) {
-      area = sum(new Convex(x, y));
+      // Of the very shape that it is known by, whichever of those near to it was asked first.
+      area = sum(new Convex(onGrain(x), onGrain(y)));
       if (known.size() >= MOST_KNOWN) {
         known.clear();
       }
@@ -105,8 +111,12 @@ public final class PrintedCells {
     return area;
   }
 
-  private Long grain(double mm) {
-    return Math.round(mm * 1000);
+  private static Long grain(double mm) {
+    return Math.round(mm * GRAINS);
+  }
+
+  private static double[] onGrain(double[] mm) {
+    return Arrays.stream(mm).map(each -> grain(each) / GRAINS).toArray();
   }
 
   private double sum(Convex shape) {
