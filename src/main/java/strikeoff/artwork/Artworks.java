@@ -44,15 +44,20 @@ public final class Artworks {
   /** Of earlier runs. */
   private final KeptMeasures kept;
 
+  /** Whether edges are followed, so that somebody can draw what a film prints. */
+  private final boolean traced;
+
   private Artworks(
       Shelf shelf,
       Map<Key, PictureMeasures> measured,
       Map<Pairing, Joint> joints,
-      KeptMeasures kept) {
+      KeptMeasures kept,
+      boolean traced) {
     this.shelf = shelf;
     this.measured = measured;
     this.joints = joints;
     this.kept = kept;
+    this.traced = traced;
   }
 
   /** What came of a picture. */
@@ -78,7 +83,8 @@ public final class Artworks {
       int rows,
       int alongMargin,
       int acrossMargin,
-      Pair size) {
+      Pair size,
+      boolean traced) {
 
     /** True of measures of a picture of that size. */
     boolean isOf(PictureMeasures measures) {
@@ -98,7 +104,8 @@ public final class Artworks {
           Integer.toString(alongMargin),
           Integer.toString(acrossMargin),
           Double.toString(size.along().mm()),
-          Double.toString(size.across().mm()));
+          Double.toString(size.across().mm()),
+          Boolean.toString(traced));
     }
   }
 
@@ -122,7 +129,7 @@ public final class Artworks {
   /** Of a plan that lies in no folder, as one from standard input. */
   public static Artworks nowhere() {
     return new Artworks(
-        Shelf.NONE, new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), KeptMeasures.NONE);
+        Shelf.NONE, new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), KeptMeasures.NONE, true);
   }
 
   /**
@@ -133,12 +140,12 @@ public final class Artworks {
     Path folder = plan.toAbsolutePath().getParent();
     Shelf there =
         folder != null && Files.isRegularFile(plan) ? new FolderShelf(folder) : Shelf.NONE;
-    return there.equals(shelf) ? this : new Artworks(there, measured, joints, kept);
+    return there.equals(shelf) ? this : new Artworks(there, measured, joints, kept, traced);
   }
 
   /** Those of a plan that is still to be written, into that folder. */
   public Artworks below(Path folder) {
-    return new Artworks(new FolderShelf(folder), measured, joints, kept);
+    return new Artworks(new FolderShelf(folder), measured, joints, kept, traced);
   }
 
   /**
@@ -147,12 +154,17 @@ public final class Artworks {
    * @param folder of its resources, between slashes
    */
   public Artworks packaged(String folder) {
-    return new Artworks(new PackagedShelf(folder), measured, joints, kept);
+    return new Artworks(new PackagedShelf(folder), measured, joints, kept, traced);
   }
 
   /** The same that take what earlier runs measured, and keep for later ones what they measure. */
   public Artworks keeping(KeptMeasures measures) {
-    return measures == kept ? this : new Artworks(shelf, measured, joints, measures);
+    return measures == kept ? this : new Artworks(shelf, measured, joints, measures, traced);
+  }
+
+  /** The same where nobody draws what films print: their edges need not be followed. */
+  public Artworks untraced() {
+    return traced ? new Artworks(shelf, measured, joints, kept, false) : this;
   }
 
   /**
@@ -219,13 +231,14 @@ public final class Artworks {
               picture.rows(),
               placing.alongMargin(),
               placing.acrossMargin(),
-              wanted.size());
+              wanted.size(),
+              traced);
       PictureMeasures one = measured.get(key);
       if (one == null) {
         Optional<PictureMeasures> known =
             kept.find(key.text()).flatMap(MeasureBytes::picture).filter(key::isOf);
         if (known.isEmpty()) {
-          one = PictureMeasures.of(points(picture, wanted, placing), wanted);
+          one = PictureMeasures.of(points(picture, wanted, placing), wanted, traced);
           kept.keep(key.text(), MeasureBytes.of(one));
         } else {
           one = known.get();

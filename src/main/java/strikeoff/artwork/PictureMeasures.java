@@ -37,7 +37,12 @@ record PictureMeasures(
     double mirrorApart,
     Optional<Traced> traced) {
 
-  static PictureMeasures of(OpenPoints exposure, Wanted wanted) {
+  /**
+   * Measures a picture.
+   *
+   * @param traced whether its edges are followed, for whoever draws it
+   */
+  static PictureMeasures of(OpenPoints exposure, Wanted wanted, boolean traced) {
     Bits bits = exposure.bits();
     int[] around = bits.around();
     double along = wanted.size().along().mm() / bits.columns();
@@ -59,7 +64,7 @@ record PictureMeasures(
             ? Optional.empty()
             : FineDetail.of(bits, along, across, wanted.wrong()),
         bits.mirrorApart(),
-        Tracing.of(bits, along, across, wanted.wrong()));
+        traced ? Tracing.of(bits, along, across, wanted.wrong()) : Optional.empty());
   }
 
   /** Length of a point on a rectangle of that size, in mm. */

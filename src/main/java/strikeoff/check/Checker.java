@@ -83,6 +83,11 @@ public record Checker(
     return with(artworks.beside(plan));
   }
 
+  /** The same for results that nobody draws: edges of films need not be followed. */
+  public Checker withoutPictures() {
+    return with(artworks.untraced());
+  }
+
   /** The same that takes what earlier runs measured of films. */
   public Checker keeping(KeptMeasures measures) {
     return with(artworks.keeping(measures));

@@ -156,7 +156,7 @@ class HalftoneTest {
     Picture picture = Drawn.picture(drawn.png());
     OpenPoints open = new OpenPoints(picture, 0, 0);
     picture.read(Tone.DARK, open);
-    PictureMeasures measures = PictureMeasures.of(open, Drawn.WANTED);
+    PictureMeasures measures = PictureMeasures.of(open, Drawn.WANTED, true);
     assertThat(measures.halftone().orElseThrow().perCm()).isCloseTo(12, within(0.24));
     assertThat(measures.fine()).isEmpty();
   }

@@ -62,7 +62,7 @@ class MeasureBytesTest {
   void measuresOfAPictureComeBackToTheBit() throws Exception {
     Drawn dots = new Drawn(40, 30, 300).with(Drawn.halftone(12, 45, (x, y) -> 0.3));
     for (OpenPoints open : new OpenPoints[] {lines(), open(dots), open(new Drawn(40, 30, 100))}) {
-      PictureMeasures measures = PictureMeasures.of(open, WANTED);
+      PictureMeasures measures = PictureMeasures.of(open, WANTED, true);
       PictureMeasures back = MeasureBytes.picture(MeasureBytes.of(measures)).orElseThrow();
       assertThat(withoutCells(back, measures.cells())).isEqualTo(measures);
       assertThat(cells(back.cells())).isEqualTo(cells(measures.cells()));
@@ -90,7 +90,7 @@ class MeasureBytesTest {
 
   @Test
   void whatIsTornOrLongerOrOfAnotherKindIsNone() throws Exception {
-    byte[] bytes = MeasureBytes.of(PictureMeasures.of(lines(), WANTED));
+    byte[] bytes = MeasureBytes.of(PictureMeasures.of(lines(), WANTED, true));
     for (int length = 0; length < bytes.length; length += 1 + length / 20) {
       assertThat(MeasureBytes.picture(Arrays.copyOf(bytes, length))).as("%d", length).isEmpty();
     }

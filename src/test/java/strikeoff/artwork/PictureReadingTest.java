@@ -146,7 +146,7 @@ class PictureReadingTest {
     assertThat(placing.says().orElseThrow().along().mm()).isEqualTo(30);
     OpenPoints open = new OpenPoints(picture, placing.alongMargin(), placing.acrossMargin());
     picture.read(Tone.DARK, open);
-    var artwork = PictureMeasures.of(open, wanted).artwork(wanted, placing);
+    var artwork = PictureMeasures.of(open, wanted, true).artwork(wanted, placing);
     // Left of the margin's end stands less than one point; seen through its back it lies right.
     assertThat(artwork.reach().orElseThrow().right().mm()).isEqualTo(30);
     assertThat(artwork.reach().orElseThrow().near().mm()).isEqualTo(0);

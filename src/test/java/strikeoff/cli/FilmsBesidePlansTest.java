@@ -383,4 +383,14 @@ class FilmsBesidePlansTest {
     assertThat(run("check", "plans/turned.yaml", bound[0], bound[1]).out())
         .contains("million that are taken in");
   }
+
+  @Test
+  void whatWasKeptWithoutPagesMakesNoPageWithoutPictures() throws IOException {
+    run("check", "plans/leaf.yaml", "--cache", "kept");
+    run("check", "plans/leaf.yaml", "--cache", "kept", "--reports", "out");
+    run("check", "plans/leaf.yaml", "--reports", "fresh");
+    assertThat(Files.readString(desk.resolve("out/leaf.html")))
+        .contains("Motifs are drawn from their films")
+        .isEqualTo(Files.readString(desk.resolve("fresh/leaf.html")));
+  }
 }

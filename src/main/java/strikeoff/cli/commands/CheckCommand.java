@@ -233,6 +233,9 @@ final class CheckCommand implements Command {
       return Exit.USAGE.code();
     }
     Studios studios = Studios.of(here, studioOptions, bounds(), found.plans());
+    if (reports.getValue() == null || noArtwork.<Boolean>getValue()) {
+      studios.leavePictures();
+    }
     studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
     if (!studios.wrongForAll().isEmpty()) {
       return studios.exit().code();

@@ -163,6 +163,9 @@ final class CompareCommand implements Command {
     found.closed().forEach(closed -> trouble(closed, exits));
     List<PlanFile> plans = found.plans();
     Studios studios = Studios.of(here, studioOptions, Bounds.USUAL, plans);
+    if (reports.getValue() == null || noArtwork.<Boolean>getValue()) {
+      studios.leavePictures();
+    }
     studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
     if (!studios.wrongForAll().isEmpty()) {
       exits.add(studios.exit());

@@ -122,6 +122,7 @@ final class MendCommand implements Command {
     List<Exit> exits = new ArrayList<>();
     found.closed().forEach(closed -> trouble(closed, exits));
     Studios studios = Studios.of(here, studioOptions, Bounds.USUAL, plans);
+    studios.leavePictures();
     studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
     if (!studios.wrongForAll().isEmpty()) {
       return studios.exit().code();

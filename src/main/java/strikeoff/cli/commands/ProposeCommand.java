@@ -158,6 +158,7 @@ final class ProposeCommand implements Command {
     }
     PlanFile file = found.plans().get(0);
     Studios studios = Studios.of(here, studioOptions, Bounds.USUAL, found.plans());
+    studios.leavePictures();
     studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
     if (!studios.wrongForAll().isEmpty()) {
       return studios.exit().code();
