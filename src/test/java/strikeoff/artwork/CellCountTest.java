@@ -19,19 +19,7 @@ class CellCountTest {
 
   private static final Reeds REEDS = new Reeds();
 
-  private static Bits bits(Drawn drawn) {
-    Bits bits = new Bits(drawn.columns(), drawn.rows());
-    for (int y = 0; y < drawn.rows(); y++) {
-      for (int x = 0; x < drawn.columns(); x++) {
-        if (drawn.isDark(x, y)) {
-          bits.set(x, y);
-        }
-      }
-    }
-    return bits;
-  }
-
-  private static final Bits FILM = bits(REEDS.film(254));
+  private static final Bits FILM = REEDS.film(254).bits();
 
   private static double squareCm(PrintedCells cells, Polygon shape) {
     Coordinate[] corners = shape.getCoordinates();

@@ -57,6 +57,19 @@ public final class Drawn {
     boolean covers(double x, double y);
   }
 
+  /** Its points as they are measured. */
+  Bits bits() {
+    Bits bits = new Bits(columns, rows);
+    for (int y = 0; y < rows; y++) {
+      for (int x = 0; x < columns; x++) {
+        if (isDark(x, y)) {
+          bits.set(x, y);
+        }
+      }
+    }
+    return bits;
+  }
+
   /** The same with a shape more. */
   public Drawn with(Shape shape) {
     for (int y = 0; y < rows; y++) {

@@ -267,14 +267,6 @@ class FilmJointsTest {
               Drawn.disc(
                   random.nextDouble() * 60, random.nextDouble() * 46, random.nextDouble() * 12));
     }
-    Bits bits = new Bits(drawn.columns(), drawn.rows());
-    for (int y = 0; y < drawn.rows(); y++) {
-      for (int x = 0; x < drawn.columns(); x++) {
-        if (drawn.isDark(x, y)) {
-          bits.set(x, y);
-        }
-      }
-    }
-    return bits;
+    return drawn.bits();
   }
 }

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -17,11 +16,6 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import strikeoff.artwork.Artworks.Looked;
-import strikeoff.document.Bounds;
-import strikeoff.plan.Artwork.Tone;
-import strikeoff.units.Length;
-import strikeoff.units.Pair;
 
 /** A drawing that a film can't be ends in a sentence that names what and where. */
 class HostileDrawingsTest {
@@ -34,19 +28,8 @@ class HostileDrawingsTest {
 
   /** Empty if it is read. */
   private String refused(String svg) throws IOException {
-    Path plan = folder.resolve("plan.yaml");
-    Files.writeString(plan, "plan: it");
     Files.writeString(folder.resolve("f.svg"), svg);
-    Wanted wanted =
-        new Wanted(
-            "f.svg",
-            Tone.DARK,
-            false,
-            Optional.empty(),
-            new Length(0),
-            new Pair(new Length(100), new Length(50)));
-    Looked looked = Artworks.nowhere().beside(plan).look(wanted, Bounds.USUAL, 1_000_000_000L);
-    return looked instanceof Looked.Refused refused ? refused.why() : "";
+    return new BesidePlan(folder).refused(BesidePlan.wanted("f.svg", 50));
   }
 
   private static String copies(String leaf) {

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -19,9 +18,6 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import strikeoff.artwork.Artworks.Looked;
 import strikeoff.document.Bounds;
-import strikeoff.plan.Artwork.Tone;
-import strikeoff.units.Length;
-import strikeoff.units.Pair;
 
 /** Whatever lies beside a plan ends as a measure or as a sentence, soon. */
 class HostilePicturesTest {
@@ -29,24 +25,11 @@ class HostilePicturesTest {
   @TempDir Path folder;
 
   private Looked look(String name) throws IOException {
-    Path plan = folder.resolve("plan.yaml");
-    Files.writeString(plan, "plan: it");
-    return Artworks.nowhere()
-        .beside(plan)
-        .look(
-            new Wanted(
-                name,
-                Tone.DARK,
-                false,
-                Optional.empty(),
-                new Length(0),
-                new Pair(new Length(100), new Length(100))),
-            Bounds.USUAL,
-            1_000_000_000L);
+    return new BesidePlan(folder).look(BesidePlan.wanted(name, 100));
   }
 
   private String refused(String name) throws IOException {
-    return look(name) instanceof Looked.Refused refused ? refused.why() : "";
+    return new BesidePlan(folder).refused(BesidePlan.wanted(name, 100));
   }
 
   private static byte[] of(byte[]... parts) {
@@ -248,16 +231,7 @@ class HostilePicturesTest {
   void aPlanFromStandardInputHasNoFolder() {
     assertThat(
             Artworks.nowhere()
-                .look(
-                    new Wanted(
-                        "f.png",
-                        Tone.DARK,
-                        false,
-                        Optional.empty(),
-                        new Length(0),
-                        new Pair(new Length(100), new Length(100))),
-                    Bounds.USUAL,
-                    1_000_000_000L))
+                .look(BesidePlan.wanted("f.png", 100), Bounds.USUAL, BesidePlan.ALL_POINTS))
         .isInstanceOfSatisfying(
             Looked.Refused.class, r -> assertThat(r.why()).contains("comes from none"));
   }

@@ -10,18 +10,12 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import strikeoff.artwork.Artworks.Looked;
-import strikeoff.document.Bounds;
-import strikeoff.plan.Artwork.Tone;
-import strikeoff.units.Length;
-import strikeoff.units.Pair;
 
 /** A TIFF file that claims what can't be ends in a sentence, before anything is done by it. */
 class HostileTiffsTest {
@@ -34,19 +28,8 @@ class HostileTiffsTest {
 
   /** Empty if it is read. */
   private String refused(byte[] file) throws IOException {
-    Path plan = folder.resolve("plan.yaml");
-    Files.writeString(plan, "plan: it");
     Files.write(folder.resolve("f.tif"), file);
-    Wanted wanted =
-        new Wanted(
-            "f.tif",
-            Tone.DARK,
-            false,
-            Optional.empty(),
-            new Length(0),
-            new Pair(new Length(100), new Length(100)));
-    Looked looked = Artworks.nowhere().beside(plan).look(wanted, Bounds.USUAL, 1_000_000_000L);
-    return looked instanceof Looked.Refused refused ? refused.why() : "";
+    return new BesidePlan(folder).refused(BesidePlan.wanted("f.tif", 100));
   }
 
   private static TiffDrawn small() {

@@ -28,18 +28,9 @@ class LaidOffTest {
   }
 
   private static Bits bits(int perInch, Function<Double, Boolean> atRadius) {
-    Drawn drawn =
-        new Drawn(SIDE, SIDE, perInch)
-            .with((x, y) -> atRadius.apply(Math.hypot(x - SIDE / 2, y - SIDE / 2)));
-    Bits bits = new Bits(drawn.columns(), drawn.rows());
-    for (int y = 0; y < drawn.rows(); y++) {
-      for (int x = 0; x < drawn.columns(); x++) {
-        if (drawn.isDark(x, y)) {
-          bits.set(x, y);
-        }
-      }
-    }
-    return bits;
+    return new Drawn(SIDE, SIDE, perInch)
+        .with((x, y) -> atRadius.apply(Math.hypot(x - SIDE / 2, y - SIDE / 2)))
+        .bits();
   }
 
   /**

@@ -25,24 +25,12 @@ class TracingTest {
 
   private static final double INCH = 25.4;
 
-  private static Bits bits(Drawn drawn) {
-    Bits bits = new Bits(drawn.columns(), drawn.rows());
-    for (int y = 0; y < drawn.rows(); y++) {
-      for (int x = 0; x < drawn.columns(); x++) {
-        if (drawn.isDark(x, y)) {
-          bits.set(x, y);
-        }
-      }
-    }
-    return bits;
-  }
-
   private static Optional<Traced> traced(Drawn drawn, int perInch, boolean wrong) {
-    return Tracing.of(bits(drawn), INCH / perInch, INCH / perInch, wrong);
+    return Tracing.of(drawn.bits(), INCH / perInch, INCH / perInch, wrong);
   }
 
   private static double inked(Drawn drawn, int perInch) {
-    return bits(drawn).count() * INCH / perInch * INCH / perInch;
+    return drawn.bits().count() * INCH / perInch * INCH / perInch;
   }
 
   @Test
