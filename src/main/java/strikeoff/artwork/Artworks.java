@@ -28,6 +28,10 @@ import strikeoff.units.Pair;
  */
 public final class Artworks {
 
+  /** Of a file that is there. */
+  static final String UNREAD =
+      "this file can't be read; look whether it may be, and whether the disk is there";
+
   private final Shelf shelf;
 
   /** Of this plan, by all that is asked. */
@@ -139,13 +143,15 @@ public final class Artworks {
   public Artworks beside(Path plan) {
     Path folder = plan.toAbsolutePath().getParent();
     Shelf there =
-        folder != null && Files.isRegularFile(plan) ? new FolderShelf(folder) : Shelf.NONE;
+        folder != null && Files.isRegularFile(plan)
+            ? new FolderShelf(folder, FolderShelf.PLAN)
+            : Shelf.NONE;
     return there.equals(shelf) ? this : new Artworks(there, measured, joints, kept, traced);
   }
 
   /** Those of a plan that is still to be written, into that folder. */
   public Artworks below(Path folder) {
-    return new Artworks(new FolderShelf(folder), measured, joints, kept, traced);
+    return new Artworks(new FolderShelf(folder, FolderShelf.PLAN), measured, joints, kept, traced);
   }
 
   /**
@@ -181,8 +187,7 @@ public final class Artworks {
       } catch (UnreadablePicture e) {
         return new Looked.Refused(e.getMessage());
       } catch (IOException e) {
-        return new Looked.Refused(
-            "this file can't be read; look whether it may be, and whether the disk is there");
+        return new Looked.Refused(UNREAD);
       }
     }
     return known;
@@ -195,6 +200,10 @@ public final class Artworks {
 
   /** The SHA-256 of a picture's bytes, or why there is none. */
   public String digest(String file, Bounds bounds) {
+    return digest(shelf, file, bounds);
+  }
+
+  static String digest(Shelf shelf, String file, Bounds bounds) {
     try (InputStream in = shelf.open(file, bounds.artworkMib())) {
       return hash(in);
     } catch (UnreadablePicture | IOException e) {
@@ -202,13 +211,18 @@ public final class Artworks {
     }
   }
 
+  private InputStream open(Wanted wanted, Bounds bounds) throws IOException, UnreadablePicture {
+    Shelf where = wanted.studio().map(StudioFolder::shelf).orElse(shelf);
+    return where.open(wanted.file(), bounds.artworkMib());
+  }
+
   private Looked.Seen read(Wanted wanted, Bounds bounds, long pointsLeft)
       throws IOException, UnreadablePicture {
     String bytes;
-    try (InputStream in = shelf.open(wanted.file(), bounds.artworkMib())) {
+    try (InputStream in = open(wanted, bounds)) {
       bytes = hash(in);
     }
-    try (InputStream in = shelf.open(wanted.file(), bounds.artworkMib())) {
+    try (InputStream in = open(wanted, bounds)) {
       Picture picture = Pictures.head(in, wanted);
       long points = (long) picture.columns() * picture.rows();
       if (points > bounds.megapixels() * 1_000_000L) {
@@ -334,7 +348,7 @@ public final class Artworks {
   /** Each is read once for all its pairs; empty if it went or changed meanwhile. */
   private Optional<Bits> film(Wanted wanted, Map<Wanted, Bits> read, Bounds bounds) {
     if (!read.containsKey(wanted)) {
-      try (InputStream in = shelf.open(wanted.file(), bounds.artworkMib())) {
+      try (InputStream in = open(wanted, bounds)) {
         Picture picture = Pictures.head(in, wanted);
         PictureMeasures known = measured.get(keys.get(wanted));
         Bits bits = points(picture, wanted, Placing.of(picture, wanted)).bits();

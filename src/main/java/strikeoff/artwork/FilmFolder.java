@@ -65,7 +65,7 @@ public final class FilmFolder {
           .filter(FilmFolder::isPicture)
           .forEach(file -> names.add(file.getFileName().toString()));
     }
-    Shelf shelf = new FolderShelf(plan);
+    Shelf shelf = new FolderShelf(plan, FolderShelf.PLAN);
     List<Film> films = new ArrayList<>();
     for (String name : names) {
       films.add(film(shelf, below.isEmpty() ? name : below + "/" + name, bounds));

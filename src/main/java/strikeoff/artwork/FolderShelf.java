@@ -22,10 +22,15 @@ import strikeoff.units.Script;
 import strikeoff.units.Spelling;
 
 /**
- * The folder that a plan lies in, with all below it. Nothing else is opened: no way up, no link, no
- * address, nothing but plain files.
+ * The folder that a plan or a policy lies in, with all below it. Nothing else is opened: no way up,
+ * no link, no address, nothing but plain files.
+ *
+ * @param whose what lies in it, as {@code the plan}
  */
-record FolderShelf(Path folder) implements Shelf {
+record FolderShelf(Path folder, String whose) implements Shelf {
+
+  /** Of a plan. */
+  static final String PLAN = "the plan";
 
   private static final int MIB = 1 << 20;
   private static final int MOST_LOOKED_AT = 1000;
@@ -54,7 +59,7 @@ record FolderShelf(Path folder) implements Shelf {
   @Override
   public Optional<Path> path(String name) {
     try {
-      return Optional.of(folder.resolve(String.join("/", steps(name))));
+      return Optional.of(folder.resolve(String.join("/", steps(name, whose))));
     } catch (UnreadablePicture | InvalidPathException e) {
       return Optional.empty();
     }
@@ -62,7 +67,7 @@ record FolderShelf(Path folder) implements Shelf {
 
   /** Where it lies; each folder on the way is looked at. */
   private Path place(String name) throws IOException, UnreadablePicture {
-    List<String> steps = steps(name);
+    List<String> steps = steps(name, whose);
     Path at = folder;
     try {
       for (String step : steps.subList(0, steps.size() - 1)) {
@@ -82,10 +87,10 @@ record FolderShelf(Path folder) implements Shelf {
     }
   }
 
-  static List<String> steps(String name) throws UnreadablePicture {
+  static List<String> steps(String name, String whose) throws UnreadablePicture {
     List<String> steps = List.of(name.split("/", -1));
     if (steps.get(0).isEmpty() || steps.contains("..") || name.contains("://")) {
-      throw elsewhere();
+      throw elsewhere(whose);
     }
     if (name.indexOf('\\') >= 0) {
       throw new UnreadablePicture("between folders stands “/”, not “\\”, as in films/heron.png");
@@ -109,17 +114,20 @@ record FolderShelf(Path folder) implements Shelf {
     return steps;
   }
 
-  private static UnreadablePicture elsewhere() {
+  private static UnreadablePicture elsewhere(String whose) {
     return new UnreadablePicture(
-        "artwork lies beside the plan or in a folder below it, as films/heron.png does; “..”, “/” in"
+        "artwork lies beside "
+            + whose
+            + " or in a folder below it, as films/heron.png does; “..”, “/” in"
             + " front and addresses are not followed");
   }
 
   private UnreadablePicture link(Path at) {
     return new UnreadablePicture(
         Script.quoted(within(at))
-            + " is a link, which isn't followed; a film itself lies beside the plan or in a folder"
-            + " below it: lay the file there that the link leads to");
+            + " is a link, which isn't followed; a film itself lies beside "
+            + whose
+            + " or in a folder below it: lay the file there that the link leads to");
   }
 
   private BasicFileAttributes attributes(Path file, String name)
@@ -133,7 +141,8 @@ record FolderShelf(Path folder) implements Shelf {
     }
     if (!attributes.isRegularFile()) {
       throw new UnreadablePicture(
-          "this is no file that holds a picture but a pipe or a device; lay the film beside the plan");
+          "this is no file that holds a picture but a pipe or a device; lay the film beside "
+              + whose);
     }
     return attributes;
   }
@@ -161,7 +170,8 @@ record FolderShelf(Path folder) implements Shelf {
     return new UnreadablePicture(
         "there is no file "
             + Script.quoted(name)
-            + " beside the plan"
+            + " beside "
+            + whose
             + Spelling.didYouMean(before + last, there.stream().sorted().toList()));
   }
 

@@ -29,4 +29,16 @@ interface Shelf {
             "artwork lies beside the plan's file, and this plan comes from none; check it by its file's"
                 + " name, or write `covers`");
       };
+
+  /**
+   * Of something else that does.
+   *
+   * @param what as {@code the policy file}
+   */
+  static Shelf none(String what) {
+    return (name, mostMib) -> {
+      throw new UnreadablePicture(
+          "artwork lies beside " + what + ", and this comes from none; name the file itself");
+    };
+  }
 }

@@ -8,7 +8,9 @@ import strikeoff.units.Pair;
 /**
  * What a plan says of a separation's artwork.
  *
- * @param file its name, beside the plan or in a folder below
+ * @param studio of a film that the plan takes from its studio, where that lies; empty of the plan's
+ *     own
+ * @param file its name, beside the plan or the studio's policy, or in a folder below
  * @param prints which tone takes paste
  * @param wrong true if the picture is seen through the film's back
  * @param pointsPerMm the plan's own word on its resolution; empty leaves it to the file
@@ -16,6 +18,7 @@ import strikeoff.units.Pair;
  * @param size the rectangle that the rest fills
  */
 public record Wanted(
+    Optional<StudioFolder> studio,
     String file,
     Tone prints,
     boolean wrong,
@@ -25,4 +28,15 @@ public record Wanted(
 
   /** So many letters a file's name may have. */
   public static final int LONGEST_NAME = 500;
+
+  /** A film of the plan's own. */
+  public Wanted(
+      String file,
+      Tone prints,
+      boolean wrong,
+      Optional<Double> pointsPerMm,
+      Length margin,
+      Pair size) {
+    this(Optional.empty(), file, prints, wrong, pointsPerMm, margin, size);
+  }
 }

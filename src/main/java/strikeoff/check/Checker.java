@@ -29,8 +29,10 @@ import strikeoff.findings.Reported;
 import strikeoff.findings.RuleInfo;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.yaml.NamedArtwork;
 import strikeoff.plan.yaml.PlanReader;
 import strikeoff.plan.yaml.PlanReading;
+import strikeoff.plan.yaml.Stock;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
 import strikeoff.rulebook.Rulebook;
@@ -177,6 +179,17 @@ public record Checker(
   public Checker withoutTrials() {
     Bounds more = bounds.with(Map.of("findings", Math.max(bounds.findings(), MOST_COUNTED)));
     return new Checker(studio, rules, more, effort.withoutTrials(), units, artworks);
+  }
+
+  /** Names and digests of the films that a plan's text takes from the studio. */
+  public List<String> studioFilms(byte[] plan) {
+    Map<String, Stock.Film> films = studio.stock().films();
+    return films.isEmpty()
+        ? List.of()
+        : NamedArtwork.of(plan, bounds).films().stream()
+            .filter(films::containsKey)
+            .map(name -> name + " " + films.get(name).digest(bounds))
+            .toList();
   }
 
   /** The limits and defaults in force. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import strikeoff.artwork.StudioFolder;
 import strikeoff.document.Position;
 import strikeoff.findings.Severity;
 import strikeoff.plan.yaml.Stock;
@@ -50,11 +51,17 @@ public final class StudioReader {
   private final Policy builtIn;
   private final Collection<String> rules;
   private final boolean othersNotRun;
+  private final StudioFolder folder;
   private final Reading reading = new Reading();
   private final Map<String, Position> limitsAt = new LinkedHashMap<>();
 
   private StudioReader(
-      String name, Policy builtIn, Collection<String> rules, boolean othersNotRun) {
+      String name,
+      Policy builtIn,
+      Collection<String> rules,
+      boolean othersNotRun,
+      StudioFolder folder) {
+    this.folder = folder;
     this.othersNotRun = othersNotRun;
     this.name = name;
     this.builtIn = builtIn;
@@ -69,17 +76,23 @@ public final class StudioReader {
    */
   public static StudioReading read(
       String name, byte[] bytes, Policy builtIn, Collection<String> rules) {
-    return read(name, bytes, builtIn, rules, false);
+    return read(name, bytes, builtIn, rules, false, StudioFolder.NOWHERE);
   }
 
   /**
    * @param othersNotRun true if the studio has own rules that aren't run this time, so that what a
    *     file says of rules of another family than the built-in ones means nothing
+   * @param folder where the file lies, with the films of its inventory
    */
   public static StudioReading read(
-      String name, byte[] bytes, Policy builtIn, Collection<String> rules, boolean othersNotRun) {
+      String name,
+      byte[] bytes,
+      Policy builtIn,
+      Collection<String> rules,
+      boolean othersNotRun,
+      StudioFolder folder) {
     if (YamlReader.read(bytes) instanceof YamlReading.Document document) {
-      StudioReader reader = new StudioReader(name, builtIn, rules, othersNotRun);
+      StudioReader reader = new StudioReader(name, builtIn, rules, othersNotRun, folder);
       StudioFile file = reader.file(document.root());
       return reader.reading.problems().none()
           ? new StudioReading.Read(file)
@@ -121,7 +134,7 @@ public final class StudioReader {
             each(f, "severities", "the severities", this::severity),
             each(f, "off", "the rules that are off", this::off),
             f.item("accept").map(i -> new Setting<>(accepting(f), where(i))),
-            Stock.read(f, builtIn, name),
+            Stock.read(f, builtIn, name, folder),
             UsualRecipes.read(f, builtIn, name),
             f.item("marks").map(i -> new Setting<>(marks(i), where(i))),
             f.optional("holds below", ValueKinds.yesNo()).orElse(false));

@@ -8,9 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import strikeoff.artwork.StudioFolder;
 import strikeoff.document.Bounds;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
@@ -95,7 +97,14 @@ class OwnRulesDocumentsTest {
     Matcher block = POLICY.matcher(Files.readString(OWN_RULES));
     while (block.find()) {
       byte[] text = ("studio: Shown\n" + block.group(1)).getBytes(StandardCharsets.UTF_8);
-      StudioReading reading = StudioReader.read("studio.yaml", text, policy, ids, false);
+      StudioReading reading =
+          StudioReader.read(
+              "studio.yaml",
+              text,
+              policy,
+              ids,
+              false,
+              new StudioFolder(Optional.of(Path.of("plans"))));
       assertThat(reading).as(block.group(1)).isInstanceOf(StudioReading.Read.class);
       shown.add(block.group(1));
     }

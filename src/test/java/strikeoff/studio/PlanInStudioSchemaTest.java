@@ -9,11 +9,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.artwork.Artworks;
+import strikeoff.artwork.StudioFolder;
 import strikeoff.check.Checker;
 import strikeoff.document.Bounds;
 import strikeoff.document.Problem;
@@ -40,6 +42,8 @@ class PlanInStudioSchemaTest {
             rust: {medium: paint, colour: "#a4532f"}
             tin: {medium: paint, colour: gold, label: {temperature: 150 °C, for: 4 min}}
             green: {medium: dye, group: DCT, colour: teal}
+          films:
+            shell: {artwork: films/shell-sand.png, margin: 1 mm}
           """);
 
   private static final String PLAN =
@@ -62,7 +66,8 @@ class PlanInStudioSchemaTest {
             policy.getBytes(StandardCharsets.UTF_8),
             POLICY,
             Checker.builtIn().rules().rules().stream().map(r -> r.id()).toList(),
-            true);
+            true,
+            new StudioFolder(Optional.of(Path.of("plans"))));
     return ((StudioReading.Read) reading).file().stock();
   }
 
@@ -108,6 +113,13 @@ class PlanInStudioSchemaTest {
           pastes: {} | pastes: {tin: {medium: dye, group: DCT}}         | false
           pastes: {} | pastes: {tin: {label: {temperature: 160 °C, for: 3 min}}} | true
           screens: {} | screens: {open: {squeegee: 30 cm}}              | true
+          covers: 40 % | film: shell                                    | true
+          covers: 40 % | film: shell, covers: 40 %                      | true
+          covers: 40 % | film: shell, reads: wrong, margin: 0 cm        | true
+          covers: 40 % | film: shell, artwork: films/shell-sand.png     | false
+          covers: 40 % | film: shell, reads: left                       | false
+          covers: 40 % | film: [shell]                                  | false
+          covers: 40 % | covers: 40 %, reads: wrong                     | false
           screens: {} | screens: {open: {squegee: 30 cm}}               | false
           screens: {} | screens: {shut: {squeegee: 30 cm}}              | false
           """)

@@ -11,11 +11,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import strikeoff.artwork.StudioFolder;
 import strikeoff.check.Checker;
 import strikeoff.check.Schemas;
 import strikeoff.document.Problem;
@@ -50,6 +52,8 @@ class StudioSchemaTest {
       pastes:
         rust: {medium: paint, colour: "#a4532f", label: {temperature: 150 °C, for: 4 min}}
         green: {medium: dye, group: DCT, colour: teal}
+      films:
+        heron: {artwork: films/heron-key.png, prints: dark, reads: wrong, resolution: 600/in, margin: 2 mm, size: 30 x 50 cm}
       limits:
         time/waiting-share: {value: 90 %, why: Beginners draw, source: our own}
         drying/in-mesh-of-paint: 5 min
@@ -79,7 +83,9 @@ class StudioSchemaTest {
             "studio.yaml",
             yaml.getBytes(StandardCharsets.UTF_8),
             BUILT_IN.policy(),
-            BUILT_IN.rules().rules().stream().map(RuleInfo::id).toList());
+            BUILT_IN.rules().rules().stream().map(RuleInfo::id).toList(),
+            false,
+            new StudioFolder(Optional.of(Path.of("plans"))));
     return reading instanceof StudioReading.Faulty faulty
         ? faulty.problems().stream().map(Problem::message).toList()
         : List.of();
@@ -154,6 +160,13 @@ class StudioSchemaTest {
           medium: dye, group: DCT         | medium: dye
           medium: dye, group: DCT         | medium: paint, group: DCT
           medium: paint                   | medium: dye, group: DCT
+          artwork: films/heron-key.png, p | p
+          artwork: films/heron-key.png    | artwork: [heron]
+          prints: dark                    | prints: dim
+          reads: wrong                    | reads: left
+          reads: wrong                    | read: wrong
+          margin: 2 mm                    | margin: 2 kg
+          size: 30 x 50 cm                | size: 30 cm
           value: 90 %                     | value: 90 min
           {value: 90 %, why               | {why
           why: Beginners draw             | wy: Beginners draw

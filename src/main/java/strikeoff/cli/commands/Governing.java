@@ -63,7 +63,11 @@ final class Governing {
         files.add(plan.path());
         files.addAll(PlanArtwork.of(plan));
       }
-      files.addAll(policies(plan));
+      for (Path policy : policies(plan)) {
+        if (files.add(policy)) {
+          files.addAll(PlanArtwork.ofStudio(policy));
+        }
+      }
     }
     return files;
   }
@@ -81,6 +85,10 @@ final class Governing {
       below(rules).stream().filter(Files::isDirectory).forEach(folders::add);
     }
     plans.forEach(plan -> PlanArtwork.of(plan).forEach(film -> folders.add(parent(film))));
+    Set<Path> policies = new LinkedHashSet<>();
+    plans.forEach(plan -> policies.addAll(policies(plan)));
+    policies.forEach(
+        policy -> PlanArtwork.ofStudio(policy).forEach(film -> folders.add(parent(film))));
     folders.removeIf(folder -> !Files.isDirectory(folder));
     return folders;
   }

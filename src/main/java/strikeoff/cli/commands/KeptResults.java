@@ -86,7 +86,8 @@ final class KeptResults {
               .put("run", ofTheRun)
               .put("judged by", studios.key(file))
               .put("name", file.name())
-              .put("plan", bytes);
+              .put("plan", bytes)
+              .put("films of the studio", studios.films(file, bytes));
       PlanArtwork.into(key, file, bytes, bounds);
       return Optional.of(new Plan(file, bytes, key.bytes()));
     } catch (IOException e) {

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import strikeoff.artwork.KeptMeasures;
+import strikeoff.artwork.StudioFolder;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.cli.files.CacheKey;
@@ -197,6 +198,11 @@ final class Studios {
     return key.bytes();
   }
 
+  /** The films that a plan takes from its studio, to the byte. */
+  List<String> films(PlanFile plan, byte[] bytes) {
+    return checker(policies(plan)).studioFilms(bytes);
+  }
+
   /** What judges a plan, or why nothing can. */
   record Judge(Optional<Checker> checker, Optional<Checked.Failed> failed) {}
 
@@ -293,7 +299,13 @@ final class Studios {
     List<StudioFile> files = new ArrayList<>();
     for (PolicyFile file : policies) {
       StudioReading reading =
-          StudioReader.read(file.name(), texts.of(file), builtIn, ids, notRun || own.unread());
+          StudioReader.read(
+              file.name(),
+              texts.of(file),
+              builtIn,
+              ids,
+              notRun || own.unread(),
+              StudioFolder.of(file.path()));
       if (reading instanceof StudioReading.Read read) {
         files.add(read.file());
       } else if (reading instanceof StudioReading.Faulty faulty) {

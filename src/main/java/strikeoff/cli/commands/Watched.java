@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import strikeoff.cli.files.PlanArtwork;
 import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.Found;
@@ -29,7 +30,7 @@ final class Watched {
   private final int most;
   private final Governing governing;
 
-  /** The films of each plan, by the plan's stamp. */
+  /** The films that each plan and policy names, by its stamp. */
   private Map<String, List<Path>> artwork = Map.of();
 
   private State known = new State(Map.of(), Map.of());
@@ -122,16 +123,30 @@ final class Watched {
     }
     for (PlanFile plan : look().plans()) {
       StringBuilder by = new StringBuilder(rules);
-      governing.policies(plan).forEach(p -> by.append(policies.computeIfAbsent(p, Watched::stamp)));
+      for (Path policy : governing.policies(plan)) {
+        by.append(
+            policies.computeIfAbsent(
+                policy,
+                p -> {
+                  String written = stamp(p);
+                  return written + films(written, films, () -> PlanArtwork.ofStudio(p));
+                }));
+      }
       String own = stamp(plan.path());
       plans.put(plan, own);
-      // A plan that is as it was names the films that it named.
-      films.put(own, artwork.containsKey(own) ? artwork.get(own) : PlanArtwork.of(plan));
-      films.get(own).forEach(film -> by.append(stamp(film)));
+      by.append(films(own, films, () -> PlanArtwork.of(plan)));
       judged.put(plan, by.toString());
     }
     artwork = films;
     return new State(plans, judged);
+  }
+
+  /** The stamps of a file's films. What is as it was names the films that it named. */
+  private String films(String stamp, Map<String, List<Path>> films, Supplier<List<Path>> named) {
+    films.put(stamp, artwork.containsKey(stamp) ? artwork.get(stamp) : named.get());
+    StringBuilder all = new StringBuilder();
+    films.get(stamp).forEach(film -> all.append(stamp(film)));
+    return all.toString();
   }
 
   private static String stamp(Path path) {

@@ -6,12 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import strikeoff.artwork.Artworks;
+import strikeoff.artwork.StudioFolder;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.document.Bounds;
 import strikeoff.plan.yaml.NamedArtwork;
 
-/** The films that lie beside plans, as files that a run reads. */
+/** The films that lie beside plans, or in their studio's inventory, as files that a run reads. */
 public final class PlanArtwork {
 
   private PlanArtwork() {}
@@ -21,13 +23,24 @@ public final class PlanArtwork {
    * hands over as a pipe can be read once, by the check.
    */
   public static List<Path> of(PlanFile plan) {
-    if (plan.isStandardInput() || !Files.isRegularFile(plan.path())) {
+    return plan.isStandardInput()
+        ? List.of()
+        : named(plan.path(), Artworks.nowhere().beside(plan.path())::path);
+  }
+
+  /** The same of a policy file's inventory. */
+  public static List<Path> ofStudio(Path policy) {
+    return named(policy, StudioFolder.of(policy)::path);
+  }
+
+  private static List<Path> named(Path file, Function<String, Optional<Path>> place) {
+    if (!Files.isRegularFile(file)) {
       return List.of();
     }
-    try (InputStream in = Files.newInputStream(plan.path())) {
-      Artworks artworks = Artworks.nowhere().beside(plan.path());
-      return NamedArtwork.of(in.readNBytes(Bounds.USUAL.bytes() + 1), Bounds.USUAL).stream()
-          .map(artworks::path)
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(Bounds.USUAL.bytes() + 1);
+      return NamedArtwork.of(bytes, Bounds.USUAL).files().stream()
+          .map(place)
           .flatMap(Optional::stream)
           .toList();
     } catch (IOException e) {
@@ -36,13 +49,13 @@ public final class PlanArtwork {
   }
 
   /**
-   * Adds the bytes of a plan's films to what its result depends on.
+   * Adds the bytes of a plan's own films to what its result depends on.
    *
    * @param bytes of the plan
    */
   public static void into(CacheKey key, PlanFile plan, byte[] bytes, Bounds bounds) {
     Artworks artworks = Artworks.nowhere().beside(plan.path());
-    for (String name : NamedArtwork.of(bytes, bounds)) {
+    for (String name : NamedArtwork.of(bytes, bounds).files()) {
       key.put("artwork", List.of(name, artworks.digest(name, bounds)));
     }
   }

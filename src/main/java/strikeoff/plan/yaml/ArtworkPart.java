@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import strikeoff.artwork.Artworks.Looked;
 import strikeoff.artwork.Resolution;
+import strikeoff.artwork.StudioFolder;
 import strikeoff.artwork.Wanted;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Artwork;
@@ -29,6 +30,9 @@ import strikeoff.yaml.ValueKinds;
 
 /** Reads what a separation says of its film, and has the film measured. */
 final class ArtworkPart {
+
+  static final Expected<String> NAME =
+      ValueKinds.text("the name of a picture such as films/heron.png", Wanted.LONGEST_NAME);
 
   private static final double MM_PER_CM = 10;
   private static final double MM_PER_INCH = 25.4;
@@ -70,41 +74,38 @@ final class ArtworkPart {
    * @param sized true if that was read without a mistake
    */
   Optional<Artwork> artwork(Fields f, Pair size, boolean sized) {
-    Optional<String> file =
-        f.optional(
-            "artwork",
-            ValueKinds.text("the name of a picture such as films/heron.png", Wanted.LONGEST_NAME));
-    Optional<Artwork.Tone> prints =
-        how(f, "prints", ValueKinds.word("dark or light", TONES), "the tone of a film that prints");
-    Optional<Boolean> wrong =
-        how(f, "reads", ValueKinds.word("right or wrong", READS), "how a film is looked at");
-    Optional<Double> resolution = f.optional("resolution", resolution());
-    Optional<Length> margin =
-        how(f, "margin", ValueKinds.quantity(Length.class), "the strip cut off a film all round");
+    Optional<Stock.Film> taken = Optional.ofNullable(draft.films().get(f.path()));
+    Optional<Wanted> wants = wanted(f, size, taken.map(Stock.Film::folder));
+    boolean named = f.has("film");
+    if (named
+        && f.optional(
+                "film",
+                ValueKinds.nameIn("a film's name", "film of the studio", draft.names().films()))
+            .isPresent()
+        && taken.isEmpty()) {
+      f.wrong("film", "“film” and “artwork” name a picture each; keep one of them");
+      return Optional.empty();
+    }
     if (!f.has("artwork")) {
       for (String key : new String[] {"prints", "reads", "resolution", "margin"}) {
-        if (f.has(key)) {
+        if (f.has(key) && !named) {
           f.wrong(key, "“" + key + "” says how artwork is read, and no artwork is named here");
         }
       }
-      return Optional.empty();
     }
-    if (file.isEmpty() || !sized) {
+    if (wants.isEmpty() || !sized) {
       return Optional.empty();
     }
     // Where another key has a mistake the film is looked at all the same: it may have one too.
-    Wanted one =
-        new Wanted(
-            file.get(),
-            prints.orElseThrow(),
-            wrong.orElseThrow(),
-            resolution,
-            margin.orElseThrow(),
-            size);
+    Wanted one = wants.get();
     long left = counted.contains(one) ? Long.MAX_VALUE : pointsLeft;
     Looked looked = draft.artworks().look(one, draft.bounds(), left);
     if (looked instanceof Looked.Refused refused) {
-      f.wrong("artwork", refused.why());
+      if (taken.isPresent()) {
+        f.wrong("film", taken.get().held().source() + ", " + one.file() + ": " + refused.why());
+      } else {
+        f.wrong("artwork", refused.why());
+      }
       return Optional.empty();
     }
     Looked.Seen seen = (Looked.Seen) looked;
@@ -116,6 +117,34 @@ final class ArtworkPart {
       taken(f, seen.artwork(), size);
     }
     return Optional.of(seen.artwork());
+  }
+
+  /**
+   * What is said of a film and how it is read; empty if none is named, or not so that a file can
+   * be.
+   *
+   * @param size the rectangle that it fills
+   * @param studio of a film of an inventory, where that lies
+   */
+  Optional<Wanted> wanted(Fields f, Pair size, Optional<StudioFolder> studio) {
+    Optional<String> file = f.optional("artwork", NAME);
+    Optional<Artwork.Tone> prints =
+        how(f, "prints", ValueKinds.word("dark or light", TONES), "the tone of a film that prints");
+    Optional<Boolean> wrong =
+        how(f, "reads", ValueKinds.word("right or wrong", READS), "how a film is looked at");
+    Optional<Double> resolution = f.optional("resolution", resolution());
+    Optional<Length> margin =
+        how(f, "margin", ValueKinds.quantity(Length.class), "the strip cut off a film all round");
+    return file.map(
+        name ->
+            new Wanted(
+                studio,
+                name,
+                prints.orElseThrow(),
+                wrong.orElseThrow(),
+                resolution,
+                margin.orElseThrow(),
+                size));
   }
 
   /** How a film is read; where none is named, only what the plan says of it. */

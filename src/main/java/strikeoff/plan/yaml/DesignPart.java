@@ -174,7 +174,7 @@ final class DesignPart {
       }
       return area.orElse(new Area(whole));
     }
-    if (f.has("artwork") && !f.has("covers")) {
+    if ((f.has("artwork") || f.has("film")) && !f.has("covers")) {
       return new Area(whole);
     }
     Share share =

@@ -8,39 +8,50 @@ import strikeoff.yaml.Node;
 import strikeoff.yaml.YamlReader;
 import strikeoff.yaml.YamlReading;
 
-/** The films that a plan names, without reading them: what else its verdict depends on. */
-public final class NamedArtwork {
+/**
+ * The films that a plan or a policy names, without reading them: what else verdicts depend on.
+ *
+ * @param files names of pictures as they are written, whether or not such files are there
+ * @param films names of films of a studio
+ */
+public record NamedArtwork(Set<String> files, Set<String> films) {
 
-  private static final String KEY = "artwork";
+  private static final String FILE = "artwork";
+  private static final String FILM = "film";
 
-  private NamedArtwork() {}
-
-  /** Their names as the plan writes them, whether or not such files are there. */
-  public static Set<String> of(byte[] plan, Bounds bounds) {
-    Set<String> names = new LinkedHashSet<>();
-    String text = new String(plan, StandardCharsets.ISO_8859_1);
+  /** Those of a file's text. */
+  public static NamedArtwork of(byte[] bytes, Bounds bounds) {
+    NamedArtwork names = new NamedArtwork(new LinkedHashSet<>(), new LinkedHashSet<>());
+    String text = new String(bytes, StandardCharsets.ISO_8859_1);
     // Most plans name none. A key may be written by escapes, and a text in two bytes a letter.
-    if (text.contains(KEY) || text.indexOf('\\') >= 0 || text.indexOf('\0') >= 0) {
-      YamlReading reading = YamlReader.read(plan, bounds, StepPart.VERBS);
+    if (text.contains(FILE)
+        || text.contains(FILM)
+        || text.indexOf('\\') >= 0
+        || text.indexOf('\0') >= 0) {
+      YamlReading reading = YamlReader.read(bytes, bounds, StepPart.VERBS);
       if (reading instanceof YamlReading.Document document) {
-        collect(document.root(), names);
+        names.collect(document.root());
       } else if (reading instanceof YamlReading.Faulty faulty) {
-        faulty.root().ifPresent(root -> collect(root, names));
+        faulty.root().ifPresent(names::collect);
       }
     }
     return names;
   }
 
-  private static void collect(Node node, Set<String> names) {
+  private void collect(Node node) {
     if (node instanceof Node.Mapping mapping) {
       for (Node.Entry entry : mapping.entries().values()) {
-        if (entry.key().equals(KEY) && entry.value() instanceof Node.Scalar name) {
-          names.add(name.text());
+        if (entry.value() instanceof Node.Scalar name) {
+          if (entry.key().equals(FILE)) {
+            files.add(name.text());
+          } else if (entry.key().equals(FILM)) {
+            films.add(name.text());
+          }
         }
-        collect(entry.value(), names);
+        collect(entry.value());
       }
     } else if (node instanceof Node.Sequence list) {
-      list.items().forEach(item -> collect(item, names));
+      list.items().forEach(this::collect);
     }
   }
 }

@@ -10,12 +10,13 @@ import strikeoff.yaml.Node;
 
 /**
  * The names that a plan defines in its sections, in order, taken from the tree before anything is
- * decoded. Sets, since each place that uses one is looked up.
+ * decoded. Sets, since each place that uses one is looked up. Films have names in a studio alone.
  */
 record Names(
     Set<String> seams,
     Set<String> screens,
     Set<String> pastes,
+    Set<String> films,
     Set<String> designs,
     Set<String> placements) {
 
@@ -23,6 +24,7 @@ record Names(
     seams = Collections.unmodifiableSet(new LinkedHashSet<>(seams));
     screens = Collections.unmodifiableSet(new LinkedHashSet<>(screens));
     pastes = Collections.unmodifiableSet(new LinkedHashSet<>(pastes));
+    films = Collections.unmodifiableSet(new LinkedHashSet<>(films));
     designs = Collections.unmodifiableSet(new LinkedHashSet<>(designs));
     placements = Collections.unmodifiableSet(new LinkedHashSet<>(placements));
   }
@@ -32,6 +34,7 @@ record Names(
         keys(root, "seams"),
         keys(root, "screens"),
         keys(root, "pastes"),
+        Set.of(),
         keys(root, "designs"),
         keys(root, "placements"));
   }
@@ -42,6 +45,7 @@ record Names(
         seams,
         Stocked.with(screens, stock.screens()),
         Stocked.with(pastes, stock.pastes()),
+        stock.films().keySet(),
         designs,
         placements);
   }

@@ -169,7 +169,14 @@ public final class PlanReader {
     Assumptions assumptions = new Assumptions(policy);
     stocked.taken().forEach(assumptions::taken);
     Draft draft =
-        new Draft(policy, bounds, artworks, reading, assumptions, Names.of(root).with(stock));
+        new Draft(
+            policy,
+            bounds,
+            artworks,
+            stocked.films(),
+            reading,
+            assumptions,
+            Names.of(root).with(stock));
     Fields f = Fields.of(Item.root(root), "a plan", reading);
 
     String title = f.required("plan", ValueKinds.text("the plan's title", LONGEST_TITLE));

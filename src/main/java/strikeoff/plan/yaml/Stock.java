@@ -3,6 +3,7 @@ package strikeoff.plan.yaml;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import strikeoff.artwork.Artworks;
+import strikeoff.artwork.StudioFolder;
 import strikeoff.document.Bounds;
 import strikeoff.policy.Policy;
 import strikeoff.yaml.Fields;
@@ -16,11 +17,16 @@ import strikeoff.yaml.Node;
  * @param places table, room, crew, hours, handling and equipment, each as far as it is written
  * @param screens by name
  * @param pastes by name
+ * @param films by name
  */
-public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<String, Held> pastes) {
+public record Stock(
+    Map<String, Held> places,
+    Map<String, Held> screens,
+    Map<String, Held> pastes,
+    Map<String, Film> films) {
 
   /** Nothing is owned. */
-  public static final Stock NONE = new Stock(Map.of(), Map.of(), Map.of());
+  public static final Stock NONE = new Stock(Map.of(), Map.of(), Map.of(), Map.of());
 
   /** Sections of a plan that hold what a place of work has. */
   private static final String[] PLACES = {
@@ -31,10 +37,11 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
     places = new LinkedHashMap<>(places);
     screens = new LinkedHashMap<>(screens);
     pastes = new LinkedHashMap<>(pastes);
+    films = new LinkedHashMap<>(films);
   }
 
   boolean isEmpty() {
-    return places.isEmpty() && screens.isEmpty() && pastes.isEmpty();
+    return places.isEmpty() && screens.isEmpty() && pastes.isEmpty() && films.isEmpty();
   }
 
   /**
@@ -45,16 +52,32 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
   public record Held(Node node, String source) {}
 
   /**
+   * A film of the inventory.
+   *
+   * @param file its picture, beside the policy file that names it or below
+   * @param folder where that policy file lies
+   */
+  public record Film(Held held, String file, StudioFolder folder) {
+
+    /** The SHA-256 of its picture's bytes, or why there is none. */
+    public String digest(Bounds bounds) {
+      return folder.digest(file, bounds);
+    }
+  }
+
+  /**
    * Reads these sections of a policy file as strictly as a plan's, reporting every mistake.
    *
    * @param file its name
+   * @param folder where it lies, with its films
    */
-  public static Stock read(Fields root, Policy policy, String file) {
+  public static Stock read(Fields root, Policy policy, String file, StudioFolder folder) {
     Draft draft =
         new Draft(
             policy,
             Bounds.USUAL,
             Artworks.nowhere(),
+            Map.of(),
             root.reading(),
             new Assumptions(policy),
             Names.of(new Node.Nothing(false, root.position())));
@@ -73,7 +96,11 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
     for (String place : PLACES) {
       root.item(place).ifPresent(i -> places.put(place, held(i, file)));
     }
-    return new Stock(places, named(root, "screens", file), named(root, "pastes", file));
+    Map<String, String> pictures = new FilmPart(draft, folder).films(root);
+    Map<String, Film> films = new LinkedHashMap<>();
+    named(root, "films", file)
+        .forEach((name, h) -> films.put(name, new Film(h, pictures.get(name), folder)));
+    return new Stock(places, named(root, "screens", file), named(root, "pastes", file), films);
   }
 
   private static Map<String, Held> named(Fields root, String section, String file) {
@@ -92,11 +119,14 @@ public record Stock(Map<String, Held> places, Map<String, Held> screens, Map<Str
   /** This stock with what another place further down has besides or instead. */
   public Stock under(Stock lower) {
     return new Stock(
-        merged(places, lower.places), merged(screens, lower.screens), merged(pastes, lower.pastes));
+        merged(places, lower.places),
+        merged(screens, lower.screens),
+        merged(pastes, lower.pastes),
+        merged(films, lower.films));
   }
 
-  private static Map<String, Held> merged(Map<String, Held> upper, Map<String, Held> lower) {
-    Map<String, Held> all = new LinkedHashMap<>(upper);
+  private static <T> Map<String, T> merged(Map<String, T> upper, Map<String, T> lower) {
+    Map<String, T> all = new LinkedHashMap<>(upper);
     all.putAll(lower);
     return all;
   }

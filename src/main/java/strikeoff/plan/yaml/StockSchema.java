@@ -19,6 +19,10 @@ final class StockSchema {
     ObjectNode definitions = (ObjectNode) schema.get("$defs");
     owned(definitions, "screen", stock.screens(), h -> SchemaTree.reference("screenPart"));
     owned(definitions, "paste", stock.pastes(), StockSchema::paste);
+    if (!stock.films().isEmpty()) {
+      ((ObjectNode) definitions.get("filmName"))
+          .set("examples", SchemaTree.list(stock.films().keySet()));
+    }
   }
 
   private static void owned(

@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import strikeoff.document.PlanPath;
 import strikeoff.document.Position;
 import strikeoff.plan.Assumption;
@@ -17,21 +19,28 @@ import strikeoff.yaml.Node;
  * @param root the document
  * @param taken a record of everything that was taken
  * @param places where in the plan the things are named that it doesn't describe itself
+ * @param films those that were taken, by the separation
  */
-record Stocked(Node root, List<Assumption> taken, Map<PlanPath, Node> places) {
+record Stocked(
+    Node root,
+    List<Assumption> taken,
+    Map<PlanPath, Node> places,
+    Map<PlanPath, Stock.Film> films) {
 
   static Stocked of(Node root, Stock stock) {
     if (stock.isEmpty() || !(root instanceof Node.Mapping plan)) {
-      return new Stocked(root, List.of(), Map.of());
+      return new Stocked(root, List.of(), Map.of(), Map.of());
     }
     Taking taking = new Taking(plan);
     stock.places().forEach(taking::place);
     taking.named("screens", "screen", stock.screens());
     taking.named("pastes", "paste", stock.pastes());
+    taking.films(stock.films());
     return new Stocked(
         new Node.Mapping(taking.entries, root.at(), root.end()),
         List.copyOf(taking.taken),
-        taking.places);
+        taking.places,
+        taking.films);
   }
 
   /** Puts one thing after the other in. */
@@ -41,6 +50,7 @@ record Stocked(Node root, List<Assumption> taken, Map<PlanPath, Node> places) {
     private final Position top;
     private final List<Assumption> taken = new ArrayList<>();
     private final Map<PlanPath, Node> places = new LinkedHashMap<>();
+    private final Map<PlanPath, Stock.Film> films = new LinkedHashMap<>();
 
     Taking(Node.Mapping plan) {
       entries = new LinkedHashMap<>(plan.entries());
@@ -93,6 +103,78 @@ record Stocked(Node root, List<Assumption> taken, Map<PlanPath, Node> places) {
       }
     }
 
+    /** What separations that name a film say of it, and don't say otherwise themselves. */
+    void films(Map<String, Stock.Film> stock) {
+      if (stock.isEmpty()) {
+        return;
+      }
+      PlanPath path = new PlanPath("designs");
+      within(entries, "designs", all -> each(all, path, (d, p) -> filmed(d, p, stock)));
+    }
+
+    private Node filmed(Node design, PlanPath path, Map<String, Stock.Film> stock) {
+      if (!(design instanceof Node.Mapping m)) {
+        return design;
+      }
+      Map<String, Node.Entry> keys = new LinkedHashMap<>(m.entries());
+      within(
+          keys,
+          "separations",
+          all -> {
+            if (!(all instanceof Node.Sequence list)) {
+              return all;
+            }
+            List<Node> items = new ArrayList<>();
+            for (Node one : list.items()) {
+              PlanPath at = path.key("separations").item(items.size());
+              items.add(one instanceof Node.Mapping s ? film(s, at, stock) : one);
+            }
+            return new Node.Sequence(items, list.at(), list.end());
+          });
+      return new Node.Mapping(keys, m.again(), m.whole(), m.at(), m.end());
+    }
+
+    private Node film(Node.Mapping separation, PlanPath path, Map<String, Stock.Film> stock) {
+      Node.Entry use = separation.entries().get("film");
+      Stock.Film film =
+          use != null && use.value() instanceof Node.Scalar s ? stock.get(s.text()) : null;
+      if (film == null
+          || separation.entries().containsKey("artwork")
+          || !(film.held().node() instanceof Node.Mapping keys)) {
+        return separation;
+      }
+      Map<String, Node.Entry> all = new LinkedHashMap<>(separation.entries());
+      Position at = use.value().at();
+      for (Node.Entry e : keys.entries().values()) {
+        all.putIfAbsent(e.key(), new Node.Entry(e.key(), at(e.value(), at), at));
+        places.put(path.key(e.key()), use.value());
+      }
+      films.put(path, film);
+      note(path.key("film"), film.held());
+      return new Node.Mapping(
+          all, separation.again(), separation.whole(), separation.at(), separation.end());
+    }
+
+    private static void within(
+        Map<String, Node.Entry> entries, String key, UnaryOperator<Node> change) {
+      entries.computeIfPresent(
+          key, (k, e) -> new Node.Entry(e.key(), change.apply(e.value()), e.at()));
+    }
+
+    private static Node each(Node all, PlanPath path, BiFunction<Node, PlanPath, Node> change) {
+      if (!(all instanceof Node.Mapping m)) {
+        return all;
+      }
+      Map<String, Node.Entry> changed = new LinkedHashMap<>();
+      m.entries()
+          .forEach(
+              (name, e) ->
+                  changed.put(
+                      name,
+                      new Node.Entry(e.key(), change.apply(e.value(), path.key(name)), e.at())));
+      return new Node.Mapping(changed, m.again(), m.whole(), m.at(), m.end());
+    }
+
     private Node.Entry completed(String section, Node.Entry entry, Map<String, Stock.Held> stock) {
       Stock.Held held = stock.get(entry.key());
       return held != null
@@ -118,7 +200,8 @@ record Stocked(Node root, List<Assumption> taken, Map<PlanPath, Node> places) {
 
     private void note(PlanPath path, Stock.Held held) {
       taken.add(
-          new Assumption(path, path.text() + " of the studio", words(held.node()), held.source()));
+          new Assumption(
+              path, path.spoken() + " of the studio", words(held.node()), held.source()));
     }
 
     private void designs(String key, Map<String, Node> uses) {
