@@ -2,6 +2,7 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.day.AboutStep;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Step;
@@ -14,7 +15,7 @@ import strikeoff.units.Temperature;
  * in it.
  *
  * @param step number of the step
- * @param what the step in words
+ * @param doing the step itself
  * @param fibre the fibre of the cloth that stands least
  * @param stands the hottest water that does it no harm
  * @param moved true if the cloth is moved in it, as in any wash, rinse and soak
@@ -24,7 +25,7 @@ import strikeoff.units.Temperature;
  */
 public record HotWater(
     int step,
-    String what,
+    Step doing,
     Temperature temperature,
     String fibre,
     Temperature stands,
@@ -32,7 +33,7 @@ public record HotWater(
     boolean soda,
     boolean felts,
     PlanPath path)
-    implements Evidence {
+    implements AboutStep {
 
   /** The same as the most, in words. */
   public String stands(Measures units) {
@@ -76,7 +77,7 @@ public record HotWater(
             && weakest.feltsFrom().map(f -> temperature.celsius() >= f.celsius()).orElse(false);
     return new HotWater(
         step.number(),
-        step.title(work.units()),
+        step,
         temperature,
         weakest.name(),
         weakest.warmestWash(),

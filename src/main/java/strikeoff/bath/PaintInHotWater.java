@@ -2,9 +2,9 @@ package strikeoff.bath;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.day.AboutStep;
 import strikeoff.day.Impression;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.units.Temperature;
@@ -13,19 +13,19 @@ import strikeoff.units.Temperature;
  * Paint that has been heat-set and lies in a bath after that: a soak, a rinse or a wash.
  *
  * @param step number of the bath
- * @param what the bath in words
+ * @param doing the bath itself
  * @param paints the paints
  * @param marks placements concerned
  * @param path of the temperature
  */
 public record PaintInHotWater(
     int step,
-    String what,
+    Step doing,
     Temperature temperature,
     List<String> paints,
     List<String> marks,
     PlanPath path)
-    implements Evidence {
+    implements AboutStep {
 
   public PaintInHotWater {
     paints = List.copyOf(paints);
@@ -56,7 +56,7 @@ public record PaintInHotWater(
       all.add(
           new PaintInHotWater(
               bath.number(),
-              bath.title(work.units()),
+              bath,
               warm,
               FixingRun.names(FixingRun.pastes(prints)),
               FixingRun.placements(prints),

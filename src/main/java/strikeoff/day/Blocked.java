@@ -45,7 +45,7 @@ final class Blocked {
     facts.add(
         new EndlessWait(
             step.number(),
-            step.title(plan.measures()),
+            step,
             new EndlessWait.PasteMixed(paste, later.map(Step::number)),
             step.path(),
             List.of(
@@ -60,7 +60,7 @@ final class Blocked {
     facts.add(
         new EndlessWait(
             step.number(),
-            step.title(plan.measures()),
+            step,
             new EndlessWait.FilmsDry(state, plan.room().humidity(), plan.room().temperature()),
             step.path(),
             List.of(new Related(Tie.AIR, plan.room().path()))));
@@ -71,11 +71,7 @@ final class Blocked {
     givenUp = true;
     facts.add(
         new EndlessWait(
-            step.number(),
-            step.title(plan.measures()),
-            new EndlessWait.WorkDone(tasks),
-            step.path(),
-            List.of()));
+            step.number(), step, new EndlessWait.WorkDone(tasks), step.path(), List.of()));
   }
 
   /** A screen that two people need at once, each with a paste of their own in it. */
@@ -86,7 +82,7 @@ final class Blocked {
     facts.add(
         new EndlessWait(
             step.number(),
-            step.title(plan.measures()),
+            step,
             new EndlessWait.ScreenFree(screen, paste, one, other, next),
             step.path(),
             List.of(new Related(Tie.SCREEN, plan.screens().get(screen).path()))));

@@ -66,7 +66,7 @@ public sealed interface Doing {
 
     @Override
     public String key() {
-      return step.title(Measures.METRIC);
+      return "step " + step.number();
     }
 
     /** A run has each number once; all that a step holds need not be asked for it. */

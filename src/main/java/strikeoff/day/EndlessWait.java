@@ -3,7 +3,7 @@ package strikeoff.day;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.units.Share;
 import strikeoff.units.Temperature;
@@ -12,12 +12,12 @@ import strikeoff.units.Temperature;
  * A step that cannot start, or cannot go on, as the run is written.
  *
  * @param step its number
- * @param title the step in a few words
+ * @param doing the step itself
  * @param missing what it waits for
  */
 public record EndlessWait(
-    int step, String title, Missing missing, PlanPath path, List<Related> related)
-    implements Evidence {
+    int step, Step doing, Missing missing, PlanPath path, List<Related> related)
+    implements AboutStep {
 
   public EndlessWait {
     related = List.copyOf(related);

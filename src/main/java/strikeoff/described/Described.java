@@ -212,7 +212,7 @@ public final class Described {
     return new StepTaken(
         step.number(),
         StepKinds.of(step),
-        step.title(plan.measures()),
+        step,
         times.begins(step),
         times.ends(step),
         pastes,

@@ -1,9 +1,10 @@
 package strikeoff.described;
 
 import java.util.List;
+import strikeoff.day.AboutStep;
 import strikeoff.day.Moment;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
+import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
 /**
@@ -22,7 +23,7 @@ import strikeoff.units.Span;
 public record StepTaken(
     int step,
     String kind,
-    String title,
+    Step doing,
     Moment begins,
     Moment ends,
     List<String> pastes,
@@ -30,7 +31,7 @@ public record StepTaken(
     List<String> designs,
     List<String> arrangements,
     PlanPath path)
-    implements Evidence {
+    implements AboutStep {
 
   public StepTaken {
     pastes = List.copyOf(pastes);

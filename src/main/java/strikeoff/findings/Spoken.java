@@ -11,6 +11,8 @@ import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
 import strikeoff.day.Moment;
 import strikeoff.document.PlanPath;
+import strikeoff.plan.Step;
+import strikeoff.speech.StepSpeech;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Concentration;
 import strikeoff.units.Length;
@@ -78,6 +80,9 @@ final class Spoken {
     }
     if (value instanceof Boolean yes) {
       return yes ? "yes" : "no";
+    }
+    if (value instanceof Step step) {
+      return StepSpeech.numbered(step, units);
     }
     if (value instanceof PlanPath path) {
       return path.spoken();

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
 
@@ -30,9 +29,6 @@ public sealed interface Step {
    * @param place from 1
    */
   Step at(int place);
-
-  /** A few words that name it, for findings and day sheets. */
-  String title(Measures units);
 
   PlanPath path();
 
@@ -74,9 +70,6 @@ public sealed interface Step {
       this(number, pastes, takes, by, Begins.IN_TURN, path);
     }
 
-    /** More names than that are no title any more. */
-    private static final int MOST_NAMED = 12;
-
     public Mix {
       pastes = List.copyOf(pastes);
     }
@@ -84,17 +77,6 @@ public sealed interface Step {
     @Override
     public Mix at(int place) {
       return new Mix(place, pastes, takes, by, begins, Step.path(place));
-    }
-
-    @Override
-    public String title(Measures units) {
-      return pastes.size() <= MOST_NAMED
-          ? "mix " + String.join(", ", pastes)
-          : "mix "
-              + String.join(", ", pastes.subList(0, MOST_NAMED))
-              + " and "
-              + (pastes.size() - MOST_NAMED)
-              + " more";
     }
   }
 
@@ -228,11 +210,6 @@ public sealed interface Step {
     public List<String> people() {
       return Stream.concat(by.stream(), also.stream()).toList();
     }
-
-    @Override
-    public String title(Measures units) {
-      return "print " + String.join(", ", arrangements);
-    }
   }
 
   /**
@@ -257,11 +234,6 @@ public sealed interface Step {
     @Override
     public Dry at(int place) {
       return new Dry(place, until, air, by, Step.path(place));
-    }
-
-    @Override
-    public String title(Measures units) {
-      return "dry " + until.text();
     }
   }
 
@@ -298,11 +270,6 @@ public sealed interface Step {
     public WashScreen at(int place) {
       return new WashScreen(place, screens, takes, by, begins, Step.path(place));
     }
-
-    @Override
-    public String title(Measures units) {
-      return "wash screen " + String.join(", ", screens);
-    }
   }
 
   /**
@@ -320,13 +287,6 @@ public sealed interface Step {
     @Override
     public Move at(int place) {
       return new Move(place, to, takes, by, Step.path(place));
-    }
-
-    @Override
-    public String title(Measures units) {
-      return to.mm() < 0
-          ? "move, the start " + new Length(-to.mm()).text(units) + " inside the table"
-          : "move on to " + to.text(units);
     }
   }
 
@@ -353,11 +313,6 @@ public sealed interface Step {
     @Override
     public Sew at(int place) {
       return new Sew(place, seam, takes, by, begins, Step.path(place));
-    }
-
-    @Override
-    public String title(Measures units) {
-      return "sew " + seam;
     }
   }
 
@@ -403,11 +358,6 @@ public sealed interface Step {
     public Fix at(int place) {
       return new Fix(place, how, bath, temperature, lasts, by, Step.path(place));
     }
-
-    @Override
-    public String title(Measures units) {
-      return "fix by " + how.text();
-    }
   }
 
   /** Rinse until clear. */
@@ -423,11 +373,6 @@ public sealed interface Step {
     public Rinse at(int place) {
       return new Rinse(place, temperature, lasts, by, Step.path(place));
     }
-
-    @Override
-    public String title(Measures units) {
-      return "rinse at " + temperature.text(units);
-    }
   }
 
   /** Wash off with detergent. */
@@ -442,11 +387,6 @@ public sealed interface Step {
     @Override
     public Wash at(int place) {
       return new Wash(place, temperature, lasts, by, Step.path(place));
-    }
-
-    @Override
-    public String title(Measures units) {
-      return "wash at " + temperature.text(units);
     }
   }
 
@@ -475,11 +415,6 @@ public sealed interface Step {
     public HeatSet at(int place) {
       return new HeatSet(place, with, temperature, lasts, sides, by, Step.path(place));
     }
-
-    @Override
-    public String title(Measures units) {
-      return "heat-set with " + with.text();
-    }
   }
 
   /** The day ends; the next step begins when the room opens again. Films go on drying. */
@@ -488,11 +423,6 @@ public sealed interface Step {
     @Override
     public EndOfDay at(int place) {
       return new EndOfDay(place, Step.path(place));
-    }
-
-    @Override
-    public String title(Measures units) {
-      return "end of day";
     }
   }
 

@@ -126,7 +126,7 @@ final class RunText {
     } else if (step instanceof Step.EndOfDay) {
       lines.add(told("- end of day", night(run, at)));
     } else {
-      throw new IllegalArgumentException("no proposed run has a step " + step.title(units));
+      throw new IllegalArgumentException("no proposed run has a step " + step.number());
     }
     if (step.begins() != Step.Begins.IN_TURN) {
       lines.add("  begins: " + step.begins().text());

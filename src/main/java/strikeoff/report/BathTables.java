@@ -22,6 +22,7 @@ import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
 import strikeoff.speech.BathSpeech;
 import strikeoff.speech.FixSpeech;
+import strikeoff.speech.StepSpeech;
 import strikeoff.units.Concentration;
 import strikeoff.units.Mass;
 import strikeoff.units.Measures;
@@ -227,7 +228,7 @@ final class BathTables {
   }
 
   private static TableBlock table(Checked.Judged judged, int step, List<List<Cell>> rows) {
-    String title = judged.plan().run().get(step - 1).title(units(judged));
+    String title = StepSpeech.title(judged.plan().run().get(step - 1), units(judged));
     return new TableBlock(
         "Step " + step + ", " + title, List.of(words("What"), words("How much")), rows, "");
   }

@@ -7,6 +7,7 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.report.page.DaySheet.Job;
 import strikeoff.report.page.DaySheet.Where;
+import strikeoff.speech.StepSpeech;
 import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
 
@@ -43,7 +44,7 @@ final class RestingSteps {
     Job job =
         new Job(
             Integer.toString(step.number()),
-            Phrase.capital(step.title(units)),
+            Phrase.capital(StepSpeech.title(step, units)),
             Where.NOWHERE,
             List.of(),
             why(step));

@@ -10,6 +10,7 @@ import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
 import strikeoff.plan.PrintPlan;
 import strikeoff.speech.DaySpeech;
+import strikeoff.speech.StepSpeech;
 import strikeoff.units.Length;
 
 /** Says where the cloth is, for whoever comes to the table with a sheet in hand. */
@@ -61,7 +62,7 @@ final class WhereCloth {
 
   private String step(Task task) {
     return plan.step(task.step())
-        .map(step -> "step " + task.step() + ", " + step.title(plan.measures()))
+        .map(step -> "step " + task.step() + ", " + StepSpeech.title(step, plan.measures()))
         .orElseThrow();
   }
 

@@ -47,9 +47,9 @@ final class AfterTreatment {
       if (!printed.isEmpty()) {
         facts.add(
             new PrintAfterFix(
-                course.name(step),
+                course.step(step),
                 medium,
-                course.name(fix),
+                course.step(fix),
                 fix,
                 course.first(fix, step, Course::rinses).isPresent(),
                 course.first(fix, step, Course::washesOff).isPresent(),
@@ -74,9 +74,9 @@ final class AfterTreatment {
           course.first(bath, step, Step.Mix.class::isInstance).map(Step::number).orElse(step);
       facts.add(
           new PrintAfterBath(
-              course.name(step),
-              course.name(bath),
-              course.name(before),
+              course.step(step),
+              course.step(bath),
+              course.step(before),
               course.path(before),
               course.impressions(step).stream()
                   .anyMatch(i -> i.footprint().paste().medium() == Medium.PAINT),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.layout.Copies;
+import strikeoff.plan.Step;
 
 /**
  * Placements that a step prints first, and when there is a print of what they are set from, or of
@@ -27,9 +28,9 @@ public record BaseOrder(
     int early,
     Copies copies,
     String base,
-    String step,
+    Step step,
     int number,
-    String baseStep,
+    Step baseStep,
     int baseNumber,
     List<String> inOrder,
     List<String> marks,

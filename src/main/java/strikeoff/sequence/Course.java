@@ -13,20 +13,17 @@ import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
-import strikeoff.units.Measures;
 
 /** The run as it is worked: steps by number, and what was printed in each. */
 final class Course {
 
   private final List<Step> steps;
-  private final Measures units;
   private final List<Impression> impressions;
   private final Map<Integer, Moment> ends = new LinkedHashMap<>();
   private final Map<Integer, List<Impression>> byStep;
 
   Course(PrintPlan plan, Timeline timeline) {
     steps = plan.run();
-    units = plan.measures();
     impressions = timeline.impressions();
     for (Task task : timeline.tasks()) {
       ends.merge(task.step(), task.end(), Moment::later);
@@ -60,9 +57,9 @@ final class Course {
     return steps.get(step - 1).path();
   }
 
-  /** As findings say it: {@code step 4 (print herons)}. */
-  String name(int step) {
-    return "step " + step + " (" + steps.get(step - 1).title(units) + ")";
+  /** By its number, from 1. */
+  Step step(int number) {
+    return steps.get(number - 1);
   }
 
   /** The first step after one number, up to before another one, that is of a kind. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -104,8 +105,8 @@ final class Coverage {
         return new PrintsOfStep(
             arrangement,
             List.of(),
-            course.name(step),
-            "",
+            course.step(step),
+            Optional.empty(),
             prints.size(),
             0,
             List.of(),
@@ -123,8 +124,8 @@ final class Coverage {
       return new PrintsOfStep(
           arrangement,
           seen.parts(),
-          course.name(step),
-          course.name(before),
+          course.step(step),
+          Optional.of(course.step(before)),
           prints.size(),
           prints.size(),
           Group.names(prints),

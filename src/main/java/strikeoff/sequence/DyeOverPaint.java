@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.layout.Copies;
+import strikeoff.plan.Step;
 import strikeoff.units.Area;
 
 /**
@@ -17,7 +18,7 @@ import strikeoff.units.Area;
  *     image rectangles
  */
 public record DyeOverPaint(
-    String step,
+    Step step,
     List<String> dyes,
     List<String> paints,
     Copies copies,

@@ -65,14 +65,14 @@ final class MediaPasses {
           if (!group.isEmpty()) {
             facts.add(
                 new PaintOverDye(
-                    course.name(step),
+                    course.step(step),
                     group.above(),
                     group.below(),
                     group.copies(),
                     group.most(),
                     group.certain(),
-                    course.name(lastBefore(step, group.earlierSteps())),
-                    named(course.firstAfter(step, Course::fixes)),
+                    course.step(lastBefore(step, group.earlierSteps())),
+                    course.firstAfter(step, Course::fixes),
                     washFirst(step),
                     group.names(),
                     group.related(course, step),
@@ -96,7 +96,7 @@ final class MediaPasses {
           if (!group.isEmpty()) {
             facts.add(
                 new DyeOverPaint(
-                    course.name(step),
+                    course.step(step),
                     group.above(),
                     group.below(),
                     group.copies(),
@@ -139,12 +139,12 @@ final class MediaPasses {
     int heats = heats(printed.get(printed.size() - 1).step(), bath);
     Optional<Integer> looseDye = looseDye(printed, bath);
     return new PaintInBath(
-        course.name(bath),
+        course.step(bath),
         heats,
         Group.pastes(printed),
         Group.copies(printed),
-        named(course.firstAfter(bath, Course::sets)),
-        looseDye.map(course::name),
+        course.firstAfter(bath, Course::sets),
+        looseDye.map(course::step),
         lastWater(bath),
         heats > 0 ? List.of() : looseDye.isPresent() ? washFirst(first(printed)) : setFirst(bath),
         Group.names(printed),
@@ -211,7 +211,7 @@ final class MediaPasses {
   }
 
   /** The last water of those that follow each other from a bath on. */
-  private String lastWater(int bath) {
+  private Step lastWater(int bath) {
     int last = bath;
     for (Step step : course.steps().subList(bath, course.steps().size())) {
       if (step instanceof Step.Print || Course.sets(step)) {
@@ -219,7 +219,7 @@ final class MediaPasses {
       }
       last = Course.wets(step) ? step.number() : last;
     }
-    return course.name(last);
+    return course.step(last);
   }
 
   private static int lastBefore(int step, Set<Integer> steps) {
@@ -238,9 +238,5 @@ final class MediaPasses {
     return course.impressions().stream()
         .filter(i -> i.footprint().paste().medium() == medium)
         .toList();
-  }
-
-  private Optional<String> named(Optional<Step> step) {
-    return step.map(s -> course.name(s.number()));
   }
 }

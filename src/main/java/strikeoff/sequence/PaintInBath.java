@@ -5,6 +5,7 @@ import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.layout.Copies;
+import strikeoff.plan.Step;
 
 /**
  * The first soak, rinse or wash that reaches paint.
@@ -21,13 +22,13 @@ import strikeoff.layout.Copies;
  *     before the paint
  */
 public record PaintInBath(
-    String step,
+    Step step,
     int heats,
     List<String> paints,
     Copies copies,
-    Optional<String> heatSet,
-    Optional<String> looseDye,
-    String lastWater,
+    Optional<Step> heatSet,
+    Optional<Step> looseDye,
+    Step lastWater,
     List<List<Edit>> edits,
     List<String> marks,
     List<Related> related,

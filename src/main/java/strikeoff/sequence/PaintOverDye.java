@@ -5,6 +5,7 @@ import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.layout.Copies;
+import strikeoff.plan.Step;
 import strikeoff.units.Area;
 
 /**
@@ -22,14 +23,14 @@ import strikeoff.units.Area;
  * @param edits what brings fixing, washing off and drying before the paint
  */
 public record PaintOverDye(
-    String step,
+    Step step,
     List<String> paints,
     List<String> dyes,
     Copies copies,
     Area most,
     boolean certain,
-    String dyeStep,
-    Optional<String> fix,
+    Step dyeStep,
+    Optional<Step> fix,
     List<List<Edit>> edits,
     List<String> marks,
     List<Related> related,
@@ -50,7 +51,7 @@ public record PaintOverDye(
   }
 
   /** True if it is that step which fixes the dye afterwards. */
-  public boolean fixedIn(String step) {
-    return fix.filter(step::equals).isPresent();
+  public boolean fixedIn(Step step) {
+    return fix.filter(f -> f.number() == step.number()).isPresent();
   }
 }

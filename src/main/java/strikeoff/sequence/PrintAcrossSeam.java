@@ -5,6 +5,7 @@ import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.Step;
 
 /**
  * Placements across a seam that is sewn in the run, which a step prints.
@@ -25,9 +26,9 @@ public record PrintAcrossSeam(
     String seam,
     String arrangement,
     List<Integer> across,
-    String step,
+    Step step,
     int stepNumber,
-    String sewing,
+    Step sewing,
     int sewingNumber,
     boolean filmsBefore,
     boolean padded,

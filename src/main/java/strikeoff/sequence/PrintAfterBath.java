@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.day.Moment;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
 /**
@@ -21,9 +22,9 @@ import strikeoff.units.Span;
  * @param laid when that frame is laid
  */
 public record PrintAfterBath(
-    String step,
-    String bath,
-    String before,
+    Step step,
+    Step bath,
+    Step before,
     PlanPath beforePath,
     boolean paint,
     Span dried,

@@ -4,6 +4,7 @@ import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.layout.Copies;
 import strikeoff.plan.Medium;
+import strikeoff.plan.Step;
 
 /**
  * A print step on a cloth whose earlier dye is fixed.
@@ -16,9 +17,9 @@ import strikeoff.plan.Medium;
  * @param copies what the step prints
  */
 public record PrintAfterFix(
-    String step,
+    Step step,
     Medium medium,
-    String fix,
+    Step fix,
     int fixStep,
     boolean rinsed,
     boolean washed,

@@ -1,8 +1,10 @@
 package strikeoff.sequence;
 
 import java.util.List;
+import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.Step;
 
 /**
  * Prints of one arrangement that a step makes on bare places, or those it makes again of another
@@ -17,8 +19,8 @@ import strikeoff.evidence.Evidence;
 public record PrintsOfStep(
     String arrangement,
     List<PrintsOfArrangement.Part> parts,
-    String step,
-    String before,
+    Step step,
+    Optional<Step> before,
     int prints,
     int again,
     List<String> marks,

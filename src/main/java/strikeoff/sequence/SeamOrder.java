@@ -81,9 +81,9 @@ final class SeamOrder {
                       seam.name(),
                       arrangement,
                       List.copyOf(numbers(prints)),
-                      course.name(step),
+                      course.step(step),
                       step,
-                      course.name(sewing),
+                      course.step(sewing),
                       sewing,
                       filmsBefore(step),
                       seam.padded(),
@@ -120,11 +120,11 @@ final class SeamOrder {
     }
     return new SeamSewn(
         seam.name(),
-        course.name(sewing),
+        course.step(sewing),
         awayAfter,
         awayBefore,
         acrossAfter,
-        course.name(lastAway),
+        course.step(lastAway),
         related,
         course.path(sewing));
   }

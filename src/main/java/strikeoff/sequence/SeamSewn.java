@@ -3,6 +3,7 @@ package strikeoff.sequence;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.Step;
 
 /**
  * A sewn seam, and the work away from it that comes afterwards on cloth which no longer lies flat.
@@ -15,11 +16,11 @@ import strikeoff.evidence.Evidence;
  */
 public record SeamSewn(
     String seam,
-    String step,
+    Step step,
     int awayAfter,
     int awayBefore,
     int acrossAfter,
-    String lastAway,
+    Step lastAway,
     List<Related> related,
     PlanPath path)
     implements Evidence {

@@ -89,7 +89,13 @@ public final class BathSpeech {
   public static String water(DyePrinted printed, Measures units) {
     return printed
         .waterStep()
-        .map(w -> ", and step " + w.number() + ", " + w.title(units) + ", takes the dye out")
+        .map(
+            w ->
+                ", and step "
+                    + w.number()
+                    + ", "
+                    + StepSpeech.title(w, units)
+                    + ", takes the dye out")
         .orElse("");
   }
 

@@ -17,7 +17,7 @@ public final class CareSpeech {
   /** The place: {@code step 4, fix by soak}, or one that is no step. */
   public static String place(Caution caution, Measures units) {
     return caution.where() instanceof Workplace.InStep in
-        ? "step " + in.number() + ", " + in.step().title(units)
+        ? "step " + in.number() + ", " + StepSpeech.title(in.step(), units)
         : text(caution.where(), units);
   }
 
@@ -29,7 +29,7 @@ public final class CareSpeech {
   /** The same inside a sentence: {@code step 4 (fix by soak)}. */
   public static String text(Workplace where, Measures units) {
     if (where instanceof Workplace.InStep in) {
-      return "step " + in.number() + " (" + in.step().title(units) + ")";
+      return StepSpeech.numbered(in.step(), units);
     }
     return switch ((Workplace.AllDay) where) {
       case CLASS -> "the class";

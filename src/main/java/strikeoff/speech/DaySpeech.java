@@ -20,7 +20,7 @@ public final class DaySpeech {
       return print.placement() + ", " + print.screen();
     }
     if (doing instanceof Doing.OfStep of) {
-      return of.step().title(units);
+      return StepSpeech.title(of.step(), units);
     }
     if (doing instanceof Doing.MoveCloth move) {
       return moved("move", move, units);

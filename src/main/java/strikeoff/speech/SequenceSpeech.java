@@ -82,41 +82,45 @@ public final class SequenceSpeech {
   }
 
   /** The step that fixes the dye afterwards. */
-  public static String fix(PaintOverDye dye) {
-    return dye.fix().orElse(NO_STEP);
+  public static String fix(PaintOverDye dye, Measures units) {
+    return dye.fix().map(fix -> StepSpeech.numbered(fix, units)).orElse(NO_STEP);
   }
 
   /** The step that sets the paint afterwards. */
-  public static String heatSet(PaintInBath bath) {
-    return bath.heatSet().orElse(NO_STEP);
+  public static String heatSet(PaintInBath bath, Measures units) {
+    return bath.heatSet().map(set -> StepSpeech.numbered(set, units)).orElse(NO_STEP);
   }
 
   /** When the dye has to be fixed, as a part of a sentence. */
-  public static String between(PaintOverDye dye) {
-    return dye.dyeStep().equals(dye.step())
+  public static String between(PaintOverDye dye, Measures units) {
+    return dye.dyeStep().number() == dye.step().number()
         ? "Print the dye in a step of its own before the paint. Between the two"
-        : "After " + dye.dyeStep() + " and before " + dye.step() + ",";
+        : "After "
+            + StepSpeech.numbered(dye.dyeStep(), units)
+            + " and before "
+            + StepSpeech.numbered(dye.step(), units)
+            + ",";
   }
 
   /** What fixes the dye after all, as a sentence. */
-  public static String fixedLater(PaintOverDye dye) {
+  public static String fixedLater(PaintOverDye dye, Measures units) {
     return dye.fix()
-        .map(fix -> "The dye is fixed only in " + fix + ".")
+        .map(fix -> "The dye is fixed only in " + StepSpeech.numbered(fix, units) + ".")
         .orElse("No later step fixes the dye.");
   }
 
   /** What to do, as an instruction without a full stop. */
-  public static String mending(PaintInBath bath) {
+  public static String mending(PaintInBath bath, Measures units) {
     String names = Phrase.list(bath.paints());
     return bath.looseDye()
         .map(
             dye ->
                 "Fix the dye of "
-                    + dye
+                    + StepSpeech.numbered(dye, units)
                     + " first, wash it off and dry the cloth. Print "
                     + names
                     + " only after "
-                    + bath.lastWater()
+                    + StepSpeech.numbered(bath.lastWater(), units)
                     + ", on dry cloth, and heat-set "
                     + (bath.paints().size() == 1 ? "it" : "them")
                     + " then")
@@ -125,17 +129,22 @@ public final class SequenceSpeech {
                 "Heat-set "
                     + names
                     + " before "
-                    + bath.step()
+                    + StepSpeech.numbered(bath.step(), units)
                     + ", or print the paint after "
-                    + bath.lastWater()
+                    + StepSpeech.numbered(bath.lastWater(), units)
                     + " on dry cloth");
   }
 
   /** What sets the paint after all, as a sentence. */
-  public static String setLater(PaintInBath bath) {
+  public static String setLater(PaintInBath bath, Measures units) {
     boolean one = bath.paints().size() == 1;
     return bath.heatSet()
-        .map(step -> (one ? "It is" : "They are") + " heat-set only in " + step + ".")
+        .map(
+            step ->
+                (one ? "It is" : "They are")
+                    + " heat-set only in "
+                    + StepSpeech.numbered(step, units)
+                    + ".")
         .orElse("No later step heat-sets " + (one ? "it." : "them."));
   }
 
@@ -204,23 +213,26 @@ public final class SequenceSpeech {
   }
 
   /** Where the first print of the base comes, for a sentence that has named the step. */
-  public static String later(BaseOrder order) {
+  public static String later(BaseOrder order, Measures units) {
     return order.number() == order.baseNumber()
         ? "later in that step"
-        : "only in " + order.baseStep();
+        : "only in " + StepSpeech.numbered(order.baseStep(), units);
   }
 
   /** What to change, as an instruction without a full stop. */
-  public static String mending(BaseOrder order) {
+  public static String mending(BaseOrder order, Measures units) {
     if (order.number() != order.baseNumber()) {
       return "Put "
-          + order.step()
+          + StepSpeech.numbered(order.step(), units)
           + " after "
-          + order.baseStep()
+          + StepSpeech.numbered(order.baseStep(), units)
           + ", once that is dry enough for a frame";
     }
     return order.inOrder().isEmpty()
-        ? "Print " + order.base() + " in a step of its own before " + order.step()
+        ? "Print "
+            + order.base()
+            + " in a step of its own before "
+            + StepSpeech.numbered(order.step(), units)
         : "Write `print: ["
             + String.join(", ", order.inOrder())
             + "]` in step "
@@ -259,15 +271,15 @@ public final class SequenceSpeech {
   }
 
   /** What to change, as an instruction without a full stop. */
-  public static String mending(PrintAcrossSeam seam) {
+  public static String mending(PrintAcrossSeam seam, Measures units) {
     return seam.rest().isEmpty()
         ? "Sew "
             + seam.seam()
             + " before "
-            + seam.step()
+            + StepSpeech.numbered(seam.step(), units)
             + (seam.filmsBefore() ? ", and write `- dry: until lift-safe` before it" : "")
         : "Let "
-            + seam.step()
+            + StepSpeech.numbered(seam.step(), units)
             + " print only "
             + others(seam)
             + " of "
@@ -275,7 +287,7 @@ public final class SequenceSpeech {
             + ", and print "
             + numbers(seam)
             + " after "
-            + seam.sewing();
+            + StepSpeech.numbered(seam.sewing(), units);
   }
 
   /** What the ridge asks for besides, as a sentence that begins with a space; may be empty. */

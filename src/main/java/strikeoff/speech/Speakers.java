@@ -56,7 +56,8 @@ public final class Speakers {
     return switch (fact.getPackageName()) {
       case "strikeoff.artwork.facts" -> List.of(ArtworkSpeech.class);
       case "strikeoff.paste" -> List.of(PasteSpeech.class, PasteUseSpeech.class);
-      case "strikeoff.bath" -> List.of(BathSpeech.class, FixSpeech.class, HeatSpeech.class);
+      case "strikeoff.bath" ->
+          List.of(BathSpeech.class, FixSpeech.class, HeatSpeech.class, StepSpeech.class);
       case "strikeoff.cloth" -> List.of(ClothSpeech.class);
       case "strikeoff.colour" -> List.of(ColourSpeech.class);
       case "strikeoff.layout" ->
@@ -70,9 +71,15 @@ public final class Speakers {
       case "strikeoff.screens" -> List.of(ScreenSpeech.class);
       case "strikeoff.sequence" -> List.of(SequenceSpeech.class);
       case "strikeoff.care" -> List.of(CareSpeech.class, HazardSpeech.class);
-      case "strikeoff.day" -> List.of(DaySpeech.class);
+      case "strikeoff.day" -> List.of(DaySpeech.class, StepSpeech.class);
       case "strikeoff.day.facts" ->
-          List.of(DryingSpeech.class, HoursSpeech.class, RemedySpeech.class, RoomSpeech.class);
+          List.of(
+              DryingSpeech.class,
+              HoursSpeech.class,
+              RemedySpeech.class,
+              RoomSpeech.class,
+              StepSpeech.class);
+      case "strikeoff.described" -> List.of(StepSpeech.class);
       default -> List.of();
     };
   }

@@ -10,6 +10,7 @@ import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.speech.BathSpeech;
 import strikeoff.speech.FixSpeech;
 import strikeoff.speech.HeatSpeech;
+import strikeoff.speech.StepSpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -204,7 +205,7 @@ class FixedInPhasesTest {
     assertThat(wet.marks()).containsExactly("shells 1");
     assertThat(wet.example()).startsWith("shells 1, blue");
     assertThat(wet.films()).isEqualTo(1);
-    assertThat(wet.title()).isEqualTo("fix by steam");
+    assertThat(StepSpeech.title(wet, Measures.METRIC)).isEqualTo("fix by steam");
     assertThat(wet.early().quick().minutes()).isPositive();
     assertThat(wet.early().quick().minutes()).isLessThan(wet.early().ordinary().minutes());
     assertThat(wet.early().ordinary().minutes()).isLessThan(wet.early().slow().minutes());

@@ -18,6 +18,8 @@ import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.speech.BathSpeech;
 import strikeoff.speech.HeatSpeech;
+import strikeoff.speech.StepSpeech;
+import strikeoff.units.Measures;
 
 /** Alkali, warmth and time of dye, heat on paint. */
 public class FixingTest {
@@ -387,7 +389,7 @@ public class FixingTest {
     assertThat(washed.impressions()).isEqualTo(3);
     assertThat(washed.marks()).containsExactly("reeds 1", "reeds 2", "reeds 3");
     assertThat(washed.path().text()).isEqualTo("run[2]");
-    assertThat(washed.water()).isEqualTo("rinse at 20 °C");
+    assertThat(StepSpeech.water(washed, Measures.METRIC)).isEqualTo("rinse at 20 °C");
     assertThat(washed.fixStep()).isEqualTo(4);
     assertThat(worked.all(DyePrinted.class, AsRulesAsk::neverFixed)).isEmpty();
   }

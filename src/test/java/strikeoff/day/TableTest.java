@@ -522,9 +522,10 @@ class TableTest {
             new EndlessWait.ScreenFree("key", "blue", "Ana", "Bo", "rust"),
             new EndlessWait.FilmsDry(
                 Until.Dryness.LIFT_SAFE, new Share(0.99), new Temperature(20)));
+    Step night = new Step.EndOfDay(1, Step.path(1));
     List<EndlessWait> told =
         all.stream()
-            .map(missing -> new EndlessWait(1, "print", missing, new PlanPath("run[0]"), List.of()))
+            .map(missing -> new EndlessWait(1, night, missing, night.path(), List.of()))
             .toList();
     assertThat(told).extracting(EndlessWait::why).containsOnlyOnce(EndlessWait.Why.values());
     assertThat(told)

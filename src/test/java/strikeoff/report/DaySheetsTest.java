@@ -14,6 +14,7 @@ import strikeoff.day.Task;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.report.page.DaySheet;
+import strikeoff.speech.StepSpeech;
 import strikeoff.units.Measures;
 
 class DaySheetsTest {
@@ -83,7 +84,8 @@ class DaySheetsTest {
         printed++;
         String arrangement = job.what().split(" ")[1];
         int step = Integer.parseInt(job.number().replaceFirst("[.].*", ""));
-        assertThat(demo.plan().run().get(step - 1).title(Measures.METRIC)).contains(arrangement);
+        assertThat(StepSpeech.title(demo.plan().run().get(step - 1), Measures.METRIC))
+            .contains(arrangement);
       }
     }
     assertThat(printed).isGreaterThan(5);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import strikeoff.checks.Worked;
 import strikeoff.speech.SequenceSpeech;
+import strikeoff.speech.StepSpeech;
+import strikeoff.units.Measures;
 
 class CoverageTest {
 
@@ -79,7 +81,8 @@ class CoverageTest {
             .fact(PrintsOfStep.class, prints -> prints.again() > 0);
     assertThat(SequenceSpeech.what(fact)).isEqualTo("2 in all colours");
     assertThat(fact.path().text()).isEqualTo("run[2]");
-    assertThat(fact.before()).isEqualTo("step 2 (print leaves)");
+    assertThat(fact.before().map(s -> StepSpeech.numbered(s, Measures.METRIC)))
+        .contains("step 2 (print leaves)");
   }
 
   @Test
@@ -88,8 +91,9 @@ class CoverageTest {
     assertThat(SequenceSpeech.places(fact)).isEqualTo("veins 1–4");
     assertThat(fact.early()).isEqualTo(4);
     assertThat(fact.base()).isEqualTo("leaves");
-    assertThat(fact.step()).isEqualTo("step 1 (print veins)");
-    assertThat(fact.baseStep()).isEqualTo("step 2 (print leaves)");
+    assertThat(StepSpeech.numbered(fact.step(), Measures.METRIC)).isEqualTo("step 1 (print veins)");
+    assertThat(StepSpeech.numbered(fact.baseStep(), Measures.METRIC))
+        .isEqualTo("step 2 (print leaves)");
     assertThat(fact.path().text()).isEqualTo("run[0]");
   }
 

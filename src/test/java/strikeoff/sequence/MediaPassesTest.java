@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import strikeoff.speech.SequenceSpeech;
+import strikeoff.speech.StepSpeech;
+import strikeoff.units.Measures;
 
 class MediaPassesTest {
 
@@ -26,7 +28,8 @@ class MediaPassesTest {
     assertThat(SequenceSpeech.places(fact)).isEqualTo("dots 1");
     assertThat(fact.paints()).containsExactly("white");
     assertThat(fact.dyes()).containsExactly("green");
-    assertThat(fact.fix()).contains("step 3 (fix by soak)");
+    assertThat(fact.fix().map(s -> StepSpeech.numbered(s, Measures.METRIC)))
+        .contains("step 3 (fix by soak)");
     assertThat(fact.related()).singleElement().extracting("path.text").isEqualTo("run[0]");
   }
 
@@ -93,10 +96,11 @@ class MediaPassesTest {
             .wash()
             .heatSet()
             .fact(PaintInBath.class);
-    assertThat(fact.step()).isEqualTo("step 3 (fix by soak)");
+    assertThat(StepSpeech.numbered(fact.step(), Measures.METRIC)).isEqualTo("step 3 (fix by soak)");
     assertThat(SequenceSpeech.places(fact)).isEqualTo("dots 1, 2");
     assertThat(fact.heats()).isZero();
-    assertThat(fact.heatSet()).contains("step 6 (heat-set with iron)");
+    assertThat(fact.heatSet().map(s -> StepSpeech.numbered(s, Measures.METRIC)))
+        .contains("step 6 (heat-set with iron)");
   }
 
   @Test
@@ -125,7 +129,7 @@ class MediaPassesTest {
     assertThat(fact.rinsed()).isTrue();
     assertThat(fact.washed()).isFalse();
     assertThat(fact.isPaint()).isTrue();
-    assertThat(fact.fix()).isEqualTo("step 2 (fix by soak)");
+    assertThat(StepSpeech.numbered(fact.fix(), Measures.METRIC)).isEqualTo("step 2 (fix by soak)");
   }
 
   @Test
@@ -140,7 +144,8 @@ class MediaPassesTest {
             .dry(90)
             .print("dots")
             .fact(PrintAfterBath.class);
-    assertThat(fact.bath()).isEqualTo("step 4 (wash at 60 °C)");
+    assertThat(StepSpeech.numbered(fact.bath(), Measures.METRIC))
+        .isEqualTo("step 4 (wash at 60 °C)");
     assertThat(fact.dried().minutes()).isEqualTo(90);
   }
 
@@ -148,7 +153,8 @@ class MediaPassesTest {
   void onlyTheFirstPrintAfterABathIsToldOf() {
     PrintDay day =
         leavesAndDots().run().print("leaves").wash().printOnly("dots", 1).printOnly("dots", 2);
-    assertThat(day.fact(PrintAfterBath.class).step()).isEqualTo("step 3 (print dots)");
+    assertThat(StepSpeech.numbered(day.fact(PrintAfterBath.class).step(), Measures.METRIC))
+        .isEqualTo("step 3 (print dots)");
   }
 
   @Test

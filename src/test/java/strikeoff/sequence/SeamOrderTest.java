@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import strikeoff.speech.SequenceSpeech;
+import strikeoff.speech.StepSpeech;
+import strikeoff.units.Measures;
 
 class SeamOrderTest {
 
@@ -23,7 +25,8 @@ class SeamOrderTest {
     assertThat(SequenceSpeech.numbers(fact)).isEqualTo("3");
     assertThat(fact.stepsBefore()).isEqualTo(1);
     assertThat(fact.rest()).containsExactly(1, 2, 4);
-    assertThat(fact.sewing()).isEqualTo("step 2 (sew centre)");
+    assertThat(StepSpeech.numbered(fact.sewing(), Measures.METRIC))
+        .isEqualTo("step 2 (sew centre)");
     assertThat(fact.marks()).containsExactly("leaves 3");
   }
 
@@ -42,7 +45,8 @@ class SeamOrderTest {
     SeamSewn fact = leaves().run().sew("centre").print("leaves").fact(SeamSewn.class);
     assertThat(fact.awayAfter()).isEqualTo(3);
     assertThat(fact.away()).isEqualTo(3);
-    assertThat(fact.lastAway()).isEqualTo("step 2 (print leaves)");
+    assertThat(StepSpeech.numbered(fact.lastAway(), Measures.METRIC))
+        .isEqualTo("step 2 (print leaves)");
   }
 
   @Test

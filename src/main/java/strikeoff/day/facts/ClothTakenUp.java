@@ -2,10 +2,12 @@ package strikeoff.day.facts;
 
 import java.util.List;
 import java.util.Optional;
+import strikeoff.day.AboutStep;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Uncertain;
+import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.units.Chance;
 
@@ -16,6 +18,7 @@ import strikeoff.units.Chance;
  * @param chance on how many days the film that dries last is not safe by then
  * @param films how many films are not surely safe, at the worst time if the step does it several
  *     times
+ * @param doing the step itself
  * @param occasions how often the step does it too early
  * @param state lift-safe or fix-safe
  * @param early how much too early the last film is
@@ -31,7 +34,7 @@ import strikeoff.units.Chance;
 public record ClothTakenUp(
     Task.Kind kind,
     int step,
-    String title,
+    Step doing,
     Chance chance,
     int films,
     int occasions,
@@ -49,7 +52,7 @@ public record ClothTakenUp(
     PlanPath path,
     List<Related> related,
     List<String> marks)
-    implements Uncertain {
+    implements AboutStep, Uncertain {
 
   public ClothTakenUp {
     related = List.copyOf(related);

@@ -3,10 +3,10 @@ package strikeoff.day.facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import strikeoff.day.AboutStep;
 import strikeoff.day.DayRun;
 import strikeoff.day.Impression;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
@@ -19,7 +19,7 @@ import strikeoff.units.Length;
  * The longest frame that a print step lays, and how many people there are to lay it.
  *
  * @param step its number
- * @param title the step in a few words
+ * @param doing the step itself
  * @param screen whose frame it is
  * @param side the frame's longer side
  * @param most how long one that a single person lays may be
@@ -27,14 +27,14 @@ import strikeoff.units.Length;
  */
 public record LongestFrame(
     int step,
-    String title,
+    Step doing,
     String screen,
     Length side,
     Limit most,
     int hands,
     PlanPath path,
     List<Related> related)
-    implements Evidence {
+    implements AboutStep {
 
   public LongestFrame {
     related = List.copyOf(related);
@@ -58,7 +58,7 @@ public record LongestFrame(
         all.add(
             new LongestFrame(
                 step.number(),
-                step.title(plan.measures()),
+                step,
                 longest.name(),
                 new Length(side(longest)),
                 policy.table().longestHandFrame(),

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.day.AboutStep;
 import strikeoff.day.DayRun;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.document.PlanPath;
-import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
@@ -20,7 +20,7 @@ import strikeoff.units.Span;
  * the steps before it are moved.
  *
  * @param step its number
- * @param title the step in a few words
+ * @param doing the step itself
  * @param takes from the start of its first work to the end of its last, waits between included
  * @param day the longest opening hours of a day
  * @param over by how much it is longer than that; negative if it fits
@@ -31,7 +31,7 @@ import strikeoff.units.Span;
  */
 public record StepLength(
     int step,
-    String title,
+    Step doing,
     Span takes,
     Span day,
     Span over,
@@ -40,7 +40,7 @@ public record StepLength(
     boolean prints,
     PlanPath path,
     List<Related> related)
-    implements Evidence {
+    implements AboutStep {
 
   public StepLength {
     related = List.copyOf(related);
@@ -96,7 +96,7 @@ public record StepLength(
     double parts = Math.max(from.since(begins).minutes(), end.since(until).minutes());
     return new StepLength(
         step.number(),
-        step.title(plan.measures()),
+        step,
         end.since(begins),
         new Span(longest),
         new Span(takes(tasks) - longest),

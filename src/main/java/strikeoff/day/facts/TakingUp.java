@@ -185,7 +185,7 @@ final class TakingUp {
     return new ClothTakenUp(
         taken.kind(),
         taken.step().number(),
-        taken.step().title(units),
+        taken.step(),
         occasion.chance(),
         occasion.wet().size(),
         times,

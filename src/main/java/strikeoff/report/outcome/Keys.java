@@ -8,6 +8,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.speech.StepSpeech;
 import strikeoff.units.Measures;
 
 /**
@@ -49,7 +50,7 @@ final class Keys {
         || step instanceof Step.Sew
         || step instanceof Step.WashScreen) {
       // Those of these steps have no figures.
-      return step.title(Measures.METRIC);
+      return StepSpeech.title(step, Measures.METRIC);
     }
     if (step instanceof Step.Dry) {
       return "dry";

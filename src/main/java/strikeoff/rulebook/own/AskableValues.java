@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import strikeoff.day.Moment;
+import strikeoff.plan.Step;
 import strikeoff.speech.Speakers;
 import strikeoff.units.Measures;
 import strikeoff.units.Quantity;
@@ -26,11 +27,14 @@ final class AskableValues {
 
   /** What is no value. */
   private static final Set<String> UNSAYABLE =
-      Set.of("path", "related", "marks", "hashCode", "toString", "with");
+      Set.of("path", "related", "marks", "doing", "hashCode", "toString", "with");
 
   /** What can be said and not compared. */
   private static final Set<Class<?>> SAID_ONLY =
       Set.of(Moment.class, OptionalInt.class, OptionalDouble.class, Quantity.class);
+
+  private static final String A_STEP_PERHAPS =
+      Optional.class.getName() + "<" + Step.class.getName() + ">";
 
   private static final ClassValue<Map<String, Value>> BY_WORDS =
       new ClassValue<>() {
@@ -85,17 +89,19 @@ final class AskableValues {
   static Set<String> sayable(Class<?> type) {
     Set<String> names = new TreeSet<>();
     for (Method method : asked(type)) {
-      if (value(type, method).isPresent() || SAID_ONLY.contains(method.getReturnType())) {
+      if (value(type, method).isPresent()
+          || isStep(method)
+          || SAID_ONLY.contains(method.getReturnType())) {
         names.add(method.getName());
       }
     }
     return names;
   }
 
-  /** The words of those that are texts with figures, which can't be compared. */
+  /** The words of those that can only be said: texts with figures, and steps of the run. */
   static List<String> told(Class<?> type) {
     return asked(type).stream()
-        .filter(method -> isTold(method) && value(type, method).isPresent())
+        .filter(method -> isStep(method) || isTold(method) && value(type, method).isPresent())
         .map(method -> words(method.getName()))
         .sorted()
         .toList();
@@ -125,6 +131,12 @@ final class AskableValues {
     return Stream.concat(own, said.values().stream())
         .filter(method -> !UNSAYABLE.contains(method.getName()))
         .toList();
+  }
+
+  /** True for a step of the run, which may be missing. */
+  private static boolean isStep(Method method) {
+    return method.getReturnType() == Step.class
+        || method.getGenericReturnType().getTypeName().equals(A_STEP_PERHAPS);
   }
 
   /** True for a text that is made when it is known in whose units. */
