@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.locationtech.jts.geom.Geometry;
 import strikeoff.document.Bounds;
 import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Footprint;
@@ -20,9 +21,9 @@ import strikeoff.policy.Policy;
 /**
  * What a paste lies on, and how far it stands out from that. On its own motif it lies on every
  * separation listed before it that it may share area with: the stencil decides where. On another
- * motif it lies if that one's image holds it wholly and is printed first, as what it is anchored to
- * is. A paste that hides nothing is helped by covering ones only, such as a white printed and dried
- * first.
+ * motif it lies if what that one prints lies all round it and is printed first, as what it is
+ * anchored to is. A paste that hides nothing is helped by covering ones only, such as a white
+ * printed and dried first.
  */
 final class Underlay {
 
@@ -39,7 +40,7 @@ final class Underlay {
     this.palette = palette;
     this.left = Bounds.PAIRS;
     index = new ClothIndex<>(layout.tube());
-    layout.footprints().forEach(f -> index.add(f.image(), f));
+    layout.footprints().forEach(f -> index.add(f.printed(), f));
     for (Step step : plan.run()) {
       if (step instanceof Step.Print print) {
         print.arrangements().forEach(name -> firstPrinted.putIfAbsent(name, step.number()));
@@ -90,7 +91,7 @@ final class Underlay {
 
   private Set<Paste> under(Footprint upper) {
     Set<Paste> pastes = new LinkedHashSet<>();
-    for (Footprint lower : index.near(upper.image(), 0)) {
+    for (Footprint lower : index.near(upper.printed(), 0)) {
       if (left-- <= 0) {
         break;
       }
@@ -109,8 +110,11 @@ final class Underlay {
               .isPossible();
     }
     return (isAnchorOf(upper.placement(), lower.placement()) || isPrintedFirst(lower, upper))
-        && layout.tube().overlap(lower.image(), upper.image()).squareCm() * 100
-            >= upper.image().getArea() * (1 - 1e-9);
+        && isHeld(upper.printed(), lower.printed());
+  }
+
+  private boolean isHeld(Geometry upper, Geometry lower) {
+    return layout.tube().overlap(lower, upper).squareCm() * 100 >= upper.getArea() * (1 - 1e-9);
   }
 
   private boolean isAnchorOf(Placement placement, Placement wanted) {

@@ -2,6 +2,7 @@ package strikeoff.day;
 
 import java.util.List;
 import java.util.OptionalLong;
+import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Step;
@@ -52,7 +53,7 @@ public final class ColourRun {
     }
     // Backwards, since the film printed last is most often that of the last frame's motif.
     for (int i = frames.size() - 1; i >= 0; i--) {
-      if (tube.overlaps(film.footprint().image(), frames.get(i).frame())) {
+      if (FilmUnder.lies(film.footprint(), frames.get(i).frame(), tube)) {
         return true;
       }
     }

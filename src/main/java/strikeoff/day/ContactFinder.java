@@ -25,9 +25,6 @@ final class ContactFinder {
 
   private static final Comparator<Impression> IN_ORDER = Comparator.comparingInt(Impression::id);
 
-  /** Less than that is rounding, in cm²: it is smaller than any speck. */
-  private static final double LEAST = 1e-4;
-
   private final List<Contact> contacts = new ArrayList<>();
   private final Tube tube;
   private final int most;
@@ -116,14 +113,11 @@ final class ContactFinder {
         || earlier.lifted().compareTo(later.laid()) > 0) {
       return Optional.empty();
     }
+    if (!FilmUnder.lies(earlier.footprint(), later.footprint().frame(), tube)) {
+      return Optional.empty();
+    }
     Area area = tube.overlap(later.footprint().frame(), earlier.footprint().image());
-    if (area.squareCm() <= 0) {
-      return Optional.empty();
-    }
     Optional<Area> printed = FilmUnder.of(earlier.footprint(), later.footprint().frame(), tube);
-    if (printed.filter(p -> p.squareCm() <= LEAST).isPresent()) {
-      return Optional.empty();
-    }
     return Optional.of(new Contact(earlier, later, area, printed, safe.apply(earlier, later)));
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.index.quadtree.Quadtree;
+import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Tube;
 
@@ -43,7 +44,7 @@ final class Jobs {
     for (Job job : near(films, footprint.frame())) {
       if (job.footprint().separation() != footprint.separation()
           && !isIn(under, job)
-          && tube.overlaps(job.footprint().image(), footprint.frame())) {
+          && FilmUnder.lies(job.footprint(), footprint.frame(), tube)) {
         under.add(job);
       }
     }
@@ -57,7 +58,7 @@ final class Jobs {
       if (job.footprint().separation() == footprint.separation()
           && job.footprint().placement().id() != footprint.placement().id()
           && !isIn(beside, job)
-          && tube.overlaps(job.footprint().image(), footprint.frame())) {
+          && FilmUnder.lies(job.footprint(), footprint.frame(), tube)) {
         beside.add(job);
       }
     }

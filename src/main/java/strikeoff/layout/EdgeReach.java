@@ -98,9 +98,7 @@ public record EdgeReach(
       Layout layout, List<Placement> placements, Strip strip, FromEdge fromEdge) {
     double free = Double.POSITIVE_INFINITY;
     for (Placement placement : placements) {
-      for (Footprint footprint : layout.footprintsOf(placement.id())) {
-        free = Math.min(free, fromEdge.of(footprint.image().getEnvelopeInternal()));
-      }
+      free = Math.min(free, fromEdge.of(layout.printed(placement)));
     }
     return Double.isInfinite(free) ? 0 : free - strip.selvedge.mm() - strip.allowance.mm();
   }
@@ -117,10 +115,7 @@ public record EdgeReach(
     double nearest = Double.POSITIVE_INFINITY;
     List<Placement> inside = new ArrayList<>();
     for (Placement placement : arranged.getValue()) {
-      double distance = Double.POSITIVE_INFINITY;
-      for (Footprint footprint : layout.footprintsOf(placement.id())) {
-        distance = Math.min(distance, fromEdge.of(footprint.image().getEnvelopeInternal()));
-      }
+      double distance = fromEdge.of(layout.printed(placement));
       if (distance < inner - Length.TOLERANCE) {
         inside.add(placement);
         nearest = Math.min(nearest, distance);
@@ -181,8 +176,10 @@ public record EdgeReach(
 
   private record Strip(ClothEdge edge, Length selvedge, Length allowance) {}
 
-  /** Distance of an image's furthest side from an edge, mm; below zero past the edge. */
+  /**
+   * Distance of the furthest side of what is printed from an edge, mm; below zero past the edge.
+   */
   private interface FromEdge {
-    double of(Envelope image);
+    double of(Envelope printed);
   }
 }

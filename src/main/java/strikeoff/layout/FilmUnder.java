@@ -17,7 +17,16 @@ public final class FilmUnder {
 
   private static final double SQUARE_MM_IN_CM = 100;
 
+  /** Less than that is rounding, in cm²: it is smaller than any speck. */
+  private static final double LEAST = 1e-4;
+
   private FilmUnder() {}
+
+  /** True if some of what it prints lies there, by its film; without one, some of its image. */
+  public static boolean lies(Footprint print, Geometry over, Tube tube) {
+    return tube.overlaps(over, print.image())
+        && of(print, over, tube).filter(area -> area.squareCm() <= LEAST).isEmpty();
+  }
 
   /**
    * The area of it that prints there; empty without a film, and where that prints nothing.

@@ -1,7 +1,10 @@
 package strikeoff.layout;
 
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import strikeoff.evidence.FilmPlace;
+import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Screen;
@@ -24,6 +27,32 @@ public record Footprint(
   @Override
   public int hashCode() {
     return 31 * placement.hashCode() + separation.number();
+  }
+
+  /**
+   * What is printed lies in it: the convex outline around that, where its film tells, or else the
+   * image.
+   */
+  public Geometry printed() {
+    List<FilmPlace> outline = separation.artwork().map(Artwork::outline).orElse(List.of());
+    if (outline.size() < 3) {
+      return image;
+    }
+    // Corners of an image come in turn from the separation's own left near one, on any turn.
+    Coordinate[] corners = image.getCoordinates();
+    double length = separation.length().mm();
+    double width = separation.width().mm();
+    Coordinate[] ring = new Coordinate[outline.size() + 1];
+    for (int i = 0; i < outline.size(); i++) {
+      double along = outline.get(i).x().mm() / length;
+      double across = outline.get(i).y().mm() / width;
+      ring[i] =
+          new Coordinate(
+              between(corners[0].x, corners[1].x, corners[3].x, along, across),
+              between(corners[0].y, corners[1].y, corners[3].y, along, across));
+    }
+    ring[outline.size()] = ring[0];
+    return image.getFactory().createPolygon(ring);
   }
 
   /** What the frame covers between its rails. */

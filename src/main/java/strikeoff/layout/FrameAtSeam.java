@@ -16,8 +16,8 @@ import strikeoff.plan.Step;
 import strikeoff.units.Length;
 
 /**
- * Frames of one arrangement that are laid by a sewn seam while their images keep clear of its
- * ridge. Images that run across it are a {@link SeamCrossing}.
+ * Frames of one arrangement that are laid by a sewn seam while what they print keeps clear of its
+ * ridge. What runs across it are a {@link SeamCrossing}.
  *
  * @param padded true if the ridge is levelled
  * @param copies placements whose frames lie on the ridge
@@ -79,23 +79,23 @@ public record FrameAtSeam(
     return found;
   }
 
-  /** How far a frame reaches on to it, below zero if it keeps off; empty if an image does. */
+  /** How far a frame reaches on to it, below zero if it keeps off; empty if what it prints does. */
   private static OptionalDouble onRidge(Layout layout, Placement placement, Seam seam) {
     double at = seam.at().mm();
     double ridge = seam.allowance().mm();
+    Tube tube = layout.tube();
+    Envelope printed = layout.printed(placement);
+    double clear = tube.distanceToLine(at, printed.getMinX(), printed.getMaxX());
+    if (clear < ridge - Length.TOLERANCE) {
+      return OptionalDouble.empty();
+    }
     double most = Double.NEGATIVE_INFINITY;
     for (Footprint footprint : layout.footprintsOf(placement.id())) {
-      Envelope image = footprint.image().getEnvelopeInternal();
       Envelope frame = footprint.frame().getEnvelopeInternal();
-      Tube tube = layout.tube();
-      double clear = tube.distanceToLine(at, image.getMinX(), image.getMaxX());
-      if (clear < ridge - Length.TOLERANCE) {
-        return OptionalDouble.empty();
-      }
       double free = tube.distanceToLine(at, frame.getMinX(), frame.getMaxX());
       // Past the seam, it lies on the ridge as far as it reaches over it.
       double overhang =
-          Math.max(frame.getMaxX() - image.getMaxX(), image.getMinX() - frame.getMinX());
+          Math.max(frame.getMaxX() - printed.getMaxX(), printed.getMinX() - frame.getMinX());
       most = Math.max(most, free > 0 ? ridge - free : ridge + Math.max(0, overhang - clear));
     }
     return OptionalDouble.of(most);

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
@@ -130,6 +132,28 @@ public final class Layout {
 
   public List<Placement> placements() {
     return placements;
+  }
+
+  /** The bounds of what a placement prints: by films, and by images where none tells. */
+  public Envelope printed(Placement placement) {
+    Envelope bounds = new Envelope();
+    for (Footprint footprint : footprintsOf(placement.id())) {
+      bounds.expandToInclude(footprint.printed().getEnvelopeInternal());
+    }
+    return bounds;
+  }
+
+  /**
+   * The outline around what a placement prints where films tell that of all its colours, or else of
+   * its design's rectangle.
+   */
+  Geometry outline(Placement placement) {
+    List<Footprint> own = footprintsOf(placement.id());
+    if (own.isEmpty() || own.stream().anyMatch(print -> print.printed() == print.image())) {
+      return placement.outline();
+    }
+    Geometry[] printed = own.stream().map(Footprint::printed).toArray(Geometry[]::new);
+    return placement.outline().getFactory().createGeometryCollection(printed).convexHull();
   }
 
   /** The placement of that name. */

@@ -62,9 +62,9 @@ public record NeighbourGap(
     double overhang = 0;
     String screen = first.get(0).screen().name();
     for (Footprint footprint : first) {
-      images.expandToInclude(back.transform(footprint.image()).getEnvelopeInternal());
+      images.expandToInclude(back.transform(footprint.printed()).getEnvelopeInternal());
       frames.expandToInclude(back.transform(footprint.frame()).getEnvelopeInternal());
-      Envelope image = footprint.image().getEnvelopeInternal();
+      Envelope image = footprint.printed().getEnvelopeInternal();
       Envelope frame = footprint.frame().getEnvelopeInternal();
       double over = Math.max(frame.getMaxX() - image.getMaxX(), image.getMinX() - frame.getMinX());
       if (over > overhang + Length.TOLERANCE) {

@@ -18,8 +18,9 @@ import strikeoff.units.Share;
  * @param moreThanPairs true if there are more than were counted
  * @param first of the pair that overlaps most, the earlier one
  * @param second of that pair, the later one
- * @param area that this pair shares
- * @param share that area as a part of the smaller design
+ * @param area that this pair shares: the rectangles of the designs, or the outlines around what
+ *     they print where films tell that
+ * @param share that area as a part of the smaller design, or of the outline around what it prints
  */
 public record Overlap(
     String arrangement,
@@ -47,8 +48,8 @@ public record Overlap(
       Placement first,
       Placement second,
       Area area,
+      Share share,
       List<String> marks) {
-    double smaller = Math.min(first.outline().getArea(), second.outline().getArea());
     return new Overlap(
         later.name(),
         earlier.name(),
@@ -57,7 +58,7 @@ public record Overlap(
         first.name(),
         second.name(),
         area,
-        new Share(Math.min(1, area.squareCm() * 100 / smaller)),
+        share,
         marks,
         later.path(),
         earlier.path());

@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.locationtech.jts.geom.Geometry;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Area;
+import strikeoff.units.Share;
 
 /** Finds the placements that lie on each other, by an index, and groups them by arrangements. */
 final class Overlaps {
@@ -62,10 +64,13 @@ final class Overlaps {
       for (Placement earlier : near) {
         // Only what stands earlier in the list, so that each pair is met once.
         if (earlier.id() < later.id() && strangers(earlier, later)) {
-          Area area = layout.tube().overlap(earlier.outline(), later.outline());
+          Geometry lower = layout.outline(earlier);
+          Geometry upper = layout.outline(later);
+          Area area = layout.tube().overlap(lower, upper);
           if (area.squareCm() > 0) {
             long key = ((long) order(later) << 32) | order(earlier);
-            found.computeIfAbsent(key, k -> new Found()).add(earlier, later, area);
+            double smaller = Math.min(lower.getArea(), upper.getArea());
+            found.computeIfAbsent(key, k -> new Found()).add(earlier, later, area, smaller);
           }
         }
       }
@@ -127,11 +132,12 @@ final class Overlaps {
 
     private int pairs;
     private Area largest = new Area(0);
+    private Share share = new Share(0);
     private Placement first;
     private Placement second;
     private final Set<String> marks = new LinkedHashSet<>();
 
-    void add(Placement earlier, Placement later, Area area) {
+    void add(Placement earlier, Placement later, Area area, double smaller) {
       pairs++;
       if (marks.size() < MOST_MARKS) {
         marks.add(earlier.name());
@@ -139,6 +145,7 @@ final class Overlaps {
       }
       if (area.compareTo(largest) > 0) {
         largest = area;
+        share = new Share(Math.min(1, area.squareCm() * 100 / smaller));
         first = earlier;
         second = later;
       }
@@ -153,6 +160,7 @@ final class Overlaps {
           first,
           second,
           largest,
+          share,
           List.copyOf(marks));
     }
   }

@@ -103,20 +103,17 @@ public record SeamAllowanceReach(
     return move.map(m -> m.edits(path)).orElseGet(List::of);
   }
 
-  /** How far a placement's images reach into the allowance; 0 if one crosses the seam itself. */
+  /**
+   * How far what a placement prints reaches into the allowance; 0 if it crosses the seam itself.
+   */
   private static double into(Layout layout, Placement placement, Seam seam) {
     double at = seam.at().mm();
     double allowance = seam.allowance().mm();
-    double deepest = 0;
-    for (Footprint footprint : layout.footprintsOf(placement.id())) {
-      Envelope image = footprint.image().getEnvelopeInternal();
-      if (layout.tube().runsThrough(at, image.getMinX(), image.getMaxX())) {
-        return 0;
-      }
-      double free = layout.tube().distanceToLine(at, image.getMinX(), image.getMaxX());
-      deepest = Math.max(deepest, allowance - free);
+    Envelope printed = layout.printed(placement);
+    if (layout.tube().runsThrough(at, printed.getMinX(), printed.getMaxX())) {
+      return 0;
     }
-    return deepest;
+    return allowance - layout.tube().distanceToLine(at, printed.getMinX(), printed.getMaxX());
   }
 
   @Override

@@ -14,13 +14,13 @@ import strikeoff.plan.Seam;
 import strikeoff.units.Length;
 
 /**
- * Placements of one arrangement whose images run across a seam.
+ * Placements of one arrangement that print on both sides of a seam.
  *
  * @param seam name of the seam
  * @param at where it runs across the cloth
  * @param padded true if its ridge is levelled
  * @param sewnBefore true if it is sewn before the print day
- * @param crossing ids of the placements with an image across it, rising
+ * @param crossing ids of the placements across it, rising
  * @param names of the same
  * @param copies the same as people call them together
  * @param move what takes them off all seams; empty if nothing does, or if the ridge is padded
@@ -73,13 +73,8 @@ public record SeamCrossing(
   }
 
   private static boolean crosses(Layout layout, Placement placement, Seam seam) {
-    for (Footprint footprint : layout.footprintsOf(placement.id())) {
-      Envelope image = footprint.image().getEnvelopeInternal();
-      if (layout.tube().runsThrough(seam.at().mm(), image.getMinX(), image.getMaxX())) {
-        return true;
-      }
-    }
-    return false;
+    Envelope printed = layout.printed(placement);
+    return layout.tube().runsThrough(seam.at().mm(), printed.getMinX(), printed.getMaxX());
   }
 
   @Override

@@ -69,14 +69,14 @@ public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
       return Optional.empty();
     }
     Set<Integer> moved = new HashSet<>();
-    List<Footprint> prints = new ArrayList<>();
+    List<Reach> prints = new ArrayList<>();
     List<Placement> placements = new ArrayList<>();
     for (Placement placement : layout.placements()) {
       boolean follows = placement.anchor().stream().anyMatch(moved::contains);
       if (follows || placement.arrangement().equals(name)) {
         moved.add(placement.id());
         placements.add(placement);
-        prints.addAll(layout.footprintsOf(placement.id()));
+        layout.footprintsOf(placement.id()).forEach(print -> prints.add(Reach.of(print)));
       }
     }
     if ((long) prints.size() * plan.seams().size() > MOST) {
@@ -128,11 +128,9 @@ public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
   }
 
   private static boolean isClear(
-      PrintPlan plan, Tube tube, Footprint print, double shift, boolean frames) {
-    Envelope image = print.image().getEnvelopeInternal();
-    Envelope frame = print.frame().getEnvelopeInternal();
+      PrintPlan plan, Tube tube, Reach print, double shift, boolean frames) {
     for (Seam seam : plan.seams().values()) {
-      Envelope off = frames && !seam.padded() ? frame : image;
+      Envelope off = frames && !seam.padded() ? print.frame : print.printed;
       double free =
           tube.distanceToLine(seam.at().mm(), off.getMinX() + shift, off.getMaxX() + shift);
       if (free < seam.allowance().mm() - 1e-6) {
@@ -141,8 +139,17 @@ public record SeamMove(Length by, boolean toEnd, Map<String, String> keys) {
     }
     Cloth cloth = plan.cloth();
     return cloth.closed()
-        || image.getMinX() + shift >= cloth.startAllowance().mm() - 1e-6
-            && image.getMaxX() + shift <= cloth.length().mm() - cloth.endAllowance().mm() + 1e-6;
+        || print.printed.getMinX() + shift >= cloth.startAllowance().mm() - 1e-6
+            && print.printed.getMaxX() + shift
+                <= cloth.length().mm() - cloth.endAllowance().mm() + 1e-6;
+  }
+
+  /** How far one print and its frame reach. */
+  private record Reach(Envelope printed, Envelope frame) {
+
+    static Reach of(Footprint print) {
+      return new Reach(print.printed().getEnvelopeInternal(), print.frame().getEnvelopeInternal());
+    }
   }
 
   /** Whether it then lies on something that stays where it is, and not on purpose. */

@@ -67,6 +67,14 @@ public record Artwork(
   }
 
   /**
+   * Corners in turn of the convex outline around all that prints, from the separation's left near
+   * corner; empty if it prints nowhere.
+   */
+  public List<FilmPlace> outline() {
+    return reach.map(cells::outline).orElse(List.of());
+  }
+
+  /**
    * What is fine in a film; known to one of its points either way.
    *
    * @param point the larger side of a point, on the cloth

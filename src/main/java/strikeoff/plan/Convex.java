@@ -56,8 +56,9 @@ final class Convex {
    * @param way 1 keeps what is larger, −1 what is smaller
    */
   private static Convex cut(double[] of, double[] other, double at, int way, boolean swapped) {
-    double[] kept = new double[of.length + 1];
-    double[] beside = new double[of.length + 1];
+    // One more at the most of what is truly convex; rounded corners may bend the other way.
+    double[] kept = new double[2 * of.length];
+    double[] beside = new double[2 * of.length];
     int n = 0;
     for (int i = 0; i < of.length; i++) {
       int before = i == 0 ? of.length - 1 : i - 1;

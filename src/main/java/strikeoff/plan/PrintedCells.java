@@ -1,10 +1,15 @@
 package strikeoff.plan;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.DoubleStream;
+import strikeoff.evidence.FilmPlace;
+import strikeoff.units.Length;
 
 /**
  * How much of a film prints, cell by cell of about a square millimetre: what is left of it once its
@@ -31,6 +36,9 @@ public final class PrintedCells {
 
   /** The same frame lies alike on many copies, run after run that is tried. */
   private final Map<List<Long>, Double> known = new ConcurrentHashMap<>();
+
+  /** Found once; empty until then. */
+  private volatile List<FilmPlace> outline = List.of();
 
   /**
    * @param length of the separation's rectangle, in mm, as {@code width} and the sides of a cell
@@ -109,6 +117,65 @@ public final class PrintedCells {
       known.put(shape, area);
     }
     return area;
+  }
+
+  /**
+   * Corners in turn of the convex outline around all cells that print.
+   *
+   * @param within the bounds of the points that print, which cells tell only to their own sides
+   */
+  List<FilmPlace> outline(Artwork.Reach within) {
+    if (outline.isEmpty()) {
+      outline = aroundCells(within);
+    }
+    return outline;
+  }
+
+  private List<FilmPlace> aroundCells(Artwork.Reach within) {
+    Deque<FilmPlace> left = new ArrayDeque<>();
+    Deque<FilmPlace> right = new ArrayDeque<>();
+    for (int row = 0; row < rows(); row++) {
+      int first = 0;
+      while (first < columns && share(first, row) == 0) {
+        first++;
+      }
+      if (first < columns) {
+        int last = columns - 1;
+        while (share(last, row) == 0) {
+          last--;
+        }
+        double from = Math.max(within.left().mm(), first * cellLength);
+        double to = Math.min(within.right().mm(), (last + 1) * cellLength);
+        double near = Math.max(within.near().mm(), row * cellWidth);
+        double far = Math.min(within.far().mm(), (row + 1) * cellWidth);
+        for (double y : new double[] {near, far}) {
+          bulging(left, from, y, -1);
+          bulging(right, to, y, 1);
+        }
+      }
+    }
+    List<FilmPlace> around = new ArrayList<>(right);
+    left.descendingIterator().forEachRemaining(around::add);
+    return List.copyOf(around);
+  }
+
+  /** Goes on to the next place; those before that a line to it leaves inside are dropped. */
+  private static void bulging(Deque<FilmPlace> side, double x, double y, int outwards) {
+    FilmPlace next = new FilmPlace(new Length(x), new Length(y));
+    while (side.size() > 1) {
+      FilmPlace last = side.removeLast();
+      if (outwards * turn(side.getLast(), last, next) > 0) {
+        side.addLast(last);
+        break;
+      }
+    }
+    side.addLast(next);
+  }
+
+  /** Above zero where three places turn to the left. */
+  private static double turn(FilmPlace one, FilmPlace two, FilmPlace three) {
+    return (two.x().mm() - one.x().mm()) * (three.y().mm() - one.y().mm())
+        - (two.y().mm() - one.y().mm()) * (three.x().mm() - one.x().mm());
   }
 
   private static Long grain(double mm) {

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.layout.Footprint;
+import strikeoff.layout.Tube;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Medium;
@@ -89,7 +90,9 @@ final class Bounding {
               concerned(footprint.paste().medium()) ? times[2] : 0));
     }
     this.lays = new LeastLays(leeway.plan(), films);
-    this.motifs = new MotifByMotif(people, mix, lay, sew, Set.copyOf(leeway.mixed()));
+    this.motifs =
+        new MotifByMotif(
+            Tube.of(leeway.plan().cloth()), people, mix, lay, sew, Set.copyOf(leeway.mixed()));
   }
 
   /**

@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Placement;
+import strikeoff.layout.Tube;
 import strikeoff.units.Span;
 
 /**
@@ -18,7 +20,7 @@ import strikeoff.units.Span;
  * @param sew for one seam
  * @param mixed pastes that are mixed in the run
  */
-record MotifByMotif(int people, long mix, long lay, long sew, Set<String> mixed) {
+record MotifByMotif(Tube tube, int people, long mix, long lay, long sew, Set<String> mixed) {
 
   /** What comes before a colour takes its time on each motif. */
   Soonest all(long before, List<PrintTimes> own, int last) {
@@ -73,15 +75,10 @@ record MotifByMotif(int people, long mix, long lay, long sew, Set<String> mixed)
     return most;
   }
 
-  private static boolean liesOn(PrintTimes frame, PrintTimes image) {
+  private boolean liesOn(PrintTimes frame, PrintTimes image) {
     return frame.from() < image.to()
         && image.from() < frame.to()
-        && frame
-            .print()
-            .frame()
-            .getEnvelopeInternal()
-            .intersects(image.print().image().getEnvelopeInternal())
-        && frame.print().frame().intersection(image.print().image()).getArea() > 1;
+        && FilmUnder.lies(image.print(), frame.print().frame(), tube);
   }
 
   private Soonest after(long before, PrintTimes first, List<PrintTimes> motif, int last) {

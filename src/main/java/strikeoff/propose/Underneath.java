@@ -57,7 +57,7 @@ final class Underneath {
     }
     for (Footprint a : layout.footprintsOf(one.id())) {
       for (Footprint b : layout.footprintsOf(other.id())) {
-        if (layout.tube().overlaps(a.image(), b.image())) {
+        if (layout.tube().overlaps(a.printed(), b.printed())) {
           return true;
         }
       }

@@ -8,15 +8,19 @@ import strikeoff.day.Impression;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.layout.Copies;
+import strikeoff.plan.Design;
+import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 import strikeoff.units.Ratio;
 
 /** The order of colours inside a motif: one fact a design and order, however many motifs. */
 final class ColourOrder {
 
+  private final PrintPlan plan;
   private final Course course;
 
-  ColourOrder(Course course) {
+  ColourOrder(PrintPlan plan, Course course) {
+    this.plan = plan;
     this.course = course;
   }
 
@@ -30,6 +34,7 @@ final class ColourOrder {
   }
 
   private Optional<Evidence> darkBeforeLight(MotifOrder order) {
+    Design design = plan.designs().get(order.design());
     Impression dark = null;
     Impression light = null;
     double most = 0;
@@ -38,7 +43,7 @@ final class ColourOrder {
     for (int i = 0; i < prints.size(); i++) {
       for (int j = i + 1; j < prints.size(); j++) {
         double step = lightness[j] - lightness[i];
-        if (step > most && mustBeLightFirst(prints.get(i), prints.get(j))) {
+        if (step > most && mustBeLightFirst(design, prints.get(i), prints.get(j))) {
           dark = prints.get(i);
           light = prints.get(j);
           most = step;
@@ -64,21 +69,22 @@ final class ColourOrder {
             order.cause(dark, course)));
   }
 
-  private static boolean mustBeLightFirst(Impression earlier, Impression later) {
+  private static boolean mustBeLightFirst(Design design, Impression earlier, Impression later) {
     return earlier.footprint().paste().transparent()
         && later.footprint().paste().transparent()
         && !MotifOrder.key(earlier)
         && !MotifOrder.key(later)
-        && MotifOrder.overlap(earlier, later);
+        && MotifOrder.overlap(design, earlier, later);
   }
 
   private Optional<Evidence> keyNotLast(MotifOrder order) {
+    Design design = plan.designs().get(order.design());
     List<Impression> prints = order.prints();
     for (int i = 0; i < prints.size(); i++) {
       Impression key = prints.get(i);
       List<Impression> after =
           prints.subList(i + 1, prints.size()).stream()
-              .filter(p -> !MotifOrder.key(p) && MotifOrder.overlap(key, p))
+              .filter(p -> !MotifOrder.key(p) && MotifOrder.overlap(design, key, p))
               .toList();
       if (MotifOrder.key(key) && !after.isEmpty()) {
         return Optional.of(

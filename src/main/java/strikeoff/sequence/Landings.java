@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.geom.Geometry;
 import strikeoff.colour.Meeting;
 import strikeoff.colour.Meetings;
 import strikeoff.day.Impression;
@@ -20,6 +21,7 @@ import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
+import strikeoff.units.Area;
 import strikeoff.units.Length;
 
 /**
@@ -55,7 +57,7 @@ final class Landings {
     left = Bounds.PAIRS;
     impressions.forEach(i -> rank.putIfAbsent(number(i.footprint()), i.id()));
     index = new ClothIndex<>(layout.tube());
-    layout.footprints().forEach(f -> index.add(f.image(), f));
+    layout.footprints().forEach(f -> index.add(f.printed(), f));
   }
 
   /**
@@ -224,8 +226,7 @@ final class Landings {
     for (Footprint other : near) {
       boolean own = other.placement().id() == one.placement().id();
       double held = own ? 1 : share(one, other);
-      double covers =
-          other.separation().printed().squareCm() / other.separation().rectangle().squareCm();
+      double covers = other.separation().printed().squareCm() * 100 / other.printed().getArea();
       if (isOver(one, other)) {
         if (!own && isLostOver(one, other)) {
           below.add(other);
@@ -263,10 +264,11 @@ final class Landings {
     return plan.designs().get(print.placement().design());
   }
 
-  /** What of one's image lies in another's. */
+  /** What of the outline around one's print, or of its image, lies in another's. */
   private double share(Footprint one, Footprint other) {
-    double whole = one.image().getArea() / 100;
-    return SharedAreas.clamp(layout.tube().overlap(one.image(), other.image()).squareCm() / whole);
+    Geometry printed = one.printed();
+    Area shared = layout.tube().overlap(printed, other.printed());
+    return SharedAreas.clamp(shared.squareCm() * 100 / printed.getArea());
   }
 
   /** What it meets on the cloth, what is printed last first; copies of one row are left to it. */
@@ -275,7 +277,7 @@ final class Landings {
     if (left <= 0) {
       return near;
     }
-    for (Footprint other : index.near(one.image(), 0)) {
+    for (Footprint other : index.near(one.printed(), 0)) {
       left--;
       boolean own = other.placement().id() == one.placement().id();
       boolean row = other.placement().arrangement().equals(one.placement().arrangement());

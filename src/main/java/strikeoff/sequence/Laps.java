@@ -7,6 +7,8 @@ import java.util.function.Predicate;
 import strikeoff.day.Impression;
 import strikeoff.document.GivenUp;
 import strikeoff.layout.ClothIndex;
+import strikeoff.layout.FilmUnder;
+import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.layout.Tube;
@@ -33,7 +35,7 @@ final class Laps {
     left = most;
     tube = layout.tube();
     index = new ClothIndex<>(tube);
-    under.forEach(i -> index.add(i.footprint().image(), i));
+    under.forEach(i -> index.add(i.footprint().printed(), i));
   }
 
   /** The earlier prints that share area with a later one and are of a kind. */
@@ -43,21 +45,58 @@ final class Laps {
     if (isTired()) {
       return laps;
     }
-    for (Impression earlier : index.near(later.footprint().image(), 0)) {
+    for (Impression earlier : index.near(later.footprint().printed(), 0)) {
       left--;
       if (earlier.id() < later.id() && kind.test(earlier)) {
-        double shared =
-            tube.overlap(earlier.footprint().image(), later.footprint().image()).squareCm();
-        Optional<Area> printed = byFilms(earlier, later);
-        if (shared > 0 && printed.map(Area::squareCm).orElse(shared) > 0) {
-          laps.add(
-              printed
-                  .map(area -> new Lap(earlier, later, area, true))
-                  .orElseGet(() -> Lap.of(earlier, later, shared, isMeant(earlier, later))));
+        Lap lap =
+            byFilms(earlier, later)
+                .map(area -> new Lap(earlier, later, area, true))
+                .orElseGet(() -> lap(earlier, later));
+        if (lap.most().squareCm() > 0) {
+          laps.add(lap);
         }
       }
     }
     return laps;
+  }
+
+  /** As far as outlines around what they print tell, and what each prints in the other's. */
+  private Lap lap(Impression earlier, Impression later) {
+    Footprint below = earlier.footprint();
+    Footprint above = later.footprint();
+    double shared = tube.overlap(below.printed(), above.printed()).squareCm();
+    if (shared == 0) {
+      return new Lap(earlier, later, new Area(0), false);
+    }
+    Optional<Area> p = FilmUnder.of(below, above.printed(), tube);
+    Optional<Area> q = FilmUnder.of(above, below.printed(), tube);
+    double most = Math.min(shared, Math.min(most(p, below), most(q, above)));
+    boolean noRoom = least(p, below, shared) + least(q, above, shared) > shared * (1 + 1e-9);
+    boolean certain = isMeant(earlier, later) || adjoins(below, above) || noRoom;
+    return new Lap(earlier, later, new Area(most), certain);
+  }
+
+  private static double most(Optional<Area> there, Footprint print) {
+    return there.orElse(print.separation().printed()).squareCm();
+  }
+
+  /** What surely is printed in a part of an outline; the rest of it may hold all it can. */
+  private static double least(Optional<Area> there, Footprint print, double part) {
+    double rest = print.printed().getArea() / 100 - part;
+    return there
+        .map(Area::squareCm)
+        .orElseGet(() -> print.separation().printed().squareCm() - rest);
+  }
+
+  private static boolean adjoins(Footprint below, Footprint above) {
+    Separation one = below.separation();
+    Separation other = above.separation();
+    return below.placement().id() == above.placement().id()
+        && (one.key() || other.key() || trapped(one, other));
+  }
+
+  private static boolean trapped(Separation one, Separation other) {
+    return one.trap().or(other::trap).filter(trap -> trap.mm() > 0).isPresent();
   }
 
   /** What two colours of one motif share, where their films tell. */
@@ -88,28 +127,10 @@ final class Laps {
   /**
    * One print over another.
    *
-   * @param most area that the two can share: that of both image rectangles, as far as both print
-   *     there
+   * @param most area that the two can share: that of both outlines around what they print, or image
+   *     rectangles, as far as both print there
    * @param certain true if they surely share some: films or the plan say so, an outline on its
-   *     motif, colours with a trap, or two areas that cannot pass each other inside their
-   *     rectangles
+   *     motif, colours with a trap, or two areas that cannot pass each other inside those
    */
-  record Lap(Impression earlier, Impression later, Area most, boolean certain) {
-
-    static Lap of(Impression earlier, Impression later, double shared, boolean meant) {
-      Separation below = earlier.footprint().separation();
-      Separation above = later.footprint().separation();
-      double p = below.printed().squareCm();
-      double q = above.printed().squareCm();
-      double union = below.rectangle().squareCm() + above.rectangle().squareCm() - shared;
-      boolean oneMotif = earlier.footprint().placement().id() == later.footprint().placement().id();
-      boolean adjoins = oneMotif && (below.key() || above.key() || trapped(below, above));
-      double most = Math.min(shared, Math.min(p, q));
-      return new Lap(earlier, later, new Area(most), meant || adjoins || p + q > union);
-    }
-
-    private static boolean trapped(Separation one, Separation other) {
-      return one.trap().or(other::trap).filter(trap -> trap.mm() > 0).isPresent();
-    }
-  }
+  record Lap(Impression earlier, Impression later, Area most, boolean certain) {}
 }

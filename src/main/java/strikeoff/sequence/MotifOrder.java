@@ -10,6 +10,7 @@ import strikeoff.colour.Lab;
 import strikeoff.day.Impression;
 import strikeoff.document.PlanPath;
 import strikeoff.layout.Placement;
+import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Paste;
 
@@ -91,14 +92,16 @@ record MotifOrder(String design, List<Impression> prints, List<Placement> placem
     return Lab.of(paste.colour()).lightness();
   }
 
-  /** Whether two separations of one design have image rectangles that share area. */
-  static boolean overlap(Impression one, Impression other) {
+  /**
+   * Whether two separations print on each other, by films; else whether their images share area.
+   */
+  static boolean overlap(Design design, Impression one, Impression other) {
     Separation p = one.footprint().separation();
     Separation q = other.footprint().separation();
-    return p.x().below(q.x().plus(q.length()).mm())
-        && q.x().below(p.x().plus(p.length()).mm())
-        && p.y().below(q.y().plus(q.width()).mm())
-        && q.y().below(p.y().plus(p.width()).mm());
+    return design
+        .overlap(p, q)
+        .map(area -> area.squareCm() > 0)
+        .orElseGet(() -> SharedAreas.common(p, q) > 0);
   }
 
   private static int number(Impression print) {

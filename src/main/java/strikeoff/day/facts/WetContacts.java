@@ -93,8 +93,8 @@ final class WetContacts {
             && contact
                 .later()
                 .footprint()
-                .image()
-                .intersects(contact.earlier().footprint().image()),
+                .printed()
+                .intersects(contact.earlier().footprint().printed()),
         contact.chance(),
         alike.size(),
         BeforeSafe.of(safe, contact.later().laid()),
