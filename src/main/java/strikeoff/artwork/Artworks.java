@@ -16,6 +16,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import strikeoff.document.Bounds;
 import strikeoff.document.Sha256;
+import strikeoff.document.Underway;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Joint;
 import strikeoff.plan.PrintedCells;
@@ -235,6 +236,8 @@ public final class Artworks {
                 + bounds.artworkMegapixels()
                 + " million that are taken in");
       }
+      Underway.more(Underway.Much.FILMS, 1);
+      Underway.more(Underway.Much.POINTS, points);
       Placing placing = Placing.of(picture, wanted);
       Key key =
           new Key(

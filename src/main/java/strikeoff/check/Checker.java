@@ -20,6 +20,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.document.Problem;
 import strikeoff.document.ShortOfMemory;
 import strikeoff.document.SourceMap;
+import strikeoff.document.Underway;
 import strikeoff.facts.Facts;
 import strikeoff.findings.AcceptEntry;
 import strikeoff.findings.FailedRule;
@@ -217,6 +218,7 @@ public record Checker(
 
   /** Checks what comes from a stream, which stays open. */
   public Checked check(String name, InputStream in) {
+    Underway.at(Underway.Stage.READING);
     try {
       // One byte more than the reader takes is enough for it to refuse.
       return check(name, in.readNBytes(bounds.bytes() + 1));
@@ -247,6 +249,8 @@ public record Checker(
   }
 
   private Checked check(String name, byte[] bytes, Optional<Checked.Judged> instead) {
+    Underway.at(Underway.Stage.READING);
+    Underway.has(Underway.Much.BYTES, bytes.length);
     try {
       PlanReading reading =
           PlanReader.read(name, bytes, policy(), studio.stock(), bounds, units, artworks);
@@ -294,6 +298,7 @@ public record Checker(
   }
 
   private Checked judged(String name, PrintPlan plan, SourceMap source, Facts facts) {
+    Underway.at(Underway.Stage.JUDGING);
     Judgement first =
         rules.judge(
             facts.forRules(),

@@ -2,6 +2,7 @@ package strikeoff.document;
 
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Words as YAML takes them back unchanged, inside braces too. */
 public final class Scalars {
@@ -10,12 +11,15 @@ public final class Scalars {
   private static final Set<String> SPECIAL =
       Set.of("", "~", "null", "true", "false", "yes", "no", "on", "off");
 
+  private static final Pattern PLAIN =
+      Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ./%°²³·'()+_-]*");
+
   private Scalars() {}
 
   /** A name, in double quotes where it needs them. */
   public static String text(String name) {
     boolean plain =
-        name.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ./%°²³·'()+_-]*")
+        PLAIN.matcher(name).matches()
             && !name.endsWith(" ")
             && !name.contains(" #")
             && !SPECIAL.contains(name.toLowerCase(Locale.ROOT));

@@ -10,6 +10,8 @@ import strikeoff.cloth.Fibres;
 import strikeoff.colour.Swatches;
 import strikeoff.day.Effort;
 import strikeoff.day.facts.Timeline;
+import strikeoff.document.Underway;
+import strikeoff.document.Underway.Much;
 import strikeoff.evidence.Evidence;
 import strikeoff.layout.Layout;
 import strikeoff.paste.Lives;
@@ -51,9 +53,18 @@ public record Facts(
    * @param effort how much work the clock takes on
    */
   public static Facts derive(PrintPlan plan, Policy policy, Effort effort) {
+    Underway.at(Underway.Stage.DERIVING);
+    Underway.has(Much.STEPS, plan.run().size());
+    Underway.has(
+        Much.SEPARATIONS,
+        plan.designs().values().stream().mapToInt(d -> d.separations().size()).sum());
     Layout layout = Layout.of(plan, policy);
+    Underway.has(Much.COPIES, layout.placements().size());
+    Underway.has(Much.PRINTS, layout.footprints().size());
     Swatches swatches = Swatches.of(plan, layout, policy);
     Timeline timeline = Timeline.of(plan, layout, policy, effort, new Lives(plan, policy)::least);
+    Underway.has(Much.IMPRESSIONS, timeline.impressions().size());
+    Underway.has(Much.CONTACTS, timeline.contacts().size());
     return mixed(
         plan,
         policy,

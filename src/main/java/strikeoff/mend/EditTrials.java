@@ -12,6 +12,7 @@ import strikeoff.check.Checker;
 import strikeoff.document.Edit;
 import strikeoff.document.GivenUp;
 import strikeoff.document.Replacement;
+import strikeoff.document.Underway;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.AcceptedSteps;
 import strikeoff.findings.Finding;
@@ -56,6 +57,7 @@ public final class EditTrials {
     if (judged.findings().stream().allMatch(f -> f.edits().isEmpty())) {
       return judged;
     }
+    Underway.at(Underway.Stage.MENDING);
     int impressions = judged.facts().timeline().impressions().size();
     int each = Math.max(1, Math.max(impressions, judged.source().lines().size()));
     Checker trier = checker.withoutTrials();

@@ -17,6 +17,7 @@ import strikeoff.check.Verdict;
 import strikeoff.document.Edit;
 import strikeoff.document.GivenUp;
 import strikeoff.document.PlanPath;
+import strikeoff.document.Underway;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Findings;
@@ -123,6 +124,7 @@ public final class Mender {
     Set<String> seen = new HashSet<>();
     String now = text;
     Checked checked = checker.check(name, now);
+    Underway.at(Underway.Stage.MENDING);
     if (checked instanceof Checked.Judged judged) {
       risksAtFirst = EditTrials.byRule(judged, Severity.RISK);
     }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import strikeoff.colour.Meeting;
 import strikeoff.colour.Meetings;
@@ -207,8 +208,9 @@ final class Landings {
       }
     }
     double certain = SharedAreas.certain(design(one), one.separation(), separations(below));
+    Optional<Footprint> highest = below.stream().reduce((a, b) -> isOver(b, a) ? b : a);
     for (Footprint base : shown) {
-      boolean uppermost = below.stream().allMatch(lower -> isOver(base, lower));
+      boolean uppermost = highest.stream().allMatch(lower -> isOver(base, lower));
       certain -= uppermost ? certain * underlaid(one, base) : 0;
     }
     boolean key = one.separation().key();

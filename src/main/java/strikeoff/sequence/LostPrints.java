@@ -125,15 +125,10 @@ final class LostPrints {
           List.copyOf(others.keySet()), Optional.empty(), OptionalInt.empty());
     }
     boolean opaque = others.values().stream().allMatch(o -> meetings.showsIfOpaque(paste, o));
-    int deeper =
-        others.values().stream()
-            .mapToInt(o -> meetings.showsDeeper(paste, o).orElse(0))
-            .min()
-            .orElse(0);
     return new ColourAmongOthers.Instead(
         List.of(),
         opaque ? Optional.of(paste.medium()) : Optional.empty(),
-        deeper > 0 ? OptionalInt.of(deeper) : OptionalInt.empty());
+        meetings.showsDeeper(paste, others.values()));
   }
 
   private static PlanPath colour(Paste paste) {

@@ -93,6 +93,35 @@ class ManyOfOneKindTest {
     assertThat(checked.verdict()).isIn(Verdict.NOT_PRINTABLE, Verdict.NOT_CHECKED);
   }
 
+  /**
+   * Each is lost on hundreds of others, and a deeper tone that shows was looked for on each of them
+   * apart, which took twice as long as anybody waits.
+   */
+  @Test
+  void aThousandColoursOfOneDesign() {
+    int colours = 1000;
+    String pastes =
+        many(
+            colours,
+            i ->
+                "  p"
+                    + i
+                    + ": {medium: dye, group: DCT, colour: \"#"
+                    + String.format("%06x", i * 40_503 % 0xffffff)
+                    + "\"}");
+    String separations =
+        many(colours, i -> "      - {screen: reeds, paste: p" + i + ", covers: 1 %}");
+    Checked.Judged judged =
+        (Checked.Judged)
+            soon(
+                border
+                    .replace("pastes:\n", "pastes:\n" + pastes)
+                    .replace("    separations:\n", "    separations:\n" + separations));
+    assertThat(judged.findings())
+        .filteredOn(f -> f.rule().id().equals("order/colour-lost-on-others"))
+        .hasSizeGreaterThan(50);
+  }
+
   /** Four hundred are eighty thousand pairs, of which some thousands are told apart. */
   @Test
   void placementsThatAllLieOnEachOther() {

@@ -19,7 +19,9 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import strikeoff.check.Checked;
 import strikeoff.cli.files.PlanFiles.PlanFile;
+import strikeoff.cli.text.TooMuch;
 import strikeoff.document.ShortOfMemory;
+import strikeoff.document.Underway;
 
 /**
  * Checks many plans at once and hands them on in their order. Only a few are in work or wait to be
@@ -73,6 +75,9 @@ final class Batch {
     /** True if another plan was in work meanwhile. */
     private volatile boolean crowded;
 
+    /** How far it has come; nobody knows before it begins. */
+    private volatile Optional<Underway> underway = Optional.empty();
+
     private final Semaphore places;
     private final AtomicBoolean left = new AtomicBoolean();
 
@@ -83,6 +88,7 @@ final class Batch {
           new FutureTask<>(
               () -> {
                 int others = crowd.enter();
+                underway = Optional.of(Underway.begin());
                 try {
                   return check.apply(file);
                 } finally {
@@ -210,7 +216,7 @@ final class Batch {
           failed.apply(
               work.file,
               new Checked.Failed(
-                  name, "it took more than " + seconds + " s and was given up", "")));
+                  name, TooMuch.text(seconds, work.underway.orElseGet(Underway::begin)), "")));
     } catch (ExecutionException e) {
       work.why = e.getCause();
       return ShortOfMemory.caused(work.why) ? Optional.empty() : Optional.of(failed(work, failed));

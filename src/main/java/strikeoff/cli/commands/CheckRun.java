@@ -26,6 +26,7 @@ import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.Progress;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.cli.text.Tally;
+import strikeoff.document.Underway;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.HtmlReport;
@@ -312,6 +313,7 @@ final class CheckRun {
   }
 
   private Told told(Checked result, PlanText text, Optional<ReportFolder> folder) {
+    Underway.at(Underway.Stage.TELLING);
     Checked checked = settings.baseline().map(b -> b.marked(result)).orElse(result);
     return new Told(
         Tally.Counted.of(checked),
