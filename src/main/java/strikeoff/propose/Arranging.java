@@ -34,6 +34,9 @@ final class Arranging {
   /** Starting runs that are checked to see what no run cures. */
   private static final int LOOKED_AT = 4;
 
+  /** Rules that ask for more paste, which a run that washes screens more often needs. */
+  private static final Set<String> TOO_LITTLE = Set.of("paste/short", "paste/may-run-short");
+
   /** Families of rules that another run may cure even if no starting run does. */
   private static final List<String> CURABLE = List.of("time/", "drying/", "order/", "seams/");
 
@@ -127,10 +130,21 @@ final class Arranging {
             .filter(s -> s.best().isPresent())
             .min(Comparator.comparingDouble(s -> cost.applyAsDouble(s.best().get().candidate())));
     if (first.isEmpty()) {
-      return new Proposal.Refused(
-          before,
-          "Of " + team.tried() + " runs none was found that the check accepts.",
-          before.findings().stream().filter(Judge::stands).toList());
+      String none = "Of " + team.tried() + " runs none was found that the check accepts.";
+      return butForPaste(starts, judge)
+          .map(
+              nearly ->
+                  new Proposal.Refused(
+                      before,
+                      none
+                          + " One that ends on "
+                          + nearly.checked().facts().timeline().finish().text()
+                          + " lacks nothing but paste.",
+                      nearly.findings().stream().filter(Judge::stands).toList()))
+          .orElseGet(
+              () ->
+                  new Proposal.Refused(
+                      before, none, before.findings().stream().filter(Judge::stands).toList()));
     }
     Search best = first.get();
     Tidying tidying = new Tidying(leeway, kept, asked.onlooker()::hasEnough);
@@ -207,6 +221,17 @@ final class Arranging {
 
   static boolean prints(PrintPlan plan) {
     return plan.run().stream().anyMatch(Step.Print.class::isInstance);
+  }
+
+  /** The best of the starting runs for which no more is wrong than that too little is mixed. */
+  private static Optional<Judged> butForPaste(List<Candidate> starts, Judge judge) {
+    return starts.stream()
+        .filter(start -> start.rehearsed().shortfall().isNothing())
+        .sorted(Comparator.comparingDouble(Candidate::cost))
+        .limit(LOOKED_AT)
+        .flatMap(start -> judge.judged(start.run()).stream())
+        .filter(judged -> !judged.faults().isEmpty() && TOO_LITTLE.containsAll(judged.faults()))
+        .findFirst();
   }
 
   /** What stands against the plan in each of them, and that no other run could cure. */

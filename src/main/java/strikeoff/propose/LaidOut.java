@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
@@ -23,11 +24,13 @@ final class LaidOut {
   private final Leeway leeway;
   private final Order order;
   private final Rehearsal rehearsal;
+  private final Apart apart;
 
   LaidOut(Leeway leeway, Order order, Rehearsal rehearsal) {
     this.leeway = leeway;
     this.order = order;
     this.rehearsal = rehearsal;
+    this.apart = new Apart(leeway.layout());
   }
 
   /** When the seams are sewn that prints lie across. */
@@ -41,6 +44,11 @@ final class LaidOut {
 
   /** How stretches are worked, the most promising first. */
   enum Shape {
+    /**
+     * By stretch, each colour in passes in which no frame lies on a film of its own colour: where
+     * every other one is not enough.
+     */
+    IN_PASSES,
     /** What takes a board each, stretch by stretch, and then the rest with the boards together. */
     BOARDS_FIRST,
     /** The other way round. */
@@ -65,7 +73,13 @@ final class LaidOut {
     boolean loose = leeway.plan().table().stations().filter(boards -> !boards.fixed()).isPresent();
     return Arrays.stream(Shape.values())
         .filter(shape -> loose || shape != Shape.BOARDS_FIRST && shape != Shape.BOARDS_LAST)
+        .filter(shape -> shape != Shape.IN_PASSES || needsPasses())
         .toList();
+  }
+
+  private boolean needsPasses() {
+    return byArrangement(leeway.own().placements(), false).values().stream()
+        .anyMatch(apart::needsMoreThanTwo);
   }
 
   /** One way, unless prints lie across a seam that is to be sewn. */
@@ -173,6 +187,13 @@ final class LaidOut {
       }
       return prints;
     }
+    if (shape == Shape.IN_PASSES) {
+      for (List<Placement> stretch : stretches) {
+        byArrangement(stretch, false)
+            .forEach((name, own) -> prints.addAll(inPasses(name, own, people)));
+      }
+      return prints;
+    }
     for (List<Placement> stretch : stretches) {
       byArrangement(stretch, shape == Shape.RICH_FIRST)
           .forEach((name, own) -> prints.add(print(name, own, people)));
@@ -191,6 +212,24 @@ final class LaidOut {
         rehearsal.stretches(placements.stream().filter(p -> !takesBoard(p)).toList());
     stretches.addAll(shape == Shape.BOARDS_FIRST ? stretches.size() : 0, together);
     return stretches;
+  }
+
+  private List<Step> inPasses(String name, List<Placement> own, List<String> people) {
+    List<Integer> some = leeway.own().colours(name, leeway.colours(name));
+    List<Integer> colours =
+        some.isEmpty() ? IntStream.rangeClosed(1, leeway.colours(name)).boxed().toList() : some;
+    List<List<Placement>> passes = apart.passes(own);
+    List<Step> prints = new ArrayList<>();
+    for (int colour : colours) {
+      for (List<Placement> pass : passes) {
+        PrintDraft draft =
+            new PrintDraft(
+                List.of(name), pass.stream().map(Placement::number).sorted().toList(), people);
+        draft.colours = List.of(colour);
+        prints.add(draft.step());
+      }
+    }
+    return prints;
   }
 
   private boolean takesBoard(Placement placement) {
