@@ -39,7 +39,11 @@ public final class RemedySpeech {
     Trials.Outcome surely = contact.surely();
     Optional<String> untilFelt = untilFelt(ordinary.remedy(), units);
     if (!ordinary.cleared() || ordinary.late().isPresent() && untilFelt.isEmpty()) {
-      return "a longer wait in another place, or an `- end of day` between; none here clears it within the room's hours";
+      boolean beside = contact.laterStep() == contact.earlierStep() && !contact.sameMotif();
+      return "a longer wait in another place, "
+          + (beside ? "the prints in more passes, each with its own `only`, " : "")
+          + "or an `- end of day` between; no wait here clears it within the room's hours, and"
+          + " `strikeoff propose` looks for a run that does";
     }
     String felt =
         untilFelt.map(f -> f + " and feel each film with a gloved finger, or ").orElse("");

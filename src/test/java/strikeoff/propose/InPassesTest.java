@@ -73,6 +73,15 @@ class InPassesTest {
             });
   }
 
+  /** Of a check without trials: six frames around each film leave no wait that would do. */
+  @Test
+  void theCheckSaysThatItTakesMorePasses() {
+    assertThat(((Checked.Judged) SmallPlan.CHECKER.check("gulls.yaml", GULLS)).findings())
+        .filteredOn(f -> f.rule().id().equals("drying/frame-on-wet-neighbour"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.remedy()).contains("each with its own `only`"));
+  }
+
   @Test
   void whatThatNeedsOfPasteIsToldIfLessIsMixed() {
     String little = GULLS.replace("#d48a90\"}", "#d48a90\", amount: 120 g}");
