@@ -86,6 +86,7 @@ record PictureMeasures(
     return new Artwork(
         wanted.file(),
         wanted.prints(),
+        wanted.margin(),
         columns,
         rows,
         placing.says(),

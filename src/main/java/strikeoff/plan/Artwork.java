@@ -14,6 +14,7 @@ import strikeoff.units.Share;
  *
  * @param file its name, as the plan writes it
  * @param prints which of its tones takes paste
+ * @param margin the strip that is cut off all round
  * @param columns points along
  * @param rows points across
  * @param says how long and wide the picture's resolution makes it, or the plan's where it names
@@ -31,6 +32,7 @@ import strikeoff.units.Share;
 public record Artwork(
     String file,
     Tone prints,
+    Length margin,
     int columns,
     int rows,
     Optional<Pair> says,
@@ -52,6 +54,7 @@ public record Artwork(
     return new Artwork(
         file,
         prints,
+        margin,
         columns,
         rows,
         says,

@@ -95,6 +95,13 @@ public final class PrintedCells {
     return shares[row * columns + column] & FULL;
   }
 
+  /** The same of the cell at a place in mm; 0 outside. */
+  public int at(double x, double y) {
+    int column = (int) Math.floor(x / cellLength);
+    int row = (int) Math.floor(y / cellWidth);
+    return column < 0 || row < 0 || column >= columns || row >= rows() ? 0 : share(column, row);
+  }
+
   /**
    * The printed area in a convex shape, in mm². Where the shape's edge runs through a cell, what
    * prints there is taken to lie evenly over it.

@@ -45,7 +45,11 @@ public record Limits(
       Area speckArea,
       Limit pointsLeast,
       Share samePage,
-      Length stripLeast) {}
+      Length stripLeast,
+      Share keyFits,
+      Length keyMovedMost,
+      Length markMost,
+      Length markStrip) {}
 
   /** Of {@code rules/care/limits.yaml}. */
   public record Care(Temperature scaldsAbove) {}

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.artwork.facts.ArtworksApart;
+import strikeoff.artwork.facts.KeyOnEdges;
 import strikeoff.artwork.facts.LineInPoints;
+import strikeoff.artwork.facts.MarksOnFilms;
 import strikeoff.artwork.facts.OpenJoint;
 import strikeoff.artwork.facts.OutlineOverEdge;
+import strikeoff.artwork.facts.PrintAtBorder;
 import strikeoff.artwork.facts.SizeOfArtwork;
 import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.StatedWidth;
@@ -41,6 +44,61 @@ public final class ArtworkSpeech {
   /** The tone that doesn't. */
   public static String otherText(ToneOfArtwork artwork) {
     return artwork.tone().other().word();
+  }
+
+  /** What speaks for a negative besides; to go on a sentence. */
+  public static String sign(PrintAtBorder print) {
+    return print.key()
+        ? ", and that separation is the outline"
+        : ", and lies on " + print.over().text() + " of what is printed before it";
+  }
+
+  /** What an outline misses, as it would be set right. */
+  public static String how(KeyOnEdges key, Measures units) {
+    List<String> all = new ArrayList<>();
+    if (key.otherSize()) {
+      all.add("came out at " + key.scale().text() + " of its size");
+    }
+    List<String> moves = new ArrayList<>();
+    move(key.right(), "to the right", "to the left", units).ifPresent(moves::add);
+    move(key.far(), "to the far edge", "to the near edge", units).ifPresent(moves::add);
+    if (!moves.isEmpty()) {
+      all.add("lay " + String.join(" and ", moves));
+    }
+    return String.join(" and ", all);
+  }
+
+  private static Optional<String> move(Length by, String there, String back, Measures units) {
+    double mm = Math.abs(by.mm());
+    return mm < Length.TOLERANCE
+        ? Optional.empty()
+        : Optional.of(toTenths(new Length(mm), units) + " further " + (by.mm() > 0 ? there : back));
+  }
+
+  public static String byText(KeyOnEdges key, Measures units) {
+    return toTenths(key.by(), units);
+  }
+
+  public static String table(KeyOnEdges key) {
+    return SequenceSpeech.laid(key.railed());
+  }
+
+  /** What to write to have the marks cut off, and what to do instead. */
+  public static String cut(MarksOnFilms marks, Measures units) {
+    if (!marks.clear()) {
+      return "Output them without marks, or with marks that stand clear of the design: no strip takes"
+          + " these alone.";
+    }
+    String margin =
+        marks
+            .wholeMargin()
+            .map(all -> "`margin: " + all.writtenText(units) + "`")
+            .orElse("a `margin` wider by " + marks.margin().writtenText(units));
+    String rest =
+        marks.sized()
+            ? ", `size: " + marks.sizeText(units) + "` and `at: " + marks.atText(units) + "`"
+            : "";
+    return "Write " + margin + rest + " beside each film, or output them without marks.";
   }
 
   /** How long and wide they are. */

@@ -130,10 +130,56 @@ class ExampleFilmsTest {
     films.put("states-another-width/line.png", line(600));
     films.put("wide-lap/far.png", half(20, 45));
     films.put("hidden-under-opaque/far.png", half(17, 45));
+    leaves(films);
     films.put("outline-too-thin/left.png", half(5, 25));
     films.put("outline-too-thin/thin.png", half(24.5, 26));
     films.put("outline-too-thin/wide.png", half(24, 26));
     return films;
+  }
+
+  private static final double PAGE = 160;
+
+  private static Drawn page(Drawn.Shape shape) {
+    return new Drawn(PAGE, PAGE, PER_INCH).with(shape);
+  }
+
+  /** A line of 3 mm round a leaf of 120 x 80 mm, of which it covers the edge. */
+  private static Drawn.Shape outline(double x, double y) {
+    Drawn.Shape outside = Drawn.leaf(x, y, 122, 82);
+    Drawn.Shape inside = Drawn.leaf(x, y, 116, 76);
+    return (along, across) -> outside.covers(along, across) && !inside.covers(along, across);
+  }
+
+  /** A line of 3 mm round a tile of 100 x 70 mm. */
+  private static Drawn.Shape frame(double x, double y) {
+    Drawn.Shape outside = Drawn.bar(x, y, 102, 72, 0);
+    Drawn.Shape inside = Drawn.bar(x, y, 96, 66, 0);
+    return (along, across) -> outside.covers(along, across) && !inside.covers(along, across);
+  }
+
+  /** Crosses of 8 mm with lines of half a millimetre, 5 mm from the corner's sides. */
+  private static Drawn marked(Drawn film) {
+    for (double x : new double[] {9, PAGE - 9}) {
+      for (double y : new double[] {9, PAGE - 9}) {
+        film.with(Drawn.bar(x, y, 8, 0.5, 0)).with(Drawn.bar(x, y, 8, 0.5, 90));
+      }
+    }
+    return film;
+  }
+
+  private static void leaves(Map<String, byte[]> films) {
+    Drawn.Shape leaf = Drawn.leaf(80, 80, 120, 80);
+    Drawn.Shape outline = outline(80, 80);
+    for (String rule : new String[] {"may-be-negative", "marks-left-in"}) {
+      films.put(rule + "/outline.png", page(outline).png());
+    }
+    films.put("marks-left-in/leaf.png", page(leaf).png());
+    films.put("may-be-negative/negative.png", page((x, y) -> !outline.covers(x, y)).png());
+    films.put("marks-left-in/leaf-marked.png", marked(page(leaf)).png());
+    films.put("marks-left-in/outline-marked.png", marked(page(outline)).png());
+    films.put("key-lies-off/tile.png", page(Drawn.bar(80, 80, 100, 70, 0)).png());
+    films.put("key-lies-off/outline.png", page(frame(80, 80)).png());
+    films.put("key-lies-off/moved.png", page(frame(86, 86)).png());
   }
 
   @Test

@@ -29,6 +29,7 @@ public final class ArtworkFacts {
             .ifPresent(
                 artwork -> {
                   facts.add(ToneOfArtwork.of(design, separation, artwork, policy));
+                  PrintAtBorder.of(design, separation, artwork).ifPresent(facts::add);
                   StatedPrint.of(design, separation, artwork, policy).ifPresent(facts::add);
                   facts.addAll(StatedWidth.of(design, separation, artwork, policy));
                   LineInPoints.of(design, separation, artwork, policy).ifPresent(facts::add);
@@ -36,8 +37,9 @@ public final class ArtworkFacts {
       }
       List<SizeOfArtwork> sizes = SizeOfArtwork.each(design, railed, tolerance);
       facts.addAll(SizeOfArtwork.together(sizes));
+      MarksOnFilms.of(design, tolerance, policy).ifPresent(facts::add);
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);
-      facts.addAll(KeyOnEdges.of(design, tolerance));
+      facts.addAll(KeyOnEdges.of(design, railed, policy));
       for (Joint joint : design.joints()) {
         facts.add(OpenJoint.of(design, joint, railed, tolerance));
         OutlineOverEdge.of(design, joint, railed, tolerance).ifPresent(facts::add);

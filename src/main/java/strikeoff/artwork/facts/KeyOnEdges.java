@@ -8,6 +8,7 @@ import strikeoff.evidence.Tie;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.PrintedCells;
+import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
 
@@ -18,9 +19,30 @@ import strikeoff.units.Share;
  * @param file the outline's film, as the plan writes it
  * @param along share of what it prints that lies as near to an edge as a frame can be off
  * @param turned the same if it were turned over, left for right
+ * @param moved the same if it were moved, and made larger or smaller, as fits best; as it lies
+ *     where it fits like that or turned over by the policy
+ * @param right how far its middle is moved for that, to the left if negative
+ * @param far the same towards the far edge
+ * @param scale how large it is made for that, of what it is
+ * @param by how far a corner of its rectangle comes to lie from where it was
+ * @param length about how long its lines are: half of the way round them, from cell to cell
+ * @param tolerance how far a frame can be off on this table
  */
 public record KeyOnEdges(
-    String design, String file, Share along, Share turned, List<Related> related, PlanPath path)
+    String design,
+    String file,
+    Share along,
+    Share turned,
+    Share moved,
+    Length right,
+    Length far,
+    Share scale,
+    Length by,
+    Length length,
+    boolean railed,
+    Length tolerance,
+    List<Related> related,
+    PlanPath path)
     implements Evidence {
 
   public KeyOnEdges {
@@ -28,7 +50,7 @@ public record KeyOnEdges(
   }
 
   /** Each outline of a design over those that are none, where they lie on one rectangle. */
-  static List<KeyOnEdges> of(Design design, Length tolerance) {
+  static List<KeyOnEdges> of(Design design, boolean railed, Policy policy) {
     List<KeyOnEdges> all = new ArrayList<>();
     for (Separation key : design.separations()) {
       List<Separation> others =
@@ -38,20 +60,22 @@ public record KeyOnEdges(
               .toList();
       boolean prints = key.artwork().flatMap(film -> film.reach()).isPresent();
       if (key.key() && prints && !others.isEmpty()) {
-        all.add(of(design, key, others, tolerance));
+        all.add(of(design, key, others, railed, policy));
       }
     }
     return all;
   }
 
   private static KeyOnEdges of(
-      Design design, Separation key, List<Separation> others, Length tolerance) {
-    List<Edges> edges =
+      Design design, Separation key, List<Separation> others, boolean railed, Policy policy) {
+    Length tolerance = policy.registration(railed);
+    List<CellEdges> edges =
         others.stream()
-            .map(other -> Edges.of(other.artwork().orElseThrow().cells(), tolerance.mm()))
+            .map(other -> CellEdges.of(other.artwork().orElseThrow().cells(), tolerance.mm()))
             .toList();
     PrintedCells cells = key.artwork().orElseThrow().cells();
     double all = 0;
+    double length = 0;
     double along = 0;
     double turned = 0;
     for (int row = 0; row < cells.rows(); row++) {
@@ -61,16 +85,38 @@ public record KeyOnEdges(
           double x = (column + 0.5) * cells.cellLength();
           double y = (row + 0.5) * cells.cellWidth();
           all += share;
+          // Of its two edges each counts half.
+          length += CellEdges.bareSides(cells, column, row) * cells.cellLength() / 2;
           along += edges.stream().anyMatch(e -> e.near(x, y)) ? share : 0;
           turned += edges.stream().anyMatch(e -> e.near(cells.length() - x, y)) ? share : 0;
         }
       }
     }
+    double fits = policy.artwork().keyFits().fraction();
+    double best = Math.max(along, turned) / all;
+    // It is looked for only where it lies wrong: that takes a while.
+    OutlineFit fit =
+        best >= fits
+            ? new OutlineFit(along / all, 0, 0, 1)
+            : OutlineFit.best(
+                cells,
+                others.stream().map(other -> other.artwork().orElseThrow().cells()).toList(),
+                tolerance.mm(),
+                policy.artwork().keyMovedMost().mm(),
+                policy.artwork().samePage().fraction());
     return new KeyOnEdges(
         design.name(),
         key.artwork().orElseThrow().file(),
         new Share(along / all),
         new Share(turned / all),
+        new Share(fit.share()),
+        new Length(fit.right()),
+        new Length(fit.far()),
+        new Share(fit.scale()),
+        new Length(fit.by(cells)),
+        new Length(length),
+        railed,
+        tolerance,
         others.stream()
             .map(other -> new Related(Tie.OTHER_FILM, other.path().key("artwork")))
             .toList(),
@@ -82,51 +128,19 @@ public record KeyOnEdges(
     return along.fraction() == 0 ? Double.MAX_VALUE : turned.fraction() / along.fraction();
   }
 
-  /** Where a film's edges are, or near to them. */
-  private record Edges(PrintedCells cells, boolean[] near) {
+  /** How many times as much of it fits once it is moved; endless if nothing fits as it lies. */
+  public double movedBetter() {
+    return along.fraction() == 0 ? Double.MAX_VALUE : moved.fraction() / along.fraction();
+  }
 
-    static Edges of(PrintedCells cells, double reach) {
-      boolean[] near = new boolean[cells.columns() * cells.rows()];
-      int along = (int) Math.round(reach / cells.cellLength());
-      int across = (int) Math.round(reach / cells.cellWidth());
-      for (int row = 0; row < cells.rows(); row++) {
-        for (int column = 0; column < cells.columns(); column++) {
-          if (isEdge(cells, column, row)) {
-            for (int y = row - across; y <= row + across; y++) {
-              for (int x = column - along; x <= column + along; x++) {
-                if (isIn(cells, x, y)) {
-                  near[y * cells.columns() + x] = true;
-                }
-              }
-            }
-          }
-        }
-      }
-      return new Edges(cells, near);
-    }
+  /** True if it is moved by more than a frame can be off. */
+  public boolean offByMore() {
+    return by.mm() > tolerance.mm();
+  }
 
-    private static boolean isEdge(PrintedCells cells, int column, int row) {
-      int here = cells.share(column, row);
-      return here > 0
-          && (here < PrintedCells.FULL
-              || isBare(cells, column - 1, row)
-              || isBare(cells, column + 1, row)
-              || isBare(cells, column, row - 1)
-              || isBare(cells, column, row + 1));
-    }
-
-    private static boolean isBare(PrintedCells cells, int column, int row) {
-      return isIn(cells, column, row) && cells.share(column, row) == 0;
-    }
-
-    private static boolean isIn(PrintedCells cells, int column, int row) {
-      return column >= 0 && row >= 0 && column < cells.columns() && row < cells.rows();
-    }
-
-    boolean near(double x, double y) {
-      int column = (int) Math.floor(x / cells.cellLength());
-      int row = (int) Math.floor(y / cells.cellWidth());
-      return isIn(cells, column, row) && near[row * cells.columns() + column];
-    }
+  /** True if it is made larger or smaller by so much that a frame can't be off by it. */
+  public boolean otherSize() {
+    double middle = Math.hypot(right.mm(), far.mm());
+    return by.mm() - middle > tolerance.mm();
   }
 }

@@ -45,6 +45,13 @@
 [condition][artwork.facts.KeyOnEdges]an outline lies over other colours=KeyOnEdges()
 [condition][artwork.facts.KeyOnEdges]- of which less than {share} runs along their edges=along.base() < {share}
 [condition][artwork.facts.KeyOnEdges]- of which more than {share} would run along their edges turned over=turned.base() > {share}
+[condition][artwork.facts.KeyOnEdges]- of which more than {share} would run along their edges elsewhere=moved.base() > {share}
+[condition][artwork.facts.KeyOnEdges]- that lies off by more than {length}=by.base() > {length}
+[condition][artwork.facts.PrintAtBorder]a film prints somewhere=PrintAtBorder()
+[condition][artwork.facts.PrintAtBorder]- over more than {share} of its border=border.base() > {share}
+[condition][artwork.facts.PrintAtBorder]- over more than {share} of what is printed before it=over.base() > {share}
+[condition][artwork.facts.MarksOnFilms]films have register marks=MarksOnFilms()
+[condition][artwork.facts.MarksOnFilms]- within {length} of their border=strip.base() <= {length}
 [condition][artwork.facts.ArtworksApart]films of one design differ in size=ArtworksApart()
 [condition][artwork.facts.ArtworksApart]- by more than {length}=by.base() > {length}
 [condition][artwork.facts.StatedPrint]the plan states a printed area beside a film=StatedPrint()

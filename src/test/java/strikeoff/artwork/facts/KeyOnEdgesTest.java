@@ -1,88 +1,36 @@
 package strikeoff.artwork.facts;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import strikeoff.document.PlanPath;
-import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
-import strikeoff.plan.PrintedCells;
-import strikeoff.units.Area;
-import strikeoff.units.Length;
-import strikeoff.units.Pair;
-import strikeoff.units.Share;
+import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
 
 /** A flag of 20 x 20 cells and lines over it, by counting cells. */
 class KeyOnEdgesTest {
 
   private static final int SIDE = 40;
 
-  /** Which cells print. */
-  @FunctionalInterface
-  private interface Shape {
-    boolean prints(int column, int row);
-  }
+  private static final CellFilms FILMS = new CellFilms(SIDE, SIDE);
 
-  private static final Shape FLAG = (x, y) -> x >= 5 && x < 25 && y >= 10 && y < 30;
+  /** On a railed table, frames are off by 1 mm. */
+  private static final Policy POLICY = PolicyReader.builtIn();
 
-  private static Design.Separation separation(int number, boolean key, Shape shape) {
-    byte[] shares = new byte[SIDE * SIDE];
-    for (int i = 0; i < shares.length; i++) {
-      shares[i] = (byte) (shape.prints(i % SIDE, i / SIDE) ? PrintedCells.FULL : 0);
-    }
-    Length side = new Length(SIDE);
-    Artwork film =
-        new Artwork(
-            number + ".png",
-            Artwork.Tone.DARK,
-            SIDE,
-            SIDE,
-            Optional.<Pair>empty(),
-            new Share(0.5),
-            new Artwork.Tones(List.of()),
-            Optional.of(new Artwork.Reach(new Length(0), side, new Length(0), side)),
-            new PrintedCells(SIDE, SIDE, 1, 1, shares),
-            Optional.empty(),
-            Optional.empty(),
-            new Share(0),
-            Optional.empty(),
-            Optional.empty());
-    return new Design.Separation(
-        number,
-        "s" + number,
-        "p" + number,
-        new Length(0),
-        new Length(0),
-        side,
-        side,
-        new Area(1),
-        1,
-        key,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(film),
-        PlanPath.ROOT.key("designs"));
-  }
+  private static final CellFilms.Shape FLAG = (x, y) -> x >= 5 && x < 25 && y >= 10 && y < 30;
 
-  private static List<KeyOnEdges> over(Shape colour, boolean key, Shape line) {
-    Length side = new Length(SIDE);
+  private static List<KeyOnEdges> over(CellFilms.Shape colour, boolean key, CellFilms.Shape line) {
     Design design =
-        new Design(
-            "flag",
-            side,
-            side,
-            List.of(separation(1, false, colour), separation(2, key, line)),
-            List.of(),
-            PlanPath.ROOT.key("designs"));
-    return KeyOnEdges.of(design, new Length(1));
+        FILMS.design(FILMS.separation(1, false, colour), FILMS.separation(2, key, line));
+    return KeyOnEdges.of(design, true, POLICY);
   }
 
   /** Upright lines of 20 cells: one on the flag's left edge, one in its middle, one outside. */
   @Test
   void linesAreCountedWhereTheyRunAlongEdges() {
-    Shape lines = (x, y) -> (x == 5 || x == 15 || x == 30) && y >= 10 && y < 30;
+    CellFilms.Shape lines = (x, y) -> (x == 5 || x == 15 || x == 30) && y >= 10 && y < 30;
     KeyOnEdges fit = over(FLAG, true, lines).get(0);
     // Of the line in the middle, two cells at either end lie within a cell of the edge.
     assertThat(fit.along().fraction()).isEqualTo((20 + 4) / 60.0);
@@ -93,7 +41,7 @@ class KeyOnEdgesTest {
 
   @Test
   void anOutlineThatLiesTheWrongWayFitsTurnedOver() {
-    Shape outline = (x, y) -> FLAG.prints(x, y) && !(x > 5 && x < 24 && y > 10 && y < 29);
+    CellFilms.Shape outline = (x, y) -> FLAG.prints(x, y) && !(x > 5 && x < 24 && y > 10 && y < 29);
     KeyOnEdges right = over(FLAG, true, outline).get(0);
     assertThat(right.along().fraction()).isEqualTo(1);
     KeyOnEdges wrong = over(FLAG, true, (x, y) -> outline.prints(SIDE - 1 - x, y)).get(0);
@@ -105,5 +53,74 @@ class KeyOnEdgesTest {
   @Test
   void whatIsNoOutlineIsNotFitted() {
     assertThat(over(FLAG, false, FLAG)).isEmpty();
+  }
+
+  /** Corners, a step and a bay, so that it fits in one place alone; about 50 cm of edge. */
+  private static CellFilms.Shape figure(double left, double near, double scale) {
+    return (column, row) -> {
+      double x = (column + 0.5 - left) / scale;
+      double y = (row + 0.5 - near) / scale;
+      return x > 0
+          && x < 120
+          && y > 0
+          && y < 80
+          && !(x > 70 && y > 50)
+          && !(x < 20 && y > 30 && y < 45);
+    };
+  }
+
+  private static CellFilms.Shape lineOf(CellFilms.Shape figure) {
+    return (x, y) ->
+        figure.prints(x, y)
+            && !(figure.prints(x - 1, y)
+                && figure.prints(x + 1, y)
+                && figure.prints(x, y - 1)
+                && figure.prints(x, y + 1));
+  }
+
+  private static KeyOnEdges outline(CellFilms.Shape of) {
+    CellFilms films = new CellFilms(200, 160);
+    Design design =
+        films.design(
+            films.separation(1, false, figure(30, 40, 1)), films.separation(2, true, lineOf(of)));
+    return KeyOnEdges.of(design, true, POLICY).get(0);
+  }
+
+  @Test
+  void anOutlineThatWasMovedIsFoundWhereItCameFrom() {
+    KeyOnEdges key = outline(figure(37, 29, 1));
+    assertThat(key.along().fraction()).isLessThan(0.3);
+    assertThat(key.moved().fraction()).isEqualTo(1);
+    assertThat(key.right().mm()).isCloseTo(-7, within(0.51));
+    assertThat(key.far().mm()).isCloseTo(11, within(0.51));
+    assertThat(key.scale().fraction()).isCloseTo(1, within(0.01));
+    assertThat(key.by().mm()).isCloseTo(Math.hypot(7, 11), within(2.0));
+    // Twice the sides of 120 and 80 mm, and the bay's two of 20.
+    assertThat(key.length().mm()).isCloseTo(440, within(10.0));
+    assertThat(key.offByMore()).isTrue();
+  }
+
+  /** Figures output at 94 % from the near left corner of their page. */
+  @Test
+  void anOutlineThatCameOutSmallerIsFoundBySize() {
+    KeyOnEdges key = outline(figure(30 * 0.94, 40 * 0.94, 0.94));
+    assertThat(key.moved().fraction()).isGreaterThan(0.9);
+    assertThat(key.scale().fraction()).isCloseTo(1 / 0.94, within(0.015));
+    assertThat(key.otherSize()).isTrue();
+  }
+
+  @Test
+  void anOutlineThatFitsIsNotMoved() {
+    KeyOnEdges key = outline(figure(30, 40, 1));
+    assertThat(key.moved()).isEqualTo(key.along());
+    assertThat(key.by().mm()).isZero();
+    assertThat(key.offByMore()).isFalse();
+  }
+
+  /** A lattice on a figure has no edge in common with it, wherever it lies. */
+  @Test
+  void whatHasNoEdgeInCommonFitsNowhere() {
+    KeyOnEdges key = outline((x, y) -> (x + y) % 9 == 0 || (x - y + 900) % 11 == 0);
+    assertThat(key.moved().fraction()).isLessThan(0.6);
   }
 }

@@ -1,0 +1,79 @@
+package strikeoff.artwork.facts;
+
+import strikeoff.plan.PrintedCells;
+
+/**
+ * Where the edges of a film's print are, or near to them, by its cells.
+ *
+ * @param levels of each cell, row by row: within how many of the reaches an edge lies
+ */
+record CellEdges(PrintedCells cells, byte[] levels) {
+
+  /**
+   * @param reaches how far from an edge still counts, in mm, one or several
+   */
+  static CellEdges of(PrintedCells cells, double... reaches) {
+    byte[] levels = new byte[cells.columns() * cells.rows()];
+    for (double reach : reaches) {
+      boolean[] near = near(cells, reach);
+      for (int i = 0; i < levels.length; i++) {
+        levels[i] += near[i] ? 1 : 0;
+      }
+    }
+    return new CellEdges(cells, levels);
+  }
+
+  private static boolean[] near(PrintedCells cells, double reach) {
+    boolean[] near = new boolean[cells.columns() * cells.rows()];
+    int along = (int) Math.round(reach / cells.cellLength());
+    int across = (int) Math.round(reach / cells.cellWidth());
+    for (int row = 0; row < cells.rows(); row++) {
+      for (int column = 0; column < cells.columns(); column++) {
+        if (isEdge(cells, column, row)) {
+          for (int y = row - across; y <= row + across; y++) {
+            for (int x = column - along; x <= column + along; x++) {
+              if (isIn(cells, x, y)) {
+                near[y * cells.columns() + x] = true;
+              }
+            }
+          }
+        }
+      }
+    }
+    return near;
+  }
+
+  /** True of a cell that prints and lies at bare ones, or does so in part. */
+  private static boolean isEdge(PrintedCells cells, int column, int row) {
+    int here = cells.share(column, row);
+    return here > 0 && (here < PrintedCells.FULL || bareSides(cells, column, row) > 0);
+  }
+
+  /** How many of the four cells beside one print nothing. */
+  static int bareSides(PrintedCells cells, int column, int row) {
+    return (isBare(cells, column - 1, row) ? 1 : 0)
+        + (isBare(cells, column + 1, row) ? 1 : 0)
+        + (isBare(cells, column, row - 1) ? 1 : 0)
+        + (isBare(cells, column, row + 1) ? 1 : 0);
+  }
+
+  private static boolean isBare(PrintedCells cells, int column, int row) {
+    return isIn(cells, column, row) && cells.share(column, row) == 0;
+  }
+
+  private static boolean isIn(PrintedCells cells, int column, int row) {
+    return column >= 0 && row >= 0 && column < cells.columns() && row < cells.rows();
+  }
+
+  /** Within how many of the reaches of an edge a place in mm lies. */
+  int level(double x, double y) {
+    int column = (int) Math.floor(x / cells.cellLength());
+    int row = (int) Math.floor(y / cells.cellWidth());
+    return isIn(cells, column, row) ? levels[row * cells.columns() + column] : 0;
+  }
+
+  /** True of a place in mm that lies within the one reach of an edge. */
+  boolean near(double x, double y) {
+    return level(x, y) > 0;
+  }
+}

@@ -1,0 +1,86 @@
+package strikeoff.artwork.facts;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import strikeoff.plan.PrintedCells;
+
+/** The parts of a film's print that hang together, cell by cell, corners included. */
+final class CellParts {
+
+  private CellParts() {}
+
+  /**
+   * The box around a part, in mm from the film's left near corner.
+   *
+   * @param area that prints, in mm²
+   * @param deep true if it comes further in from its border somewhere than the strip is wide
+   */
+  record Part(double left, double right, double near, double far, double area, boolean deep) {
+
+    double length() {
+      return right - left;
+    }
+
+    double width() {
+      return far - near;
+    }
+  }
+
+  /** All parts, in the order of their first cells. */
+  static List<Part> of(PrintedCells cells, double strip) {
+    int columns = cells.columns();
+    boolean[] seen = new boolean[columns * cells.rows()];
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < seen.length; i++) {
+      if (!seen[i] && cells.share(i % columns, i / columns) > 0) {
+        parts.add(part(cells, i, seen, strip));
+      }
+    }
+    return parts;
+  }
+
+  private static Part part(PrintedCells cells, int first, boolean[] seen, double strip) {
+    int columns = cells.columns();
+    int[] box = {first % columns, first % columns, first / columns, first / columns};
+    boolean deep = false;
+    double area = 0;
+    Deque<Integer> open = new ArrayDeque<>();
+    open.add(first);
+    seen[first] = true;
+    while (!open.isEmpty()) {
+      int at = open.remove();
+      int column = at % columns;
+      int row = at / columns;
+      box[0] = Math.min(box[0], column);
+      box[1] = Math.max(box[1], column);
+      box[2] = Math.min(box[2], row);
+      box[3] = Math.max(box[3], row);
+      area += cells.share(column, row);
+      deep |= inside(cells, column, row, strip);
+      for (int y = Math.max(0, row - 1); y <= Math.min(cells.rows() - 1, row + 1); y++) {
+        for (int x = Math.max(0, column - 1); x <= Math.min(columns - 1, column + 1); x++) {
+          int next = y * columns + x;
+          if (!seen[next] && cells.share(x, y) > 0) {
+            seen[next] = true;
+            open.add(next);
+          }
+        }
+      }
+    }
+    return new Part(
+        box[0] * cells.cellLength(),
+        Math.min(cells.length(), (box[1] + 1) * cells.cellLength()),
+        box[2] * cells.cellWidth(),
+        Math.min(cells.width(), (box[3] + 1) * cells.cellWidth()),
+        area * cells.cellLength() * cells.cellWidth() / PrintedCells.FULL,
+        deep);
+  }
+
+  private static boolean inside(PrintedCells cells, int column, int row, double strip) {
+    double x = (column + 0.5) * cells.cellLength();
+    double y = (row + 0.5) * cells.cellWidth();
+    return Math.min(Math.min(x, cells.length() - x), Math.min(y, cells.width() - y)) > strip;
+  }
+}

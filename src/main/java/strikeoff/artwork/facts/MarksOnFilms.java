@@ -1,0 +1,255 @@
+package strikeoff.artwork.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strikeoff.artwork.facts.CellParts.Part;
+import strikeoff.document.Edit;
+import strikeoff.document.PlanPath;
+import strikeoff.document.Scalars;
+import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
+import strikeoff.plan.Artwork;
+import strikeoff.plan.Design;
+import strikeoff.plan.Design.Separation;
+import strikeoff.plan.PrintedCells;
+import strikeoff.policy.Policy;
+import strikeoff.units.Length;
+import strikeoff.units.Measures;
+import strikeoff.units.Pair;
+
+/**
+ * Small marks at the same places of all films of a design, near their border and each with its
+ * fellow across the middle: register marks. A design hardly has such, since its colours would print
+ * there over each other.
+ *
+ * @param files the films, as the plan writes them
+ * @param count of such marks on each of them
+ * @param strip how wide a strip all round takes them
+ * @param largest the longer side of the largest one
+ * @param clear true if that strip holds nothing else but small parts, so that it can be cut off
+ * @param sized true if the films say how large they are
+ * @param films of each separation, what is written of it
+ */
+public record MarksOnFilms(
+    String design,
+    List<String> files,
+    int count,
+    Length strip,
+    Length largest,
+    boolean clear,
+    boolean sized,
+    List<Film> films,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public MarksOnFilms {
+    files = List.copyOf(files);
+    films = List.copyOf(films);
+    related = List.copyOf(related);
+  }
+
+  /**
+   * A film with marks.
+   *
+   * @param margin that is cut off already
+   * @param corner of its rectangle, on the design
+   * @param size of its rectangle
+   */
+  public record Film(PlanPath separation, Length margin, Pair corner, Pair size) {
+
+    private Length wider(Length by) {
+      return margin.plus(by);
+    }
+  }
+
+  /** Empty where there are none; films of another size than is wanted have to come right first. */
+  static Optional<MarksOnFilms> of(Design design, Length tolerance, Policy policy) {
+    List<Separation> films =
+        design.separations().stream().filter(s -> s.artwork().isPresent()).toList();
+    boolean together =
+        films.size() > 1
+            && films.stream().allMatch(s -> s.fillsRectangleOf(films.get(0)))
+            && films.stream().allMatch(s -> isOfSize(s, tolerance));
+    if (!together) {
+      return Optional.empty();
+    }
+    double most = policy.artwork().markMost().mm();
+    double strip = policy.artwork().markStrip().mm();
+    PrintedCells first = film(films.get(0)).cells();
+    List<List<Part>> parts = films.stream().map(s -> CellParts.of(film(s).cells(), strip)).toList();
+    List<Part> marks =
+        parts.get(0).stream()
+            .filter(p -> !p.deep() && Math.max(p.length(), p.width()) <= most)
+            .filter(p -> parts.stream().allMatch(others -> has(others, p, first)))
+            .toList();
+    List<Part> fellows = marks.stream().filter(p -> hasFellow(marks, p, first)).toList();
+    return fellows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(of(design, films, fellows, parts, most));
+  }
+
+  private static boolean isOfSize(Separation separation, Length tolerance) {
+    return film(separation)
+        .says()
+        .filter(
+            says ->
+                Math.abs(says.along().mm() - separation.length().mm()) > tolerance.mm()
+                    || Math.abs(says.across().mm() - separation.width().mm()) > tolerance.mm())
+        .isEmpty();
+  }
+
+  private static Artwork film(Separation separation) {
+    return separation.artwork().orElseThrow();
+  }
+
+  /** Areas of one mark on two films differ by less, as a share: by its edges' points. */
+  private static final double ALIKE = 0.1;
+
+  /** True if one of them lies there and is as large, to a cell either way, and prints as much. */
+  private static boolean has(List<Part> parts, Part mark, PrintedCells cells) {
+    double along = 1.5 * cells.cellLength();
+    double across = 1.5 * cells.cellWidth();
+    return parts.stream()
+        .anyMatch(
+            p ->
+                Math.abs(p.left() - mark.left()) <= along
+                    && Math.abs(p.right() - mark.right()) <= along
+                    && Math.abs(p.near() - mark.near()) <= across
+                    && Math.abs(p.far() - mark.far()) <= across
+                    && Math.abs(p.area() - mark.area()) <= ALIKE * mark.area());
+  }
+
+  /** True if another one is its mirror image across one of the two middle lines. */
+  private static boolean hasFellow(List<Part> marks, Part p, PrintedCells cells) {
+    double length = cells.length();
+    double width = cells.width();
+    Part over = new Part(length - p.right(), length - p.left(), p.near(), p.far(), p.area(), false);
+    Part across = new Part(p.left(), p.right(), width - p.far(), width - p.near(), p.area(), false);
+    List<Part> others = marks.stream().filter(m -> m != p).toList();
+    return has(others, over, cells) || has(others, across, cells);
+  }
+
+  private static MarksOnFilms of(
+      Design design, List<Separation> films, List<Part> marks, List<List<Part>> all, double most) {
+    double length = films.get(0).length().mm();
+    double width = films.get(0).width().mm();
+    double strip =
+        marks.stream()
+            .mapToDouble(
+                m ->
+                    Math.min(
+                        Math.min(m.right(), length - m.left()),
+                        Math.min(m.far(), width - m.near())))
+            .max()
+            .orElseThrow();
+    // A cell may hold a part of a mark alone, so the next whole millimetre takes all of it.
+    double whole = Math.ceil(strip - Length.TOLERANCE);
+    boolean clear =
+        all.stream()
+            .flatMap(List::stream)
+            .allMatch(
+                p ->
+                    p.left() >= whole
+                            && p.near() >= whole
+                            && p.right() <= length - whole
+                            && p.far() <= width - whole
+                        || Math.min(p.length(), p.width()) <= most
+                            && liesIn(p, whole, length, width));
+    return new MarksOnFilms(
+        design.name(),
+        films.stream().map(s -> film(s).file()).distinct().toList(),
+        marks.size(),
+        new Length(whole),
+        new Length(
+            marks.stream().mapToDouble(m -> Math.max(m.length(), m.width())).max().orElse(0)),
+        clear && 2 * whole < Math.min(length, width),
+        films.stream().allMatch(s -> film(s).says().isPresent()),
+        films.stream()
+            .map(
+                s ->
+                    new Film(
+                        s.path(),
+                        film(s).margin(),
+                        new Pair(s.x(), s.y()),
+                        new Pair(s.length(), s.width())))
+            .toList(),
+        films.stream()
+            .skip(1)
+            .map(s -> new Related(Tie.OTHER_FILM, s.path().key("artwork")))
+            .toList(),
+        films.get(0).path().key("artwork"));
+  }
+
+  /** True if a part lies all in the strip along one of the sides. */
+  private static boolean liesIn(Part p, double strip, double length, double width) {
+    return p.right() <= strip
+        || p.left() >= length - strip
+        || p.far() <= strip
+        || p.near() >= width - strip;
+  }
+
+  /**
+   * What to write so that the strip is cut off. Of films that say their size the rest keeps its
+   * size and its place; of others the rest fills the rectangle.
+   */
+  public List<List<Edit>> margins(Measures units) {
+    if (!clear) {
+      return List.of();
+    }
+    List<Edit> edits = new ArrayList<>();
+    for (Film film : films) {
+      edits.add(write(film, "margin", film.wider(margin()).writtenText(units)));
+      if (sized) {
+        edits.add(write(film, "size", sizeText(units)));
+        edits.add(write(film, "at", Scalars.quoted(atText(units))));
+      }
+    }
+    return List.of(edits);
+  }
+
+  private static Edit write(Film film, String key, String value) {
+    return new Edit.Write(film.separation().key(key), value);
+  }
+
+  /** How large the films are without the strip, as a plan writes it. */
+  public String sizeText(Measures units) {
+    Pair size = films.get(0).size();
+    return less(size.along(), strip.mm()).writtenText(units)
+        + " x "
+        + less(size.across(), strip.mm()).writtenText(units);
+  }
+
+  /** Where they lie then. */
+  public String atText(Measures units) {
+    Pair corner = films.get(0).corner();
+    return corner.along().plus(strip).writtenText(units)
+        + ", "
+        + corner.across().plus(strip).writtenText(units);
+  }
+
+  /** What to cut off in all; empty if the films have margins that differ. */
+  public Optional<Length> wholeMargin() {
+    boolean alike = films.stream().allMatch(f -> f.margin().equals(films.get(0).margin()));
+    return alike ? Optional.of(films.get(0).wider(margin())) : Optional.empty();
+  }
+
+  private static Length less(Length side, double strip) {
+    return new Length(side.mm() - 2 * strip);
+  }
+
+  /**
+   * How wide the strip is on films as large as they come out: where nothing says their size, the
+   * rectangle is that of the rest.
+   */
+  public Length margin() {
+    if (sized) {
+      return strip;
+    }
+    Pair size = films.get(0).size();
+    double along = strip.mm() / (1 - 2 * strip.mm() / size.along().mm());
+    double across = strip.mm() / (1 - 2 * strip.mm() / size.across().mm());
+    return new Length(Math.ceil(Math.max(along, across) - 1e-6));
+  }
+}

@@ -1,0 +1,149 @@
+package strikeoff.artwork.facts;
+
+import java.util.List;
+import strikeoff.plan.PrintedCells;
+
+/**
+ * How an outline fits edges of other films once it is moved and made larger or smaller.
+ *
+ * @param share of what it prints that lies near an edge then; while it is looked for, in how many
+ *     reaches on average
+ * @param right how far its middle is moved, in mm; to the left if it is negative
+ * @param far the same towards the far edge
+ * @param scale how many times as large it is made, from its middle
+ */
+record OutlineFit(double share, double right, double far, double scale) {
+
+  /** Steps of the first search, in mm: what is between lies within reach of one of them. */
+  private static final double STEP = 2;
+
+  private static final double COARSE = 2.5;
+
+  /** Steps of the second one, and how many on either side. */
+  private static final double FINE = 0.5;
+
+  private static final int FINE_STEPS = 4;
+
+  /** As many places of the outline are looked at while searching, spread over all of it. */
+  private static final int FIRST_PLACES = 800;
+
+  private static final int SECOND_PLACES = 3000;
+
+  /** The places of an outline: x, y and share by turns. */
+  private record Places(double[] all, double middleX, double middleY) {
+
+    static Places of(PrintedCells cells) {
+      int count = 0;
+      for (int row = 0; row < cells.rows(); row++) {
+        for (int column = 0; column < cells.columns(); column++) {
+          count += cells.share(column, row) > 0 ? 1 : 0;
+        }
+      }
+      double[] all = new double[3 * count];
+      int i = 0;
+      for (int row = 0; row < cells.rows(); row++) {
+        for (int column = 0; column < cells.columns(); column++) {
+          if (cells.share(column, row) > 0) {
+            all[i++] = (column + 0.5) * cells.cellLength();
+            all[i++] = (row + 0.5) * cells.cellWidth();
+            all[i++] = cells.share(column, row);
+          }
+        }
+      }
+      return new Places(all, cells.length() / 2, cells.width() / 2);
+    }
+
+    /** Every so manieth of them. */
+    Places thinned(int most) {
+      int count = all.length / 3;
+      int step = (count + most - 1) / most;
+      if (step <= 1) {
+        return this;
+      }
+      double[] some = new double[3 * ((count + step - 1) / step)];
+      for (int i = 0; i * step < count; i++) {
+        System.arraycopy(all, 3 * i * step, some, 3 * i, 3);
+      }
+      return new Places(some, middleX, middleY);
+    }
+
+    /** How many of them lie near an edge, each counted within as many reaches as there are. */
+    double fit(List<CellEdges> edges, double right, double far, double scale) {
+      double sum = 0;
+      double near = 0;
+      for (int i = 0; i < all.length; i += 3) {
+        double x = middleX + (all[i] - middleX) * scale + right;
+        double y = middleY + (all[i + 1] - middleY) * scale + far;
+        int level = 0;
+        for (CellEdges one : edges) {
+          level = Math.max(level, one.level(x, y));
+        }
+        sum += all[i + 2];
+        near += level * all[i + 2];
+      }
+      return near / sum;
+    }
+  }
+
+  /**
+   * The best there is.
+   *
+   * @param colours what it may be drawn round, on its rectangle
+   * @param reach how far from an edge still counts, in mm
+   * @param most how far it may be moved, in mm
+   * @param larger how much larger or smaller it may be made, as a share
+   */
+  static OutlineFit best(
+      PrintedCells outline, List<PrintedCells> colours, double reach, double most, double larger) {
+    Places places = Places.of(outline);
+    double half = Math.max(outline.length(), outline.width()) / 2;
+    // The ends lie within reach of one step or the next.
+    double scaleStep = Math.min(larger, COARSE / half);
+    // Nearer is better, so that the search is led to the middle of what fits.
+    List<CellEdges> edges = edges(colours, reach + COARSE, reach + COARSE / 2, reach, 0);
+    OutlineFit first = new OutlineFit(0, 0, 0, 1);
+    Places some = places.thinned(FIRST_PLACES);
+    int scales = (int) Math.round(larger / scaleStep);
+    int moves = (int) Math.round(most / STEP);
+    for (int s = -scales; s <= scales; s++) {
+      for (int y = -moves; y <= moves; y++) {
+        for (int x = -moves; x <= moves; x++) {
+          first = first.or(some, edges, x * STEP, y * STEP, 1 + s * scaleStep);
+        }
+      }
+    }
+    some = places.thinned(SECOND_PLACES);
+    OutlineFit best = new OutlineFit(0, 0, 0, 1);
+    for (int s = -FINE_STEPS; s <= FINE_STEPS; s++) {
+      double scale = first.scale + s * scaleStep / FINE_STEPS;
+      for (int y = -FINE_STEPS; y <= FINE_STEPS; y++) {
+        for (int x = -FINE_STEPS; x <= FINE_STEPS; x++) {
+          best = best.or(some, edges, first.right + x * FINE, first.far + y * FINE, scale);
+        }
+      }
+    }
+    return new OutlineFit(
+        places.fit(edges(colours, reach), best.right, best.far, best.scale),
+        best.right,
+        best.far,
+        best.scale);
+  }
+
+  private static List<CellEdges> edges(List<PrintedCells> colours, double... reaches) {
+    return colours.stream().map(colour -> CellEdges.of(colour, reaches)).toList();
+  }
+
+  /** This, or another one that fits better. */
+  private OutlineFit or(
+      Places places, List<CellEdges> edges, double right, double far, double scale) {
+    double fit = places.fit(edges, right, far, scale);
+    return fit > share ? new OutlineFit(fit, right, far, scale) : this;
+  }
+
+  /** How far a corner of its rectangle moves at most, in mm. */
+  double by(PrintedCells outline) {
+    double x = Math.abs(scale - 1) * outline.length() / 2 + Math.abs(right);
+    double y = Math.abs(scale - 1) * outline.width() / 2 + Math.abs(far);
+    return Math.hypot(x, y);
+  }
+}

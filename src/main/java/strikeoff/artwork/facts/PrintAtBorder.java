@@ -1,0 +1,119 @@
+package strikeoff.artwork.facts;
+
+import java.util.List;
+import java.util.Optional;
+import strikeoff.document.PlanPath;
+import strikeoff.evidence.Evidence;
+import strikeoff.evidence.Tie;
+import strikeoff.plan.Artwork;
+import strikeoff.plan.Design;
+import strikeoff.plan.Design.Separation;
+import strikeoff.plan.PrintedCells;
+import strikeoff.units.Share;
+
+/**
+ * How much of a film prints: in all, at its border, and over what is printed before it, by the
+ * films' cells of about a millimetre. A ground prints up to its border, and so does a negative.
+ *
+ * @param file the film's name, as the plan writes it
+ * @param tone which of its tones prints
+ * @param key true for an outline
+ * @param printed share of its rectangle
+ * @param bare the rest of it
+ * @param border share of its outermost cells, all round
+ * @param over share of what films before it print on which it prints as well; nothing where there
+ *     are none
+ */
+public record PrintAtBorder(
+    String design,
+    int separation,
+    String file,
+    Artwork.Tone tone,
+    boolean key,
+    Share printed,
+    Share bare,
+    Share border,
+    Share over,
+    List<Related> related,
+    PlanPath path)
+    implements Evidence {
+
+  public PrintAtBorder {
+    related = List.copyOf(related);
+  }
+
+  /** Of a film that prints somewhere. */
+  static Optional<PrintAtBorder> of(Design design, Separation separation, Artwork film) {
+    if (film.reach().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Separation> before =
+        design.separations().subList(0, separation.number() - 1).stream()
+            .filter(s -> s.artwork().isPresent())
+            .toList();
+    return Optional.of(
+        new PrintAtBorder(
+            design.name(),
+            separation.number(),
+            film.file(),
+            film.prints(),
+            separation.key(),
+            film.printed(),
+            new Share(1 - film.printed().fraction()),
+            new Share(border(film.cells())),
+            new Share(over(separation, before)),
+            before.stream().map(s -> new Related(Tie.OTHER_FILM, path(s))).toList(),
+            path(separation)));
+  }
+
+  private static PlanPath path(Separation separation) {
+    return separation.path().key("artwork");
+  }
+
+  private static double border(PrintedCells cells) {
+    long sum = 0;
+    long count = 0;
+    for (int row = 0; row < cells.rows(); row++) {
+      boolean whole = row == 0 || row == cells.rows() - 1;
+      int step = whole ? 1 : Math.max(1, cells.columns() - 1);
+      for (int column = 0; column < cells.columns(); column += step) {
+        sum += cells.share(column, row);
+        count++;
+      }
+    }
+    return (double) sum / count / PrintedCells.FULL;
+  }
+
+  private static double over(Separation later, List<Separation> before) {
+    double all = 0;
+    double over = 0;
+    PrintedCells above = later.artwork().orElseThrow().cells();
+    for (Separation earlier : before) {
+      PrintedCells cells = earlier.artwork().orElseThrow().cells();
+      double x = earlier.x().mm() - later.x().mm();
+      double y = earlier.y().mm() - later.y().mm();
+      double area = cells.cellLength() * cells.cellWidth();
+      for (int row = 0; row < cells.rows(); row++) {
+        for (int column = 0; column < cells.columns(); column++) {
+          int share = cells.share(column, row);
+          if (share > 0) {
+            all += share * area;
+            over +=
+                share
+                    * area
+                    * above.at(
+                        x + (column + 0.5) * cells.cellLength(),
+                        y + (row + 0.5) * cells.cellWidth())
+                    / PrintedCells.FULL;
+          }
+        }
+      }
+    }
+    return all == 0 ? 0 : over / all;
+  }
+
+  /** The tone that doesn't print, as a plan writes it. */
+  public String otherTone() {
+    return tone.other().word();
+  }
+}

@@ -1,0 +1,122 @@
+package strikeoff.artwork.facts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import strikeoff.document.Edit;
+import strikeoff.document.PlanPath;
+import strikeoff.plan.Design;
+import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.units.Length;
+import strikeoff.units.Measures;
+import strikeoff.units.Pair;
+
+/** Films of 150 x 120 cells of a millimetre, with crosses. */
+class MarksOnFilmsTest {
+
+  private static final Policy POLICY = PolicyReader.builtIn();
+  private static final CellFilms FILMS = new CellFilms(150, 120);
+  private static final CellFilms.Shape MOTIF = (x, y) -> x > 40 && x < 110 && y > 40 && y < 80;
+  private static final Optional<Pair> SAYS =
+      Optional.of(new Pair(new Length(150), new Length(120)));
+
+  /** Nine cells long and wide. */
+  private static CellFilms.Shape cross(int middleX, int middleY) {
+    return (x, y) ->
+        Math.abs(x - middleX) <= 4 && y == middleY || Math.abs(y - middleY) <= 4 && x == middleX;
+  }
+
+  private static CellFilms.Shape all(CellFilms.Shape... shapes) {
+    return (x, y) -> {
+      boolean prints = false;
+      for (CellFilms.Shape shape : shapes) {
+        prints |= shape.prints(x, y);
+      }
+      return prints;
+    };
+  }
+
+  private static CellFilms.Shape corners(CellFilms.Shape motif) {
+    return all(motif, cross(8, 8), cross(141, 8), cross(8, 111), cross(141, 111));
+  }
+
+  private static Optional<MarksOnFilms> on(
+      Optional<Pair> says, CellFilms.Shape one, CellFilms.Shape other) {
+    Design design =
+        FILMS.design(
+            FILMS.separation(1, false, one, says), FILMS.separation(2, false, other, says));
+    return MarksOnFilms.of(design, new Length(1), POLICY);
+  }
+
+  @Test
+  void crossesInTheCornersOfAllFilmsAreMarks() {
+    CellFilms.Shape leaf = (x, y) -> MOTIF.prints(x, y) && x + y < 130;
+    MarksOnFilms marks = on(SAYS, corners(MOTIF), corners(leaf)).orElseThrow();
+    assertThat(marks.count()).isEqualTo(4);
+    // From 4 to 13 mm.
+    assertThat(marks.strip().mm()).isEqualTo(13);
+    assertThat(marks.largest().mm()).isEqualTo(9);
+    assertThat(marks.clear()).isTrue();
+    PlanPath first = PlanPath.ROOT.key("designs").item(0);
+    assertThat(marks.margins(Measures.METRIC).get(0))
+        .hasSize(6)
+        .startsWith(
+            new Edit.Write(first.key("margin"), "1.3 cm"),
+            new Edit.Write(first.key("size"), "12.4 cm x 9.4 cm"),
+            new Edit.Write(first.key("at"), "\"1.3 cm, 1.3 cm\""));
+  }
+
+  /** 150 mm of the rectangle are 150 + 2 m of the film: m = 13 / (1 - 26 / 120), on the width. */
+  @Test
+  void withoutASizeOfTheirOwnTheRestFillsTheRectangle() {
+    MarksOnFilms marks = on(Optional.empty(), corners(MOTIF), corners(MOTIF)).orElseThrow();
+    assertThat(marks.margin().mm()).isEqualTo(17);
+    assertThat(marks.margins(Measures.METRIC).get(0)).hasSize(2);
+  }
+
+  @Test
+  void marksInTheMiddleOfTwoSidesAreFellows() {
+    CellFilms.Shape sides = all(MOTIF, cross(75, 8), cross(75, 111));
+    assertThat(on(SAYS, sides, sides).orElseThrow().count()).isEqualTo(2);
+  }
+
+  @Test
+  void aDesignThatReachesIntoTheStripIsNotCut() {
+    CellFilms.Shape wide = all(corners(MOTIF), (x, y) -> y == 60);
+    MarksOnFilms marks = on(SAYS, wide, corners(MOTIF)).orElseThrow();
+    assertThat(marks.clear()).isFalse();
+    assertThat(marks.margins(Measures.METRIC)).isEmpty();
+  }
+
+  @Test
+  void aLineAllRoundIsNotCutOff() {
+    CellFilms.Shape frame = all(corners(MOTIF), (x, y) -> x == 1 || y == 1 || x == 148 || y == 118);
+    assertThat(on(SAYS, frame, corners(MOTIF)).orElseThrow().clear()).isFalse();
+  }
+
+  @Test
+  void whatIsOnOneFilmAloneOrWithoutAFellowIsTheDesigns() {
+    assertThat(on(SAYS, corners(MOTIF), MOTIF)).isEmpty();
+    CellFilms.Shape lone = all(MOTIF, cross(8, 8));
+    assertThat(on(SAYS, lone, lone)).isEmpty();
+    CellFilms.Shape inside = all(cross(50, 50), cross(99, 50));
+    assertThat(on(SAYS, inside, inside)).as("far from the border").isEmpty();
+  }
+
+  /** A dot and a ring round it are as large, but print differently. */
+  @Test
+  void aSmallMotifOfTwoColoursIsNone() {
+    CellFilms.Shape dots = (x, y) -> (x / 9 % 15 == 1) && (y / 9 % 11 == 1);
+    CellFilms.Shape rings =
+        (x, y) -> dots.prints(x, y) && (x % 9 == 0 || x % 9 == 8 || y % 9 == 0 || y % 9 == 8);
+    assertThat(on(SAYS, dots, rings)).isEmpty();
+  }
+
+  @Test
+  void filmsOfAWrongSizeComeRightFirst() {
+    Optional<Pair> other = Optional.of(new Pair(new Length(170), new Length(140)));
+    assertThat(on(other, corners(MOTIF), corners(MOTIF))).isEmpty();
+  }
+}
