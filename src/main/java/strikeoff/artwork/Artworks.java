@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import strikeoff.document.Bounds;
 import strikeoff.document.Sha256;
 import strikeoff.document.Underway;
@@ -115,10 +116,11 @@ public final class Artworks {
   }
 
   /**
-   * All that a joint depends on: two pictures, those that may print between them, how long a strip
-   * of ground goes on, and how far a frame can be off.
+   * All that a joint depends on: two pictures, those that may print between them, how far from the
+   * first one each begins, how long a strip of ground goes on, and how far a frame can be off.
    */
-  private record Pairing(Key one, Key other, List<Key> thirds, Length strip, Length off) {
+  private record Pairing(
+      Key one, Key other, List<Key> thirds, List<Length> apart, Length strip, Length off) {
 
     String text() {
       return String.join(
@@ -126,6 +128,7 @@ public final class Artworks {
           one.text(),
           other.text(),
           thirds.stream().map(Key::text).collect(Collectors.joining(" and ")),
+          apart.stream().map(a -> Double.toString(a.mm())).collect(Collectors.joining(" ")),
           Double.toString(strip.mm()),
           Double.toString(off.mm()));
     }
@@ -275,76 +278,90 @@ public final class Artworks {
   }
 
   /**
-   * How films meet that were looked at and lie on one rectangle.
+   * How films meet that were looked at.
    *
    * @param films by the number of their separation
-   * @param pairs of such numbers, the two films to compare; those of the others on that rectangle
+   * @param pairs of such numbers, the two films to compare; those of the others that print there
    *     may follow
    * @param strip bare ground between two films goes on for at least so long
    * @param off how far a frame can be off
    * @return of each pair; films of different grids lie on the finer one
    */
   public List<Joint> joints(
-      Map<Integer, Wanted> films, List<int[]> pairs, Length strip, Length off, Bounds bounds) {
+      Map<Integer, LaidFilm> films, List<int[]> pairs, Length strip, Length off, Bounds bounds) {
     Map<Wanted, Bits> read = new HashMap<>();
     List<Joint> all = new ArrayList<>();
     for (int[] pair : pairs) {
-      List<Wanted> wanted = Arrays.stream(pair).mapToObj(films::get).toList();
-      joint(wanted, strip, off, read, bounds)
+      List<LaidFilm> laid = Arrays.stream(pair).mapToObj(films::get).toList();
+      joint(laid, strip, off, read, bounds)
           .ifPresent(joint -> all.add(joint.between(pair[0], pair[1])));
     }
     return all;
   }
 
   private Optional<Joint> joint(
-      List<Wanted> films, Length strip, Length off, Map<Wanted, Bits> read, Bounds bounds) {
-    List<Key> all = films.stream().map(keys::get).toList();
-    Pairing both = new Pairing(all.get(0), all.get(1), all.subList(2, all.size()), strip, off);
+      List<LaidFilm> films, Length strip, Length off, Map<Wanted, Bits> read, Bounds bounds) {
+    List<Key> all = films.stream().map(film -> keys.get(film.film())).toList();
+    LaidFilm first = films.get(0);
+    List<Length> apart =
+        films.stream()
+            .flatMap(f -> Stream.of(f.x().minus(first.x()), f.y().minus(first.y())))
+            .toList();
+    Pairing both =
+        new Pairing(all.get(0), all.get(1), all.subList(2, all.size()), apart, strip, off);
     if (!joints.containsKey(both)) {
       kept.find(both.text())
           .flatMap(MeasureBytes::joint)
           .ifPresent(known -> joints.put(both, known));
     }
     if (!joints.containsKey(both)) {
-      Pair size = films.get(0).size();
       PictureMeasures one = measured.get(both.one());
       PictureMeasures other = measured.get(both.other());
       double reach = Math.max(Widths.WIDEST, off.mm());
-      boolean alike = one.columns() == other.columns() && one.rows() == other.rows();
-      if (alike && near(one.cells(), other.cells(), one, reach).isNowhere()) {
-        joints.put(both, FilmJoints.none(one.along(size), one.across(size)));
+      Canvas canvas = Canvas.of(first, one, films.get(1), other, reach);
+      boolean alike =
+          first.fillsAs(films.get(1))
+              && one.columns() == other.columns()
+              && one.rows() == other.rows();
+      if (alike && near(one.cells(), other.cells(), canvas, reach).isNowhere()) {
+        joints.put(both, FilmJoints.none(canvas.along(), canvas.across()));
       } else {
         List<Bits> bits = new ArrayList<>();
-        for (Wanted film : films) {
-          film(film, read, bounds).ifPresent(bits::add);
+        for (LaidFilm film : films) {
+          film(film.film(), read, bounds).ifPresent(bits::add);
         }
         if (bits.size() < films.size()) {
           return Optional.empty();
         }
-        TwoFilms two = TwoFilms.of(bits.get(0), bits.get(1), bits.subList(2, bits.size()));
-        boolean finer = two.one() == bits.get(0);
-        PictureMeasures grid = finer ? one : other;
-        PictureMeasures coarse = finer ? other : one;
+        TwoFilms two = canvas.lay(films, bits);
         FilmsNear where =
             alike
-                ? near(one.cells(), other.cells(), grid, reach)
+                ? near(one.cells(), other.cells(), canvas, reach)
                 : near(
-                    CellCount.of(two.one(), size, false),
-                    CellCount.of(two.other(), size, false),
-                    grid,
+                    CellCount.of(two.one(), canvas.size(), false),
+                    CellCount.of(two.other(), canvas.size(), false),
+                    canvas,
                     reach);
         Joint joint =
-            FilmJoints.of(two, where, grid.along(size), grid.across(size), strip, off)
-                .knownTo(new Length(Math.max(coarse.along(size), coarse.across(size))));
-        joints.put(both, joint);
-        kept.keep(both.text(), MeasureBytes.of(joint));
+            FilmJoints.of(two, where, canvas.along(), canvas.across(), strip, off)
+                .knownTo(coarser(first, one, films.get(1), other));
+        joints.put(both, canvas.on(films.get(1), joint));
+        kept.keep(both.text(), MeasureBytes.of(joints.get(both)));
       }
     }
     return Optional.of(joints.get(both));
   }
 
-  private static FilmsNear near(
-      PrintedCells one, PrintedCells other, PictureMeasures grid, double reach) {
+  /** The largest side of a point of two films. */
+  private static Length coarser(
+      LaidFilm film, PictureMeasures one, LaidFilm second, PictureMeasures other) {
+    return new Length(
+        Math.max(
+            Math.max(one.along(film.film().size()), one.across(film.film().size())),
+            Math.max(other.along(second.film().size()), other.across(second.film().size()))));
+  }
+
+  private static FilmsNear near(PrintedCells one, PrintedCells other, Canvas grid, double reach) {
     return FilmsNear.of(one, other, grid.columns(), grid.rows(), reach);
   }
 

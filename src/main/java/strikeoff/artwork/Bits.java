@@ -90,6 +90,31 @@ final class Bits {
     return to;
   }
 
+  /**
+   * The same laid on another grid, point by the nearest point; what lies beyond is cut off.
+   *
+   * @param left where its left edge lies, in columns of that grid
+   * @param top where its first row begins, in rows of that
+   * @param along how many columns of that one of its own takes
+   * @param across how many rows of that one of its own takes
+   */
+  Bits laid(int toColumns, int toRows, double left, double top, double along, double across) {
+    Bits to = new Bits(toColumns, toRows);
+    for (int y = 0; y < toRows; y++) {
+      int from = (int) Math.floor((y + 0.5 - top) / across);
+      for (int x = from < 0 || from >= rows ? columns : next(0, from, true); x < columns; ) {
+        int end = next(x, from, false);
+        int first = (int) Math.max(0, Math.ceil(left + x * along - 0.5));
+        int last = (int) Math.min(toColumns, Math.ceil(left + end * along - 0.5));
+        if (first < last) {
+          to.set(first, last, y);
+        }
+        x = end < columns ? next(end, from, true) : columns;
+      }
+    }
+    return to;
+  }
+
   /** The first column of so many whose middle lies at a column of these or further on. */
   private int first(int column, int toColumns) {
     return (int) -Math.floorDiv(columns - 2L * toColumns * column, 2L * columns);

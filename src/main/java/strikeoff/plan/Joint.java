@@ -1,12 +1,14 @@
 package strikeoff.plan;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 
 /**
- * How two films of one rectangle meet; known to one of their points either way, the coarser ones.
+ * How two films meet; known to one of their points either way, the coarser ones. Places lie on the
+ * rectangle of the one that is listed later, or at its edge.
  *
  * @param one number of the separation that is listed first
  * @param other number of the other one
@@ -44,6 +46,36 @@ public record Joint(
   /** The same of others. */
   public Joint between(int first, int second) {
     return new Joint(first, second, point, lap, wideLap, gap, butt, both, ofOne, ofOther);
+  }
+
+  /**
+   * The same with places that are seen from elsewhere, within a rectangle.
+   *
+   * @param x how far they lie further to the right from there
+   * @param y how far they lie further away
+   * @param length of that rectangle
+   * @param width of it
+   */
+  public Joint moved(Length x, Length y, Length length, Length width) {
+    UnaryOperator<Finest> there =
+        f ->
+            new Finest(
+                f.width(), f.over(), within(f.x().plus(x), length), within(f.y().plus(y), width));
+    return new Joint(
+        one,
+        other,
+        point,
+        lap.map(there),
+        wideLap.map(there),
+        gap.map(there),
+        butt,
+        both,
+        ofOne,
+        ofOther);
+  }
+
+  private static Length within(Length at, Length side) {
+    return new Length(Math.max(0, Math.min(side.mm(), at.mm())));
   }
 
   /** The same of films that are known to a coarser point. */

@@ -2,7 +2,6 @@ package strikeoff.artwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -161,7 +160,7 @@ class FilmJointsTest {
     Bits fine = bits(Drawn.bar(13.01 - x, 13.02 - y, 6, 8, degrees));
     Bits same = bits(Drawn.bar(13.01 + x, 13.02 + y, 6, 8, degrees));
     Bits coarse = same.on(same.columns() / 2, same.rows() / 2);
-    TwoFilms films = TwoFilms.of(fine, coarse, List.of());
+    TwoFilms films = TwoFilms.alone(fine, coarse.on(fine.columns(), fine.rows()));
     assertThat(films.columns()).isEqualTo(fine.columns());
     assertThat(joint(films).lap().orElseThrow().width().mm())
         .isBetween(0.8 - 2 * POINT, 0.8 + 2 * POINT);

@@ -171,6 +171,27 @@ class FilmsBesidePlansTest {
   }
 
   @Test
+  void filmsOfDifferentRectanglesAreLaidWhereTheyLieOnTheDesign() throws IOException {
+    Files.write(
+        desk.resolve("plans/films/leaf.png"),
+        new Drawn(200, 200, 254).with(Drawn.bar(100, 100, 50, 60, 0)).png());
+    // The leaf ends at 125 mm; the part begins at 100 mm, and its bar at 25.5 mm of that.
+    Files.write(
+        desk.resolve("plans/films/part.png"),
+        new Drawn(60, 80, 254).with(Drawn.bar(40.5, 30, 30, 40, 0)).png());
+    String part = "films/part.png, at: \"10 cm, 5 cm\", size: 6 x 8 cm";
+    Files.writeString(
+        desk.resolve("plans/part.yaml"), twoColours("leaf.png", part.substring("films/".length())));
+    assertThat(run("check", "plans/part.yaml").out())
+        .contains("artwork/colours-do-not-meet")
+        .containsPattern("Between green and ink of leaf lies 0\\.[45]\\d* mm of ground, over 4 cm");
+    Files.writeString(
+        desk.resolve("plans/part.yaml"),
+        twoColours("leaf.png", part.substring("films/".length()).replace("10 cm", "9.9 cm")));
+    assertThat(run("check", "plans/part.yaml").out()).doesNotContain("colours-do-not-meet");
+  }
+
+  @Test
   void aColourThatIsMostlyHiddenIsKnockedOutOfItsFilm() throws IOException {
     // 35 of 50 mm.
     Files.write(

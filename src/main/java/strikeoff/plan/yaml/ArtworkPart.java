@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import strikeoff.artwork.Artworks.Looked;
+import strikeoff.artwork.LaidFilm;
 import strikeoff.artwork.Resolution;
 import strikeoff.artwork.StudioFolder;
 import strikeoff.artwork.Wanted;
@@ -167,27 +168,27 @@ final class ArtworkPart {
   }
 
   /**
-   * How the films of a design meet, where they lie on one rectangle and near to each other.
+   * How the films of a design meet, where they come near to each other.
    *
    * @param off how far a frame can be off
    */
   List<Joint> joints(List<Design.Separation> separations, Length off) {
     List<int[]> pairs = new ArrayList<>();
-    Map<Integer, Wanted> films = new HashMap<>();
+    Map<Integer, LaidFilm> films = new HashMap<>();
     for (Design.Separation other : separations) {
       for (Design.Separation one : separations.subList(0, other.number() - 1)) {
         if (pairs.size() < MOST_PAIRS && canMeet(one, other)) {
           int[] thirds =
               separations.stream()
-                  .filter(third -> third != one && third != other)
-                  .filter(third -> onOneRectangle(one, third) && printsSomewhere(third))
+                  .filter(third -> third != one && third != other && printsSomewhere(third))
+                  .filter(third -> isBeside(one, third) && isBeside(other, third))
                   .mapToInt(Design.Separation::number)
                   .toArray();
           pairs.add(
               IntStream.concat(IntStream.of(one.number(), other.number()), Arrays.stream(thirds))
                   .toArray());
           Arrays.stream(pairs.get(pairs.size() - 1))
-              .forEach(i -> films.put(i, wanted.get(separations.get(i - 1).path())));
+              .forEach(i -> films.put(i, laid(separations.get(i - 1))));
         }
       }
     }
@@ -195,14 +196,21 @@ final class ArtworkPart {
     return draft.artworks().joints(films, pairs, strip, off, draft.bounds());
   }
 
-  private boolean canMeet(Design.Separation one, Design.Separation other) {
-    return !one.paste().equals(other.paste())
-        && onOneRectangle(one, other)
-        && edged(one).flatMap(a -> edged(other).filter(b -> near(a, b))).isPresent();
+  private LaidFilm laid(Design.Separation separation) {
+    return new LaidFilm(wanted.get(separation.path()), separation.x(), separation.y());
   }
 
-  private static boolean onOneRectangle(Design.Separation one, Design.Separation other) {
-    return one.fillsRectangleOf(other);
+  private boolean canMeet(Design.Separation one, Design.Separation other) {
+    return !one.paste().equals(other.paste())
+        && edged(one).flatMap(a -> edged(other).filter(b -> near(one, a, other, b))).isPresent();
+  }
+
+  /** True if two rectangles lie over each other, or near. */
+  private static boolean isBeside(Design.Separation one, Design.Separation other) {
+    return one.x().mm() < other.x().plus(other.length()).mm() + FAR
+        && other.x().mm() < one.x().plus(one.length()).mm() + FAR
+        && one.y().mm() < other.y().plus(other.width()).mm() + FAR
+        && other.y().mm() < one.y().plus(one.width()).mm() + FAR;
   }
 
   private static boolean printsSomewhere(Design.Separation separation) {
@@ -217,11 +225,14 @@ final class ArtworkPart {
         .flatMap(Artwork::reach);
   }
 
-  private static boolean near(Artwork.Reach a, Artwork.Reach b) {
-    return a.left().mm() < b.right().mm() + FAR
-        && b.left().mm() < a.right().mm() + FAR
-        && a.near().mm() < b.far().mm() + FAR
-        && b.near().mm() < a.far().mm() + FAR;
+  private static boolean near(
+      Design.Separation one, Artwork.Reach a, Design.Separation other, Artwork.Reach b) {
+    double x = other.x().mm() - one.x().mm();
+    double y = other.y().mm() - one.y().mm();
+    return a.left().mm() < x + b.right().mm() + FAR
+        && x + b.left().mm() < a.right().mm() + FAR
+        && a.near().mm() < y + b.far().mm() + FAR
+        && y + b.near().mm() < a.far().mm() + FAR;
   }
 
   /** Points a millimetre. */
