@@ -11,17 +11,31 @@ import strikeoff.units.Span;
  * @param finish no run ends before
  * @param dry when the prints can be ready for the last steps at the soonest
  * @param because what binds it
+ * @param rests breaks that keep it there as well
  * @param before bounds of what is printed and fixed before it
  */
-public record Bound(Moment finish, Moment dry, Binding because, List<Bound> before) {
+public record Bound(Moment finish, Moment dry, Binding because, Rests rests, List<Bound> before) {
 
-  Bound(Moment finish, Moment dry, Binding because) {
-    this(finish, dry, because, List.of());
+  Bound(Moment finish, Moment dry, Binding because, Rests rests) {
+    this(finish, dry, because, rests, List.of());
+  }
+
+  /**
+   * How many breaks add to the time.
+   *
+   * @param printing before the prints are ready for the last steps
+   * @param fixing between the last steps
+   */
+  public record Rests(int printing, int fixing) {
+
+    private static String said(String before, int many) {
+      return many == 0 ? "" : before + (many == 1 ? "the break" : "the breaks");
+    }
   }
 
   /** The same where parts of the run come before it. */
   Bound after(List<Bound> parts) {
-    return new Bound(finish, dry, because, List.copyOf(parts));
+    return new Bound(finish, dry, because, rests, List.copyOf(parts));
   }
 
   /** Why, with the minutes from which it follows. */
@@ -39,10 +53,13 @@ public record Bound(Moment finish, Moment dry, Binding because, List<Bound> befo
         + because.text()
         + (after.minutes() < 1 || because instanceof Night
             ? ""
-            : ", so that with drying they are ready for what comes after at "
+            : ", so that with drying"
+                + Rests.said(" and ", rests.printing)
+                + " they are ready for what comes after at "
                 + dry.clock()
                 + " at the soonest, and that takes "
-                + after.wholeMinutesUp().text());
+                + after.wholeMinutesUp().text()
+                + Rests.said(" with ", rests.fixing));
   }
 
   private static String print(int people, Span lasts) {

@@ -61,9 +61,15 @@ final class Bounding {
   private final List<PrintTimes> films = new ArrayList<>();
   private final LeastLays lays;
   private final MotifByMotif motifs;
+  private final Shifts shifts;
 
   private Bounding(
-      Leeway leeway, Rehearsal rehearsal, Policy policy, boolean sewnLast, boolean slowly) {
+      Leeway leeway,
+      Rehearsal rehearsal,
+      Policy policy,
+      boolean sewnLast,
+      boolean slowly,
+      Moment from) {
     this.slowly = slowly;
     this.leeway = leeway;
     this.rehearsal = rehearsal;
@@ -90,9 +96,16 @@ final class Bounding {
               concerned(footprint.paste().medium()) ? times[2] : 0));
     }
     this.lays = new LeastLays(leeway.plan(), films);
+    this.shifts = new Shifts(leeway.plan().hours(), from, work(), policy);
     this.motifs =
         new MotifByMotif(
-            Tube.of(leeway.plan().cloth()), people, mix, lay, sew, Set.copyOf(leeway.mixed()));
+            Tube.of(leeway.plan().cloth()),
+            people,
+            mix,
+            lay,
+            sew,
+            Set.copyOf(leeway.mixed()),
+            shifts);
   }
 
   /**
@@ -107,11 +120,11 @@ final class Bounding {
       boolean sewnLast,
       boolean sure,
       Moment from) {
-    Bounding ordinary = new Bounding(leeway, rehearsal, policy, sewnLast, false);
-    LastSteps last = new LastSteps(leeway, rehearsal, policy, from);
+    Bounding ordinary = new Bounding(leeway, rehearsal, policy, sewnLast, false, from);
+    LastSteps last = new LastSteps(leeway, rehearsal, policy, ordinary.shifts);
     List<Integer> days = last.anyDay();
     if (sure) {
-      Bounding slow = new Bounding(leeway, rehearsal, policy, sewnLast, true);
+      Bounding slow = new Bounding(leeway, rehearsal, policy, sewnLast, true, from);
       // A slow day's night lies in the run: an end of the day that every day has. Only a wait that
       // lasts a night longer on a slow day would be none.
       if (slow.films.stream().allMatch(f -> f.fix() < last.shortestNight())) {
@@ -139,6 +152,16 @@ final class Bounding {
     return times;
   }
 
+  /** What takes its time between two breaks; cloth that is sewn is laid once more. */
+  private Shifts.Work work() {
+    boolean sews = !leeway.across().isEmpty();
+    long longest = Math.max(Math.max(move, mix), sews ? Math.max(sew, load) : 0);
+    for (PrintTimes film : films) {
+      longest = Math.max(longest, film.takes());
+    }
+    return new Shifts.Work(longest, load, mix * leeway.mixed().size());
+  }
+
   /** Whether the first of the last steps waits for films of that medium. */
   private boolean concerned(Medium medium) {
     if (leeway.last().isEmpty() || leeway.last().get(0).needs().isEmpty()) {
@@ -151,7 +174,7 @@ final class Bounding {
   }
 
   private Soonest dry() {
-    return films.isEmpty() ? new Soonest(0, 0, new Bound.Hands(new Span(0), people)) : least();
+    return films.isEmpty() ? new Soonest(0, 0, 0, new Bound.Hands(new Span(0), people)) : least();
   }
 
   private Soonest least() {
@@ -165,12 +188,11 @@ final class Bounding {
       int sewn = seams.size() + beside - last;
       for (int laid = fewest; laid <= fewest + 1; laid++) {
         for (int instead = 0; instead <= Math.min(sewn, laid - 1); instead++) {
-          Soonest term = term(laid, sewn, instead, last);
-          least = least == null || term.plain() < least.plain() ? term : least;
+          least = shifts.sooner(least, term(laid, sewn, instead, last));
         }
       }
     }
-    return sewnLast && seams.size() == 1 ? least.or(lastSewn(seams.get(0))) : least;
+    return sewnLast && seams.size() == 1 ? shifts.later(least, lastSewn(seams.get(0))) : least;
   }
 
   /**
@@ -184,19 +206,21 @@ final class Bounding {
     long before = load + (sewn - instead) * sew;
     long between = (laid - 1 - instead) * move + instead * (sew + load);
     Span sewing = Span.ofSeconds(sewn * (double) sew + instead * (double) load);
-    Soonest most = hands(before + between, films, last).or(motifs.all(before, films, last));
+    Soonest most =
+        shifts.later(hands(before + between, films, last), motifs.all(before, films, last));
     for (long tau : classes(films)) {
       List<PrintTimes> own = films.stream().filter(f -> f.lift() >= tau).toList();
       int holding = lays.of(own);
       long printed = motifs.printed(own);
       long begins = Math.max(before, MotifByMotif.up(before + mix * mixedFirst(own, laid), people));
-      long dries = (holding - 1) * tau + (laid - holding) * MotifByMotif.leastLift(films);
-      long plain = begins + printed + dries + motifs.dry(own, last) + between;
+      Drying drying = drying(tau, own, holding, laid, last);
       most =
-          most.or(
+          shifts.later(
+              most,
               new Soonest(
-                  plain,
+                  begins + printed + drying.all() + between,
                   begins + printed + between,
+                  drying.after(),
                   new Bound.Stretches(
                       laid,
                       Span.ofSeconds(laid == 1 ? 0 : tau),
@@ -205,6 +229,31 @@ final class Bounding {
                       sewing)));
     }
     return most;
+  }
+
+  /**
+   * What dries in lay after lay.
+   *
+   * @param all in every lay, one after the other
+   * @param after the last print in any
+   */
+  private record Drying(long all, long after) {}
+
+  /**
+   * @param own films that take τ and more to be lift-safe
+   * @param holding how many lays hold some of those
+   * @param laid how many there are
+   */
+  private Drying drying(long tau, List<PrintTimes> own, int holding, int laid, int last) {
+    long after = motifs.dry(own, last);
+    if (laid <= holding) {
+      return new Drying((holding - 1) * tau + after, after);
+    }
+    // Whichever lay comes last, one that holds some of them or another.
+    long least = MotifByMotif.leastLift(films);
+    long other = motifs.dry(films, last);
+    long all = (holding - 1) * tau + (laid - holding - 1) * least;
+    return new Drying(all + Math.min(least + after, tau + other), Math.min(after, other));
   }
 
   /** All hands are busy with mixing, printing and the cloth until the last print. */
@@ -216,8 +265,8 @@ final class Bounding {
         .forEach(mixed::add);
     long work = cloth + mix * mixed.size() + own.stream().mapToLong(PrintTimes::takes).sum();
     long all = MotifByMotif.up(work, people);
-    return new Soonest(
-        all + motifs.dry(own, last), all, new Bound.Hands(Span.ofSeconds(work), people));
+    long after = motifs.dry(own, last);
+    return new Soonest(all + after, all, after, new Bound.Hands(Span.ofSeconds(work), people));
   }
 
   /**
@@ -246,14 +295,15 @@ final class Bounding {
       long work = own.stream().mapToLong(PrintTimes::takes).sum();
       long printed = motifs.printed(own);
       int holding = Math.max(1, lays.parted(first, then, few));
-      long dries = (holding - 1) * tau + (all - holding) * MotifByMotif.leastLift(films);
+      Drying drying = drying(tau, own, holding, all, 0);
       Soonest term =
           new Soonest(
-              handled + printed + dries + MotifByMotif.leastFix(own),
+              handled + printed + drying.all(),
               handled + printed,
+              drying.after(),
               new Bound.Stretches(
                   all, Span.ofSeconds(tau), Span.ofSeconds(printed), people, sewing));
-      most = most == null ? term : most.or(term);
+      most = shifts.later(most, term);
       // What lies across is printed when all that dries before the sewing has dried.
       int beforehand = lays.without(first, few);
       long rest =
@@ -266,10 +316,12 @@ final class Bounding {
       long up = MotifByMotif.up(rest, people);
       long laid = load + (beforehand - 1) * move + sew + load;
       most =
-          most.or(
+          shifts.later(
+              most,
               new Soonest(
                   laid + up + beforehand * tau + after.plain() - MotifByMotif.up(mix, people),
                   laid + up + after.worked() - MotifByMotif.up(mix, people),
+                  after.after(),
                   new Bound.Stretches(
                       beforehand + 1, Span.ofSeconds(tau), Span.ofSeconds(up), people, sewing)));
     }

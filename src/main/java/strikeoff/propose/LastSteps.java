@@ -2,6 +2,7 @@ package strikeoff.propose;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.day.Breaks;
 import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.plan.Hours;
@@ -16,19 +17,26 @@ final class LastSteps {
 
   private final Leeway leeway;
   private final Rehearsal rehearsal;
-  private final Policy policy;
+  private final Shifts shifts;
+  private final Breaks breaks;
+  private final long over;
   private final List<Boolean> followAtOnce;
-  private final Moment from;
 
   /**
-   * @param from when the first of those prints can begin at the soonest
+   * @param shifts by which the prints are worked that come before them
    */
-  LastSteps(Leeway leeway, Rehearsal rehearsal, Policy policy, Moment from) {
-    this.from = from;
+  LastSteps(Leeway leeway, Rehearsal rehearsal, Policy policy, Shifts shifts) {
     this.leeway = leeway;
     this.rehearsal = rehearsal;
-    this.policy = policy;
+    this.shifts = shifts;
+    this.breaks = new Breaks(leeway.plan().hours());
+    this.over = secondsOver(policy);
     this.followAtOnce = leeway.followAtOnce();
+  }
+
+  /** How long after closing somebody may stop: seconds are told by nobody. */
+  static long secondsOver(Policy policy) {
+    return Math.round(policy.time().fewMinutesOver().minutes() * 60) + 59;
   }
 
   /** The first day for each, as if there were no night. */
@@ -48,14 +56,10 @@ final class LastSteps {
     return shortest;
   }
 
-  private long ready(Soonest dry) {
-    return Math.max(from.seconds() + dry.plain(), worked(dry.worked(), leeway.plan().hours()));
-  }
-
   /** On which day each of the last steps begins at the soonest. */
   List<Integer> days(Soonest dry) {
     List<Integer> days = new ArrayList<>();
-    long at = ready(dry);
+    long at = shifts.ready(dry);
     for (int i = 0; i < leeway.last().size(); i++) {
       long begins = begins(i, at, 1);
       days.add(new Moment(begins).day());
@@ -70,56 +74,43 @@ final class LastSteps {
    * @param days on which each of the last steps begins at the soonest
    */
   Bound bound(Soonest dry, List<Integer> days) {
-    long ready = ready(dry);
+    long ready = shifts.ready(dry);
     Bound.Binding because = dry.because();
+    int rests = 0;
     long at = ready;
     for (int i = 0; i < leeway.last().size(); i++) {
       long begins = begins(i, at, days.get(i));
-      if (begins > at) {
+      if (begins > at && begins == breaks.over(at)) {
+        rests++;
+      } else if (begins > at) {
         because = new Bound.Night(new Moment(begins), begins(i, at, 1) < begins);
       }
       at = begins + PrintTimes.seconds(lasts(leeway.last().get(i)));
     }
-    return new Bound(new Moment(at), new Moment(ready), because);
+    return new Bound(
+        new Moment(at), new Moment(ready), because, new Bound.Rests(shifts.rests(dry), rests));
   }
 
   /** When one of the last steps begins that is to be done within one day's hours. */
   private long begins(int last, long from, int notBefore) {
     Step step = leeway.last().get(last);
     if (step instanceof Step.Fix fix && fix.how() == Step.Fixing.BATCH) {
-      return from;
-    }
-    long within = PrintTimes.seconds(lasts(step));
-    for (int i = last + 1; i < leeway.last().size() && followAtOnce.get(i); i++) {
-      within += PrintTimes.seconds(lasts(leeway.last().get(i)));
+      return breaks.over(from);
     }
     Hours hours = leeway.plan().hours();
-    long few = Math.round(policy.time().fewMinutesOver().minutes() * 60);
     long at =
         notBefore > new Moment(from).day()
             ? Moment.of(notBefore, hours.of(notBefore).opens()).seconds()
             : from;
     int day = new Moment(at).day();
-    long opening = Moment.of(day, hours.of(day).opens()).seconds();
-    // Seconds are told by nobody.
-    long closing = Moment.of(day, hours.of(day).closes()).seconds() + few + 59;
-    if (at < opening) {
-      return opening;
+    long begins = breaks.over(Math.max(at, Moment.of(day, hours.of(day).opens()).seconds()));
+    long ends = begins + PrintTimes.seconds(lasts(step));
+    for (int i = last + 1; i < leeway.last().size() && followAtOnce.get(i); i++) {
+      ends = breaks.over(ends) + PrintTimes.seconds(lasts(leeway.last().get(i)));
     }
-    return at + within > closing ? Moment.of(day + 1, hours.of(day + 1).opens()).seconds() : at;
-  }
-
-  /** The clock when so many seconds of opening hours are over since then. */
-  private long worked(long seconds, Hours hours) {
-    long left = seconds;
-    for (int day = from.day(); ; day++) {
-      long opens = Math.max(from.seconds(), Moment.of(day, hours.of(day).opens()).seconds());
-      long closes = Moment.of(day, hours.of(day).closes()).seconds();
-      if (left <= closes - opens) {
-        return opens + left;
-      }
-      left -= Math.max(0, closes - opens);
-    }
+    long closing = Moment.of(day, hours.of(day).closes()).seconds() + over;
+    boolean late = at >= Moment.of(day, hours.of(day).opens()).seconds() && ends > closing;
+    return late ? Moment.of(day + 1, hours.of(day + 1).opens()).seconds() : begins;
   }
 
   private Span lasts(Step step) {

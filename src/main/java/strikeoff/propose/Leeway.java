@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.day.Breaks;
 import strikeoff.day.Moment;
 import strikeoff.layout.Layout;
 import strikeoff.layout.SeamCrossing;
@@ -177,19 +178,27 @@ record Leeway(
    */
   List<Boolean> followAtOnce() {
     List<Boolean> follow = new ArrayList<>();
-    double all = 0;
     for (int i = 0; i < last.size(); i++) {
       boolean wet = i > 0 && bathes(last.get(i)).isPresent() && bathes(last.get(i - 1)).isPresent();
       follow.add(wet && last.get(i).number() == last.get(i - 1).number() + 1);
-      all += bathes(last.get(i)).map(Span::minutes).orElse(0.0);
     }
     Hours hours = plan.hours();
     for (int day = 1; day <= hours.days().size() + 1; day++) {
-      if (hours.of(day).closes() - hours.of(day).opens() < all) {
+      if (bathed(day) > Moment.of(day, hours.of(day).closes()).seconds()) {
         return Collections.nCopies(last.size(), false);
       }
     }
     return follow;
+  }
+
+  /** When all baths are done that begin with the day. */
+  private double bathed(int day) {
+    Breaks breaks = new Breaks(plan.hours());
+    double at = Moment.of(day, plan.hours().of(day).opens()).seconds();
+    for (Step step : last) {
+      at = breaks.over((long) at) + bathes(step).map(Span::seconds).orElse(0.0);
+    }
+    return at;
   }
 
   /**

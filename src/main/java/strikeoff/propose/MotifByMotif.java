@@ -19,8 +19,10 @@ import strikeoff.units.Span;
  * @param lay to fetch a frame and lay it
  * @param sew for one seam
  * @param mixed pastes that are mixed in the run
+ * @param shifts by which the later of two is told
  */
-record MotifByMotif(Tube tube, int people, long mix, long lay, long sew, Set<String> mixed) {
+record MotifByMotif(
+    Tube tube, int people, long mix, long lay, long sew, Set<String> mixed, Shifts shifts) {
 
   /** What comes before a colour takes its time on each motif. */
   Soonest all(long before, List<PrintTimes> own, int last) {
@@ -29,13 +31,12 @@ record MotifByMotif(Tube tube, int people, long mix, long lay, long sew, Set<Str
     Soonest most = null;
     for (List<PrintTimes> motif : byMotif.values()) {
       Soonest term = motif(before, motif, last);
-      most = most == null ? term : most.or(term);
+      most = shifts.later(most, term);
     }
-    Soonest beside = beside(before, List.copyOf(byMotif.values()), last);
-    most = most.or(beside);
+    most = shifts.later(most, beside(before, List.copyOf(byMotif.values()), last));
     int colours = byMotif.values().stream().mapToInt(List::size).min().orElse(1);
     for (int colour = 2; colour <= colours; colour++) {
-      most = most.or(colour(before, own, byMotif, colour, last));
+      most = shifts.later(most, colour(before, own, byMotif, colour, last));
     }
     return most;
   }
@@ -54,6 +55,7 @@ record MotifByMotif(Tube tube, int people, long mix, long lay, long sew, Set<Str
     return new Soonest(
         begins + dry,
         begins + motif.stream().mapToLong(PrintTimes::takes).sum(),
+        dry(List.of(motif.get(motif.size() - 1)), last),
         new Bound.Motif(placement.name(), motif.size(), Span.ofSeconds(takes)));
   }
 
@@ -66,9 +68,10 @@ record MotifByMotif(Tube tube, int people, long mix, long lay, long sew, Set<Str
         PrintTimes other = motifs.get(j).get(0);
         if (liesOn(one, other) && liesOn(other, one)) {
           Soonest term =
-              after(before, one, motifs.get(j), last)
-                  .orSooner(after(before, other, motifs.get(i), last));
-          most = most == null ? term : most.or(term);
+              shifts.sooner(
+                  after(before, one, motifs.get(j), last),
+                  after(before, other, motifs.get(i), last));
+          most = shifts.later(most, term);
         }
       }
     }
@@ -89,6 +92,7 @@ record MotifByMotif(Tube tube, int people, long mix, long lay, long sew, Set<Str
     return new Soonest(
         begins + waits + then.plain() - without,
         begins + first.takes() + then.worked() - without,
+        then.after(),
         new Bound.Motif(
             first.print().placement().name()
                 + " and "
@@ -127,6 +131,7 @@ record MotifByMotif(Tube tube, int people, long mix, long lay, long sew, Set<Str
     return new Soonest(
         first + printed + dry(later, last),
         before + printed,
+        dry(later, last),
         new Bound.Colours(colour, Span.ofSeconds(under), Span.ofSeconds(printed), people));
   }
 

@@ -43,6 +43,19 @@ class AllRunsTest {
       plans.add(new SmallPlan(2, 1, 55, 180, 1, paint).on(1));
       plans.add(new SmallPlan(1, 2, 52, 180, 1, paint).open("09:00-11:30"));
     }
+    // A break in the middle of the prints, as they dry, before the baths and between them.
+    for (String hours : List.of("09:00-09:20, 10:10-17:00", "09:00-09:30, 10:00-17:00")) {
+      plans.add(new SmallPlan(2, 1, 52, 180, 1, false).open(hours));
+      plans.add(new SmallPlan(2, 2, 52, 180, 2, false).open(hours));
+      plans.add(new SmallPlan(2, 1, 30, 180, 2, true).open(hours));
+      plans.add(new SmallPlan(2, 1, 90, 100, 2, true).open(hours));
+    }
+    plans.add(new SmallPlan(2, 1, 52, 180, 1, false).open("09:00-12:10, 13:10-17:00"));
+    plans.add(new SmallPlan(1, 2, 52, 180, 2, true).open("09:00-09:30, 10:00-10:20, 11:00-17:00"));
+    plans.add(
+        new SmallPlan(2, 1, 55, 180, 1, false)
+            .sewn(Seam.BESIDE)
+            .open("09:00-09:50, 10:30-12:30, 13:30-17:00"));
     // Its best run washes screens between colours while the other person has nothing to do.
     plans.add(new SmallPlan(2, 2, 81, 112, 2, true));
     return plans.stream();
@@ -73,10 +86,18 @@ class AllRunsTest {
       }
       if (random.nextInt(4) == 0) {
         plan = plan.open(random.nextBoolean() ? "09:00-11:30" : "09:00-12:30");
+      } else if (random.nextInt(3) == 0) {
+        int first = 9 * 60 + 10 + 5 * random.nextInt(50);
+        int then = first + 15 * (1 + random.nextInt(4));
+        plan = plan.open("09:00-" + clock(first) + ", " + clock(then) + "-17:00");
       }
       plans.add(plan);
     }
     return plans;
+  }
+
+  private static String clock(int minute) {
+    return String.format("%02d:%02d", minute / 60, minute % 60);
   }
 
   /**

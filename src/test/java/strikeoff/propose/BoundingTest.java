@@ -8,6 +8,7 @@ import strikeoff.day.Moment;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Until.Dryness;
+import strikeoff.units.Span;
 
 /** Bounds of small plans, each as one reckons it by hand from how its films dry. */
 class BoundingTest {
@@ -109,5 +110,43 @@ class BoundingTest {
     assertThat(found.text()).contains("- sew: side");
     assertThat(found.finish()).isGreaterThanOrEqualTo(found.bound().finish());
     assertThat(found.finish().since(found.bound().finish()).minutes()).isLessThan(46);
+  }
+
+  private static final long BREAK = 40 * 60;
+
+  /**
+   * The cloth is laid at 09:15, as the break begins. Of any run so much of mixing as takes ten
+   * minutes may fall into the break; the prints come after it.
+   */
+  @Test
+  void nobodyBeginsToPrintInABreak() {
+    SmallPlan.Bench bench =
+        new SmallPlan(2, 1, 52, 180, 1, false).open("09:00-09:15, 09:55-17:00").bench();
+    long byHand = OPENING + LOAD + BREAK + 2 * IMPRESSION + dries(bench, Dryness.FIX_SAFE) + BATHS;
+    assertThat(bench.bound().finish()).isEqualTo(new Moment(byHand));
+    assertThat(bench.bound().text()).contains("with drying and the break they are ready");
+  }
+
+  @Test
+  void aBathThatWouldBeginInABreakBeginsWhenItIsOver() {
+    SmallPlan allDay = new SmallPlan(2, 1, 52, 180, 1, false);
+    Moment dry = allDay.bench().bound().dry();
+    // The break begins as the soak ends, so the rinse waits for as long as it lasts.
+    Moment soaked = dry.plus(new Span(60));
+    String hours = "09:00-" + soaked.clock() + ", " + soaked.plus(new Span(40)).clock() + "-17:00";
+    Bound bound = allDay.open(hours).bench().bound();
+    assertThat(bound.dry()).isEqualTo(dry);
+    long rests = BREAK - (soaked.seconds() % 60);
+    assertThat(bound.finish().seconds()).isEqualTo(dry.seconds() + BATHS + rests);
+    assertThat(bound.text()).endsWith("min with the break");
+  }
+
+  /** The day's few minutes over closing are as good as none, for prints as for baths. */
+  @Test
+  void whoPrintsAFewMinutesPastClosingIsNotSentHome() {
+    // Loading, mixing and two prints end at 09:26:40; the room closes at 09:20.
+    Bound bound =
+        new SmallPlan(2, 1, 52, 180, 1, false).open("[09:00-09:20, 09:00-17:00]").bench().bound();
+    assertThat(bound.finish()).isEqualTo(Moment.of(2, 9 * 60 + 95));
   }
 }
