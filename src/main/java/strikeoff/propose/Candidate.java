@@ -81,6 +81,7 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double printed, double pas
       if (each instanceof Step.Print print) {
         options += options(print);
       }
+      options += each.begins() == Step.Begins.IN_TURN ? 0 : 1;
       options += A_FAN * each.draughts().size();
     }
     return step * run.size() + option * options;

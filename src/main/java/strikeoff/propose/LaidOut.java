@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
+import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.units.Span;
@@ -59,6 +61,8 @@ final class LaidOut {
     RICH_FIRST,
     /** The same in one step. */
     SET_BY_SET,
+    /** What the table shows in one step each: several go on from one arrangement to the next. */
+    ON_AND_ON,
     /**
      * Arrangement after arrangement, the cloth going forth with one and back with the next: fewer
      * moves than with each wholly, and no screen is full twice.
@@ -71,15 +75,26 @@ final class LaidOut {
   /** On a table without loose boards it is all one what takes a board. */
   List<Shape> shapes() {
     boolean loose = leeway.plan().table().stations().filter(boards -> !boards.fixed()).isPresent();
-    return Arrays.stream(Shape.values())
-        .filter(shape -> loose || shape != Shape.BOARDS_FIRST && shape != Shape.BOARDS_LAST)
-        .filter(shape -> shape != Shape.IN_PASSES || needsPasses())
-        .toList();
+    boolean passes = needsPasses();
+    List<Shape> shapes =
+        Arrays.stream(Shape.values())
+            .filter(shape -> loose || shape != Shape.BOARDS_FIRST && shape != Shape.BOARDS_LAST)
+            .filter(shape -> passes || shape != Shape.IN_PASSES)
+            .collect(Collectors.toCollection(ArrayList::new));
+    if (!passes && paints()) {
+      shapes.add(Shape.IN_PASSES);
+    }
+    return shapes;
   }
 
   private boolean needsPasses() {
     return byArrangement(leeway.own().placements(), false).values().stream()
         .anyMatch(apart::needsMoreThanTwo);
+  }
+
+  /** Paint dries in a mesh while neighbours dry, so that screens are washed between two passes. */
+  private boolean paints() {
+    return leeway.own().films().stream().anyMatch(f -> f.paste().medium() == Medium.PAINT);
   }
 
   /** One way, unless prints lie across a seam that is to be sewn. */
@@ -187,6 +202,10 @@ final class LaidOut {
       }
       return prints;
     }
+    if (shape == Shape.ON_AND_ON) {
+      stretches.forEach(stretch -> prints.addAll(onAndOn(stretch, people)));
+      return prints;
+    }
     if (shape == Shape.IN_PASSES) {
       for (List<Placement> stretch : stretches) {
         byArrangement(stretch, false)
@@ -222,10 +241,8 @@ final class LaidOut {
     List<Step> prints = new ArrayList<>();
     for (int colour : colours) {
       for (List<Placement> pass : passes) {
-        PrintDraft draft =
-            new PrintDraft(
-                List.of(name), pass.stream().map(Placement::number).sorted().toList(), people);
-        draft.colours = List.of(colour);
+        PrintDraft draft = new PrintDraft((Step.Print) print(name, pass, people));
+        draft.colours = leeway.colours(name) == 1 ? List.of() : List.of(colour);
         prints.add(draft.step());
       }
     }
@@ -234,6 +251,23 @@ final class LaidOut {
 
   private boolean takesBoard(Placement placement) {
     return leeway.plan().arrangements().get(placement.arrangement()).takesBoard();
+  }
+
+  /** In one step, unless some arrangements have colours printed that others have not. */
+  private List<Step> onAndOn(List<Placement> stretch, List<String> people) {
+    List<Step> steps = new ArrayList<>();
+    byArrangement(stretch, false).forEach((name, own) -> steps.add(print(name, own, people)));
+    Map<String, List<Integer>> each = new LinkedHashMap<>();
+    for (Step step : steps) {
+      Step.Print print = (Step.Print) step;
+      each.put(print.arrangements().get(0), print.only());
+      if (!print.separations().isEmpty()) {
+        return steps;
+      }
+    }
+    PrintDraft draft = new PrintDraft(List.of(), List.of(), people);
+    draft.prints(each);
+    return List.of(draft.step());
   }
 
   private Step print(String name, List<Placement> own, List<String> people) {

@@ -25,6 +25,7 @@ final class Moves {
   private final SplittableRandom random;
   private final ShareMoves shares;
   private final MixMoves mixes;
+  private final BesideMoves besides;
 
   Moves(Leeway leeway, Order order, SplittableRandom random) {
     this.leeway = leeway;
@@ -32,6 +33,7 @@ final class Moves {
     this.random = random;
     this.shares = new ShareMoves(leeway, order, random);
     this.mixes = new MixMoves(leeway, order, random);
+    this.besides = new BesideMoves(leeway, random);
   }
 
   /**
@@ -57,7 +59,7 @@ final class Moves {
     if (!rehearsed.shortfall().isNothing() && random.nextInt(4) == 0) {
       return Repair.repaired(run, rehearsed, air(), order, leeway.screens());
     }
-    return switch (random.nextInt(21)) {
+    return switch (random.nextInt(25)) {
       case 0, 1, 2 -> move(run);
       case 3, 4 -> people(run);
       case 5 -> swapColours(run);
@@ -72,6 +74,10 @@ final class Moves {
       case 16, 17 -> drop(run);
       case 18 -> mixes.mixing(run);
       case 19 -> mixes.mixMeanwhile(run);
+      case 20 -> besides.whenFree(run);
+      case 21 -> besides.sideBySide(run);
+      case 22 -> besides.neighbours(run);
+      case 23 -> besides.air(run);
       default -> reorderWithin(run);
     };
   }
@@ -143,9 +149,9 @@ final class Moves {
       }
       run.set(at, draft.step());
     } else if (step instanceof Step.Mix mix) {
-      run.set(at, new Step.Mix(1, mix.pastes(), mix.takes(), one(), Step.path(1)));
+      run.set(at, new Step.Mix(1, mix.pastes(), mix.takes(), one(), mix.begins(), Step.path(1)));
     } else if (step instanceof Step.Sew sew) {
-      run.set(at, new Step.Sew(1, sew.seam(), sew.takes(), one(), Step.path(1)));
+      run.set(at, new Step.Sew(1, sew.seam(), sew.takes(), one(), sew.begins(), Step.path(1)));
     } else {
       return null;
     }

@@ -24,10 +24,10 @@ final class PrintDraft {
   List<String> people;
   Optional<String> washes;
   boolean washBetweenColours;
-  private Until betweenNeighbours = Until.NO_WAIT;
+  Until betweenNeighbours = Until.NO_WAIT;
+  Optional<Draught> air = Optional.empty();
+  Step.Begins begins = Step.Begins.IN_TURN;
   private Map<String, List<Integer>> numbers = Map.of();
-  private Optional<Draught> air = Optional.empty();
-  private Step.Begins begins = Step.Begins.IN_TURN;
 
   PrintDraft(List<String> arrangements, List<Integer> only, List<String> people) {
     this.arrangements = arrangements;
@@ -59,6 +59,19 @@ final class PrintDraft {
     this.numbers = step.numbers();
     this.air = step.air();
     this.begins = step.begins();
+  }
+
+  /**
+   * Prints these and no others.
+   *
+   * @param each numbers of the placements of each arrangement, in the order of printing; empty for
+   *     all of them
+   */
+  void prints(Map<String, List<Integer>> each) {
+    arrangements = List.copyOf(each.keySet());
+    boolean alike = each.values().stream().distinct().count() == 1;
+    only = alike ? each.values().iterator().next() : List.of();
+    numbers = alike ? Map.of() : each;
   }
 
   /** What the language lets nobody write together is left out. */

@@ -24,6 +24,8 @@ final class Reasons {
   static final String NIGHT = "all prints dry through overnight; feel them before what comes next";
   static final String MORNING = "the rest goes on in the morning";
   static final String HUNG = "the cloth hangs to dry before it is printed again";
+  static final String BESIDE = "beside the steps above, as soon as hands and screen are free";
+  static final String DONE = "once all steps above are done";
   static final String ASSUMED = "Assumed, as the plan says nothing of fixing: ";
 
   private static final Set<String> ALL =
@@ -40,7 +42,9 @@ final class Reasons {
           DRY,
           NIGHT,
           MORNING,
-          HUNG);
+          HUNG,
+          BESIDE,
+          DONE);
 
   /** How long a wait is, as {@link DryingTold} says it. */
   private static final Pattern LASTS = Pattern.compile("^(about [^:]+|in less than a minute): ");

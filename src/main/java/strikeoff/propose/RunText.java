@@ -129,7 +129,10 @@ final class RunText {
       throw new IllegalArgumentException("no proposed run has a step " + step.number());
     }
     if (step.begins() != Step.Begins.IN_TURN) {
-      lines.add("  begins: " + step.begins().text());
+      within(
+          lines,
+          "begins: " + step.begins().text(),
+          step.begins() == Step.Begins.WHEN_FREE ? Reasons.BESIDE : Reasons.DONE);
     }
   }
 

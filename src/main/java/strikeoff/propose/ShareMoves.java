@@ -1,10 +1,13 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import strikeoff.layout.Placement;
 import strikeoff.plan.Step;
 import strikeoff.plan.Wait;
 
@@ -61,7 +64,9 @@ final class ShareMoves {
       if (i != at
           && run.get(i) instanceof Step.Print other
           && other.arrangements().equals(one.arrangements())
-          && other.separations().equals(one.separations())) {
+          && other.separations().equals(one.separations())
+          && one.numbers().isEmpty()
+          && other.numbers().isEmpty()) {
         others.add(i);
       }
     }
@@ -69,7 +74,7 @@ final class ShareMoves {
   }
 
   private List<Integer> numbers(Step.Print print) {
-    if (print.numbers().isEmpty() && !print.only().isEmpty()) {
+    if (!print.only().isEmpty()) {
       return new ArrayList<>(print.only());
     }
     Set<Integer> numbers = new LinkedHashSet<>();
@@ -97,10 +102,10 @@ final class ShareMoves {
       int cut = 1 + random.nextInt(print.arrangements().size() - 1);
       PrintDraft one = new PrintDraft(print);
       PrintDraft other = new PrintDraft(print);
-      one.arrangements = print.arrangements().subList(0, cut);
-      other.arrangements = print.arrangements().subList(cut, print.arrangements().size());
-      run.set(at, numbered(one.step(), within(one, print)));
-      run.add(at + 1, numbered(other.step(), within(other, print)));
+      one.prints(each(print, print.arrangements().subList(0, cut)));
+      other.prints(each(print, print.arrangements().subList(cut, print.arrangements().size())));
+      run.set(at, one.step());
+      run.add(at + 1, other.step());
       return run;
     }
     List<Integer> numbers = numbers(print);
@@ -121,15 +126,16 @@ final class ShareMoves {
     return run;
   }
 
-  /** Numbers that an arrangement of a step has; those of its other arrangements may be more. */
-  private List<Integer> within(PrintDraft part, Step.Print whole) {
-    List<Integer> there = new ArrayList<>();
-    for (String name : part.arrangements) {
-      leeway.layout().of(name).forEach(p -> there.add(p.number()));
+  /** What a step prints of some of its arrangements: of each its numbers, none if they are all. */
+  private Map<String, List<Integer>> each(Step.Print print, List<String> arrangements) {
+    Map<String, List<Integer>> each = new LinkedHashMap<>();
+    for (String name : arrangements) {
+      List<Integer> all =
+          leeway.layout().of(name).stream().map(Placement::number).sorted().toList();
+      List<Integer> own = print.only(name).stream().filter(all::contains).sorted().toList();
+      each.put(name, own.equals(all) ? List.of() : own);
     }
-    List<Integer> numbers = numbers(whole);
-    numbers.retainAll(there);
-    return numbers;
+    return each;
   }
 
   List<Step> merge(List<Step> run) {
@@ -142,7 +148,9 @@ final class ShareMoves {
     for (int i = 0; i < run.size(); i++) {
       if (i != at
           && run.get(i) instanceof Step.Print other
-          && other.arrangements().equals(one.arrangements())) {
+          && other.arrangements().equals(one.arrangements())
+          && one.numbers().isEmpty()
+          && other.numbers().isEmpty()) {
         mates.add(i);
       }
     }
@@ -170,7 +178,7 @@ final class ShareMoves {
     return run;
   }
 
-  /** Two arrangements are printed in one step as far as they share numbers. */
+  /** Two arrangements are printed in one step: wholly, or as far as they share numbers. */
   List<Step> joinArrangements(List<Step> run) {
     int at = Moves.pick(random, run, Step.Print.class);
     int mate = Moves.pick(random, run, Step.Print.class);
@@ -184,19 +192,26 @@ final class ShareMoves {
       return null;
     }
     PrintDraft draft = new PrintDraft(one);
-    draft.arrangements = new ArrayList<>(one.arrangements());
-    draft.arrangements.addAll(other.arrangements());
     draft.order = random.nextInt(3) == 0 ? Step.Order.SET_BY_SET : one.order();
-    if (one.numbers().isEmpty() && one.only().isEmpty() && other.only().isEmpty()) {
+    Map<String, List<Integer>> both = new LinkedHashMap<>(each(one, one.arrangements()));
+    both.putAll(each(other, other.arrangements()));
+    boolean alike = both.values().stream().distinct().count() == 1;
+    if (alike || random.nextBoolean()) {
+      draft.prints(both);
       run.set(at, draft.step());
       run.remove(mate);
       return run;
+    }
+    if (!one.numbers().isEmpty() || !other.numbers().isEmpty()) {
+      return null;
     }
     List<Integer> shared = numbers(one);
     shared.retainAll(numbers(other));
     if (shared.isEmpty()) {
       return null;
     }
+    draft.arrangements = new ArrayList<>(one.arrangements());
+    draft.arrangements.addAll(other.arrangements());
     draft.only = shared.stream().sorted().toList();
     List<Integer> left = numbers(one);
     left.removeAll(shared);

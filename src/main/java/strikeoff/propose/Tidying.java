@@ -1,11 +1,16 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import strikeoff.layout.Placement;
 import strikeoff.plan.Step;
+import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
 import strikeoff.units.Span;
@@ -31,6 +36,9 @@ final class Tidying {
     List<List<Step>> lesser = new ArrayList<>();
     for (int i = leeway.first().size(); i < run.size(); i++) {
       Step step = run.get(i);
+      if (step.begins() != Step.Begins.IN_TURN) {
+        lesser.add(with(run, i, BesideMoves.beginning(step, Step.Begins.IN_TURN)));
+      }
       if (step instanceof Step.Dry dry) {
         lesser.add(without(run, i));
         for (Dryness state : Dryness.values()) {
@@ -45,19 +53,31 @@ final class Tidying {
         lesser.add(without(run, i));
       } else if (step instanceof Step.Sew sew && sew.by().isPresent()) {
         lesser.add(
-            with(run, i, new Step.Sew(1, sew.seam(), sew.takes(), Optional.empty(), Step.path(1))));
+            with(
+                run,
+                i,
+                new Step.Sew(
+                    1, sew.seam(), sew.takes(), Optional.empty(), sew.begins(), Step.path(1))));
       } else if (step instanceof Step.Mix mix) {
         if (mix.by().isPresent()) {
           lesser.add(
               with(
                   run,
                   i,
-                  new Step.Mix(1, mix.pastes(), mix.takes(), Optional.empty(), Step.path(1))));
+                  new Step.Mix(
+                      1, mix.pastes(), mix.takes(), Optional.empty(), mix.begins(), Step.path(1))));
         }
         together(run, i, mix).ifPresent(lesser::add);
       } else if (step instanceof Step.Print print) {
         for (Step other : plainer(print)) {
           lesser.add(with(run, i, other));
+        }
+        if (i + 1 < run.size() && run.get(i + 1) instanceof Step.Print next) {
+          for (Step.Print both : together(print, next)) {
+            List<Step> less = without(run, i + 1);
+            less.set(i, both);
+            lesser.add(less);
+          }
         }
       }
     }
@@ -81,6 +101,52 @@ final class Tidying {
       }
     }
     return Optional.empty();
+  }
+
+  /** Two print steps as one, where they print other numbers alike, or other colours of the same. */
+  private List<Step.Print> together(Step.Print one, Step.Print next) {
+    List<Step.Print> both = new ArrayList<>();
+    if (one.separations().equals(next.separations())) {
+      Map<String, List<Integer>> each = new LinkedHashMap<>(numbers(one));
+      numbers(next)
+          .forEach(
+              (name, own) ->
+                  each.merge(
+                      name,
+                      own,
+                      (a, b) -> Stream.concat(a.stream(), b.stream()).sorted().toList()));
+      PrintDraft draft = new PrintDraft(one);
+      each.replaceAll(
+          (name, own) -> own.size() == leeway.layout().of(name).size() ? List.of() : own);
+      draft.prints(each);
+      both.add(draft.step());
+    } else if (numbers(one).equals(numbers(next))) {
+      List<Integer> colours =
+          Stream.concat(one.separations().stream(), next.separations().stream()).sorted().toList();
+      PrintDraft draft = new PrintDraft(next);
+      boolean all = one.arrangements().stream().allMatch(a -> leeway.colours(a) == colours.size());
+      draft.colours = all ? List.of() : colours;
+      draft.betweenColours =
+          one.dryBetweenColours().isNone() ? next.dryBetweenColours() : one.dryBetweenColours();
+      both.add(draft.step());
+    }
+    return both;
+  }
+
+  /** Of each arrangement of a step the numbers of all that it prints. */
+  private Map<String, List<Integer>> numbers(Step.Print print) {
+    Map<String, List<Integer>> numbers = new LinkedHashMap<>();
+    for (String name : print.arrangements()) {
+      List<Integer> only = print.only(name);
+      numbers.put(
+          name,
+          leeway.layout().of(name).stream()
+              .map(Placement::number)
+              .filter(number -> only.isEmpty() || only.contains(number))
+              .sorted()
+              .toList());
+    }
+    return numbers;
   }
 
   private static List<Step> without(List<Step> run, int at) {
@@ -124,6 +190,16 @@ final class Tidying {
     if (print.pause().minutes() > 0) {
       PrintDraft draft = new PrintDraft(print);
       draft.pause = new Span(0);
+      plainer.add(draft.step());
+    }
+    if (print.mindsNeighbours()) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.betweenNeighbours = Until.NO_WAIT;
+      plainer.add(draft.step());
+    }
+    if (print.air().isPresent()) {
+      PrintDraft draft = new PrintDraft(print);
+      draft.air = Optional.empty();
       plainer.add(draft.step());
     }
     if (print.everyOther()) {

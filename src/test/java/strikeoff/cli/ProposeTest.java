@@ -52,14 +52,13 @@ class ProposeTest {
         .startsWith("--- border.yaml\n+++ border.yaml\n@@ -")
         .contains("-    pause: 3 min\n")
         .containsPattern(
-            "# about [^,]+, on a slow day [^:]+: those printed first are dry to the touch"
-                + " before the frames between lie on them\n\\+    dry between passes: until"
-                + " frame-safe\n");
+            "# about [^,]+, on a slow day [^:]+: the prints beside the next frame dry\n"
+                + "\\+    dry between neighbours: until frame-safe\n");
     assertThat(outcome.err())
         .startsWith(
             "border.yaml: your run as written ends on day 1, 13:37; this one ends on day 1, 13:1")
         .contains("No run of these prints can end before day 1, 13:1")
-        .contains("where films dry slowly on day 1, 14:")
+        .contains("where films dry slowly on day 1, 15:")
         .contains("It counts on no fan, since the plan names none");
   }
 

@@ -7,17 +7,22 @@ import java.util.Optional;
 import java.util.Set;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
+import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
 
 /**
  * Every run of a space, of one small plan: whole numbers in every way in one or two print steps,
  * colours together or one after the other in two steps, every other one or not, waits until
- * frame-safe or none, screens washed between colours or not, one person, the other or both, a wait
- * before the cloth moves or none, the seam before, between or after the prints, in each air a
- * drying step before the last ones or none, and a night before that, after it, or none.
+ * frame-safe or none, screens washed between colours or not, one person, the other or both, or one
+ * beside the other, films of neighbours felt or not, a wait before the cloth moves or none, the
+ * seam before, between or after the prints, in each air a drying step before the last ones or none,
+ * and a night before that, after it, or none.
  */
 final class SmallRuns {
+
+  /** A frame lies on the image beside it up to this pitch, cm. */
+  private static final int NEAR = 36;
 
   private final SmallPlan.Bench bench;
   private final SmallPlan plan;
@@ -71,7 +76,7 @@ final class SmallRuns {
   private List<List<Step>> ends() {
     List<List<Step>> ends = new ArrayList<>(List.of(List.of()));
     bench.leeway().airs().forEach(air -> ends.add(List.of(Repair.dry(Dryness.FIX_SAFE, air))));
-    if (!plan.hours().equals(SmallPlan.ALL_DAY)) {
+    if (!plan.hours().equals(SmallPlan.ALL_DAY) && !plan.hours().endsWith("17:00")) {
       Step night = new Step.EndOfDay(1, Step.path(1));
       for (List<Step> end : List.copyOf(ends)) {
         List<Step> later = new ArrayList<>(end);
@@ -139,7 +144,16 @@ final class SmallRuns {
 
   private static void both(
       List<List<Step.Print>> all, List<Step.Print> first, List<Step.Print> second) {
-    first.forEach(one -> second.forEach(other -> all.add(List.of(one, other))));
+    for (Step.Print one : first) {
+      for (Step.Print other : second) {
+        all.add(List.of(one, other));
+        if (!one.people().equals(other.people()) && other.dryBetweenPasses().isNone()) {
+          PrintDraft beside = new PrintDraft(other);
+          beside.begins = Step.Begins.WHEN_FREE;
+          all.add(List.of(one, beside.step()));
+        }
+      }
+    }
   }
 
   private List<Step.Print> prints(List<Integer> only, List<Integer> colours) {
@@ -158,6 +172,11 @@ final class SmallRuns {
             draft.betweenPasses = everyOther ? between : Wait.NONE;
             draft.beforeMoving = moving;
             prints.add(draft.step());
+            if (several && plan.pitch() < NEAR && between.isNone()) {
+              draft.betweenNeighbours = Repair.until(Dryness.FRAME_SAFE);
+              prints.add(draft.step());
+              draft.betweenNeighbours = Until.NO_WAIT;
+            }
             if (moves && coloured && people.size() < 2) {
               draft.washBetweenColours = true;
               prints.add(draft.step());
