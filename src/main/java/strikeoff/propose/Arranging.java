@@ -173,7 +173,31 @@ final class Arranging {
         rehearsal.slowFinish(found.candidate().run()),
         bound,
         begun.tried() + team.tried(),
-        same ? List.of() : notes(found.candidate().run(), runText));
+        same ? List.of() : notes(found, rehearsal, runText));
+  }
+
+  /**
+   * Why it ends later than a run that was printable as written: that one does for some days only.
+   */
+  private Optional<String> later(Search.Found found, Rehearsal rehearsal) {
+    Moment now = before.facts().timeline().finish();
+    boolean later =
+        found.judged().checked().facts().timeline().finish().compareTo(now) > 0
+            && prints(before.plan())
+            && before.findings().stream().noneMatch(Judge::stands);
+    if (!later || asked.surety() != Surety.SURE) {
+      return Optional.empty();
+    }
+    List<Step> own = Order.numbered(leeway.written());
+    boolean late = rehearsal.surely(own, rehearsal.of(own)).shortfall().afterClosing() > 0;
+    return Optional.of(
+        "Your run ends sooner on an ordinary day, but where films dry slowly "
+            + (late
+                ? "it goes on until "
+                    + rehearsal.slowFinish(own).text()
+                    + ", for which the hours leave no time"
+                : "some are touched before they are dry")
+            + "; this one does for both. `--likely` plans for ordinary days.");
   }
 
   /**
@@ -276,8 +300,10 @@ final class Arranging {
                 number, leeway, order, rehearsal(), judge, new PasteLeft(before.plan(), policy())));
   }
 
-  private List<String> notes(List<Step> run, RunText text) {
+  private List<String> notes(Search.Found found, Rehearsal rehearsal, RunText text) {
     List<String> notes = new ArrayList<>();
+    List<Step> run = found.candidate().run();
+    later(found, rehearsal).ifPresent(notes::add);
     for (Acceptance gone : text.dropped(run)) {
       notes.add(
           "What is accepted of "

@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import strikeoff.day.Use;
 import strikeoff.day.facts.Timeline;
+import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -43,16 +45,24 @@ final class Moved {
         Moved::together,
         "print step is worked by several people at once",
         "print steps are worked by several people at once",
-        "one lays a frame while another waits");
+        "one prints while another fetches the next frame");
+    moved.count(
+        Moved::beside,
+        "step is worked beside those above it",
+        "steps are worked beside those above them",
+        "each begins as soon as hands are free");
     moved.count(
         Moved::felt,
         "wait ends when films are felt to be dry",
         "waits end when films are felt to be dry",
         "nobody waits for longer than they take");
+    String fan = moved.held() ? "a fan or a hair-dryer" : "a fan";
     moved.count(
-        Moved::blown,
-        "wait has a fan or a hair-dryer",
-        "waits have a fan or a hair-dryer",
+        Moved::blown, "wait has " + fan, "waits have " + fan, "films dry sooner in moved air");
+    moved.count(
+        Moved::blownAtPrints,
+        "print step has a fan on until its last print",
+        "print steps have a fan on until their last prints",
         "films dry sooner in moved air");
     moved.count(
         run -> (int) run.stream().filter(Step.EndOfDay.class::isInstance).count(),
@@ -156,12 +166,31 @@ final class Moved {
         run.stream().filter(s -> s instanceof Step.Print print && !print.also().isEmpty()).count();
   }
 
+  private static int beside(List<Step> run) {
+    return (int) run.stream().filter(s -> s.begins() == Step.Begins.WHEN_FREE).count();
+  }
+
+  private static int blownAtPrints(List<Step> run) {
+    return (int)
+        run.stream().filter(s -> s instanceof Step.Print print && print.air().isPresent()).count();
+  }
+
+  /** True if somebody holds a hair-dryer in either run. */
+  private boolean held() {
+    return Stream.concat(waits(now.run()).stream(), waits(then.run()).stream())
+        .anyMatch(wait -> wait.air().filter(a -> a.by() == Draught.By.HAIR_DRYER).isPresent());
+  }
+
   private static List<Wait> waits(List<Step> run) {
     List<Wait> waits = new ArrayList<>();
     for (Step step : run) {
       if (step instanceof Step.Print print) {
         waits.addAll(
-            List.of(print.dryBetweenColours(), print.dryBetweenPasses(), print.beforeMoving()));
+            List.of(
+                print.dryBetweenColours(),
+                print.dryBetweenPasses(),
+                Wait.of(print.dryBetweenNeighbours()),
+                print.beforeMoving()));
       } else if (step instanceof Step.Dry dry) {
         waits.add(dry.waits());
       }

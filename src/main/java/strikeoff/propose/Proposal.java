@@ -10,6 +10,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Use;
 import strikeoff.day.facts.Timeline;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Severity;
 import strikeoff.units.Span;
 
 /** What came of looking for a better run. */
@@ -71,6 +72,12 @@ public sealed interface Proposal {
     /** True if nothing was changed. */
     public boolean isAsItWas() {
       return after == before;
+    }
+
+    /** True if the plan's own run is not printable. */
+    public boolean mends() {
+      return before.findings().stream()
+          .anyMatch(f -> f.severity() == Severity.STOP && Judge.stands(f));
     }
 
     /** When the plan's own run ends; nothing if it prints nothing yet. */

@@ -40,7 +40,11 @@ public final class ProposalText {
                     + ": "
                     + found
                         .ends()
-                        .map(end -> "your run as written ends " + end.when())
+                        .map(
+                            end ->
+                                "your run as written ends "
+                                    + end.when()
+                                    + (found.mends() ? ", not printable" : ""))
                         .orElse("it has no run yet")
                     + "; this one ends "
                     + finish.when()
@@ -85,6 +89,15 @@ public final class ProposalText {
               width));
       lines.addAll(
           Plain.wrap(INDENT + INDENT, INDENT + INDENT, "Mend: " + finding.remedy(), width));
+    }
+    if (!refused.findings().isEmpty()) {
+      lines.addAll(
+          Plain.wrap(
+              INDENT,
+              INDENT,
+              "Ask again when that is mended, by hand or, as far as edits mend it, by `strikeoff"
+                  + " mend`.",
+              width));
     }
     return lines;
   }
