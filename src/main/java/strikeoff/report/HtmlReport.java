@@ -7,6 +7,7 @@ import gg.jte.generated.precompiled.JteproblemGenerated;
 import gg.jte.generated.precompiled.JteproposalGenerated;
 import gg.jte.generated.precompiled.JtepupilGenerated;
 import gg.jte.generated.precompiled.JterulesGenerated;
+import gg.jte.generated.precompiled.JtesheetsGenerated;
 import gg.jte.generated.precompiled.JtewallGenerated;
 import gg.jte.html.HtmlInterceptor;
 import gg.jte.html.HtmlTemplateOutput;
@@ -26,6 +27,7 @@ import strikeoff.report.compare.Comparison;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.page.IndexPage;
 import strikeoff.report.page.PlanPage;
+import strikeoff.report.page.SheetsIndexPage;
 
 /**
  * Checked plans as HTML pages: one self-contained file each, everything in it escaped and visible,
@@ -113,6 +115,16 @@ public final class HtmlReport {
   /** The run of a plan as sheets for the wall, and nothing else. */
   public static byte[] sheets(Checked.Judged judged) {
     return rendered(JtewallGenerated::render, WallSheets.of(judged));
+  }
+
+  /**
+   * The page that leads to the sheets of a batch.
+   *
+   * @param entries in the order to list them, each with the address of its sheets
+   */
+  public static byte[] sheetsIndex(String title, List<IndexEntry> entries) {
+    SheetsIndexPage page = SheetsIndexPages.of(title, entries);
+    return bounded(JtesheetsGenerated::render, page, page::cut);
   }
 
   /** The page of a proposed run, beside the plan's own. */

@@ -37,7 +37,7 @@ class SheetsTest {
   void eachPlanHasAPageThere() {
     Outcome outcome = check("border.yaml", "--sheets", "wall");
     assertThat(outcome.exit()).as(outcome.err()).isZero();
-    assertThat(outcome.out()).contains("sheets: wall\n");
+    assertThat(outcome.out()).contains("sheets: wall/index.html\n");
     assertThat(sheet("border.html")).content().contains("First, at 09:00: Lay the cloth");
     assertThat(folder.resolve("wall")).isDirectoryContaining("glob:**/border.html");
   }
@@ -83,9 +83,61 @@ class SheetsTest {
   }
 
   @Test
-  void keptResultsAreNoReasonToGoWithout() {
+  void anIndexLeadsToTheSheetsOfEachPlan() throws IOException {
+    Files.copy(Path.of("plans/mistakes/hot-bath.yaml"), folder.resolve("hot.yaml"));
+    Files.writeString(folder.resolve("torn.yaml"), "plan: [");
+    check(".", "--sheets", "wall");
+    assertThat(sheet("index.html"))
+        .content()
+        .contains("Sheets of 2 plans, 1 of them not printable as planned.")
+        .contains("<a href=\"border.html\">")
+        .contains("<a href=\"hot.html\">")
+        .contains(">Not printable<")
+        .contains("No sheets. <bdi>Line 1: ")
+        .doesNotContain("href=\"torn.html\"");
+    assertThat(sheet("torn.html")).doesNotExist();
+  }
+
+  @Test
+  void anIndexOfSomebodysOwnStaysAndIsTold() throws IOException {
+    Files.createDirectory(folder.resolve("wall"));
+    Files.writeString(sheet("index.html"), "my own page");
+    Outcome outcome = check("border.yaml", "--sheets", "wall");
+    assertThat(outcome.exit()).isEqualTo(4);
+    assertThat(outcome.err()).contains("index.html: this page can't be written");
+    assertThat(outcome.out()).doesNotContain("sheets: wall");
+    assertThat(sheet("index.html")).hasContent("my own page");
+  }
+
+  @Test
+  void noSheetIsWrittenOverWhatIsRead() throws IOException {
+    Files.createDirectories(folder.resolve("wall"));
+    Files.copy(folder.resolve("border.yaml"), sheet("index.html"));
+    Outcome outcome = check("wall/index.html", "--sheets", "wall");
+    assertThat(outcome.exit()).isEqualTo(2);
+    assertThat(outcome.err()).contains("this is read, and no report is written over it");
+    assertThat(sheet("index.html")).hasSameTextualContentAs(folder.resolve("border.yaml"));
+    Files.delete(sheet("index.html"));
+    assertThat(check("border.yaml", "--sheets", "wall", "-f", "json=wall/index.html").exit())
+        .as("two to one file")
+        .isEqualTo(2);
+  }
+
+  /** What is kept holds the sheets too; without them it is another result. */
+  @Test
+  void keptSheetsAreTheSameToTheByte() throws IOException {
     check("border.yaml", "--cache", "kept");
-    check("border.yaml", "--cache", "kept", "--sheets", "wall");
-    assertThat(sheet("border.html")).exists();
+    Outcome cold = check("border.yaml", "--cache", "kept", "--sheets", "wall");
+    byte[] sheets = Files.readAllBytes(sheet("border.html"));
+    byte[] index = Files.readAllBytes(sheet("index.html"));
+    try (var kept = Files.list(folder.resolve("kept"))) {
+      assertThat(kept).hasSize(2);
+    }
+    assertThat(check("border.yaml", "--cache", "kept", "--sheets", "wall")).isEqualTo(cold);
+    assertThat(sheet("border.html")).hasBinaryContent(sheets);
+    assertThat(sheet("index.html")).hasBinaryContent(index);
+    try (var kept = Files.list(folder.resolve("kept"))) {
+      assertThat(kept).as("taken, not made again").hasSize(2);
+    }
   }
 }

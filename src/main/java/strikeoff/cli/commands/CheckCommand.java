@@ -26,6 +26,7 @@ import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.document.Bounds;
+import strikeoff.report.PageMark;
 import strikeoff.report.outcome.Baseline;
 import strikeoff.report.outcome.Part;
 
@@ -64,9 +65,9 @@ final class CheckCommand implements Command {
       Options.word(
           "--sheets",
           "DIR",
-          "Write a page of sheets for the wall for each plan into this folder: pages of paper for"
-              + " each person and half day, in large type. What else lies there is treated as with"
-              + " --reports.");
+          "Write a page of sheets for the wall for each plan into this folder, and an index: pages"
+              + " of paper for each person and half day, in large type. What else lies there is"
+              + " treated as with --reports.");
 
   private final OptionSpec formats =
       Options.formats(
@@ -375,10 +376,13 @@ final class CheckCommand implements Command {
   }
 
   private void refuseOverwriting(List<PlanFile> plans) {
-    List<Path> pages =
-        Optional.ofNullable(reports.<String>getValue())
-            .map(r -> new ReportFolder(here.resolve(r)).files(ReportFolder.names(plans).values()))
-            .orElse(List.of());
+    List<Path> pages = new ArrayList<>();
+    Optional.ofNullable(reports.<String>getValue())
+        .map(r -> new ReportFolder(here.resolve(r)))
+        .ifPresent(folder -> pages.addAll(folder.files(ReportFolder.names(plans).values())));
+    Optional.ofNullable(sheets.<String>getValue())
+        .map(s -> new ReportFolder(here.resolve(s), PageMark.SHEETS))
+        .ifPresent(folder -> pages.addAll(folder.files(ReportFolder.names(plans).values())));
     Overwriting.refusal(here, Options.outputs(formats), pages, () -> read(plans))
         .ifPresent(this::misused);
   }

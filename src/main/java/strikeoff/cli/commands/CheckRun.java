@@ -73,6 +73,7 @@ final class CheckRun {
       Optional<Set<String>> heard,
       List<String> lines,
       Optional<IndexEntry> entry,
+      Optional<IndexEntry> hung,
       Optional<Outcome> outcome,
       Optional<String> trouble) {}
 
@@ -108,6 +109,7 @@ final class CheckRun {
     Tally tally = new Tally();
     SilentRules silent = new SilentRules();
     List<IndexEntry> entries = new ArrayList<>();
+    List<IndexEntry> hung = new ArrayList<>();
     List<Outcome> outcomes = new ArrayList<>();
     List<Outcome> handedBack = new ArrayList<>();
     new Batch(here.plansAtOnce(), settings.maxSeconds())
@@ -120,6 +122,7 @@ final class CheckRun {
               tally.add(done.counted());
               done.heard().ifPresent(silent::add);
               done.entry().ifPresent(entries::add);
+              done.hung().ifPresent(hung::add);
               done.outcome().filter(o -> outputs.needResults()).ifPresent(outcomes::add);
               done.outcome().filter(o -> settings.handBack()).ifPresent(handedBack::add);
               if (isTold(done)) {
@@ -154,6 +157,8 @@ final class CheckRun {
                     settings.by() == Groups.PUPIL || settings.handBack(),
                     pupils,
                     this::trouble);
+    boolean isHung =
+        wall.isPresent() && wall.get().sheetsIndex(settings.title(), hung, this::trouble);
     if (!settings.detail().verdictsAlone()) {
       tally.lines().forEach(line -> Plain.wrap("", "  ", line, here.width()).forEach(this::print));
       studios
@@ -166,7 +171,9 @@ final class CheckRun {
       if (indexed) {
         print("reports: " + Plain.line(settings.reports().get()) + "/index.html");
       }
-      settings.sheets().ifPresent(name -> print("sheets: " + Plain.line(name)));
+      if (isHung) {
+        print("sheets: " + Plain.line(settings.sheets().get()) + "/index.html");
+      }
     }
     outputs.text().flush();
     outputs.write(
@@ -198,7 +205,7 @@ final class CheckRun {
       folder.open();
       return;
     }
-    List<String> pages = new ArrayList<>(ReportFolder.OF_ALL);
+    List<String> pages = new ArrayList<>(folder.ofAll());
     places.forEach(place -> pages.add(place.page()));
     folder.open(pages);
   }
@@ -225,8 +232,7 @@ final class CheckRun {
 
   /** What earlier runs kept, if a cache is used. */
   private Optional<KeptResults> kept() {
-    // Sheets aren't kept: who hangs them up has changed the plan.
-    if (settings.cache().isEmpty() || wall.isPresent()) {
+    if (settings.cache().isEmpty()) {
       return Optional.empty();
     }
     List<String> options =
@@ -240,6 +246,7 @@ final class CheckRun {
             Boolean.toString(mendsAreShown()),
             Boolean.toString(looksFurther),
             Boolean.toString(settings.reports().isPresent()),
+            Boolean.toString(wall.isPresent()),
             Boolean.toString(settings.artwork()),
             studios.narrowed().map(Object::toString).orElse(""),
             settings.baseline().map(b -> JsonReport.text(b.results())).orElse(""));
@@ -271,13 +278,15 @@ final class CheckRun {
                         k.lines(),
                         k.outcome(),
                         k.page(),
-                        Optional.empty()));
+                        k.sheets()));
     if (known.isPresent()) {
       return done(known.get(), folder, place, false);
     }
     Told told = checked(plan, read, text, folder);
     read.ifPresent(
-        r -> kept.get().keep(r, new KeptResults.Known(told.lines, told.outcome, told.page)));
+        r ->
+            kept.get()
+                .keep(r, new KeptResults.Known(told.lines, told.outcome, told.page, told.sheets)));
     return done(told, folder, place, false);
   }
 
@@ -346,10 +355,12 @@ final class CheckRun {
    */
   private Done done(Told told, Optional<ReportFolder> folder, PlanPlace place, boolean last) {
     String link = "";
+    String hung = "";
     Optional<String> trouble = Optional.empty();
     if (told.sheets.isPresent()) {
       try {
         place.write(wall.orElseThrow(), told.sheets.get(), false);
+        hung = place.page();
       } catch (IOException e) {
         trouble =
             Optional.of(place.page() + ": these sheets can't be written: " + FileTrouble.of(e));
@@ -364,18 +375,25 @@ final class CheckRun {
             Optional.of(place.page() + ": this report can't be written: " + FileTrouble.of(e));
       }
     }
-    Outcome outcome = told.outcome.at(place.number(), Optional.of(link).filter(l -> !l.isEmpty()));
+    Outcome outcome = at(told.outcome, place, link);
+    Outcome onTheWall = at(told.outcome, place, hung);
     return new Done(
         told.counted,
         PolicyChange.passed(outcome.changes()) > 0,
         outcome.heard(),
         told.lines,
-        folder.map(
-            f ->
-                IndexEntry.of(
-                    outcome, rules(), studios.narrowed(), settings.baseline().isPresent())),
+        folder.map(f -> entry(outcome)),
+        wall.map(w -> entry(onTheWall)),
         Optional.of(outcome).filter(o -> outputs.needResults() || settings.handBack()),
         trouble);
+  }
+
+  private static Outcome at(Outcome outcome, PlanPlace place, String page) {
+    return outcome.at(place.number(), Optional.of(page).filter(p -> !p.isEmpty()));
+  }
+
+  private IndexEntry entry(Outcome outcome) {
+    return IndexEntry.of(outcome, rules(), studios.narrowed(), settings.baseline().isPresent());
   }
 
   /** By id, also those that were left out. */

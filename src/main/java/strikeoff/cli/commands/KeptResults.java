@@ -71,8 +71,9 @@ final class KeptResults {
     }
   }
 
-  /** What came of a plan; its page if pages are made. */
-  record Known(List<String> lines, Outcome outcome, Optional<byte[]> page) {}
+  /** What came of a plan; its page and its sheets if they are made. */
+  record Known(
+      List<String> lines, Outcome outcome, Optional<byte[]> page, Optional<byte[]> sheets) {}
 
   /** Reads a plan, once; empty if nothing of it can be kept. */
   Optional<Plan> plan(PlanFile file) {
@@ -98,11 +99,18 @@ final class KeptResults {
   Optional<Known> find(Plan plan) {
     return cache
         .find(plan.key())
+        .filter(entry -> entry.pages().size() == 2)
         .flatMap(
             entry ->
                 JsonReading.plan(entry.outcome())
                     .filter(outcome -> outcome.file().equals(plan.file().name()))
-                    .map(outcome -> new Known(entry.lines(), outcome, entry.page())));
+                    .map(
+                        outcome ->
+                            new Known(
+                                entry.lines(),
+                                outcome,
+                                entry.pages().get(0),
+                                entry.pages().get(1))));
   }
 
   /** Keeps it, unless it may come out otherwise another time. */
@@ -110,7 +118,9 @@ final class KeptResults {
     Outcome outcome = known.outcome();
     if (outcome.failure().isEmpty() && outcome.failedRules().isEmpty() && !GivenUp.isAsked()) {
       cache.keep(
-          plan.key(), new ResultCache.Entry(known.lines(), JsonReport.plan(outcome), known.page()));
+          plan.key(),
+          new ResultCache.Entry(
+              known.lines(), JsonReport.plan(outcome), List.of(known.page(), known.sheets())));
     }
   }
 

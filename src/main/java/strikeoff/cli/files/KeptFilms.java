@@ -27,11 +27,11 @@ public final class KeptFilms implements KeptMeasures {
 
   @Override
   public Optional<byte[]> find(String of) {
-    return cache.find(key(of)).flatMap(ResultCache.Entry::page);
+    return cache.find(key(of)).flatMap(entry -> entry.pages().get(0));
   }
 
   @Override
   public void keep(String of, byte[] measures) {
-    cache.keep(key(of), new ResultCache.Entry(List.of(), "", Optional.of(measures)));
+    cache.keep(key(of), new ResultCache.Entry(List.of(), "", List.of(Optional.of(measures))));
   }
 }

@@ -45,6 +45,8 @@ public final class ReportFolder {
   /** The pages that belong to no single plan. */
   public static final List<String> OF_ALL = List.of(INDEX, RULES);
 
+  private static final List<String> OF_ALL_SHEETS = List.of(INDEX);
+
   private static final String HTML = ".html";
 
   private static final int LONGEST_NAME = 80;
@@ -241,6 +243,16 @@ public final class ReportFolder {
     return written;
   }
 
+  /**
+   * Writes the page that leads to the sheets.
+   *
+   * @param trouble takes why it can't be written
+   * @return whether it is there
+   */
+  public boolean sheetsIndex(String title, List<IndexEntry> entries, Consumer<String> trouble) {
+    return tried(INDEX, HtmlReport.sheetsIndex(title, entries), trouble);
+  }
+
   private boolean tried(String page, byte[] utf8, Consumer<String> trouble) {
     try {
       write(page, utf8);
@@ -276,10 +288,15 @@ public final class ReportFolder {
     return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
   }
 
+  /** The pages that belong to no single plan. */
+  public List<String> ofAll() {
+    return mark == PageMark.SHEETS ? OF_ALL_SHEETS : OF_ALL;
+  }
+
   /** The pages of plans and of all of them together, as they lie in the folder. */
   public List<Path> files(Collection<String> pages) {
     List<Path> files = new ArrayList<>();
-    OF_ALL.forEach(page -> files.add(folder.resolve(page)));
+    ofAll().forEach(page -> files.add(folder.resolve(page)));
     pages.forEach(page -> files.add(folder.resolve(page)));
     return files;
   }

@@ -70,11 +70,12 @@ public final class ResultCache {
    *
    * @param lines as they are told
    * @param outcome as JSON
-   * @param page if one was made
+   * @param pages those that were made, each as {@code Optional.empty()} if it wasn't
    */
-  public record Entry(List<String> lines, String outcome, Optional<byte[]> page) {
+  public record Entry(List<String> lines, String outcome, List<Optional<byte[]>> pages) {
     public Entry {
       lines = List.copyOf(lines);
+      pages = List.copyOf(pages);
     }
   }
 
@@ -121,8 +122,11 @@ public final class ResultCache {
         lines.add(new String(line, StandardCharsets.UTF_8));
       }
       String outcome = new String(part(in, left), StandardCharsets.UTF_8);
-      Optional<byte[]> page = in.readBoolean() ? Optional.of(part(in, left)) : Optional.empty();
-      return Optional.of(new Entry(lines, outcome, page));
+      List<Optional<byte[]>> pages = new ArrayList<>();
+      for (int i = in.readUnsignedByte(); i > 0; i--) {
+        pages.add(in.readBoolean() ? Optional.of(part(in, left)) : Optional.empty());
+      }
+      return Optional.of(new Entry(lines, outcome, pages));
     }
   }
 
@@ -149,9 +153,12 @@ public final class ResultCache {
           part(out, line.getBytes(StandardCharsets.UTF_8));
         }
         part(out, entry.outcome().getBytes(StandardCharsets.UTF_8));
-        out.writeBoolean(entry.page().isPresent());
-        if (entry.page().isPresent()) {
-          part(out, entry.page().get());
+        out.writeByte(entry.pages().size());
+        for (Optional<byte[]> page : entry.pages()) {
+          out.writeBoolean(page.isPresent());
+          if (page.isPresent()) {
+            part(out, page.get());
+          }
         }
       } finally {
         fast.end();
