@@ -19,6 +19,18 @@ final class SheetPages {
 
   private static final double SPACE = 1.5;
 
+  /** So much of a page is not left empty if a job can be begun there. */
+  private static final double MUCH = 0.25;
+
+  /**
+   * In millimetres: a page that is filled to its end by a beginning stands no error of the
+   * reckoning.
+   */
+  private static final double SLACK = 8;
+
+  /** Where a job's place is told for a single line, that line may as well wait. */
+  private static final int WORTH_BEGINNING = 2;
+
   /**
    * A size of type: heights in millimetres, and how many letters fill a row.
    *
@@ -46,11 +58,11 @@ final class SheetPages {
       boolean below) {}
 
   private static final Type REPORT =
-      new Type(204, 11, 11, 6.8, 6.1, 5.2, 6.3, 0, 62, 44, 64, 36, 84, 72, false);
+      new Type(218, 11, 11, 6.8, 6.1, 5.2, 6.3, 0, 62, 44, 64, 36, 84, 72, false);
 
   /** 16 points and more; beside each line there is room to write. */
   private static final Type WALL =
-      new Type(224, 14, 12, 8.2, 7.1, 6.3, 7.2, 26, 54, 38, 38, 44, 74, 66, true);
+      new Type(224, 20, 12, 8.2, 7.1, 6.3, 7.2, 26, 54, 38, 38, 44, 74, 66, true);
 
   private final Type type;
   private final double room;
@@ -74,17 +86,26 @@ final class SheetPages {
     return new SheetPages(WALL, warned, minded).pages(jobs);
   }
 
+  /** Jobs are begun on the page before only where that spares a page. */
   private List<List<Job>> pages(List<Job> jobs) {
+    List<List<Job>> whole = pages(jobs, false);
+    List<List<Job>> begun = pages(jobs, true);
+    return begun.size() < whole.size() ? begun : whole;
+  }
+
+  private List<List<Job>> pages(List<Job> jobs, boolean begin) {
     List<List<Job>> pages = new ArrayList<>();
     List<Job> page = new ArrayList<>();
     double used = 0;
     for (Job job : jobs) {
-      for (Job part : height(job) > room ? parts(job) : List.of(job)) {
+      for (Job part : parts(job, begin && !page.isEmpty() ? room - used : room - first(job))) {
         double needs = height(part);
         if (used + needs > room && !page.isEmpty()) {
           pages.add(page);
           page = new ArrayList<>();
-          used = 0;
+        }
+        if (page.isEmpty()) {
+          used = first(part);
         }
         page.add(part);
         used += needs;
@@ -94,15 +115,43 @@ final class SheetPages {
     return pages;
   }
 
+  /**
+   * A job in as few parts as pages take. It is begun on the page before rather than leave much of
+   * that empty, if more than a beginning finds room there.
+   *
+   * @param left of the page that is begun
+   */
+  private List<Job> parts(Job job, double left) {
+    if (height(job) <= left) {
+      return List.of(job);
+    }
+    if (left < room && left >= room * MUCH) {
+      List<Job> parts = parts(job, left - SLACK, room);
+      int begun = parts.get(0).lines().size();
+      if (height(parts.get(0)) <= left && begun >= WORTH_BEGINNING) {
+        return parts;
+      }
+    }
+    double own = room - first(job);
+    return height(job) > own ? parts(job, own, own) : List.of(job);
+  }
+
+  /** What is done first is told in the head of a sheet for the wall, and may take a second row. */
+  private double first(Job job) {
+    return type.below()
+        ? type.job() * (rows("First, at 09:00: " + job.what() + ".", type.jobLetters()) - 1)
+        : 0;
+  }
+
   /** First where everything lies, then what is done there; as many of each as a page takes. */
-  private List<Job> parts(Job job) {
+  private List<Job> parts(Job job, double firstRoom, double room) {
     List<Job> parts = new ArrayList<>();
     Where where = job.where();
     List<Spot> spots = new ArrayList<>();
     for (Spot spot : where.spots()) {
       spots.add(spot);
       if (height(part(job, parts, new Where(where.words(), spots, where.frame()), List.of()))
-          > room) {
+          > (parts.isEmpty() ? firstRoom : room)) {
         Spot over = spots.remove(spots.size() - 1);
         parts.add(part(job, parts, new Where(where.words(), spots, where.frame()), List.of()));
         spots.clear();
@@ -114,7 +163,8 @@ final class SheetPages {
     for (Line line : job.lines()) {
       lines.add(line);
       boolean severable = lines.size() > 1 || !rest.spots().isEmpty();
-      if (severable && height(part(job, parts, rest, lines)) > room) {
+      if (severable
+          && height(part(job, parts, rest, lines)) > (parts.isEmpty() ? firstRoom : room)) {
         Line over = lines.remove(lines.size() - 1);
         parts.add(part(job, parts, rest, lines));
         rest = Where.NOWHERE;

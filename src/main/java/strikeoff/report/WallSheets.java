@@ -98,7 +98,7 @@ final class WallSheets {
         }
       }
       // A page more only for the sake of noon helps nobody.
-      pages = halves.size() <= pages.size() + 1 ? halves : pages;
+      pages = halves.size() <= pages.size() ? halves : pages;
     }
     List<WallPage.Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
