@@ -9,6 +9,8 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.lang.management.ManagementFactory;
+import java.lang.management.OperatingSystemMXBean;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.ServerSocket;
@@ -21,6 +23,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
@@ -142,6 +146,36 @@ class ServedTest {
     save(plan);
     assertThat(whole.get(20, TimeUnit.SECONDS)).isEqualTo(mark);
     assertThat(get("/ivo.html").body()).contains(": printable</title>");
+  }
+
+  /**
+   * On a quiet machine within 0.3 s of the save; a busy one takes as many times longer as more want
+   * its processors than there are. How long it took here is told in what the test prints.
+   */
+  @Test
+  void thePageOfASaveIsSoonThereAndHowSoonIsTold() throws Exception {
+    String plan = Files.readString(this.plan);
+    List<Long> millis = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      CompletableFuture<String> anew = next("ivo.html", mark("ivo.html"));
+      Thread.sleep(100);
+      String edited = plan.replace("plan: ", "plan: " + "Edited ".repeat(i + 1));
+      long begun = System.nanoTime();
+      save(edited);
+      anew.get(20, TimeUnit.SECONDS);
+      millis.add(TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begun));
+    }
+    Collections.sort(millis);
+    OperatingSystemMXBean machine = ManagementFactory.getOperatingSystemMXBean();
+    double busy = machine.getSystemLoadAverage() / machine.getAvailableProcessors();
+    System.out.println(
+        "from save to page: "
+            + millis.get(1)
+            + " ms, the median of "
+            + millis
+            + "; load per processor "
+            + busy);
+    assertThat(millis.get(1)).isLessThan((long) (2 * 300 * Math.max(1, busy)));
   }
 
   @Test

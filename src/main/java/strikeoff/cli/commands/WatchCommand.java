@@ -28,6 +28,17 @@ import strikeoff.document.Bounds;
 /** Checks a plan, or those of a folder, again whenever one is saved, or what they are judged by. */
 final class WatchCommand implements Command {
 
+  /**
+   * Between two looks at a plan: it is written at once, and whoever saved it waits for its page.
+   */
+  private static final long PLAN_MILLIS = 40;
+
+  /** The same for films, which another program may write with pauses. */
+  private static final long FILM_MILLIS = 200;
+
+  /** Five seconds of a film that doesn't settle. */
+  private static final int MOST_LOOKS = 25;
+
   private final Surroundings here;
 
   /** How a watch ends that can't begin, since what judges can't be read. */
@@ -224,7 +235,21 @@ final class WatchCommand implements Command {
       do {
         saved.await();
       } while (!watched.moved());
+      settle(watched);
       saved.watch(watched.besides());
+    }
+  }
+
+  /**
+   * Waits until what was saved is whole, as far as two looks can tell, but not for ever: who writes
+   * on and on gets what stands there, and again when it is otherwise.
+   */
+  private static void settle(Watched watched) throws InterruptedException {
+    for (int looks = 0; looks < MOST_LOOKS; looks++) {
+      Thread.sleep(watched.filmsMoved() ? FILM_MILLIS : PLAN_MILLIS);
+      if (watched.isSettled()) {
+        return;
+      }
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import strikeoff.cli.files.PlanArtwork;
 import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.Found;
@@ -33,7 +34,10 @@ final class Watched {
   /** The films that each plan and policy names, by its stamp. */
   private Map<String, List<Path>> artwork = Map.of();
 
-  private State known = new State(Map.of(), Map.of());
+  private State known = new State(Map.of(), Map.of(), "");
+
+  /** As it was at the last look, judged or not. */
+  private State seen = known;
 
   Watched(Surroundings here, StudioOptions options, String folder, int most) {
     this.here = here;
@@ -57,8 +61,9 @@ final class Watched {
    *
    * @param plans of each plan, its own stamp
    * @param judged of each plan, those of all files that it is judged by
+   * @param films those of all films
    */
-  private record State(Map<PlanFile, String> plans, Map<PlanFile, String> judged) {}
+  private record State(Map<PlanFile, String> plans, Map<PlanFile, String> judged, String films) {}
 
   Found look() {
     return PlanFiles.of(List.of(folder), here, most, "-");
@@ -71,7 +76,20 @@ final class Watched {
 
   /** True if something was saved, made or taken away that a plan's verdict may depend on. */
   boolean moved() {
-    return !state().equals(known);
+    seen = state();
+    return !seen.equals(known);
+  }
+
+  /** True if a film is among it: films are long, and are written bit by bit. */
+  boolean filmsMoved() {
+    return !seen.films().equals(known.films());
+  }
+
+  /** True if all is as it was at the last look: nobody is in the midst of writing it. */
+  boolean isSettled() {
+    State before = seen;
+    seen = state();
+    return seen.equals(before);
   }
 
   Changed changed() {
@@ -138,7 +156,14 @@ final class Watched {
       judged.put(plan, by.toString());
     }
     artwork = films;
-    return new State(plans, judged);
+    String pictures =
+        films.values().stream()
+            .flatMap(List::stream)
+            .distinct()
+            .sorted()
+            .map(Watched::stamp)
+            .collect(Collectors.joining());
+    return new State(plans, judged, pictures);
   }
 
   /** The stamps of a file's films. What is as it was names the films that it named. */
