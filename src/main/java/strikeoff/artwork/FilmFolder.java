@@ -19,7 +19,7 @@ import strikeoff.units.Pair;
 public final class FilmFolder {
 
   /** More are no folder of films. */
-  private static final int MOST_FILES = 1000;
+  public static final int MOST_FILES = 1000;
 
   /** Pictures by their names: those that are read, and those that people save films as besides. */
   private static final Pattern PICTURE =
@@ -56,12 +56,17 @@ public final class FilmFolder {
    * @param plan the folder that the plan is to lie in
    * @param below the folder of films from there, with a slash between folders; empty if it is the
    *     same
+   * @return empty if the folder has more than {@link #MOST_FILES} files and folders: which of them
+   *     come first is the file system's affair
    */
-  public static List<Film> of(Path plan, String below, Bounds bounds) throws IOException {
+  public static Optional<List<Film>> of(Path plan, String below, Bounds bounds) throws IOException {
     TreeSet<String> names = new TreeSet<>();
     try (Stream<Path> files = Files.list(plan.resolve(below))) {
-      files
-          .limit(MOST_FILES)
+      List<Path> all = files.limit(MOST_FILES + 1L).toList();
+      if (all.size() > MOST_FILES) {
+        return Optional.empty();
+      }
+      all.stream()
           .filter(FilmFolder::isPicture)
           .forEach(file -> names.add(file.getFileName().toString()));
     }
@@ -70,7 +75,7 @@ public final class FilmFolder {
     for (String name : names) {
       films.add(film(shelf, below.isEmpty() ? name : below + "/" + name, bounds));
     }
-    return films;
+    return Optional.of(films);
   }
 
   private static Film film(Shelf shelf, String name, Bounds bounds) {

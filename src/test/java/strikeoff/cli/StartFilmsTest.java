@@ -140,6 +140,21 @@ class StartFilmsTest {
     assertThat(all.exit()).as(all.err() + all.out()).isBetween(0, 3);
   }
 
+  /** Which thousand come first is the file system's affair. */
+  @Test
+  void aFolderOfThousandsIsToldAndNotLookedThroughInPart() throws IOException {
+    for (int i = 0; i < 1000; i++) {
+      film("heap/note-" + i + ".txt", "");
+    }
+    assertThat(start("--artwork", "heap").err()).contains("there is no film in this folder");
+    film("heap/reeds-green.svg", drawing("width='12cm' height='12cm'"));
+    Outcome heap = start("--artwork", "heap");
+    assertThat(heap.exit()).isEqualTo(2);
+    assertThat(heap.err())
+        .contains("more than 1000 files in this folder")
+        .contains("into a folder of their own");
+  }
+
   @Test
   void theFolderLiesBesideThePlan() throws IOException {
     Files.createDirectories(folder.resolve("plans"));

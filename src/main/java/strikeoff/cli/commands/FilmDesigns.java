@@ -113,7 +113,16 @@ final class FilmDesigns {
     String below =
         home.relativize(films).toString().replace(home.getFileSystem().getSeparator(), "/");
     try {
-      List<FilmFolder.Film> all = FilmFolder.of(home, below, Bounds.USUAL);
+      List<FilmFolder.Film> all =
+          FilmFolder.of(home, below, Bounds.USUAL)
+              .orElseThrow(
+                  () ->
+                      Refused.usage(
+                          folder
+                              + ": there are more than "
+                              + FilmFolder.MOST_FILES
+                              + " files in this folder, and it isn't looked through; put the films"
+                              + " into a folder of their own"));
       if (all.isEmpty()) {
         throw Refused.usage(
             folder + ": there is no film in this folder; films are PNG, TIFF, PBM or SVG files");
