@@ -97,7 +97,7 @@ final class Halftone {
     int stride = Math.max(1, (busy.size() + MOST_LOOKED_AT - 1) / MOST_LOOKED_AT);
     for (int i = 0; i < busy.size() && rulings.size() < ENOUGH; i += stride) {
       GivenUp.ifAsked();
-      grid(Spectrum.of(tile(busy.get(i)[0], busy.get(i)[1]), side)).ifPresent(rulings::add);
+      grid(tile(busy.get(i)[0], busy.get(i)[1])).ifPresent(rulings::add);
     }
     boolean small = bits.columns() < 2 * whole && bits.rows() < 2 * whole;
     if (rulings.size() < (small ? 1 : LEAST)) {
@@ -116,11 +116,10 @@ final class Halftone {
       for (int x = 0; x < PARTS; x++) {
         int ink = 0;
         int all = 0;
+        int first = left + x * part;
         for (int row = top + y * part; row < top + (y + 1) * part; row += factor) {
-          for (int column = left + x * part; column < left + (x + 1) * part; column += factor) {
-            ink += bits.get(column, row) ? 1 : 0;
-            all++;
-          }
+          ink += bits.count(first, first + part, row);
+          all += part;
         }
         if (ink < all * LEAST_INK || ink > all * (1 - LEAST_INK)) {
           return false;
@@ -144,7 +143,8 @@ final class Halftone {
     return tile;
   }
 
-  private Optional<Double> grid(Spectrum spectrum) {
+  private Optional<Double> grid(double[] tile) {
+    Spectrum spectrum = Spectrum.of(tile, side);
     double all = 0;
     double strongest = 0;
     double slow = 0;
@@ -186,9 +186,16 @@ final class Halftone {
             > both * OF_LINES
                 + 2 * around(spectrum, twice(one, other))
                 + 2 * around(spectrum, twice(one, new double[] {-other[0], -other[1]}));
-    return alike && both >= LEAST_SHARE * all && !lines
+    return alike
+            && both >= LEAST_SHARE * all
+            && !isCrossed(new MeanCell(tile, side, factor * factor, one, other), lines)
         ? Optional.of((often + oftenOther) / 2)
         : Optional.empty();
+  }
+
+  /** What is too small to have a shape is told by its spectrum alone. */
+  private static boolean isCrossed(MeanCell cell, boolean lines) {
+    return cell.isCrossedByLines() || lines && !cell.isOfDiscs();
   }
 
   private static int[] twice(double[] one, double[] other) {

@@ -64,6 +64,7 @@ final class Pictures {
       return Tiff.of(whole(begins, in));
     }
     if (begins.matches("(?s)(\u00ef\u00bb\u00bf)?\\s*<[?!a-zA-Z].*")) {
+      SvgDrawing.requireSize((long) begins.length() + in.available());
       return SvgDrawing.of(whole(begins, in), wanted);
     }
     if (begins.matches("(?s)(\u00ff\u00fe|\u00fe\u00ff|<\0|\0<).*")) {

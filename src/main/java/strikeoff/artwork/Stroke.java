@@ -8,7 +8,7 @@ import java.util.Arrays;
  */
 final class Stroke {
 
-  private final int firstRow;
+  private int firstRow;
   private int rows;
   private int[] from = new int[2];
   private int[] to = new int[2];
@@ -24,6 +24,23 @@ final class Stroke {
     }
     from[rows] = first;
     to[rows++] = end;
+  }
+
+  /** Its first rows, as long as it doesn't go on without them. */
+  Stroke first(int some) {
+    Stroke first = new Stroke(firstRow);
+    first.rows = some;
+    first.from = from;
+    first.to = to;
+    return first;
+  }
+
+  /** Goes on with its last rows alone, where the others were: long strokes take no more room. */
+  void keep(int last) {
+    System.arraycopy(from, rows - last, from, 0, last);
+    System.arraycopy(to, rows - last, to, 0, last);
+    firstRow += rows - last;
+    rows = last;
   }
 
   int rows() {

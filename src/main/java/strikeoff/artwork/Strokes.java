@@ -3,11 +3,22 @@ package strikeoff.artwork;
 import java.util.Arrays;
 import java.util.function.Consumer;
 
-/** Follows runs from row to row, and hands on each stroke once it ends. */
+/** Follows runs from row to row, and hands on each stroke once it ends, or part by part. */
 final class Strokes {
+
+  /** Strokes that go on across a film are many rows in memory, and are looked at part by part. */
+  private static final int LONGEST = 1024;
+
+  /** A part is at least so many times as long as the shortest stroke. */
+  private static final int MANY = 16;
+
+  /** So many times as long is what is left of it to go on with: a tip is told by less. */
+  private static final int LEFT = 4;
 
   private final int widest;
   private final int fewestRows;
+  private final int longest;
+  private final int kept;
   private final Consumer<Ended> ended;
 
   private RowRuns above = new RowRuns();
@@ -21,11 +32,13 @@ final class Strokes {
   Strokes(int widest, int fewestRows, Consumer<Ended> ended) {
     this.widest = widest;
     this.fewestRows = fewestRows;
+    this.longest = Math.max(LONGEST, MANY * fewestRows);
+    this.kept = LEFT * fewestRows;
     this.ended = ended;
   }
 
   /**
-   * A whole stroke.
+   * A whole stroke, or a long part of one.
    *
    * @param beginsFree true if nothing is set beside its first row, in the row before
    * @param endsFree the same of its last row
@@ -51,6 +64,11 @@ final class Strokes {
       if (stroke != null) {
         nextFree[i] = free[under[i]];
         strokes[under[i]] = null;
+        if (stroke.rows() >= longest) {
+          ended.accept(new Ended(stroke.first(stroke.rows() - kept), nextFree[i], false));
+          stroke.keep(kept);
+          nextFree[i] = false;
+        }
       } else if (fits) {
         stroke = new Stroke(y);
       }

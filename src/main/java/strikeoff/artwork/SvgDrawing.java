@@ -65,14 +65,7 @@ final class SvgDrawing implements Picture {
    * @param wanted whose size it has, where it says none
    */
   static SvgDrawing of(byte[] file, Wanted wanted) throws UnreadablePicture {
-    if (file.length > MOST_BYTES) {
-      throw new UnreadablePicture(
-          "a drawing of "
-              + ((file.length + (1 << 20) - 1) >> 20)
-              + " MiB; at most "
-              + (MOST_BYTES >> 20)
-              + " MiB are taken in: save the film as PNG at 600/in");
-    }
+    requireSize(file.length);
     SvgLook.Kept kept = SvgLook.through(file);
     double margins = 2 * wanted.margin().mm();
     double[] mm =
@@ -98,6 +91,18 @@ final class SvgDrawing implements Picture {
             (int) columns,
             (int) rows,
             kept.size().mm().map(m -> new Grid(columns / m[0], rows / m[1]))));
+  }
+
+  /** Before it is read, so that a large file is never held. */
+  static void requireSize(long bytes) throws UnreadablePicture {
+    if (bytes > MOST_BYTES) {
+      throw new UnreadablePicture(
+          "a drawing of "
+              + ((bytes + (1 << 20) - 1) >> 20)
+              + " MiB; at most "
+              + (MOST_BYTES >> 20)
+              + " MiB are taken in: save the film as PNG at 600/in");
+    }
   }
 
   @Override

@@ -11,9 +11,13 @@ final class SvgPath {
   /** An arc that is so much longer than wide is a needle that takes long and prints nothing. */
   private static final double NEEDLE = 10_000;
 
+  /** As many as all outlines of a drawing may have: told before they are held. */
+  static final int MOST_CORNERS = 400_000;
+
   private final String text;
   private final StringBuilder plain;
   private int at;
+  private int corners;
 
   private SvgPath(String text) {
     this.text = text;
@@ -42,6 +46,10 @@ final class SvgPath {
       }
       boolean more = true;
       while (more) {
+        if (++corners > MOST_CORNERS) {
+          throw new SvgNotDrawn(
+              "it has more than " + MOST_CORNERS + " corners: save the film as PNG at 600/in");
+        }
         if (Character.toUpperCase(letter) == 'A') {
           arc();
         } else {

@@ -30,7 +30,7 @@ import strikeoff.document.GivenUp;
 final class SvgShapes implements Output {
 
   /** Corners of all outlines together: a tracing by machine of A2 has a third. */
-  private static final int MOST_CORNERS = 400_000;
+  private static final int MOST_CORNERS = SvgPath.MOST_CORNERS;
 
   /**
    * Corners of one line that has a width: its outline has four times as many, and a round corner

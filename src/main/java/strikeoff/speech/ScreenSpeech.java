@@ -172,13 +172,29 @@ public final class ScreenSpeech {
                 "Use a mesh of "
                     + said(mesh, units)
                     + ", or draw nothing finer than "
-                    + detailOnMesh.holds().roundedUp(units))
+                    + detailOnMesh.holds().roundedUp(units)
+                    + known(detailOnMesh.holds(), detailOnMesh.doubt(), units))
         .orElseGet(
             () ->
                 "Paste for cloth goes through no mesh that holds it: draw nothing finer than "
                     + detailOnMesh.finestHolds().enough(units)
+                    + known(detailOnMesh.finestHolds(), detailOnMesh.doubt(), units)
                     + ", and use a mesh of "
                     + said(detailOnMesh.finest(), units));
+  }
+
+  /** Why that is more than the mesh needs; empty where nothing was measured. */
+  private static String known(Length holds, Length point, Measures units) {
+    return point.mm() > 0
+        ? " on this film: "
+            + holds.minus(point).roundedUp(units)
+            + " and one point of it, since it is known to a point either way"
+        : "";
+  }
+
+  /** Why gaps are opened further than the mesh needs. */
+  public static String gapKnown(FineOnMesh fine, Measures units) {
+    return known(fine.gapHolds(), fine.point(), units);
   }
 
   private static String said(Mesh mesh, Measures units) {

@@ -56,6 +56,23 @@ class FineDetailTest {
     assertThat(off.stream().mapToDouble(e -> e).average().orElseThrow()).isBetween(-mean, mean);
   }
 
+  /** Stripes of more rows than are held at once, and what runs out to points at their ends. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 90})
+  void longStripesAreMeasuredToTheirEnds(double degrees) throws Exception {
+    Drawn drawn = new Drawn(130, 130, 600);
+    for (int i = 0; i < 3; i++) {
+      double at = 35 + 30 * i;
+      boolean flat = degrees == 0;
+      drawn.with(Drawn.bar(flat ? 65 : at, flat ? at : 65, 120, 0.5, degrees));
+    }
+    drawn.with(Drawn.wedge(5, 5, 100, 8, degrees == 0 ? 4 : 86));
+    Fine fine = fine(drawn, 600);
+    assertThat(fine.line().orElseThrow().width().mm()).isCloseTo(0.5, within(0.042));
+    assertThat(fine.line().orElseThrow().over().mm()).isCloseTo(360, within(4.0));
+    assertThat(fine.tips()).isEqualTo(1);
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {0, 20, 45, 70, 90})
   void aGapIsAsWideAsWhatIsLeftBetweenTwoFields(double degrees) throws Exception {

@@ -27,6 +27,11 @@ class HalftoneTest {
     return ruling(new Drawn(SIDE, SIDE, 600).with(shape), 600);
   }
 
+  /** Of a film of 35 mm square, where a few squares have to tell. */
+  private static Optional<Double> small(Drawn.Shape shape) throws Exception {
+    return ruling(new Drawn(35, 35, 600).with(shape), 600);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "300,8,45", "300,12,45", "300,20,45", "600,8,0", "600,8,45", "600,12,15", "600,12,45",
@@ -112,6 +117,56 @@ class HalftoneTest {
     Drawn.Shape other = (x, y) -> ((y - x) / Math.sqrt(2) + 100 * pitch) % pitch < width;
     assertThat(ruling(one)).isEmpty();
     assertThat(ruling((x, y) -> one.covers(x, y) || other.covers(x, y))).isEmpty();
+  }
+
+  /** Cross-hatching in black, and white lines on black, at any ruling that a halftone has. */
+  @ParameterizedTest
+  @CsvSource({
+    "8,0.4,45",
+    "8,0.4,0",
+    "8,0.25,20",
+    "8,0.6,30",
+    "10,0.5,45",
+    "12,0.3,30",
+    "15,0.25,45"
+  })
+  void hatchingAcrossIsNone(double perCm, double width, double degrees) throws Exception {
+    double pitch = 10 / perCm;
+    double cos = Math.cos(Math.toRadians(degrees));
+    double sin = Math.sin(Math.toRadians(degrees));
+    Drawn.Shape hatched =
+        (x, y) ->
+            (x * cos + y * sin + 100 * pitch) % pitch < width
+                || (y * cos - x * sin + 100 * pitch) % pitch < width;
+    assertThat(small(hatched)).isEmpty();
+    assertThat(small((x, y) -> !hatched.covers(x, y))).isEmpty();
+  }
+
+  /** The dots of a known grid, round and all of one size, and round holes. */
+  @ParameterizedTest
+  @CsvSource({
+    "8,0.3,0",
+    "8,0.54,20",
+    "8,0.7,45",
+    "10,0.6,45",
+    "12,0.6,75",
+    "15,0.5,45",
+    "25,0.5,30"
+  })
+  void roundDotsAndRoundHolesAreOne(double perCm, double covered, double degrees) throws Exception {
+    double pitch = 10 / perCm;
+    double cos = Math.cos(Math.toRadians(degrees));
+    double sin = Math.sin(Math.toRadians(degrees));
+    double radius = pitch * Math.sqrt(covered / Math.PI);
+    Drawn.Shape dots =
+        (x, y) -> {
+          double u = x * cos + y * sin + 100 * pitch;
+          double v = y * cos - x * sin + 100 * pitch;
+          return Math.hypot(u % pitch - pitch / 2, v % pitch - pitch / 2) < radius;
+        };
+    assertThat(small(dots).orElseThrow()).isCloseTo(perCm, within(perCm * 0.02));
+    assertThat(small((x, y) -> !dots.covers(x, y)).orElseThrow())
+        .isCloseTo(perCm, within(perCm * 0.02));
   }
 
   @Test
