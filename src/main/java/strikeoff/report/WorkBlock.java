@@ -92,8 +92,11 @@ record WorkBlock(List<Task> tasks, List<Impression> impressions) {
       if (next.kind() == Task.Kind.PRINT && parts(first, next)) {
         return Optional.empty();
       }
-      // Others may print beside, in a step of their own.
-      boolean beside = first.kind() != Task.Kind.PRINT || first.step() != next.step();
+      // Others may print beside, in a step of their own, or another colour in the same one.
+      boolean beside =
+          first.kind() != Task.Kind.PRINT
+              || first.step() != next.step()
+              || !first.person().equals(next.person()) && !belongsWith(first, next, run);
       if (next.kind() == Task.Kind.PRINT && beside) {
         continue;
       }

@@ -63,6 +63,41 @@ class BesideSheetsTest {
             line -> assertThat(line.begins()).isEqualTo(prints.get(0).lines().get(0).begins()));
   }
 
+  /** Tam follows with the ink while Wren goes on with the blue: nobody's line begins anew. */
+  @Test
+  void whoFollowsWithTheNextColourHasOneLineForIt() {
+    String row =
+        """
+        plan: One follows the other
+        cloth: {length: 3.6 m, width: 1 m, washed: yes}
+        table: {length: 4 m, width: 1.4 m}
+        crew: [Wren, Tam]
+        screens:
+          a: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
+          b: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm}
+        pastes:
+          blue: {medium: dye, group: DCT, colour: blue, mixed before: 1 h}
+          ink: {medium: dye, group: DCT, colour: black, mixed before: 1 h}
+        designs:
+          heron:
+            size: 20 x 20 cm
+            separations:
+              - {screen: a, paste: blue, covers: 40 %}
+              - {screen: b, paste: ink, covers: 10 %}
+        placements:
+          herons: {design: heron, series: 6, pitch: 55 cm, start: 20 cm, across: 30 cm}
+        run:
+          - {print: herons, by: [Wren, Tam]}
+        """;
+    assertThat(
+            DaySheets.of((Checked.Judged) Checker.builtIn().check("row.yaml", row)).stream()
+                .flatMap(sheet -> sheet.jobs().stream())
+                .filter(job -> job.what().startsWith("Print "))
+                .flatMap(job -> job.lines().stream()))
+        .extracting(DaySheet.Line::what, DaySheet.Line::who)
+        .containsExactly(tuple("Blue", "Wren"), tuple("Ink", "Tam"));
+  }
+
   @Test
   void theDaysStretchesStandInItsTitle() {
     assertThat(SHEETS.get(0).title()).isEqualTo("Day 1, 09:00 to 12:30 and 13:15 to 17:00");
