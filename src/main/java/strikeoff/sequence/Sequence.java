@@ -26,6 +26,7 @@ public record Sequence(List<Evidence> evidence) {
       Course course = new Course(plan, timeline);
       evidence.addAll(new MediaPasses(plan, course, layout, policy).facts());
       evidence.addAll(new AfterTreatment(course, plan, policy).facts());
+      evidence.addAll(new FirstWash(plan, course, policy).facts());
       evidence.addAll(new ColourOrder(plan, course).facts());
       evidence.addAll(new AnchorOrder(plan, course, layout).facts());
       evidence.addAll(new SeamOrder(plan, course, layout).facts());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import strikeoff.plan.Medium;
+import strikeoff.sequence.AcrossFirstWash;
 import strikeoff.sequence.Adjoining;
 import strikeoff.sequence.AtCopies;
 import strikeoff.sequence.BaseOrder;
@@ -258,6 +259,15 @@ public final class SequenceSpeech {
 
   public static String table(TrapWidth width) {
     return laid(width.railed());
+  }
+
+  public static String table(AcrossFirstWash motifs) {
+    return laid(motifs.railed());
+  }
+
+  /** What the two overlap by, as a part of a sentence; empty if nobody says. */
+  public static String trapped(AcrossFirstWash motifs, Measures units) {
+    return motifs.trap().map(trap -> ", and the trap is " + trap.text(units)).orElse("");
   }
 
   /** What lies across it. */

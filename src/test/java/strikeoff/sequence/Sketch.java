@@ -49,6 +49,7 @@ public final class Sketch {
   private int ground = 0xffffff;
   private boolean railed = true;
   private Map<String, Share> fibres = Map.of("cotton", new Share(1));
+  private Optional<Share> shrinks = Optional.empty();
 
   public Sketch ground(int rgb) {
     ground = rgb;
@@ -57,6 +58,12 @@ public final class Sketch {
 
   public Sketch byEye() {
     railed = false;
+    return this;
+  }
+
+  /** Cloth that was not washed and loses so much of its length, and half as much of its width. */
+  public Sketch shrinking(double share) {
+    shrinks = Optional.of(new Share(share));
     return this;
   }
 
@@ -234,8 +241,29 @@ public final class Sketch {
   }
 
   private Cloth cloth() {
-    return PlainParts.cloth(
-        fibres, new ArealMass(180), Length.ofCm(400), Length.ofCm(140), false, colour(ground));
+    Cloth cloth =
+        PlainParts.cloth(
+            fibres, new ArealMass(180), Length.ofCm(400), Length.ofCm(140), false, colour(ground));
+    return shrinks
+        .map(
+            share ->
+                new Cloth(
+                    fibres,
+                    cloth.mass(),
+                    cloth.width(),
+                    cloth.length(),
+                    false,
+                    cloth.ground(),
+                    false,
+                    share,
+                    new Share(share.fraction() / 2),
+                    cloth.startAllowance(),
+                    cloth.endAllowance(),
+                    cloth.nearAllowance(),
+                    cloth.farAllowance(),
+                    cloth.selvedge(),
+                    cloth.path()))
+        .orElse(cloth);
   }
 
   private static Colour colour(int rgb) {

@@ -20,3 +20,5 @@
 [condition][sequence.PaintOnDarker]a translucent paint comes out dull on other prints=PaintOnDarker()
 [condition][sequence.Adjoining]a trap is not stated=Adjoining(untrapped > 0)
 [condition][sequence.KeyLikeFill]an outline looks like its fill=KeyLikeFill()
+[condition][sequence.AcrossFirstWash]a motif is printed before and after the cloth shrinks=AcrossFirstWash()
+[condition][sequence.AcrossFirstWash]- by more than {length} at its far edge=farEdge.base() > {length}
