@@ -105,6 +105,7 @@ record PictureMeasures(
         fine,
         new Share(mirrorApart),
         traced,
-        Optional.empty());
+        Optional.empty(),
+        new Artwork.Sized.ByDesign());
   }
 }

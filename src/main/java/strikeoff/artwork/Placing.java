@@ -10,7 +10,8 @@ import strikeoff.units.Pair;
  *
  * @param alongMargin points cut off left and right
  * @param acrossMargin points cut off above and below
- * @param says how large the rest is by its resolution; empty if nobody says one
+ * @param says how large the rest is by its resolution; empty if nobody says one, when points are
+ *     taken for square and for so large that the rest is as long as is wanted
  */
 record Placing(int alongMargin, int acrossMargin, Optional<Pair> says) {
 
@@ -19,10 +20,7 @@ record Placing(int alongMargin, int acrossMargin, Optional<Pair> says) {
     double margins = 2 * wanted.margin().mm();
     Grid grid =
         said.orElseGet(
-            () ->
-                new Grid(
-                    picture.columns() / (wanted.size().along().mm() + margins),
-                    picture.rows() / (wanted.size().across().mm() + margins)));
+            () -> Grid.square(picture.columns() / (wanted.size().along().mm() + margins)));
     long along = Math.round(wanted.margin().mm() * grid.along());
     long across = Math.round(wanted.margin().mm() * grid.across());
     if (2 * along >= picture.columns() || 2 * across >= picture.rows()) {

@@ -28,6 +28,7 @@ import strikeoff.units.Share;
  * @param mirrorApart how much of it and its mirror image is printed in one of them alone
  * @param traced where it prints, as outlines for a page; empty if that is nowhere, or a texture
  * @param stated printed area that the plan states besides; empty if it leaves that to the picture
+ * @param sized where the size of the rectangle that it fills is written
  */
 public record Artwork(
     String file,
@@ -44,13 +45,14 @@ public record Artwork(
     Optional<Fine> fine,
     Share mirrorApart,
     Optional<Traced> traced,
-    Optional<Stated> stated) {
+    Optional<Stated> stated,
+    Sized sized) {
 
   /** Lines, gaps and laps that are wider are not measured. */
   public static final Length WIDEST_FINE = new Length(4);
 
-  /** The same with what the plan states besides. */
-  public Artwork stating(Optional<Stated> besides) {
+  /** The same with what the plan states besides, and where it says how large it is. */
+  public Artwork stating(Optional<Stated> besides, Sized by) {
     return new Artwork(
         file,
         prints,
@@ -66,7 +68,8 @@ public record Artwork(
         fine,
         mirrorApart,
         traced,
-        besides);
+        besides,
+        by);
   }
 
   /**
@@ -134,6 +137,26 @@ public record Artwork(
    * @param key under which it does
    */
   public record Stated(Area area, String key) {}
+
+  /** Where the size of a film's rectangle is written. */
+  public sealed interface Sized {
+
+    /** Nowhere but at the design: the film fills it. */
+    record ByDesign() implements Sized {}
+
+    /** The separation begins elsewhere in the design, and takes what is left of it. */
+    record ByPlace() implements Sized {}
+
+    /** The separation has a size. */
+    record BySeparation() implements Sized {}
+
+    /**
+     * The studio's film brings one.
+     *
+     * @param source the file and line of that film
+     */
+    record ByStudio(String source) implements Sized {}
+  }
 
   /** Which tone of a picture takes paste. */
   public enum Tone {

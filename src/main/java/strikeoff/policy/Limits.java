@@ -44,6 +44,7 @@ public record Limits(
       Limit meshOfRuling,
       Area speckArea,
       Limit pointsLeast,
+      Ratio stretchedMost,
       Share samePage,
       Length stripLeast,
       Share keyFits,

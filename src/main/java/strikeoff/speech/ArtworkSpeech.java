@@ -16,11 +16,13 @@ import strikeoff.artwork.facts.StatedWidth;
 import strikeoff.artwork.facts.ToneOfArtwork;
 import strikeoff.artwork.facts.WideLap;
 import strikeoff.plan.Artwork.Finest;
+import strikeoff.plan.Artwork.Sized;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
+import strikeoff.units.Phrase;
 import strikeoff.units.Share;
 import strikeoff.units.UnitSystem;
 
@@ -115,9 +117,38 @@ public final class ArtworkSpeech {
             + size.is().along().fineText(units)
             + " x "
             + size.is().across().fineText(units)
-            + "` for "
-            + size.design()
+            + "` "
+            + sizedAt(size)
         : "";
+  }
+
+  /** Where the size is written that may be wrong. */
+  private static String sizedAt(SizeOfArtwork size) {
+    Sized sized = size.sized();
+    if (sized instanceof Sized.ByStudio studio) {
+      return "in " + studio.source();
+    }
+    if (sized instanceof Sized.ByDesign) {
+      return "for " + size.design();
+    }
+    List<String> numbers = size.numbers().stream().map(String::valueOf).toList();
+    return (numbers.size() == 1 ? "for separation " : "for separations ")
+        + Phrase.list(numbers)
+        + " of "
+        + size.design();
+  }
+
+  /** What to do about the films; to be followed by what else may be wrong. */
+  public static String outputAgain(SizeOfArtwork size) {
+    boolean one = size.files().size() == 1;
+    return size.isAnother()
+        ? "No output stretches a film so far: "
+            + (one ? "it is another one" : "they are other ones")
+            + ". Take "
+            + (one ? "the one" : "those")
+            + " drawn for "
+            + size.design()
+        : "Output " + (one ? "it" : "them") + " at 100 %";
   }
 
   /** What else to do where the plan gives them sizes of their own; to end a sentence. */

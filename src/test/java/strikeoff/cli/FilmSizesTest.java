@@ -77,7 +77,7 @@ class FilmSizesTest {
     assertThat(check(PLAN.replace("veins.png", "veins.png, size: 10 x 8 cm")))
         .doesNotContain("artwork/films-differ");
     Files.write(desk.resolve("veins.png"), film(0.98).png());
-    assertThat(check(sized.replace("15.68 cm", "15.68 cm, at: 0.4 x 0.3 cm")))
+    assertThat(check(sized.replace("15.68 cm", "15.68 cm, at: [0.4 cm, 0.3 cm]")))
         .doesNotContain("artwork/films-differ");
   }
 

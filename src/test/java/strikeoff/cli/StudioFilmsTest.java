@@ -126,6 +126,25 @@ class StudioFilmsTest {
   }
 
   @Test
+  void whereTheStudiosFilmSaysTheSizeItIsNamed() throws IOException {
+    studio(STUDIO.replace("margin: 1 cm", "margin: 1 cm, size: 18 x 18 cm"));
+    plan("mina", "film: leaf");
+    assertThat(check("mina"))
+        .contains("artwork/wrong-scale")
+        .contains(" cm` in loft/studio.yaml, line 7.");
+    plan("mina", "film: leaf, size: 18 x 18 cm");
+    assertThat(check("mina")).contains(" cm` for separation 1 of leaf.");
+  }
+
+  @Test
+  void aMistakenMarginIsToldOnce() throws IOException {
+    studio(STUDIO.replace("margin: 1 cm", "margin: -1 cm"));
+    assertThat(run("check", "loft").err())
+        .contains("“-1 cm” lies below zero")
+        .doesNotContain("leaves nothing");
+  }
+
+  @Test
   void theNearestStudioHasTheLastWord() throws IOException {
     Files.createDirectories(desk.resolve("loft/class/films"));
     Files.write(

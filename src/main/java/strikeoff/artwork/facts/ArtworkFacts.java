@@ -35,7 +35,8 @@ public final class ArtworkFacts {
                   LineInPoints.of(design, separation, artwork, policy).ifPresent(facts::add);
                 });
       }
-      List<SizeOfArtwork> sizes = SizeOfArtwork.each(design, railed, tolerance);
+      List<SizeOfArtwork> sizes =
+          SizeOfArtwork.each(design, plan, tolerance, policy.artwork().stretchedMost());
       facts.addAll(SizeOfArtwork.together(sizes));
       MarksOnFilms.of(design, tolerance, policy).ifPresent(facts::add);
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);

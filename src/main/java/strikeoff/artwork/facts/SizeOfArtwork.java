@@ -11,9 +11,13 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Artwork;
+import strikeoff.plan.Artwork.Sized;
 import strikeoff.plan.Design;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Screen;
 import strikeoff.units.Length;
 import strikeoff.units.Pair;
+import strikeoff.units.Ratio;
 
 /**
  * How large films of one design are by their own resolution, and how large the plan wants them;
@@ -29,7 +33,13 @@ import strikeoff.units.Pair;
  * @param columns points along, of each of them
  * @param rows points across
  * @param corner where the near left corner of their rectangle lies on the design
- * @param planMayBeWrong true if all films of the design are of this size and fill one rectangle
+ * @param numbers of their separations, from 1 on
+ * @param sized where the plan writes the size that it wants
+ * @param fits true if the design and the screens hold what is printed at their own size
+ * @param planMayBeWrong true if all films of the design are of this size and fill one rectangle,
+ *     the plan says its size in one manner, and it would fit
+ * @param stretched how many times as far as any output stretches a film it is stretched: above one
+ *     it is another film
  * @param resolutionMayBeWrong true if all films of the design are off by the same scale, or one of
  *     the wanted size has as many points
  */
@@ -45,6 +55,10 @@ public record SizeOfArtwork(
     int columns,
     int rows,
     Pair corner,
+    List<Integer> numbers,
+    Sized sized,
+    boolean fits,
+    double stretched,
     boolean planMayBeWrong,
     boolean resolutionMayBeWrong,
     List<Related> related,
@@ -53,16 +67,18 @@ public record SizeOfArtwork(
 
   public SizeOfArtwork {
     files = List.copyOf(files);
+    numbers = List.copyOf(numbers);
     related = List.copyOf(related);
   }
 
   /** Of each film of a design, by itself. */
-  static List<SizeOfArtwork> each(Design design, boolean railed, Length tolerance) {
+  static List<SizeOfArtwork> each(
+      Design design, PrintPlan plan, Length tolerance, Ratio stretchedMost) {
     List<SizeOfArtwork> each = new ArrayList<>();
     for (Design.Separation separation : design.separations()) {
       separation
           .artwork()
-          .map(artwork -> of(design, separation, artwork, railed, tolerance))
+          .map(artwork -> of(design, separation, artwork, plan, tolerance, stretchedMost))
           .ifPresent(each::add);
     }
     return each.stream().map(one -> one.among(each)).toList();
@@ -79,8 +95,9 @@ public record SizeOfArtwork(
       Design design,
       Design.Separation separation,
       Artwork artwork,
-      boolean railed,
-      Length tolerance) {
+      PrintPlan plan,
+      Length tolerance,
+      Ratio stretchedMost) {
     Length length = separation.length();
     Length width = separation.width();
     Pair is =
@@ -90,6 +107,7 @@ public record SizeOfArtwork(
                 () -> new Pair(length, length.times((double) artwork.rows() / artwork.columns())));
     double far =
         Math.max(Math.abs(is.along().mm() - length.mm()), Math.abs(is.across().mm() - width.mm()));
+    double shape = is.along().mm() / is.across().mm() * width.mm() / length.mm();
     return new SizeOfArtwork(
         design.name(),
         List.of(artwork.file()),
@@ -97,24 +115,43 @@ public record SizeOfArtwork(
         length,
         width,
         new Length(far),
-        railed,
+        plan.table().railed(),
         tolerance,
         artwork.columns(),
         artwork.rows(),
         new Pair(separation.x(), separation.y()),
+        List.of(separation.number()),
+        artwork.sized(),
+        fits(is, design, separation, artwork.sized(), plan.screens().get(separation.screen())),
+        Math.max(shape, 1 / shape) / stretchedMost.value(),
         true,
         true,
         List.of(),
         separation.path().key("artwork"));
   }
 
+  private static boolean fits(
+      Pair is, Design design, Design.Separation separation, Sized sized, Screen screen) {
+    Length right = separation.x().plus(is.along());
+    Length far = separation.y().plus(is.across());
+    boolean inDesign =
+        sized instanceof Sized.ByDesign
+            || !right.above(design.length().mm()) && !far.above(design.width().mm());
+    return inDesign
+        && (screen == null
+            || !is.along().above(screen.imageLength().mm())
+                && !is.across().above(screen.imageWidth().mm()));
+  }
+
   /** The same with what the others of its design tell of it. */
   private SizeOfArtwork among(List<SizeOfArtwork> each) {
-    boolean oneSize = each.stream().allMatch(o -> o.is.equals(is) && o.fillsAs(this));
+    boolean oneSize =
+        each.stream()
+            .allMatch(o -> o.is.equals(is) && o.fillsAs(this) && o.sized.equals(sized) && o.fits);
     boolean oneScale = each.stream().allMatch(this::hasScaleOf);
     boolean twin =
         each.stream().anyMatch(o -> !o.isOff() && o.columns == columns && o.rows == rows);
-    return with(files, oneSize, oneScale || twin, related);
+    return with(files, numbers, oneSize && !isAnother(), oneScale || twin, related);
   }
 
   private boolean hasScaleOf(SizeOfArtwork other) {
@@ -131,6 +168,11 @@ public record SizeOfArtwork(
   /** True if what it prints at its far edge lies off by more than a frame can be. */
   public boolean isOff() {
     return far.mm() > tolerance.mm();
+  }
+
+  /** True if it is off by so much in its shape that no output made it so. */
+  public boolean isAnother() {
+    return stretched > 1;
   }
 
   /** What films have to share to be told together. */
@@ -172,13 +214,19 @@ public record SizeOfArtwork(
   private SizeOfArtwork and(SizeOfArtwork other) {
     Set<String> all = new LinkedHashSet<>(files);
     all.addAll(other.files);
+    List<Integer> both = new ArrayList<>(numbers);
+    both.addAll(other.numbers);
     List<Related> further = new ArrayList<>(related);
     further.add(new Related(Tie.OTHER_FILM, other.path));
-    return with(List.copyOf(all), planMayBeWrong, resolutionMayBeWrong, further);
+    return with(List.copyOf(all), both, planMayBeWrong, resolutionMayBeWrong, further);
   }
 
   private SizeOfArtwork with(
-      List<String> all, boolean planMayBe, boolean resolutionMayBe, List<Related> further) {
+      List<String> all,
+      List<Integer> numbers,
+      boolean planMayBe,
+      boolean resolutionMayBe,
+      List<Related> further) {
     return new SizeOfArtwork(
         design,
         all,
@@ -191,6 +239,10 @@ public record SizeOfArtwork(
         columns,
         rows,
         corner,
+        numbers,
+        sized,
+        fits,
+        stretched,
         planMayBe,
         resolutionMayBe,
         further,

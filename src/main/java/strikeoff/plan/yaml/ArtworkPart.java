@@ -133,9 +133,12 @@ final class ArtworkPart {
         how(f, "prints", ValueKinds.word("dark or light", TONES), "the tone of a film that prints");
     Optional<Boolean> wrong =
         how(f, "reads", ValueKinds.word("right or wrong", READS), "how a film is looked at");
-    Optional<Double> resolution = f.optional("resolution", resolution());
+    // What stands in for a mistake of the plan would cut off what nobody asked for.
+    Optional<Double> resolution =
+        f.optional("resolution", resolution()).filter(r -> f.sound("resolution"));
     Optional<Length> margin =
-        how(f, "margin", ValueKinds.quantity(Length.class), "the strip cut off a film all round");
+        how(f, "margin", ValueKinds.quantity(Length.class), "the strip cut off a film all round")
+            .map(m -> f.sound("margin") ? m : new Length(0));
     return file.map(
         name ->
             new Wanted(
@@ -146,6 +149,19 @@ final class ArtworkPart {
                 resolution,
                 margin.orElseThrow(),
                 size));
+  }
+
+  /** Where the size of a separation's rectangle is written. */
+  Artwork.Sized sized(Fields f) {
+    Stock.Film taken = draft.films().get(f.path());
+    if (!f.has("size")) {
+      return f.has("at") ? new Artwork.Sized.ByPlace() : new Artwork.Sized.ByDesign();
+    }
+    // What a film of the studio brings along shows where the plan names that film.
+    return taken != null
+            && f.item("size").orElseThrow().key().equals(f.item("film").orElseThrow().node().at())
+        ? new Artwork.Sized.ByStudio(taken.held().source())
+        : new Artwork.Sized.BySeparation();
   }
 
   /** How a film is read; where none is named, only what the plan says of it. */

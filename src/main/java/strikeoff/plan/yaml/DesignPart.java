@@ -120,7 +120,7 @@ final class DesignPart {
             f.optional("key", ValueKinds.yesNo()).orElse(false),
             f.optional("trap", ValueKinds.quantity(Length.class)),
             f.optional("detail", length),
-            artwork.map(a -> a.stating(states)),
+            artwork.map(a -> a.stating(states, artworks.sized(f))),
             f.path());
     f.done();
     if (sized && f.sound("at", "size") && !inside(at, size, design)) {

@@ -53,7 +53,8 @@ record CellFilms(int columns, int rows) {
             Optional.empty(),
             new Share(0),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            new Artwork.Sized.ByDesign());
     return new Design.Separation(
         number,
         "s" + number,
