@@ -55,8 +55,9 @@ class FilmShapesTest {
 
   @Test
   void aSizeIsOfferedWhereItFits() throws IOException {
+    // 61.176 mm, which is told to its hundredth below.
     assertThat(check(340, 520, "at: [16 cm, 12 cm]"))
-        .contains("write `size: 4 cm x 6.118 cm` for separation 1 of leaf.");
+        .contains("write `size: 4 cm x 6.117 cm` for separation 1 of leaf.");
     // 15 and 6.1 cm reach past the design.
     assertThat(check(340, 520, "at: [16 cm, 15 cm]"))
         .contains("artwork/wrong-scale")
