@@ -134,6 +134,28 @@ class MendTest {
     assertThat(run("check", "moved.yaml").exit()).isZero();
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"mend", "propose"})
+  void aPlanThatItsOwnerLockedStays(String command) throws IOException {
+    String before = text();
+    Files.setPosixFilePermissions(plan, PosixFilePermissions.fromString("r--r--r--"));
+    Outcome outcome = run(command, "moved.yaml", "--write");
+    assertThat(outcome.exit()).isEqualTo(4);
+    assertThat(outcome.err()).contains("can't be written: the file is write-protected");
+    assertThat(text()).isEqualTo(before);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mend", "propose"})
+  void aPlanOfTwoNamesStaysOneFile(String command) throws IOException {
+    String before = text();
+    Files.createLink(folder.resolve("twin.yaml"), plan);
+    Outcome outcome = run(command, "moved.yaml", "--write");
+    assertThat(outcome.exit()).isEqualTo(4);
+    assertThat(outcome.err()).contains("can't be written: the file has another name too");
+    assertThat(text()).isEqualTo(before);
+  }
+
   @Test
   void orderAndLayoutChangeOnlyWhereTheyMay() throws IOException {
     Files.copy(Path.of("plans/mistakes/four-stations.yaml"), folder.resolve("four.yaml"));

@@ -209,6 +209,13 @@ final class ProposeCommand implements Command {
         return Exit.USAGE;
       }
     }
+    if (write.<Boolean>getValue()) {
+      try {
+        before.mayBeReplaced();
+      } catch (IOException e) {
+        return unwritten(Plain.line(file.name()), e);
+      }
+    }
     try (Interrupts interrupts = new Interrupts()) {
       return told(file, before, searched(file, before, judge.checker().get(), interrupts));
     }
@@ -269,11 +276,15 @@ final class ProposeCommand implements Command {
             .forEach(line -> here.out().print(line + "\n"));
       }
     } catch (IOException e) {
-      Complaint.say(here, name + ": the proposed run can't be written: " + FileTrouble.of(e));
-      return Exit.FAULT;
+      return unwritten(name, e);
     }
     ProposalText.of(name, found, here.width()).forEach(this::say);
     return page(found);
+  }
+
+  private Exit unwritten(String name, IOException e) {
+    Complaint.say(here, name + ": the proposed run can't be written: " + FileTrouble.of(e));
+    return Exit.FAULT;
   }
 
   private Exit page(Proposal.Found found) {

@@ -1,5 +1,7 @@
 package strikeoff.cli.files;
 
+import static java.nio.file.attribute.PosixFilePermission.OWNER_WRITE;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -51,8 +53,13 @@ public record PlanBytes(PlanFile plan, byte[] bytes) {
     return (all().startsWith(MARK) ? MARK + text : text).getBytes(StandardCharsets.UTF_8);
   }
 
-  /** What a link leads to is changed, not the link; and only what is as it was when it was read. */
+  /**
+   * What a link leads to is changed, not the link; and only what is as it was when it was read.
+   *
+   * @throws IOException if it can't be, as {@link #mayBeReplaced} tells or for another reason
+   */
   public void replace(String text) throws IOException {
+    mayBeReplaced();
     Path file = plan.path().toRealPath();
     if (!Arrays.equals(Files.readAllBytes(file), bytes)) {
       throw new IOException("somebody else has changed it meanwhile");
@@ -64,6 +71,33 @@ public record PlanBytes(PlanFile plan, byte[] bytes) {
     if (before != null) {
       Files.setPosixFilePermissions(file, before);
     }
+  }
+
+  /**
+   * Another file is moved over it, which a system allows where it would refuse to change the file,
+   * and to its administrator always.
+   *
+   * @throws IOException if its owner locked it, or it has a second name that would keep the old
+   *     text
+   */
+  public void mayBeReplaced() throws IOException {
+    Path file = plan.path().toRealPath();
+    PosixFileAttributeView rights = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+    boolean locked = rights != null && !rights.readAttributes().permissions().contains(OWNER_WRITE);
+    if (locked || !Files.isWritable(file)) {
+      throw new IOException("the file is write-protected");
+    }
+    if (otherNames(file) > 0) {
+      throw new IOException(
+          "the file has another name too (a hard link), which would keep the old text");
+    }
+  }
+
+  /** Hard links beside this name; 0 where the system doesn't tell. */
+  private static int otherNames(Path file) throws IOException {
+    return file.getFileSystem().supportedFileAttributeViews().contains("unix")
+        ? (Integer) Files.getAttribute(file, "unix:nlink") - 1
+        : 0;
   }
 
   /** Writes another text where nothing stands yet, under its own name if that is a folder. */
