@@ -154,7 +154,8 @@ class HandedInFilesIT {
     Program.Told full =
         strikeoff.bash("touch out/.border.html.999999999.part; ulimit -f 4; " + check);
     assertThat(full.exit()).isEqualTo(4);
-    assertThat(full.err()).contains("border.html: this report can't be written: ");
+    assertThat(full.errWords())
+        .contains("plans/border.yaml: its report (out/border.html) can't be written: ");
     assertThat(pages()).doesNotContain("border.html", ".border.html.999999999.part");
 
     String handedOver = "strikeoff check /dev/fd/7 --verdicts --reports out";
@@ -193,7 +194,7 @@ class HandedInFilesIT {
     Program strikeoff = Program.in(Program.Way.LAUNCHER, folder);
     Program.Told told = strikeoff.bash("strikeoff check plans --reports out");
     assertThat(told.errWords())
-        .contains("border.html: this report can't be written: what stands here is no page of")
+        .contains("its report (out/border.html) can't be written: what stands here is no page of")
         .contains("rules.html: this page can't be written: what stands here is no page of");
     assertThat(told.out()).contains("NOT PRINTABLE  plans/bad.yaml: ").endsWith("out/index.html\n");
     assertThat(told.exit()).isEqualTo(4);

@@ -75,7 +75,7 @@ final class CheckRun {
       Optional<IndexEntry> entry,
       Optional<IndexEntry> hung,
       Optional<Outcome> outcome,
-      Optional<String> trouble) {}
+      List<String> troubles) {}
 
   /**
    * Checks the plans of the run's part.
@@ -128,7 +128,7 @@ final class CheckRun {
               if (isTold(done)) {
                 tell(done.lines());
               }
-              done.trouble().ifPresent(this::trouble);
+              done.troubles().forEach(this::trouble);
               progress.one();
             });
     progress.clear();
@@ -356,14 +356,15 @@ final class CheckRun {
   private Done done(Told told, Optional<ReportFolder> folder, PlanPlace place, boolean last) {
     String link = "";
     String hung = "";
-    Optional<String> trouble = Optional.empty();
+    List<String> troubles = new ArrayList<>();
+    String plan = told.outcome.file();
     if (told.sheets.isPresent()) {
       try {
         place.write(wall.orElseThrow(), told.sheets.get(), false);
         hung = place.page();
       } catch (IOException e) {
-        trouble =
-            Optional.of(place.page() + ": these sheets can't be written: " + FileTrouble.of(e));
+        String sheets = settings.sheets().get() + "/" + place.page();
+        troubles.add(plan + ": its sheets (" + sheets + ") can't be written: " + FileTrouble.of(e));
       }
     }
     if (folder.isPresent()) {
@@ -371,8 +372,8 @@ final class CheckRun {
         place.write(folder.get(), told.page.orElseThrow(), last);
         link = place.page();
       } catch (IOException e) {
-        trouble =
-            Optional.of(place.page() + ": this report can't be written: " + FileTrouble.of(e));
+        String page = settings.reports().get() + "/" + place.page();
+        troubles.add(plan + ": its report (" + page + ") can't be written: " + FileTrouble.of(e));
       }
     }
     Outcome outcome = at(told.outcome, place, link);
@@ -385,7 +386,7 @@ final class CheckRun {
         folder.map(f -> entry(outcome)),
         wall.map(w -> entry(onTheWall)),
         Optional.of(outcome).filter(o -> outputs.needResults() || settings.handBack()),
-        trouble);
+        troubles);
   }
 
   private static Outcome at(Outcome outcome, PlanPlace place, String page) {

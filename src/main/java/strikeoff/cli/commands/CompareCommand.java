@@ -253,7 +253,8 @@ final class CompareCommand implements Command {
         folder.write(names.get(plan), HtmlReport.utf8(checked, artwork));
         return Optional.of(page);
       } catch (IOException e) {
-        troubles.add(page + ": this report can't be written: " + FileTrouble.of(e));
+        troubles.add(
+            plan.name() + ": its report (" + page + ") can't be written: " + FileTrouble.of(e));
         return Optional.empty();
       }
     }

@@ -149,7 +149,7 @@ final class WatchRun {
       if (reports.isPresent() || shown.isPresent()) {
         byte[] utf8 = HtmlReport.utf8(checked, artwork);
         shown.ifPresent(s -> s.put(page, utf8));
-        if (reports.isEmpty() || written(page, utf8)) {
+        if (reports.isEmpty() || written(plan, page, utf8)) {
           link = page;
         }
       }
@@ -159,12 +159,12 @@ final class WatchRun {
       }
     }
 
-    private boolean written(String page, byte[] utf8) {
+    private boolean written(PlanFile plan, String page, byte[] utf8) {
       try {
         reports.orElseThrow().write(page, utf8);
         return true;
       } catch (IOException e) {
-        trouble(page + ": this report can't be written: " + FileTrouble.of(e));
+        trouble(plan.name() + ": its report (" + page + ") can't be written: " + FileTrouble.of(e));
         return false;
       }
     }
