@@ -1,9 +1,11 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import strikeoff.day.facts.Rehearsal;
@@ -240,8 +242,12 @@ final class RunText {
 
   private static boolean prints(Step.Print print, Footprint film) {
     return print.arrangements().contains(film.placement().arrangement())
-        && (print.separations().isEmpty()
-            || print.separations().contains(film.separation().number()));
+        && printsColour(print, film);
+  }
+
+  private static boolean printsColour(Step.Print print, Footprint film) {
+    return print.separations().isEmpty()
+        || print.separations().contains(film.separation().number());
   }
 
   /** What a drying step waits for, by the step that comes after it, and for how long. */
@@ -250,13 +256,21 @@ final class RunText {
     if (!(dry.until() instanceof Until.State state)) {
       return what(run, at, Dryness.FRAME_SAFE);
     }
-    String lasts = dried.of(film -> isPrinted(run, at, film), state.dryness(), dry.air());
+    String lasts = dried.of(printed(run.subList(0, at)), state.dryness(), dry.air());
     return lasts + what(run, at, state.dryness());
   }
 
-  private static boolean isPrinted(List<Step> run, int before, Footprint film) {
-    return run.subList(0, before).stream()
-        .anyMatch(step -> step instanceof Step.Print print && prints(print, film));
+  /** Asked of every film at every drying step, so each step is looked at once. */
+  private static Predicate<Footprint> printed(List<Step> steps) {
+    Map<String, List<Step.Print>> by = new HashMap<>();
+    for (Step step : steps) {
+      if (step instanceof Step.Print print) {
+        print.arrangements().forEach(a -> by.computeIfAbsent(a, x -> new ArrayList<>()).add(print));
+      }
+    }
+    return film ->
+        by.getOrDefault(film.placement().arrangement(), List.of()).stream()
+            .anyMatch(print -> printsColour(print, film));
   }
 
   private static String what(List<Step> run, int at, Dryness state) {
