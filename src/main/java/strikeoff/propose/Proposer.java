@@ -6,6 +6,7 @@ import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.Moment;
+import strikeoff.document.Position;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
@@ -70,8 +71,13 @@ public final class Proposer {
               + MOST_IMPRESSIONS
               + " no run is proposed.");
     }
-    if (Manuscript.of(text).flatMap(m -> m.withList("run", List.of("- end of day"))).isEmpty()) {
-      return refused("Its text has no place for another run: write it in lines, without braces.");
+    Optional<Position> braces = Manuscript.of(text).flatMap(Manuscript::braces);
+    if (braces.isPresent()) {
+      return refused(
+          "The braces round the whole plan, from line "
+              + braces.get().line()
+              + " on, leave no place for another run: take them away and begin a line with each of"
+              + " its keys. What stands below a key may stay in braces, the run too.");
     }
     Moment opens = Moment.of(1, plan.hours().of(1).opens());
     if (Phase.of(plan.run()).size() > 1) {

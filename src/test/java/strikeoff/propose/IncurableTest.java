@@ -40,6 +40,30 @@ class IncurableTest {
   }
 
   @Test
+  void bracesRoundTheWholePlanAreToldByTheirLine() {
+    String braces =
+        """
+        # A row.
+        {plan: Row, protection: [dust mask, gloves, goggles],
+         cloth: {fibre: linen, length: 2.1 m, width: 50 cm, washed: yes},
+         table: {length: 2.4 m, width: 1.2 m},
+         screens: {reeds: {frame: 50 x 44 cm, image: 31 x 24 cm, mesh: 43/cm}},
+         pastes: {green: {medium: dye, group: dichlorotriazine, colour: "#6f7f45"}},
+         designs: {reeds: {size: 30 x 22 cm,
+           separations: [{screen: reeds, paste: green, covers: 40 %}]}},
+         placements: {border: {design: reeds, border: near, from: 0 cm, to: 2.1 m, repeat: 30 cm,
+           inset: 2 cm}},
+         run: [{print: border}, {dry: until fix-safe}, {fix: steam, for: 15 min}]}
+        """;
+    assertThat(proposed(braces, 100_000_000))
+        .isInstanceOfSatisfying(
+            Proposal.Refused.class,
+            refused ->
+                assertThat(refused.why())
+                    .startsWith("The braces round the whole plan, from line 2 on, leave no place"));
+  }
+
+  @Test
   void andWithoutItARunIsFound() {
     assertThat(proposed(SOUND, 300)).isInstanceOf(Proposal.Found.class);
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
+import strikeoff.document.Position;
 import strikeoff.document.Replacement;
 import strikeoff.document.yaml.TextPlaces.Place;
 import strikeoff.yaml.Comments;
@@ -38,6 +39,12 @@ public final class Manuscript {
     return YamlReader.read(text) instanceof YamlReading.Document document
         ? Optional.of(new Manuscript(text, document.root()))
         : Optional.empty();
+  }
+
+  /** Where the braces round the whole text open; empty if its keys stand in lines of their own. */
+  public Optional<Position> braces() {
+    Node root = places.at(PlanPath.ROOT).node();
+    return places.isBlock(root) ? Optional.empty() : Optional.of(root.at());
   }
 
   /** The comments of a text, in their order. */
