@@ -40,6 +40,14 @@ final class Arranging {
   /** Families of rules that another run may cure even if no starting run does. */
   private static final List<String> CURABLE = List.of("time/", "drying/", "order/", "seams/");
 
+  /** Rules of these families that judge artwork, colours and places, whatever is printed when. */
+  private static final Set<String> OF_NO_RUN =
+      Set.of(
+          "order/colour-dulled-by-ground",
+          "order/trap-too-narrow",
+          "seams/image-in-seam-allowance",
+          "seams/image-sewn-under");
+
   private final Checker checker;
   private final String name;
   private final RunWanted asked;
@@ -103,7 +111,8 @@ final class Arranging {
     if (looked.isEmpty()) {
       return refused("None of its runs can be judged.");
     }
-    List<Finding> incurable = incurable(looked);
+    Set<String> always = always(looked);
+    List<Finding> incurable = incurable(looked.get(0), always);
     if (!incurable.isEmpty()) {
       return new Proposal.Refused(
           before, "Whatever its run, the plan is not printable as it is.", incurable);
@@ -140,11 +149,8 @@ final class Arranging {
                           + " One that ends on "
                           + nearly.checked().facts().timeline().finish().text()
                           + " lacks nothing but paste.",
-                      nearly.findings().stream().filter(Judge::stands).toList()))
-          .orElseGet(
-              () ->
-                  new Proposal.Refused(
-                      before, none, before.findings().stream().filter(Judge::stands).toList()));
+                      standing(nearly.findings(), always)))
+          .orElseGet(() -> new Proposal.Refused(before, none, standing(before.findings(), always)));
     }
     Search best = first.get();
     Tidying tidying = new Tidying(leeway, kept, asked.onlooker()::hasEnough);
@@ -258,14 +264,31 @@ final class Arranging {
         .findFirst();
   }
 
-  /** What stands against the plan in each of them, and that no other run could cure. */
-  private static List<Finding> incurable(List<Judged> looked) {
+  /** Ids of the rules that stand against the plan in each of them. */
+  private static Set<String> always(List<Judged> looked) {
     Set<String> always = new HashSet<>(looked.get(0).faults());
     looked.forEach(one -> always.retainAll(one.faults()));
-    always.removeIf(id -> CURABLE.stream().anyMatch(id::startsWith));
-    return looked.get(0).findings().stream()
+    return always;
+  }
+
+  /** What of that no other run could cure. */
+  private static List<Finding> incurable(Judged looked, Set<String> always) {
+    return looked.findings().stream()
         .filter(Judge::stands)
         .filter(finding -> always.contains(finding.rule().id()))
+        .filter(finding -> !isCurable(finding.rule().id()))
+        .toList();
+  }
+
+  private static boolean isCurable(String rule) {
+    return !OF_NO_RUN.contains(rule) && CURABLE.stream().anyMatch(rule::startsWith);
+  }
+
+  /** What stands, first that of which no run that was looked at is free. */
+  private static List<Finding> standing(List<Finding> findings, Set<String> always) {
+    return findings.stream()
+        .filter(Judge::stands)
+        .sorted(Comparator.comparing(finding -> !always.contains(finding.rule().id())))
         .toList();
   }
 

@@ -17,6 +17,8 @@ final class Reasons {
       "each stretch is dry enough to be lifted before the cloth moves on";
   static final String HEAT = "all prints are dry through before the heat";
   static final String WET = "all prints are dry through before they get wet";
+  static final String STEAM = "all prints are dry through before the steam";
+  static final String WRAPPED = "no print smears any more when it is wrapped, while it is damp";
   static final String UNDER_FRAMES = "what lies under the next frames is dry to the touch";
   static final String LIFTED =
       "all prints are dry enough to be lifted, so that the cloth may be moved";
@@ -37,6 +39,8 @@ final class Reasons {
           STRETCHES,
           HEAT,
           WET,
+          STEAM,
+          WRAPPED,
           UNDER_FRAMES,
           LIFTED,
           DRY,

@@ -279,13 +279,20 @@ final class RunText {
         return Reasons.sewing(sew.seam());
       }
       if (Leeway.isWet(next)) {
-        return next instanceof Step.HeatSet ? Reasons.HEAT : Reasons.WET;
+        return before(next);
       }
       if (next instanceof Step.Print) {
         return state == Dryness.FRAME_SAFE ? Reasons.UNDER_FRAMES : Reasons.LIFTED;
       }
     }
     return Reasons.DRY;
+  }
+
+  private static String before(Step wet) {
+    if (wet instanceof Step.Fix fix && !fix.wets()) {
+      return fix.how() == Step.Fixing.BATCH ? Reasons.WRAPPED : Reasons.STEAM;
+    }
+    return wet instanceof Step.HeatSet ? Reasons.HEAT : Reasons.WET;
   }
 
   /** A night is a wait as well, where films lie on the cloth. */

@@ -86,16 +86,6 @@ public final class DryingSpeech {
     return room.films() == 1 ? "1 film" : room.films() + " films";
   }
 
-  /** What to write, and where, with the finish it leads to. */
-  public static String write(ClothTakenUp up, Measures units) {
-    return RemedySpeech.text(up.remedy(), units)
-        + up.finish().map(f -> " (the run then ends " + f.text() + ")").orElse("")
-        + (up.ordinary().minutes() < up.remedy().minutes()
-            ? "; on an ordinary day " + up.ordinary().time() + " will do"
-            : "")
-        + RemedySpeech.alsoAsks(up.outlasted());
-  }
-
   /** {@code 5 films are}, or {@code 1 film is}. */
   public static String filmsAre(ClothTakenUp up) {
     return up.films() == 1 ? "1 film is" : up.films() + " films are";

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import strikeoff.day.WashStep;
 import strikeoff.day.facts.ClearedRun;
 import strikeoff.day.facts.ClothTakenUp;
+import strikeoff.day.facts.DayEnd;
 import strikeoff.day.facts.Outlasted;
 import strikeoff.day.facts.Remedy;
 import strikeoff.day.facts.Trials;
@@ -76,17 +77,21 @@ public final class RemedySpeech {
 
   /** The first day on which it would keep people past closing. */
   private static String late(Trials.Outcome outcome) {
-    return outcome
-        .late()
-        .map(
-            d ->
-                "; day "
-                    + d.day()
-                    + " then ends at "
-                    + d.ends().clock()
-                    + ", after the room closes at "
-                    + d.closes().clock())
-        .orElse("");
+    return outcome.late().map(d -> "; " + late(d, "then ends")).orElse("");
+  }
+
+  /**
+   * @param ends a verb
+   */
+  private static String late(DayEnd day, String ends) {
+    return "day "
+        + day.day()
+        + " "
+        + ends
+        + " at "
+        + day.ends().clock()
+        + ", after the room closes at "
+        + day.closes().clock();
   }
 
   /** Other colours of the same cause with their pairs, as a sentence that begins with a space. */
@@ -106,8 +111,47 @@ public final class RemedySpeech {
         : " That clears " + pairs + " further " + (pairs == 1 ? "contact" : "contacts") + " too.";
   }
 
+  /** What to write, the sooner way first; a night where a wait passes closing. */
+  public static String cure(ClothTakenUp up, Measures units) {
+    String felt = orUntil(up, units) + " and " + feel(up) + ", or ";
+    return up.night()
+        .map(
+            night ->
+                (up.ordinaryLate() ? "" : felt)
+                    + said(night, units)
+                    + ", and the films dry overnight; with a wait as long as it may take "
+                    + late(up.late().orElseThrow(), "would end"))
+        .orElseGet(() -> felt + wait(up, units));
+  }
+
+  private static String feel(ClothTakenUp up) {
+    if (up.wrapped()) {
+      return "wrap the print while it is still damp";
+    }
+    return "feel the "
+        + (up.fixed() || up.heated() ? "thickest spot" : "films")
+        + " with a gloved finger";
+  }
+
+  /** The wait in minutes, with the finish it leads to. */
+  private static String wait(ClothTakenUp up, Measures units) {
+    return text(up.remedy(), units)
+        + up.finish()
+            .map(
+                f ->
+                    " (the run then ends "
+                        + f.text()
+                        + up.late().map(d -> "; " + late(d, "then ends")).orElse("")
+                        + ")")
+            .orElse("")
+        + (up.ordinary().minutes() < up.remedy().minutes()
+            ? "; on an ordinary day " + up.ordinary().time() + " will do"
+            : "")
+        + alsoAsks(up.outlasted());
+  }
+
   /** The wait that needs no figures, and where. */
-  public static String orUntil(ClothTakenUp up, Measures units) {
+  private static String orUntil(ClothTakenUp up, Measures units) {
     return untilFelt(up.remedy(), units).orElseThrow();
   }
 
@@ -131,6 +175,9 @@ public final class RemedySpeech {
   }
 
   private static String placed(Remedy remedy, String wait) {
+    if (remedy.how() == Remedy.How.END_OF_DAY) {
+      return "`- " + remedy.how().key() + "` before step " + remedy.step();
+    }
     String line = remedy.how().key() + ": " + wait;
     return remedy.how() == Remedy.How.DRY_STEP
         ? "a step `- " + line + "` before step " + remedy.step()
@@ -165,7 +212,7 @@ public final class RemedySpeech {
   /**
    * What a wait that is needed all the same asks for besides; begins with a semicolon, or empty.
    */
-  static String alsoAsks(Outlasted outlasted) {
+  private static String alsoAsks(Outlasted outlasted) {
     return asks("; but ", outlasted);
   }
 

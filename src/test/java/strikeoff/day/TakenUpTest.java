@@ -58,11 +58,11 @@ class TakenUpTest {
     assertThat(DryingSpeech.filmsAre(told)).isEqualTo("1 film is");
     assertThat(told.example()).isEqualTo("herons 1, blue through s1");
     assertThat(told.marks()).containsExactly("herons 1");
-    assertThat(RemedySpeech.orUntil(told, Measures.METRIC))
-        .isEqualTo("a step `- dry: until lift-safe` before step 2");
     // A drying step begins while the screen is washed: 60 min, and 30 min of sewing to 10:45:50.
-    assertThat(DryingSpeech.write(told, Measures.METRIC))
-        .isEqualTo("a step `- dry: 60 min` before step 2 (the run then ends day 1, 10:45)");
+    assertThat(RemedySpeech.cure(told, Measures.METRIC))
+        .isEqualTo(
+            "a step `- dry: until lift-safe` before step 2 and feel the films with a gloved finger,"
+                + " or a step `- dry: 60 min` before step 2 (the run then ends day 1, 10:45)");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
     assertThat(all(SmallDay.timeline(told.remedy().longer(-1).applied(day.plan())))).hasSize(1);
   }
@@ -112,8 +112,8 @@ class TakenUpTest {
     assertThat(told.at().text()).isEqualTo("day 1, 09:36");
     assertThat(RemedySpeech.text(told.remedy(), Measures.METRIC))
         .isEqualTo("`before moving: 60 min` in step 1");
-    assertThat(RemedySpeech.orUntil(told, Measures.METRIC))
-        .isEqualTo("`before moving: until lift-safe` in step 1");
+    assertThat(RemedySpeech.cure(told, Measures.METRIC))
+        .startsWith("`before moving: until lift-safe` in step 1 and feel");
     assertThat(all(SmallDay.timeline(told.remedy().applied(day.plan())))).isEmpty();
   }
 
@@ -179,8 +179,8 @@ class TakenUpTest {
     assertThat(told.at().text()).isEqualTo("day 1, 10:05");
     assertThat(told.early().ordinary().minutes()).isGreaterThan(20);
     assertThat(told.state()).isEqualTo("fix-safe");
-    assertThat(RemedySpeech.orUntil(told, Measures.METRIC))
-        .isEqualTo("a step `- dry: until fix-safe` before step 3");
+    assertThat(RemedySpeech.cure(told, Measures.METRIC))
+        .startsWith("a step `- dry: until fix-safe` before step 3 and feel the thickest spot");
     return told;
   }
 
@@ -269,7 +269,7 @@ class TakenUpTest {
     assertThat(wet.paint()).isTrue();
     assertThat(wet.early().quick()).isLessThan(wet.early().ordinary());
     assertThat(wet.early().ordinary()).isLessThan(wet.early().slow());
-    assertThat(DryingSpeech.write(wet, Measures.METRIC))
+    assertThat(RemedySpeech.cure(wet, Measures.METRIC))
         .endsWith("; on an ordinary day " + wet.ordinary().minutes() + " min will do");
     assertThat(all(unsure(wet.remedy().applied(plan)))).isEmpty();
     assertThat(all(unsure(wet.remedy().longer(-1).applied(plan)))).hasSize(1);

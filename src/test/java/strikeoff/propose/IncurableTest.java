@@ -39,6 +39,43 @@ class IncurableTest {
                 assertThat(refused.findings()).extracting(f -> f.rule().id()).contains(rule));
   }
 
+  /** Whatever is printed when: a search that counts on another order would look in vain. */
+  @Test
+  void aTrapIsOfTheArtwork() {
+    String narrow = new SmallPlan(2, 2, 52, 180, 1, false).text().replace("1.5 mm", "0 mm");
+    assertThat(proposed(narrow.replace("  - dry: until fix-safe\n", ""), 100_000_000))
+        .isInstanceOfSatisfying(
+            Proposal.Refused.class,
+            refused -> {
+              assertThat(refused.why()).startsWith("Whatever its run");
+              assertThat(refused.findings())
+                  .extracting(f -> f.rule().id())
+                  .containsExactly("order/trap-too-narrow");
+            });
+  }
+
+  /** A soak with no wait is a fault of the run as written; what no run is free of comes first. */
+  @Test
+  void whatStandsInEveryRunIsToldFirst() {
+    String late =
+        new SmallPlan(2, 1, 52, 180, 1, false)
+                .open("09:00-11:00")
+                .text()
+                .replace("  - end of day\n  - dry: until fix-safe\n", "")
+            + "start on: 2026-03-02\nfinish by: 2026-03-02\n";
+    assertThat(proposed(late, 40))
+        .isInstanceOfSatisfying(
+            Proposal.Refused.class,
+            refused -> {
+              assertThat(refused.why()).startsWith("Of ");
+              assertThat(refused.findings())
+                  .extracting(f -> f.rule().id())
+                  .contains("fixing/fixed-before-dry")
+                  .first()
+                  .isEqualTo("time/ends-after-date");
+            });
+  }
+
   @Test
   void bracesRoundTheWholePlanAreToldByTheirLine() {
     String braces =

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import strikeoff.day.Beforehand;
 import strikeoff.day.DayRun;
 import strikeoff.day.Effort;
@@ -15,7 +16,6 @@ import strikeoff.day.facts.Causes.Cause;
 import strikeoff.day.facts.Causes.Pair;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.PrintPlan;
-import strikeoff.units.Measures;
 
 /**
  * Puts waits in where they are missing, the earliest place first, and simulates again, until
@@ -26,6 +26,9 @@ final class Clearing {
 
   /** Nobody writes a wait of more than a year; it stands for a film that never dries. */
   private static final long LONGEST = 366L * 24 * 60;
+
+  private static final Function<Remedy, Trials.Outcome> UNTRIED =
+      remedy -> Trials.Outcome.untried(remedy, true);
 
   private final PrintPlan plan;
   private final Beforehand known;
@@ -116,7 +119,7 @@ final class Clearing {
         earliest = pairs.get(0).contact().later().laid();
       }
     }
-    for (ClothTakenUp taken : TakingUp.all(day, plan.measures(), remedy -> Trials.Tried.NOT)) {
+    for (ClothTakenUp taken : TakingUp.all(day, UNTRIED)) {
       if ((surely || taken.likely())
           && taken.at().compareTo(earliest) < 0
           && helps(taken.remedy(surely))) {
@@ -139,10 +142,7 @@ final class Clearing {
             .flatMap(List::stream)
             .filter(p -> surely || p.likely())
             .count();
-    long taken =
-        TakingUp.all(day, Measures.METRIC, remedy -> Trials.Tried.NOT).stream()
-            .filter(t -> surely || t.likely())
-            .count();
+    long taken = TakingUp.all(day, UNTRIED).stream().filter(t -> surely || t.likely()).count();
     return (int) (pairs + taken);
   }
 

@@ -1,15 +1,18 @@
 package strikeoff.day.facts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.day.AboutStep;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
+import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Uncertain;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.units.Chance;
+import strikeoff.units.Measures;
 
 /**
  * The cloth moves on, or leaves the table, while films on it are not safe for that.
@@ -30,6 +33,10 @@ import strikeoff.units.Chance;
  * @param remedy the least wait that clears slow drying too; that of an ordinary day where none does
  * @param finish when the run then ends; empty if that was not tried
  * @param outlasted what stands too long for that wait
+ * @param late the first day that would end too long after the room closes for that wait; empty if
+ *     none does
+ * @param ordinaryLate whether one does for the wait of an ordinary day too
+ * @param night what came of ending the day before the step, where a wait is late and that clears it
  */
 public record ClothTakenUp(
     Task.Kind kind,
@@ -49,6 +56,9 @@ public record ClothTakenUp(
     Remedy remedy,
     Optional<Moment> finish,
     Outlasted outlasted,
+    Optional<DayEnd> late,
+    boolean ordinaryLate,
+    Optional<Trials.Outcome> night,
     PlanPath path,
     List<Related> related,
     List<String> marks)
@@ -57,6 +67,18 @@ public record ClothTakenUp(
   public ClothTakenUp {
     related = List.copyOf(related);
     marks = List.copyOf(marks);
+  }
+
+  /** What to write as edits of the plan; no wait that passes closing where a night will do. */
+  public List<List<Edit>> edits(Measures units) {
+    if (night.isEmpty()) {
+      return remedy.edits(units);
+    }
+    List<List<Edit>> edits = new ArrayList<>(night.get().remedy().edits(units));
+    if (!ordinaryLate) {
+      edits.add(remedy.untilFelt(units));
+    }
+    return edits;
   }
 
   Remedy remedy(boolean slowToo) {

@@ -97,6 +97,11 @@ public record DayEnd(
     return ends.isMinutesAfter(closes);
   }
 
+  /** True if that is the same day and does not end sooner. */
+  boolean isNoLaterThan(DayEnd other) {
+    return day == other.day && ends.compareTo(other.ends) <= 0;
+  }
+
   /** How long people stay after closing time until hands rest longest. */
   public Span stays() {
     return atRest.map(rest -> rest.from().since(closes)).orElse(over);

@@ -51,6 +51,11 @@ public record Remedy(
         print.also().isEmpty() ? Optional.empty() : print.by());
   }
 
+  /** The day ends before a step. */
+  static Remedy endOfDay(int step, Dryness state) {
+    return new Remedy(How.END_OF_DAY, step, 0, Optional.empty(), state);
+  }
+
   /** A month, in minutes. */
   static final long MOST_WORTH_SAYING = 30L * 24 * 60;
 
@@ -63,6 +68,8 @@ public record Remedy(
     BEFORE_MOVING("before moving"),
     /** A step of its own. */
     DRY_STEP("dry"),
+    /** The day ends before the step, and films dry on overnight. */
+    END_OF_DAY("end of day"),
     /** Two passes instead of one, and the wait between them. */
     EVERY_OTHER("dry between passes");
 
@@ -93,18 +100,26 @@ public record Remedy(
       case BEFORE_MOVING -> step.beforeMoving();
       case PAUSE -> Wait.of(new Until.Time(step.pause()));
       case DRY_BETWEEN_NEIGHBOURS -> Wait.of(step.dryBetweenNeighbours());
-      case DRY_STEP -> Wait.NONE;
+      case DRY_STEP, END_OF_DAY -> Wait.NONE;
     };
   }
 
   /** The same as edits of the plan: the minutes first, then waiting until the films are felt. */
   public List<List<Edit>> edits(Measures units) {
     List<Edit> waiting = edits(waitText(units));
-    return canBeFelt() ? List.of(waiting, edits(felt(units))) : List.of(waiting);
+    return canBeFelt() ? List.of(waiting, untilFelt(units)) : List.of(waiting);
+  }
+
+  /** Waiting until the films are felt, as edits of the plan. */
+  List<Edit> untilFelt(Measures units) {
+    return edits(felt(units));
   }
 
   private List<Edit> edits(String wait) {
     PlanPath at = new PlanPath("run").item(step - 1);
+    if (how == How.END_OF_DAY) {
+      return List.of(new Edit.Insert(at, how.key));
+    }
     if (how == How.DRY_STEP) {
       return List.of(new Edit.Insert(at, how.key + ": " + wait));
     }
@@ -123,7 +138,7 @@ public record Remedy(
 
   /** Whether films can be felt there instead of waiting by the clock. */
   public boolean canBeFelt() {
-    return how != How.PAUSE && how != How.EVERY_OTHER;
+    return how != How.PAUSE && how != How.EVERY_OTHER && how != How.END_OF_DAY;
   }
 
   /** How long it is, to the minute, as a plan has it. */
@@ -154,6 +169,9 @@ public record Remedy(
       } else if (how == How.DRY_STEP) {
         run.add(new Step.Dry(step, drying().until(), Optional.empty(), Optional.empty(), PUT_IN));
         run.add(each);
+      } else if (how == How.END_OF_DAY) {
+        run.add(new Step.EndOfDay(step, PUT_IN));
+        run.add(each);
       } else {
         run.add(each instanceof Step.Print print ? changed(print) : each);
       }
@@ -182,7 +200,8 @@ public record Remedy(
           change.dryBetweenPasses(drying());
         }
       }
-      case DRY_STEP -> throw new IllegalStateException("a step of its own changes no print");
+      case DRY_STEP, END_OF_DAY ->
+          throw new IllegalStateException("a step of its own changes no print");
     }
     return change.made();
   }

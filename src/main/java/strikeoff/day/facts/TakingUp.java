@@ -14,6 +14,7 @@ import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.OnTable.Taken;
 import strikeoff.day.Reached;
+import strikeoff.day.Task;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Medium;
@@ -22,7 +23,6 @@ import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
 import strikeoff.units.Chance;
-import strikeoff.units.Measures;
 
 /** Finds where the cloth is taken up too wet, each step told once by its worst occasion. */
 final class TakingUp {
@@ -37,14 +37,13 @@ final class TakingUp {
   private TakingUp() {}
 
   /**
-   * @param units to tell figures in
    * @param trial what comes of a remedy, if that can be told
    */
-  static List<ClothTakenUp> all(DayRun day, Measures units, Function<Remedy, Trials.Tried> trial) {
+  static List<ClothTakenUp> all(DayRun day, Function<Remedy, Trials.Outcome> trial) {
     Map<Integer, Integer> occasions = new LinkedHashMap<>();
     List<ClothTakenUp> all = new ArrayList<>();
     worst(day, occasions)
-        .forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), units, trial)));
+        .forEach((step, occasion) -> all.add(tell(occasion, occasions.get(step), trial)));
     return all;
   }
 
@@ -172,7 +171,7 @@ final class TakingUp {
   }
 
   private static ClothTakenUp tell(
-      Occasion occasion, int times, Measures units, Function<Remedy, Trials.Tried> trial) {
+      Occasion occasion, int times, Function<Remedy, Trials.Outcome> trial) {
     Taken taken = occasion.taken();
     Impression slowest = occasion.slowest();
     Reached safe = occasion.safe();
@@ -181,7 +180,8 @@ final class TakingUp {
     Remedy ordinary =
         remedy(occasion, safe.best().compareTo(now) > 0 || !ever ? safe.best() : safe.latest());
     Remedy remedy = ever ? remedy(occasion, safe.latest()) : ordinary;
-    Trials.Tried tried = trial.apply(remedy);
+    Trials.Outcome tried = trial.apply(remedy);
+    boolean late = tried.late().isPresent();
     return new ClothTakenUp(
         taken.kind(),
         taken.step().number(),
@@ -200,6 +200,9 @@ final class TakingUp {
         remedy,
         tried.finish(),
         tried.outlasted(),
+        tried.late(),
+        late && (ordinary.equals(remedy) || trial.apply(ordinary).late().isPresent()),
+        late ? night(occasion, trial) : Optional.empty(),
         taken.step().path(),
         List.of(new Related(Tie.FILM, slowest.path())),
         marks(occasion.wet()));
@@ -222,6 +225,21 @@ final class TakingUp {
     }
     return new Remedy(
         Remedy.How.DRY_STEP, taken.step().number(), minutes, Optional.empty(), occasion.needed());
+  }
+
+  /**
+   * The day's end before the step, if films that dry on overnight are safe then and that keeps
+   * nobody past closing. A batch wants its print damp, so it waits for no morning.
+   */
+  private static Optional<Trials.Outcome> night(
+      Occasion occasion, Function<Remedy, Trials.Outcome> trial) {
+    Taken taken = occasion.taken();
+    if (taken.step() instanceof Step.Print
+        || occasion.needed() != Dryness.FIX_SAFE && taken.kind() == Task.Kind.FIX) {
+      return Optional.empty();
+    }
+    return Optional.of(trial.apply(Remedy.endOfDay(taken.step().number(), occasion.needed())))
+        .filter(night -> night.finish().isPresent() && night.serves() && night.late().isEmpty());
   }
 
   private static List<String> marks(List<Impression> films) {

@@ -146,7 +146,7 @@ public record Timeline(
     int impressions = day.impressions().size();
     List<Evidence> facts =
         new ArrayList<>(new WetContacts(day, trials, Tube.of(plan.cloth())).all());
-    facts.addAll(TakingUp.all(day, plan.measures(), remedy -> trials.tried(remedy, impressions)));
+    facts.addAll(TakingUp.all(day, remedy -> trials.takenUp(remedy, impressions)));
     facts.addAll(IdleHand.all(day, plan, trials));
     boolean tender =
         plan.cloth().fibres().keySet().stream().map(known.policy()::fibre).anyMatch(Fibre::protein);

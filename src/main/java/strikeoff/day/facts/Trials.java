@@ -66,17 +66,6 @@ public final class Trials {
     }
   }
 
-  /**
-   * A run with a remedy.
-   *
-   * @param finish when it ends
-   * @param outlasted what would stand too long for it
-   */
-  record Tried(Optional<Moment> finish, Outlasted outlasted) {
-
-    static final Tried NOT = new Tried(Optional.empty(), Outlasted.NOTHING);
-  }
-
   /** The least wait in whole minutes that clears a cause, on an ordinary day or in slow drying. */
   Outcome waitFor(Cause cause, List<Pair> pairs, boolean surely, int impressions) {
     Remedy computed =
@@ -194,13 +183,33 @@ public final class Trials {
     return already;
   }
 
-  /** What comes of a remedy; nothing if there is no budget left to try it. */
-  Tried tried(Remedy remedy, int impressions) {
+  /**
+   * What comes of a remedy for cloth that a step takes up too early. Late is a day that ends more
+   * than a few minutes after closing, and later than it does as written.
+   */
+  Outcome takenUp(Remedy remedy, int impressions) {
     if (budget < impressions) {
-      return Tried.NOT;
+      return Outcome.untried(remedy, true);
     }
     DayRun day = trial(remedy);
-    return new Tried(Optional.of(day.finish()), outlasted(remedy, day));
+    double few = known.policy().time().fewMinutesOver().minutes();
+    List<DayEnd> asWritten = DayEnds.late(written.tasks(), plan);
+    Optional<DayEnd> late =
+        DayEnds.late(day.tasks(), remedy.applied(plan)).stream()
+            .filter(end -> end.over().minutes() > few)
+            .filter(end -> asWritten.stream().noneMatch(end::isNoLaterThan))
+            .findFirst();
+    return new Outcome(
+        remedy,
+        Optional.of(day.finish()),
+        late,
+        outlasted(remedy, day),
+        !TakingUp.worst(day).containsKey(remedy.step())
+            && (!endsAfterDate(day) || endsAfterDate(written)));
+  }
+
+  private boolean endsAfterDate(DayRun day) {
+    return DatesHeld.of(day.finish(), plan).stream().anyMatch(dates -> dates.daysLate() > 0);
   }
 
   /**

@@ -20,7 +20,6 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
-import strikeoff.speech.DryingSpeech;
 import strikeoff.speech.RemedySpeech;
 import strikeoff.units.Measures;
 
@@ -241,8 +240,8 @@ class RemedyTest {
               assertThat(wet.early().ordinary().minutes()).isEqualTo(40);
               // load to 9:15; three sets of 100 s with two waits of 60 min and moves of 10 min
               // between them to 11:40; the screen is washed and dries by 12:20
-              assertThat(DryingSpeech.write(wet, Measures.METRIC))
-                  .isEqualTo("`before moving: 60 min` in step 1 (the run then ends day 1, 12:20)");
+              assertThat(RemedySpeech.cure(wet, Measures.METRIC))
+                  .endsWith("`before moving: 60 min` in step 1 (the run then ends day 1, 12:20)");
             });
   }
 
