@@ -129,7 +129,7 @@ public final class RemedySpeech {
       return "wrap the print while it is still damp";
     }
     return "feel the "
-        + (up.fixed() || up.heated() ? "thickest spot" : "films")
+        + (up.sewn() || up.moved() ? "films" : "thickest spot")
         + " with a gloved finger";
   }
 
