@@ -93,7 +93,7 @@ final class Bounding {
               lay + PrintTimes.seconds(pulled(takes, footprint)),
               times[0],
               times[1],
-              concerned(footprint.paste().medium()) ? times[2] : 0));
+              concerned(footprint.paste().medium()) ? times[wanted().ordinal()] : 0));
     }
     this.lays = new LeastLays(leeway.plan(), films);
     this.shifts = new Shifts(leeway.plan().hours(), from, work(), policy);
@@ -160,6 +160,11 @@ final class Bounding {
       longest = Math.max(longest, film.takes());
     }
     return new Shifts.Work(longest, load, mix * leeway.mixed().size());
+  }
+
+  /** How dry the first of the last steps wants films: a batch is wrapped while they are damp. */
+  private Dryness wanted() {
+    return leeway.last().stream().findFirst().flatMap(Step::needs).orElse(Dryness.FIX_SAFE);
   }
 
   /** Whether the first of the last steps waits for films of that medium. */
