@@ -1,6 +1,10 @@
 package strikeoff.artwork.facts;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.WeakHashMap;
+import java.util.concurrent.ConcurrentHashMap;
 import strikeoff.plan.PrintedCells;
 
 /**
@@ -28,6 +32,13 @@ record OutlineFit(double share, double right, double far, double scale) {
   private static final int FIRST_PLACES = 800;
 
   private static final int SECOND_PLACES = 3000;
+
+  /**
+   * What was found, by outline, and then by all else that it was asked with: of one plan each edit
+   * and each run that is tried asks again.
+   */
+  private static final Map<PrintedCells, Map<List<Object>, OutlineFit>> FOUND =
+      Collections.synchronizedMap(new WeakHashMap<>());
 
   /** The places of an outline: x, y and share by turns. */
   private record Places(double[] all, double middleX, double middleY) {
@@ -94,6 +105,15 @@ record OutlineFit(double share, double right, double far, double scale) {
    * @param larger how much larger or smaller it may be made, as a share
    */
   static OutlineFit best(
+      PrintedCells outline, List<PrintedCells> colours, double reach, double most, double larger) {
+    return FOUND
+        .computeIfAbsent(outline, o -> new ConcurrentHashMap<>())
+        .computeIfAbsent(
+            List.of(colours, reach, most, larger),
+            asked -> searched(outline, colours, reach, most, larger));
+  }
+
+  private static OutlineFit searched(
       PrintedCells outline, List<PrintedCells> colours, double reach, double most, double larger) {
     Places places = Places.of(outline);
     double half = Math.max(outline.length(), outline.width()) / 2;
