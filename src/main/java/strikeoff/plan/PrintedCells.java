@@ -32,6 +32,7 @@ public final class PrintedCells {
   private final double cellLength;
   private final double cellWidth;
   private final int columns;
+  private final int rows;
   private final byte[] shares;
 
   /** The same frame lies alike on many copies, run after run that is tried. */
@@ -52,7 +53,8 @@ public final class PrintedCells {
     this.cellWidth = cellWidth;
     this.columns = cells(length, cellLength);
     this.shares = shares.clone();
-    if (shares.length != columns * rows()) {
+    rows = cells(width, cellWidth);
+    if (shares.length != columns * rows) {
       throw new IllegalArgumentException(shares.length + " cells do not fill the film");
     }
   }
@@ -67,7 +69,7 @@ public final class PrintedCells {
   }
 
   public int rows() {
-    return cells(width, cellWidth);
+    return rows;
   }
 
   /** Length of the separation, in mm. */

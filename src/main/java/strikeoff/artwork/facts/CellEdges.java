@@ -67,8 +67,11 @@ record CellEdges(PrintedCells cells, byte[] levels) {
 
   /** Within how many of the reaches of an edge a place in mm lies. */
   int level(double x, double y) {
-    int column = (int) Math.floor(x / cells.cellLength());
-    int row = (int) Math.floor(y / cells.cellWidth());
+    if (x < 0 || y < 0) {
+      return 0;
+    }
+    int column = (int) (x / cells.cellLength());
+    int row = (int) (y / cells.cellWidth());
     return isIn(cells, column, row) ? levels[row * cells.columns() + column] : 0;
   }
 
