@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import strikeoff.artwork.DemoFilms;
 
 /**
  * Whoever writes a plan in inches to three decimals, or in inches, ounces, quarts and °F, finds
@@ -17,8 +18,7 @@ import org.junit.jupiter.api.TestFactory;
  */
 class InInchesTest {
 
-  private static final Checker CHECKER =
-      Checker.builtIn().beside(Path.of("plans/estuary-curtains.yaml"));
+  private static final Checker CHECKER = Checker.builtIn().with(DemoFilms.beside());
 
   @TestFactory
   Stream<DynamicTest> everyExampleFindsTheSameInInches() {

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.mend.Diff;
@@ -31,8 +32,7 @@ class MendedSlipsTest {
 
   private static final int MOST_HUNKS = 3;
   private static final Mender.Asked ALL = new Mender.Asked(false, true, true);
-  private static final Checker CHECKER =
-      Checker.builtIn().beside(Path.of("plans/estuary-curtains.yaml"));
+  private static final Checker CHECKER = Checker.builtIn().with(DemoFilms.beside());
 
   private static final Pattern COMMENT = Pattern.compile("   # reed \\d+(?=\\r?\\n)");
 

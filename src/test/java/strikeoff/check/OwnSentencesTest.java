@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.document.Bounds;
 import strikeoff.findings.Finding;
 import strikeoff.policy.yaml.PolicyReader;
@@ -43,7 +44,7 @@ class OwnSentencesTest {
     Checked.Judged checked =
         (Checked.Judged)
             new Checker(PolicyReader.builtIn(), book, Bounds.USUAL)
-                .beside(Path.of(PLAN))
+                .with(DemoFilms.beside())
                 .check(PLAN, text());
     assertThat(checked.failedRules()).isEmpty();
     return checked.findings().stream()

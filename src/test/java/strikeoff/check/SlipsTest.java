@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.findings.Severity;
 
 /**
@@ -33,8 +34,7 @@ class SlipsTest {
           "class-second/vigo");
 
   private static final int LEAST_KINDS = 25;
-  private static final Checker CHECKER =
-      Checker.builtIn().beside(Path.of("plans/estuary-curtains.yaml"));
+  private static final Checker CHECKER = Checker.builtIn().with(DemoFilms.beside());
 
   @Test
   void everySlipIsFoundByItsRuleAndNothingElseIs() throws IOException {

@@ -3,10 +3,10 @@ package strikeoff.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.document.Bounds;
@@ -28,8 +28,7 @@ final class Expectations {
       Bounds.USUAL.with(
           Map.of("kib", 64, "placements", 400, "steps", 60, "impressions", 1500, "findings", 20));
 
-  private static final Checker CHECKER =
-      Checker.builtIn(BOUNDS).beside(Path.of("plans/estuary-curtains.yaml"));
+  private static final Checker CHECKER = Checker.builtIn(BOUNDS).with(DemoFilms.beside());
 
   private Expectations() {}
 

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.Moment;
@@ -14,8 +15,7 @@ import strikeoff.day.Moment;
 /** Whether a plan's check tells of another run. */
 class QuickLookTest {
 
-  private static final Checker CHECKER =
-      Checker.builtIn().beside(Path.of("plans/estuary-curtains.yaml"));
+  private static final Checker CHECKER = Checker.builtIn().with(DemoFilms.beside());
 
   private static Optional<Moment> sooner(String text) {
     return QuickLook.sooner(CHECKER, (Checked.Judged) CHECKER.check("plan.yaml", text));

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.Impression;
@@ -28,7 +29,7 @@ class WallSheetsTest {
       String text = Files.readString(Path.of("plans/estuary-curtains.yaml"));
       return (Checked.Judged)
           Checker.builtIn()
-              .beside(Path.of("plans/estuary-curtains.yaml"))
+              .with(DemoFilms.beside())
               .check("curtains.yaml", text.replace("- print: shells", shells));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
