@@ -103,6 +103,7 @@ final class AskableValues {
     return asked(type).stream()
         .filter(method -> isStep(method) || isTold(method) && value(type, method).isPresent())
         .map(method -> words(method.getName()))
+        .distinct()
         .sorted()
         .toList();
   }
