@@ -113,11 +113,15 @@ final class ContactFinder {
         || earlier.lifted().compareTo(later.laid()) > 0) {
       return Optional.empty();
     }
-    if (!FilmUnder.lies(earlier.footprint(), later.footprint().frame(), tube)) {
+    Geometry frame = later.footprint().frame();
+    if (!tube.overlaps(frame, earlier.footprint().image())) {
       return Optional.empty();
     }
-    Area area = tube.overlap(later.footprint().frame(), earlier.footprint().image());
-    Optional<Area> printed = FilmUnder.of(earlier.footprint(), later.footprint().frame(), tube);
+    Optional<Area> printed = FilmUnder.of(earlier.footprint(), frame, tube);
+    if (printed.filter(FilmUnder::isNothing).isPresent()) {
+      return Optional.empty();
+    }
+    Area area = tube.overlap(frame, earlier.footprint().image());
     return Optional.of(new Contact(earlier, later, area, printed, safe.apply(earlier, later)));
   }
 }

@@ -25,7 +25,12 @@ public final class FilmUnder {
   /** True if some of what it prints lies there, by its film; without one, some of its image. */
   public static boolean lies(Footprint print, Geometry over, Tube tube) {
     return tube.overlaps(over, print.image())
-        && of(print, over, tube).filter(area -> area.squareCm() <= LEAST).isEmpty();
+        && of(print, over, tube).filter(FilmUnder::isNothing).isEmpty();
+  }
+
+  /** True of so small an area that it is rounding. */
+  public static boolean isNothing(Area area) {
+    return area.squareCm() <= LEAST;
   }
 
   /**

@@ -2,6 +2,7 @@ package strikeoff.propose;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
@@ -64,9 +65,6 @@ final class Apart {
   }
 
   private boolean liesOn(Footprint frame, Footprint film) {
-    boolean near =
-        layout.tube().closed()
-            || frame.frame().getEnvelopeInternal().intersects(film.image().getEnvelopeInternal());
-    return near && layout.tube().overlaps(frame.frame(), film.image());
+    return FilmUnder.lies(film, frame.frame(), layout.tube());
   }
 }
