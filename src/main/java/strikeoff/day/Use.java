@@ -57,7 +57,8 @@ public record Use(Span handsOn, Span waiting, List<WaitedFor> waitedFor) {
         double cause =
             (queues ? open(start, end, hours) : idle(start, end, busy, from, hours)) / 60.0;
         if (cause > 0) {
-          byCause.merge(cause(task), new WaitedFor(task.doing(), new Span(cause)), WaitedFor::and);
+          byCause.merge(
+              task.doing().key(), new WaitedFor(task.doing(), new Span(cause)), WaitedFor::and);
         }
         // Who queues while the cloth waits for something else is the same waiting, not more of it.
         waiting += idle(Math.max(start, waited), end, busy, from, hours) / 60.0;
@@ -65,15 +66,6 @@ public record Use(Span handsOn, Span waiting, List<WaitedFor> waitedFor) {
       }
     }
     return new Use(new Span(handsOn), new Span(waiting), List.copyOf(byCause.values()));
-  }
-
-  /**
-   * What tells a cause from others, since it takes a start long to learn to hash a record. Two
-   * steps may have the same words.
-   */
-  private static String cause(Task task) {
-    String words = task.doing().key();
-    return task.doing() instanceof Doing.OfStep ? task.step() + " " + words : words;
   }
 
   private static void merge(List<long[]> busy, long start, long end) {
