@@ -52,8 +52,8 @@ public final class PrintedCells {
     this.cellLength = cellLength;
     this.cellWidth = cellWidth;
     this.columns = cells(length, cellLength);
+    this.rows = cells(width, cellWidth);
     this.shares = shares.clone();
-    rows = cells(width, cellWidth);
     if (shares.length != columns * rows) {
       throw new IllegalArgumentException(shares.length + " cells do not fill the film");
     }
@@ -99,9 +99,18 @@ public final class PrintedCells {
 
   /** The same of the cell at a place in mm; 0 outside. */
   public int at(double x, double y) {
-    int column = (int) Math.floor(x / cellLength);
-    int row = (int) Math.floor(y / cellWidth);
-    return column < 0 || row < 0 || column >= columns || row >= rows() ? 0 : share(column, row);
+    int cell = cellAt(x, y);
+    return cell < 0 ? 0 : shares[cell] & FULL;
+  }
+
+  /** Which cell lies at a place in mm, counted row by row from 0; -1 outside. */
+  public int cellAt(double x, double y) {
+    if (x < 0 || y < 0) {
+      return -1;
+    }
+    int column = (int) (x / cellLength);
+    int row = (int) (y / cellWidth);
+    return column >= columns || row >= rows ? -1 : row * columns + column;
   }
 
   /**

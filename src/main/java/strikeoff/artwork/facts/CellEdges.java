@@ -67,12 +67,8 @@ record CellEdges(PrintedCells cells, byte[] levels) {
 
   /** Within how many of the reaches of an edge a place in mm lies. */
   int level(double x, double y) {
-    if (x < 0 || y < 0) {
-      return 0;
-    }
-    int column = (int) (x / cells.cellLength());
-    int row = (int) (y / cells.cellWidth());
-    return isIn(cells, column, row) ? levels[row * cells.columns() + column] : 0;
+    int cell = cells.cellAt(x, y);
+    return cell < 0 ? 0 : levels[cell];
   }
 
   /** True of a place in mm that lies within the one reach of an edge. */
