@@ -11,6 +11,15 @@ public final class FileTrouble {
 
   private FileTrouble() {}
 
+  /**
+   * A sentence on what is made of a plan.
+   *
+   * @param what it is, such as {@code report}
+   */
+  public static String unwritten(String plan, String what, String file, IOException e) {
+    return plan + ": its " + what + " (" + file + ") can't be written: " + of(e);
+  }
+
   /** A few words that go on after a colon. */
   public static String of(IOException e) {
     if (e instanceof FileAlreadyExistsException) {

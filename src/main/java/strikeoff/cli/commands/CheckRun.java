@@ -364,7 +364,7 @@ final class CheckRun {
         hung = place.page();
       } catch (IOException e) {
         String sheets = settings.sheets().get() + "/" + place.page();
-        troubles.add(plan + ": its sheets (" + sheets + ") can't be written: " + FileTrouble.of(e));
+        troubles.add(FileTrouble.unwritten(plan, "sheets", sheets, e));
       }
     }
     if (folder.isPresent()) {
@@ -373,7 +373,7 @@ final class CheckRun {
         link = place.page();
       } catch (IOException e) {
         String page = settings.reports().get() + "/" + place.page();
-        troubles.add(plan + ": its report (" + page + ") can't be written: " + FileTrouble.of(e));
+        troubles.add(FileTrouble.unwritten(plan, "report", page, e));
       }
     }
     Outcome outcome = at(told.outcome, place, link);

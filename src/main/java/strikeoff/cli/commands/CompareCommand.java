@@ -253,8 +253,7 @@ final class CompareCommand implements Command {
         folder.write(names.get(plan), HtmlReport.utf8(checked, artwork));
         return Optional.of(page);
       } catch (IOException e) {
-        troubles.add(
-            plan.name() + ": its report (" + page + ") can't be written: " + FileTrouble.of(e));
+        troubles.add(FileTrouble.unwritten(plan.name(), "report", page, e));
         return Optional.empty();
       }
     }

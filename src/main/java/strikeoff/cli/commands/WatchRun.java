@@ -164,7 +164,7 @@ final class WatchRun {
         reports.orElseThrow().write(page, utf8);
         return true;
       } catch (IOException e) {
-        trouble(plan.name() + ": its report (" + page + ") can't be written: " + FileTrouble.of(e));
+        trouble(FileTrouble.unwritten(plan.name(), "report", page, e));
         return false;
       }
     }
