@@ -54,10 +54,14 @@ public final class RemedySpeech {
           + ", which does on an ordinary day only"
           + asks("; for a longer wait ", surely.outlasted());
     }
-    return felt
-        + said(surely, units)
-        + (ordinary.remedy().minutes() < surely.remedy().minutes()
-            ? "; on an ordinary day " + ordinary.remedy().time() + " will do"
+    return felt + forSlowDrying(surely, ordinary.remedy(), units);
+  }
+
+  /** A wait for slow drying, with the finish it leads to, and the one of an ordinary day. */
+  private static String forSlowDrying(Trials.Outcome surely, Remedy ordinary, Measures units) {
+    return said(surely, units)
+        + (ordinary.minutes() < surely.remedy().minutes()
+            ? "; on an ordinary day " + ordinary.time() + " will do"
             : "")
         + alsoAsks(surely.outlasted());
   }
@@ -120,8 +124,8 @@ public final class RemedySpeech {
                 (up.ordinaryLate() ? "" : felt)
                     + said(night, units)
                     + ", and the films dry overnight; with a wait as long as it may take "
-                    + late(up.late().orElseThrow(), "would end"))
-        .orElseGet(() -> felt + wait(up, units));
+                    + late(up.tried().late().orElseThrow(), "would end"))
+        .orElseGet(() -> felt + forSlowDrying(up.tried(), up.ordinary(), units));
   }
 
   private static String feel(ClothTakenUp up) {
@@ -131,23 +135,6 @@ public final class RemedySpeech {
     return "feel the "
         + (up.sewn() || up.moved() ? "films" : "thickest spot")
         + " with a gloved finger";
-  }
-
-  /** The wait in minutes, with the finish it leads to. */
-  private static String wait(ClothTakenUp up, Measures units) {
-    return text(up.remedy(), units)
-        + up.finish()
-            .map(
-                f ->
-                    " (the run then ends "
-                        + f.text()
-                        + up.late().map(d -> "; " + late(d, "then ends")).orElse("")
-                        + ")")
-            .orElse("")
-        + (up.ordinary().minutes() < up.remedy().minutes()
-            ? "; on an ordinary day " + up.ordinary().time() + " will do"
-            : "")
-        + alsoAsks(up.outlasted());
   }
 
   /** The wait that needs no figures, and where. */

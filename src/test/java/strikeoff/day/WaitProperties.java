@@ -246,8 +246,9 @@ class WaitProperties {
     for (Object evidence : asWritten.evidence()) {
       if (evidence instanceof WetContact contact && contact.finish().isPresent()) {
         assertThat(day(contact.remedy().applied(plan)).finish()).isEqualTo(contact.finish().get());
-      } else if (evidence instanceof ClothTakenUp taken && taken.finish().isPresent()) {
-        assertThat(day(taken.remedy().applied(plan)).finish()).isEqualTo(taken.finish().get());
+      } else if (evidence instanceof ClothTakenUp taken && taken.tried().finish().isPresent()) {
+        assertThat(day(taken.remedy().applied(plan)).finish())
+            .isEqualTo(taken.tried().finish().get());
       } else if (evidence instanceof ClearedRun cleared) {
         PrintPlan written = plan;
         for (Remedy wait : cleared.waits()) {

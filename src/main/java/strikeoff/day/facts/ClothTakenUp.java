@@ -30,11 +30,8 @@ import strikeoff.units.Measures;
  * @param safeAt earliest minute at which it could be, on an ordinary day
  * @param surelySafeAt the same in slow drying
  * @param ordinary the least wait in whole minutes that clears it on an ordinary day
- * @param remedy the least wait that clears slow drying too; that of an ordinary day where none does
- * @param finish when the run then ends; empty if that was not tried
- * @param outlasted what stands too long for that wait
- * @param late the first day that would end too long after the room closes for that wait; empty if
- *     none does
+ * @param tried what came of the least wait that clears slow drying too; of that of an ordinary day
+ *     where none does
  * @param ordinaryLate whether one does for the wait of an ordinary day too
  * @param night what came of ending the day before the step, where a wait is late and that clears it
  */
@@ -53,10 +50,7 @@ public record ClothTakenUp(
     Moment safeAt,
     Moment surelySafeAt,
     Remedy ordinary,
-    Remedy remedy,
-    Optional<Moment> finish,
-    Outlasted outlasted,
-    Optional<DayEnd> late,
+    Trials.Outcome tried,
     boolean ordinaryLate,
     Optional<Trials.Outcome> night,
     PlanPath path,
@@ -72,17 +66,22 @@ public record ClothTakenUp(
   /** What to write as edits of the plan; no wait that passes closing where a night will do. */
   public List<List<Edit>> edits(Measures units) {
     if (night.isEmpty()) {
-      return remedy.edits(units);
+      return remedy().edits(units);
     }
     List<List<Edit>> edits = new ArrayList<>(night.get().remedy().edits(units));
     if (!ordinaryLate) {
-      edits.add(remedy.untilFelt(units));
+      edits.add(remedy().untilFelt(units));
     }
     return edits;
   }
 
+  /** The wait that was tried. */
+  public Remedy remedy() {
+    return tried.remedy();
+  }
+
   Remedy remedy(boolean slowToo) {
-    return slowToo ? remedy : ordinary;
+    return slowToo ? remedy() : ordinary;
   }
 
   /** True if it is more likely too wet than not. */
