@@ -72,6 +72,29 @@ final class Order {
     return all;
   }
 
+  /** Of each arrangement of a step the numbers of all that it prints, rising. */
+  Map<String, List<Integer>> numbers(Step.Print print) {
+    Map<String, List<Integer>> numbers = new LinkedHashMap<>();
+    for (String name : print.arrangements()) {
+      List<Integer> only = print.only(name);
+      numbers.put(
+          name,
+          leeway.layout().of(name).stream()
+              .map(Placement::number)
+              .filter(number -> only.isEmpty() || only.contains(number))
+              .sorted()
+              .toList());
+    }
+    return numbers;
+  }
+
+  /** Such numbers as a step says them: none of an arrangement that it prints wholly. */
+  Map<String, List<Integer>> said(Map<String, List<Integer>> numbers) {
+    Map<String, List<Integer>> said = new LinkedHashMap<>(numbers);
+    said.replaceAll((name, own) -> own.size() == leeway.layout().of(name).size() ? List.of() : own);
+    return said;
+  }
+
   /** Numbers of the colours that a step prints of an arrangement. */
   List<Integer> colours(Step.Print print, String arrangement) {
     if (!print.separations().isEmpty()) {

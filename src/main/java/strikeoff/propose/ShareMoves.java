@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
-import strikeoff.layout.Placement;
 import strikeoff.plan.Step;
 import strikeoff.plan.Wait;
 
@@ -102,8 +101,12 @@ final class ShareMoves {
       int cut = 1 + random.nextInt(print.arrangements().size() - 1);
       PrintDraft one = new PrintDraft(print);
       PrintDraft other = new PrintDraft(print);
-      one.prints(each(print, print.arrangements().subList(0, cut)));
-      other.prints(each(print, print.arrangements().subList(cut, print.arrangements().size())));
+      Map<String, List<Integer>> first = order.said(order.numbers(print));
+      Map<String, List<Integer>> rest = new LinkedHashMap<>(first);
+      first.keySet().retainAll(print.arrangements().subList(0, cut));
+      rest.keySet().removeAll(first.keySet());
+      one.prints(first);
+      other.prints(rest);
       run.set(at, one.step());
       run.add(at + 1, other.step());
       return run;
@@ -124,18 +127,6 @@ final class ShareMoves {
     run.set(at, numbered(print, one));
     run.add(at + 1, numbered(second.step(), other));
     return run;
-  }
-
-  /** What a step prints of some of its arrangements: of each its numbers, none if they are all. */
-  private Map<String, List<Integer>> each(Step.Print print, List<String> arrangements) {
-    Map<String, List<Integer>> each = new LinkedHashMap<>();
-    for (String name : arrangements) {
-      List<Integer> all =
-          leeway.layout().of(name).stream().map(Placement::number).sorted().toList();
-      List<Integer> own = print.only(name).stream().filter(all::contains).sorted().toList();
-      each.put(name, own.equals(all) ? List.of() : own);
-    }
-    return each;
   }
 
   List<Step> merge(List<Step> run) {
@@ -193,8 +184,8 @@ final class ShareMoves {
     }
     PrintDraft draft = new PrintDraft(one);
     draft.order = random.nextInt(3) == 0 ? Step.Order.SET_BY_SET : one.order();
-    Map<String, List<Integer>> both = new LinkedHashMap<>(each(one, one.arrangements()));
-    both.putAll(each(other, other.arrangements()));
+    Map<String, List<Integer>> both = order.said(order.numbers(one));
+    both.putAll(order.said(order.numbers(other)));
     boolean alike = both.values().stream().distinct().count() == 1;
     if (alike || random.nextBoolean()) {
       draft.prints(both);

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import strikeoff.layout.Placement;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -107,8 +106,9 @@ final class Tidying {
   private List<Step.Print> together(Step.Print one, Step.Print next) {
     List<Step.Print> both = new ArrayList<>();
     if (one.separations().equals(next.separations())) {
-      Map<String, List<Integer>> each = new LinkedHashMap<>(numbers(one));
-      numbers(next)
+      Map<String, List<Integer>> each = new LinkedHashMap<>(order.numbers(one));
+      order
+          .numbers(next)
           .forEach(
               (name, own) ->
                   each.merge(
@@ -116,11 +116,9 @@ final class Tidying {
                       own,
                       (a, b) -> Stream.concat(a.stream(), b.stream()).sorted().toList()));
       PrintDraft draft = new PrintDraft(one);
-      each.replaceAll(
-          (name, own) -> own.size() == leeway.layout().of(name).size() ? List.of() : own);
-      draft.prints(each);
+      draft.prints(order.said(each));
       both.add(draft.step());
-    } else if (numbers(one).equals(numbers(next))) {
+    } else if (order.numbers(one).equals(order.numbers(next))) {
       List<Integer> colours =
           Stream.concat(one.separations().stream(), next.separations().stream()).sorted().toList();
       PrintDraft draft = new PrintDraft(next);
@@ -131,22 +129,6 @@ final class Tidying {
       both.add(draft.step());
     }
     return both;
-  }
-
-  /** Of each arrangement of a step the numbers of all that it prints. */
-  private Map<String, List<Integer>> numbers(Step.Print print) {
-    Map<String, List<Integer>> numbers = new LinkedHashMap<>();
-    for (String name : print.arrangements()) {
-      List<Integer> only = print.only(name);
-      numbers.put(
-          name,
-          leeway.layout().of(name).stream()
-              .map(Placement::number)
-              .filter(number -> only.isEmpty() || only.contains(number))
-              .sorted()
-              .toList());
-    }
-    return numbers;
   }
 
   private static List<Step> without(List<Step> run, int at) {
