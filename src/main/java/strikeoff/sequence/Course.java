@@ -44,6 +44,16 @@ final class Course {
     return byStep.getOrDefault(step, List.of());
   }
 
+  /** Of each placement the first print of each colour, in order of laying. */
+  List<List<Impression>> motifs() {
+    Map<Integer, Map<Integer, Impression>> all = new LinkedHashMap<>();
+    for (Impression print : impressions) {
+      all.computeIfAbsent(print.footprint().placement().id(), id -> new LinkedHashMap<>())
+          .putIfAbsent(print.footprint().separation().number(), print);
+    }
+    return all.values().stream().map(motif -> List.copyOf(motif.values())).toList();
+  }
+
   /** Numbers of the steps that printed anything, in the order they began to. */
   List<Integer> printSteps() {
     return List.copyOf(byStep.keySet());

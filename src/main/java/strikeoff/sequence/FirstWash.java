@@ -1,6 +1,7 @@
 package strikeoff.sequence;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import strikeoff.day.Impression;
 import strikeoff.document.GivenUp;
@@ -80,20 +82,10 @@ final class FirstWash {
     if (wash.isEmpty()) {
       return List.of();
     }
-    motifs().forEach(motif -> look(motif, wash.get().number()));
+    course.motifs().forEach(motif -> look(motif, wash.get().number()));
     return byArrangement.entrySet().stream()
         .map(e -> fact(e.getKey(), e.getValue(), wash.get()))
         .toList();
-  }
-
-  /** The first print of each colour of each placement. */
-  private List<List<Impression>> motifs() {
-    Map<Integer, Map<Integer, Impression>> all = new LinkedHashMap<>();
-    for (Impression print : course.impressions()) {
-      all.computeIfAbsent(print.footprint().placement().id(), id -> new LinkedHashMap<>())
-          .putIfAbsent(print.footprint().separation().number(), print);
-    }
-    return all.values().stream().map(motif -> List.copyOf(motif.values())).toList();
   }
 
   private void look(List<Impression> motif, int wash) {
@@ -162,8 +154,7 @@ final class FirstWash {
         .map(joint -> joint.lap().map(lap -> lap.width()))
         .orElseGet(
             () ->
-                one.trap()
-                    .filter(t -> other.trap().isEmpty() || t.compareTo(other.trap().get()) > 0)
-                    .or(other::trap));
+                Stream.concat(one.trap().stream(), other.trap().stream())
+                    .max(Comparator.naturalOrder()));
   }
 }

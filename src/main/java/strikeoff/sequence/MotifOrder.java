@@ -25,20 +25,13 @@ record MotifOrder(String design, List<Impression> prints, List<Placement> placem
 
   /** Gathers placements by design and order of colours. */
   static List<MotifOrder> of(Course course) {
-    Map<Integer, Map<Integer, Impression>> byPlacement = new LinkedHashMap<>();
-    for (Impression print : course.impressions()) {
-      byPlacement
-          .computeIfAbsent(print.footprint().placement().id(), id -> new LinkedHashMap<>())
-          .putIfAbsent(print.footprint().separation().number(), print);
-    }
     Map<String, MotifOrder> orders = new LinkedHashMap<>();
-    for (Map<Integer, Impression> motif : byPlacement.values()) {
-      List<Impression> prints = List.copyOf(motif.values());
+    for (List<Impression> prints : course.motifs()) {
+      List<Integer> colours = prints.stream().map(MotifOrder::number).toList();
       String design = prints.get(0).footprint().placement().design();
       orders
           .computeIfAbsent(
-              design + " " + motif.keySet(),
-              key -> new MotifOrder(design, prints, new ArrayList<>()))
+              design + " " + colours, key -> new MotifOrder(design, prints, new ArrayList<>()))
           .placements
           .add(prints.get(0).footprint().placement());
     }
