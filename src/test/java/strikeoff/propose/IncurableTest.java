@@ -72,7 +72,7 @@ class IncurableTest {
                   .extracting(f -> f.rule().id())
                   .contains("fixing/fixed-before-dry")
                   .first()
-                  .isNotEqualTo("fixing/fixed-before-dry");
+                  .isEqualTo("time/step-far-longer-than-any-day");
             });
   }
 

@@ -133,22 +133,28 @@ record SmallPlan(
         motifs,
         pitch,
         prints(),
-        paint
-            ? """
-                - heat-set: iron
-                  temperature: 150 °C
-                  for: 5 min
-              """
-            : """
-                - fix: soak
-                  bath: {soda ash: 400 g, salt: 1 kg, water: 10 L}
-                  temperature: 30 °C
-                  for: 60 min
-                - rinse: 20 °C
-                  for: 20 min
-                - wash: 60 °C
-                  for: 15 min
-              """);
+        fixed(paint, "soda ash: 400 g, salt: 1 kg, water: 10 L"));
+  }
+
+  /** Steps that fix what is printed: paint by the iron, dye in a bath. */
+  static String fixed(boolean paint, String bath) {
+    return paint
+        ? """
+            - heat-set: iron
+              temperature: 150 °C
+              for: 5 min
+          """
+        : """
+            - fix: soak
+              bath: {BATH}
+              temperature: 30 °C
+              for: 60 min
+            - rinse: 20 °C
+              for: 20 min
+            - wash: 60 °C
+              for: 15 min
+          """
+            .replace("BATH", bath);
   }
 
   private String prints() {

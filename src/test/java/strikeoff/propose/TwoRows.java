@@ -115,21 +115,6 @@ record TwoRows(
         pitch,
         reeds,
         pitch,
-        paint
-            ? """
-                - heat-set: iron
-                  temperature: 150 °C
-                  for: 5 min
-              """
-            : """
-                - fix: soak
-                  bath: {soda ash: 500 g, salt: 1 kg, water: 12 L}
-                  temperature: 30 °C
-                  for: 60 min
-                - rinse: 20 °C
-                  for: 20 min
-                - wash: 60 °C
-                  for: 15 min
-              """);
+        SmallPlan.fixed(paint, "soda ash: 500 g, salt: 1 kg, water: 12 L"));
   }
 }
