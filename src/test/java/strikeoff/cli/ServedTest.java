@@ -1,5 +1,6 @@
 package strikeoff.cli;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
@@ -308,13 +309,38 @@ class ServedTest {
         .isEqualTo(2);
   }
 
+  @Test
+  void whoeverSendsHalfARequestKeepsNobodyOut() throws Exception {
+    List<Socket> halves = new ArrayList<>();
+    try {
+      for (int i = 0; i < 100; i++) {
+        Socket half = new Socket(InetAddress.getByName("127.0.0.1"), port);
+        halves.add(half);
+        half.getOutputStream().write("GET /ivo.html HTTP/1.1\r\nHost:".getBytes(US_ASCII));
+      }
+      int status = 0;
+      while (status != 200) { // The timeout ends it.
+        Thread.sleep(200);
+        try {
+          status = get("/ivo.html").statusCode();
+        } catch (IOException hungUp) {
+          status = 0;
+        }
+      }
+    } finally {
+      for (Socket half : halves) {
+        half.close();
+      }
+    }
+  }
+
   /** A request as it stands, since clients mend what is wrong with one. */
   private String raw(String head) throws IOException {
     try (Socket socket = new Socket()) {
       socket.connect(new InetSocketAddress(InetAddress.getByName("127.0.0.1"), port), 5000);
       socket.setSoTimeout(10_000);
       OutputStream to = socket.getOutputStream();
-      to.write((head + "\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+      to.write((head + "\r\nConnection: close\r\n\r\n").getBytes(US_ASCII));
       to.flush();
       StringBuilder answer = new StringBuilder();
       BufferedReader from =

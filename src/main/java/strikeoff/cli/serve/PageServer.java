@@ -22,6 +22,14 @@ public final class PageServer implements AutoCloseable {
 
   private static final long IDLE_SECONDS = 30;
 
+  /** Who takes longer to send a request is hung up on: each holds a thread meanwhile. */
+  private static final int MOST_SECONDS_TO_ASK = 5;
+
+  static {
+    // The JDK's server waits for ever unless it is told, and reads this once.
+    System.setProperty("sun.net.httpserver.maxReqTime", Integer.toString(MOST_SECONDS_TO_ASK));
+  }
+
   private final HttpServer server;
   private final ShownPages pages;
   private final ThreadPoolExecutor threads =
