@@ -10,6 +10,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
+import strikeoff.document.GivenUp;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
@@ -21,7 +22,10 @@ import strikeoff.propose.LaidOut.Shape;
  */
 final class Beginnings {
 
-  /** Rounds in which waits are written; each shifts what comes after it. */
+  /**
+   * Rounds without a better run in which waits and nights are written: each shifts what comes after
+   * it. A job of many days gets its nights one by one.
+   */
   private static final int ROUNDS = 8;
 
   /** So many ways to lay the prints out are tried however little time there is. */
@@ -176,16 +180,19 @@ final class Beginnings {
   private Candidate repaired(List<Step> run, Optional<Draught> air) {
     Candidate best = rehearsed(run);
     Candidate now = best;
-    for (int round = 0; round < ROUNDS && !now.rehearsed().shortfall().isNothing(); round++) {
+    int left = ROUNDS;
+    while (left-- > 0 && !now.rehearsed().shortfall().isNothing()) {
+      GivenUp.ifAsked();
       List<Step> next =
           Order.numbered(Repair.repaired(now.run(), now.rehearsed(), air, order, leeway.screens()));
       if (next.equals(now.run()) || !order.keeps(next)) {
         break;
       }
       now = rehearsed(next);
-      if (now.rehearsed().shortfall().seconds() <= best.rehearsed().shortfall().seconds()) {
-        best = now;
-      }
+      double better =
+          best.rehearsed().shortfall().seconds() - now.rehearsed().shortfall().seconds();
+      left = better > 0 ? ROUNDS : left;
+      best = better >= 0 ? now : best;
     }
     return best;
   }
