@@ -85,10 +85,13 @@ final class Arranging {
   }
 
   private Rehearsal rehearsal() {
+    return rehearsal(asked.surety());
+  }
+
+  private Rehearsal rehearsal(Surety surety) {
     Facts facts = before.facts();
     PrintPlan plan = before.plan();
-    return Rehearsal.of(
-        plan, facts.layout(), policy(), new Lives(plan, policy())::least, asked.surety());
+    return Rehearsal.of(plan, facts.layout(), policy(), new Lives(plan, policy())::least, surety);
   }
 
   /**
@@ -156,19 +159,23 @@ final class Arranging {
     Tidying tidying = new Tidying(leeway, kept, asked.onlooker()::hasEnough);
     tidying.tidy(best, best.best().get().candidate().worked(), cost);
     Search.Found soonest = best.best().get();
-    Search.Found found = soonest;
+    double within = soonest.candidate().worked();
     if (!asked.shortest()) {
-      double within = within(soonest, rehearsal, judge);
-      List<Search> tidier = team.fewest(search -> search.fewest(soonest, within));
+      within = within(soonest, rehearsal, judge);
+      double most = within;
+      List<Search> tidier = team.fewest(search -> search.fewest(soonest, most));
       for (Search search : tidier) {
-        tidying.tidy(search, within, c -> c.costOfFew(within));
+        tidying.tidy(search, most, c -> c.costOfFew(most));
       }
-      found =
+      best =
           tidier.stream()
-              .map(s -> s.best().get())
-              .min(Comparator.comparingDouble(f -> f.candidate().costOfFew(within)))
+              .min(Comparator.comparingDouble(s -> s.best().get().candidate().costOfFew(most)))
               .get();
     }
+    if (prints(before.plan())) {
+      new AsWritten(leeway, kept, asked.onlooker()::hasEnough).putBack(best, within);
+    }
+    Search.Found found = best.best().get();
     boolean same = found.candidate().run().equals(Order.numbered(leeway.written()));
     Checked.Judged after =
         same ? before : (Checked.Judged) checker.check(name, found.judged().text());
@@ -179,7 +186,7 @@ final class Arranging {
         rehearsal.slowFinish(found.candidate().run()),
         bound,
         begun.tried() + team.tried(),
-        same ? List.of() : notes(found, rehearsal, runText));
+        same ? List.of() : notes(found, rehearsal, runText, judge));
   }
 
   /**
@@ -204,6 +211,28 @@ final class Arranging {
                     + ", for which the hours leave no time"
                 : "some are touched before they are dry")
             + "; this one does for both. `--likely` plans for ordinary days.");
+  }
+
+  /** That a run which does for ordinary days alone saves a night, if it does. */
+  private Optional<String> onOrdinaryDays(Search.Found found, Judge judge) {
+    if (asked.surety() != Surety.SURE) {
+      return Optional.empty();
+    }
+    int day = found.judged().checked().facts().timeline().finish().day();
+    return new Beginnings(
+            leeway,
+            new Order(leeway),
+            rehearsal(Surety.LIKELY),
+            new PasteLeft(before.plan(), policy()))
+        .first(start -> start.isSound() && start.rehearsed().finish().day() < day)
+        .flatMap(start -> judge.onOrdinaryDays().judged(start.run()))
+        .filter(judge.onOrdinaryDays()::accepts)
+        .map(
+            likely ->
+                "It leaves time for films that dry slowly. `--likely` plans for ordinary days and ends"
+                    + " on "
+                    + likely.checked().facts().timeline().finish().text()
+                    + " or sooner.");
   }
 
   /**
@@ -323,10 +352,10 @@ final class Arranging {
                 number, leeway, order, rehearsal(), judge, new PasteLeft(before.plan(), policy())));
   }
 
-  private List<String> notes(Search.Found found, Rehearsal rehearsal, RunText text) {
+  private List<String> notes(Search.Found found, Rehearsal rehearsal, RunText text, Judge judge) {
     List<String> notes = new ArrayList<>();
     List<Step> run = found.candidate().run();
-    later(found, rehearsal).ifPresent(notes::add);
+    later(found, rehearsal).or(() -> onOrdinaryDays(found, judge)).ifPresent(notes::add);
     for (Acceptance gone : text.dropped(run)) {
       notes.add(
           "What is accepted of "

@@ -65,6 +65,11 @@ final class Judge {
     return new Judge(checker, name, text, looked, advice, anyOrder, ordinaryDay);
   }
 
+  /** The same judge for somebody who plans for an ordinary day. */
+  Judge onOrdinaryDays() {
+    return taking(advice, anyOrder, true);
+  }
+
   /**
    * A run that was checked.
    *

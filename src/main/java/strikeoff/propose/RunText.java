@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -170,24 +171,29 @@ final class RunText {
       lines.add("  every other: yes");
     }
     if (print.pause().minutes() > 0) {
-      within(lines, "pause: " + print.pause().text(), Reasons.NEIGHBOURS);
+      String line = "pause: " + print.pause().text();
+      if (isWritten(print, Step.Print::pause)) {
+        lines.add("  " + line);
+      } else {
+        within(lines, line, Reasons.NEIGHBOURS);
+      }
     }
     wait(
         lines,
         "dry between neighbours",
         print,
-        Wait.of(print.dryBetweenNeighbours()),
+        each -> Wait.of(each.dryBetweenNeighbours()),
         Reasons.NEIGHBOURS);
-    wait(lines, "dry between passes", print, print.dryBetweenPasses(), Reasons.PASSES);
-    wait(lines, "dry between colours", print, print.dryBetweenColours(), Reasons.COLOURS);
+    wait(lines, "dry between passes", print, Step.Print::dryBetweenPasses, Reasons.PASSES);
+    wait(lines, "dry between colours", print, Step.Print::dryBetweenColours, Reasons.COLOURS);
     wait(
         lines,
         "before moving",
         print,
-        print.beforeMoving(),
+        Step.Print::beforeMoving,
         printed ? Reasons.MOVES : Reasons.STRETCHES);
     List<String> people = print.people();
-    if (!people.isEmpty() && !people.equals(leeway.crew().subList(0, 1))) {
+    if (!people.isEmpty() && !(people.size() == 1 && goesWithoutSaying(people.get(0)))) {
       lines.add("  by: " + names(people));
     }
     print.washes().ifPresent(who -> lines.add("  washes: " + Scalars.text(who)));
@@ -230,11 +236,28 @@ final class RunText {
         .equals(List.of(number));
   }
 
-  private void wait(List<String> lines, String key, Step.Print print, Wait wait, String why) {
-    if (!wait.isNone()) {
+  /** True of what the plan's own run says of such prints: the printer knows why. */
+  private boolean isWritten(Step.Print print, Function<Step.Print, ?> what) {
+    return leeway.plan().run().stream()
+        .filter(Step.Print.class::isInstance)
+        .map(Step.Print.class::cast)
+        .filter(own -> own.arrangements().stream().anyMatch(print.arrangements()::contains))
+        .anyMatch(own -> what.apply(own).equals(what.apply(print)));
+  }
+
+  private void wait(
+      List<String> lines,
+      String key,
+      Step.Print print,
+      Function<Step.Print, Wait> which,
+      String why) {
+    Wait wait = which.apply(print);
+    if (wait.until() instanceof Until.Time && !wait.isNone() && isWritten(print, which)) {
+      lines.add("  " + key + ": " + wait.text(units));
+    } else if (!wait.isNone()) {
       String lasts =
           wait.until() instanceof Until.State state
-              ? dried.of(film -> prints(print, film), state.dryness(), wait.air())
+              ? dried.of(film -> prints(print, film), state.dryness(), wait.air().or(print::air))
               : "";
       within(lines, key + ": " + wait.text(units), lasts + why);
     }
@@ -334,8 +357,15 @@ final class RunText {
 
   private void by(List<String> lines, Optional<String> person) {
     person
-        .filter(who -> !who.equals(leeway.crew().get(0)))
+        .filter(who -> !goesWithoutSaying(who))
         .ifPresent(who -> lines.add("  by: " + Scalars.text(who)));
+  }
+
+  /** True of the first of the crew, unless the plan's own run names them too. */
+  private boolean goesWithoutSaying(String who) {
+    return who.equals(leeway.crew().get(0))
+        && leeway.plan().run().stream()
+            .noneMatch(step -> step.by().filter(who::equals).isPresent());
   }
 
   private static String names(List<String> names) {

@@ -215,6 +215,14 @@ final class Search {
             .isEmpty();
   }
 
+  /** Has a run stand in the place of the best one, whatever it costs, if the check accepts it. */
+  void take(Candidate candidate) {
+    judge
+        .judged(candidate.run())
+        .filter(judge::accepts)
+        .ifPresent(judged -> best = Optional.of(new Found(candidate, judged)));
+  }
+
   /** True if it becomes the best: it lacks nothing, and the check accepts it. */
   boolean offer(Candidate candidate, ToDoubleFunction<Candidate> cost) {
     if (!isBetter(candidate, cost)) {

@@ -1,0 +1,104 @@
+package strikeoff.propose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until;
+import strikeoff.plan.Wait;
+import strikeoff.units.Phrase;
+
+/** What a printer wrote of people, pauses and waits that a proposed run doesn't keep. */
+final class NotKept {
+
+  private final PrintPlan plan;
+  private final List<Step.Print> then;
+
+  /** What it is, as one writes it, and the arrangements of which it isn't kept. */
+  private final Map<String, List<String>> all = new LinkedHashMap<>();
+
+  private NotKept(PrintPlan plan, List<Step.Print> then) {
+    this.plan = plan;
+    this.then = then;
+  }
+
+  /** One sentence, or none. */
+  static List<String> of(PrintPlan now, PrintPlan then) {
+    NotKept gone = new NotKept(now, prints(then));
+    prints(now).forEach(gone::look);
+    if (gone.all.isEmpty()) {
+      return List.of();
+    }
+    Map<List<String>, List<String>> byName = new LinkedHashMap<>();
+    gone.all.forEach(
+        (what, names) ->
+            byName.computeIfAbsent(names, n -> new ArrayList<>()).add("`" + what + "`"));
+    return List.of(
+        byName.entrySet().stream()
+            .map(e -> Phrase.list(e.getValue()) + " of " + Phrase.list(e.getKey()))
+            .collect(
+                Collectors.joining(
+                    "; ",
+                    "Not kept of what you wrote: ",
+                    ". With it a run ends later, or the check is against it.")));
+  }
+
+  private static List<Step.Print> prints(PrintPlan plan) {
+    return plan.run().stream()
+        .filter(Step.Print.class::isInstance)
+        .map(Step.Print.class::cast)
+        .toList();
+  }
+
+  private void look(Step.Print own) {
+    for (String name : own.arrangements()) {
+      if (own.by().isPresent()) {
+        look(name, "by: " + people(own), p -> crew(p).equals(crew(own)));
+      }
+      own.washes()
+          .ifPresent(who -> look(name, "washes: " + who, p -> p.washes().equals(own.washes())));
+      if (own.everyOther()) {
+        look(name, "every other: yes", Step.Print::everyOther);
+      }
+      if (own.pause().minutes() > 0) {
+        look(name, "pause: " + own.pause().text(), p -> p.pause().compareTo(own.pause()) >= 0);
+      }
+      look(name, "dry between colours", own, Step.Print::dryBetweenColours);
+      look(name, "dry between passes", own, Step.Print::dryBetweenPasses);
+      look(name, "before moving", own, Step.Print::beforeMoving);
+    }
+  }
+
+  private void look(String name, String key, Step.Print own, Function<Step.Print, Wait> wait) {
+    if (wait.apply(own).until() instanceof Until.Time && !wait.apply(own).isNone()) {
+      // Another wait in its place is one all the same.
+      look(name, key + ": " + wait.apply(own).text(plan.measures()), p -> !wait.apply(p).isNone());
+    }
+  }
+
+  private void look(String name, String what, Function<Step.Print, Boolean> kept) {
+    List<Boolean> found =
+        then.stream().filter(p -> p.arrangements().contains(name)).map(kept).toList();
+    String of = found.contains(true) ? "some of " + name : name;
+    List<String> told = all.getOrDefault(what, List.of());
+    if (found.contains(false) && !told.contains(of)) {
+      all.computeIfAbsent(what, w -> new ArrayList<>()).add(of);
+    }
+  }
+
+  private Set<String> crew(Step.Print print) {
+    return print.by().isEmpty() ? Set.of(plan.crew().names().get(0)) : Set.copyOf(print.people());
+  }
+
+  private static String people(Step.Print print) {
+    List<String> people = print.people();
+    return people.size() == 1
+        ? people.get(0)
+        : people.stream().collect(Collectors.joining(", ", "[", "]"));
+  }
+}
