@@ -1,12 +1,14 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -22,15 +24,28 @@ final class NotKept {
   /** What it is, as one writes it, and the arrangements of which it isn't kept. */
   private final Map<String, List<String>> all = new LinkedHashMap<>();
 
-  private NotKept(PrintPlan plan, List<Step.Print> then) {
+  private NotKept(PrintPlan plan, PrintPlan proposed) {
     this.plan = plan;
-    this.then = then;
+    this.then = steps(proposed, Step.Print.class);
   }
 
   /** One sentence, or none. */
   static List<String> of(PrintPlan now, PrintPlan then) {
-    NotKept gone = new NotKept(now, prints(then));
-    prints(now).forEach(gone::look);
+    NotKept gone = new NotKept(now, then);
+    steps(now, Step.Print.class).forEach(gone::look);
+    for (Step.Mix own : steps(now, Step.Mix.class)) {
+      gone.others(
+          own,
+          "mixing",
+          steps(then, Step.Mix.class).stream()
+              .filter(mix -> !Collections.disjoint(mix.pastes(), own.pastes())));
+    }
+    for (Step.Sew own : steps(now, Step.Sew.class)) {
+      gone.others(
+          own,
+          "sewing " + own.seam(),
+          steps(then, Step.Sew.class).stream().filter(sew -> sew.seam().equals(own.seam())));
+    }
     if (gone.all.isEmpty()) {
       return List.of();
     }
@@ -48,11 +63,16 @@ final class NotKept {
                     ". With it a run ends later, or the check is against it.")));
   }
 
-  private static List<Step.Print> prints(PrintPlan plan) {
-    return plan.run().stream()
-        .filter(Step.Print.class::isInstance)
-        .map(Step.Print.class::cast)
-        .toList();
+  private static <S extends Step> List<S> steps(PrintPlan plan, Class<S> kind) {
+    return plan.run().stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** Somebody else than the plan says does it. */
+  private void others(Step own, String doing, Stream<? extends Step> proposed) {
+    String first = plan.crew().names().get(0);
+    own.by()
+        .filter(who -> proposed.anyMatch(step -> !step.by().orElse(first).equals(who)))
+        .ifPresent(who -> all.computeIfAbsent("by: " + who, what -> new ArrayList<>()).add(doing));
   }
 
   private void look(Step.Print own) {

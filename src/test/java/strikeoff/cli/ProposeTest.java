@@ -58,7 +58,8 @@ class ProposeTest {
         .startsWith(
             "border.yaml: your run as written ends on day 1, 13:37; this one ends on day 1, 13:1")
         .contains("No run of these prints can end before day 1, 13:1")
-        .contains("where films dry slowly on day 1, 15:")
+        .contains("where films dry slowly on day 1, 14:")
+        .contains("Not kept of what you wrote: `pause: 3 min` of border.")
         .contains("It counts on no fan, since the plan names none");
   }
 
@@ -114,7 +115,7 @@ class ProposeTest {
     assertThat(check.exit()).as(check.out()).isZero();
     Outcome again = propose();
     assertThat(again.exit()).isZero();
-    assertThat(again.err()).contains("less than a minute later");
+    assertThat(again.err()).contains("its run stays").contains("as short as can be");
   }
 
   /** Those of steps that are left out go, or they would stand for what nobody accepted. */

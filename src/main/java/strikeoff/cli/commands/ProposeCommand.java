@@ -279,6 +279,10 @@ final class ProposeCommand implements Command {
       return unwritten(name, e);
     }
     ProposalText.of(name, found, here.width()).forEach(this::say);
+    boolean patch = !found.isAsItWas() && !write.<Boolean>getValue() && output.getValue() == null;
+    if (patch && effort.getValue() == null) {
+      ProposalText.ofNow(here.width()).forEach(this::say);
+    }
     return page(found);
   }
 

@@ -71,6 +71,16 @@ public final class ProposalText {
     return lines;
   }
 
+  /** Said of a patch that was found in some seconds, which are of another length each time. */
+  public static List<String> ofNow(int width) {
+    return Plain.wrap(
+        INDENT,
+        INDENT,
+        "In the same seconds another search may find another run: to take this one, save the patch"
+            + " and run `patch -p0`, or count runs by `--effort`, with `--write` as well.",
+        width);
+  }
+
   /** Why no run is proposed, with what stands against the plan. */
   public static List<String> of(String name, Proposal.Refused refused, int width) {
     List<String> lines =
