@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import strikeoff.day.Doing;
 import strikeoff.day.Impression;
 import strikeoff.day.Task;
 import strikeoff.plan.Paste;
@@ -12,7 +13,7 @@ import strikeoff.policy.Policy;
 import strikeoff.screens.Deposit;
 import strikeoff.units.Range;
 
-/** Whether what is mixed once of each paste is enough for a run that is only tried. */
+/** Whether what is mixed of each paste is enough for a run that is only tried. */
 public final class Enough {
 
   private final PrintPlan plan;
@@ -59,12 +60,22 @@ public final class Enough {
     tallies.forEach(
         (paste, tally) -> {
           Range need = tally.need();
-          Range has = mixed.get(paste);
+          Range has = mixed.get(paste).times(batches(paste, tasks));
           missing.put(
               paste,
               new Range(
                   need.low() - has.high(), need.best() - has.best(), need.high() - has.low()));
         });
     return missing;
+  }
+
+  /** Each mixing of a paste makes what the plan states. */
+  private static long batches(String paste, List<Task> tasks) {
+    return Math.max(
+        1,
+        tasks.stream()
+            .filter(task -> task.kind() == Task.Kind.MIX)
+            .filter(task -> task.doing() instanceof Doing.Mix mix && mix.paste().equals(paste))
+            .count());
   }
 }

@@ -34,11 +34,19 @@ final class Arranging {
   /** Starting runs that are checked to see what no run cures. */
   private static final int LOOKED_AT = 4;
 
-  /** Rules that ask for more paste, which a run that washes screens more often needs. */
-  private static final Set<String> TOO_LITTLE = Set.of("paste/short", "paste/may-run-short");
+  /**
+   * Rules on amounts of paste: a run that washes screens more often needs more, one that mixes
+   * afresh less each time.
+   */
+  private static final Set<String> OF_AMOUNTS =
+      Set.of("paste/short", "paste/may-run-short", "paste/rest-dies");
 
   /** Families of rules that another run may cure even if no starting run does. */
   private static final List<String> CURABLE = List.of("time/", "drying/", "order/", "seams/");
+
+  /** Of other families, what a paste that is mixed again cures, or asks for other amounts of. */
+  private static final Set<String> AFRESH =
+      Set.of("paste/past-its-life", "paste/may-be-past-its-life", "paste/rest-dies");
 
   /** Rules of these families that judge artwork, colours and places, whatever is printed when. */
   private static final Set<String> OF_NO_RUN =
@@ -151,7 +159,7 @@ final class Arranging {
                       none
                           + " One that ends on "
                           + nearly.checked().facts().timeline().finish().text()
-                          + " lacks nothing but paste.",
+                          + " has nothing against it but how much paste is mixed.",
                       standing(nearly.findings(), always)))
           .orElseGet(() -> new Proposal.Refused(before, none, standing(before.findings(), always)));
     }
@@ -282,14 +290,14 @@ final class Arranging {
     return plan.run().stream().anyMatch(Step.Print.class::isInstance);
   }
 
-  /** The best of the starting runs for which no more is wrong than that too little is mixed. */
+  /** The best of the starting runs for which no more is wrong than how much is mixed. */
   private static Optional<Judged> butForPaste(List<Candidate> starts, Judge judge) {
     return starts.stream()
         .filter(start -> start.rehearsed().shortfall().isNothing())
         .sorted(Comparator.comparingDouble(Candidate::cost))
         .limit(LOOKED_AT)
         .flatMap(start -> judge.judged(start.run()).stream())
-        .filter(judged -> !judged.faults().isEmpty() && TOO_LITTLE.containsAll(judged.faults()))
+        .filter(judged -> !judged.faults().isEmpty() && OF_AMOUNTS.containsAll(judged.faults()))
         .findFirst();
   }
 
@@ -310,7 +318,8 @@ final class Arranging {
   }
 
   private static boolean isCurable(String rule) {
-    return !OF_NO_RUN.contains(rule) && CURABLE.stream().anyMatch(rule::startsWith);
+    return AFRESH.contains(rule)
+        || !OF_NO_RUN.contains(rule) && CURABLE.stream().anyMatch(rule::startsWith);
   }
 
   /** What stands, first that of which no run that was looked at is free. */

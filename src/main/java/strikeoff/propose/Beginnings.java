@@ -181,6 +181,8 @@ final class Beginnings {
     Candidate best = rehearsed(run);
     Candidate now = best;
     int left = ROUNDS;
+    // What is written first may lack less than any that follows for a while.
+    long least = Long.MAX_VALUE;
     while (left-- > 0 && !now.rehearsed().shortfall().isNothing()) {
       GivenUp.ifAsked();
       List<Step> next =
@@ -189,10 +191,14 @@ final class Beginnings {
         break;
       }
       now = rehearsed(next);
-      double better =
-          best.rehearsed().shortfall().seconds() - now.rehearsed().shortfall().seconds();
-      left = better > 0 ? ROUNDS : left;
-      best = better >= 0 ? now : best;
+      long lacks = now.rehearsed().shortfall().seconds();
+      if (lacks < least) {
+        least = lacks;
+        left = ROUNDS;
+      }
+      if (lacks <= best.rehearsed().shortfall().seconds()) {
+        best = now;
+      }
     }
     return best;
   }

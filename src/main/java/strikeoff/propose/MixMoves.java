@@ -38,7 +38,10 @@ final class MixMoves {
       List<String> theirs = new ArrayList<>(other.pastes());
       int many = random.nextBoolean() ? own.size() : 1;
       for (int i = 0; i < many; i++) {
-        theirs.add(own.remove(random.nextInt(own.size())));
+        String paste = own.remove(random.nextInt(own.size()));
+        if (!theirs.contains(paste)) {
+          theirs.add(paste);
+        }
       }
       run.set(mate, new Step.Mix(1, theirs, other.takes(), other.by(), Step.path(1)));
       if (own.isEmpty()) {

@@ -142,7 +142,9 @@ final class Order {
         }
       } else if (step instanceof Step.Mix mix) {
         for (String paste : mix.pastes()) {
-          if (fixing || mixed.putIfAbsent(paste, at) != null) {
+          // Again is afresh.
+          mixed.putIfAbsent(paste, at);
+          if (fixing) {
             return false;
           }
         }

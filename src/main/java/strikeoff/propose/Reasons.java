@@ -26,6 +26,7 @@ final class Reasons {
   static final String NIGHT = "all prints dry through overnight; feel them before what comes next";
   static final String MORNING = "the rest goes on in the morning";
   static final String HUNG = "the cloth hangs to dry before it is printed again";
+  static final String AFRESH = "afresh: what was mixed before doesn't live so long";
   static final String BESIDE = "beside the steps above, as soon as hands and screen are free";
   static final String DONE = "once all steps above are done";
   static final String ASSUMED = "Assumed, as the plan says nothing of fixing: ";
@@ -47,6 +48,7 @@ final class Reasons {
           NIGHT,
           MORNING,
           HUNG,
+          AFRESH,
           BESIDE,
           DONE);
 

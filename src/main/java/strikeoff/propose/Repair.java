@@ -69,6 +69,9 @@ final class Repair {
         inserted.get(at).add(dry(step.needs().orElse(Dryness.FIX_SAFE), air));
       }
     }
+    for (Rehearsed.TooOld old : rehearsed.tooOld()) {
+      afresh(mended, inserted, old);
+    }
     List<Step> all = new ArrayList<>();
     for (int i = 0; i < mended.size(); i++) {
       boolean night = asleep.contains(i) && i > 0 && !(run.get(i - 1) instanceof Step.EndOfDay);
@@ -79,6 +82,38 @@ final class Repair {
       all.add(mended.get(i));
     }
     return rehearsed.shortfall().inMesh() > 0 ? washed(all, order.first(), screens) : all;
+  }
+
+  /** The paste is mixed again before the step that prints it too old, or in the midst of it. */
+  private static void afresh(List<Step> run, List<List<Step>> inserted, Rehearsed.TooOld old) {
+    int at = old.step() - 1;
+    // After the wait for what was printed before, not beside it.
+    Step mix =
+        new Step.Mix(
+            1,
+            List.of(old.paste()),
+            Optional.empty(),
+            Optional.empty(),
+            Step.Begins.WHEN_DONE,
+            Step.path(1));
+    Step.Print print = (Step.Print) run.get(at);
+    if (!old.within()) {
+      if (!print.beforeMoving().isNone()) {
+        inserted.get(at).add(dry(Dryness.LIFT_SAFE, print.beforeMoving().air()));
+      }
+      inserted.get(at).add(mix);
+      return;
+    }
+    List<Integer> only = print.only();
+    if (only.size() > 1 && print.numbers().isEmpty()) {
+      PrintDraft first = new PrintDraft(print);
+      PrintDraft rest = new PrintDraft(print);
+      first.only = only.subList(0, only.size() / 2);
+      rest.only = only.subList(only.size() / 2, only.size());
+      inserted.get(at).add(first.step());
+      inserted.get(at).add(mix);
+      run.set(at, rest.step());
+    }
   }
 
   /**

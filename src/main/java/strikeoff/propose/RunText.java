@@ -1,6 +1,7 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -108,7 +109,8 @@ final class RunText {
   private void write(List<String> lines, List<Step> run, int at) {
     Step step = run.get(at);
     if (step instanceof Step.Mix mix) {
-      lines.add("- mix: " + (mix.pastes().equals(all(mix)) ? "all" : names(mix.pastes())));
+      String line = "- mix: " + (mix.pastes().equals(all(mix)) ? "all" : names(mix.pastes()));
+      lines.add(isAgain(run, at, mix) ? told(line, Reasons.AFRESH) : line);
       by(lines, step.by());
     } else if (step instanceof Step.Print print) {
       print(
@@ -137,6 +139,14 @@ final class RunText {
           "begins: " + step.begins().text(),
           step.begins() == Step.Begins.WHEN_FREE ? Reasons.BESIDE : Reasons.DONE);
     }
+  }
+
+  private static boolean isAgain(List<Step> run, int at, Step.Mix mix) {
+    return run.subList(0, at).stream()
+        .anyMatch(
+            step ->
+                step instanceof Step.Mix before
+                    && !Collections.disjoint(before.pastes(), mix.pastes()));
   }
 
   /** Only a step that mixes everything says so, as others would be read in another order. */

@@ -66,6 +66,7 @@ final class Tidying {
                   new Step.Mix(
                       1, mix.pastes(), mix.takes(), Optional.empty(), mix.begins(), Step.path(1))));
         }
+        lesser.add(without(run, i));
         together(run, i, mix).ifPresent(lesser::add);
       } else if (step instanceof Step.Print print) {
         for (Step other : plainer(print)) {
@@ -93,7 +94,7 @@ final class Tidying {
     for (int i = at + 1; i < run.size(); i++) {
       if (run.get(i) instanceof Step.Mix other) {
         List<String> all = new ArrayList<>(mix.pastes());
-        all.addAll(other.pastes());
+        other.pastes().stream().filter(paste -> !all.contains(paste)).forEach(all::add);
         List<Step> less = without(run, i);
         less.set(at, new Step.Mix(1, all, mix.takes(), mix.by(), Step.path(1)));
         return Optional.of(less);

@@ -89,7 +89,8 @@ class InPassesTest {
         .isInstanceOfSatisfying(
             Proposal.Refused.class,
             refused -> {
-              assertThat(refused.why()).endsWith("lacks nothing but paste.");
+              assertThat(refused.why())
+                  .endsWith("has nothing against it but how much paste is mixed.");
               assertThat(refused.findings())
                   .extracting(f -> f.rule().id())
                   .containsOnly("paste/may-run-short");

@@ -2,10 +2,12 @@ package strikeoff.day.facts;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import strikeoff.day.Beforehand;
 import strikeoff.day.Contact;
@@ -90,13 +92,14 @@ public final class Rehearsal {
     long wet = framesOnWet(day, tooSoon);
     long up = clothUp(day, tooSoon);
     List<DayEnd> late = late(day.tasks(), tries);
+    List<Rehearsed.TooOld> tooOld = tooOld(day, tries);
     Shortfall shortfall =
         new Shortfall(
             wet,
             up,
             afterClosing(late),
             inMesh(day, tries),
-            tooOld(day, tries),
+            tooOld.stream().mapToLong(Rehearsed.TooOld::seconds).sum(),
             FramesOnBoards.all(day, tries).stream().mapToInt(FramesOnBoards::frames).sum(),
             day.run().blocked().size(),
             day.run().missing().size());
@@ -105,6 +108,7 @@ public final class Rehearsal {
         worked(day.finish()),
         shortfall,
         tooSoon,
+        tooOld,
         late.stream().map(DayEnd::step).toList(),
         day.tasks(),
         day.impressions());
@@ -208,29 +212,61 @@ public final class Rehearsal {
     return (long) Math.ceil(over);
   }
 
-  private long tooOld(DayRun day, PrintPlan tries) {
-    Map<String, Impression> last = new LinkedHashMap<>();
+  /** Batches of paste that are printed for too long, in the order of their pastes' last prints. */
+  private List<Rehearsed.TooOld> tooOld(DayRun day, PrintPlan tries) {
+    Map<String, List<Impression>> uses = new LinkedHashMap<>();
     for (Impression impression : day.impressions()) {
-      last.merge(
-          impression.footprint().paste().name(),
-          impression,
-          (one, other) -> other.laid().compareTo(one.laid()) > 0 ? other : one);
+      uses.computeIfAbsent(impression.footprint().paste().name(), name -> new ArrayList<>())
+          .add(impression);
     }
-    double over = 0;
+    List<Rehearsed.TooOld> tooOld = new ArrayList<>();
     Mixings mixings = null;
-    for (Impression use : last.values()) {
-      Paste paste = use.footprint().paste();
+    for (List<Impression> prints : uses.values()) {
+      Paste paste = prints.get(0).footprint().paste();
       Optional<Span> life = lives.computeIfAbsent(paste.name(), n -> known.lives().apply(paste));
       if (life.isPresent()) {
         mixings = mixings == null ? new Mixings(tries, day.tasks(), day.start()) : mixings;
-        Optional<Moment> ready = mixings.readyBefore(paste, use.laid());
-        over +=
-            ready
-                .map(r -> Math.max(0, use.laid().since(r).seconds() - life.get().seconds()))
-                .orElse(0.0);
+        tooOld(prints, mixings, life.get(), tooOld);
       }
     }
-    return (long) Math.ceil(over);
+    return tooOld;
+  }
+
+  private static void tooOld(
+      List<Impression> prints, Mixings mixings, Span life, List<Rehearsed.TooOld> tooOld) {
+    Paste paste = prints.get(0).footprint().paste();
+    Impression last = prints.get(prints.size() - 1);
+    boolean once = mixings.of(paste.name()).size() < 2;
+    if (once && over(last, mixings.readyBefore(paste, last.laid()), life) <= 0) {
+      return;
+    }
+    Optional<Moment> batch = Optional.empty();
+    Rehearsed.TooOld found = null;
+    Set<Integer> fresh = new HashSet<>();
+    for (Impression print : prints) {
+      Optional<Moment> ready = mixings.readyBefore(paste, print.laid());
+      if (!ready.equals(batch)) {
+        batch = ready;
+        found = null;
+        fresh.clear();
+      }
+      double over = over(print, ready, life);
+      if (over <= 0) {
+        fresh.add(print.step());
+      } else if (found == null) {
+        boolean within = fresh.contains(print.step());
+        found = new Rehearsed.TooOld(paste.name(), print.step(), within, (long) Math.ceil(over));
+        tooOld.add(found);
+      } else if (over > found.seconds()) {
+        tooOld.remove(tooOld.size() - 1);
+        found = found.by((long) Math.ceil(over));
+        tooOld.add(found);
+      }
+    }
+  }
+
+  private static double over(Impression print, Optional<Moment> ready, Span life) {
+    return ready.map(r -> print.laid().since(r).seconds() - life.seconds()).orElse(0.0);
   }
 
   /**

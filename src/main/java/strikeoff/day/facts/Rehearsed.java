@@ -14,6 +14,7 @@ import strikeoff.units.Span;
  * @param worked opening hours from the first opening to the finish, nights left out
  * @param shortfall what it lacks
  * @param tooSoon each place where somebody is too early
+ * @param tooOld each batch of paste that is printed for longer than it lives
  * @param lateSteps numbers of the steps whose work is the first after closing time on some day
  * @param tasks in order of start
  * @param impressions in order of laying
@@ -23,12 +24,14 @@ public record Rehearsed(
     Span worked,
     Shortfall shortfall,
     List<TooSoon> tooSoon,
+    List<TooOld> tooOld,
     List<Integer> lateSteps,
     List<Task> tasks,
     List<Impression> impressions) {
 
   public Rehearsed {
     tooSoon = List.copyOf(tooSoon);
+    tooOld = List.copyOf(tooOld);
     lateSteps = List.copyOf(lateSteps);
     tasks = Collections.unmodifiableList(tasks);
     impressions = Collections.unmodifiableList(impressions);
@@ -46,7 +49,7 @@ public record Rehearsed(
             shortfall.overGaps(),
             shortfall.neverStarts(),
             shortfall.notThere());
-    return new Rehearsed(finish, worked, other, tooSoon, steps, tasks, impressions);
+    return new Rehearsed(finish, worked, other, tooSoon, tooOld, steps, tasks, impressions);
   }
 
   /** What is done too early. */
@@ -63,4 +66,18 @@ public record Rehearsed(
    * @param by how much too early
    */
   public record TooSoon(What what, int before, int step, Span by) {}
+
+  /**
+   * A batch of paste is printed when it is too old.
+   *
+   * @param step number of the first step that does so
+   * @param within true if that step begins to print it in time
+   * @param seconds by how much its last print is too late
+   */
+  public record TooOld(String paste, int step, boolean within, long seconds) {
+
+    TooOld by(long later) {
+      return new TooOld(paste, step, within, later);
+    }
+  }
 }
