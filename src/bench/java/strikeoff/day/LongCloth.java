@@ -1,8 +1,8 @@
 package strikeoff.day;
 
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 
 /** Two colours of dye on a cloth so long that it takes many sets of four on one table. */
@@ -39,7 +39,7 @@ public final class LongCloth {
         .stations(STATIONS)
         .print(
             "herons",
-            Step.Order.BY_COLOUR,
+            PrintOrder.BY_COLOUR,
             false,
             0,
             PrintDay.minutes(contacts.minutesBetween),

@@ -11,6 +11,7 @@ import strikeoff.paste.ForRecipe;
 import strikeoff.paste.HeldAlkali;
 import strikeoff.paste.PasteDose;
 import strikeoff.paste.Recipe;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -67,7 +68,7 @@ public record AlkaliDose(
                           new AlkaliDose(
                               fix.number(),
                               fix.how().text(),
-                              fix.how() == Step.Fixing.STEAM,
+                              fix.how() == DyeFixing.STEAM,
                               new Recipe(paste, work.policy()).alkali() == HeldAlkali.SODA,
                               work.policy().anyCellulose(work.plan().cloth().fibres().keySet()),
                               pure(paste, work.policy()),

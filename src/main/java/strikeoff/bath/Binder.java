@@ -2,8 +2,8 @@ package strikeoff.bath;
 
 import java.util.Comparator;
 import java.util.List;
+import strikeoff.plan.HeatSource;
 import strikeoff.plan.Paste;
-import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -25,7 +25,7 @@ record Binder(List<Paste> paints, Policy policy) {
   }
 
   /** The shortest time at a temperature. */
-  Ask<Span> shortest(Temperature at, Step.Heat with) {
+  Ask<Span> shortest(Temperature at, HeatSource with) {
     return paints.stream()
         .map(p -> ask(p, shortest(p, at, with)))
         .max(Comparator.comparing(Ask::value))
@@ -43,7 +43,7 @@ record Binder(List<Paste> paints, Policy policy) {
         .orElseGet(() -> new Temperature(policy.fixing().sureHeatSet().celsius()));
   }
 
-  private Span shortest(Paste paint, Temperature at, Step.Heat with) {
+  private Span shortest(Paste paint, Temperature at, HeatSource with) {
     return paint
         .label()
         .map(label -> cooler(label, at))
@@ -60,14 +60,14 @@ record Binder(List<Paste> paints, Policy policy) {
   /**
    * A press touches both faces, so it needs a part of an oven's time, and some seconds at least.
    */
-  private Span estimate(double celsius, Step.Heat with) {
+  private Span estimate(double celsius, HeatSource with) {
     double steps =
         (policy.fixing().usualHeatSet().celsius()
                 - Math.max(policy.fixing().coolestHeatSet().celsius(), celsius))
             / policy.fixing().heatSetHalving().value();
     double oven = policy.fixing().shortestHeatSet().minutes() * Math.pow(2, steps);
     return new Span(
-        with == Step.Heat.PRESS
+        with == HeatSource.PRESS
             ? Math.max(
                 policy.fixing().shortestPress().minutes(),
                 oven * policy.fixing().pressShare().fraction())

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import strikeoff.plan.Cloth;
-import strikeoff.plan.Step;
+import strikeoff.plan.HeatSource;
 import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.units.Temperature;
@@ -13,20 +13,20 @@ import strikeoff.units.Temperature;
 record Delicacy(Cloth cloth, Policy policy) {
 
   /** The one that is harmed first in a dry heat. */
-  Fibre harmedBy(Step.Heat with) {
+  Fibre harmedBy(HeatSource with) {
     return least(fibre -> harmsAbove(fibre, with));
   }
 
   /** The one that is spoilt first in a dry heat; in a blend it may be another one. */
-  Fibre spoiltBy(Step.Heat with) {
+  Fibre spoiltBy(HeatSource with) {
     return least(fibre -> spoilsAbove(fibre, with));
   }
 
-  Temperature harmsAbove(Fibre fibre, Step.Heat with) {
+  Temperature harmsAbove(Fibre fibre, HeatSource with) {
     return stands(fibre, fibre.heatHarms(), with);
   }
 
-  Temperature spoilsAbove(Fibre fibre, Step.Heat with) {
+  Temperature spoilsAbove(Fibre fibre, HeatSource with) {
     return stands(fibre, fibre.heatSpoils(), with);
   }
 
@@ -34,9 +34,9 @@ record Delicacy(Cloth cloth, Policy policy) {
    * An iron's dial tells the sole, which is hotter than film and cloth under it; but what softens
    * does so where it touches the sole.
    */
-  private Temperature stands(Fibre fibre, Temperature film, Step.Heat with) {
+  private Temperature stands(Fibre fibre, Temperature film, HeatSource with) {
     double sole = policy.fixing().ironAboveFilm().celsius();
-    return with == Step.Heat.IRON && !fibre.softens()
+    return with == HeatSource.IRON && !fibre.softens()
         ? new Temperature(film.celsius() + sole)
         : film;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -37,7 +38,7 @@ public record DriedBeforeBatch(
     List<DriedBeforeBatch> all = new ArrayList<>();
     for (Step step : work.plan().run()) {
       if (step instanceof Step.Fix fix
-          && fix.how() == Step.Fixing.BATCH
+          && fix.how() == DyeFixing.BATCH
           && !fix.wets()
           && work.isTheLast(fix)
           && !work.isSoakedOnPrintBefore(fix)) {

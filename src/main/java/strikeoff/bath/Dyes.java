@@ -11,6 +11,7 @@ import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.paste.Recipe;
 import strikeoff.paste.SodaLife;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -84,7 +85,7 @@ final class Dyes {
             salt,
             !work.proteinFibres().isEmpty(),
             weighedIn(),
-            fix.how() == Step.Fixing.STEAM,
+            fix.how() == DyeFixing.STEAM,
             lacking.isEmpty() ? List.of() : edits(fix, lacking, soda, salt),
             fix.path()));
   }
@@ -131,7 +132,7 @@ final class Dyes {
 
   /** Soda for a batch, and for steam baking soda, which doesn't brown the cloth. */
   private static String intoPaste(Step.Fix fix) {
-    return fix.how() == Step.Fixing.STEAM ? "baking soda" : "soda ash";
+    return fix.how() == DyeFixing.STEAM ? "baking soda" : "soda ash";
   }
 
   /** As much as recipes hold, to be weighed in. */
@@ -144,7 +145,7 @@ final class Dyes {
   /** What a bath does to a print that brought its alkali: water or salt water takes it out. */
   private Optional<AlkalinePrint> alkaline(Step.Fix soak) {
     List<Paste> dyes = FixingRun.pastes(work.before(soak, Medium.DYE));
-    if (soak.how() != Step.Fixing.SOAK || dyes.isEmpty()) {
+    if (soak.how() != DyeFixing.SOAK || dyes.isEmpty()) {
       return Optional.empty();
     }
     List<Paste> own =

@@ -13,6 +13,7 @@ import strikeoff.document.Edit;
 import strikeoff.paste.PasteAge;
 import strikeoff.paste.Recipe;
 import strikeoff.plan.Colour;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -61,7 +62,7 @@ final class FixedShares {
   FixTime time(Step.Fix last, Warmth warmth) {
     Needed slow = slowest(last);
     boolean alone =
-        last.how() == Step.Fixing.SOAK && !work.alkali(last).silicate() && steps(last).size() == 1;
+        last.how() == DyeFixing.SOAK && !work.alkali(last).silicate() && steps(last).size() == 1;
     double wetting = work.policy().fixing().onlyWetting().minutes();
     boolean weak = isWeak(last);
     boolean enoughButForSoda = shares(last, true).get(0).change() < seen;
@@ -191,12 +192,12 @@ final class FixedShares {
    */
   private List<Cure> inTime(Step.Fix fix, Needed slow, double left) {
     Span more = roundly(slow.minutes().best() * Math.max(0, left));
-    if (fix.how() == Step.Fixing.STEAM) {
+    if (fix.how() == DyeFixing.STEAM) {
       return List.of(new Cure(List.of(new Treatment.SteamLonger(more)), longer(fix, more)));
     }
     ReactiveGroup group = slow.group();
     ReactiveGroup.Stated stated =
-        fix.how() == Step.Fixing.SOAK
+        fix.how() == DyeFixing.SOAK
             ? group.soak()
             : pace.statedBatch(group, work.proteinAlone(), work.alkali(fix));
     List<Cure> cures = new ArrayList<>();
@@ -253,7 +254,7 @@ final class FixedShares {
    */
   private boolean isTrusted(Step.Fix fix) {
     double tolerance = work.policy().fixing().temperatureTolerance().celsius();
-    boolean soak = fix.how() == Step.Fixing.SOAK;
+    boolean soak = fix.how() == DyeFixing.SOAK;
     double trusted =
         work.groups(dyes(fix)).stream()
             .mapToDouble(g -> pace.statedBatch(g, false, work.alkali(fix)).at().celsius())
@@ -265,7 +266,7 @@ final class FixedShares {
   /** Nobody keeps a print damp for longer, and nobody stands by a bath for half a day. */
   private boolean isPatient(Step.Fix fix, Span more) {
     Limits.Fixing fixing = work.policy().fixing();
-    Span longest = fix.how() == Step.Fixing.SOAK ? fixing.longestSoak() : fixing.longestBatch();
+    Span longest = fix.how() == DyeFixing.SOAK ? fixing.longestSoak() : fixing.longestBatch();
     return fix.lasts().plus(more).minutes() <= longest.minutes();
   }
 

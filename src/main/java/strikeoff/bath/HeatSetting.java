@@ -4,7 +4,7 @@ import java.util.List;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
-import strikeoff.plan.Step;
+import strikeoff.plan.HeatSource;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -29,7 +29,7 @@ import strikeoff.units.Temperature;
  */
 public record HeatSetting(
     int step,
-    Step.Heat with,
+    HeatSource with,
     List<String> paints,
     Temperature temperature,
     Span lasts,
@@ -68,7 +68,7 @@ public record HeatSetting(
 
   /** True if it heats one spot after another; an oven heats all that it holds. */
   public boolean inSpots() {
-    return with != Step.Heat.OVEN;
+    return with != HeatSource.OVEN;
   }
 
   /** The same as edits; none where no heat serves. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import strikeoff.day.Impression;
 import strikeoff.day.Ironing;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.HeatSource;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -154,7 +155,7 @@ final class Heats {
   private PaintPrinted.Setting setting(List<Paste> paints) {
     Binder binder = new Binder(paints, work.policy());
     Binder.Ask<Temperature> coolest = binder.coolest();
-    Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).harmedBy(Step.Heat.OVEN);
+    Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).harmedBy(HeatSource.OVEN);
     double usual = work.policy().fixing().usualHeatSet().celsius();
     Temperature at =
         coolest.label() || coolest.value().compareTo(weakest.heatHarms()) > 0
@@ -163,7 +164,7 @@ final class Heats {
     return new PaintPrinted.Setting(
         coolest.paint(),
         at,
-        binder.shortest(at, Step.Heat.OVEN).value(),
+        binder.shortest(at, HeatSource.OVEN).value(),
         weakest.name(),
         weakest.heatHarms());
   }

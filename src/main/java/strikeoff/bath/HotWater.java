@@ -5,6 +5,7 @@ import java.util.List;
 import strikeoff.day.AboutStep;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Step;
 import strikeoff.policy.Fibre;
 import strikeoff.units.Measures;
@@ -47,11 +48,11 @@ public record HotWater(
         facts.add(water(work, step, wash.temperature(), true, false, step.path().key("wash")));
       } else if (step instanceof Step.Rinse rinse) {
         facts.add(water(work, step, rinse.temperature(), true, false, step.path().key("rinse")));
-      } else if (step instanceof Step.Fix fix && fix.how() == Step.Fixing.SOAK) {
+      } else if (step instanceof Step.Fix fix && fix.how() == DyeFixing.SOAK) {
         boolean soda = holdsSoda(fix, work);
         facts.add(water(work, step, fix.temperature(), true, soda, fix.path().key("temperature")));
       } else if (step instanceof Step.Fix fix
-          && fix.how() == Step.Fixing.BATCH
+          && fix.how() == DyeFixing.BATCH
           && (holdsSoda(fix, work) || work.soakedBefore(fix))) {
         HotWater batch =
             water(work, step, fix.temperature(), false, true, fix.path().key("temperature"));

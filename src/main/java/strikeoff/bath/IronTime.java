@@ -4,7 +4,7 @@ import java.util.List;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
-import strikeoff.plan.Step;
+import strikeoff.plan.HeatSource;
 import strikeoff.units.Area;
 import strikeoff.units.Span;
 
@@ -26,7 +26,7 @@ import strikeoff.units.Span;
  */
 public record IronTime(
     int step,
-    Step.Heat with,
+    HeatSource with,
     int motifs,
     Area images,
     Area sole,

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import strikeoff.chemistry.Arrhenius;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
@@ -55,9 +56,7 @@ final class Pace {
 
   /** The strength of soda that the stated times hold for, g/L. */
   private double timed(Step.Fix fix) {
-    return (fix.how() == Step.Fixing.SOAK
-            ? policy.fixing().timedSoak()
-            : policy.fixing().usualBath())
+    return (fix.how() == DyeFixing.SOAK ? policy.fixing().timedSoak() : policy.fixing().usualBath())
         .gramsPerLitre();
   }
 

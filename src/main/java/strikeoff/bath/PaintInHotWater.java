@@ -5,6 +5,7 @@ import java.util.List;
 import strikeoff.day.AboutStep;
 import strikeoff.day.Impression;
 import strikeoff.document.PlanPath;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.units.Temperature;
@@ -42,7 +43,7 @@ public record PaintInHotWater(
         add(all, work, wash, set, wash.temperature(), "wash");
       } else if (step instanceof Step.Rinse rinse) {
         add(all, work, rinse, set, rinse.temperature(), "rinse");
-      } else if (step instanceof Step.Fix fix && fix.how() == Step.Fixing.SOAK) {
+      } else if (step instanceof Step.Fix fix && fix.how() == DyeFixing.SOAK) {
         add(all, work, fix, set, fix.temperature(), "temperature");
       }
     }

@@ -8,6 +8,7 @@ import strikeoff.chemistry.SodaSolution;
 import strikeoff.colour.Lab;
 import strikeoff.paste.Recipe;
 import strikeoff.plan.Cloth;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -31,7 +32,7 @@ final class Soaks {
   List<Soak> all() {
     List<Soak> soaks = new ArrayList<>();
     for (Step step : work.plan().run()) {
-      if (step instanceof Step.Fix fix && fix.how() == Step.Fixing.SOAK) {
+      if (step instanceof Step.Fix fix && fix.how() == DyeFixing.SOAK) {
         Liquor liquor = Liquor.of(fix.bath(), work.policy());
         if (liquor.hasWater()) {
           soaks.add(soak(fix, liquor));

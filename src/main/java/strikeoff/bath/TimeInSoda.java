@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.policy.Fibre;
@@ -51,7 +52,7 @@ public record TimeInSoda(
       if (step instanceof Step.Rinse || step instanceof Step.Wash) {
         soda = false;
         minutes = 0;
-      } else if (step instanceof Step.Fix fix && fix.how() != Step.Fixing.STEAM) {
+      } else if (step instanceof Step.Fix fix && fix.how() != DyeFixing.STEAM) {
         Liquor liquor = Liquor.of(fix.bath(), work.policy());
         soda |= liquor.sodaGrams().high() > 0 || liquor.silicateLitres().high() > 0;
         double before = minutes;

@@ -5,6 +5,7 @@ import java.util.List;
 import strikeoff.document.Edit;
 import strikeoff.paste.ForRecipe;
 import strikeoff.paste.Recipe;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -26,7 +27,7 @@ final class ToSteam {
    */
   static List<List<Edit>> edits(FixingRun work, Step.Fix fix) {
     List<Paste> dyes = FixingRun.pastes(work.before(fix, Medium.DYE));
-    if (fix.how() == Step.Fixing.STEAM || dyes.isEmpty()) {
+    if (fix.how() == DyeFixing.STEAM || dyes.isEmpty()) {
       return List.of();
     }
     List<Edit> edits = new ArrayList<>();
@@ -40,10 +41,10 @@ final class ToSteam {
       }
     }
     // A batch takes prints up damp, and steam doesn't.
-    if (fix.how() == Step.Fixing.BATCH && work.dryingBefore(fix).isEmpty()) {
+    if (fix.how() == DyeFixing.BATCH && work.dryingBefore(fix).isEmpty()) {
       edits.add(new Edit.Insert(fix.path(), "dry: until fix-safe"));
     }
-    edits.add(new Edit.Write(fix.path().key("fix"), Step.Fixing.STEAM.text()));
+    edits.add(new Edit.Write(fix.path().key("fix"), DyeFixing.STEAM.text()));
     edits.add(new Edit.Write(fix.path().key("for"), lasts(work, dyes).toTheMinute()));
     if (!fix.bath().isEmpty()) {
       edits.add(new Edit.Remove(fix.path().key("bath")));

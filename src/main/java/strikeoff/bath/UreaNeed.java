@@ -13,6 +13,7 @@ import strikeoff.paste.ForRecipe;
 import strikeoff.paste.PasteDose;
 import strikeoff.paste.Recipe;
 import strikeoff.paste.UsualUrea;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -34,7 +35,7 @@ import strikeoff.plan.Step;
  */
 public record UreaNeed(
     int step,
-    Step.Fixing how,
+    DyeFixing how,
     List<String> pastes,
     double mostHeld,
     Wrapped wrapped,
@@ -129,6 +130,6 @@ public record UreaNeed(
   }
 
   public boolean steam() {
-    return how == Step.Fixing.STEAM;
+    return how == DyeFixing.STEAM;
   }
 }

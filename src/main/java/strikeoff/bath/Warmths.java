@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import strikeoff.evidence.Evidence;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Step;
@@ -35,11 +36,11 @@ final class Warmths {
           continue;
         }
         Warmth warmth = warmth(fix, dyes, groups);
-        if (fix.how() == Step.Fixing.STEAM) {
+        if (fix.how() == DyeFixing.STEAM) {
           facts.add(steaming(fix, dyes, groups));
         } else {
           Fibre weakest = new Delicacy(work.plan().cloth(), work.policy()).inWater();
-          boolean batch = fix.how() == Step.Fixing.BATCH;
+          boolean batch = fix.how() == DyeFixing.BATCH;
           double keepable = work.policy().fixing().coldestHotFixing().celsius();
           facts.add(
               new FixTemperature(
@@ -63,7 +64,7 @@ final class Warmths {
 
   private Warmth warmth(Step.Fix fix, List<Paste> dyes, List<ReactiveGroup> groups) {
     double celsius = fix.temperature().celsius();
-    boolean steam = fix.how() == Step.Fixing.STEAM;
+    boolean steam = fix.how() == DyeFixing.STEAM;
     Alkali alkali = work.alkali(fix);
     ReactiveGroup cool =
         groups.stream().max(Comparator.comparing(g -> coolest(fix, g, alkali))).orElseThrow();
@@ -105,7 +106,7 @@ final class Warmths {
   }
 
   private Temperature warmest(Step.Fix fix, ReactiveGroup group) {
-    return fix.how() == Step.Fixing.STEAM
+    return fix.how() == DyeFixing.STEAM
         ? new Temperature(
             Math.max(fix.temperature().celsius(), work.policy().fixing().coolestSteam().celsius()))
         : group.warmest();

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import strikeoff.bath.Soak;
 import strikeoff.plan.Draught;
-import strikeoff.plan.Step;
+import strikeoff.plan.HeatSource;
 import strikeoff.units.Length;
 import strikeoff.units.Mass;
 import strikeoff.units.Temperature;
@@ -17,7 +17,7 @@ public sealed interface Hurt {
 
   record MovedAir(Draught air) implements Hurt {}
 
-  record DryHeat(Step.Heat with, Temperature temperature) implements Hurt {}
+  record DryHeat(HeatSource with, Temperature temperature) implements Hurt {}
 
   record Steam(Temperature temperature) implements Hurt {}
 

@@ -16,10 +16,13 @@ import strikeoff.paste.HeldAlkali;
 import strikeoff.paste.Recipe;
 import strikeoff.plan.Design;
 import strikeoff.plan.Draught;
+import strikeoff.plan.DyeFixing;
+import strikeoff.plan.HeatSource;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Protection;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Step;
@@ -79,7 +82,7 @@ final class Lookout {
     }
     if (step instanceof Step.Mix mix) {
       mixing(mix);
-    } else if (step instanceof Step.Print print) {
+    } else if (step instanceof PrintStep print) {
       printing(print);
     } else if (step instanceof Step.WashScreen wash) {
       lifting(wash, wash.screens());
@@ -92,7 +95,7 @@ final class Lookout {
       water(wash, wash.temperature());
     } else if (step instanceof Step.HeatSet heat) {
       add(
-          heat.with() == Step.Heat.OVEN ? Hazard.OVEN : Hazard.HOT_IRON,
+          heat.with() == HeatSource.OVEN ? Hazard.OVEN : Hazard.HOT_IRON,
           heat,
           new Hurt.DryHeat(heat.with(), heat.temperature()));
     }
@@ -111,7 +114,7 @@ final class Lookout {
     }
   }
 
-  private void printing(Step.Print print) {
+  private void printing(PrintStep print) {
     Set<String> screens = new TreeSet<>();
     for (String arrangement : print.arrangements()) {
       Design design = plan.designs().get(plan.arrangements().get(arrangement).design());
@@ -145,12 +148,12 @@ final class Lookout {
   }
 
   private void fixing(Step.Fix fix) {
-    if (fix.how() == Step.Fixing.SOAK) {
+    if (fix.how() == DyeFixing.SOAK) {
       soaking(fix);
     } else if (fix.brushed()) {
       add(Hazard.ALKALI, new Workplace.InStep(fix), fix.path().key("bath"), alkalis(fix), PLAIN);
       brushedOn.addAll(alkalis(fix));
-    } else if (fix.how() == Step.Fixing.STEAM) {
+    } else if (fix.how() == DyeFixing.STEAM) {
       add(Hazard.STEAM, fix, new Hurt.Steam(fix.temperature()));
       List<String> urea =
           printed.values().stream().filter(this::holdsUrea).map(Paste::name).toList();

@@ -15,6 +15,7 @@ import strikeoff.layout.Placement;
 import strikeoff.plan.Design;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 
@@ -42,7 +43,7 @@ final class Underlay {
     index = new ClothIndex<>(layout.tube());
     layout.footprints().forEach(f -> index.add(f.printed(), f));
     for (Step step : plan.run()) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         print.arrangements().forEach(name -> firstPrinted.putIfAbsent(name, step.number()));
       }
     }

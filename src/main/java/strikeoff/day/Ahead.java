@@ -7,6 +7,7 @@ import java.util.Map;
 import strikeoff.day.Passes.Pass;
 import strikeoff.day.Sets.PrintSet;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /** The sets that are printed next, up to where the plan itself takes the cloth up or moves it. */
@@ -23,7 +24,7 @@ final class Ahead {
   }
 
   /** From a set of a step on. */
-  List<PrintSet> from(Step.Print step, PrintSet set) {
+  List<PrintSet> from(PrintStep step, PrintSet set) {
     List<PrintSet> own = of(step);
     int at =
         places.computeIfAbsent(step.number(), n -> places(own)).getOrDefault(key(set), own.size());
@@ -43,7 +44,7 @@ final class Ahead {
 
   private void addAfter(Step step, List<PrintSet> next) {
     for (int i = step.number(); i < run.size() && next.size() < Effort.SETS_AHEAD; i++) {
-      if (run.get(i) instanceof Step.Print print) {
+      if (run.get(i) instanceof PrintStep print) {
         next.addAll(of(print));
       } else if (!staysOn(run.get(i))) {
         return;
@@ -59,7 +60,7 @@ final class Ahead {
         || step instanceof Step.EndOfDay;
   }
 
-  private List<PrintSet> of(Step.Print step) {
+  private List<PrintSet> of(PrintStep step) {
     return known.computeIfAbsent(
         step.number(), n -> sets.passes(step).stream().map(Pass::set).toList());
   }

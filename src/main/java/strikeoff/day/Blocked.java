@@ -9,6 +9,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 
@@ -33,7 +34,7 @@ final class Blocked {
   }
 
   /** A paste that nobody has mixed; the run goes on as if it were there. */
-  void paste(Step.Print step, String paste) {
+  void paste(PrintStep step, String paste) {
     if (!told.add(paste)) {
       return;
     }
@@ -75,7 +76,7 @@ final class Blocked {
   }
 
   /** A screen that two people need at once, each with a paste of their own in it. */
-  void screen(Step.Print step, String screen, String one, String paste, String other, String next) {
+  void screen(PrintStep step, String screen, String one, String paste, String other, String next) {
     if (!told.add(step.number() + screen)) {
       return;
     }

@@ -5,7 +5,7 @@ import java.util.OptionalLong;
 import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Tube;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 
 /**
  * Impressions of one colour that follow one another, before whose first one the other colours under
@@ -13,7 +13,7 @@ import strikeoff.plan.Step;
  */
 public final class ColourRun {
 
-  private final Step.Print step;
+  private final PrintStep step;
   private final List<Footprint> frames;
   private final Tube tube;
   private final int first;
@@ -24,7 +24,7 @@ public final class ColourRun {
   /**
    * @param first how many impressions there were before it
    */
-  ColourRun(Step.Print step, List<Footprint> frames, Tube tube, int first) {
+  ColourRun(PrintStep step, List<Footprint> frames, Tube tube, int first) {
     this.step = step;
     this.frames = List.copyOf(frames);
     this.tube = tube;

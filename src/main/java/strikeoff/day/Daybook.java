@@ -3,7 +3,7 @@ package strikeoff.day;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.document.GivenUp;
-import strikeoff.plan.Step;
+import strikeoff.plan.Begins;
 import strikeoff.units.Span;
 
 /**
@@ -42,7 +42,7 @@ final class Daybook {
   }
 
   /** The next step is worked, beside the one before or after it. */
-  void nextStep(Step.Begins begins) {
+  void nextStep(Begins begins) {
     if (aside) {
       heldUp.backInTurn();
     } else if (stepBegan != Long.MAX_VALUE) {
@@ -50,10 +50,10 @@ final class Daybook {
       heldUp.nextStep();
     }
     stepBegan = Long.MAX_VALUE;
-    aside = begins == Step.Begins.WHEN_FREE;
+    aside = begins == Begins.WHEN_FREE;
     if (aside) {
       heldUp.aside();
-    } else if (begins == Step.Begins.WHEN_DONE) {
+    } else if (begins == Begins.WHEN_DONE) {
       afterAll();
     }
   }

@@ -8,7 +8,7 @@ import strikeoff.layout.Tube;
 import strikeoff.plan.Design;
 import strikeoff.plan.Handling;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 import strikeoff.units.Span;
 
 /**
@@ -53,7 +53,7 @@ final class Impressing {
   }
 
   /** By one person, while nobody else touches the cloth but to lend a hand. */
-  Printed alone(Step.Print step, int set, Footprint footprint, ColourRun run, Progress progress) {
+  Printed alone(PrintStep step, int set, Footprint footprint, ColourRun run, Progress progress) {
     needPaste(step, footprint);
     String person = shop.person(step.by());
     Long ended = progress.ended.get(person);
@@ -76,7 +76,7 @@ final class Impressing {
   }
 
   /** Beside others who print on the same stretch, at a second when all it needs is free. */
-  Printed beside(Step.Print step, Job job, Progress progress) {
+  Printed beside(PrintStep step, Job job, Progress progress) {
     Footprint footprint = job.footprint();
     needPaste(step, footprint);
     Task task =
@@ -105,7 +105,7 @@ final class Impressing {
   }
 
   private Printed note(
-      Step.Print step,
+      PrintStep step,
       int set,
       Footprint footprint,
       ColourRun run,
@@ -136,7 +136,7 @@ final class Impressing {
     return done;
   }
 
-  private void needPaste(Step.Print step, Footprint footprint) {
+  private void needPaste(PrintStep step, Footprint footprint) {
     String paste = footprint.paste().name();
     if (footprint.paste().mixedBefore().isEmpty() && !shop.isMixed(paste)) {
       blocked.paste(step, paste);

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import strikeoff.layout.Footprint;
+import strikeoff.plan.HeatSource;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
@@ -34,7 +35,7 @@ public record Ironing(Area sole, int motifs, Area images, int spots) {
    * @param prints all that is printed since the last heat-set
    * @return empty for an oven
    */
-  public static Optional<Ironing> of(List<Footprint> prints, Step.Heat with, Policy policy) {
+  public static Optional<Ironing> of(List<Footprint> prints, HeatSource with, Policy policy) {
     return switch (with) {
       case IRON -> Optional.of(of(prints, policy.fixing().ironSole().squareCm()));
       case PRESS -> Optional.of(of(prints, policy.fixing().pressPlaten().squareCm()));

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /**
@@ -35,7 +36,7 @@ final class JoiningIn {
   static List<PrintPlan> withFewer(
       PrintPlan plan,
       Simulation.Run all,
-      Predicate<Step.Print> atOneFrame,
+      Predicate<PrintStep> atOneFrame,
       Optional<String> stays,
       long most) {
     List<Hand> hands = hands(plan, atOneFrame);
@@ -75,7 +76,7 @@ final class JoiningIn {
   private static Optional<PrintPlan> without(PrintPlan plan, Set<Hand> out) {
     List<Step> run = new ArrayList<>();
     for (Step step : plan.run()) {
-      if (step instanceof Step.Print print && !print.also().isEmpty()) {
+      if (step instanceof PrintStep print && !print.also().isEmpty()) {
         List<String> people = new ArrayList<>(print.people());
         people.removeIf(person -> out.contains(new Hand(step.number(), person)));
         if (people.isEmpty()) {
@@ -111,11 +112,11 @@ final class JoiningIn {
     return at != HeldUp.NOBODY && tasks.get(at).step() > step;
   }
 
-  private static List<Hand> hands(PrintPlan plan, Predicate<Step.Print> atOneFrame) {
+  private static List<Hand> hands(PrintPlan plan, Predicate<PrintStep> atOneFrame) {
     List<Hand> hands = new ArrayList<>();
     boolean wanted = false;
     for (Step step : plan.run()) {
-      if (step instanceof Step.Print print && !print.also().isEmpty() && !atOneFrame.test(print)) {
+      if (step instanceof PrintStep print && !print.also().isEmpty() && !atOneFrame.test(print)) {
         for (String person : print.people()) {
           hands.add(new Hand(step.number(), person));
           wanted |= plan.run().stream().anyMatch(s -> s != step && worksIn(s, person, plan));
@@ -127,7 +128,7 @@ final class JoiningIn {
 
   private static boolean worksIn(Step step, String person, PrintPlan plan) {
     String first = plan.crew().names().get(0);
-    if (step instanceof Step.Print print) {
+    if (step instanceof PrintStep print) {
       return print.people().contains(person)
           || print.washes().or(print::by).orElse(first).equals(person);
     }

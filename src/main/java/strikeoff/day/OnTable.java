@@ -6,6 +6,7 @@ import java.util.Optional;
 import strikeoff.day.Sets.PrintSet;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Handling;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
 import strikeoff.units.Span;
@@ -73,7 +74,7 @@ public final class OnTable {
    * Brings the set on to the table, with the most of what comes next; at first with the start of
    * the cloth at the table's start if that serves as well.
    */
-  void show(Step.Print step, PrintSet set, int films) {
+  void show(PrintStep step, PrintSet set, int films) {
     Lay next = Lay.forNext(boards, ahead.from(step, set), lay.isEmpty() ? begin : Double.NaN);
     show(step, next, takes.move(), shop.person(step.by()), films);
   }

@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Map;
 import strikeoff.day.Sets.Motif;
 import strikeoff.day.Sets.PrintSet;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 
 /** In which order a step works its arrangements, sets and colours. */
 final class Passes {
@@ -26,9 +27,9 @@ final class Passes {
     }
   }
 
-  static List<Pass> of(Step.Print step, PrintRun run) {
+  static List<Pass> of(PrintStep step, PrintRun run) {
     List<Pass> passes = new ArrayList<>();
-    if (step.order() == Step.Order.SET_BY_SET) {
+    if (step.order() == PrintOrder.SET_BY_SET) {
       for (PrintSet set : run.setsTogether(step)) {
         byArrangement(set, step.arrangements()).forEach(part -> passes.add(Pass.whole(part)));
       }
@@ -36,7 +37,7 @@ final class Passes {
     }
     for (String arrangement : step.arrangements()) {
       List<PrintSet> sets = run.sets(step, arrangement);
-      if (step.order() == Step.Order.OVER_ALL && !sets.isEmpty()) {
+      if (step.order() == PrintOrder.OVER_ALL && !sets.isEmpty()) {
         int colours = sets.get(0).motifs().get(0).colours().size();
         for (int colour = 0; colour < colours; colour++) {
           for (PrintSet set : sets) {

@@ -16,7 +16,9 @@ import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /** What a print step prints, split into sets in the order in which they are worked. */
@@ -62,7 +64,7 @@ public final class PrintRun {
   private static Map<Integer, Integer> named(PrintPlan plan) {
     Map<Integer, Integer> people = new HashMap<>();
     for (Step step : plan.run()) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         people.put(print.number(), 1 + print.also().size());
       }
     }
@@ -78,7 +80,7 @@ public final class PrintRun {
   List<PrintRun> asFewerWould(long most) {
     List<PrintRun> ways = new ArrayList<>(List.of(this));
     for (Step step : plan.run()) {
-      if (step instanceof Step.Print print && people.get(print.number()) > 1) {
+      if (step instanceof PrintStep print && people.get(print.number()) > 1) {
         for (PrintRun way : List.copyOf(ways)) {
           Set<List<Number>> known = new HashSet<>(Set.of(shape(way.passes(print))));
           for (int fewer = people.get(print.number()) - 1; fewer > 0; fewer--) {
@@ -117,11 +119,11 @@ public final class PrintRun {
   }
 
   /** What a step prints in a go, one after the other. */
-  List<Pass> passes(Step.Print step) {
+  List<Pass> passes(PrintStep step) {
     return passes.computeIfAbsent(decides(step), decides -> Passes.of(step, this));
   }
 
-  private List<Object> decides(Step.Print step) {
+  private List<Object> decides(PrintStep step) {
     return List.of(
         step.arrangements(),
         step.only(),
@@ -133,29 +135,29 @@ public final class PrintRun {
   }
 
   /** The sets of one arrangement in a step; empty if nothing of it is printed there. */
-  List<PrintSet> sets(Step.Print step, String arrangement) {
+  List<PrintSet> sets(PrintStep step, String arrangement) {
     return split(step, motifs(step, arrangement));
   }
 
   /** The sets of all arrangements of a step taken together. */
-  List<PrintSet> setsTogether(Step.Print step) {
+  List<PrintSet> setsTogether(PrintStep step) {
     List<Motif> all = new ArrayList<>();
     step.arrangements().forEach(arrangement -> all.addAll(motifs(step, arrangement)));
     return split(step, all);
   }
 
-  private List<PrintSet> split(Step.Print step, List<Motif> motifs) {
+  private List<PrintSet> split(PrintStep step, List<Motif> motifs) {
     int several = people.get(step.number());
     boolean evenly =
         several > 1
             && !step.everyOther()
-            && (step.order() == Step.Order.BY_COLOUR || step.order() == Step.Order.BY_STATION);
+            && (step.order() == PrintOrder.BY_COLOUR || step.order() == PrintOrder.BY_STATION);
     return evenly
-        ? EvenSets.of(motifs, boards, step.order() == Step.Order.BY_STATION ? several : 1)
+        ? EvenSets.of(motifs, boards, step.order() == PrintOrder.BY_STATION ? several : 1)
         : Sets.split(motifs, boards);
   }
 
-  private List<Motif> motifs(Step.Print step, String arrangement) {
+  private List<Motif> motifs(PrintStep step, String arrangement) {
     List<Motif> motifs = new ArrayList<>();
     Set<Integer> only = Set.copyOf(step.only(arrangement));
     for (Placement placement : layout.of(arrangement)) {
@@ -170,7 +172,7 @@ public final class PrintRun {
   }
 
   /** The designs a step prints. */
-  List<Design> designs(Step.Print step) {
+  List<Design> designs(PrintStep step) {
     return step.arrangements().stream()
         .map(plan.arrangements()::get)
         .filter(Objects::nonNull)
@@ -181,7 +183,7 @@ public final class PrintRun {
   }
 
   /** The screens a step uses, each with the paste that it holds first. */
-  Map<String, String> firstPastes(Step.Print step) {
+  Map<String, String> firstPastes(PrintStep step) {
     Map<String, String> screens = new LinkedHashMap<>();
     for (Design design : designs(step)) {
       separations(step, design)
@@ -191,7 +193,7 @@ public final class PrintRun {
   }
 
   /** Those that the step prints of a design, in its order. */
-  private static List<Design.Separation> separations(Step.Print step, Design design) {
+  private static List<Design.Separation> separations(PrintStep step, Design design) {
     List<Design.Separation> all = design.separations();
     return step.separations().isEmpty()
         ? all
@@ -201,7 +203,7 @@ public final class PrintRun {
             .toList();
   }
 
-  private List<Footprint> colours(Step.Print step, Placement placement) {
+  private List<Footprint> colours(PrintStep step, Placement placement) {
     List<Footprint> all = layout.footprintsOf(placement.id());
     if (step.separations().isEmpty()) {
       return all;

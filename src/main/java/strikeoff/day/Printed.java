@@ -4,7 +4,7 @@ import java.util.Optional;
 import strikeoff.drying.FilmNeed;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Draught;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 
 /**
  * An impression as the simulation leaves it, before it is known when its film will dry.
@@ -18,7 +18,7 @@ import strikeoff.plan.Step;
  */
 public record Printed(
     int id,
-    Step.Print step,
+    PrintStep step,
     int set,
     Footprint footprint,
     String person,

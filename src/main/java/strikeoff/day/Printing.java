@@ -10,8 +10,10 @@ import strikeoff.day.Sets.Motif;
 import strikeoff.day.Sets.PrintSet;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Tube;
+import strikeoff.plan.Begins;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 
 /** Prints a step, pass by pass: by one person, or by several at once. */
 final class Printing {
@@ -34,10 +36,10 @@ final class Printing {
     return impressing.printed();
   }
 
-  void print(Step.Print written) {
+  void print(PrintStep written) {
     Progress progress = new Progress(printed().size(), written.also());
     boolean alone = !written.beside() || together.impossible(written, sets.designs(written));
-    Step.Print step =
+    PrintStep step =
         alone
             ? written.byOne()
             : written.people().isEmpty()
@@ -82,14 +84,14 @@ final class Printing {
    * What prints beside the step above it begins where that one did; once it has moved the cloth, on
    * its own.
    */
-  private Beside neighbour(Step.Print step, int passesBefore) {
-    return step.begins() == Step.Begins.WHEN_FREE && passesBefore == 0
+  private Beside neighbour(PrintStep step, int passesBefore) {
+    return step.begins() == Begins.WHEN_FREE && passesBefore == 0
         ? Beside.of(impressing)
         : Beside.nobody(impressing.shop());
   }
 
   /** Brings a set on to the table, after the wait before moving. */
-  private void show(Step.Print step, PrintSet set) {
+  private void show(PrintStep step, PrintSet set) {
     if (table.shows(set)) {
       return;
     }
@@ -104,7 +106,7 @@ final class Printing {
   /** What one person does at a stretch: a colour over a set, or all colours at a station. */
   record Turn(int set, List<Footprint> frames) {}
 
-  private static List<Turn> turns(Step.Print step, List<Pass> passes) {
+  private static List<Turn> turns(PrintStep step, List<Pass> passes) {
     List<Turn> turns = new ArrayList<>();
     for (Pass pass : passes) {
       turns.addAll(turns(step, pass));
@@ -112,10 +114,10 @@ final class Printing {
     return turns;
   }
 
-  private static List<Turn> turns(Step.Print step, Pass pass) {
+  private static List<Turn> turns(PrintStep step, Pass pass) {
     List<Turn> turns = new ArrayList<>();
     List<Motif> order = order(step, pass);
-    if (step.order() == Step.Order.BY_STATION) {
+    if (step.order() == PrintOrder.BY_STATION) {
       for (Motif motif : order) {
         turns.add(
             new Turn(
@@ -136,8 +138,8 @@ final class Printing {
   /**
    * @param all frames of the step, in order
    */
-  private void byOne(Step.Print step, Pass pass, List<Footprint> all, Progress progress) {
-    boolean byStation = step.order() == Step.Order.BY_STATION;
+  private void byOne(PrintStep step, Pass pass, List<Footprint> all, Progress progress) {
+    boolean byStation = step.order() == PrintOrder.BY_STATION;
     List<Turn> turns = turns(step, pass);
     // The first of the placements 2, 4, 6 …
     int between = (pass.set().motifs().size() + 1) / 2;
@@ -177,14 +179,14 @@ final class Printing {
   /**
    * Washes the screen out if another one prints next; at the end of the step that is done anyway.
    */
-  private void washBefore(Step.Print step, Footprint frame, List<Footprint> left) {
+  private void washBefore(PrintStep step, Footprint frame, List<Footprint> left) {
     String screen = frame.screen().name();
     if (!left.isEmpty() && !left.get(0).screen().name().equals(screen)) {
       impressing.shop().screens().wash(step, screen);
     }
   }
 
-  static List<Motif> order(Step.Print step, Pass pass) {
+  static List<Motif> order(PrintStep step, Pass pass) {
     List<Motif> motifs = pass.set().motifs();
     return step.everyOther() ? Sets.everyOther(motifs) : new ArrayList<>(motifs);
   }

@@ -10,6 +10,7 @@ import java.util.function.ToLongFunction;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Handling;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
@@ -65,7 +66,7 @@ final class ScreenCare {
   }
 
   /** Who washes a step's next screen out: of several who print whoever is free first. */
-  private String washer(Step.Print step) {
+  private String washer(PrintStep step) {
     return step.also().isEmpty() || step.washes().isPresent()
         ? step.washes().or(step::by).orElse(crew.get(0))
         : step.people().stream()
@@ -99,7 +100,7 @@ final class ScreenCare {
   }
 
   /** Washes a screen that holds another paste. */
-  void exchange(Step.Print step, String screen, String paste) {
+  void exchange(PrintStep step, String screen, String paste) {
     if (mustWash(screen, paste)) {
       wash(step, washer(step), screen, Daybook.seconds(takes.washScreen()));
     }
@@ -122,7 +123,7 @@ final class ScreenCare {
   }
 
   /** A print step is done: washes out every screen that holds paste and does not stay as it is. */
-  void washUp(Step.Print step) {
+  void washUp(PrintStep step) {
     for (String screen : firstToDry()) {
       if (!needed.stays(screen, holds.get(screen).paste())) {
         wash(step, screen);
@@ -131,7 +132,7 @@ final class ScreenCare {
   }
 
   /** Washes a screen out at once. */
-  void wash(Step.Print step, String screen) {
+  void wash(PrintStep step, String screen) {
     wash(step, washer(step), screen, Daybook.seconds(takes.washScreen()));
   }
 
@@ -149,7 +150,7 @@ final class ScreenCare {
     }
     List<String> people = new ArrayList<>();
     people.add(
-        step instanceof Step.Print print
+        step instanceof PrintStep print
             ? washer(print)
             : (step instanceof Step.Dry dry ? dry.by() : Optional.<String>empty())
                 .orElse(crew.get(0)));

@@ -13,9 +13,11 @@ import java.util.Set;
 import strikeoff.drying.HungCloth;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Draught;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
@@ -89,7 +91,7 @@ public final class Simulation {
       int before = shop.tasks().size();
       work(step);
       idle.put(step.number(), Math.max(0, begins(before, idleFrom) - idleFrom));
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         shop.screens().washUp(print);
       }
     }
@@ -125,11 +127,11 @@ public final class Simulation {
   /** The cloth is laid before anything is done, unless it is taken up before it is printed. */
   private static boolean layFirst(List<Step> run) {
     return run.stream()
-            .filter(s -> s instanceof Step.Print || s instanceof Step.Move || takesUp(s))
+            .filter(s -> s instanceof PrintStep || s instanceof Step.Move || takesUp(s))
             .findFirst()
             .filter(s -> !takesUp(s))
             .isPresent()
-        && run.stream().anyMatch(Step.Print.class::isInstance);
+        && run.stream().anyMatch(PrintStep.class::isInstance);
   }
 
   private static boolean takesUp(Step step) {
@@ -142,7 +144,7 @@ public final class Simulation {
 
   private StillNeeded needed(int at) {
     Step step = plan.run().get(at);
-    return step instanceof Step.Print || step instanceof Step.Dry
+    return step instanceof PrintStep || step instanceof Step.Dry
         ? new StillNeeded(needed.get(at + 1), othersWash(at))
         : StillNeeded.NOTHING;
   }
@@ -155,7 +157,7 @@ public final class Simulation {
     Set<String> screens = new HashSet<>();
     List<Step> run = plan.run();
     List<String> printers =
-        run.get(at) instanceof Step.Print print
+        run.get(at) instanceof PrintStep print
             ? print.people().isEmpty() ? List.of(shop.person(Optional.empty())) : print.people()
             : List.of();
     for (int i = at + 1; i < run.size(); i++) {
@@ -182,7 +184,7 @@ public final class Simulation {
     for (int i = run.size() - 1; i >= 0; i--) {
       Step step = run.get(i);
       Map<String, Optional<String>> own = new LinkedHashMap<>();
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         sets.firstPastes(print).forEach((screen, paste) -> own.put(screen, Optional.of(paste)));
       } else if (step instanceof Step.WashScreen wash) {
         wash.screens().forEach(screen -> own.put(screen, Optional.empty()));
@@ -202,7 +204,7 @@ public final class Simulation {
       for (String paste : mix.pastes()) {
         shop.mix(step, paste, each.orElse(takes.mix()), shop.person(mix.by()));
       }
-    } else if (step instanceof Step.Print print) {
+    } else if (step instanceof PrintStep print) {
       printing.print(print);
     } else if (step instanceof Step.Dry dry) {
       waiting.until(step, dry.waits(), dry.by(), new Doing.OfStep(dry));
@@ -218,7 +220,7 @@ public final class Simulation {
     } else if (step instanceof Step.Sew sew) {
       takeUp(step, Task.Kind.SEW, sew.takes().orElse(takes.sew()), sew.by());
     } else if (step instanceof Step.Fix fix) {
-      if (fix.how() == Step.Fixing.BATCH) {
+      if (fix.how() == DyeFixing.BATCH) {
         if (fix.brushed()) {
           takeUp(step, Task.Kind.FIX, takes.brush(), fix.by());
         }

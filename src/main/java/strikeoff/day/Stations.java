@@ -10,7 +10,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import strikeoff.layout.Placement;
 import strikeoff.layout.Tube;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /** On which station of the table each impression stands. */
@@ -32,7 +34,7 @@ public final class Stations {
     }
     Set<Integer> together =
         plan.run().stream()
-            .filter(s -> s instanceof Step.Print p && p.order() == Step.Order.SET_BY_SET)
+            .filter(s -> s instanceof PrintStep p && p.order() == PrintOrder.SET_BY_SET)
             .map(Step::number)
             .collect(Collectors.toSet());
     List<Impression> standing =

@@ -15,7 +15,7 @@ import strikeoff.layout.Footprint;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Until;
 
 /**
@@ -51,7 +51,7 @@ public final class Together {
    * different pastes; true also if a frame takes two people to lay, since then they cannot print
    * apart.
    */
-  boolean impossible(Step.Print step, List<Design> designs) {
+  boolean impossible(PrintStep step, List<Design> designs) {
     List<String> people = step.people();
     boolean twice = impressing.anyNeedsTwo(designs);
     if (people.size() < 2) {
@@ -82,7 +82,7 @@ public final class Together {
   }
 
   /** All that the table shows; where a screen holds another paste, all stop until it is washed. */
-  void print(Step.Print step, List<Turn> turns, Progress progress, Beside beside) {
+  void print(PrintStep step, List<Turn> turns, Progress progress, Beside beside) {
     int next = 0;
     while (next < turns.size() && !waiting.stops(step)) {
       turns
@@ -105,7 +105,7 @@ public final class Together {
   /** What is printed between two washings of screens: first planned in order, then booked. */
   private final class Planned {
 
-    private final Step.Print step;
+    private final PrintStep step;
     private final Progress progress;
     private final Beside beside;
     private final long begin;
@@ -116,7 +116,7 @@ public final class Together {
     private final Map<String, Integer> prints = new HashMap<>();
     private Optional<Until> neverDry = Optional.empty();
 
-    Planned(Step.Print step, Progress progress, Beside beside) {
+    Planned(PrintStep step, Progress progress, Beside beside) {
       this.step = step;
       this.progress = progress;
       this.beside = beside;

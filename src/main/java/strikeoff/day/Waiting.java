@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.drying.DryingClock;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -40,7 +41,7 @@ final class Waiting {
    * counts from the lift of each film; in moved air it is the time that the air moves.
    */
   void betweenColours(
-      Step.Print step, ColourRun run, List<Printed> printed, Printing.Progress progress) {
+      PrintStep step, ColourRun run, List<Printed> printed, Printing.Progress progress) {
     Wait wait = step.dryBetweenColours();
     if (wait.isNone() || stops(step)) {
       return;
@@ -65,7 +66,7 @@ final class Waiting {
 
   /** Feels every film under the frames that come before one of them goes down. */
   private void feel(
-      Step.Print step,
+      PrintStep step,
       Wait wait,
       Until.Dryness state,
       ColourRun run,
@@ -103,7 +104,7 @@ final class Waiting {
    * Before a frame lies on films of its own colour beside it, each of which is waited for; what is
    * felt are they alone.
    */
-  void betweenNeighbours(Step.Print step, List<Job> films) {
+  void betweenNeighbours(PrintStep step, List<Job> films) {
     if (films.isEmpty() || stops(step)) {
       return;
     }
@@ -123,7 +124,7 @@ final class Waiting {
   }
 
   /** Before the placements 2, 4, 6 …, from the lift of the last of those before. */
-  void betweenPasses(Step.Print step, long lifted) {
+  void betweenPasses(PrintStep step, long lifted) {
     since(step, step.dryBetweenPasses(), lifted, Doing.Wait.BETWEEN_PASSES);
   }
 
@@ -133,7 +134,7 @@ final class Waiting {
    *
    * @param films how many impressions there are
    */
-  void beforeMoving(Step.Print step, long lifted, int films) {
+  void beforeMoving(PrintStep step, long lifted, int films) {
     boolean blown = step.beforeMoving().air().isPresent() && filmsBlown == films;
     if (!blown) {
       since(step, step.beforeMoving(), lifted, Doing.Wait.BEFORE_MOVING);
@@ -141,7 +142,7 @@ final class Waiting {
     }
   }
 
-  private void since(Step.Print step, Wait wait, long lifted, Doing cause) {
+  private void since(PrintStep step, Wait wait, long lifted, Doing cause) {
     if (wait.air().isEmpty() && wait.until() instanceof Until.Time) {
       if (!stops(step)) {
         waitTo(step, cause, lifted + seconds(wait));

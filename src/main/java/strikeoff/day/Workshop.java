@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToLongFunction;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
@@ -39,7 +41,7 @@ public final class Workshop {
     this.screens = new ScreenCare(plan, book, shared, stands);
   }
 
-  void nextStep(Step.Begins begins) {
+  void nextStep(Begins begins) {
     book.nextStep(begins);
   }
 
@@ -143,7 +145,7 @@ public final class Workshop {
    * stands idle without a cause.
    */
   Task print(
-      Step.Print step,
+      PrintStep step,
       Doing what,
       long seconds,
       String person,
@@ -199,7 +201,7 @@ public final class Workshop {
 
   /** One impression beside others on the same stretch; everything it needs is free by then. */
   Task printBeside(
-      Step.Print step,
+      PrintStep step,
       Doing what,
       long start,
       long seconds,

@@ -18,6 +18,7 @@ import strikeoff.plan.Ingredient;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Protection;
 import strikeoff.plan.Screen;
 import strikeoff.plan.Step;
@@ -186,7 +187,7 @@ public final class Described {
   private StepTaken taken(Step step) {
     List<String> arrangements = List.of();
     List<Separation> colours = List.of();
-    if (step instanceof Step.Print print) {
+    if (step instanceof PrintStep print) {
       arrangements = print.arrangements();
       colours =
           arrangements.stream()

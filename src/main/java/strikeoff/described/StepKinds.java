@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Step;
 
 /** What steps are called, as a plan writes them. */
@@ -16,7 +17,7 @@ public final class StepKinds {
     List<String> all = new ArrayList<>();
     for (Class<?> kind : Step.class.getPermittedSubclasses()) {
       if (kind == Step.Fix.class) {
-        Stream.of(Step.Fixing.values()).map(Step.Fixing::text).forEach(all::add);
+        Stream.of(DyeFixing.values()).map(DyeFixing::text).forEach(all::add);
       } else {
         all.add(words(kind));
       }
@@ -26,7 +27,7 @@ public final class StepKinds {
 
   /** What fixes dye. */
   public static List<String> fixing() {
-    return Stream.of(Step.Fixing.values()).map(Step.Fixing::text).toList();
+    return Stream.of(DyeFixing.values()).map(DyeFixing::text).toList();
   }
 
   /** What fixes or finishes the cloth. */

@@ -11,6 +11,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
@@ -106,7 +107,7 @@ public record FrameAtSeam(
     boolean printed = false;
     for (Step step : plan.run()) {
       sewn |= step instanceof Step.Sew sew && sew.seam().equals(seam.name());
-      if (step instanceof Step.Print print
+      if (step instanceof PrintStep print
           && print.prints(placement.arrangement(), placement.number())) {
         printed = true;
         if (sewn) {

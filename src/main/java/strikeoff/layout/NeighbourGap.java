@@ -9,6 +9,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
 
@@ -106,6 +107,6 @@ public record NeighbourGap(
   }
 
   private static boolean prints(Step step, String arrangement) {
-    return step instanceof Step.Print print && print.arrangements().contains(arrangement);
+    return step instanceof PrintStep print && print.arrangements().contains(arrangement);
   }
 }

@@ -11,6 +11,7 @@ import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
@@ -91,7 +92,7 @@ public record SeamAllowanceReach(
       if (step instanceof Step.Sew sew && sew.seam().equals(seam.name())) {
         return false;
       }
-      if (step instanceof Step.Print print && print.arrangements().contains(arrangement)) {
+      if (step instanceof PrintStep print && print.arrangements().contains(arrangement)) {
         return !seam.sewnBefore();
       }
     }

@@ -3,13 +3,12 @@ package strikeoff.plan;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
-import strikeoff.plan.Step.Print;
 import strikeoff.units.Span;
 
 /** A print step like another one, but for what is said here. */
 public final class PrintChange {
 
-  private final Print like;
+  private final PrintStep like;
   private int number;
   private boolean everyOther;
   private Span pause;
@@ -22,7 +21,7 @@ public final class PrintChange {
   private Optional<String> washes;
   private PlanPath path;
 
-  PrintChange(Print like) {
+  PrintChange(PrintStep like) {
     this.like = like;
     number = like.number();
     everyOther = like.everyOther();
@@ -98,8 +97,8 @@ public final class PrintChange {
   }
 
   /** The step with all of that. */
-  public Print made() {
-    return new Print(
+  public PrintStep made() {
+    return new PrintStep(
         number,
         like.arrangements(),
         like.only(),

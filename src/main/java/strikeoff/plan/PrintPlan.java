@@ -64,11 +64,11 @@ public record PrintPlan(
   }
 
   /** The print step of that number; empty if that step does something else. */
-  public Optional<Step.Print> print(int number) {
+  public Optional<PrintStep> print(int number) {
     return run.stream()
         .filter(step -> step.number() == number)
-        .filter(Step.Print.class::isInstance)
-        .map(Step.Print.class::cast)
+        .filter(PrintStep.class::isInstance)
+        .map(PrintStep.class::cast)
         .findFirst();
   }
 
@@ -117,7 +117,7 @@ public record PrintPlan(
    */
   public boolean washedFirst() {
     for (Step step : run) {
-      if (step instanceof Step.Print) {
+      if (step instanceof PrintStep) {
         return false;
       }
       if (step instanceof Step.Wash) {

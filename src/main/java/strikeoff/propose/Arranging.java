@@ -20,6 +20,7 @@ import strikeoff.findings.Finding;
 import strikeoff.paste.Lives;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.propose.Judge.Judged;
@@ -287,7 +288,7 @@ final class Arranging {
   }
 
   static boolean prints(PrintPlan plan) {
-    return plan.run().stream().anyMatch(Step.Print.class::isInstance);
+    return plan.run().stream().anyMatch(PrintStep.class::isInstance);
   }
 
   /** The best of the starting runs for which no more is wrong than how much is mixed. */

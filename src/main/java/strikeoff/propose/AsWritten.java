@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Wait;
 
@@ -77,8 +78,8 @@ final class AsWritten {
   }
 
   private Step people(Step step) {
-    if (step instanceof Step.Print print) {
-      Optional<Step.Print> own = written(print).filter(w -> w.by().isPresent());
+    if (step instanceof PrintStep print) {
+      Optional<PrintStep> own = written(print).filter(w -> w.by().isPresent());
       return own.isPresent() ? drafted(print, draft -> by(draft, own.get())) : step;
     }
     if (step instanceof Step.Mix mix) {
@@ -104,7 +105,7 @@ final class AsWritten {
     return step;
   }
 
-  private static void by(PrintDraft draft, Step.Print own) {
+  private static void by(PrintDraft draft, PrintStep own) {
     draft.people = own.people();
     draft.washes = own.washes();
   }
@@ -150,17 +151,17 @@ final class AsWritten {
   }
 
   private interface Kept {
-    void put(PrintDraft draft, Step.Print own);
+    void put(PrintDraft draft, PrintStep own);
   }
 
   private Step like(Step step, Kept kept) {
-    if (!(step instanceof Step.Print print)) {
+    if (!(step instanceof PrintStep print)) {
       return step;
     }
     return written(print).map(own -> drafted(print, draft -> kept.put(draft, own))).orElse(print);
   }
 
-  private static Step.Print drafted(Step.Print print, Consumer<PrintDraft> change) {
+  private static PrintStep drafted(PrintStep print, Consumer<PrintDraft> change) {
     PrintDraft draft = new PrintDraft(print);
     change.accept(draft);
     return draft.step().at(print.number());
@@ -173,11 +174,11 @@ final class AsWritten {
   }
 
   /** The step as written that prints some of the same. */
-  private Optional<Step.Print> written(Step.Print print) {
-    return written(Step.Print.class).filter(own -> printsSome(own, print)).findFirst();
+  private Optional<PrintStep> written(PrintStep print) {
+    return written(PrintStep.class).filter(own -> printsSome(own, print)).findFirst();
   }
 
-  private boolean printsSome(Step.Print own, Step.Print print) {
+  private boolean printsSome(PrintStep own, PrintStep print) {
     return print.arrangements().stream()
         .anyMatch(
             name ->

@@ -12,6 +12,7 @@ import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.propose.LaidOut.Shape;
@@ -124,11 +125,11 @@ final class Beginnings {
     return air.filter(moved -> moved.by() == Draught.By.FAN).isEmpty()
         ? run
         : run.stream()
-            .map(step -> step instanceof Step.Print print ? blown(print, air) : step)
+            .map(step -> step instanceof PrintStep print ? blown(print, air) : step)
             .toList();
   }
 
-  private static Step blown(Step.Print print, Optional<Draught> air) {
+  private static Step blown(PrintStep print, Optional<Draught> air) {
     PrintDraft draft = new PrintDraft(print);
     draft.betweenColours = Repair.wait(Dryness.FRAME_SAFE, air);
     return draft.step().at(print.number());
@@ -150,7 +151,7 @@ final class Beginnings {
     for (Step step : run) {
       if (!(step instanceof Step.WashScreen)) {
         washed.add(step);
-        last = step instanceof Step.Print ? washed.size() : last;
+        last = step instanceof PrintStep ? washed.size() : last;
       }
     }
     List<String> crew = leeway.crew();

@@ -3,9 +3,10 @@ package strikeoff.propose;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
-import strikeoff.plan.Step.Begins;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
@@ -43,7 +44,7 @@ final class BesideMoves {
 
   /** The very step if it is one that begins in its turn whatever is wanted. */
   static Step beginning(Step step, Begins begins) {
-    if (step instanceof Step.Print print) {
+    if (step instanceof PrintStep print) {
       PrintDraft draft = new PrintDraft(print);
       draft.begins = begins;
       return draft.step();
@@ -62,9 +63,9 @@ final class BesideMoves {
 
   /** Of two print steps one person works the one, and somebody else the other beside it. */
   List<Step> sideBySide(List<Step> run) {
-    int at = Moves.pick(random, run, Step.Print.class);
+    int at = Moves.pick(random, run, PrintStep.class);
     int next = at + 1;
-    while (next < run.size() && !(run.get(next) instanceof Step.Print)) {
+    while (next < run.size() && !(run.get(next) instanceof PrintStep)) {
       next++;
     }
     List<String> crew = leeway.crew();
@@ -72,8 +73,8 @@ final class BesideMoves {
       return null;
     }
     int who = random.nextInt(crew.size());
-    PrintDraft one = new PrintDraft((Step.Print) run.get(at));
-    PrintDraft other = new PrintDraft((Step.Print) run.get(next));
+    PrintDraft one = new PrintDraft((PrintStep) run.get(at));
+    PrintDraft other = new PrintDraft((PrintStep) run.get(next));
     one.people = List.of(crew.get(who));
     other.people = List.of(crew.get((who + 1 + random.nextInt(crew.size() - 1)) % crew.size()));
     other.begins = Begins.WHEN_FREE;
@@ -84,11 +85,11 @@ final class BesideMoves {
 
   /** Each film beside a frame is felt, instead of a pause or of a wait between two passes. */
   List<Step> neighbours(List<Step> run) {
-    int at = Moves.pick(random, run, Step.Print.class);
+    int at = Moves.pick(random, run, PrintStep.class);
     if (at < leeway.first().size()) {
       return null;
     }
-    PrintDraft draft = new PrintDraft((Step.Print) run.get(at));
+    PrintDraft draft = new PrintDraft((PrintStep) run.get(at));
     if (draft.betweenNeighbours.isWait() && random.nextBoolean()) {
       draft.betweenNeighbours = Until.NO_WAIT;
     } else {
@@ -105,7 +106,7 @@ final class BesideMoves {
 
   /** A fan blows while a step prints, or not any more. */
   List<Step> air(List<Step> run) {
-    int at = Moves.pick(random, run, Step.Print.class);
+    int at = Moves.pick(random, run, PrintStep.class);
     Optional<Optional<Draught>> fan =
         leeway.airs().stream()
             .filter(air -> air.filter(a -> a.by() == Draught.By.FAN).isPresent())
@@ -113,7 +114,7 @@ final class BesideMoves {
     if (at < leeway.first().size() || fan.isEmpty()) {
       return null;
     }
-    PrintDraft draft = new PrintDraft((Step.Print) run.get(at));
+    PrintDraft draft = new PrintDraft((PrintStep) run.get(at));
     draft.air = draft.air.isPresent() ? Optional.empty() : fan.get();
     run.set(at, draft.step());
     return run;

@@ -4,6 +4,9 @@ import java.util.List;
 import strikeoff.day.Impression;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
+import strikeoff.plan.Begins;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /**
@@ -87,19 +90,19 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double printed, double pas
   private double toRead(double step, double option) {
     double options = 0;
     for (Step each : run) {
-      if (each instanceof Step.Print print) {
+      if (each instanceof PrintStep print) {
         options += options(print);
       }
-      options += each.begins() == Step.Begins.IN_TURN ? 0 : 1;
+      options += each.begins() == Begins.IN_TURN ? 0 : 1;
       options += A_FAN * each.draughts().size();
     }
     return step * run.size() + option * options;
   }
 
-  private static int options(Step.Print print) {
+  private static int options(PrintStep print) {
     int options = print.only().isEmpty() && print.numbers().isEmpty() ? 0 : 1;
     options += print.separations().isEmpty() ? 0 : 1;
-    options += print.order() == Step.Order.BY_COLOUR ? 0 : 1;
+    options += print.order() == PrintOrder.BY_COLOUR ? 0 : 1;
     options += print.everyOther() ? 1 : 0;
     options += print.pause().minutes() > 0 ? 1 : 0;
     options += print.dryBetweenColours().isNone() ? 0 : 1;

@@ -16,6 +16,8 @@ import strikeoff.day.facts.Rehearsal;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.units.Span;
@@ -127,7 +129,7 @@ final class LaidOut {
     } else if (sewing == Sewing.INSTEAD_OF_A_MOVE) {
       List<Step> prints = prints(all, people, shape);
       int at = 0;
-      while (at < prints.size() && !liesAcross((Step.Print) prints.get(at), across)) {
+      while (at < prints.size() && !liesAcross((PrintStep) prints.get(at), across)) {
         at++;
       }
       run.addAll(prints.subList(0, at));
@@ -147,7 +149,7 @@ final class LaidOut {
     return run;
   }
 
-  private boolean liesAcross(Step.Print print, Set<Integer> across) {
+  private boolean liesAcross(PrintStep print, Set<Integer> across) {
     return order.placements(print).stream().anyMatch(p -> across.contains(p.id()));
   }
 
@@ -184,7 +186,7 @@ final class LaidOut {
                         && leeway.own().colours(e.getKey(), leeway.colours(e.getKey())).isEmpty());
     if (shape == Shape.SET_BY_SET && complete) {
       PrintDraft draft = new PrintDraft(List.copyOf(whole.keySet()), List.of(), people);
-      draft.order = Step.Order.SET_BY_SET;
+      draft.order = PrintOrder.SET_BY_SET;
       prints.add(draft.step());
       return prints;
     }
@@ -241,7 +243,7 @@ final class LaidOut {
     List<Step> prints = new ArrayList<>();
     for (int colour : colours) {
       for (List<Placement> pass : passes) {
-        PrintDraft draft = new PrintDraft((Step.Print) print(name, pass, people));
+        PrintDraft draft = new PrintDraft((PrintStep) print(name, pass, people));
         draft.colours = leeway.colours(name) == 1 ? List.of() : List.of(colour);
         prints.add(draft.step());
       }
@@ -259,7 +261,7 @@ final class LaidOut {
     byArrangement(stretch, false).forEach((name, own) -> steps.add(print(name, own, people)));
     Map<String, List<Integer>> each = new LinkedHashMap<>();
     for (Step step : steps) {
-      Step.Print print = (Step.Print) step;
+      PrintStep print = (PrintStep) step;
       each.put(print.arrangements().get(0), print.only());
       if (!print.separations().isEmpty()) {
         return steps;

@@ -5,6 +5,7 @@ import java.util.List;
 import strikeoff.day.Breaks;
 import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
@@ -94,7 +95,7 @@ final class LastSteps {
   /** When one of the last steps begins that is to be done within one day's hours. */
   private long begins(int last, long from, int notBefore) {
     Step step = leeway.last().get(last);
-    if (step instanceof Step.Fix fix && fix.how() == Step.Fixing.BATCH) {
+    if (step instanceof Step.Fix fix && fix.how() == DyeFixing.BATCH) {
       return breaks.over(from);
     }
     Hours hours = leeway.plan().hours();

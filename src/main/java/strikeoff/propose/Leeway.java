@@ -16,9 +16,11 @@ import strikeoff.day.Moment;
 import strikeoff.layout.Layout;
 import strikeoff.layout.SeamCrossing;
 import strikeoff.plan.Draught;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
@@ -63,9 +65,9 @@ record Leeway(
     List<Step> first = new ArrayList<>(phase.before(plan.run()));
     List<Step> last = new ArrayList<>();
     List<Step> steps = phase.own(plan.run());
-    boolean printed = steps.stream().noneMatch(Step.Print.class::isInstance);
+    boolean printed = steps.stream().noneMatch(PrintStep.class::isInstance);
     for (Step step : steps) {
-      printed |= step instanceof Step.Print;
+      printed |= step instanceof PrintStep;
       if (isWet(step) && printed) {
         last.add(step);
       } else if (isWet(step) || !printed && !first.isEmpty() && isRest(step)) {
@@ -162,7 +164,7 @@ record Leeway(
     int at = 0;
     for (Step step : plan.run()) {
       at++;
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         for (String arrangement : print.arrangements()) {
           first.putIfAbsent(arrangement, 100 * at + print.arrangements().indexOf(arrangement));
         }
@@ -206,7 +208,7 @@ record Leeway(
    */
   private static Optional<Span> bathes(Step step) {
     if (step instanceof Step.Fix fix) {
-      return fix.how() == Step.Fixing.SOAK ? Optional.of(fix.lasts()) : Optional.empty();
+      return fix.how() == DyeFixing.SOAK ? Optional.of(fix.lasts()) : Optional.empty();
     }
     if (step instanceof Step.Rinse rinse) {
       return Optional.of(rinse.lasts());

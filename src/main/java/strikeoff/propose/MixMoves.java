@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -74,11 +75,11 @@ final class MixMoves {
    * A colour dries while the pastes of the next ones are mixed, which then print in another step.
    */
   List<Step> mixMeanwhile(List<Step> run) {
-    int at = Moves.pick(random, run, Step.Print.class);
+    int at = Moves.pick(random, run, PrintStep.class);
     if (at < 0 || !leeway.timedMixing().isEmpty()) {
       return null;
     }
-    Step.Print print = (Step.Print) run.get(at);
+    PrintStep print = (PrintStep) run.get(at);
     List<Integer> colours = order.colours(print, print.arrangements().get(0));
     if (colours.size() < 2 || print.arrangements().size() > 1) {
       return null;

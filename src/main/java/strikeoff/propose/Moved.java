@@ -10,8 +10,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strikeoff.day.Use;
 import strikeoff.day.facts.Timeline;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -106,7 +108,7 @@ final class Moved {
   private static List<String> order(List<Step> run) {
     Set<String> order = new LinkedHashSet<>();
     for (Step step : run) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         order.addAll(print.arrangements());
       }
     }
@@ -140,7 +142,7 @@ final class Moved {
       if (step instanceof Step.Sew other && other.seam().equals(sew.seam())) {
         return Optional.of(prints);
       }
-      prints += step instanceof Step.Print ? 1 : 0;
+      prints += step instanceof PrintStep ? 1 : 0;
     }
     return Optional.empty();
   }
@@ -164,16 +166,16 @@ final class Moved {
 
   private static int together(List<Step> run) {
     return (int)
-        run.stream().filter(s -> s instanceof Step.Print print && !print.also().isEmpty()).count();
+        run.stream().filter(s -> s instanceof PrintStep print && !print.also().isEmpty()).count();
   }
 
   private static int beside(List<Step> run) {
-    return (int) run.stream().filter(s -> s.begins() == Step.Begins.WHEN_FREE).count();
+    return (int) run.stream().filter(s -> s.begins() == Begins.WHEN_FREE).count();
   }
 
   private static int blownAtPrints(List<Step> run) {
     return (int)
-        run.stream().filter(s -> s instanceof Step.Print print && print.air().isPresent()).count();
+        run.stream().filter(s -> s instanceof PrintStep print && print.air().isPresent()).count();
   }
 
   /** True if somebody holds a hair-dryer in either run. */
@@ -185,7 +187,7 @@ final class Moved {
   private static List<Wait> waits(List<Step> run) {
     List<Wait> waits = new ArrayList<>();
     for (Step step : run) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         waits.addAll(
             List.of(
                 print.dryBetweenColours(),

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -140,7 +142,7 @@ final class Moves {
     if (leeway.crew().size() < 2) {
       return null;
     }
-    if (step instanceof Step.Print print) {
+    if (step instanceof PrintStep print) {
       PrintDraft draft = new PrintDraft(print);
       if (random.nextInt(6) == 0) {
         draft.washes = random.nextBoolean() ? Optional.empty() : one();
@@ -160,11 +162,11 @@ final class Moves {
 
   /** A stretch of colours becomes a step of its own, or two such steps are one again. */
   private List<Step> swapColours(List<Step> run) {
-    int at = pick(random, run, Step.Print.class);
+    int at = pick(random, run, PrintStep.class);
     if (at < 0) {
       return null;
     }
-    Step.Print print = (Step.Print) run.get(at);
+    PrintStep print = (PrintStep) run.get(at);
     List<Integer> colours = order.colours(print, print.arrangements().get(0));
     boolean alike =
         print.arrangements().stream().allMatch(a -> order.colours(print, a).equals(colours));
@@ -197,7 +199,7 @@ final class Moves {
               : Repair.dry(Dryness.values()[random.nextInt(3)], dry.air()));
       return run;
     }
-    if (!(step instanceof Step.Print print)) {
+    if (!(step instanceof PrintStep print)) {
       return null;
     }
     PrintDraft draft = new PrintDraft(print);
@@ -226,11 +228,11 @@ final class Moves {
   }
 
   private List<Step> pauses(List<Step> run) {
-    int at = pick(random, run, Step.Print.class);
+    int at = pick(random, run, PrintStep.class);
     if (at < 0) {
       return null;
     }
-    PrintDraft draft = new PrintDraft((Step.Print) run.get(at));
+    PrintDraft draft = new PrintDraft((PrintStep) run.get(at));
     int which = random.nextInt(5);
     if (which == 0) {
       draft.washBetweenColours = !draft.washBetweenColours;
@@ -245,12 +247,12 @@ final class Moves {
   }
 
   private List<Step> workOrder(List<Step> run) {
-    int at = pick(random, run, Step.Print.class);
+    int at = pick(random, run, PrintStep.class);
     if (at < 0) {
       return null;
     }
-    PrintDraft draft = new PrintDraft((Step.Print) run.get(at));
-    draft.order = Step.Order.values()[random.nextInt(4)];
+    PrintDraft draft = new PrintDraft((PrintStep) run.get(at));
+    draft.order = PrintOrder.values()[random.nextInt(4)];
     run.set(at, draft.step());
     return run;
   }
@@ -280,7 +282,7 @@ final class Moves {
       run.remove(at);
       return run;
     }
-    if (step instanceof Step.Print print) {
+    if (step instanceof PrintStep print) {
       PrintDraft draft = new PrintDraft(print);
       switch (random.nextInt(4)) {
         case 0 -> draft.betweenColours = Wait.NONE;
@@ -296,11 +298,11 @@ final class Moves {
 
   /** Who is named first, or which arrangement comes first, in one step. */
   private List<Step> reorderWithin(List<Step> run) {
-    int at = pick(random, run, Step.Print.class);
+    int at = pick(random, run, PrintStep.class);
     if (at < 0) {
       return null;
     }
-    PrintDraft draft = new PrintDraft((Step.Print) run.get(at));
+    PrintDraft draft = new PrintDraft((PrintStep) run.get(at));
     if (draft.arrangements.size() > 1 && random.nextBoolean()) {
       draft.arrangements = turned(draft.arrangements);
     } else if (draft.people.size() > 1) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -19,20 +20,20 @@ import strikeoff.units.Phrase;
 final class NotKept {
 
   private final PrintPlan plan;
-  private final List<Step.Print> then;
+  private final List<PrintStep> then;
 
   /** What it is, as one writes it, and the arrangements of which it isn't kept. */
   private final Map<String, List<String>> all = new LinkedHashMap<>();
 
   private NotKept(PrintPlan plan, PrintPlan proposed) {
     this.plan = plan;
-    this.then = steps(proposed, Step.Print.class);
+    this.then = steps(proposed, PrintStep.class);
   }
 
   /** One sentence, or none. */
   static List<String> of(PrintPlan now, PrintPlan then) {
     NotKept gone = new NotKept(now, then);
-    steps(now, Step.Print.class).forEach(gone::look);
+    steps(now, PrintStep.class).forEach(gone::look);
     for (Step.Mix own : steps(now, Step.Mix.class)) {
       gone.others(
           own,
@@ -75,7 +76,7 @@ final class NotKept {
         .ifPresent(who -> all.computeIfAbsent("by: " + who, what -> new ArrayList<>()).add(doing));
   }
 
-  private void look(Step.Print own) {
+  private void look(PrintStep own) {
     for (String name : own.arrangements()) {
       if (own.by().isPresent()) {
         look(name, "by: " + people(own), p -> crew(p).equals(crew(own)));
@@ -83,25 +84,25 @@ final class NotKept {
       own.washes()
           .ifPresent(who -> look(name, "washes: " + who, p -> p.washes().equals(own.washes())));
       if (own.everyOther()) {
-        look(name, "every other: yes", Step.Print::everyOther);
+        look(name, "every other: yes", PrintStep::everyOther);
       }
       if (own.pause().minutes() > 0) {
         look(name, "pause: " + own.pause().text(), p -> p.pause().compareTo(own.pause()) >= 0);
       }
-      look(name, "dry between colours", own, Step.Print::dryBetweenColours);
-      look(name, "dry between passes", own, Step.Print::dryBetweenPasses);
-      look(name, "before moving", own, Step.Print::beforeMoving);
+      look(name, "dry between colours", own, PrintStep::dryBetweenColours);
+      look(name, "dry between passes", own, PrintStep::dryBetweenPasses);
+      look(name, "before moving", own, PrintStep::beforeMoving);
     }
   }
 
-  private void look(String name, String key, Step.Print own, Function<Step.Print, Wait> wait) {
+  private void look(String name, String key, PrintStep own, Function<PrintStep, Wait> wait) {
     if (wait.apply(own).until() instanceof Until.Time && !wait.apply(own).isNone()) {
       // Another wait in its place is one all the same.
       look(name, key + ": " + wait.apply(own).text(plan.measures()), p -> !wait.apply(p).isNone());
     }
   }
 
-  private void look(String name, String what, Function<Step.Print, Boolean> kept) {
+  private void look(String name, String what, Function<PrintStep, Boolean> kept) {
     List<Boolean> found =
         then.stream().filter(p -> p.arrangements().contains(name)).map(kept).toList();
     String of = found.contains(true) ? "some of " + name : name;
@@ -111,11 +112,11 @@ final class NotKept {
     }
   }
 
-  private Set<String> crew(Step.Print print) {
+  private Set<String> crew(PrintStep print) {
     return print.by().isEmpty() ? Set.of(plan.crew().names().get(0)) : Set.copyOf(print.people());
   }
 
-  private static String people(Step.Print print) {
+  private static String people(PrintStep print) {
     List<String> people = print.people();
     return people.size() == 1
         ? people.get(0)

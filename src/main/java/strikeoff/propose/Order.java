@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Placement;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /**
@@ -59,7 +60,7 @@ final class Order {
   }
 
   /** Placements of a print step, arrangement by arrangement. */
-  List<Placement> placements(Step.Print print) {
+  List<Placement> placements(PrintStep print) {
     List<Placement> all = new ArrayList<>();
     for (String arrangement : print.arrangements()) {
       Set<Integer> only = Set.copyOf(print.only(arrangement));
@@ -73,7 +74,7 @@ final class Order {
   }
 
   /** Of each arrangement of a step the numbers of all that it prints, rising. */
-  Map<String, List<Integer>> numbers(Step.Print print) {
+  Map<String, List<Integer>> numbers(PrintStep print) {
     Map<String, List<Integer>> numbers = new LinkedHashMap<>();
     for (String name : print.arrangements()) {
       List<Integer> only = print.only(name);
@@ -96,7 +97,7 @@ final class Order {
   }
 
   /** Numbers of the colours that a step prints of an arrangement. */
-  List<Integer> colours(Step.Print print, String arrangement) {
+  List<Integer> colours(PrintStep print, String arrangement) {
     if (!print.separations().isEmpty()) {
       return print.separations();
     }
@@ -108,7 +109,7 @@ final class Order {
   }
 
   /** Pastes of some colours of the first arrangement that a step prints. */
-  List<String> pastes(Step.Print print, List<Integer> colours) {
+  List<String> pastes(PrintStep print, List<Integer> colours) {
     String design = leeway.plan().arrangements().get(print.arrangements().get(0)).design();
     var separations = leeway.plan().designs().get(design).separations();
     List<String> pastes = new ArrayList<>();
@@ -132,7 +133,7 @@ final class Order {
     }
     for (int at = leeway.first().size(); at < run.size(); at++) {
       Step step = run.get(at);
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         if (fixing || !prints(print, at, printedIn, mixed)) {
           return false;
         }
@@ -192,7 +193,7 @@ final class Order {
       mix.pastes().stream()
           .filter(paste -> !leeway.mixed().contains(paste))
           .forEach(paste -> mixed.put(paste, at));
-    } else if (step instanceof Step.Print print) {
+    } else if (step instanceof PrintStep print) {
       for (Placement placement : placements(print)) {
         int first = firstColour[placement.id()];
         colours(print, placement.arrangement()).stream()
@@ -206,7 +207,7 @@ final class Order {
     return one.at(1).equals(other.at(1));
   }
 
-  private boolean prints(Step.Print print, int at, int[] printedIn, Map<String, Integer> mixed) {
+  private boolean prints(PrintStep print, int at, int[] printedIn, Map<String, Integer> mixed) {
     for (Placement placement : placements(print)) {
       int first = firstColour[placement.id()];
       int all = firstColour[placement.id() + 1] - first;
@@ -273,7 +274,7 @@ final class Order {
   }
 
   private boolean inOrder(Step step, int earlier, int later) {
-    List<String> order = ((Step.Print) step).arrangements();
+    List<String> order = ((PrintStep) step).arrangements();
     String one = leeway.layout().placements().get(earlier).arrangement();
     String other = leeway.layout().placements().get(later).arrangement();
     return one.equals(other) || order.indexOf(one) < order.indexOf(other);
@@ -283,7 +284,7 @@ final class Order {
   List<Step> mixedInOrder(List<Step> run) {
     Map<String, Integer> firstUse = new LinkedHashMap<>();
     for (Step step : run) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         for (String arrangement : print.arrangements()) {
           String design = leeway.plan().arrangements().get(arrangement).design();
           var separations = leeway.plan().designs().get(design).separations();

@@ -9,6 +9,7 @@ import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /**
@@ -32,7 +33,7 @@ record OwnPrints(Set<Footprint> films) {
 
   private static List<Footprint> printed(Step step, Layout layout) {
     List<Footprint> printed = new ArrayList<>();
-    if (step instanceof Step.Print print) {
+    if (step instanceof PrintStep print) {
       for (String arrangement : print.arrangements()) {
         List<Integer> only = print.only(arrangement);
         for (Placement placement : layout.of(arrangement)) {
@@ -47,7 +48,7 @@ record OwnPrints(Set<Footprint> films) {
     return printed;
   }
 
-  private static boolean isOf(Step.Print print, int colour) {
+  private static boolean isOf(PrintStep print, int colour) {
     return print.separations().isEmpty() || print.separations().contains(colour);
   }
 

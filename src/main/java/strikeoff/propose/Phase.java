@@ -2,6 +2,7 @@ package strikeoff.propose;
 
 import java.util.ArrayList;
 import java.util.List;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /**
@@ -22,7 +23,7 @@ record Phase(int number, int count, int from, int to) {
     int fixed = -1;
     for (int i = 0; i < run.size(); i++) {
       Step step = run.get(i);
-      if (step instanceof Step.Print) {
+      if (step instanceof PrintStep) {
         if (fixed >= 0) {
           ends.add(fixed + 1);
           fixed = -1;

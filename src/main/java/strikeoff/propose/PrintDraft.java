@@ -3,7 +3,10 @@ package strikeoff.propose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -15,7 +18,7 @@ final class PrintDraft {
   List<String> arrangements;
   List<Integer> only;
   List<Integer> colours;
-  Step.Order order;
+  PrintOrder order;
   boolean everyOther;
   Span pause;
   Wait betweenColours;
@@ -26,14 +29,14 @@ final class PrintDraft {
   boolean washBetweenColours;
   Until betweenNeighbours = Until.NO_WAIT;
   Optional<Draught> air = Optional.empty();
-  Step.Begins begins = Step.Begins.IN_TURN;
+  Begins begins = Begins.IN_TURN;
   private Map<String, List<Integer>> numbers = Map.of();
 
   PrintDraft(List<String> arrangements, List<Integer> only, List<String> people) {
     this.arrangements = arrangements;
     this.only = only;
     this.colours = List.of();
-    this.order = Step.Order.BY_COLOUR;
+    this.order = PrintOrder.BY_COLOUR;
     this.pause = new Span(0);
     this.betweenColours = Wait.NONE;
     this.beforeMoving = Wait.NONE;
@@ -42,7 +45,7 @@ final class PrintDraft {
     this.washes = Optional.empty();
   }
 
-  PrintDraft(Step.Print step) {
+  PrintDraft(PrintStep step) {
     this.arrangements = step.arrangements();
     this.only = step.only();
     this.colours = step.separations();
@@ -75,15 +78,15 @@ final class PrintDraft {
   }
 
   /** What the language lets nobody write together is left out. */
-  Step.Print step() {
-    boolean several = people.size() > 1 || begins == Step.Begins.WHEN_FREE;
+  PrintStep step() {
+    boolean several = people.size() > 1 || begins == Begins.WHEN_FREE;
     boolean passes = everyOther && !several;
-    return new Step.Print(
+    return new PrintStep(
         1,
         arrangements,
         only,
         colours,
-        arrangements.size() < 2 && order == Step.Order.SET_BY_SET ? Step.Order.BY_COLOUR : order,
+        arrangements.size() < 2 && order == PrintOrder.SET_BY_SET ? PrintOrder.BY_COLOUR : order,
         everyOther,
         pause,
         betweenColours,
@@ -92,7 +95,7 @@ final class PrintDraft {
         people.stream().skip(1).toList(),
         washes,
         passes ? betweenPasses : Wait.NONE,
-        washBetweenColours && !several && order != Step.Order.BY_STATION,
+        washBetweenColours && !several && order != PrintOrder.BY_STATION,
         betweenNeighbours,
         numbers,
         air,

@@ -5,9 +5,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.plan.Begins;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.day.facts.Rehearsed.TooSoon;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -55,13 +57,13 @@ final class Repair {
       Step step = mended.get(at);
       if (soon.what() == Rehearsed.What.FRAME_ON_WET && soon.before() == soon.step()) {
         if (done.add(at)) {
-          mended.set(at, waitsWithin((Step.Print) step, soon, air));
+          mended.set(at, waitsWithin((PrintStep) step, soon, air));
         }
       } else if (soon.what() == Rehearsed.What.FRAME_ON_WET) {
         if (before.add(at)) {
           inserted.get(at).add(dry(Dryness.FRAME_SAFE, air));
         }
-      } else if (step instanceof Step.Print print) {
+      } else if (step instanceof PrintStep print) {
         PrintDraft draft = new PrintDraft(print);
         draft.beforeMoving = wait(Dryness.LIFT_SAFE, air);
         mended.set(at, draft.step());
@@ -94,9 +96,9 @@ final class Repair {
             List.of(old.paste()),
             Optional.empty(),
             Optional.empty(),
-            Step.Begins.WHEN_DONE,
+            Begins.WHEN_DONE,
             Step.path(1));
-    Step.Print print = (Step.Print) run.get(at);
+    PrintStep print = (PrintStep) run.get(at);
     if (!old.within()) {
       if (!print.beforeMoving().isNone()) {
         inserted.get(at).add(dry(Dryness.LIFT_SAFE, print.beforeMoving().air()));
@@ -126,9 +128,9 @@ final class Repair {
     for (int i = first; i < run.size(); i++) {
       washed.add(run.get(i));
       boolean printsOn =
-          run.subList(i + 1, run.size()).stream().anyMatch(Step.Print.class::isInstance);
+          run.subList(i + 1, run.size()).stream().anyMatch(PrintStep.class::isInstance);
       boolean isWashed = i + 1 < run.size() && run.get(i + 1) instanceof Step.WashScreen;
-      if (run.get(i) instanceof Step.Print && printsOn && !isWashed) {
+      if (run.get(i) instanceof PrintStep && printsOn && !isWashed) {
         washed.add(
             new Step.WashScreen(1, screens, Optional.empty(), Optional.empty(), Step.path(1)));
       }
@@ -138,7 +140,7 @@ final class Repair {
           .subList(first, washed.size())
           .replaceAll(
               step -> {
-                if (!(step instanceof Step.Print print) || print.beside()) {
+                if (!(step instanceof PrintStep print) || print.beside()) {
                   return step;
                 }
                 PrintDraft draft = new PrintDraft(print);
@@ -149,7 +151,7 @@ final class Repair {
     return washed;
   }
 
-  private static Step.Print waitsWithin(Step.Print print, TooSoon soon, Optional<Draught> air) {
+  private static PrintStep waitsWithin(PrintStep print, TooSoon soon, Optional<Draught> air) {
     PrintDraft draft = new PrintDraft(print);
     boolean alone = draft.people.size() < 2;
     boolean held = air.filter(a -> a.by() == Draught.By.HAIR_DRYER).isPresent();

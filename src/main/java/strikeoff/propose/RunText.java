@@ -17,6 +17,9 @@ import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.AcceptedSteps;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Acceptance;
+import strikeoff.plan.Begins;
+import strikeoff.plan.DyeFixing;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -112,11 +115,11 @@ final class RunText {
       String line = "- mix: " + (mix.pastes().equals(all(mix)) ? "all" : names(mix.pastes()));
       lines.add(isAgain(run, at, mix) ? told(line, Reasons.AFRESH) : line);
       by(lines, step.by());
-    } else if (step instanceof Step.Print print) {
+    } else if (step instanceof PrintStep print) {
       print(
           lines,
           print,
-          at > 0 && run.subList(0, at).stream().anyMatch(Step.Print.class::isInstance));
+          at > 0 && run.subList(0, at).stream().anyMatch(PrintStep.class::isInstance));
     } else if (step instanceof Step.Dry dry) {
       lines.add(told("- dry: " + dry.until().text(), why(run, at)));
       dry.air().ifPresent(air -> lines.add("  air: " + air.text(units)));
@@ -133,11 +136,11 @@ final class RunText {
     } else {
       throw new IllegalArgumentException("no proposed run has a step " + step.number());
     }
-    if (step.begins() != Step.Begins.IN_TURN) {
+    if (step.begins() != Begins.IN_TURN) {
       within(
           lines,
           "begins: " + step.begins().text(),
-          step.begins() == Step.Begins.WHEN_FREE ? Reasons.BESIDE : Reasons.DONE);
+          step.begins() == Begins.WHEN_FREE ? Reasons.BESIDE : Reasons.DONE);
     }
   }
 
@@ -161,7 +164,7 @@ final class RunText {
     return every ? mix.pastes() : List.of();
   }
 
-  private void print(List<String> lines, Step.Print print, boolean printed) {
+  private void print(List<String> lines, PrintStep print, boolean printed) {
     lines.add(
         "- print: " + (print.numbers().isEmpty() ? names(print.arrangements()) : each(print)));
     if (!print.only().isEmpty()) {
@@ -182,7 +185,7 @@ final class RunText {
     }
     if (print.pause().minutes() > 0) {
       String line = "pause: " + print.pause().text();
-      if (isWritten(print, Step.Print::pause)) {
+      if (isWritten(print, PrintStep::pause)) {
         lines.add("  " + line);
       } else {
         within(lines, line, Reasons.NEIGHBOURS);
@@ -194,13 +197,13 @@ final class RunText {
         print,
         each -> Wait.of(each.dryBetweenNeighbours()),
         Reasons.NEIGHBOURS);
-    wait(lines, "dry between passes", print, Step.Print::dryBetweenPasses, Reasons.PASSES);
-    wait(lines, "dry between colours", print, Step.Print::dryBetweenColours, Reasons.COLOURS);
+    wait(lines, "dry between passes", print, PrintStep::dryBetweenPasses, Reasons.PASSES);
+    wait(lines, "dry between colours", print, PrintStep::dryBetweenColours, Reasons.COLOURS);
     wait(
         lines,
         "before moving",
         print,
-        Step.Print::beforeMoving,
+        PrintStep::beforeMoving,
         printed ? Reasons.MOVES : Reasons.STRETCHES);
     List<String> people = print.people();
     if (!people.isEmpty() && !(people.size() == 1 && goesWithoutSaying(people.get(0)))) {
@@ -213,7 +216,7 @@ final class RunText {
   }
 
   /** By the paste where that says which colour is meant, else by its number. */
-  private String colours(Step.Print print) {
+  private String colours(PrintStep print) {
     String design = leeway.plan().arrangements().get(print.arrangements().get(0)).design();
     var separations = leeway.plan().designs().get(design).separations();
     List<String> pastes =
@@ -247,10 +250,10 @@ final class RunText {
   }
 
   /** True of what the plan's own run says of such prints: the printer knows why. */
-  private boolean isWritten(Step.Print print, Function<Step.Print, ?> what) {
+  private boolean isWritten(PrintStep print, Function<PrintStep, ?> what) {
     return leeway.plan().run().stream()
-        .filter(Step.Print.class::isInstance)
-        .map(Step.Print.class::cast)
+        .filter(PrintStep.class::isInstance)
+        .map(PrintStep.class::cast)
         .filter(own -> own.arrangements().stream().anyMatch(print.arrangements()::contains))
         .anyMatch(own -> what.apply(own).equals(what.apply(print)));
   }
@@ -258,8 +261,8 @@ final class RunText {
   private void wait(
       List<String> lines,
       String key,
-      Step.Print print,
-      Function<Step.Print, Wait> which,
+      PrintStep print,
+      Function<PrintStep, Wait> which,
       String why) {
     Wait wait = which.apply(print);
     if (wait.until() instanceof Until.Time && !wait.isNone() && isWritten(print, which)) {
@@ -273,12 +276,12 @@ final class RunText {
     }
   }
 
-  private static boolean prints(Step.Print print, Footprint film) {
+  private static boolean prints(PrintStep print, Footprint film) {
     return print.arrangements().contains(film.placement().arrangement())
         && printsColour(print, film);
   }
 
-  private static boolean printsColour(Step.Print print, Footprint film) {
+  private static boolean printsColour(PrintStep print, Footprint film) {
     return print.separations().isEmpty()
         || print.separations().contains(film.separation().number());
   }
@@ -295,9 +298,9 @@ final class RunText {
 
   /** Asked of every film at every drying step, so each step is looked at once. */
   private static Predicate<Footprint> printed(List<Step> steps) {
-    Map<String, List<Step.Print>> by = new HashMap<>();
+    Map<String, List<PrintStep>> by = new HashMap<>();
     for (Step step : steps) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         print.arrangements().forEach(a -> by.computeIfAbsent(a, x -> new ArrayList<>()).add(print));
       }
     }
@@ -314,7 +317,7 @@ final class RunText {
       if (Leeway.isWet(next)) {
         return before(next);
       }
-      if (next instanceof Step.Print) {
+      if (next instanceof PrintStep) {
         return state == Dryness.FRAME_SAFE ? Reasons.UNDER_FRAMES : Reasons.LIFTED;
       }
     }
@@ -323,20 +326,20 @@ final class RunText {
 
   private static String before(Step wet) {
     if (wet instanceof Step.Fix fix && !fix.wets()) {
-      return fix.how() == Step.Fixing.BATCH ? Reasons.WRAPPED : Reasons.STEAM;
+      return fix.how() == DyeFixing.BATCH ? Reasons.WRAPPED : Reasons.STEAM;
     }
     return wet instanceof Step.HeatSet ? Reasons.HEAT : Reasons.WET;
   }
 
   /** A night is a wait as well, where films lie on the cloth. */
   private static String night(List<Step> run, int at) {
-    boolean printed = run.subList(0, at).stream().anyMatch(Step.Print.class::isInstance);
+    boolean printed = run.subList(0, at).stream().anyMatch(PrintStep.class::isInstance);
     boolean wet = at + 1 < run.size() && Leeway.isWet(run.get(at + 1));
     return printed && wet ? Reasons.NIGHT : Reasons.MORNING;
   }
 
   /** Each arrangement with its numbers. */
-  private static String each(Step.Print print) {
+  private static String each(PrintStep print) {
     return print.arrangements().stream()
         .map(
             name ->

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /** Finds the steps of a plan's own run again in another run of it, by what they do. */
@@ -31,7 +32,7 @@ final class SameSteps {
   }
 
   private static boolean doesTheSame(Step one, Step other) {
-    if (one instanceof Step.Print a && other instanceof Step.Print b) {
+    if (one instanceof PrintStep a && other instanceof PrintStep b) {
       return a.arrangements().equals(b.arrangements())
           && a.only().equals(b.only())
           && a.separations().equals(b.separations());

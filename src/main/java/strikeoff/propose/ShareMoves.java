@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Wait;
 
@@ -27,17 +29,17 @@ final class ShareMoves {
 
   /** Numbers go from one step to another that prints the same colours of the arrangement. */
   List<Step> handOver(List<Step> run) {
-    int at = Moves.pick(random, run, Step.Print.class);
+    int at = Moves.pick(random, run, PrintStep.class);
     if (at < 0) {
       return null;
     }
-    Step.Print from = (Step.Print) run.get(at);
+    PrintStep from = (PrintStep) run.get(at);
     List<Integer> others = alike(run, at);
     if (others.isEmpty()) {
       return null;
     }
     int other = others.get(random.nextInt(others.size()));
-    Step.Print to = (Step.Print) run.get(other);
+    PrintStep to = (PrintStep) run.get(other);
     List<Integer> own = numbers(from);
     List<Integer> theirs = numbers(to);
     int count = 1 + random.nextInt(Math.max(1, Math.min(4, own.size())));
@@ -57,11 +59,11 @@ final class ShareMoves {
 
   /** Places of other steps that print the same arrangements in the same colours. */
   private List<Integer> alike(List<Step> run, int at) {
-    Step.Print one = (Step.Print) run.get(at);
+    PrintStep one = (PrintStep) run.get(at);
     List<Integer> others = new ArrayList<>();
     for (int i = 0; i < run.size(); i++) {
       if (i != at
-          && run.get(i) instanceof Step.Print other
+          && run.get(i) instanceof PrintStep other
           && other.arrangements().equals(one.arrangements())
           && other.separations().equals(one.separations())
           && one.numbers().isEmpty()
@@ -72,7 +74,7 @@ final class ShareMoves {
     return others;
   }
 
-  private List<Integer> numbers(Step.Print print) {
+  private List<Integer> numbers(PrintStep print) {
     if (!print.only().isEmpty()) {
       return new ArrayList<>(print.only());
     }
@@ -82,7 +84,7 @@ final class ShareMoves {
   }
 
   /** The same with other numbers, rising; without any if they are all. */
-  Step.Print numbered(Step.Print print, List<Integer> numbers) {
+  PrintStep numbered(PrintStep print, List<Integer> numbers) {
     PrintDraft draft = new PrintDraft(print);
     List<Integer> sorted = numbers.stream().distinct().sorted().toList();
     draft.only = List.of();
@@ -92,11 +94,11 @@ final class ShareMoves {
   }
 
   List<Step> split(List<Step> run) {
-    int at = Moves.pick(random, run, Step.Print.class);
+    int at = Moves.pick(random, run, PrintStep.class);
     if (at < 0) {
       return null;
     }
-    Step.Print print = (Step.Print) run.get(at);
+    PrintStep print = (PrintStep) run.get(at);
     if (print.arrangements().size() > 1) {
       int cut = 1 + random.nextInt(print.arrangements().size() - 1);
       PrintDraft one = new PrintDraft(print);
@@ -130,15 +132,15 @@ final class ShareMoves {
   }
 
   List<Step> merge(List<Step> run) {
-    int at = Moves.pick(random, run, Step.Print.class);
+    int at = Moves.pick(random, run, PrintStep.class);
     if (at < 0) {
       return null;
     }
-    Step.Print one = (Step.Print) run.get(at);
+    PrintStep one = (PrintStep) run.get(at);
     List<Integer> mates = new ArrayList<>();
     for (int i = 0; i < run.size(); i++) {
       if (i != at
-          && run.get(i) instanceof Step.Print other
+          && run.get(i) instanceof PrintStep other
           && other.arrangements().equals(one.arrangements())
           && one.numbers().isEmpty()
           && other.numbers().isEmpty()) {
@@ -149,7 +151,7 @@ final class ShareMoves {
       return null;
     }
     int mate = mates.get(random.nextInt(mates.size()));
-    Step.Print other = (Step.Print) run.get(mate);
+    PrintStep other = (PrintStep) run.get(mate);
     if (other.separations().equals(one.separations())) {
       List<Integer> numbers = numbers(one);
       numbers.addAll(numbers(other));
@@ -171,19 +173,19 @@ final class ShareMoves {
 
   /** Two arrangements are printed in one step: wholly, or as far as they share numbers. */
   List<Step> joinArrangements(List<Step> run) {
-    int at = Moves.pick(random, run, Step.Print.class);
-    int mate = Moves.pick(random, run, Step.Print.class);
+    int at = Moves.pick(random, run, PrintStep.class);
+    int mate = Moves.pick(random, run, PrintStep.class);
     if (at < 0 || at == mate) {
       return null;
     }
-    Step.Print one = (Step.Print) run.get(at);
-    Step.Print other = (Step.Print) run.get(mate);
+    PrintStep one = (PrintStep) run.get(at);
+    PrintStep other = (PrintStep) run.get(mate);
     boolean apart = other.arrangements().stream().noneMatch(one.arrangements()::contains);
     if (!apart || !other.separations().equals(one.separations())) {
       return null;
     }
     PrintDraft draft = new PrintDraft(one);
-    draft.order = random.nextInt(3) == 0 ? Step.Order.SET_BY_SET : one.order();
+    draft.order = random.nextInt(3) == 0 ? PrintOrder.SET_BY_SET : one.order();
     Map<String, List<Integer>> both = order.said(order.numbers(one));
     both.putAll(order.said(order.numbers(other)));
     boolean alike = both.values().stream().distinct().count() == 1;

@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import strikeoff.plan.Begins;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -35,8 +38,8 @@ final class Tidying {
     List<List<Step>> lesser = new ArrayList<>();
     for (int i = leeway.first().size(); i < run.size(); i++) {
       Step step = run.get(i);
-      if (step.begins() != Step.Begins.IN_TURN) {
-        lesser.add(with(run, i, BesideMoves.beginning(step, Step.Begins.IN_TURN)));
+      if (step.begins() != Begins.IN_TURN) {
+        lesser.add(with(run, i, BesideMoves.beginning(step, Begins.IN_TURN)));
       }
       if (step instanceof Step.Dry dry) {
         lesser.add(without(run, i));
@@ -68,12 +71,12 @@ final class Tidying {
         }
         lesser.add(without(run, i));
         together(run, i, mix).ifPresent(lesser::add);
-      } else if (step instanceof Step.Print print) {
+      } else if (step instanceof PrintStep print) {
         for (Step other : plainer(print)) {
           lesser.add(with(run, i, other));
         }
-        if (i + 1 < run.size() && run.get(i + 1) instanceof Step.Print next) {
-          for (Step.Print both : together(print, next)) {
+        if (i + 1 < run.size() && run.get(i + 1) instanceof PrintStep next) {
+          for (PrintStep both : together(print, next)) {
             List<Step> less = without(run, i + 1);
             less.set(i, both);
             lesser.add(less);
@@ -104,8 +107,8 @@ final class Tidying {
   }
 
   /** Two print steps as one, where they print other numbers alike, or other colours of the same. */
-  private List<Step.Print> together(Step.Print one, Step.Print next) {
-    List<Step.Print> both = new ArrayList<>();
+  private List<PrintStep> together(PrintStep one, PrintStep next) {
+    List<PrintStep> both = new ArrayList<>();
     if (one.separations().equals(next.separations())) {
       Map<String, List<Integer>> each = new LinkedHashMap<>(order.numbers(one));
       order
@@ -144,7 +147,7 @@ final class Tidying {
     return other;
   }
 
-  private List<Step> plainer(Step.Print print) {
+  private List<Step> plainer(PrintStep print) {
     List<Step> plainer = new ArrayList<>();
     if (!print.dryBetweenColours().isNone()) {
       PrintDraft draft = new PrintDraft(print);
@@ -191,9 +194,9 @@ final class Tidying {
       draft.betweenPasses = Wait.NONE;
       plainer.add(draft.step());
     }
-    if (print.order() != Step.Order.BY_COLOUR) {
+    if (print.order() != PrintOrder.BY_COLOUR) {
       PrintDraft draft = new PrintDraft(print);
-      draft.order = Step.Order.BY_COLOUR;
+      draft.order = PrintOrder.BY_COLOUR;
       plainer.add(draft.step());
     }
     if (print.washBetweenColours()) {

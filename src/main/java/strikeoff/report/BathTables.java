@@ -16,7 +16,8 @@ import strikeoff.bath.Steaming;
 import strikeoff.bath.Warmth;
 import strikeoff.check.Checked;
 import strikeoff.evidence.Evidence;
-import strikeoff.plan.Step;
+import strikeoff.plan.DyeFixing;
+import strikeoff.plan.HeatSource;
 import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;
 import strikeoff.report.page.TableSection;
@@ -42,7 +43,7 @@ final class BathTables {
       cards.add(soak(judged, soak));
     }
     for (Evidence fact : fixing.evidence()) {
-      if (fact instanceof FixTime time && time.warmth().how().equals(Step.Fixing.BATCH.text())) {
+      if (fact instanceof FixTime time && time.warmth().how().equals(DyeFixing.BATCH.text())) {
         cards.add(batch(judged, time.warmth()));
       }
       if (fact instanceof Steaming steam) {
@@ -194,7 +195,7 @@ final class BathTables {
             row(
                 "Temperature",
                 heat.temperature().text(units(judged)),
-                heat.with() == Step.Heat.IRON ? "of the sole" : "at the film"),
+                heat.with() == HeatSource.IRON ? "of the sole" : "at the film"),
             row("Time", heat.lasts().text(), ironed(judged, heat)),
             row("Paints", String.join(", ", heat.paints()), "")));
   }

@@ -11,7 +11,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.page.DaySheet;
 import strikeoff.report.page.DaySheet.Where;
@@ -178,7 +178,7 @@ final class DayJobs {
   /** What moves the air while a step prints. */
   private String air(WorkBlock work) {
     return plan.print(work.first().step())
-        .flatMap(Step.Print::air)
+        .flatMap(PrintStep::air)
         .map(air -> air.by() == Draught.By.FAN ? ", fan on" : ", air " + air.text(plan.measures()))
         .orElse("");
   }

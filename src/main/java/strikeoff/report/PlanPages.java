@@ -14,7 +14,9 @@ import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
 import strikeoff.findings.PolicyChange;
 import strikeoff.plan.Dates;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.report.drawing.ClothDrawing;
 import strikeoff.report.drawing.ColourSigns;
@@ -170,7 +172,7 @@ final class PlanPages {
   private static int sets(PrintPlan plan, Timeline run) {
     Set<Integer> together = new HashSet<>();
     for (Step step : plan.run()) {
-      if (step instanceof Step.Print print && print.order() == Step.Order.SET_BY_SET) {
+      if (step instanceof PrintStep print && print.order() == PrintOrder.SET_BY_SET) {
         together.add(step.number());
       }
     }

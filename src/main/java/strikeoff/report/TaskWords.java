@@ -6,8 +6,10 @@ import strikeoff.check.Checked;
 import strikeoff.day.Doing;
 import strikeoff.day.Task;
 import strikeoff.paste.PasteUse;
+import strikeoff.plan.HeatSource;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Paste;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.report.drawing.FittedWords;
@@ -36,7 +38,7 @@ final class TaskWords {
     return judged
         .plan()
         .print(work.first().step())
-        .map(Step.Print::pause)
+        .map(PrintStep::pause)
         .filter(pause -> pause.minutes() > 0)
         .map(pause -> ", wait " + pause.text() + " after each")
         .orElse("");
@@ -79,7 +81,7 @@ final class TaskWords {
           + heat.temperature().text(judged.plan().measures())
           + " for "
           + heat.lasts().text()
-          + (heat.with() == Step.Heat.OVEN ? "" : " at each spot")
+          + (heat.with() == HeatSource.OVEN ? "" : " at each spot")
           + (heat.sides() > 1 ? " of both sides" : "");
     }
     if (step instanceof Step.Sew sew) {

@@ -13,7 +13,7 @@ import strikeoff.layout.ClothIndex;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 
 /** What is set from another placement, or goes over it, needs that one on the cloth first. */
 final class AnchorOrder {
@@ -116,7 +116,7 @@ final class AnchorOrder {
   /** What a step prints with the base in front; empty if it stands there already. */
   private List<String> inOrder(Key key, String base) {
     List<String> names =
-        plan.print(key.step()).map(Step.Print::arrangements).orElseGet(() -> List.of());
+        plan.print(key.step()).map(PrintStep::arrangements).orElseGet(() -> List.of());
     if (names.indexOf(base) < names.indexOf(key.arrangement())) {
       return List.of();
     }

@@ -16,6 +16,7 @@ import strikeoff.evidence.Tie;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 
@@ -214,7 +215,7 @@ final class MediaPasses {
   private Step lastWater(int bath) {
     int last = bath;
     for (Step step : course.steps().subList(bath, course.steps().size())) {
-      if (step instanceof Step.Print || Course.sets(step)) {
+      if (step instanceof PrintStep || Course.sets(step)) {
         break;
       }
       last = Course.wets(step) ? step.number() : last;

@@ -6,7 +6,7 @@ import strikeoff.bath.HeatTime;
 import strikeoff.bath.IronTime;
 import strikeoff.bath.PaintPrinted;
 import strikeoff.bath.Warmth;
-import strikeoff.plan.Step;
+import strikeoff.plan.HeatSource;
 import strikeoff.units.Measures;
 import strikeoff.units.Span;
 import strikeoff.units.Temperature;
@@ -84,7 +84,7 @@ public final class HeatSpeech {
 
   /** What makes it shorter, as an instruction without a full stop. */
   public static String shortening(IronTime time) {
-    return (time.with() == Step.Heat.IRON
+    return (time.with() == HeatSource.IRON
             ? "A press takes more at a time, and an oven all that it holds"
             : "An oven takes all that it holds at once")
         + (time.canBeShorter()

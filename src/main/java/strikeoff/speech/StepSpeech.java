@@ -5,6 +5,7 @@ import strikeoff.bath.DyeAtWater;
 import strikeoff.bath.HotWater;
 import strikeoff.bath.PaintInHotWater;
 import strikeoff.day.AboutStep;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
@@ -47,7 +48,7 @@ public final class StepSpeech {
     if (step instanceof Step.Mix mix) {
       return "mix " + few(mix.pastes());
     }
-    if (step instanceof Step.Print print) {
+    if (step instanceof PrintStep print) {
       return "print " + String.join(", ", print.arrangements());
     }
     if (step instanceof Step.Dry dry) {

@@ -9,7 +9,7 @@ import strikeoff.checks.Worked;
 import strikeoff.day.Task;
 import strikeoff.document.Edit;
 import strikeoff.paste.MixedGroups;
-import strikeoff.plan.Step;
+import strikeoff.plan.DyeFixing;
 import strikeoff.speech.BathSpeech;
 import strikeoff.speech.FixSpeech;
 import strikeoff.speech.HeatSpeech;
@@ -176,7 +176,7 @@ class FixingRemediesTest {
     assertThat(cold.edits(Measures.METRIC).get(0))
         .filteredOn(Edit.Write.class::isInstance)
         .map(e -> ((Edit.Write) e).value())
-        .containsExactly(Step.Fixing.STEAM.text(), "24 min");
+        .containsExactly(DyeFixing.STEAM.text(), "24 min");
   }
 
   @Test

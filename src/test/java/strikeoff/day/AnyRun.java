@@ -10,10 +10,13 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ArbitrarySupplier;
 import net.jqwik.api.Combinators;
 import strikeoff.document.PlanPath;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -156,7 +159,7 @@ record AnyRun(
 
   /** One step; what its numbers mean depends on its kind. */
   record Part(
-      int kind, int who, int other, Step.Order order, int minutes, int pause, boolean state) {
+      int kind, int who, int other, PrintOrder order, int minutes, int pause, boolean state) {
 
     boolean prints() {
       return kind <= 3;
@@ -169,7 +172,7 @@ record AnyRun(
 
   private Step step(
       Part part, int n, int more, boolean joined, boolean free, boolean blown, boolean neighbours) {
-    Step.Begins begins = free ? Step.Begins.WHEN_FREE : Step.Begins.IN_TURN;
+    Begins begins = free ? Begins.WHEN_FREE : Begins.IN_TURN;
     PlanPath path = new PlanPath("run[" + (n - 1) + "]");
     Optional<String> by = Optional.of(PEOPLE.get(part.who));
     return switch (part.kind) {
@@ -203,7 +206,7 @@ record AnyRun(
       PlanPath path,
       int more,
       boolean joined,
-      Step.Begins begins,
+      Begins begins,
       boolean blown,
       boolean neighbours) {
     List<String> people = new ArrayList<>(List.of(PEOPLE.get(part.who)));
@@ -213,7 +216,7 @@ record AnyRun(
     if (joined) {
       PEOPLE.stream().filter(p -> !people.contains(p)).findFirst().ifPresent(people::add);
     }
-    return new Step.Print(
+    return new PrintStep(
         n,
         part.kind == 0
             ? List.of("shells")
@@ -249,7 +252,7 @@ record AnyRun(
                   Arbitraries.of(0, 1, 2, 3, 4, 5, 6, 7, 8),
                   Arbitraries.integers().between(0, 2),
                   Arbitraries.integers().between(0, 2),
-                  Arbitraries.of(Step.Order.class),
+                  Arbitraries.of(PrintOrder.class),
                   Arbitraries.of(0, 3, 20, 90),
                   Arbitraries.of(0, 0, 2),
                   Arbitraries.of(true, false, false))

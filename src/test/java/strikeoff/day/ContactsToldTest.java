@@ -16,8 +16,8 @@ import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.Trials;
 import strikeoff.day.facts.WetContact;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.speech.DryingSpeech;
 import strikeoff.speech.RemedySpeech;
@@ -42,7 +42,7 @@ class ContactsToldTest {
         .paste("slow", 60, 90)
         .design("heron", 30, 40, 10, colours)
         .series("herons", "heron", count, pitch, 20)
-        .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(between), Until.NO_WAIT);
+        .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(between), Until.NO_WAIT);
   }
 
   @Test
@@ -179,7 +179,7 @@ class ContactsToldTest {
             .paste("blue", 10, 60)
             .design("heron", 30, 40, 10, "s1=blue")
             .series("herons", "heron", 2, 35, 20)
-            .print("herons", Step.Order.BY_COLOUR, true, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .print("herons", PrintOrder.BY_COLOUR, true, 0, Until.NO_WAIT, Until.NO_WAIT)
             .plan();
     Map<Cause, List<Pair>> causes = Causes.of(SmallDay.day(plan));
     assertThat(causes.keySet()).containsExactly(new Cause(Remedy.How.DRY_BETWEEN_PASSES, 1));
@@ -239,7 +239,7 @@ class ContactsToldTest {
             .paste("ink")
             .design("heron", 30, 40, 2, "s1=blue", "s2=ink")
             .series("herons", "heron", 1, 60, 20)
-            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(4), Until.NO_WAIT)
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(4), Until.NO_WAIT)
             .plan();
     WetContact wet = the(unsure(plan));
     assertThat(wet.chance().share()).isEqualTo(1);

@@ -18,7 +18,7 @@ import strikeoff.day.facts.SetOnTable;
 import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.WetContact;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Until;
 import strikeoff.speech.DaySpeech;
 import strikeoff.units.Measures;
@@ -137,7 +137,7 @@ class EstuaryDayTest {
     double explained = 0;
     for (Remedy wait : cleared.waits()) {
       if (wait.step() == 2 && wait.how() == Remedy.How.DRY_BETWEEN_COLOURS) {
-        Step.Print herons = (Step.Print) plan.run().get(1);
+        PrintStep herons = (PrintStep) plan.run().get(1);
         Until.Time written = (Until.Time) herons.dryBetweenColours().until();
         // two waits between three colours
         explained += 2 * (wait.minutes() - written.span().minutes()) * 60;

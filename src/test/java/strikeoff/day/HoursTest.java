@@ -13,8 +13,10 @@ import strikeoff.day.facts.TableDay;
 import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.WaitingShare;
 import strikeoff.document.PlanPath;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.speech.HoursSpeech;
@@ -180,7 +182,7 @@ class HoursTest {
   private static Step batch(int number, double minutes) {
     return new Step.Fix(
         number,
-        Step.Fixing.BATCH,
+        DyeFixing.BATCH,
         List.of(),
         new Temperature(20),
         new Span(minutes),
@@ -267,7 +269,7 @@ class HoursTest {
             .paste("ink", 10, 60)
             .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
             .series("herons", "heron", 1, 60, 20)
-            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(120), Until.NO_WAIT);
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(120), Until.NO_WAIT);
     assertThat(longSteps(day))
         .singleElement()
         .satisfies(
@@ -303,7 +305,7 @@ class HoursTest {
     assertThat(
             heron(9, 17)
                 .dry(0)
-                .print("herons", Step.Order.BY_COLOUR, false, 5, Until.NO_WAIT, Until.NO_WAIT)
+                .print("herons", PrintOrder.BY_COLOUR, false, 5, Until.NO_WAIT, Until.NO_WAIT)
                 .timeline()
                 .tasks())
         .noneMatch(t -> t.kind() == Task.Kind.WAIT);

@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import strikeoff.checks.Draws;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.speech.DaySpeech;
@@ -99,7 +100,7 @@ class LawProperties {
                 }));
     boolean excepted =
         run.parts().stream()
-            .anyMatch(p -> p.everyOther() || p.prints() && p.order() == Step.Order.SET_BY_SET);
+            .anyMatch(p -> p.everyOther() || p.prints() && p.order() == PrintOrder.SET_BY_SET);
     if (!excepted && longer.run().moves() == asWritten.run().moves()) {
       assertThat(longer.run().ends() - asWritten.run().ends())
           .as("%s, %s cm, %s boards", run, cm, boards)
@@ -126,8 +127,8 @@ class LawProperties {
             || run.parts().stream()
                 .anyMatch(
                     p ->
-                        p.order() == Step.Order.OVER_ALL
-                            || p.order() == Step.Order.BY_STATION && p.who() != p.other());
+                        p.order() == PrintOrder.OVER_ALL
+                            || p.order() == PrintOrder.BY_STATION && p.who() != p.other());
     DayRun asWritten = SmallDay.day(run.plan());
     DayRun longer = SmallDay.day(run.with(c -> c.longerTable = cm));
     if (!excepted && longer.run().moves() < asWritten.run().moves()) {

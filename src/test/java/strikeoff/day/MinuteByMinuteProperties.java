@@ -17,10 +17,14 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import strikeoff.checks.Draws;
 import strikeoff.document.PlanPath;
+import strikeoff.plan.Begins;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Handling;
 import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -53,10 +57,10 @@ class MinuteByMinuteProperties {
    * @param place where a print lies, from 0
    * @param begins beside the step above it; only a mixing and a print can choose
    */
-  record Part(Kind kind, int person, int minutes, int place, Step.Begins begins) {
+  record Part(Kind kind, int person, int minutes, int place, Begins begins) {
 
     Part {
-      begins = kind == Kind.MIX || kind == Kind.PRINT ? begins : Step.Begins.IN_TURN;
+      begins = kind == Kind.MIX || kind == Kind.PRINT ? begins : Begins.IN_TURN;
     }
   }
 
@@ -125,12 +129,12 @@ class MinuteByMinuteProperties {
     return switch (part.kind) {
       case MIX -> new Step.Mix(n, List.of("other"), Optional.of(takes), by, part.begins, path);
       case PRINT ->
-          new Step.Print(
+          new PrintStep(
               n,
               List.of("m" + i),
               List.of(),
               List.of(),
-              Step.Order.BY_COLOUR,
+              PrintOrder.BY_COLOUR,
               false,
               new Span(0),
               Wait.NONE,
@@ -149,7 +153,7 @@ class MinuteByMinuteProperties {
       case RINSE -> new Step.Rinse(n, new Temperature(20), takes, by, path);
       case BATCH ->
           new Step.Fix(
-              n, Step.Fixing.BATCH, List.of(), new Temperature(20), takes, Optional.empty(), path);
+              n, DyeFixing.BATCH, List.of(), new Temperature(20), takes, Optional.empty(), path);
     };
   }
 
@@ -214,7 +218,7 @@ class MinuteByMinuteProperties {
         first = lies ? -1 : work(from, LOAD, true, who, "cloth");
         touched = lies ? touched : first + LOAD;
         lies = true;
-        boolean beside = part.begins == Step.Begins.WHEN_FREE;
+        boolean beside = part.begins == Begins.WHEN_FREE;
         own =
             beside
                 ? work(touched, 1, true, who, "place " + part.place)
@@ -235,7 +239,7 @@ class MinuteByMinuteProperties {
         touched = own + part.minutes;
         lies &= part.kind == Kind.DRY;
       }
-      begun = part.begins == Step.Begins.WHEN_FREE ? begun : first;
+      begun = part.begins == Begins.WHEN_FREE ? begun : first;
       return own;
     }
   }
@@ -248,7 +252,7 @@ class MinuteByMinuteProperties {
                 Arbitraries.integers().between(0, 2),
                 Arbitraries.integers().between(1, 40),
                 Arbitraries.integers().between(0, 2),
-                Arbitraries.of(Step.Begins.class))
+                Arbitraries.of(Begins.class))
             .as(Part::new);
     return Combinators.combine(
             part.list().ofMinSize(1).ofMaxSize(7),

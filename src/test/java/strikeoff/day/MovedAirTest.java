@@ -8,7 +8,7 @@ import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.day.facts.Timeline;
 import strikeoff.day.facts.WetContact;
 import strikeoff.plan.Medium;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
 import strikeoff.speech.RemedySpeech;
@@ -113,7 +113,7 @@ class MovedAirTest {
         .paste("ink", 60, 300)
         .design("heron", 30, 40, 2, "s1=rust", "s2=ink")
         .series("herons", "heron", 1, 60, 20)
-        .printInAir(List.of(), "herons", Step.Order.BY_COLOUR, false, 0, between, Until.NO_WAIT);
+        .printInAir(List.of(), "herons", PrintOrder.BY_COLOUR, false, 0, between, Until.NO_WAIT);
   }
 
   private static List<WetContact> likely(Timeline day) {

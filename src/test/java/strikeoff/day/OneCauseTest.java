@@ -11,7 +11,7 @@ import strikeoff.day.facts.StepLength;
 import strikeoff.day.facts.Timeline;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Medium;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.Until;
 import strikeoff.speech.DaySpeech;
 import strikeoff.speech.DryingSpeech;
@@ -39,7 +39,7 @@ class OneCauseTest {
             .design("heron", 30, 40, 10, "s1=blue", "s2=ink")
             .series("herons", "heron", 1, 60, 20)
             .placed("more", "heron", 120, 20)
-            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(90), Until.NO_WAIT)
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(90), Until.NO_WAIT)
             .endOfDay()
             .dry(120)
             .print("more");
@@ -65,7 +65,7 @@ class OneCauseTest {
             .dry(60)
             .print("more")
             .endOfDay()
-            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(90), Until.NO_WAIT)
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(90), Until.NO_WAIT)
             .timeline();
     assertThat(timeline.evidence())
         .filteredOn(OneCauseTest::isLate)
@@ -84,7 +84,7 @@ class OneCauseTest {
             .paste("ink", 10, 60)
             .design("heron", 30, 40, 10, "s1=blue", "s1=ink")
             .series("herons", "heron", 2, 60, 20)
-            .printTogether("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("herons", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(timeline.finish()).isGreaterThan(Moment.of(1, 600));
     assertThat(timeline.evidence()).filteredOn(e -> isTooLong(e) || isLate(e)).isEmpty();

@@ -12,6 +12,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.drying.SteadyDays;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Colour;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
@@ -23,7 +24,9 @@ import strikeoff.plan.Hours;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PlainParts;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Room;
 import strikeoff.plan.Screen;
@@ -292,12 +295,12 @@ public final class PrintDay {
   }
 
   public PrintDay print(String arrangement) {
-    return print(arrangement, Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT);
+    return print(arrangement, PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT);
   }
 
   public PrintDay print(
       String arrangement,
-      Step.Order order,
+      PrintOrder order,
       boolean everyOther,
       double pauseMinutes,
       Until between,
@@ -309,7 +312,7 @@ public final class PrintDay {
   /** Wren and Tam print at the same time. */
   PrintDay printTogether(
       String arrangement,
-      Step.Order order,
+      PrintOrder order,
       boolean everyOther,
       double pauseMinutes,
       Until between,
@@ -327,7 +330,7 @@ public final class PrintDay {
   PrintDay printBy(
       List<String> people,
       String arrangement,
-      Step.Order order,
+      PrintOrder order,
       boolean everyOther,
       double pauseMinutes,
       Until between,
@@ -344,7 +347,7 @@ public final class PrintDay {
   PrintDay printInAir(
       List<String> people,
       String arrangement,
-      Step.Order order,
+      PrintOrder order,
       boolean everyOther,
       double pauseMinutes,
       Wait between,
@@ -358,7 +361,7 @@ public final class PrintDay {
   PrintDay printInAir(
       List<String> people,
       String arrangement,
-      Step.Order order,
+      PrintOrder order,
       boolean everyOther,
       double pauseMinutes,
       Wait between,
@@ -366,7 +369,7 @@ public final class PrintDay {
       Until beforeMoving) {
     return step(
         n ->
-            new Step.Print(
+            new PrintStep(
                 n,
                 List.of(arrangement.split(", ")),
                 List.of(),
@@ -384,7 +387,7 @@ public final class PrintDay {
                 Until.NO_WAIT,
                 Map.of(),
                 Optional.empty(),
-                Step.Begins.IN_TURN,
+                Begins.IN_TURN,
                 stepAt(n)));
   }
 
@@ -393,7 +396,7 @@ public final class PrintDay {
     return step(
         n ->
             PrintSteps.plain(
-                    n, List.of(arrangement), List.of(), List.of(), Step.Order.BY_COLOUR, stepAt(n))
+                    n, List.of(arrangement), List.of(), List.of(), PrintOrder.BY_COLOUR, stepAt(n))
                 .washedBy(washer));
   }
 

@@ -26,6 +26,7 @@ import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Step;
@@ -85,7 +86,7 @@ class SharedRoomProperties {
     }
 
     private Step print(int n, String what, PlanPath path) {
-      return PrintSteps.plain(n, List.of(what), List.of(), List.of(), Step.Order.BY_COLOUR, path)
+      return PrintSteps.plain(n, List.of(what), List.of(), List.of(), PrintOrder.BY_COLOUR, path)
           .change()
           .dryBetweenColours(
               new Wait(time(), minutes % 2 == 0 ? air(Draught.By.FAN) : Optional.empty()))

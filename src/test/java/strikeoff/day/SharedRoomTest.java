@@ -14,7 +14,9 @@ import strikeoff.day.facts.RunFigures;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Draught;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -39,9 +41,9 @@ class SharedRoomTest {
         .series("herons", "heron", 1, 60, 20)
         .placed("shell", "shell", 100, 20)
         .printBy(
-            List.of("Wren"), "herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            List.of("Wren"), "herons", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
         .printBy(
-            List.of("Tam"), "shell", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT);
+            List.of("Tam"), "shell", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT);
   }
 
   @Test
@@ -120,7 +122,7 @@ class SharedRoomTest {
                 n ->
                     new Step.Fix(
                         n,
-                        Step.Fixing.SOAK,
+                        DyeFixing.SOAK,
                         List.of(),
                         new Temperature(30),
                         new Span(5),

@@ -11,8 +11,8 @@ import strikeoff.day.facts.Timeline;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
 
@@ -38,7 +38,7 @@ record SmallDay(Shape shape, Crew crew, int pause, int between, int dryStep, int
       boolean tube) {}
 
   /** How they go about it. */
-  record Crew(int people, Step.Order order, boolean everyOther) {}
+  record Crew(int people, PrintOrder order, boolean everyOther) {}
 
   private static final List<String> NAMES = List.of("Wren", "Tam", "Ada");
 
@@ -122,7 +122,7 @@ record SmallDay(Shape shape, Crew crew, int pause, int between, int dryStep, int
     return (before > 0 ? day.dry(before) : day)
         .print(
             "beside",
-            Step.Order.BY_COLOUR,
+            PrintOrder.BY_COLOUR,
             false,
             pauseAfter,
             PrintDay.minutes(betweenAfter),
@@ -168,7 +168,7 @@ record SmallDay(Shape shape, Crew crew, int pause, int between, int dryStep, int
     Arbitrary<Crew> crews =
         Combinators.combine(
                 Arbitraries.integers().between(fewest, most),
-                Arbitraries.of(Step.Order.class),
+                Arbitraries.of(PrintOrder.class),
                 Arbitraries.of(true, false))
             .as(Crew::new);
     return Combinators.combine(

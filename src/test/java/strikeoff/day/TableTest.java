@@ -19,6 +19,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Step;
@@ -106,7 +107,7 @@ class TableTest {
         herons(400, 2, 120)
             .stations(4)
             .placed("more", "heron", 70, 20, 190, 20)
-            .step(n -> print(n, Step.Order.SET_BY_SET, List.of(), List.of()));
+            .step(n -> print(n, PrintOrder.SET_BY_SET, List.of(), List.of()));
     // herons at 10 and 130, more at 70 and 190
     assertThat(Stations.of(day.plan(), day.timeline().impressions()).entrySet())
         .extracting(e -> e.getKey() + " " + e.getValue().get(0).footprint().placement().name())
@@ -115,13 +116,13 @@ class TableTest {
         herons(400, 2, 120)
             .stations(4)
             .placed("more", "heron", 70, 20, 190, 20)
-            .step(n -> print(n, Step.Order.BY_COLOUR, List.of(), List.of()));
+            .step(n -> print(n, PrintOrder.BY_COLOUR, List.of(), List.of()));
     assertThat(Stations.of(apart.plan(), apart.timeline().impressions()).keySet())
         .containsExactly(1, 2);
   }
 
   private static Step print(
-      int number, Step.Order order, List<Integer> only, List<Integer> separations) {
+      int number, PrintOrder order, List<Integer> only, List<Integer> separations) {
     return PrintSteps.plain(
         number,
         List.of("herons", "more"),
@@ -136,7 +137,7 @@ class TableTest {
     Timeline day =
         herons(400, 3, 60)
             .placed("more", "heron", 200, 20)
-            .step(n -> print(n, Step.Order.BY_COLOUR, List.of(1, 3), List.of(2)))
+            .step(n -> print(n, PrintOrder.BY_COLOUR, List.of(1, 3), List.of(2)))
             .timeline();
     assertThat(day.impressions())
         .extracting(i -> i.footprint().placement().name() + " " + i.footprint().screen().name())
@@ -197,7 +198,7 @@ class TableTest {
                         List.of("herons", "wave", "tall"),
                         List.of(),
                         List.of(),
-                        Step.Order.BY_COLOUR,
+                        PrintOrder.BY_COLOUR,
                         new PlanPath("run[2]")))
             .timeline();
     assertThat(day.evidence())
@@ -321,12 +322,12 @@ class TableTest {
    */
   @Test
   void whatStandsBetweenIsPrintedAfterTheWaitForThePassBefore() {
-    assertThat(passes(3, Step.Order.BY_COLOUR))
+    assertThat(passes(3, PrintOrder.BY_COLOUR))
         .containsExactly("1 s1 50", "3 s1 100", "2 s1 750", "1 s2 800", "3 s2 850", "2 s2 1500");
-    assertThat(passes(3, Step.Order.BY_STATION))
+    assertThat(passes(3, PrintOrder.BY_STATION))
         .containsExactly("1 s1 50", "1 s2 100", "3 s1 150", "3 s2 200", "2 s1 850", "2 s2 900");
     // four: 1, 3 and then 2, 4
-    assertThat(passes(4, Step.Order.BY_STATION))
+    assertThat(passes(4, PrintOrder.BY_STATION))
         .containsExactly(
             "1 s1 50",
             "1 s2 100",
@@ -336,10 +337,10 @@ class TableTest {
             "2 s2 900",
             "4 s1 950",
             "4 s2 1000");
-    assertThat(passes(1, Step.Order.BY_STATION)).containsExactly("1 s1 50", "1 s2 100");
+    assertThat(passes(1, PrintOrder.BY_STATION)).containsExactly("1 s1 50", "1 s2 100");
   }
 
-  private static List<String> passes(int count, Step.Order order) {
+  private static List<String> passes(int count, PrintOrder order) {
     Timeline day =
         herons(600, count, 60)
             .step(
@@ -492,7 +493,7 @@ class TableTest {
     PrintDay two =
         herons(400, 3, 60)
             .printTogether(
-                "herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(1), Until.NO_WAIT);
+                "herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(1), Until.NO_WAIT);
     assertThat(givenUp(two, 4)).containsExactly("TOO_LONG 1");
   }
 
@@ -584,7 +585,7 @@ class TableTest {
   void howOftenEachScreenIsLaidIsCounted() {
     Timeline day =
         herons(400, 3, 60)
-            .step(n -> print(n, Step.Order.BY_COLOUR, List.of(1, 3), List.of(1)))
+            .step(n -> print(n, PrintOrder.BY_COLOUR, List.of(1, 3), List.of(1)))
             .placed("more", "heron", 200, 20)
             .print("herons")
             .timeline();

@@ -11,7 +11,10 @@ import strikeoff.day.facts.ClothTakenUp;
 import strikeoff.day.facts.Remedy;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
+import strikeoff.plan.DyeFixing;
+import strikeoff.plan.HeatSource;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -38,7 +41,7 @@ class TakenUpTest {
         .paste("ink", 10, 90)
         .design("heron", 30, 40, 10, colours)
         .series("herons", "heron", count, 60, 20)
-        .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(10), Until.NO_WAIT);
+        .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(10), Until.NO_WAIT);
   }
 
   @Test
@@ -101,7 +104,7 @@ class TakenUpTest {
             .paste("blue", 5, 60)
             .design("heron", 30, 40, 10, "s1=blue")
             .series("herons", "heron", 5, 60, 20)
-            .print("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(20));
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(20));
     ClothTakenUp told = the(day.timeline());
     assertThat(DryingSpeech.done(told)).isEqualTo("moved on");
     assertThat(told.moved()).isTrue();
@@ -130,7 +133,7 @@ class TakenUpTest {
             .series("herons", "heron", 3, 60, 20)
             .print(
                 "herons",
-                Step.Order.BY_COLOUR,
+                PrintOrder.BY_COLOUR,
                 false,
                 0,
                 Until.NO_WAIT,
@@ -151,14 +154,14 @@ class TakenUpTest {
     assertThat(DryingSpeech.done(fixed(n -> new Step.Wash(n, COLD, MIN, NOBODY, AT))))
         .isEqualTo("washed");
     // Heat asks for paint that is dry through, not for a day's rest, and lift-safe is not enough.
-    IntFunction<Step> iron = n -> new Step.HeatSet(n, Step.Heat.IRON, COLD, MIN, 1, NOBODY, AT);
+    IntFunction<Step> iron = n -> new Step.HeatSet(n, HeatSource.IRON, COLD, MIN, 1, NOBODY, AT);
     ClothTakenUp ironed = fixed(Medium.PAINT, iron);
     assertThat(DryingSpeech.done(ironed)).isEqualTo("heat-set");
     assertThat(ironed.heated()).isTrue();
     // Each way of fixing asks for its own medium.
     assertThat(all(herons(Medium.DYE, 1, "s1=blue").dry(50).step(iron).timeline())).isEmpty();
     ClothTakenUp steamed =
-        fixed(n -> new Step.Fix(n, Step.Fixing.STEAM, List.of(), COLD, MIN, NOBODY, AT));
+        fixed(n -> new Step.Fix(n, DyeFixing.STEAM, List.of(), COLD, MIN, NOBODY, AT));
     assertThat(DryingSpeech.done(steamed)).isEqualTo("put to fixing");
     assertThat(steamed.fixed()).isTrue();
     assertThat(steamed.sewn() || steamed.moved()).isFalse();

@@ -15,8 +15,8 @@ import net.jqwik.api.Provide;
 import strikeoff.checks.Draws;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
 
@@ -79,7 +79,7 @@ class TogetherProperties {
     FAR
   }
 
-  record Work(int people, int table, boolean tube, Step.Order order, boolean everyOther) {}
+  record Work(int people, int table, boolean tube, PrintOrder order, boolean everyOther) {}
 
   @Provide
   Arbitrary<PairDay> days() {
@@ -88,7 +88,7 @@ class TogetherProperties {
                 Arbitraries.integers().between(1, 3),
                 Arbitraries.of(120, 250, 500),
                 Arbitraries.of(true, false),
-                Arbitraries.of(Step.Order.class),
+                Arbitraries.of(PrintOrder.class),
                 Arbitraries.of(true, false))
             .as(Work::new);
     Arbitrary<Integer> minutes = Arbitraries.of(0, 0, 5, 60);
@@ -142,7 +142,7 @@ class TogetherProperties {
     PrintPlan plan = pair.plan();
     Tube tube = Tube.of(plan.cloth());
     List<Impression> impressions = SmallDay.day(plan).impressions();
-    boolean asListed = pair.work().order() != Step.Order.SET_BY_SET;
+    boolean asListed = pair.work().order() != PrintOrder.SET_BY_SET;
     for (Impression one : impressions) {
       for (Impression other : impressions) {
         if (one.id() == other.id()) {

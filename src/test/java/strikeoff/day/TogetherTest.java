@@ -14,9 +14,9 @@ import strikeoff.day.facts.WetContact;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintSteps;
-import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
 import strikeoff.speech.DaySpeech;
@@ -32,7 +32,7 @@ class TogetherTest {
     Timeline day =
         herons(3, "s1=blue", "s2=ink")
             .printTogether(
-                "herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
+                "herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
             .timeline();
     // Wren: blue from 9:15:00, 9:15:50, 9:16:40 to 9:17:30. Tam: ink on heron 1 12 min after its
     // blue is lifted at 9:15:50, from 9:27:50; then on 2 and 3, each 50 s later, to 9:30:20.
@@ -58,7 +58,7 @@ class TogetherTest {
             .printBy(
                 List.of("Wren", "Tam", "Ada"),
                 "herons",
-                Step.Order.BY_COLOUR,
+                PrintOrder.BY_COLOUR,
                 false,
                 0,
                 Until.NO_WAIT,
@@ -77,7 +77,7 @@ class TogetherTest {
                 herons(2, "s1=blue", "s2=ink")
                     .printTogether(
                         "herons",
-                        Step.Order.OVER_ALL,
+                        PrintOrder.OVER_ALL,
                         false,
                         0,
                         PrintDay.minutes(12),
@@ -91,7 +91,7 @@ class TogetherTest {
   void stationByStationTheyShareTheScreens() {
     Timeline day =
         herons(2, "s1=blue", "s2=ink")
-            .printTogether("herons", Step.Order.BY_STATION, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("herons", PrintOrder.BY_STATION, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     // Wren: blue 1 from 0 to 50 s, ink 1 to 100 s; Tam needs blue's screen: blue 2 from 50 s, ink 2
     // from 100 s to 150 s.
@@ -115,7 +115,7 @@ class TogetherTest {
             .series("herons", "heron", 3, 60, 20)
             .placed("shells", "shell", 20, 100, 80, 100)
             .printTogether(
-                "herons, shells", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+                "herons, shells", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     // herons lie at 20 to 60 cm across with frames to 70 cm, the shells' frames begin at 95 cm:
     // Wren's blue to 50, 100 and 150 s, beside it Tam's ink to 50 and 100 s
@@ -142,7 +142,7 @@ class TogetherTest {
             .anchored("shells", "shell", "herons", 80)
             .printTogether(
                 "herons, shells",
-                Step.Order.BY_COLOUR,
+                PrintOrder.BY_COLOUR,
                 false,
                 0,
                 PrintDay.minutes(12),
@@ -169,7 +169,7 @@ class TogetherTest {
   void aScreenThatBothNeedAtOnceIsToldByName() {
     Timeline day =
         herons(2, "s1=blue", "s1=ink")
-            .printTogether("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("herons", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(day.evidence())
         .filteredOn(e -> e instanceof EndlessWait)
@@ -196,7 +196,7 @@ class TogetherTest {
                             List.of("herons"),
                             List.of(),
                             List.of(2, 3),
-                            Step.Order.BY_COLOUR,
+                            PrintOrder.BY_COLOUR,
                             new PlanPath("run[0]"))
                         .change()
                         .by(List.of("Wren", "Tam"))
@@ -216,7 +216,7 @@ class TogetherTest {
             .printInAir(
                 List.of("Wren", "Tam"),
                 "herons",
-                Step.Order.BY_COLOUR,
+                PrintOrder.BY_COLOUR,
                 false,
                 0,
                 new Wait(PrintDay.minutes(12), Optional.of(fan)),
@@ -246,7 +246,7 @@ class TogetherTest {
         .placed("shells", "shell", 25, 25, 140, 25)
         .printTogether(
             "herons, shells",
-            Step.Order.BY_COLOUR,
+            PrintOrder.BY_COLOUR,
             false,
             0,
             PrintDay.minutes(minutes),
@@ -293,7 +293,7 @@ class TogetherTest {
             .placed("heron", "heron", 20, 20)
             .placed("shell", "shell", 100, 20)
             .print("heron")
-            .printTogether("shell", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("shell", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     // Heron off at 9:15:50; s1 is washed to 9:25:50 and dry at 9:55:50. Ink to 9:56:40, rust after.
     assertThat(day.tasks())
@@ -336,7 +336,7 @@ class TogetherTest {
             .design("heron", 30, 40, 2, "s1=ink")
             .placed("heron", "heron", 20, 20)
             .mixedBy("Tam", "blue", "ink")
-            .printTogether("heron", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("heron", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     // Tam mixes blue to 9:10 and ink to 9:20, Wren lays the cloth to 9:15: ink from 9:20.
     assertThat(lifts(day)).containsExactly("Wren heron 1 350");
@@ -364,7 +364,7 @@ class TogetherTest {
             .design("heron", 30, 40, 2, "s1=blue", "s2=blue")
             .placed("heron", "heron", 20, 20)
             .mixedBy("Tam", "blue", "dusk")
-            .printTogether("heron", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("heron", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     // Tam mixes blue to 9:10 and dusk to 9:20; Wren prints both colours from 9:15, as if alone.
     assertThat(lifts(day)).containsExactly("Wren heron 1 50", "Wren heron 1 100");
@@ -380,7 +380,7 @@ class TogetherTest {
             .paste("ink", 1, 60)
             .design("heron", 30, 40, 2, "s1=blue", "s2=ink")
             .series("herons", "heron", 2, 60, 20)
-            .printTogether("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("herons", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(day.evidence())
         .filteredOn(EndlessWait.class::isInstance)
@@ -428,7 +428,7 @@ class TogetherTest {
             .paste("ink", 1, 60)
             .design("border", 90, 40, 10, "s1=blue", "s2=ink")
             .series("border", "border", 2, 110, 10)
-            .printTogether("border", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("border", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(day.impressions()).extracting(Impression::person).containsOnly("Wren");
     assertThat(day.tasks())
@@ -451,7 +451,7 @@ class TogetherTest {
         .series("border", "border", 2, 110, 10)
         .mixedBy("Tam", 2, "ink")
         .mixedBy("Ada", 30, "sand")
-        .printBy(people, "border", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT);
+        .printBy(people, "border", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT);
   }
 
   @Test
@@ -492,7 +492,7 @@ class TogetherTest {
   void aPauseIsForEachPersonBetweenTwoOfTheirOwn() {
     Timeline day =
         herons(2, "s1=blue", "s2=ink")
-            .printTogether("herons", Step.Order.BY_COLOUR, false, 1, Until.NO_WAIT, Until.NO_WAIT)
+            .printTogether("herons", PrintOrder.BY_COLOUR, false, 1, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     // Wren: blue 1 to 50 s, a pause of 60 s, blue 2 from 110 to 160. Tam: ink 1 from 50 to 100, a
     // pause to 160, and blue 2 is off by then: to 210.
@@ -513,7 +513,7 @@ class TogetherTest {
             .series("herons", "heron", 2, 60, 20)
             .printTogether(
                 "herons",
-                Step.Order.BY_COLOUR,
+                PrintOrder.BY_COLOUR,
                 false,
                 0,
                 PrintDay.until(Until.Dryness.FRAME_SAFE),
@@ -546,7 +546,7 @@ class TogetherTest {
         .printInAir(
             List.of("Wren", "Tam"),
             "herons",
-            Step.Order.BY_COLOUR,
+            PrintOrder.BY_COLOUR,
             false,
             0,
             new Wait(PrintDay.minutes(2), Optional.ofNullable(between)),
@@ -578,14 +578,14 @@ class TogetherTest {
     Timeline withinAStep =
         threeMotifs("s1=blue", "s3=sand", "s1=ink")
             .printTogether(
-                "herons, shells", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+                "herons, shells", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(filledAndWashed(withinAStep, "s1")).containsExactly("blue", "washed", "ink");
     Timeline ofAStepBefore =
         threeMotifs("s1=blue", "s2=sand", "s2=ink")
             .print("eyes")
             .printTogether(
-                "herons, shells", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
+                "herons, shells", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(filledAndWashed(ofAStepBefore, "s2")).containsExactly("sand", "washed", "ink");
   }
@@ -637,7 +637,7 @@ class TogetherTest {
             .series("herons", "heron", 2, 60, 20)
             .printTogether(
                 "herons",
-                Step.Order.BY_COLOUR,
+                PrintOrder.BY_COLOUR,
                 false,
                 0,
                 PrintDay.until(Until.Dryness.FRAME_SAFE),
@@ -673,7 +673,7 @@ class TogetherTest {
                             List.of("herons"),
                             List.of(),
                             separations,
-                            Step.Order.BY_COLOUR,
+                            PrintOrder.BY_COLOUR,
                             new PlanPath("run[0]"))
                         .change()
                         .by(List.of("Wren", "Tam"))

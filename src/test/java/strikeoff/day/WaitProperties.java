@@ -28,8 +28,8 @@ import strikeoff.day.facts.WetContact;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
 
 /** What waits do to contacts, tried on generated print days. */
 class WaitProperties {
@@ -130,7 +130,7 @@ class WaitProperties {
     whatIsAskedForIsTheLeastThatClearsItsPlace(
         new SmallDay(
             new SmallDay.Shape(Medium.PAINT, 5, 40, 2, false, 0, true),
-            new SmallDay.Crew(1, Step.Order.OVER_ALL, true),
+            new SmallDay.Crew(1, PrintOrder.OVER_ALL, true),
             2,
             0,
             0,
@@ -225,7 +225,7 @@ class WaitProperties {
         i ->
             sets.computeIfAbsent(i.set(), s -> new TreeSet<>())
                 .add(i.footprint().placement().number()));
-    boolean byStation = small.crew().order() == Step.Order.BY_STATION;
+    boolean byStation = small.crew().order() == PrintOrder.BY_STATION;
     Map<List<Integer>, Moment> begins = new HashMap<>();
     for (Impression print : row) {
       int before = sets.get(print.set()).headSet(print.footprint().placement().number()).size();

@@ -11,8 +11,11 @@ import strikeoff.day.Use.WaitedFor;
 import strikeoff.day.facts.IdleScreen;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -157,7 +160,7 @@ class WashScreenTest {
     return herons()
         .print(
             "herons",
-            Step.Order.BY_COLOUR,
+            PrintOrder.BY_COLOUR,
             false,
             0,
             PrintDay.minutes(between),
@@ -184,7 +187,7 @@ class WashScreenTest {
             .design("heron", 30, 40, 10, "s1=blue", "s2=blue", "s3=blue")
             .series("herons", "heron", 1, 60, 20);
     Timeline told =
-        day.print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(9), Until.NO_WAIT)
+        day.print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(9), Until.NO_WAIT)
             .timeline();
     assertThat(washes(told)).allMatch(wash -> !wash.startsWith("9:1"));
     assertThat(idle(told))
@@ -206,12 +209,12 @@ class WashScreenTest {
         .series("herons", "heron", 2, 60, 20)
         .step(
             n ->
-                new Step.Print(
+                new PrintStep(
                     n,
                     List.of("herons"),
                     List.of(),
                     List.of(),
-                    Step.Order.BY_COLOUR,
+                    PrintOrder.BY_COLOUR,
                     false,
                     new Span(0),
                     Wait.of(PrintDay.minutes(between)),
@@ -224,7 +227,7 @@ class WashScreenTest {
                     Until.NO_WAIT,
                     Map.of(),
                     Optional.empty(),
-                    Step.Begins.IN_TURN,
+                    Begins.IN_TURN,
                     new PlanPath("run[0]")))
         .timeline();
   }
@@ -263,7 +266,7 @@ class WashScreenTest {
             Optional.of(new Draught(Draught.By.HAIR_DRYER, new AirSpeed(1.5))));
     PrintDay day =
         herons()
-            .printInAir(List.of(), "herons", Step.Order.BY_COLOUR, false, 0, dried, Until.NO_WAIT);
+            .printInAir(List.of(), "herons", PrintOrder.BY_COLOUR, false, 0, dried, Until.NO_WAIT);
     assertThat(of(day.timeline(), Task.Kind.WASH_SCREEN).get(0).person()).contains("Tam");
     Timeline alone = day.crew("Wren").timeline();
     assertThat(idle(alone)).singleElement().extracting(IdleScreen::screen).isEqualTo("s1");
@@ -277,7 +280,7 @@ class WashScreenTest {
             .printBy(
                 List.of("Tam"),
                 "herons",
-                Step.Order.BY_COLOUR,
+                PrintOrder.BY_COLOUR,
                 false,
                 0,
                 Until.NO_WAIT,
@@ -297,7 +300,7 @@ class WashScreenTest {
         herons()
             .stations(2)
             .series("row", "eye", 4, 60, 20)
-            .print("row", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(30))
+            .print("row", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(30))
             .table(150)
             .timeline();
     assertThat(idle(day))

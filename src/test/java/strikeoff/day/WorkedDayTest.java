@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintSteps;
-import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 
 /** Print days worked by hand; the comments show the arithmetic. */
@@ -29,7 +29,7 @@ class WorkedDayTest {
   void oneSetOfThreeColourByColour() {
     Timeline day =
         herons(3, 60)
-            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
             .timeline();
     // 9:00 load 15 min. An impression takes 20 s lay + 2 · 10 s pulls + 10 s lift = 50 s.
     // Blue: starts 9:15:00, 9:15:50, 9:16:40, ends 9:17:30; laid 20 s after each start.
@@ -53,7 +53,7 @@ class WorkedDayTest {
   void aFrameOnAWetFilmIsAContactWithItsMinutes() {
     Timeline day =
         herons(3, 60)
-            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(6), Until.NO_WAIT)
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(6), Until.NO_WAIT)
             .timeline();
     // Blue on heron 1 is lifted 9:15:50 and safe at 9:25:50. Ink starts 9:17:30 + 6 min = 9:23:30
     // and
@@ -86,7 +86,7 @@ class WorkedDayTest {
             .paste("sand", 2, 60)
             .design("shell", 30, 40, 10, "s1=sand")
             .series("shells", "shell", 6, 35, 20)
-            .print("shells", Step.Order.BY_COLOUR, true, 0, Until.NO_WAIT, Until.NO_WAIT)
+            .print("shells", PrintOrder.BY_COLOUR, true, 0, Until.NO_WAIT, Until.NO_WAIT)
             .timeline();
     assertThat(everyOther.impressions())
         .extracting(i -> i.footprint().placement().number())
@@ -103,7 +103,7 @@ class WorkedDayTest {
             .stations(2)
             .print(
                 "herons",
-                Step.Order.BY_COLOUR,
+                PrintOrder.BY_COLOUR,
                 false,
                 0,
                 PrintDay.minutes(12),
@@ -140,7 +140,7 @@ class WorkedDayTest {
   void theDayEndsWithWashedScreensAndDryingGoesOnOvernight() {
     Timeline day =
         herons(1, 60)
-            .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
             .endOfDay()
             .dry(PrintDay.until(Until.Dryness.FIX_SAFE), null)
             .sew()
@@ -155,7 +155,7 @@ class WorkedDayTest {
   void allColoursAtAStationBeforeTheNext() {
     Timeline day =
         herons(2, 60)
-            .print("herons", Step.Order.BY_STATION, false, 0, PrintDay.minutes(11), Until.NO_WAIT)
+            .print("herons", PrintOrder.BY_STATION, false, 0, PrintDay.minutes(11), Until.NO_WAIT)
             .timeline();
     assertThat(day.impressions())
         .extracting(i -> i.footprint().placement().number() + i.footprint().screen().name())
@@ -170,7 +170,7 @@ class WorkedDayTest {
     Timeline day =
         herons(4, 60)
             .stations(2)
-            .print("herons", Step.Order.OVER_ALL, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
+            .print("herons", PrintOrder.OVER_ALL, false, 0, PrintDay.minutes(12), Until.NO_WAIT)
             .table(150)
             .timeline();
     assertThat(day.impressions())
@@ -194,7 +194,7 @@ class WorkedDayTest {
                         List.of("shells", "herons"),
                         List.of(),
                         List.of(1),
-                        Step.Order.SET_BY_SET,
+                        PrintOrder.SET_BY_SET,
                         new PlanPath("run[0]")));
     // herons and shells lie on each other here: each of two boards holds one of each, and shells
     // are

@@ -6,20 +6,20 @@ import java.util.Optional;
 import strikeoff.document.PlanPath;
 import strikeoff.units.Span;
 
-/** Print steps for tests, to be changed further by {@link Step.Print#change()}. */
+/** Print steps for tests, to be changed further by {@link PrintStep#change()}. */
 public final class PrintSteps {
 
   private PrintSteps() {}
 
   /** Printed by the first of the crew alone, without any wait. */
-  public static Step.Print plain(
+  public static PrintStep plain(
       int number,
       List<String> arrangements,
       List<Integer> only,
       List<Integer> separations,
-      Step.Order order,
+      PrintOrder order,
       PlanPath path) {
-    return new Step.Print(
+    return new PrintStep(
         number,
         arrangements,
         only,
@@ -37,7 +37,7 @@ public final class PrintSteps {
         Until.NO_WAIT,
         Map.of(),
         Optional.empty(),
-        Step.Begins.IN_TURN,
+        Begins.IN_TURN,
         path);
   }
 }

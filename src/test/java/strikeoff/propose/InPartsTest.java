@@ -9,7 +9,7 @@ import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.facts.Surety;
 import strikeoff.findings.Severity;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 
 /** Plans that print again on cloth that was fixed: each part is arranged by itself. */
 class InPartsTest {
@@ -90,7 +90,7 @@ class InPartsTest {
 
   private static List<Class<?>> wet(Checked.Judged judged) {
     return judged.plan().run().stream()
-        .filter(step -> step instanceof Step.Print || Leeway.isWet(step))
+        .filter(step -> step instanceof PrintStep || Leeway.isWet(step))
         .<Class<?>>map(Object::getClass)
         .distinct()
         .toList();

@@ -18,6 +18,8 @@ import strikeoff.day.facts.Rehearsed;
 import strikeoff.day.facts.Surety;
 import strikeoff.findings.Severity;
 import strikeoff.paste.Lives;
+import strikeoff.plan.Begins;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /** What holds of everything that is proposed, and of every run that a search tries. */
@@ -81,10 +83,10 @@ class ProposalProperties {
     Set<String> ways = new TreeSet<>();
     for (int i = 0; i < 10 * MOVES && walk.goesOn(); i++) {
       for (Step step : walk.run) {
-        if (step.begins() == Step.Begins.WHEN_FREE) {
+        if (step.begins() == Begins.WHEN_FREE) {
           ways.add(step.getClass().getSimpleName() + " beside");
         }
-        if (step instanceof Step.Print print) {
+        if (step instanceof PrintStep print) {
           ways.add(print.mindsNeighbours() ? "films felt one by one" : "");
           ways.add(print.air().isPresent() ? "a fan while printing" : "");
           ways.add(print.numbers().isEmpty() ? "" : "copies of each");

@@ -5,7 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -92,7 +94,7 @@ final class SmallRuns {
 
   private List<List<Step>> sewn() {
     List<List<Step>> ways = new ArrayList<>();
-    for (List<Step.Print> prints : ways()) {
+    for (List<PrintStep> prints : ways()) {
       if (plan.seam() == SmallPlan.Seam.NONE) {
         ways.add(List.copyOf(prints));
         continue;
@@ -118,8 +120,8 @@ final class SmallRuns {
   }
 
   /** Print steps in every way: in one step, or in two that share out numbers or colours. */
-  private List<List<Step.Print>> ways() {
-    List<List<Step.Print>> all = new ArrayList<>();
+  private List<List<PrintStep>> ways() {
+    List<List<PrintStep>> all = new ArrayList<>();
     prints(List.of(), List.of()).forEach(whole -> all.add(List.of(whole)));
     for (int set = 1; set < (1 << numbers.size()) - 1; set++) {
       List<Integer> one = new ArrayList<>();
@@ -143,21 +145,21 @@ final class SmallRuns {
   }
 
   private static void both(
-      List<List<Step.Print>> all, List<Step.Print> first, List<Step.Print> second) {
-    for (Step.Print one : first) {
-      for (Step.Print other : second) {
+      List<List<PrintStep>> all, List<PrintStep> first, List<PrintStep> second) {
+    for (PrintStep one : first) {
+      for (PrintStep other : second) {
         all.add(List.of(one, other));
         if (!one.people().equals(other.people()) && other.dryBetweenPasses().isNone()) {
           PrintDraft beside = new PrintDraft(other);
-          beside.begins = Step.Begins.WHEN_FREE;
+          beside.begins = Begins.WHEN_FREE;
           all.add(List.of(one, beside.step()));
         }
       }
     }
   }
 
-  private List<Step.Print> prints(List<Integer> only, List<Integer> colours) {
-    Set<Step.Print> prints = new LinkedHashSet<>();
+  private List<PrintStep> prints(List<Integer> only, List<Integer> colours) {
+    Set<PrintStep> prints = new LinkedHashSet<>();
     boolean moves = plan.table() < 150 || plan.boards() > 0;
     boolean several = numbers.size() > 1 && only.size() != 1;
     boolean coloured = (colours.isEmpty() ? plan.colours() : colours.size()) > 1;

@@ -23,6 +23,7 @@ import strikeoff.paste.PasteAge;
 import strikeoff.paste.PasteUse;
 import strikeoff.paste.Pastes;
 import strikeoff.plan.Colour;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
@@ -145,7 +146,7 @@ final class EstuaryFacts {
             new BathEdits(
                 new Step.Fix(
                     1,
-                    Step.Fixing.SOAK,
+                    DyeFixing.SOAK,
                     List.of(),
                     new Temperature(30),
                     new Span(60),

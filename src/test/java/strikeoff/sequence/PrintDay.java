@@ -19,7 +19,11 @@ import strikeoff.evidence.Evidence;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
+import strikeoff.plan.DyeFixing;
+import strikeoff.plan.HeatSource;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.PrintSteps;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -56,7 +60,7 @@ public final class PrintDay {
 
   private PrintDay print(List<String> arrangements, List<Integer> only, List<Integer> separations) {
     steps.add(
-        PrintSteps.plain(next(), arrangements, only, separations, Step.Order.BY_COLOUR, path()));
+        PrintSteps.plain(next(), arrangements, only, separations, PrintOrder.BY_COLOUR, path()));
     return this;
   }
 
@@ -64,7 +68,7 @@ public final class PrintDay {
     steps.add(
         new Step.Fix(
             next(),
-            Step.Fixing.SOAK,
+            DyeFixing.SOAK,
             List.of(),
             new Temperature(30),
             new Span(60),
@@ -77,7 +81,7 @@ public final class PrintDay {
     steps.add(
         new Step.Fix(
             next(),
-            Step.Fixing.STEAM,
+            DyeFixing.STEAM,
             List.of(),
             new Temperature(101),
             new Span(10),
@@ -100,7 +104,7 @@ public final class PrintDay {
     steps.add(
         new Step.HeatSet(
             next(),
-            Step.Heat.IRON,
+            HeatSource.IRON,
             new Temperature(150),
             new Span(60),
             1,
@@ -161,7 +165,7 @@ public final class PrintDay {
     Moment start = Moment.of(1, 540);
     Moment now = start;
     for (Step step : steps) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         for (Footprint footprint : order(print, layout)) {
           Moment end = now.plus(new Span(1));
           tasks.add(task(print, Task.Kind.PRINT, now, end, OptionalInt.of(impressions.size())));
@@ -179,7 +183,7 @@ public final class PrintDay {
         tasks, impressions, List.of(), start, now, new Span(0), new Span(0), List.of());
   }
 
-  private static List<Footprint> order(Step.Print print, Layout layout) {
+  private static List<Footprint> order(PrintStep print, Layout layout) {
     List<Footprint> order = new ArrayList<>();
     for (String arrangement : print.arrangements()) {
       List<Placement> placements = layout.of(arrangement);
@@ -200,7 +204,7 @@ public final class PrintDay {
   }
 
   private static Impression impression(
-      int id, Step.Print print, Footprint footprint, Moment laid, Moment lifted) {
+      int id, PrintStep print, Footprint footprint, Moment laid, Moment lifted) {
     Moment dry = lifted.plus(new Span(3));
     Reached reached = new Reached(PlainDrying.at(dry.seconds()));
     Film film = new Film(reached, reached, reached);

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import strikeoff.plan.DyeFixing;
+import strikeoff.plan.HeatSource;
 import strikeoff.plan.Step;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
@@ -25,9 +27,9 @@ class StepSpeechTest {
                     new Step.Rinse(1, warm, hour, Optional.empty(), Step.path(1)),
                     new Step.Wash(2, warm, hour, Optional.empty(), Step.path(2)),
                     new Step.HeatSet(
-                        3, Step.Heat.IRON, warm, hour, 1, Optional.empty(), Step.path(3)),
+                        3, HeatSource.IRON, warm, hour, 1, Optional.empty(), Step.path(3)),
                     new Step.Fix(
-                        4, Step.Fixing.SOAK, List.of(), warm, hour, Optional.empty(), Step.path(4)),
+                        4, DyeFixing.SOAK, List.of(), warm, hour, Optional.empty(), Step.path(4)),
                     new Step.EndOfDay(5, Step.path(5)))
                 .map(step -> StepSpeech.title(step, Measures.US)))
         .containsExactly(

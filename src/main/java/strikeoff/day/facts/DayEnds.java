@@ -13,6 +13,7 @@ import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
+import strikeoff.plan.DyeFixing;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.units.Span;
@@ -180,7 +181,7 @@ final class DayEnds {
       return plan.step(task.step())
           .filter(Step.Fix.class::isInstance)
           .map(Step.Fix.class::cast)
-          .filter(fix -> tender || fix.how() != Step.Fixing.BATCH)
+          .filter(fix -> tender || fix.how() != DyeFixing.BATCH)
           .isPresent();
     }
 

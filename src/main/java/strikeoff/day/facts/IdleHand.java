@@ -15,6 +15,7 @@ import strikeoff.day.Task;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
@@ -98,7 +99,7 @@ public record IdleHand(
    * @param by who prints it then; empty if she washes its screens
    * @param joinsIn seconds of work that she joins in
    */
-  private record Change(Step.Print step, Optional<List<String>> by, long joinsIn) {
+  private record Change(PrintStep step, Optional<List<String>> by, long joinsIn) {
 
     PrintPlan in(PrintPlan plan) {
       List<Step> run = new ArrayList<>(plan.run());
@@ -111,7 +112,7 @@ public record IdleHand(
   private static List<Change> changes(DayRun day, PrintPlan plan, String person) {
     List<Change> changes = new ArrayList<>();
     for (Step step : plan.run()) {
-      if (step instanceof Step.Print print) {
+      if (step instanceof PrintStep print) {
         Set<String> people = new LinkedHashSet<>(print.people());
         if (people.isEmpty()) {
           people.add(plan.crew().names().get(0));

@@ -16,9 +16,11 @@ import strikeoff.day.WashStep;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
@@ -169,16 +171,16 @@ public record IdleScreen(
    * What else a step needs for its screens to be washed between colours: to be printed by one
    * person, colour by colour, who washes them.
    */
-  private static List<WashStep.Change> changes(Step.Print print, PrintPlan plan) {
+  private static List<WashStep.Change> changes(PrintStep print, PrintPlan plan) {
     List<WashStep.Change> changes = new ArrayList<>();
     String printer = print.by().orElse(plan.crew().names().get(0));
     if (!print.also().isEmpty()) {
       changes.add(new WashStep.Change(WashStep.What.PRINTED_BY, Optional.of(printer)));
     }
-    if (print.begins() == Step.Begins.WHEN_FREE) {
+    if (print.begins() == Begins.WHEN_FREE) {
       changes.add(new WashStep.Change(WashStep.What.NO_BEGINS, Optional.empty()));
     }
-    if (print.order() == Step.Order.BY_STATION) {
+    if (print.order() == PrintOrder.BY_STATION) {
       changes.add(new WashStep.Change(WashStep.What.ORDER_BY_COLOUR, Optional.empty()));
     }
     if (print.washes().isPresent() && !print.washes().get().equals(printer)) {

@@ -9,6 +9,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintChange;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
@@ -41,7 +42,7 @@ public record Remedy(
   }
 
   /** Every other one first, by one person, with no wait yet between the two passes. */
-  static Remedy everyOther(Step.Print print) {
+  static Remedy everyOther(PrintStep print) {
     return new Remedy(
         How.EVERY_OTHER,
         print.number(),
@@ -93,7 +94,7 @@ public record Remedy(
   }
 
   /** What a print step has in the place of a wait. */
-  static Wait written(How how, Step.Print step) {
+  static Wait written(How how, PrintStep step) {
     return switch (how) {
       case DRY_BETWEEN_COLOURS -> step.dryBetweenColours();
       case DRY_BETWEEN_PASSES, EVERY_OTHER -> step.dryBetweenPasses();
@@ -173,7 +174,7 @@ public record Remedy(
         run.add(new Step.EndOfDay(step, PUT_IN));
         run.add(each);
       } else {
-        run.add(each instanceof Step.Print print ? changed(print) : each);
+        run.add(each instanceof PrintStep print ? changed(print) : each);
       }
     }
     return plan.with(run);
@@ -185,7 +186,7 @@ public record Remedy(
     return new Wait(new Until.Time(new Span(minutes)), air);
   }
 
-  private Step changed(Step.Print print) {
+  private Step changed(PrintStep print) {
     PrintChange change = print.change();
     alone.ifPresent(person -> change.by(List.of(person)));
     switch (how) {

@@ -12,6 +12,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.units.Span;
 
@@ -102,7 +103,7 @@ public record StepLength(
         new Span(takes(tasks) - longest),
         until.since(from),
         new Span(parts - longest),
-        step instanceof Step.Print,
+        step instanceof PrintStep,
         step.path(),
         List.of(new Related(Tie.HOURS, plan.hours().path())));
   }

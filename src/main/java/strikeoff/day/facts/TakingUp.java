@@ -18,7 +18,7 @@ import strikeoff.day.Task;
 import strikeoff.evidence.Evidence.Related;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Medium;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.plan.Wait;
@@ -165,7 +165,7 @@ final class TakingUp {
             day.run().printed().get(film.id()),
             film.film().in(needed),
             taken.second(),
-            taken.step() instanceof Step.Print print
+            taken.step() instanceof PrintStep print
                 ? print.beforeMoving().air()
                 : Optional.empty());
   }
@@ -209,7 +209,7 @@ final class TakingUp {
     Taken taken = occasion.taken();
     Moment idle = new Moment(taken.idleFrom());
     long minutes = (long) safe.since(idle).wholeMinutesUp().minutes();
-    if (taken.step() instanceof Step.Print print) {
+    if (taken.step() instanceof PrintStep print) {
       Wait present = print.beforeMoving();
       // In still air the wait counts from the last lift, in moved air from when the air moves.
       boolean blown = present.air().isPresent() && present.until() instanceof Until.Time;
@@ -231,7 +231,7 @@ final class TakingUp {
   private static Optional<Trials.Outcome> night(
       Occasion occasion, Function<Remedy, Trials.Outcome> trial) {
     Taken taken = occasion.taken();
-    if (taken.step() instanceof Step.Print
+    if (taken.step() instanceof PrintStep
         || occasion.needed() != Dryness.FIX_SAFE && taken.kind() == Task.Kind.FIX) {
       return Optional.empty();
     }

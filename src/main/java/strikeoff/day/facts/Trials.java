@@ -14,7 +14,9 @@ import strikeoff.day.Simulation;
 import strikeoff.day.facts.Causes.Cause;
 import strikeoff.day.facts.Causes.Pair;
 import strikeoff.day.facts.Remedy.How;
+import strikeoff.plan.Begins;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 
@@ -98,12 +100,10 @@ public final class Trials {
    * then prints alone.
    */
   Optional<Outcome> everyOther(Cause cause, boolean surely, int impressions) {
-    Optional<Step.Print> print =
+    Optional<PrintStep> print =
         plan.print(cause.step())
             .filter(
-                p ->
-                    (!p.everyOther() || !p.also().isEmpty())
-                        && p.begins() != Step.Begins.WHEN_FREE);
+                p -> (!p.everyOther() || !p.also().isEmpty()) && p.begins() != Begins.WHEN_FREE);
     if (cause.how() != How.PAUSE || print.isEmpty()) {
       return Optional.empty();
     }
@@ -277,7 +277,7 @@ public final class Trials {
 
   /** By arithmetic: what is missing, shared out over the waits between the two impressions. */
   public static long minutes(PrintPlan plan, Cause cause, List<Pair> pairs, boolean surely) {
-    Optional<Step.Print> print = plan.print(cause.step());
+    Optional<PrintStep> print = plan.print(cause.step());
     double most = 0;
     for (Pair pair : pairs) {
       Contact contact = pair.contact();
@@ -294,12 +294,12 @@ public final class Trials {
    *
    * @param step what is printed there
    */
-  private static double present(Optional<Step.Print> step, Cause cause, Pair pair) {
+  private static double present(Optional<PrintStep> step, Cause cause, Pair pair) {
     if (cause.how() == How.DRY_STEP || cause.how() == How.PAUSE) {
       return pair.there();
     }
     if (step.isPresent()) {
-      Step.Print print = step.get();
+      PrintStep print = step.get();
       boolean fromTheLift =
           cause.how() == How.DRY_BETWEEN_COLOURS || cause.how() == How.DRY_BETWEEN_PASSES;
       boolean blown = Remedy.written(cause.how(), print).air().isPresent();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Design;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 
 /**
@@ -40,7 +41,7 @@ final class MixingOrder {
   private Step ordered(Step.Mix mix, List<Step> run) {
     Map<String, Integer> firstUse = new HashMap<>();
     for (Step step : run) {
-      if (step instanceof Step.Print print && print.number() > mix.number()) {
+      if (step instanceof PrintStep print && print.number() > mix.number()) {
         pastes(print).forEach(paste -> firstUse.putIfAbsent(paste, firstUse.size()));
       }
     }
@@ -50,7 +51,7 @@ final class MixingOrder {
   }
 
   /** In the order in which a step prints them. */
-  private List<String> pastes(Step.Print print) {
+  private List<String> pastes(PrintStep print) {
     List<String> pastes = new ArrayList<>();
     for (String name : print.arrangements()) {
       Arrangement arrangement = placements.get(name);

@@ -9,10 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Draught;
+import strikeoff.plan.PrintOrder;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Wait;
@@ -27,13 +30,13 @@ import strikeoff.yaml.ValueKinds;
 /** Reads print steps, and finds which separations and placements they mean. */
 final class PrintStepPart {
 
-  private static final Map<String, Step.Order> ORDERS = new LinkedHashMap<>();
+  private static final Map<String, PrintOrder> ORDERS = new LinkedHashMap<>();
 
   static {
-    ORDERS.put("by colour", Step.Order.BY_COLOUR);
-    ORDERS.put("by station", Step.Order.BY_STATION);
-    ORDERS.put("over all", Step.Order.OVER_ALL);
-    ORDERS.put("set by set", Step.Order.SET_BY_SET);
+    ORDERS.put("by colour", PrintOrder.BY_COLOUR);
+    ORDERS.put("by station", PrintOrder.BY_STATION);
+    ORDERS.put("over all", PrintOrder.OVER_ALL);
+    ORDERS.put("set by set", PrintOrder.SET_BY_SET);
   }
 
   private final Draft draft;
@@ -77,8 +80,8 @@ final class PrintStepPart {
     if (people.stream().distinct().count() < people.size()) {
       f.wrong("by", "one person is named twice");
     }
-    Step.Print step =
-        new Step.Print(
+    PrintStep step =
+        new PrintStep(
             number,
             names,
             only,
@@ -86,7 +89,7 @@ final class PrintStepPart {
             f.optional(
                     "order",
                     ValueKinds.word("by colour, by station, over all or set by set", ORDERS))
-                .orElse(Step.Order.BY_COLOUR),
+                .orElse(PrintOrder.BY_COLOUR),
             f.optional("every other", ValueKinds.yesNo()).orElse(false),
             f.optional("pause", ValueKinds.quantity(Span.class)).orElse(new Span(0)),
             f.optional("dry between colours", waits.orPlain()).orElse(Wait.NONE),
@@ -111,7 +114,7 @@ final class PrintStepPart {
     return step;
   }
 
-  private static void passes(Fields f, Step.Print step) {
+  private static void passes(Fields f, PrintStep step) {
     if (!f.has("dry between passes") || !f.sound("every other", "by", "begins")) {
       return;
     }
@@ -123,7 +126,7 @@ final class PrintStepPart {
   }
 
   /** Several who print at the same time wait film by film; a fan runs on beside them. */
-  private static void handsFree(Fields f, Step.Print step) {
+  private static void handsFree(Fields f, PrintStep step) {
     if (step.air().filter(a -> a.by() == Draught.By.HAIR_DRYER).isPresent()) {
       f.wrong(
           "air",
@@ -141,16 +144,16 @@ final class PrintStepPart {
     }
   }
 
-  private static String beside(Step.Print step) {
+  private static String beside(PrintStep step) {
     return step.also().isEmpty()
         ? "people who print beside another step"
         : "several who print at the same time";
   }
 
-  private static String cure(Step.Print step) {
+  private static String cure(PrintStep step) {
     return step.also().isEmpty()
         ? "leave out begins"
-        : step.begins() == Step.Begins.WHEN_FREE
+        : step.begins() == Begins.WHEN_FREE
             ? "name one person and leave out begins"
             : "name one person";
   }
@@ -158,11 +161,11 @@ final class PrintStepPart {
   /**
    * A screen that is laid again at the next station, or by somebody else, cannot be in the sink.
    */
-  private static void washing(Fields f, Step.Print step) {
+  private static void washing(Fields f, PrintStep step) {
     if (!step.washBetweenColours() || !f.sound("wash between colours", "order", "by", "begins")) {
       return;
     }
-    if (step.order() == Step.Order.BY_STATION) {
+    if (step.order() == PrintOrder.BY_STATION) {
       f.wrong(
           "wash between colours",
           "by station every screen is laid again at the next station; print by colour");
@@ -221,7 +224,7 @@ final class PrintStepPart {
     return names;
   }
 
-  private void numbers(Fields f, Step.Print step) {
+  private void numbers(Fields f, PrintStep step) {
     for (String name : step.arrangements()) {
       long there = counts.atMost(name);
       for (int n : step.only(name)) {
@@ -235,7 +238,7 @@ final class PrintStepPart {
     }
   }
 
-  private void bound(Fields f, Step.Print step) {
+  private void bound(Fields f, PrintStep step) {
     for (String name : step.arrangements()) {
       Design design = designs.get(placements.get(name).design());
       List<Integer> only = step.only(name);

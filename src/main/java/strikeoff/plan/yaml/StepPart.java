@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Begins;
 import strikeoff.plan.Crew;
 import strikeoff.plan.Design;
 import strikeoff.plan.Paste;
@@ -54,10 +55,10 @@ final class StepPart {
           "wash", "wash: 60 °C",
           "heat-set", "heat-set: iron");
 
-  private static final Map<String, Step.Begins> BEGINS =
+  private static final Map<String, Begins> BEGINS =
       Map.of(
-          Step.Begins.WHEN_FREE.text(), Step.Begins.WHEN_FREE,
-          Step.Begins.WHEN_DONE.text(), Step.Begins.WHEN_DONE);
+          Begins.WHEN_FREE.text(), Begins.WHEN_FREE,
+          Begins.WHEN_DONE.text(), Begins.WHEN_DONE);
 
   private final Draft draft;
   private final Crew crew;
@@ -241,9 +242,9 @@ final class StepPart {
   }
 
   /** Whether it waits for the step above it. */
-  static Step.Begins begins(Fields f) {
+  static Begins begins(Fields f) {
     return f.optional("begins", ValueKinds.word("when free or when done", BEGINS))
-        .orElse(Step.Begins.IN_TURN);
+        .orElse(Begins.IN_TURN);
   }
 
   private static Optional<Span> takes(Fields f) {

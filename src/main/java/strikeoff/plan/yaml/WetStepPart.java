@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.plan.Crew;
+import strikeoff.plan.DyeFixing;
+import strikeoff.plan.HeatSource;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Step;
-import strikeoff.plan.Step.Fixing;
 import strikeoff.policy.Substance;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Span;
@@ -27,14 +28,14 @@ final class WetStepPart {
 
   private static final double FREEZING = 0;
 
-  private static final Map<String, Fixing> WAYS = new LinkedHashMap<>();
-  private static final Map<String, Step.Heat> DEVICES = new LinkedHashMap<>();
+  private static final Map<String, DyeFixing> WAYS = new LinkedHashMap<>();
+  private static final Map<String, HeatSource> DEVICES = new LinkedHashMap<>();
 
   static {
-    for (Fixing way : Fixing.values()) {
+    for (DyeFixing way : DyeFixing.values()) {
       WAYS.put(way.text(), way);
     }
-    for (Step.Heat device : Step.Heat.values()) {
+    for (HeatSource device : HeatSource.values()) {
       DEVICES.put(device.text(), device);
     }
   }
@@ -50,13 +51,13 @@ final class WetStepPart {
   }
 
   Step fix(int number, Fields f) {
-    Fixing how = f.required("fix", ValueKinds.word("soak, batch or steam", WAYS));
+    DyeFixing how = f.required("fix", ValueKinds.word("soak, batch or steam", WAYS));
     List<Ingredient> bath = bath(f, how);
     return new Step.Fix(
         number,
-        how == Fixing.SOAK && brushedOn(bath) ? Fixing.BATCH : how,
+        how == DyeFixing.SOAK && brushedOn(bath) ? DyeFixing.BATCH : how,
         bath,
-        how == Fixing.STEAM
+        how == DyeFixing.STEAM
             ? thawed(f, "temperature", warmth(f, how))
             : water(f, "temperature", warmth(f, how)),
         f.required("for", ValueKinds.aboveZero(Span.class)),
@@ -64,7 +65,7 @@ final class WetStepPart {
         f.path());
   }
 
-  private Temperature warmth(Fields f, Fixing how) {
+  private Temperature warmth(Fields f, DyeFixing how) {
     return assumptions.or(
         f,
         "temperature",
@@ -101,11 +102,11 @@ final class WetStepPart {
     return thawed(f, key, temperature);
   }
 
-  private List<Ingredient> bath(Fields f, Fixing how) {
+  private List<Ingredient> bath(Fields f, DyeFixing how) {
     Expected<List<Ingredient>> recipe = Recipes.recipe(draft.policy());
-    if (how != Fixing.SOAK || !f.sound("fix")) {
+    if (how != DyeFixing.SOAK || !f.sound("fix")) {
       List<Ingredient> bath = f.optional("bath", recipe).orElse(List.of());
-      boolean brushed = how == Fixing.BATCH && (brushedOn(bath) || !f.sound("bath"));
+      boolean brushed = how == DyeFixing.BATCH && (brushedOn(bath) || !f.sound("bath"));
       if (f.has("bath") && f.sound("fix") && !brushed) {
         f.wrong("bath", dryBath(how));
         return List.of();
@@ -120,11 +121,11 @@ final class WetStepPart {
     return bath;
   }
 
-  private static String dryBath(Fixing how) {
+  private static String dryBath(DyeFixing how) {
     return "a "
         + how.text()
         + " has no bath; leave it out, or say fix: soak"
-        + (how == Fixing.BATCH
+        + (how == DyeFixing.BATCH
             ? ". Only silicate is brushed on before it lies: bath: {sodium silicate: 1 L}"
             : "");
   }
@@ -147,7 +148,7 @@ final class WetStepPart {
 
   Step heatSet(int number, Fields f) {
     Everyday.called("heat", f);
-    Step.Heat with = f.required("heat-set", ValueKinds.word("iron, press or oven", DEVICES));
+    HeatSource with = f.required("heat-set", ValueKinds.word("iron, press or oven", DEVICES));
     return new Step.HeatSet(
         number,
         with,
@@ -163,9 +164,9 @@ final class WetStepPart {
   }
 
   /** Only an iron has a side: a press and an oven heat both. */
-  private static int sides(Fields f, Step.Heat with) {
+  private static int sides(Fields f, HeatSource with) {
     boolean both = f.optional("both sides", ValueKinds.yesNo()).orElse(false);
-    if (both && f.sound("heat-set") && with != Step.Heat.IRON) {
+    if (both && f.sound("heat-set") && with != HeatSource.IRON) {
       f.wrong("both sides", "only an iron has a side; a press and an oven heat both at once");
     }
     return both ? 2 : 1;

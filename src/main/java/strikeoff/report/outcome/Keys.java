@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.speech.StepSpeech;
 import strikeoff.units.Measures;
@@ -46,7 +47,7 @@ final class Keys {
   /** What a step does, without the figures that a printer changes to mend it. */
   private static String lasting(Step step) {
     if (step instanceof Step.Mix
-        || step instanceof Step.Print
+        || step instanceof PrintStep
         || step instanceof Step.Sew
         || step instanceof Step.WashScreen) {
       // Those of these steps have no figures.

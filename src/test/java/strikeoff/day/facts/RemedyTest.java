@@ -17,8 +17,8 @@ import strikeoff.day.PrintDay;
 import strikeoff.day.Task;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Medium;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.speech.RemedySpeech;
 import strikeoff.units.Measures;
@@ -37,7 +37,7 @@ class RemedyTest {
         .design("shell", 6, 6, 8, "s4=sand")
         .series("herons", "heron", 4, 45, 20)
         .placed("shells", "shell", 40, 62, 85, 62)
-        .print("herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(4), Until.NO_WAIT)
+        .print("herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(4), Until.NO_WAIT)
         .print("shells");
   }
 
@@ -225,7 +225,7 @@ class RemedyTest {
             .series("herons", "heron", 6, 60, 20)
             .stations(2)
             .table(150)
-            .print("herons", Step.Order.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(20))
+            .print("herons", PrintOrder.BY_COLOUR, false, 0, Until.NO_WAIT, PrintDay.minutes(20))
             .timeline();
     // The last film of a set is lifted when the set ends; after 20 min the cloth moves, 40 min
     // early.

@@ -10,7 +10,7 @@ import strikeoff.day.Resource;
 import strikeoff.day.Task;
 import strikeoff.day.TinyDay;
 import strikeoff.plan.Medium;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.Until;
 import strikeoff.speech.DaySpeech;
 import strikeoff.speech.HoursSpeech;
@@ -33,7 +33,7 @@ class RunFiguresTest {
         of(
             herons()
                 .print(
-                    "herons", Step.Order.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT));
+                    "herons", PrintOrder.BY_COLOUR, false, 0, PrintDay.minutes(12), Until.NO_WAIT));
     // load 15; three impressions of 50 s; dry 12; three more; wash s2 10 min, since s1 is washed in
     // the wait
     assertThat(figures.chain().links())

@@ -17,7 +17,9 @@ import strikeoff.plan.Arrangement;
 import strikeoff.plan.Assumption;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Hours;
+import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Storage;
 import strikeoff.plan.Until;
@@ -190,10 +192,10 @@ class LanguageTest {
                 before moving: until lift-safe
                 by: Tam
             """);
-    Step.Print print = (Step.Print) plan(text).run().get(1);
+    PrintStep print = (PrintStep) plan(text).run().get(1);
     assertThat(print.only()).containsExactly(1, 2, 5, 6);
     assertThat(print.separations()).containsExactly(2, 1);
-    assertThat(print.order()).isEqualTo(Step.Order.BY_STATION);
+    assertThat(print.order()).isEqualTo(PrintOrder.BY_STATION);
     assertThat(print.everyOther()).isTrue();
     assertThat(print.pause()).isEqualTo(new Span(0.5));
     assertThat(print.dryBetweenColours()).isEqualTo(Wait.of(new Until.Time(new Span(10))));
@@ -206,9 +208,9 @@ class LanguageTest {
   @Test
   void aPrintStepMayWashItsScreensBetweenColours() {
     String washed = with("    only: 1-3, 5\n", "    wash between colours: yes\n");
-    assertThat(((Step.Print) plan(washed).run().get(1)).washBetweenColours()).isTrue();
+    assertThat(((PrintStep) plan(washed).run().get(1)).washBetweenColours()).isTrue();
     String leftOut = with("    only: 1-3, 5\n", "");
-    assertThat(((Step.Print) plan(leftOut).run().get(1)).washBetweenColours()).isFalse();
+    assertThat(((PrintStep) plan(leftOut).run().get(1)).washBetweenColours()).isFalse();
   }
 
   @Test
@@ -220,7 +222,7 @@ class LanguageTest {
                 dry between colours: {for: 20 min, air: fan}
                 before moving: {until: lift-safe, air: 0.8 m/s}
             """);
-    Step.Print print = (Step.Print) plan(text).run().get(1);
+    PrintStep print = (PrintStep) plan(text).run().get(1);
     assertThat(print.dryBetweenColours().until()).isEqualTo(new Until.Time(new Span(20)));
     assertThat(print.dryBetweenColours().air())
         .hasValueSatisfying(air -> assertThat(air.by()).isEqualTo(Draught.By.FAN));
