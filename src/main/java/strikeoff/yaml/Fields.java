@@ -80,64 +80,18 @@ public final class Fields {
         reading.problems().add(item.key(), item.path(), words);
       }
     } else if (item.node() instanceof Node.Sequence list) {
-      return listed(item, list, what, byName, reading);
+      ListedKeys listed = ListedKeys.of(list, byName);
+      reading.wrong(item, words + listed.write());
+      if (listed.nameless()) {
+        reading.nameless();
+      }
+      if (listed.clear()) {
+        return new Fields(item, listed.entries(), false, reading);
+      }
     } else {
       reading.wrong(item, words);
     }
     return new Fields(item, Map.of(), true, reading);
-  }
-
-  /**
-   * A list in place of a mapping says the same with dashes, so it is read on as if they were not
-   * there.
-   */
-  private static Fields listed(
-      Item item, Node.Sequence list, String what, boolean byName, Reading reading) {
-    Map<String, Node.Entry> entries = new LinkedHashMap<>();
-    boolean named = false;
-    boolean clear = !list.items().isEmpty();
-    boolean nameless = false;
-    for (Node each : list.items()) {
-      if (!(each instanceof Node.Mapping m)) {
-        clear = false;
-        continue;
-      }
-      Node.Entry name = m.entries().get("name");
-      if (name != null && name.value() instanceof Node.Scalar s) {
-        named = true;
-        Map<String, Node.Entry> rest = new LinkedHashMap<>(m.entries());
-        rest.remove("name");
-        Node.Entry entry =
-            new Node.Entry(
-                s.text(), new Node.Mapping(rest, m.again(), m.whole(), m.at(), m.end()), name.at());
-        clear &= entries.putIfAbsent(s.text(), entry) == null;
-      } else {
-        // Under the section itself stand names, each with keys of its own.
-        boolean names =
-            m.entries().values().stream().allMatch(e -> e.value() instanceof Node.Mapping);
-        nameless |= byName && !names;
-        for (Node.Entry entry : m.entries().values()) {
-          clear &= entries.putIfAbsent(entry.key(), entry) == null;
-        }
-      }
-    }
-    String write =
-        named
-            ? "; write each under its name, as in " + entries.keySet().iterator().next() + ": {…}"
-            : nameless
-                ? "; leave the “- ” out and give each a name, as in NAME: {…}"
-                : !clear
-                    ? ""
-                    : list.items().get(0).at().column() == list.at().column() + 1
-                        ? "; write keys in braces: {…}"
-                        : "; write the keys without “- ” before them";
-    reading.wrong(item, withKeys(what) + " expected, and " + list.kind() + " stands here" + write);
-    if (nameless) {
-      reading.nameless();
-    }
-    return clear && !nameless
-        ? new Fields(item, entries, false, reading)
-        : new Fields(item, Map.of(), true, reading);
   }
 
   private static String withKeys(String what) {
