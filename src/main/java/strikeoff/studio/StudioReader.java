@@ -26,6 +26,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.Reading;
 import strikeoff.yaml.ValueKinds;
 import strikeoff.yaml.YamlReader;
@@ -163,7 +164,7 @@ public final class StudioReader {
       return Optional.empty();
     }
     limitsAt.put(key, item.key());
-    Expected<? extends Quantity> value = ValueKinds.quantity(limit.value().getClass());
+    Expected<? extends Quantity> value = QuantityKinds.quantity(limit.value().getClass());
     String where = where(item);
     if (!(item.node() instanceof Node.Mapping)) {
       return all.optional(key, value).map(v -> new Limit(key, v, limit.why(), "set by " + where));

@@ -27,6 +27,7 @@ import strikeoff.units.Quantities;
 import strikeoff.units.Script;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads what a separation says of its film, and has the film measured. */
@@ -137,7 +138,7 @@ final class ArtworkPart {
     Optional<Double> resolution =
         f.optional("resolution", resolution()).filter(r -> f.sound("resolution"));
     Optional<Length> margin =
-        how(f, "margin", ValueKinds.quantity(Length.class), "the strip cut off a film all round")
+        how(f, "margin", QuantityKinds.quantity(Length.class), "the strip cut off a film all round")
             .map(m -> f.sound("margin") ? m : new Length(0));
     return file.map(
         name ->

@@ -14,6 +14,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.Reading;
 import strikeoff.yaml.ValueKinds;
 
@@ -54,14 +55,14 @@ final class ClothPart {
     }
     Shrinkage shrinkage = shrinkage(f, washed, fibres);
     Fields allowances = f.underOrAbsent("allowances", "the allowances");
-    Expected<Length> length = ValueKinds.aboveZero(Length.class);
+    Expected<Length> length = QuantityKinds.aboveZero(Length.class);
     Cloth cloth =
         new Cloth(
             fibres,
             assumptions.or(
                 f,
                 "mass",
-                ValueKinds.aboveZero(ArealMass.class),
+                QuantityKinds.aboveZero(ArealMass.class),
                 "cloth.mass",
                 "mass of the cloth"),
             f.required("width", length),
@@ -83,11 +84,11 @@ final class ClothPart {
             assumptions.or(
                 f,
                 "selvedge",
-                ValueKinds.quantity(Length.class),
+                QuantityKinds.quantity(Length.class),
                 "cloth.selvedge",
                 "width of the selvedges"),
             loomState,
-            f.optional("finished", ValueKinds.size()),
+            f.optional("finished", QuantityKinds.size()),
             f.path());
     allowances.done();
     f.done();
@@ -118,7 +119,7 @@ final class ClothPart {
     return assumptions.or(
         allowances,
         end,
-        ValueKinds.quantity(Length.class),
+        QuantityKinds.quantity(Length.class),
         "cloth.allowance",
         "allowance at the " + end + (end.equals("near") || end.equals("far") ? " edge" : ""));
   }
@@ -141,7 +142,7 @@ final class ClothPart {
     Map<String, Share> fibres = new LinkedHashMap<>();
     int before = draft.reading().problems().count();
     for (String name : shares.names()) {
-      Share share = shares.required(name, ValueKinds.shareOfWhole());
+      Share share = shares.required(name, QuantityKinds.shareOfWhole());
       Parsed<String> fibre = Lookup.fibre(name, draft.policy());
       if (fibre instanceof Parsed.Refused<String> r) {
         shares.wrongKey(name, r.message());
@@ -170,7 +171,7 @@ final class ClothPart {
 
   private Shrinkage shrinkage(Fields f, boolean washed, Map<String, Share> fibres) {
     Optional<Item> item = f.item("shrinkage");
-    Expected<Share> share = ValueKinds.shareOfWhole();
+    Expected<Share> share = QuantityKinds.shareOfWhole();
     if (item.isPresent() && !(item.get().node() instanceof Node.Mapping)) {
       Share both = f.required("shrinkage", share);
       return agreed(f, washed, new Shrinkage(both, both));
@@ -197,7 +198,7 @@ final class ClothPart {
   }
 
   private Share side(Fields sides, String side, boolean washed, Map<String, Share> fibres) {
-    Expected<Share> share = ValueKinds.shareOfWhole();
+    Expected<Share> share = QuantityKinds.shareOfWhole();
     String words = "shrinkage in " + side;
     if (washed || fibres.size() == 1) {
       String fibre = fibres.keySet().iterator().next();
@@ -235,11 +236,11 @@ final class ClothPart {
     Seam seam =
         new Seam(
             item.name(),
-            f.required("at", ValueKinds.quantity(Length.class)),
+            f.required("at", QuantityKinds.quantity(Length.class)),
             assumptions.or(
                 f,
                 "allowance",
-                ValueKinds.quantity(Length.class),
+                QuantityKinds.quantity(Length.class),
                 "seam.allowance",
                 "seam allowance"),
             assumptions.or(f, "padded", ValueKinds.yesNo(), "seam.padded", "ridge padded"),

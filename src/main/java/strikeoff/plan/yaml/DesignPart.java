@@ -16,6 +16,7 @@ import strikeoff.units.Share;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.Reading;
 import strikeoff.yaml.ValueKinds;
 
@@ -43,7 +44,7 @@ final class DesignPart {
 
   private Design design(Item item) {
     Fields f = Everyday.called("design", Fields.of(item, "a design", draft.reading()));
-    Pair size = f.required("size", ValueKinds.size());
+    Pair size = f.required("size", QuantityKinds.size());
     boolean sized = f.sound("size");
     List<Design.Separation> separations =
         f.required(
@@ -90,8 +91,8 @@ final class DesignPart {
   private Design.Separation separation(Item item, Pair design, boolean sized) {
     Fields f = Everyday.called("separation", Fields.of(item, "a separation", draft.reading()));
     Pair at = f.optional("at", Points.place()).orElse(CORNER);
-    Pair size = f.optional("size", ValueKinds.size()).orElse(rest(design, at));
-    Expected<Length> length = ValueKinds.aboveZero(Length.class);
+    Pair size = f.optional("size", QuantityKinds.size()).orElse(rest(design, at));
+    Expected<Length> length = QuantityKinds.aboveZero(Length.class);
     Optional<Artwork> artwork = artworks.artwork(f, size, sized && f.sound("at", "size"));
     Area stated = printed(f, size);
     Optional<Artwork.Stated> states =
@@ -118,7 +119,7 @@ final class DesignPart {
                 "separation.pulls",
                 "pulls for one impression"),
             f.optional("key", ValueKinds.yesNo()).orElse(false),
-            f.optional("trap", ValueKinds.quantity(Length.class)),
+            f.optional("trap", QuantityKinds.quantity(Length.class)),
             f.optional("detail", length),
             artwork.map(a -> a.stating(states, artworks.sized(f))),
             f.path());
@@ -157,8 +158,8 @@ final class DesignPart {
    */
   private static Area printed(Fields f, Pair size) {
     double whole = whole(size);
-    Optional<Area> area = f.optional("area", ValueKinds.aboveZero(Area.class));
-    Expected<Share> covers = ValueKinds.above0UpToWhole();
+    Optional<Area> area = f.optional("area", QuantityKinds.aboveZero(Area.class));
+    Expected<Share> covers = QuantityKinds.above0UpToWhole();
     if (f.has("area")) {
       if (f.has("covers")) {
         f.wrong("covers", "covers and area say the same thing; keep one of them");

@@ -8,7 +8,7 @@ import strikeoff.units.Length;
 import strikeoff.units.Pair;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
-import strikeoff.yaml.ValueKinds;
+import strikeoff.yaml.QuantityKinds;
 
 /**
  * Reads the films of a studio's inventory, and looks each up: what is wrong with one is told where
@@ -35,7 +35,7 @@ final class FilmPart {
   private String picture(Item item) {
     Fields f = Fields.of(item, "a film", draft.reading());
     f.required("artwork", ArtworkPart.NAME);
-    Optional<Pair> size = f.optional("size", ValueKinds.size());
+    Optional<Pair> size = f.optional("size", QuantityKinds.size());
     Optional<Wanted> wanted =
         new ArtworkPart(draft).wanted(f, size.orElse(ANY), Optional.of(folder));
     wanted

@@ -5,13 +5,13 @@ import strikeoff.plan.Cloth;
 import strikeoff.units.Length;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
-import strikeoff.yaml.ValueKinds;
+import strikeoff.yaml.QuantityKinds;
 
 /** What the cloth's allowances and selvedges leave free; placements that say nothing take that. */
 final class FreeCloth {
 
   private static final String WHY = "what the cloth's allowances and selvedges leave free";
-  private static final Expected<Length> PLACE = ValueKinds.quantity(Length.class);
+  private static final Expected<Length> PLACE = QuantityKinds.quantity(Length.class);
 
   private final Assumptions assumptions;
   private final Cloth cloth;

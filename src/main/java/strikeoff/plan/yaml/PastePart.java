@@ -16,6 +16,7 @@ import strikeoff.units.Temperature;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads the pastes and paints. */
@@ -54,7 +55,7 @@ final class PastePart {
     boolean dye = medium == Medium.DYE;
     List<Ingredient> recipe =
         f.optional("recipe", Recipes.recipe(draft.policy())).orElse(List.of());
-    Expected<Span> time = ValueKinds.quantity(Span.class);
+    Expected<Span> time = QuantityKinds.quantity(Span.class);
     Paste paste =
         new Paste(
             item.name(),
@@ -67,13 +68,13 @@ final class PastePart {
                 ValueKinds.yesNo(),
                 "paste.transparent." + (dye ? "dye" : "paint"),
                 "lets what lies under it show"),
-            f.optional("amount", ValueKinds.amount()),
+            f.optional("amount", QuantityKinds.amount()),
             recipe,
             alkali(f, dye, recipe),
             f.under("thickener", "the thickener").map(this::thickener),
             kept(f, "paste.kept", "where the mixed paste is kept"),
             f.optional("mixed before", time),
-            f.optional("deposit", ValueKinds.aboveZero(ArealMass.class)),
+            f.optional("deposit", QuantityKinds.aboveZero(ArealMass.class)),
             times.dryingTime(f, "frame-safe"),
             times.dryingTime(f, "lift-safe"),
             f.under("strike-off", "the strike-off").map(times::strikeOff),
@@ -99,8 +100,8 @@ final class PastePart {
   private static Paste.Label label(Fields f) {
     Paste.Label label =
         new Paste.Label(
-            f.required("temperature", ValueKinds.quantity(Temperature.class)),
-            f.required("for", ValueKinds.aboveZero(Span.class)),
+            f.required("temperature", QuantityKinds.quantity(Temperature.class)),
+            f.required("for", QuantityKinds.aboveZero(Span.class)),
             f.path());
     f.done();
     return label;
@@ -156,7 +157,7 @@ final class PastePart {
   }
 
   private Paste.Thickener thickener(Fields f) {
-    Expected<Span> time = ValueKinds.quantity(Span.class);
+    Expected<Span> time = QuantityKinds.quantity(Span.class);
     Span stood = f.required("stood", time);
     Paste.Thickener thickener =
         new Paste.Thickener(

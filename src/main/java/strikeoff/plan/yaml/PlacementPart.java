@@ -18,6 +18,7 @@ import strikeoff.units.Pair;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads how designs are placed on the cloth. */
@@ -78,7 +79,7 @@ final class PlacementPart {
     String design =
         f.required(
             "design", ValueKinds.nameIn("a design's name", "design", draft.names().designs()));
-    Angle turn = f.optional("turn", ValueKinds.quantity(Angle.class)).orElse(new Angle(0));
+    Angle turn = f.optional("turn", QuantityKinds.quantity(Angle.class)).orElse(new Angle(0));
     boolean mirrored = f.optional("mirrored", ValueKinds.yesNo()).orElse(false);
     List<String> over =
         f.optional("over", ValueKinds.oneOrMore(placement("a placement's name"))).orElse(List.of());
@@ -127,9 +128,9 @@ final class PlacementPart {
         c.design(),
         f.required(
             "series", ValueKinds.count("the number of copies", 1, draft.bounds().placements())),
-        f.required("pitch", ValueKinds.aboveZero(Length.class)),
+        f.required("pitch", QuantityKinds.aboveZero(Length.class)),
         free.start(f, "start", "start of the series"),
-        f.required("across", ValueKinds.quantity(Length.class)),
+        f.required("across", QuantityKinds.quantity(Length.class)),
         c.turn(),
         c.mirrored(),
         c.over(),
@@ -157,7 +158,7 @@ final class PlacementPart {
   }
 
   private Length repeat(Common c) {
-    Expected<Length> length = ValueKinds.aboveZero(Length.class);
+    Expected<Length> length = QuantityKinds.aboveZero(Length.class);
     Design design = designs.get(c.design());
     Length one = design == null ? length.standIn() : design.lengthTurned(c.turn());
     return draft
@@ -175,7 +176,7 @@ final class PlacementPart {
   private Arrangement fill(Common c) {
     Fields f = c.f();
     Lattice lattice = f.required("fill", ValueKinds.word("grid, brick or half-drop", LATTICES));
-    Pair pitch = f.required("pitch", ValueKinds.size());
+    Pair pitch = f.required("pitch", QuantityKinds.size());
     if (!f.has("around")) {
       lonely.add(c.name());
     }
@@ -195,7 +196,7 @@ final class PlacementPart {
                 .or(
                     f,
                     "clear",
-                    ValueKinds.quantity(Length.class),
+                    QuantityKinds.quantity(Length.class),
                     "fill.clear",
                     "margin to keep clear"),
             f.optional("around", ValueKinds.oneOrMore(placement("a placement's name")))

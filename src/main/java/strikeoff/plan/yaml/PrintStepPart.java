@@ -25,6 +25,7 @@ import strikeoff.units.Spelling;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads print steps, and finds which separations and placements they mean. */
@@ -91,7 +92,7 @@ final class PrintStepPart {
                     ValueKinds.word("by colour, by station, over all or set by set", ORDERS))
                 .orElse(PrintOrder.BY_COLOUR),
             f.optional("every other", ValueKinds.yesNo()).orElse(false),
-            f.optional("pause", ValueKinds.quantity(Span.class)).orElse(new Span(0)),
+            f.optional("pause", QuantityKinds.quantity(Span.class)).orElse(new Span(0)),
             f.optional("dry between colours", waits.orPlain()).orElse(Wait.NONE),
             f.optional("before moving", waits.orPlain()).orElse(Wait.NONE),
             people.stream().findFirst(),

@@ -12,8 +12,8 @@ import strikeoff.units.Quantity;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.ValueKinds;
 
 /** Reads what a paste or a bath is mixed from: amounts by substance. */
 final class Recipes {
@@ -63,10 +63,10 @@ final class Recipes {
           .add(
               item.key(),
               item.path(),
-              ValueKinds.amount().words() + " was expected, and nothing stands here");
+              QuantityKinds.amount().words() + " was expected, and nothing stands here");
       return Optional.empty();
     }
-    Optional<Quantity> amount = ValueKinds.amount().read(item, reading);
+    Optional<Quantity> amount = QuantityKinds.amount().read(item, reading);
     if (amount.isEmpty() || substance.toOptional().isEmpty()) {
       return Optional.empty();
     }

@@ -31,6 +31,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads what a print room has: table, air, people, hours, and how long each handling takes. */
@@ -72,13 +73,13 @@ final class RoomPart {
 
   Table table(Fields root) {
     Fields f = Everyday.called("table", root.underOrAbsent("table", "the table"));
-    Expected<Length> length = ValueKinds.aboveZero(Length.class);
+    Expected<Length> length = QuantityKinds.aboveZero(Length.class);
     Table table =
         new Table(
             assumptions.or(f, "length", length, "table.length", "length of the table"),
             assumptions.or(f, "width", length, "table.width", "width of the table"),
             assumptions.or(f, "railed", ValueKinds.yesNo(), "table.railed", "registration rail"),
-            f.optional("cloth at", ValueKinds.quantity(Length.class)),
+            f.optional("cloth at", QuantityKinds.quantity(Length.class)),
             f.under("stations", "the stations").map(this::stations),
             f.path());
     f.done();
@@ -86,8 +87,8 @@ final class RoomPart {
   }
 
   private Table.Stations stations(Fields f) {
-    Expected<Length> length = ValueKinds.aboveZero(Length.class);
-    Expected<Length> free = ValueKinds.quantity(Length.class);
+    Expected<Length> length = QuantityKinds.aboveZero(Length.class);
+    Expected<Length> free = QuantityKinds.quantity(Length.class);
     Table.Stations stations =
         new Table.Stations(
             f.required("count", ValueKinds.count("the number of stations", 1, MOST_STATIONS)),
@@ -109,7 +110,11 @@ final class RoomPart {
             assumptions.or(
                 f, "temperature", roomTemperature(), "room.temperature", "temperature of the room"),
             assumptions.or(
-                f, "humidity", ValueKinds.shareOfWhole(), "room.humidity", "humidity of the room"),
+                f,
+                "humidity",
+                QuantityKinds.shareOfWhole(),
+                "room.humidity",
+                "humidity of the room"),
             assumptions.or(f, "air", draught(f, "air"), "room.air", "air over the cloth"),
             f.path());
     f.done();
@@ -117,7 +122,7 @@ final class RoomPart {
   }
 
   static Expected<Temperature> roomTemperature() {
-    return ValueKinds.between(COLDEST, HOTTEST, "what a print room can be");
+    return QuantityKinds.between(COLDEST, HOTTEST, "what a print room can be");
   }
 
   /** A speed, or a word that the policy gives a speed to, which is then an assumption. */
@@ -131,7 +136,7 @@ final class RoomPart {
             if (f.has(key)) {
               assumptions.assume(f.path().key(key), "air speed of “" + text + "”", standard);
             }
-            AirSpeed speed = assumptions.value(standard, ValueKinds.quantity(AirSpeed.class));
+            AirSpeed speed = assumptions.value(standard, QuantityKinds.quantity(AirSpeed.class));
             return Parsed.value(new Draught(AIR.get(text), speed));
           }
           boolean word = !text.isEmpty() && Character.isLetter(text.charAt(0));
@@ -301,7 +306,7 @@ final class RoomPart {
 
   private Span time(Fields f, String key, String words) {
     return assumptions.or(
-        f, key, ValueKinds.quantity(Span.class), "handling." + key, "time for " + words);
+        f, key, QuantityKinds.quantity(Span.class), "handling." + key, "time for " + words);
   }
 
   Equipment equipment(Fields root) {

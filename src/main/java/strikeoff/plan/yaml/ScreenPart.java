@@ -14,8 +14,8 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.Reading;
-import strikeoff.yaml.ValueKinds;
 
 /** Reads the screens. */
 final class ScreenPart {
@@ -39,9 +39,9 @@ final class ScreenPart {
 
   private Screen screen(Item item) {
     Fields f = Everyday.called("screen", Fields.of(item, "a screen", draft.reading()));
-    Expected<Length> length = ValueKinds.aboveZero(Length.class);
-    Pair frame = f.required("frame", ValueKinds.size());
-    Pair image = f.required("image", ValueKinds.size());
+    Expected<Length> length = QuantityKinds.aboveZero(Length.class);
+    Pair frame = f.required("frame", QuantityKinds.size());
+    Pair image = f.required("image", QuantityKinds.size());
     MeshCount mesh = f.required("mesh", new Mesh());
     Screen screen =
         new Screen(
@@ -84,7 +84,7 @@ final class ScreenPart {
   /** A count without its unit may be meant either way, so both are offered. */
   private final class Mesh implements Expected<MeshCount> {
 
-    private final Expected<MeshCount> plain = ValueKinds.aboveZero(MeshCount.class);
+    private final Expected<MeshCount> plain = QuantityKinds.aboveZero(MeshCount.class);
 
     @Override
     public String words() {

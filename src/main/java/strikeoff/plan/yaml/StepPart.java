@@ -20,6 +20,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads the steps of the run; each is known by its first word. */
@@ -228,7 +229,11 @@ final class StepPart {
 
   private Step move(Fields f) {
     return new Step.Move(
-        number, f.required("move on", ValueKinds.signed(Length.class)), takes(f), by(f), f.path());
+        number,
+        f.required("move on", QuantityKinds.signed(Length.class)),
+        takes(f),
+        by(f),
+        f.path());
   }
 
   private Step sew(Fields f) {
@@ -248,7 +253,7 @@ final class StepPart {
   }
 
   private static Optional<Span> takes(Fields f) {
-    return f.optional("takes", ValueKinds.quantity(Span.class));
+    return f.optional("takes", QuantityKinds.quantity(Span.class));
   }
 
   private Optional<String> by(Fields f) {

@@ -16,6 +16,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.Reading;
 import strikeoff.yaml.ValueKinds;
 
@@ -99,20 +100,20 @@ final class StrikeOffPart {
 
   private DryingTime inAir(Fields f) {
     return new DryingTime(
-        f.required("after", ValueKinds.aboveZero(Span.class)),
+        f.required("after", QuantityKinds.aboveZero(Span.class)),
         f.optional("air", room.draught(f, "air")),
         f.optional("temperature", RoomPart.roomTemperature()),
-        f.optional("humidity", ValueKinds.shareOfWhole()));
+        f.optional("humidity", QuantityKinds.shareOfWhole()));
   }
 
   StrikeOff strikeOff(Fields f) {
-    Pair size = f.required("size", ValueKinds.size());
+    Pair size = f.required("size", QuantityKinds.size());
     StrikeOff read =
         new StrikeOff(
             new Area(size.along().mm() * size.across().mm() / 100),
-            f.required("cloth", ValueKinds.aboveZero(Mass.class)),
-            f.required("printed", ValueKinds.aboveZero(Mass.class)),
-            f.required("touch-dry", ValueKinds.aboveZero(Mass.class)),
+            f.required("cloth", QuantityKinds.aboveZero(Mass.class)),
+            f.required("printed", QuantityKinds.aboveZero(Mass.class)),
+            f.required("touch-dry", QuantityKinds.aboveZero(Mass.class)),
             inAir(f),
             assumptions.or(
                 f,

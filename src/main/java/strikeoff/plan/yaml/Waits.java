@@ -17,6 +17,7 @@ import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
 import strikeoff.yaml.Node;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.Reading;
 import strikeoff.yaml.ValueKinds;
 
@@ -77,7 +78,7 @@ final class Waits {
         f.wrong("for", "a wait has either a time or a state to wait for; leave one of them out");
       }
     } else {
-      until = f.required("for", ValueKinds.quantity(Span.class).map(Until.Time::new));
+      until = f.required("for", QuantityKinds.quantity(Span.class).map(Until.Time::new));
     }
     Wait wait = new Wait(until, f.optional("air", room.draught(f, "air")));
     f.done();

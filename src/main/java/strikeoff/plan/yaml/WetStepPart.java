@@ -16,12 +16,13 @@ import strikeoff.units.Temperature;
 import strikeoff.units.UnitSystem;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads the steps that fix and clean: fix, rinse, wash, heat-set. */
 final class WetStepPart {
 
-  private static final Expected<Temperature> WARMTH = ValueKinds.quantity(Temperature.class);
+  private static final Expected<Temperature> WARMTH = QuantityKinds.quantity(Temperature.class);
 
   /** °C, at sea level. */
   private static final double BOILING = 100;
@@ -60,7 +61,7 @@ final class WetStepPart {
         how == DyeFixing.STEAM
             ? thawed(f, "temperature", warmth(f, how))
             : water(f, "temperature", warmth(f, how)),
-        f.required("for", ValueKinds.aboveZero(Span.class)),
+        f.required("for", QuantityKinds.aboveZero(Span.class)),
         by(f),
         f.path());
   }
@@ -174,7 +175,7 @@ final class WetStepPart {
 
   private Span lasts(Fields f, String verb) {
     return assumptions.or(
-        f, "for", ValueKinds.aboveZero(Span.class), verb + ".for", "time of the " + verb);
+        f, "for", QuantityKinds.aboveZero(Span.class), verb + ".for", "time of the " + verb);
   }
 
   private Optional<String> by(Fields f) {

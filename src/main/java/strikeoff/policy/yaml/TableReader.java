@@ -16,6 +16,7 @@ import strikeoff.units.Temperature;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
+import strikeoff.yaml.QuantityKinds;
 import strikeoff.yaml.ValueKinds;
 
 /** Reads what the trade looks up: reactive groups, fibres and substances. */
@@ -60,13 +61,13 @@ final class TableReader {
   private ReactiveGroup group(Item item) {
     Fields f = Fields.of(item, "a reactive group", tables.reading());
     Fields life = f.underOrAbsent("life", "the life of a paste");
-    Expected<Span> span = ValueKinds.aboveZero(Span.class);
+    Expected<Span> span = QuantityKinds.aboveZero(Span.class);
     ReactiveGroup group =
         new ReactiveGroup(
             name(item),
             aliases(f),
-            f.required("coolest", ValueKinds.quantity(Temperature.class)),
-            f.required("warmest", ValueKinds.quantity(Temperature.class)),
+            f.required("coolest", QuantityKinds.quantity(Temperature.class)),
+            f.required("warmest", QuantityKinds.quantity(Temperature.class)),
             stated(f, "soak"),
             stated(f, "batch"),
             f.required("shortest steam", span),
@@ -85,9 +86,9 @@ final class TableReader {
     Fields s = f.underOrAbsent(way, "the time of a " + way);
     ReactiveGroup.Stated stated =
         new ReactiveGroup.Stated(
-            s.required("pale", ValueKinds.aboveZero(Span.class)),
-            s.required("deep", ValueKinds.aboveZero(Span.class)),
-            s.required("at", ValueKinds.quantity(Temperature.class)));
+            s.required("pale", QuantityKinds.aboveZero(Span.class)),
+            s.required("deep", QuantityKinds.aboveZero(Span.class)),
+            s.required("at", QuantityKinds.quantity(Temperature.class)));
     s.done();
     return stated;
   }
@@ -95,23 +96,23 @@ final class TableReader {
   private Fibre fibre(Item item) {
     Fields f = Fields.of(item, "a fibre", tables.reading());
     Fields stands = f.underOrAbsent("dry heat", "the dry heat that it stands");
-    Expected<Temperature> heat = ValueKinds.quantity(Temperature.class);
+    Expected<Temperature> heat = QuantityKinds.quantity(Temperature.class);
     Fibre fibre =
         new Fibre(
             name(item),
             aliases(f),
-            f.required("takes dye", ValueKinds.shareOfWhole()),
+            f.required("takes dye", QuantityKinds.shareOfWhole()),
             f.required("cellulose", ValueKinds.yesNo()),
-            f.required("uptake", ValueKinds.quantity(Share.class)),
+            f.required("uptake", QuantityKinds.quantity(Share.class)),
             f.required("warmest wash", heat),
             f.optional("usual wash", heat),
-            f.optional("stands soda", ValueKinds.aboveZero(Span.class)),
+            f.optional("stands soda", QuantityKinds.aboveZero(Span.class)),
             f.optional("felts from", heat),
             stands.required("without harm", heat),
             stands.required("at all", heat),
             stands.optional("softens", ValueKinds.yesNo()).orElse(false),
-            f.optional("urea factor", ValueKinds.aboveZero(Ratio.class)).orElse(new Ratio(1)),
-            f.optional("counts from", ValueKinds.shareOfWhole()),
+            f.optional("urea factor", QuantityKinds.aboveZero(Ratio.class)).orElse(new Ratio(1)),
+            f.optional("counts from", QuantityKinds.shareOfWhole()),
             source(f));
     stands.done();
     f.done();
@@ -126,7 +127,7 @@ final class TableReader {
             aliases(f),
             f.required("role", ValueKinds.word("a role", ROLES)),
             density(f),
-            f.optional("alkali factor", ValueKinds.aboveZero(Ratio.class)).map(Ratio::value),
+            f.optional("alkali factor", QuantityKinds.aboveZero(Ratio.class)).map(Ratio::value),
             f.optional("sulphate", ValueKinds.yesNo()).orElse(false),
             source(f));
     f.done();
@@ -136,7 +137,7 @@ final class TableReader {
   /** In g per ml: lowest, likeliest and highest. */
   private static Optional<Range> density(Fields f) {
     Optional<List<Ratio>> three =
-        f.optional("grams per ml", ValueKinds.oneOrMore(ValueKinds.aboveZero(Ratio.class)));
+        f.optional("grams per ml", ValueKinds.oneOrMore(QuantityKinds.aboveZero(Ratio.class)));
     if (three.isEmpty()) {
       return Optional.empty();
     }
