@@ -18,7 +18,6 @@ import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Placement;
 import strikeoff.plan.Design;
-import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
@@ -38,7 +37,7 @@ final class Landings {
   private final Layout layout;
   private final Meetings meetings;
   private final double partly;
-  private final Map<Long, Integer> rank = new HashMap<>();
+  private final Stacking stacking;
   private final Length registration;
   private final Map<String, LostPrints> lost = new LinkedHashMap<>();
   private final boolean dulled;
@@ -56,7 +55,7 @@ final class Landings {
     partly = policy.order().partlyLost().fraction();
     registration = policy.registration(plan.table().railed());
     left = Bounds.PAIRS;
-    impressions.forEach(i -> rank.putIfAbsent(number(i.footprint()), i.id()));
+    stacking = new Stacking(plan, impressions);
     index = new ClothIndex<>(layout.tube());
     layout.footprints().forEach(f -> index.add(f.printed(), f));
   }
@@ -89,7 +88,7 @@ final class Landings {
       GivenUp.ifAsked();
       List<Footprint> motif = layout.footprintsOf(placement.id());
       for (Footprint one : motif) {
-        if (!isPrinted(one)) {
+        if (!stacking.isPrinted(one)) {
           continue;
         }
         if (meetings.isLostOnGround(one.paste())) {
@@ -148,8 +147,8 @@ final class Landings {
     for (Footprint other : left > 0 ? motif : List.<Footprint>of()) {
       left--;
       if (other != one
-          && isPrinted(other)
-          && isOver(one, other)
+          && stacking.isPrinted(other)
+          && stacking.isOver(one, other)
           && SharedAreas.most(design(one), one.separation(), other.separation()) > 0
           && !meetings.isLostOnGround(other.paste())) {
         beneath.add(other);
@@ -157,7 +156,7 @@ final class Landings {
     }
     for (Footprint other : upperFirst(one)) {
       if (other.placement().id() != one.placement().id()
-          && isOver(one, other)
+          && stacking.isOver(one, other)
           && share(one, other) >= WHOLE
           && !meetings.isLostOnGround(other.paste())) {
         beneath.add(other);
@@ -191,31 +190,27 @@ final class Landings {
     for (Footprint other : left > 0 ? motif : List.<Footprint>of()) {
       left--;
       double area = SharedAreas.most(design(one), one.separation(), other.separation());
-      if (other == one || area == 0 || !isPrinted(other)) {
+      if (other == one || area == 0 || !stacking.isPrinted(other)) {
         continue;
       }
-      if (isOver(one, other)) {
+      if (stacking.isOver(one, other)) {
         boolean isLost = isLostOver(one, other);
-        if (isLost) {
-          below.add(other);
-        } else {
-          shown.add(other);
-        }
+        (isLost ? below : shown).add(other);
         fills += other.separation().key() ? 0 : area;
         alike += isLost && !other.separation().key() ? area : 0;
       } else if (isLostUnder(one, other)) {
         above.add(other);
       }
     }
-    double certain = SharedAreas.certain(design(one), one.separation(), separations(below));
-    Optional<Footprint> highest = below.stream().reduce((a, b) -> isOver(b, a) ? b : a);
+    double certain = certain(one, below);
+    Optional<Footprint> highest = below.stream().reduce((a, b) -> stacking.isOver(b, a) ? b : a);
     for (Footprint base : shown) {
-      boolean uppermost = highest.stream().allMatch(lower -> isOver(base, lower));
+      boolean uppermost = highest.stream().allMatch(lower -> stacking.isOver(base, lower));
       certain -= uppermost ? certain * underlaid(one, base) : 0;
     }
     boolean key = one.separation().key();
     add(one, false, below, key && fills > 0 ? alike / fills : certain);
-    add(one, true, above, SharedAreas.certain(design(one), one.separation(), separations(above)));
+    add(one, true, above, certain(one, above));
   }
 
   private void onOthers(Footprint one) {
@@ -224,12 +219,11 @@ final class Landings {
     double bare = 1;
     double lostOver = 0;
     double lostUnder = 0;
-    List<Footprint> near = upperFirst(one);
-    for (Footprint other : near) {
+    for (Footprint other : upperFirst(one)) {
       boolean own = other.placement().id() == one.placement().id();
       double held = own ? 1 : share(one, other);
       double covers = other.separation().printed().squareCm() * 100 / other.printed().getArea();
-      if (isOver(one, other)) {
+      if (stacking.isOver(one, other)) {
         if (!own && isLostOver(one, other)) {
           below.add(other);
           lostOver += bare * held * covers;
@@ -237,7 +231,7 @@ final class Landings {
         } else if (held >= WHOLE) {
           bare -= bare * underlaid(one, other);
         }
-      } else if (!own && held >= WHOLE && isOver(other, one) && isLostUnder(one, other)) {
+      } else if (!own && held >= WHOLE && stacking.isOver(other, one) && isLostUnder(one, other)) {
         above.add(other);
         lostUnder += covers;
       }
@@ -283,37 +277,12 @@ final class Landings {
       left--;
       boolean own = other.placement().id() == one.placement().id();
       boolean row = other.placement().arrangement().equals(one.placement().arrangement());
-      if (own ? other != one : !row && isPrinted(other)) {
+      if (own ? other != one : !row && stacking.isPrinted(other)) {
         near.add(other);
       }
     }
-    near.sort((a, b) -> Integer.compare(order(b), order(a)));
+    near.sort(stacking.lastFirst());
     return near;
-  }
-
-  private int order(Footprint footprint) {
-    return rank.getOrDefault(number(footprint), 0);
-  }
-
-  private boolean isPrinted(Footprint footprint) {
-    return rank.isEmpty() || rank.containsKey(number(footprint));
-  }
-
-  private boolean isOver(Footprint one, Footprint other) {
-    if (!rank.isEmpty()) {
-      return order(one) > order(other);
-    }
-    if (one.placement().id() == other.placement().id()) {
-      return one.separation().number() > other.separation().number();
-    }
-    return isMeantOver(one, other);
-  }
-
-  /** Whether the plan says that one is printed over another, or sets it from that. */
-  private boolean isMeantOver(Footprint one, Footprint other) {
-    String lower = other.placement().arrangement();
-    return plan.arrangements().get(one.placement().arrangement()).over().contains(lower)
-        || one.placement().anchor().stream().anyMatch(id -> id == other.placement().id());
   }
 
   /**
@@ -339,8 +308,10 @@ final class Landings {
         && meetings.under(one.paste(), other.paste()).isLost();
   }
 
-  private static List<Separation> separations(List<Footprint> footprints) {
-    return footprints.stream().map(Footprint::separation).toList();
+  /** What share of a print surely lies on, or under, others of its motif. */
+  private double certain(Footprint one, List<Footprint> others) {
+    return SharedAreas.certain(
+        design(one), one.separation(), others.stream().map(Footprint::separation).toList());
   }
 
   private boolean isMeasured(Footprint one, Footprint other) {
@@ -358,15 +329,10 @@ final class Landings {
           one,
           others,
           SharedAreas.clamp(share),
-          under && others.stream().anyMatch(o -> isMeantOver(o, one)));
+          under && others.stream().anyMatch(o -> stacking.isMeantOver(o, one)));
       if (under && others.stream().allMatch(o -> isMeasured(one, o))) {
         prints.knockedOut(registration);
       }
     }
-  }
-
-  /** One separation of one placement, in one number. */
-  private static long number(Footprint footprint) {
-    return (long) footprint.placement().id() << Integer.SIZE | footprint.separation().number();
   }
 }
