@@ -1,23 +1,14 @@
 package strikeoff.propose;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
-import strikeoff.layout.Footprint;
 import strikeoff.layout.Tube;
-import strikeoff.plan.Draught;
 import strikeoff.plan.Handling;
-import strikeoff.plan.Medium;
-import strikeoff.plan.Step;
-import strikeoff.plan.Until.Dryness;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
 import strikeoff.units.Span;
@@ -49,16 +40,14 @@ import strikeoff.units.Span;
 final class Bounding {
 
   private final Leeway leeway;
-  private final Rehearsal rehearsal;
   private final Policy policy;
   private final boolean sewnLast;
-  private final boolean slowly;
   private final int people;
   private final long load;
   private final long move;
   private final long sew;
   private final long mix;
-  private final List<PrintTimes> films = new ArrayList<>();
+  private final List<PrintTimes> films;
   private final LeastLays lays;
   private final MotifByMotif motifs;
   private final Shifts shifts;
@@ -70,9 +59,7 @@ final class Bounding {
       boolean sewnLast,
       boolean slowly,
       Moment from) {
-    this.slowly = slowly;
     this.leeway = leeway;
-    this.rehearsal = rehearsal;
     this.policy = policy;
     this.sewnLast = sewnLast;
     this.people = leeway.crew().size();
@@ -83,18 +70,8 @@ final class Bounding {
     // While the cloth is being fixed others may mix for what is printed on it next.
     boolean isFirst = leeway.phase().number() == 1;
     this.mix = isFirst ? Math.min(PrintTimes.seconds(takes.mix()), leeway.leastMixing()) : 0;
+    this.films = new SoonestDry(leeway, rehearsal, slowly).films();
     long lay = PrintTimes.seconds(takes.lay());
-    Map<Object, long[]> dried = new HashMap<>();
-    for (Footprint footprint : leeway.own().films()) {
-      long[] times = dried.computeIfAbsent(footprint.separation(), s -> times(footprint));
-      films.add(
-          new PrintTimes(
-              footprint,
-              lay + PrintTimes.seconds(pulled(takes, footprint)),
-              times[0],
-              times[1],
-              concerned(footprint.paste().medium()) ? times[wanted().ordinal()] : 0));
-    }
     this.lays = new LeastLays(leeway.plan(), films);
     this.shifts = new Shifts(leeway.plan().hours(), from, work(), policy);
     this.motifs =
@@ -134,24 +111,6 @@ final class Bounding {
     return last.bound(ordinary.dry(), days);
   }
 
-  private static Span pulled(Handling takes, Footprint footprint) {
-    return new Span(
-        takes.pull().minutes() * footprint.separation().pulls() + takes.lift().minutes());
-  }
-
-  private long[] times(Footprint footprint) {
-    long[] times = new long[3];
-    for (Dryness state : Dryness.values()) {
-      long best = Long.MAX_VALUE / 8;
-      for (Optional<Draught> air : leeway.airs()) {
-        Optional<Span> dries = rehearsal.dries(footprint, state, air, slowly);
-        best = Math.min(best, dries.map(PrintTimes::seconds).orElse(best));
-      }
-      times[state.ordinal()] = best;
-    }
-    return times;
-  }
-
   /** What takes its time between two breaks; cloth that is sewn is laid once more. */
   private Shifts.Work work() {
     boolean sews = !leeway.across().isEmpty();
@@ -160,22 +119,6 @@ final class Bounding {
       longest = Math.max(longest, film.takes());
     }
     return new Shifts.Work(longest, load, mix * leeway.mixed().size());
-  }
-
-  /** How dry the first of the last steps wants films: a batch is wrapped while they are damp. */
-  private Dryness wanted() {
-    return leeway.last().stream().findFirst().flatMap(Step::needs).orElse(Dryness.FIX_SAFE);
-  }
-
-  /** Whether the first of the last steps waits for films of that medium. */
-  private boolean concerned(Medium medium) {
-    if (leeway.last().isEmpty() || leeway.last().get(0).needs().isEmpty()) {
-      return false;
-    }
-    Step first = leeway.last().get(0);
-    return first instanceof Step.Fix
-        ? medium == Medium.DYE
-        : !(first instanceof Step.HeatSet) || medium == Medium.PAINT;
   }
 
   private Soonest dry() {
