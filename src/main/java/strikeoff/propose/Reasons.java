@@ -1,7 +1,12 @@
 package strikeoff.propose;
 
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import strikeoff.plan.DyeFixing;
+import strikeoff.plan.PrintStep;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until.Dryness;
 
 /** What a proposed run says beside its waits and nights, and beside steps that are assumed. */
 final class Reasons {
@@ -59,8 +64,38 @@ final class Reasons {
 
   private Reasons() {}
 
-  static String sewing(String seam) {
+  private static String sewing(String seam) {
     return DRY + " before " + seam + " is sewn";
+  }
+
+  /** Why films dry at a step of a run, by what comes after it. */
+  static String drying(List<Step> run, int at, Dryness state) {
+    for (Step next : run.subList(at + 1, run.size())) {
+      if (next instanceof Step.Sew sew) {
+        return sewing(sew.seam());
+      }
+      if (Leeway.isWet(next)) {
+        return before(next);
+      }
+      if (next instanceof PrintStep) {
+        return state == Dryness.FRAME_SAFE ? UNDER_FRAMES : LIFTED;
+      }
+    }
+    return DRY;
+  }
+
+  private static String before(Step wet) {
+    if (wet instanceof Step.Fix fix && !fix.wets()) {
+      return fix.how() == DyeFixing.BATCH ? WRAPPED : STEAM;
+    }
+    return wet instanceof Step.HeatSet ? HEAT : WET;
+  }
+
+  /** A night is a wait as well, where films lie on the cloth. */
+  static String night(List<Step> run, int at) {
+    boolean printed = run.subList(0, at).stream().anyMatch(PrintStep.class::isInstance);
+    boolean wet = at + 1 < run.size() && Leeway.isWet(run.get(at + 1));
+    return printed && wet ? NIGHT : MORNING;
   }
 
   /** True of a comment that a run was given here, which says nothing of another run. */

@@ -18,7 +18,6 @@ import strikeoff.findings.AcceptedSteps;
 import strikeoff.layout.Footprint;
 import strikeoff.plan.Acceptance;
 import strikeoff.plan.Begins;
-import strikeoff.plan.DyeFixing;
 import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
@@ -132,7 +131,7 @@ final class RunText {
       lines.add("- sew: " + Scalars.text(sew.seam()));
       by(lines, sew.by());
     } else if (step instanceof Step.EndOfDay) {
-      lines.add(told("- end of day", night(run, at)));
+      lines.add(told("- end of day", Reasons.night(run, at)));
     } else {
       throw new IllegalArgumentException("no proposed run has a step " + step.number());
     }
@@ -290,10 +289,10 @@ final class RunText {
   private String why(List<Step> run, int at) {
     Step.Dry dry = (Step.Dry) run.get(at);
     if (!(dry.until() instanceof Until.State state)) {
-      return what(run, at, Dryness.FRAME_SAFE);
+      return Reasons.drying(run, at, Dryness.FRAME_SAFE);
     }
     String lasts = dried.of(printed(run.subList(0, at)), state.dryness(), dry.air());
-    return lasts + what(run, at, state.dryness());
+    return lasts + Reasons.drying(run, at, state.dryness());
   }
 
   /** Asked of every film at every drying step, so each step is looked at once. */
@@ -307,35 +306,6 @@ final class RunText {
     return film ->
         by.getOrDefault(film.placement().arrangement(), List.of()).stream()
             .anyMatch(print -> printsColour(print, film));
-  }
-
-  private static String what(List<Step> run, int at, Dryness state) {
-    for (Step next : run.subList(at + 1, run.size())) {
-      if (next instanceof Step.Sew sew) {
-        return Reasons.sewing(sew.seam());
-      }
-      if (Leeway.isWet(next)) {
-        return before(next);
-      }
-      if (next instanceof PrintStep) {
-        return state == Dryness.FRAME_SAFE ? Reasons.UNDER_FRAMES : Reasons.LIFTED;
-      }
-    }
-    return Reasons.DRY;
-  }
-
-  private static String before(Step wet) {
-    if (wet instanceof Step.Fix fix && !fix.wets()) {
-      return fix.how() == DyeFixing.BATCH ? Reasons.WRAPPED : Reasons.STEAM;
-    }
-    return wet instanceof Step.HeatSet ? Reasons.HEAT : Reasons.WET;
-  }
-
-  /** A night is a wait as well, where films lie on the cloth. */
-  private static String night(List<Step> run, int at) {
-    boolean printed = run.subList(0, at).stream().anyMatch(PrintStep.class::isInstance);
-    boolean wet = at + 1 < run.size() && Leeway.isWet(run.get(at + 1));
-    return printed && wet ? Reasons.NIGHT : Reasons.MORNING;
   }
 
   /** Each arrangement with its numbers. */
