@@ -1,11 +1,8 @@
 package strikeoff.day;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +38,7 @@ public final class Simulation {
   private final PrintRun sets;
   private final Printing printing;
   private final Policy policy;
-  private final List<Map<String, Optional<String>>> needed;
+  private final ScreensAhead ahead;
 
   /** How much was printed when the last heat-set began. */
   private int heated;
@@ -61,7 +58,7 @@ public final class Simulation {
     this.cloth = new WetCloth(known.films(), shop.opened());
     this.blocked = new Blocked(plan);
     this.sets = known.sets();
-    this.needed = neededFrom(plan.run(), sets);
+    this.ahead = new ScreensAhead(plan.run(), sets, shop::person);
     this.table = new OnTable(shop, takes, sets.boards(), new Ahead(plan, sets), known.layout());
     this.waiting = new Waiting(shop, cloth, blocked);
     Helpers helpers = new Helpers(plan, policy.table().longestHandFrame().amount());
@@ -86,7 +83,7 @@ public final class Simulation {
     for (int i = 0; i < run.size() && !blocked.givenUp(); i++) {
       Step step = run.get(i);
       shop.nextStep(step.begins());
-      shop.screens().needed(needed(i));
+      shop.screens().needed(ahead.from(i));
       long idleFrom = shop.clothFree();
       int before = shop.tasks().size();
       work(step);
@@ -140,62 +137,6 @@ public final class Simulation {
         || step instanceof Step.Rinse
         || step instanceof Step.Wash
         || step instanceof Step.HeatSet;
-  }
-
-  private StillNeeded needed(int at) {
-    Step step = plan.run().get(at);
-    return step instanceof PrintStep || step instanceof Step.Dry
-        ? new StillNeeded(needed.get(at + 1), othersWash(at))
-        : StillNeeded.NOTHING;
-  }
-
-  /**
-   * Screens that a later step washes out beside this one: beside a print by somebody who doesn't
-   * print there, beside a drying step if nothing else is done to the cloth before.
-   */
-  private Set<String> othersWash(int at) {
-    Set<String> screens = new HashSet<>();
-    List<Step> run = plan.run();
-    List<String> printers =
-        run.get(at) instanceof PrintStep print
-            ? print.people().isEmpty() ? List.of(shop.person(Optional.empty())) : print.people()
-            : List.of();
-    for (int i = at + 1; i < run.size(); i++) {
-      if (run.get(i) instanceof Step.WashScreen wash) {
-        if (!printers.contains(shop.person(wash.by()))) {
-          screens.addAll(wash.screens());
-        }
-      } else if (!(run.get(i) instanceof Step.Mix)) {
-        break;
-      }
-    }
-    return screens;
-  }
-
-  /**
-   * From each step on, the screens that a print step uses before the day ends, with the paste it
-   * uses there first, or that a step washes out before that. The others are washed out at once, and
-   * so are those that would have to be washed before their next use: paste dries in them, and they
-   * dry meanwhile. Worked out from the end, so that a run of many steps is gone through once.
-   */
-  private static List<Map<String, Optional<String>>> neededFrom(List<Step> run, PrintRun sets) {
-    List<Map<String, Optional<String>>> from =
-        new ArrayList<>(Collections.nCopies(run.size() + 1, Map.of()));
-    for (int i = run.size() - 1; i >= 0; i--) {
-      Step step = run.get(i);
-      Map<String, Optional<String>> own = new LinkedHashMap<>();
-      if (step instanceof PrintStep print) {
-        sets.firstPastes(print).forEach((screen, paste) -> own.put(screen, Optional.of(paste)));
-      } else if (step instanceof Step.WashScreen wash) {
-        wash.screens().forEach(screen -> own.put(screen, Optional.empty()));
-      }
-      Map<String, Optional<String>> after = from.get(i + 1);
-      if (!own.isEmpty()) {
-        after.forEach(own::putIfAbsent);
-      }
-      from.set(i, step instanceof Step.EndOfDay ? Map.of() : own.isEmpty() ? after : own);
-    }
-    return from;
   }
 
   private void work(Step step) {
