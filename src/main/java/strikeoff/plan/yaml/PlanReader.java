@@ -198,7 +198,8 @@ public final class PlanReader {
     List<Acceptance> acceptances = new AcceptPart(reading, places.starts().keySet()).acceptances(f);
     Table table = room.table(f);
     Room air = room.room(f);
-    Hours hours = room.dated(room.hours(f), f);
+    HoursPart open = new HoursPart(draft);
+    Hours hours = open.dated(open.hours(f), f);
     Handling handling = room.handling(f);
     Equipment equipment = room.equipment(f);
     List<Protection> worn = room.worn(f);

@@ -87,7 +87,7 @@ public record Stock(
     if (root.has("crew")) {
       room.crew(root);
     }
-    room.hours(root);
+    new HoursPart(draft).hours(root);
     room.handling(root);
     room.equipment(root);
     new ScreenPart(draft).screens(root);
