@@ -14,6 +14,7 @@ import strikeoff.report.json.JsonReport;
 import strikeoff.report.junit.JunitReport;
 import strikeoff.report.outcome.PlanTable;
 import strikeoff.report.outcome.Results;
+import strikeoff.report.sarif.RunFolder;
 import strikeoff.report.sarif.SarifReport;
 
 /** What can be written besides text, by the name of the format. */
@@ -49,8 +50,7 @@ final class Formats {
             .map(pages -> pages.toAbsolutePath().normalize().resolve(ReportFolder.RULES));
     Map<String, Function<Results, String>> all = new LinkedHashMap<>(RESULTS);
     all.put(
-        "sarif",
-        results -> SarifReport.text(results, new SarifReport.Where(Optional.of(folder), rules)));
+        "sarif", results -> SarifReport.text(results, new RunFolder(Optional.of(folder), rules)));
     return all;
   }
 }

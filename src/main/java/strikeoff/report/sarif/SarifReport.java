@@ -1,7 +1,6 @@
 package strikeoff.report.sarif;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.findings.FailedRule;
@@ -33,29 +32,9 @@ public final class SarifReport {
 
   private final Results results;
   private final List<String> ids;
+  private final RunFolder where;
 
-  private final Where where;
-
-  /**
-   * Where the program runs.
-   *
-   * @param folder from which plans are named if they lie below it, absolute; if it isn't known they
-   *     go by the names they were given
-   * @param rules the page of rules that the run wrote, if it wrote one
-   */
-  public record Where(Optional<Path> folder, Optional<Path> rules) {
-
-    String uri(Outcome plan) {
-      return folder.map(f -> FileUri.of(plan.file(), f)).orElseGet(() -> FileUri.of(plan.file()));
-    }
-
-    Optional<String> page() {
-      // The path's own letters, which a narrow locale may not be able to say.
-      return rules.map(path -> FileUri.of(path.toUri().getPath()));
-    }
-  }
-
-  private SarifReport(Results results, Where where) {
+  private SarifReport(Results results, RunFolder where) {
     this.where = where;
     this.results = results;
     this.ids = results.rules().stream().map(RuleInfo::id).toList();
@@ -63,11 +42,11 @@ public final class SarifReport {
 
   /** The same bytes for the same results; ends with a line end. */
   public static String text(Results results) {
-    return text(results, new Where(Optional.empty(), Optional.empty()));
+    return text(results, new RunFolder(Optional.empty(), Optional.empty()));
   }
 
   /** The same with plans and rules named from where the program runs. */
-  public static String text(Results results, Where where) {
+  public static String text(Results results, RunFolder where) {
     SarifReport report = new SarifReport(results, where);
     return Json.document(
         json -> {
