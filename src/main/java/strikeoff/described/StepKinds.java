@@ -42,11 +42,12 @@ public final class StepKinds {
     return step instanceof Step.Fix fix ? fix.how().text() : words(step.getClass());
   }
 
-  /** Steps are named by what they are: HeatSet, EndOfDay. */
+  /** Steps are named by what they are: PrintStep, HeatSet, EndOfDay. */
   private static String words(Class<?> kind) {
     return switch (kind.getSimpleName()) {
       case "HeatSet" -> "heat-set";
       case "EndOfDay" -> "end of day";
+      case "PrintStep" -> "print";
       case "WashScreen" -> "wash screen";
       default -> kind.getSimpleName().toLowerCase(Locale.ROOT);
     };

@@ -96,7 +96,7 @@ class ProposalProperties {
     }
     assertThat(ways)
         .contains(
-            "Print beside",
+            "PrintStep beside",
             "Mix beside",
             "films felt one by one",
             "a fan while printing",
