@@ -1,20 +1,16 @@
 package strikeoff.speech;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import strikeoff.plan.Medium;
 import strikeoff.sequence.AcrossFirstWash;
 import strikeoff.sequence.Adjoining;
 import strikeoff.sequence.AtCopies;
 import strikeoff.sequence.BaseOrder;
-import strikeoff.sequence.ColourAmongOthers;
 import strikeoff.sequence.DarkBeforeLight;
 import strikeoff.sequence.KeyBeforeOthers;
 import strikeoff.sequence.KeyLikeFill;
 import strikeoff.sequence.OpenSeam;
 import strikeoff.sequence.PaintInBath;
-import strikeoff.sequence.PaintOnDarker;
 import strikeoff.sequence.PaintOverDye;
 import strikeoff.sequence.PrintAcrossSeam;
 import strikeoff.sequence.PrintAfterFix;
@@ -23,7 +19,6 @@ import strikeoff.sequence.PrintsOfStep;
 import strikeoff.sequence.TrapWidth;
 import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
-import strikeoff.units.Share;
 
 /** Says which order of prints, baths and seams spoils what, and which one does not. */
 public final class SequenceSpeech {
@@ -35,25 +30,6 @@ public final class SequenceSpeech {
   /** The placements concerned, as {@code herons 1–6}. */
   public static String places(AtCopies fact) {
     return Numbering.places(fact.copies());
-  }
-
-  /** What would be seen in the place of a colour that is not; empty if nothing would. */
-  public static String instead(ColourAmongOthers colour) {
-    ColourAmongOthers.Instead would = colour.would();
-    if (!would.furtherFrom().isEmpty()) {
-      return "a colour further from that of " + String.join(" and ", would.furtherFrom());
-    }
-    List<String> ways = new ArrayList<>();
-    would
-        .opaque()
-        .ifPresent(
-            medium ->
-                ways.add(
-                    medium == Medium.DYE
-                        ? "an opaque paint for it, printed once all dye is fixed, washed off and dry"
-                        : "its opaque grade, written `transparent: no`"));
-    would.deeper().ifPresent(most -> ways.add("a colour of L* " + most + " or darker"));
-    return String.join(", or ", ways);
   }
 
   /** Which prints of an arrangement are left out, in short. */
@@ -193,16 +169,6 @@ public final class SequenceSpeech {
     return String.join(", then ", light.better());
   }
 
-  /** How much of it lies on them, before {@code of it}. */
-  public static String howMuch(PaintOnDarker darker) {
-    return howMuch(darker.share());
-  }
-
-  /** A further way, after a comma; nothing where it is seen on them alone. */
-  public static String orOff(PaintOnDarker darker) {
-    return darker.seenBeside() ? ", or keep it off " + Phrase.list(darker.others()) : "";
-  }
-
   /** What comes before the sewing, as a part of a sentence; may be empty. */
   public static String once(OpenSeam seam) {
     return seam.filmsBefore() ? ", with `- dry: until lift-safe` before it" : "";
@@ -303,73 +269,6 @@ public final class SequenceSpeech {
   /** What the ridge asks for besides, as a sentence that begins with a space; may be empty. */
   public static String ridge(PrintAcrossSeam seam) {
     return besides(seam.padded());
-  }
-
-  /** Where it lies, before the names of the others. */
-  public static String where(ColourAmongOthers colourAmongOthers) {
-    return colourAmongOthers.under() ? "under" : "over";
-  }
-
-  /** How it is known what they cover, to end a sentence. */
-  public static String known(ColourAmongOthers colour) {
-    return colour.knockout().isPresent() ? ", by their films" : "";
-  }
-
-  /** The same where the drawing may leave a gap: films tell that it doesn't. */
-  public static String drawing(ColourAmongOthers colour, Measures units) {
-    String way = way(colour);
-    return colour
-        .knockout()
-        .map(
-            trap ->
-                "Knock it out of the film of "
-                    + colour.paste()
-                    + ", and leave "
-                    + trap.roundedUp(units)
-                    + " under "
-                    + String.join(" and ", colour.others())
-                    + " all round, or "
-                    + Character.toLowerCase(way.charAt(0))
-                    + way.substring(1))
-        .orElse("Look at the drawing: unless it leaves a gap there, this holds. " + way);
-  }
-
-  /** What to do about one that others are printed over. */
-  public static String way(ColourAmongOthers colourAmongOthers) {
-    String names = String.join(" and ", colourAmongOthers.others());
-    if (colourAmongOthers.meant()) {
-      return "Leave it a gap in " + names + ", or leave it out";
-    }
-    return colourAmongOthers.afterwards()
-        ? "Print it after " + names + ", or leave it out"
-        : instead(colourAmongOthers).isEmpty()
-            ? "Leave it out"
-            : "Choose "
-                + instead(colourAmongOthers)
-                + " and print it after "
-                + names
-                + ", or leave it out";
-  }
-
-  /** What to do about one that is printed over others. */
-  public static String off(ColourAmongOthers colourAmongOthers) {
-    String off =
-        colourAmongOthers.seenBeside()
-            ? "keep it off " + String.join(" and ", colourAmongOthers.others())
-            : "leave it out";
-    return Phrase.capital(
-        instead(colourAmongOthers).isEmpty()
-            ? off
-            : "choose " + instead(colourAmongOthers) + ", or " + off);
-  }
-
-  /** How much of it is lost, before {@code of it}. */
-  public static String howMuch(ColourAmongOthers colourAmongOthers) {
-    return howMuch(colourAmongOthers.share());
-  }
-
-  public static String howMuch(Share share) {
-    return share.fraction() < 1 ? "about " + share.text() : "all";
   }
 
   /** What was done to it since it was fixed, to end a sentence. */

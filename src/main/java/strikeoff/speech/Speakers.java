@@ -69,7 +69,7 @@ public final class Speakers {
               SeamSpeech.class,
               StationSpeech.class);
       case "strikeoff.screens" -> List.of(ScreenSpeech.class);
-      case "strikeoff.sequence" -> List.of(SequenceSpeech.class);
+      case "strikeoff.sequence" -> List.of(LostColourSpeech.class, SequenceSpeech.class);
       case "strikeoff.care" -> List.of(CareSpeech.class, HazardSpeech.class);
       case "strikeoff.day" -> List.of(DaySpeech.class, StepSpeech.class);
       case "strikeoff.day.facts" ->
