@@ -77,7 +77,7 @@ public record TimeInSoda(
   private static Optional<Span> left(FixingRun work, Step.Fix fix, double left) {
     boolean enough =
         !work.groups(FixingRun.pastes(work.before(fix, Medium.DYE))).isEmpty()
-            && new FixedShares(work).slowest(fix).minutes().best() <= left;
+            && new DyeProgress(work).slowest(fix).minutes().best() <= left;
     return enough ? Optional.of(new Span(Math.floor(left))) : Optional.empty();
   }
 }

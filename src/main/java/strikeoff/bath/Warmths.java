@@ -18,12 +18,14 @@ final class Warmths {
 
   private final FixingRun work;
   private final Pace pace;
+  private final DyeProgress progress;
   private final FixedShares shares;
 
   Warmths(FixingRun work) {
     this.work = work;
     this.pace = new Pace(work.policy());
-    this.shares = new FixedShares(work);
+    this.progress = new DyeProgress(work);
+    this.shares = new FixedShares(work, progress);
   }
 
   List<Evidence> all() {
@@ -72,7 +74,7 @@ final class Warmths {
         groups.stream().min(Comparator.comparing(g -> warmest(fix, g))).orElseThrow();
     Temperature bears =
         groups.stream().map(g -> bears(g, alkali)).max(Comparator.naturalOrder()).orElseThrow();
-    FixedShares.Needed slow = shares.slowest(fix);
+    DyeProgress.Needed slow = progress.slowest(fix);
     double cold = steam ? -celsius : bears.celsius() - celsius;
     return new Warmth(
         fix.number(),
