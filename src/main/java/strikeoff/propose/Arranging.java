@@ -13,12 +13,10 @@ import strikeoff.check.Checker;
 import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Surety;
-import strikeoff.document.PlanPath;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.paste.Lives;
-import strikeoff.plan.Acceptance;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
@@ -195,31 +193,10 @@ final class Arranging {
         rehearsal.slowFinish(found.candidate().run()),
         bound,
         begun.tried() + team.tried(),
-        same ? List.of() : notes(found, rehearsal, runText, judge));
-  }
-
-  /**
-   * Why it ends later than a run that was printable as written: that one does for some days only.
-   */
-  private Optional<String> later(Search.Found found, Rehearsal rehearsal) {
-    Moment now = before.facts().timeline().finish();
-    boolean later =
-        found.judged().checked().facts().timeline().finish().compareTo(now) > 0
-            && prints(before.plan())
-            && before.findings().stream().noneMatch(Judge::stands);
-    if (!later || asked.surety() != Surety.SURE) {
-      return Optional.empty();
-    }
-    List<Step> own = Order.numbered(leeway.written());
-    boolean late = rehearsal.surely(own, rehearsal.of(own)).shortfall().afterClosing() > 0;
-    return Optional.of(
-        "Your run ends sooner on an ordinary day, but where films dry slowly "
-            + (late
-                ? "it goes on until "
-                    + rehearsal.slowFinish(own).text()
-                    + ", for which the hours leave no time"
-                : "some are touched before they are dry")
-            + "; this one does for both. `--likely` plans for ordinary days.");
+        same
+            ? List.of()
+            : new RunNotes(before, leeway, asked)
+                .of(found, rehearsal, runText, () -> onOrdinaryDays(found, judge)));
   }
 
   /** That a run which does for ordinary days alone saves a night, if it does. */
@@ -360,27 +337,5 @@ final class Arranging {
         number ->
             new Search(
                 number, leeway, order, rehearsal(), judge, new PasteLeft(before.plan(), policy())));
-  }
-
-  private List<String> notes(Search.Found found, Rehearsal rehearsal, RunText text, Judge judge) {
-    List<String> notes = new ArrayList<>();
-    List<Step> run = found.candidate().run();
-    later(found, rehearsal).or(() -> onOrdinaryDays(found, judge)).ifPresent(notes::add);
-    for (Acceptance gone : text.dropped(run)) {
-      notes.add(
-          "What is accepted of "
-              + gone.rule()
-              + " at "
-              + new PlanPath(gone.at().orElseThrow()).spoken()
-              + " has no place in this run, so that line goes: “"
-              + gone.because()
-              + "”.");
-    }
-    if (Airs.assumesFans(before.plan()) && !Airs.namesFan(before.plan())) {
-      notes.add(
-          "It counts on no fan, since the plan names none: if there is one, write `equipment:"
-              + " {fans: 1}` and ask again.");
-    }
-    return notes;
   }
 }
