@@ -1,8 +1,5 @@
 package strikeoff.cli.commands;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,8 +9,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import strikeoff.check.Checked;
-import strikeoff.check.FileTrouble;
-import strikeoff.cli.files.WholeFile;
 import strikeoff.cli.text.ClothMap;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
@@ -168,7 +163,7 @@ final class StartCommand implements Command {
     }
     Exit exit = Exit.of(plan.checked().verdict());
     if (output.isPresent()) {
-      Optional<String> trouble = write(output.get(), plan.text());
+      Optional<String> trouble = file().write(output.get(), plan.text());
       if (trouble.isPresent()) {
         Complaint.say(here, trouble.get());
         return Exit.FAULT.code();
@@ -218,11 +213,14 @@ final class StartCommand implements Command {
   /** The folder that the plan is to lie in. */
   private Path home() {
     try {
-      Path file = here.resolve(output.getValue() == null ? "plan" : output.getValue());
-      return Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file.getRoot());
+      return file().folder();
     } catch (InvalidPathException e) {
       throw wrong(output.getValue() + ": not a path");
     }
+  }
+
+  private FirstPlanFile file() {
+    return new FirstPlanFile(here, Optional.ofNullable(output.getValue()));
   }
 
   private int asked() {
@@ -256,7 +254,7 @@ final class StartCommand implements Command {
           name ->
               name.equals("-")
                   ? print(text)
-                  : questions.films().isPresent() && !isHome(name)
+                  : questions.films().isPresent() && !file().isBeside(name)
                       ? Parsed.refused(
                           "The plan names its films from this folder, so it lies here: say a name"
                               + " alone.")
@@ -268,16 +266,8 @@ final class StartCommand implements Command {
     }
   }
 
-  private boolean isHome(String name) {
-    try {
-      return home().equals(here.resolve(name).toAbsolutePath().getParent());
-    } catch (InvalidPathException e) {
-      return true;
-    }
-  }
-
   private Parsed<String> written(String name, String text) {
-    return write(name, text).<Parsed<String>>map(Parsed::refused).orElse(Parsed.value(name));
+    return file().write(name, text).<Parsed<String>>map(Parsed::refused).orElse(Parsed.value(name));
   }
 
   private Parsed<String> print(String text) {
@@ -327,19 +317,6 @@ final class StartCommand implements Command {
         pair.across(),
         count,
         Measures.of(given.written()));
-  }
-
-  private Optional<String> write(String file, String text) {
-    try {
-      WholeFile.writeNew(here.resolve(file), text.getBytes(StandardCharsets.UTF_8));
-      return Optional.empty();
-    } catch (FileAlreadyExistsException e) {
-      return Optional.of(file + ": this file is there already, and stays as it is");
-    } catch (InvalidPathException e) {
-      return Optional.of(file + ": not a path");
-    } catch (IOException e) {
-      return Optional.of(file + ": this file can't be written: " + FileTrouble.of(e));
-    }
   }
 
   private ParameterException wrong(String what) {

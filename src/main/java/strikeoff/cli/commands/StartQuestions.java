@@ -21,9 +21,6 @@ import strikeoff.units.Quantities;
 /** What start asks on a terminal, and what it takes for an answer. */
 final class StartQuestions {
 
-  /** More are no first plan. */
-  private static final int MOST_COPIES = 40;
-
   /** In mm: the least cloth, and what is offered. */
   private static final double LEAST = 100;
 
@@ -32,7 +29,7 @@ final class StartQuestions {
 
   private final Asking asking;
   private final FilmQuestions filmQuestions;
-  private Measures units = Measures.of(List.of());
+  private OfferedSizes sizes = new OfferedSizes(Measures.of(List.of()));
   private Optional<Films> films = Optional.empty();
 
   /** One design from its films, and its size as it was settled before the cloth's. */
@@ -66,17 +63,17 @@ final class StartQuestions {
     Said<Length> width =
         asking.ask(
             "How wide is the cloth?",
-            across > WIDE ? text(up(across)) : "90 cm",
+            across > WIDE ? sizes.text(sizes.up(across)) : "90 cm",
             text -> length(text, across, 5000));
     Said<Length> length =
         asking.ask(
             "How long is it?",
-            along > LONG ? text(up(along)) : isMetric() ? "2 m" : "80 in",
+            along > LONG ? sizes.text(sizes.up(along)) : sizes.isMetric() ? "2 m" : "80 in",
             text -> length(text, along, 50_000));
     Said<ArealMass> mass =
         asking.ask(
             "How heavy is it?",
-            isMetric() ? "150 g/m²" : "4.5 oz/yd²",
+            sizes.isMetric() ? "150 g/m²" : "4.5 oz/yd²",
             text -> AnswerReading.above(text, ArealMass.class));
     boolean dye =
         asking.ask(
@@ -84,7 +81,7 @@ final class StartQuestions {
             usual.dye() ? "dye" : "paint",
             text -> AnswerReading.medium(text, fibre));
     List<String> colours = films.isEmpty() ? colours(usual) : colours(films.get());
-    return printed(usual, new Cloth(title, fibre, mass, length, width), dye, colours);
+    return printed(usual, new AskedCloth(title, fibre, mass, length, width), dye, colours);
   }
 
   private List<String> colours(Wishes usual) throws Ended {
@@ -113,14 +110,11 @@ final class StartQuestions {
   /** How much cloth the films take, with room along the edges; less than 10 cm is none. */
   private double needed(Function<Pair, Length> side) {
     return films
-        .map(known -> Math.max(LEAST, side.apply(known.size().value()).mm() + 4 * step()))
+        .map(known -> Math.max(LEAST, side.apply(known.size().value()).mm() + 4 * sizes.step()))
         .orElse(LEAST);
   }
 
-  private record Cloth(
-      String title, String fibre, Said<ArealMass> mass, Said<Length> length, Said<Length> width) {}
-
-  private PlanAnswers printed(Wishes usual, Cloth cloth, boolean dye, List<String> colours)
+  private PlanAnswers printed(Wishes usual, AskedCloth cloth, boolean dye, List<String> colours)
       throws Ended {
     PrintKind printed =
         asking.ask(
@@ -158,22 +152,24 @@ final class StartQuestions {
             ? films.get().size()
             : asking.ask(
                 "How large is the motif, along the cloth x across it?",
-                usualMotif(what, cloth),
+                sizes.motif(what, cloth),
                 text ->
                     AnswerReading.size(
                         text,
-                        size -> spread(what, cloth, size, size.along()).fits(),
+                        size -> sizes.spread(what, cloth, size, size.along()).fits(),
                         "There is no room for that on the cloth."));
-    Pair frame = PlanAnswers.usualFrame(motif.value(), units);
+    Pair frame = PlanAnswers.usualFrame(motif.value(), sizes.units());
     Said<Length> pitch =
         asking.ask(
             what == PrintKind.MOTIFS || what == PrintKind.SMALL_REPEATS
                 ? "How far is it from one to the next?"
                 : "How long is a repeat?",
-            text(usualPitch(what, cloth, motif.value(), frame)),
+            sizes.text(sizes.pitch(what, cloth, motif.value(), frame)),
             text -> pitch(text, what, cloth, motif.value()));
     int most =
-        Math.min(MOST_COPIES, spread(what, cloth, motif.value(), pitch.value()).alongCount());
+        Math.min(
+            OfferedSizes.MOST_COPIES,
+            sizes.spread(what, cloth, motif.value(), pitch.value()).alongCount());
     int count =
         what == PrintKind.MOTIFS
             ? asking.ask("How many motifs?", "" + most, text -> AnswerReading.count(text, 1, most))
@@ -181,33 +177,33 @@ final class StartQuestions {
     Said<Pair> outside =
         asking.ask(
             "How large are the frames, outside?",
-            pair(frame),
+            sizes.pair(frame),
             text ->
                 AnswerReading.size(
                     text,
-                    size -> holds(size, motif.value()),
+                    size -> sizes.holds(size, motif.value()),
                     "A frame for this motif measures at least "
-                        + pair(least(motif.value()))
+                        + sizes.pair(sizes.leastFrame(motif.value()))
                         + ": the image, room for paste, and the rails."));
     Said<MeshCount> mesh =
         asking.ask(
             "Which mesh do they have?",
-            isMetric() ? "43/cm" : "110/in",
+            sizes.isMetric() ? "43/cm" : "110/in",
             text -> AnswerReading.mesh(text));
-    Spread spread = spread(what, cloth, motif.value(), pitch.value());
+    Spread spread = sizes.spread(what, cloth, motif.value(), pitch.value());
     double wide = spread.tableWidth(outside.value().across().mm());
     double longest = outside.value().along().mm();
-    Pair usualTable = PlanAnswers.usualTable(longest, wide, units);
+    Pair usualTable = PlanAnswers.usualTable(longest, wide, sizes.units());
     Said<Pair> table =
         asking.ask(
             "How large is the table, along the cloth x across it?",
-            pair(usualTable),
+            sizes.pair(usualTable),
             text ->
                 AnswerReading.size(
                     text,
                     size -> size.along().mm() >= longest && size.across().mm() >= wide,
                     "The frames need a table of at least "
-                        + pair(new Pair(up(longest), up(wide)))
+                        + sizes.pair(new Pair(sizes.up(longest), sizes.up(wide)))
                         + "."));
     PlanAnswers answers =
         new PlanAnswers(
@@ -226,12 +222,12 @@ final class StartQuestions {
             mesh,
             table,
             0,
-            units);
+            sizes.units());
     return what == PrintKind.MOTIFS ? boards(answers) : answers;
   }
 
   /** What films fill more than the cloth has room for is refused. */
-  private Parsed<PrintKind> roomy(Cloth cloth, Parsed<PrintKind> printed) {
+  private Parsed<PrintKind> roomy(AskedCloth cloth, Parsed<PrintKind> printed) {
     boolean full =
         films.isPresent()
             && printed
@@ -239,7 +235,7 @@ final class StartQuestions {
                 .filter(
                     what -> {
                       Pair size = films.get().size().value();
-                      return !spread(what, cloth, size, size.along()).fits();
+                      return !sizes.spread(what, cloth, size, size.along()).fits();
                     })
                 .isPresent();
     return full ? Parsed.refused("There is no room for that on the cloth.") : printed;
@@ -254,35 +250,7 @@ final class StartQuestions {
     return a.on(boards);
   }
 
-  private Spread spread(PrintKind what, Cloth cloth, Pair motif, Length pitch) {
-    return Spread.of(what, cloth.length().value(), cloth.width().value(), motif, pitch, units);
-  }
-
-  private String usualMotif(PrintKind what, Cloth cloth) {
-    double most = Math.min(cloth.width().value().mm() / 3, cloth.length().value().mm() / 3);
-    double unit = step() / 2;
-    double side = what == PrintKind.SMALL_REPEATS ? 10 * unit : 20 * unit;
-    double along = Math.max(unit, Math.floor(Math.min(side, most) / unit) * unit);
-    double across = what == PrintKind.MOTIFS || what == PrintKind.SMALL_REPEATS ? along : along / 2;
-    return pair(new Pair(new Length(along), new Length(across)));
-  }
-
-  /** Frames of motifs clear each other; repeats lie as close as a first plan has hands for. */
-  private Length usualPitch(PrintKind what, Cloth cloth, Pair motif, Pair frame) {
-    if (what == PrintKind.MOTIFS) {
-      return new Length(frame.along().mm() + 2 * step());
-    }
-    boolean repeats = what == PrintKind.SMALL_REPEATS;
-    Length pitch =
-        repeats ? new Length(3 * Math.max(motif.along().mm(), motif.across().mm())) : motif.along();
-    while (spread(what, cloth, motif, pitch).count() > MOST_COPIES) {
-      pitch = new Length(2 * pitch.mm());
-    }
-    // Small cloth may hold one where it holds none at a wider pitch.
-    return spread(what, cloth, motif, pitch).fits() ? pitch : motif.along();
-  }
-
-  private Parsed<Said<Length>> pitch(String text, PrintKind what, Cloth cloth, Pair motif) {
+  private Parsed<Said<Length>> pitch(String text, PrintKind what, AskedCloth cloth, Pair motif) {
     Parsed<Said<Length>> said = length(text, 1, 50_000);
     if (!(said instanceof Parsed.Value<Said<Length>> value)) {
       return said;
@@ -294,54 +262,20 @@ final class StartQuestions {
             : motif.along().mm();
     if (pitch.mm() < least - 0.5) {
       return Parsed.refused(
-          "They would overlap: the motif measures " + text(new Length(least)) + ".");
+          "They would overlap: the motif measures " + sizes.text(new Length(least)) + ".");
     }
-    Spread spread = spread(what, cloth, motif, pitch);
+    Spread spread = sizes.spread(what, cloth, motif, pitch);
     if (!spread.fits()) {
       return Parsed.refused("There is no room for one on the cloth.");
     }
-    return spread.count() > MOST_COPIES && what != PrintKind.MOTIFS
+    return spread.count() > OfferedSizes.MOST_COPIES && what != PrintKind.MOTIFS
         ? Parsed.refused(
             "That makes "
                 + spread.count()
                 + " copies; a first plan prints "
-                + MOST_COPIES
+                + OfferedSizes.MOST_COPIES
                 + " at most. Take them further apart, or a larger motif.")
         : said;
-  }
-
-  private boolean holds(Pair frame, Pair motif) {
-    Pair least = least(motif);
-    return frame.along().mm() >= least.along().mm() - 0.5
-        && frame.across().mm() >= least.across().mm() - 0.5;
-  }
-
-  /** What suits it, less the room that a tidy hand can do without. */
-  private Pair least(Pair motif) {
-    Pair usual = PlanAnswers.usualFrame(motif, units);
-    return new Pair(
-        new Length(usual.along().mm() - step()), new Length(usual.across().mm() - step()));
-  }
-
-  /** Two centimetres or an inch. */
-  private double step() {
-    return PlanAnswers.between(units).mm();
-  }
-
-  private Length up(double mm) {
-    return new Length(Math.ceil(mm / (step() / 2) - 1e-9) * (step() / 2));
-  }
-
-  private boolean isMetric() {
-    return units.allMetric();
-  }
-
-  private String text(Length length) {
-    return length.writtenText(units);
-  }
-
-  private String pair(Pair pair) {
-    return pair.along().writtenText(units) + " x " + pair.across().writtenText(units);
   }
 
   private Parsed<Said<Length>> length(String text, double least, double most) {
@@ -350,13 +284,13 @@ final class StartQuestions {
       if (value.value().mm() < least || value.value().mm() > most) {
         return Parsed.refused(
             "Between "
-                + new Length(least).text(units)
+                + new Length(least).text(sizes.units())
                 + " and "
-                + new Length(most).text(units)
+                + new Length(most).text(sizes.units())
                 + " can be planned here.");
       }
-      if (units.allMetric()) {
-        units = Measures.of(value.written());
+      if (sizes.isMetric()) {
+        sizes = new OfferedSizes(Measures.of(value.written()));
       }
     }
     return parsed.map(length -> new Said<>(text, length));
