@@ -9,8 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import strikeoff.artwork.Artworks;
 import strikeoff.artwork.KeptMeasures;
 import strikeoff.day.Effort;
@@ -65,9 +63,6 @@ public record Checker(
     UnitChoice units,
     Artworks artworks) {
 
-  /** They are the same for every checker, and cannot change. */
-  private static final FutureTask<Rulebook> RULES = new FutureTask<>(Checker::linked);
-
   /** Findings of one rule that are held apart where plans are compared. */
   private static final int MOST_COUNTED = 2_000;
 
@@ -113,41 +108,9 @@ public record Checker(
 
   /** The same, within bounds of one's own. */
   public static Checker builtIn(Bounds bounds) {
-    prepare();
+    BuiltInRules.prepare();
     Policy policy = PolicyReader.builtIn();
-    try {
-      return new Checker(policy, RULES.get(), bounds);
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("the rules can't be loaded", e.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while the rules were loaded", e);
-    }
-  }
-
-  /**
-   * Begins to load and link the rules beside other work, and to set up what reads plans, since
-   * nothing at a start takes longer. Once they are loaded, or being loaded, it does nothing.
-   */
-  public static void prepare() {
-    if (RULES.isDone()) {
-      return;
-    }
-    Thread loading =
-        new Thread(
-            () -> {
-              RULES.run();
-              PlanReader.prepare();
-            },
-            "load rules");
-    loading.setDaemon(true);
-    loading.start();
-  }
-
-  private static Rulebook linked() {
-    Rulebook rules = Rulebook.builtIn();
-    rules.prepare();
-    return rules;
+    return new Checker(policy, BuiltInRules.loaded(), bounds);
   }
 
   /**

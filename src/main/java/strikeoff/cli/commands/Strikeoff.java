@@ -14,7 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import strikeoff.check.Checker;
+import strikeoff.check.BuiltInRules;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.Surroundings;
@@ -80,7 +80,7 @@ public final class Strikeoff implements Runnable {
    */
   public static int run(Surroundings here, String... args) {
     if (args.length > 0 && JUDGING.contains(args[0])) {
-      Checker.prepare();
+      BuiltInRules.prepare();
     }
     // A command that is named first needs none beside it, except to list their options.
     boolean alone = args.length > 0 && NAMES.contains(args[0]) && !ABOUT_ALL.contains(args[0]);
