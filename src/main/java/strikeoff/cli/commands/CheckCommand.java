@@ -17,8 +17,6 @@ import strikeoff.cli.files.Overwriting;
 import strikeoff.cli.files.PlanFiles;
 import strikeoff.cli.files.PlanFiles.Found;
 import strikeoff.cli.files.PlanFiles.PlanFile;
-import strikeoff.cli.files.ReportFolder;
-import strikeoff.cli.files.ResultCache;
 import strikeoff.cli.files.ResultFile;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
@@ -26,15 +24,11 @@ import strikeoff.cli.text.Exit;
 import strikeoff.cli.text.FileNames;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.document.Bounds;
-import strikeoff.report.PageMark;
 import strikeoff.report.outcome.Baseline;
 import strikeoff.report.outcome.Part;
 
 /** Checks plans. */
 final class CheckCommand implements Command {
-
-  /** The variable that holds what entries of a cache are sealed with. */
-  private static final String CACHE_SECRET = "STRIKEOFF_CACHE_SECRET";
 
   private final Surroundings here;
 
@@ -53,21 +47,7 @@ final class CheckCommand implements Command {
               + " with a zero behind each. Paths that are no plans, or not there, are passed over and"
               + " told.");
 
-  private final OptionSpec reports =
-      Options.word(
-          "--reports",
-          "DIR",
-          "Write an HTML report of each plan and an index into this folder. Pages that earlier runs"
-              + " wrote there go, unless runs share it by --part; files that strikeoff didn't write"
-              + " stay as they are.");
-
-  private final OptionSpec sheets =
-      Options.word(
-          "--sheets",
-          "DIR",
-          "Write a page of sheets for the wall for each plan into this folder, and an index: pages"
-              + " of paper for each person and half day, in large type. What else lies there is"
-              + " treated as with --reports.");
+  private final PageOptions pages = new PageOptions();
 
   private final OptionSpec formats =
       Options.formats(
@@ -102,38 +82,11 @@ final class CheckCommand implements Command {
 
   private final OptionSpec noArtwork = Options.noArtwork();
 
-  private final OptionSpec cacheFolder =
-      Options.word(
-          "--cache",
-          "DIR",
-          "Keep in this folder what came of each plan, and take from it what came of plans that are"
-              + " the same, judged and told in the same way. Nothing but the time changes.");
-
-  private final OptionSpec cacheSize =
-      Options.number(
-          WholeNumber.FROM_ONE,
-          "--cache-mib",
-          "512",
-          "Keep at most so much there, in MiB (${DEFAULT-VALUE}); the oldest that this run had no use for go.");
+  private final CacheOptions cache = new CacheOptions();
 
   private final Narrowing narrowing = new Narrowing();
 
-  private final OptionSpec quiet =
-      Options.flag(
-          "Tell only which plans fail, a line each, and which pass because a policy lets them.",
-          "-q",
-          "--quiet");
-
-  private final OptionSpec verdicts =
-      Options.flag("Tell the verdicts only, a line for each plan.", "--verdicts");
-
-  private final OptionSpec verbose =
-      Options.verbose("Tell also reasons, sources, the plan's figures and what was assumed.");
-
-  private final OptionSpec materials =
-      Options.flag(
-          "Tell also what to buy for the run, and what to weigh for each paste and bath.",
-          "--materials");
+  private final DetailOptions detail = new DetailOptions();
 
   private final StudioOptions studioOptions = new StudioOptions();
 
@@ -173,22 +126,19 @@ final class CheckCommand implements Command {
 
   CheckCommand(Surroundings here) {
     this.here = here;
-    spec.addPositional(arguments)
-        .addOption(filesFrom)
-        .addOption(reports)
-        .addOption(sheets)
-        .addOption(formats)
+    spec.addPositional(arguments).addOption(filesFrom);
+    pages.addTo(spec);
+    spec.addOption(formats)
         .addOption(part)
         .addOption(stdinName)
         .addOption(failOn)
         .addOption(baselineFile)
         .addOption(by)
         .addOption(handBack)
-        .addOption(noArtwork)
-        .addOption(cacheFolder)
-        .addOption(cacheSize);
+        .addOption(noArtwork);
+    cache.addTo(spec);
     narrowing.addTo(spec);
-    spec.addOption(quiet).addOption(verdicts).addOption(verbose).addOption(materials);
+    detail.addTo(spec);
     studioOptions.addWithUnitsTo(spec);
     usual.addTo(spec);
     spec.addOption(maxFindings).addOption(maxPlans).addOption(maxSeconds).addOption(bounds);
@@ -218,7 +168,7 @@ final class CheckCommand implements Command {
       return e.exit().code();
     }
     listed.missed().forEach(note -> Complaint.say(here, note));
-    if (!quiet.<Boolean>getValue()) {
+    if (detail.chosen() != Detail.QUIET) {
       listed.skipped().forEach(note -> Complaint.say(here, note));
     }
     List<String> wanted = new ArrayList<>(wanted());
@@ -234,7 +184,7 @@ final class CheckCommand implements Command {
       return Exit.USAGE.code();
     }
     Studios studios = Studios.of(here, studioOptions, bounds(), found.plans());
-    if (reports.getValue() == null || noArtwork.<Boolean>getValue()) {
+    if (pages.reports().isEmpty() || noArtwork.<Boolean>getValue()) {
       studios.leavePictures();
     }
     studios.wrong().forEach(wrong -> Complaint.say(here, wrong));
@@ -287,38 +237,23 @@ final class CheckCommand implements Command {
   private CheckSettings settings(Optional<Baseline> baseline) {
     return new CheckSettings(
         title(),
-        Optional.ofNullable(reports.getValue()),
-        Optional.ofNullable(sheets.getValue()),
+        pages.reports(),
+        pages.sheets(),
         Optional.ofNullable(part.getValue()),
         baseline,
-        Optional.ofNullable(cacheFolder.<String>getValue()).map(this::cache),
+        cache.chosen(here),
         bounds(),
         studioOptions.units(),
         by.getValue(),
         handBack.getValue(),
         !noArtwork.<Boolean>getValue(),
         Options.outputs(formats),
-        detail(),
-        materials.getValue(),
+        detail.chosen(),
+        detail.materials(),
         usual.colour(),
         failOn.getValue(),
         maxFindings.getValue(),
         maxSeconds.<Integer>getValue());
-  }
-
-  private ResultCache cache(String folder) {
-    return new ResultCache(
-        here.resolve(folder),
-        here.environment().getOrDefault(CACHE_SECRET, ""),
-        cacheSize.<Integer>getValue() * (1L << 20));
-  }
-
-  private Detail detail() {
-    return quiet.<Boolean>getValue()
-        ? Detail.QUIET
-        : verdicts.<Boolean>getValue()
-            ? Detail.VERDICTS
-            : verbose.<Boolean>getValue() ? Detail.FULL : Detail.USUAL;
   }
 
   private Bounds bounds() {
@@ -331,39 +266,17 @@ final class CheckCommand implements Command {
   }
 
   private void usable() {
-    long details =
-        Stream.of(quiet, verdicts, verbose).filter(OptionSpec::<Boolean>getValue).count();
-    if (details > 1) {
-      misused("one of --quiet, --verdicts and --verbose, not several");
-    }
-    if (materials.<Boolean>getValue() && detail().verdictsAlone()) {
-      misused("--materials tells more of each plan, and --quiet and --verdicts a line only");
-    }
-    if (Optional.ofNullable(reports.<String>getValue()).filter(String::isBlank).isPresent()) {
-      throw new ParameterException(spec.commandLine(), "--reports takes the name of a folder");
-    }
-    String wall = sheets.getValue();
-    if (wall != null && (wall.isBlank() || wall.equals("-"))) {
-      misused("--sheets takes the name of a folder");
-    }
-    if (wall != null
-        && reports.getValue() != null
-        && here.resolve(wall)
-            .normalize()
-            .equals(here.resolve(reports.<String>getValue()).normalize())) {
-      misused("--sheets and --reports need a folder each, as their pages have the same names");
-    }
+    detail.misuse().ifPresent(this::misused);
+    pages.misuse(here).ifPresent(this::misused);
     if (handBack.<Boolean>getValue()) {
-      if (reports.getValue() == null) {
+      if (pages.reports().isEmpty()) {
         misused(Options.NOWHERE_TO_HAND_BACK);
       }
       if (part.getValue() != null) {
         misused("--hand-back needs all of a pupil's plans: give it to join, not to a --part");
       }
     }
-    if (Optional.ofNullable(cacheFolder.<String>getValue()).filter(String::isBlank).isPresent()) {
-      misused("--cache takes the name of a folder");
-    }
+    cache.misuse().ifPresent(this::misused);
     String list = filesFrom.getValue();
     if (list != null && list.isBlank()) {
       misused("--files-from takes the name of a file, or -");
@@ -376,14 +289,7 @@ final class CheckCommand implements Command {
   }
 
   private void refuseOverwriting(List<PlanFile> plans) {
-    List<Path> pages = new ArrayList<>();
-    Optional.ofNullable(reports.<String>getValue())
-        .map(r -> new ReportFolder(here.resolve(r)))
-        .ifPresent(folder -> pages.addAll(folder.files(ReportFolder.names(plans).values())));
-    Optional.ofNullable(sheets.<String>getValue())
-        .map(s -> new ReportFolder(here.resolve(s), PageMark.SHEETS))
-        .ifPresent(folder -> pages.addAll(folder.files(ReportFolder.names(plans).values())));
-    Overwriting.refusal(here, Options.outputs(formats), pages, () -> read(plans))
+    Overwriting.refusal(here, Options.outputs(formats), pages.files(here, plans), () -> read(plans))
         .ifPresent(this::misused);
   }
 
