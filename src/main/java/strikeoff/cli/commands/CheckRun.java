@@ -9,30 +9,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import strikeoff.check.Checked;
 import strikeoff.check.FileTrouble;
 import strikeoff.check.SilentRules;
 import strikeoff.cli.files.Outputs;
 import strikeoff.cli.files.PlanFiles.PlanFile;
 import strikeoff.cli.files.ReportFolder;
-import strikeoff.cli.text.Colouring;
 import strikeoff.cli.text.Complaint;
 import strikeoff.cli.text.Detail;
 import strikeoff.cli.text.Exit;
-import strikeoff.cli.text.Ink;
-import strikeoff.cli.text.MaterialsText;
 import strikeoff.cli.text.Plain;
-import strikeoff.cli.text.PlanText;
 import strikeoff.cli.text.Progress;
 import strikeoff.cli.text.Surroundings;
 import strikeoff.cli.text.Tally;
-import strikeoff.document.Underway;
 import strikeoff.findings.PolicyChange;
 import strikeoff.findings.RuleInfo;
-import strikeoff.report.HtmlReport;
 import strikeoff.report.IndexEntry;
 import strikeoff.report.PageMark;
-import strikeoff.report.json.JsonReport;
 import strikeoff.report.outcome.Baseline;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Results;
@@ -50,7 +42,6 @@ final class CheckRun {
   private final CheckSettings settings;
   private final Outputs<Results> outputs;
   private final List<Exit> exits = new ArrayList<>();
-  private boolean looksFurther;
   private final Map<String, RuleInfo> rules = new HashMap<>();
 
   /** Where sheets for the wall go. */
@@ -85,7 +76,6 @@ final class CheckRun {
   Exit of(List<PlanFile> all) {
     Optional<ReportFolder> folder = settings.reports().map(r -> new ReportFolder(here.resolve(r)));
     Map<PlanFile, PlanPlace> places = places(all);
-    looksFurther = all.size() <= FEW && !settings.detail().verdictsAlone() && outputs.textIsTold();
     try {
       if (folder.isPresent()) {
         open(folder.get(), places.values());
@@ -102,10 +92,11 @@ final class CheckRun {
       trouble(settings.sheets().get() + ": no sheets can be written here: " + FileTrouble.of(e));
       return Exit.FAULT;
     }
-    PlanText text = new PlanText(ink(), here.width(), settings.detail(), settings.maxFindings());
+    boolean further =
+        all.size() <= FEW && !settings.detail().verdictsAlone() && outputs.textIsTold();
+    PlanTelling telling = new PlanTelling(here, studios, settings, outputs, further);
     Progress progress =
         new Progress(here, places.size(), here.watched() && places.size() >= LONG_BATCH);
-    Optional<KeptResults> kept = kept();
     Tally tally = new Tally();
     SilentRules silent = new SilentRules();
     List<IndexEntry> entries = new ArrayList<>();
@@ -115,8 +106,8 @@ final class CheckRun {
     new Batch(here.plansAtOnce(), settings.maxSeconds())
         .run(
             List.copyOf(places.keySet()),
-            plan -> reported(plan, text, folder, places.get(plan), kept),
-            (plan, failed) -> done(told(failed, text, folder), folder, places.get(plan), true),
+            plan -> done(telling.of(plan), folder, places.get(plan), false),
+            (plan, failed) -> done(telling.of(failed), folder, places.get(plan), true),
             done -> {
               progress.clear();
               tally.add(done.counted());
@@ -132,7 +123,8 @@ final class CheckRun {
               progress.one();
             });
     progress.clear();
-    kept.flatMap(KeptResults::close)
+    telling
+        .close()
         .ifPresent(why -> Complaint.say(here, "results can't be kept in the cache: " + why));
     Map<String, String> pupils =
         folder
@@ -192,13 +184,6 @@ final class CheckRun {
     return settings.failOn().exit(Exit.worst(exits), tally.open());
   }
 
-  /** To try what mends findings costs a check for each; a verdict alone says nothing of it. */
-  private boolean mendsAreShown() {
-    return !settings.detail().verdictsAlone()
-        || settings.reports().isPresent()
-        || outputs.needResults();
-  }
-
   /** Parts of a batch may write into one folder, side by side. */
   private void open(ReportFolder folder, Collection<PlanPlace> places) throws IOException {
     if (settings.part().isEmpty()) {
@@ -208,12 +193,6 @@ final class CheckRun {
     List<String> pages = new ArrayList<>(folder.ofAll());
     places.forEach(place -> pages.add(place.page()));
     folder.open(pages);
-  }
-
-  private Ink ink() {
-    return outputs.textIsShown() || settings.colour() != Colouring.AUTO
-        ? settings.colour().ink(here)
-        : new Ink(false);
   }
 
   /** Names and numbers are those of the whole batch, whatever part of it is checked here. */
@@ -230,137 +209,17 @@ final class CheckRun {
     return places;
   }
 
-  /** What earlier runs kept, if a cache is used. */
-  private Optional<KeptResults> kept() {
-    if (settings.cache().isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> options =
-        List.of(
-            settings.detail().toString(),
-            Boolean.toString(settings.materials()),
-            ink().toString(),
-            Integer.toString(here.width()),
-            Integer.toString(settings.maxFindings()),
-            settings.units().toString(),
-            Boolean.toString(mendsAreShown()),
-            Boolean.toString(looksFurther),
-            Boolean.toString(settings.reports().isPresent()),
-            Boolean.toString(wall.isPresent()),
-            Boolean.toString(settings.artwork()),
-            studios.narrowed().map(Object::toString).orElse(""),
-            settings.baseline().map(b -> JsonReport.text(b.results())).orElse(""));
-    try {
-      KeptResults kept =
-          new KeptResults(settings.cache().get(), studios, settings.bounds(), options);
-      studios.keep(kept.films());
-      return Optional.of(kept);
-    } catch (IOException e) {
-      Complaint.say(here, "the cache isn't used: " + FileTrouble.of(e));
-      return Optional.empty();
-    }
-  }
-
-  /** Runs beside other plans: nothing is told here. */
-  private Done reported(
-      PlanFile plan,
-      PlanText text,
-      Optional<ReportFolder> folder,
-      PlanPlace place,
-      Optional<KeptResults> kept) {
-    Optional<KeptResults.Plan> read = kept.flatMap(k -> k.plan(plan));
-    Optional<Told> known =
-        read.flatMap(r -> kept.get().find(r))
-            .map(
-                k ->
-                    new Told(
-                        Tally.Counted.of(k.outcome()),
-                        k.lines(),
-                        k.outcome(),
-                        k.page(),
-                        k.sheets()));
-    if (known.isPresent()) {
-      return done(known.get(), folder, place, false);
-    }
-    Told told = checked(plan, read, text, folder);
-    read.ifPresent(
-        r ->
-            kept.get()
-                .keep(r, new KeptResults.Known(told.lines, told.outcome, told.page, told.sheets)));
-    return done(told, folder, place, false);
-  }
-
-  private Told checked(
-      PlanFile plan,
-      Optional<KeptResults.Plan> read,
-      PlanText text,
-      Optional<ReportFolder> folder) {
-    FurtherLook look =
-        new FurtherLook(looksFurther ? studios.judge(plan).checker() : Optional.empty());
-    Checked checked =
-        studios.checked(plan, read.map(KeptResults.Plan::stream), mendsAreShown(), look::begin);
-    Told told = told(checked, text, folder);
-    return look.found()
-        .map(end -> told.and(text.sooner((Checked.Judged) checked, end)))
-        .orElse(told);
-  }
-
-  /** What is told of a plan, wherever it stands in the batch. */
-  private record Told(
-      Tally.Counted counted,
-      List<String> lines,
-      Outcome outcome,
-      Optional<byte[]> page,
-      Optional<byte[]> sheets) {
-
-    /** The same with more to tell. */
-    Told and(List<String> more) {
-      List<String> all = new ArrayList<>(lines);
-      all.addAll(more);
-      return new Told(counted, all, outcome, page, sheets);
-    }
-  }
-
-  private Told told(Checked result, PlanText text, Optional<ReportFolder> folder) {
-    Underway.at(Underway.Stage.TELLING);
-    Checked checked = settings.baseline().map(b -> b.marked(result)).orElse(result);
-    return new Told(
-        Tally.Counted.of(checked),
-        lines(checked, text),
-        outcome(checked).with(settings.baseline().map(b -> b.gone(checked)).orElse(List.of())),
-        folder.map(f -> HtmlReport.utf8(checked, settings.artwork())),
-        wall.isPresent() && checked instanceof Checked.Judged judged
-            ? Optional.of(HtmlReport.sheets(judged))
-            : Optional.empty());
-  }
-
-  /** What is kept in a cache may be asked for in any format. */
-  private Outcome outcome(Checked checked) {
-    Outcome outcome = Outcome.of(checked, 1, Optional.empty());
-    return outputs.wants(Formats.JSON) || settings.cache().isPresent()
-        ? outcome.supplied(checked)
-        : outcome;
-  }
-
-  private List<String> lines(Checked checked, PlanText text) {
-    List<String> lines = new ArrayList<>(text.of(checked));
-    if (settings.materials()) {
-      lines.addAll(new MaterialsText(here.width()).of(checked));
-    }
-    return lines;
-  }
-
   /**
    * @param last true if the plan was given up, whatever may still come of it
    */
-  private Done done(Told told, Optional<ReportFolder> folder, PlanPlace place, boolean last) {
+  private Done done(PlanTold told, Optional<ReportFolder> folder, PlanPlace place, boolean last) {
     String link = "";
     String hung = "";
     List<String> troubles = new ArrayList<>();
-    String plan = told.outcome.file();
-    if (told.sheets.isPresent()) {
+    String plan = told.outcome().file();
+    if (told.sheets().isPresent()) {
       try {
-        place.write(wall.orElseThrow(), told.sheets.get(), false);
+        place.write(wall.orElseThrow(), told.sheets().get(), false);
         hung = place.page();
       } catch (IOException e) {
         String sheets = settings.sheets().get() + "/" + place.page();
@@ -369,20 +228,20 @@ final class CheckRun {
     }
     if (folder.isPresent()) {
       try {
-        place.write(folder.get(), told.page.orElseThrow(), last);
+        place.write(folder.get(), told.page().orElseThrow(), last);
         link = place.page();
       } catch (IOException e) {
         String page = settings.reports().get() + "/" + place.page();
         troubles.add(FileTrouble.unwritten(plan, "report", page, e));
       }
     }
-    Outcome outcome = at(told.outcome, place, link);
-    Outcome onTheWall = at(told.outcome, place, hung);
+    Outcome outcome = at(told.outcome(), place, link);
+    Outcome onTheWall = at(told.outcome(), place, hung);
     return new Done(
-        told.counted,
+        Tally.Counted.of(told.outcome()),
         PolicyChange.passed(outcome.changes()) > 0,
         outcome.heard(),
-        told.lines,
+        told.lines(),
         folder.map(f -> entry(outcome)),
         wall.map(w -> entry(onTheWall)),
         Optional.of(outcome).filter(o -> outputs.needResults() || settings.handBack()),

@@ -71,10 +71,6 @@ final class KeptResults {
     }
   }
 
-  /** What came of a plan; its page and its sheets if they are made. */
-  record Known(
-      List<String> lines, Outcome outcome, Optional<byte[]> page, Optional<byte[]> sheets) {}
-
   /** Reads a plan, once; empty if nothing of it can be kept. */
   Optional<Plan> plan(PlanFile file) {
     if (file.isStandardInput()) {
@@ -96,7 +92,7 @@ final class KeptResults {
     }
   }
 
-  Optional<Known> find(Plan plan) {
+  Optional<PlanTold> find(Plan plan) {
     return cache
         .find(plan.key())
         .filter(entry -> entry.pages().size() == 2)
@@ -106,7 +102,7 @@ final class KeptResults {
                     .filter(outcome -> outcome.file().equals(plan.file().name()))
                     .map(
                         outcome ->
-                            new Known(
+                            new PlanTold(
                                 entry.lines(),
                                 outcome,
                                 entry.pages().get(0),
@@ -114,7 +110,7 @@ final class KeptResults {
   }
 
   /** Keeps it, unless it may come out otherwise another time. */
-  void keep(Plan plan, Known known) {
+  void keep(Plan plan, PlanTold known) {
     Outcome outcome = known.outcome();
     if (outcome.failure().isEmpty() && outcome.failedRules().isEmpty() && !GivenUp.isAsked()) {
       cache.keep(

@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import strikeoff.check.Checked;
 import strikeoff.check.Verdict;
-import strikeoff.findings.Finding;
 import strikeoff.findings.Severity;
 import strikeoff.report.outcome.Found;
 import strikeoff.report.outcome.Outcome;
@@ -44,23 +42,6 @@ public final class Tally {
     /** How a run ends that has this plan alone: what is old doesn't fail. */
     public Exit exit() {
       return failed > 0 ? Exit.FAULT : known ? Exit.PRINTABLE : Exit.of(verdict);
-    }
-
-    public static Counted of(Checked checked) {
-      if (!(checked instanceof Checked.Judged judged)) {
-        return new Counted(checked.verdict(), List.of(), Set.of(), 0, 0, false);
-      }
-      return new Counted(
-          judged.verdict(),
-          judged.findings().stream().map(Finding::severity).toList(),
-          judged.findings().stream()
-              .filter(f -> f.accepted().isEmpty() && !f.isOld())
-              .map(Finding::severity)
-              .collect(Collectors.toSet()),
-          judged.acceptedStops(),
-          judged.failedRules().size(),
-          judged.verdict() == Verdict.NOT_PRINTABLE
-              && judged.findings().stream().filter(Finding::blocks).allMatch(Finding::isOld));
     }
 
     public static Counted of(Outcome plan) {
