@@ -10,6 +10,9 @@ import strikeoff.document.PlanPath;
  */
 public record Crew(List<String> names, boolean children, PlanPath path) {
 
+  /** More can't print one plan. */
+  public static final int MOST = 20;
+
   public Crew {
     names = List.copyOf(names);
     if (names.isEmpty()) {

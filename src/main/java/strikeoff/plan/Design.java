@@ -22,6 +22,9 @@ public record Design(
     List<Joint> joints,
     PlanPath path) {
 
+  /** Nobody pulls more often for one impression. */
+  public static final int MOST_PULLS = 50;
+
   public Design {
     separations = List.copyOf(separations);
     joints = List.copyOf(joints);

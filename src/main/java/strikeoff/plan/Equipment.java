@@ -11,4 +11,8 @@ import strikeoff.document.PlanPath;
  * @param hairDryers that somebody holds
  * @param dryingPlaces for washed screens, each holds one
  */
-public record Equipment(int sinks, int fans, int hairDryers, int dryingPlaces, PlanPath path) {}
+public record Equipment(int sinks, int fans, int hairDryers, int dryingPlaces, PlanPath path) {
+
+  /** No room has more pieces of a kind. */
+  public static final int MOST = 100;
+}

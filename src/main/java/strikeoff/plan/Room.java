@@ -10,4 +10,13 @@ import strikeoff.units.Temperature;
  * @param humidity relative humidity
  * @param air over the cloth, all day
  */
-public record Room(Temperature temperature, Share humidity, Draught air, PlanPath path) {}
+public record Room(Temperature temperature, Share humidity, Draught air, PlanPath path) {
+
+  /**
+   * In °C. What is known of moist air and drying films ends here, with supercooled water, and at
+   * {@link #HOTTEST}, where water boils.
+   */
+  public static final double COLDEST = -40;
+
+  public static final double HOTTEST = 100;
+}

@@ -109,7 +109,8 @@ public final class LimitKinds {
     return name.toString();
   }
 
-  private static <R extends Record> R made(Class<R> type, List<Object> values) {
+  /** A record of its components in their order. */
+  static <R extends Record> R made(Class<R> type, List<Object> values) {
     Constructor<?> canonical = type.getDeclaredConstructors()[0];
     try {
       return type.cast(canonical.newInstance(values.toArray()));

@@ -18,29 +18,40 @@ import strikeoff.units.Share;
  * @param limits by name, for rules and whoever tells of them
  * @param defaults by name
  * @param read those of the limits that derivations read
+ * @param assumed the defaults by subject, for whoever fills a plan in
  * @param usual a studio's usual recipes
  */
 public record Policy(
     Map<String, Limit> limits,
-    Map<String, Default> defaults,
+    Map<String, Default<?>> defaults,
     List<ReactiveGroup> groups,
     List<Fibre> fibres,
     List<Substance> substances,
     Limits read,
+    Defaults assumed,
     Map<UsualRecipe.For, UsualRecipe> usual) {
 
   /**
    * A policy without usual recipes.
    *
-   * @throws IllegalArgumentException if a limit is missing that derivations read
+   * @throws IllegalArgumentException if a limit or a default is missing that somebody reads, or is
+   *     of another kind
    */
   public Policy(
       Map<String, Limit> limits,
-      Map<String, Default> defaults,
+      Map<String, Default<?>> defaults,
       List<ReactiveGroup> groups,
       List<Fibre> fibres,
       List<Substance> substances) {
-    this(limits, defaults, groups, fibres, substances, LimitKinds.of(limits), Map.of());
+    this(
+        limits,
+        defaults,
+        groups,
+        fibres,
+        substances,
+        LimitKinds.of(limits),
+        DefaultKinds.of(defaults),
+        Map.of());
   }
 
   public Policy {
@@ -54,7 +65,7 @@ public record Policy(
 
   /** The same with a studio's usual recipes. */
   public Policy with(Map<UsualRecipe.For, UsualRecipe> recipes) {
-    return new Policy(limits, defaults, groups, fibres, substances, read, recipes);
+    return new Policy(limits, defaults, groups, fibres, substances, read, assumed, recipes);
   }
 
   /** What the studio mixes such a paste from; empty if it doesn't say. */

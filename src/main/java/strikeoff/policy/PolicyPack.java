@@ -34,9 +34,10 @@ public final class PolicyPack {
       out.writeUTF(limit.source());
     }
     out.writeInt(policy.defaults().size());
-    for (Default standard : policy.defaults().values()) {
+    for (Default<?> standard : policy.defaults().values()) {
       out.writeUTF(standard.name());
-      out.writeUTF(standard.value());
+      writeValue(standard.value(), out);
+      out.writeUTF(standard.text());
       out.writeUTF(standard.source());
     }
     out.writeInt(policy.groups().size());
@@ -74,10 +75,10 @@ public final class PolicyPack {
       String name = in.readUTF();
       limits.put(name, new Limit(name, quantity(in), in.readUTF(), in.readUTF()));
     }
-    Map<String, Default> defaults = new LinkedHashMap<>();
+    Map<String, Default<?>> defaults = new LinkedHashMap<>();
     for (int left = in.readInt(); left > 0; left--) {
       String name = in.readUTF();
-      defaults.put(name, new Default(name, in.readUTF(), in.readUTF()));
+      defaults.put(name, new Default<>(name, value(in), in.readUTF(), in.readUTF()));
     }
     List<ReactiveGroup> groups = new ArrayList<>();
     for (int left = in.readInt(); left > 0; left--) {
@@ -186,6 +187,34 @@ public final class PolicyPack {
         in.readBoolean() ? Optional.of(in.readDouble()) : Optional.empty(),
         in.readBoolean(),
         in.readUTF());
+  }
+
+  /** What a default is: a letter says of which kind. */
+  private static void writeValue(Object value, DataOutputStream out) throws IOException {
+    if (value instanceof Quantity quantity) {
+      out.writeChar('q');
+      write(quantity, out);
+    } else if (value instanceof Integer number) {
+      out.writeChar('n');
+      out.writeInt(number);
+    } else if (value instanceof Boolean yes) {
+      out.writeChar('b');
+      out.writeBoolean(yes);
+    } else {
+      out.writeChar('w');
+      out.writeUTF((String) value);
+    }
+  }
+
+  private static Object value(DataInputStream in) throws IOException {
+    char kind = in.readChar();
+    return switch (kind) {
+      case 'q' -> quantity(in);
+      case 'n' -> in.readInt();
+      case 'b' -> in.readBoolean();
+      case 'w' -> in.readUTF();
+      default -> throw new IOException("no kind of default: " + kind);
+    };
   }
 
   private static void write(Optional<? extends Quantity> quantity, DataOutputStream out)

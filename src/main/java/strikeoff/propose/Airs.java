@@ -7,8 +7,6 @@ import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
-import strikeoff.units.AirSpeed;
-import strikeoff.units.Quantities;
 
 /** What may blow over the cloth while it dries. */
 final class Airs {
@@ -19,10 +17,10 @@ final class Airs {
   static List<Optional<Draught>> of(PrintPlan plan, Policy policy, RunWanted asked) {
     List<Optional<Draught>> airs = new ArrayList<>(List.of(Optional.empty()));
     if (namesFan(plan)) {
-      airs.add(Optional.of(draught(Draught.By.FAN, "air.fan", policy)));
+      airs.add(Optional.of(draught(Draught.By.FAN, policy)));
     }
     if (asked.hairDryer() && plan.equipment().hairDryers() > 0) {
-      airs.add(Optional.of(draught(Draught.By.HAIR_DRYER, "air.hair-dryer", policy)));
+      airs.add(Optional.of(draught(Draught.By.HAIR_DRYER, policy)));
     }
     return airs;
   }
@@ -44,9 +42,8 @@ final class Airs {
         .anyMatch(a -> a.path().equals(plan.equipment().path().key("fans")));
   }
 
-  private static Draught draught(Draught.By by, String usual, Policy policy) {
-    String speed = policy.defaults().get(usual).value();
-    return new Draught(by, Quantities.parse(speed, AirSpeed.class).toOptional().orElseThrow());
+  private static Draught draught(Draught.By by, Policy policy) {
+    return new Draught(by, policy.assumed().air().of(by).value());
   }
 
   private static boolean blows(List<Step> run, Draught.By what) {

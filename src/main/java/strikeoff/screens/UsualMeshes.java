@@ -6,14 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.policy.Policy;
 import strikeoff.units.Length;
-import strikeoff.units.MeshCount;
-import strikeoff.units.Quantities;
-import strikeoff.units.Quantity;
 
 /** Meshes as they are sold, each count with its usual thread: the defaults of a plan's threads. */
 final class UsualMeshes {
-
-  private static final String THREADS = "screen.thread.";
 
   private final List<Mesh> all = new ArrayList<>();
   private final double finest;
@@ -21,14 +16,10 @@ final class UsualMeshes {
   UsualMeshes(Policy policy) {
     finest = policy.screens().finestMesh().perCm();
     policy
-        .defaults()
-        .forEach(
-            (name, value) -> {
-              if (name.startsWith(THREADS)) {
-                String count = name.substring(THREADS.length());
-                all.add(new Mesh(read(count, MeshCount.class), read(value.value(), Length.class)));
-              }
-            });
+        .assumed()
+        .screen()
+        .thread()
+        .forEach((count, thread) -> all.add(new Mesh(count, thread.value())));
   }
 
   /**
@@ -41,11 +32,5 @@ final class UsualMeshes {
         .filter(mesh -> mesh.count().perCm() <= finest && mesh.canBeWoven())
         .filter(mesh -> !detail.finerThan(mesh.opening().mm() * openings))
         .min(Comparator.comparing(Mesh::count));
-  }
-
-  private static <Q extends Quantity> Q read(String text, Class<Q> kind) {
-    return Quantities.parse(text, kind)
-        .toOptional()
-        .orElseThrow(() -> new IllegalStateException("no usual mesh: " + text));
   }
 }

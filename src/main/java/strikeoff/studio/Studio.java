@@ -65,7 +65,7 @@ public record Studio(
   public static Studio of(Policy builtIn, List<StudioFile> files) {
     Map<String, Limit> limits = new LinkedHashMap<>(builtIn.limits());
     Map<String, ChangedLimit> changed = new TreeMap<>();
-    Map<String, Default> defaults = new LinkedHashMap<>(builtIn.defaults());
+    Map<String, Default<?>> defaults = new LinkedHashMap<>(builtIn.defaults());
     Map<String, Setting<Severity>> severities = new LinkedHashMap<>();
     Map<String, Setting<String>> off = new LinkedHashMap<>();
     List<Setting<Accepting>> accepting = new ArrayList<>();

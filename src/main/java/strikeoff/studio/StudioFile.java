@@ -31,7 +31,7 @@ public record StudioFile(
     String title,
     Map<String, Limit> limits,
     Map<String, Position> limitsAt,
-    Map<String, Default> defaults,
+    Map<String, Default<?>> defaults,
     Map<String, Setting<Severity>> severities,
     Map<String, Setting<String>> off,
     Optional<Setting<Accepting>> accepting,

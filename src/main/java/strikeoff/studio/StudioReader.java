@@ -15,10 +15,11 @@ import strikeoff.findings.Severity;
 import strikeoff.plan.yaml.Stock;
 import strikeoff.plan.yaml.UsualRecipes;
 import strikeoff.policy.Default;
+import strikeoff.policy.DefaultKind;
+import strikeoff.policy.DefaultKinds;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Parsed;
-import strikeoff.units.Quantities;
 import strikeoff.units.Quantity;
 import strikeoff.units.Script;
 import strikeoff.units.Spelling;
@@ -179,35 +180,29 @@ public final class StudioReader {
   }
 
   /** Quantities, whole numbers and yes or no: what can be held against the value it replaces. */
-  private Optional<Default> standard(String key, Fields all, Item item) {
-    Default standard = builtIn.defaults().get(key);
+  private Optional<Default<?>> standard(String key, Fields all, Item item) {
+    Default<?> standard = builtIn.defaults().get(key);
     if (standard == null) {
       all.wrongKey(key, unknown("default", key, builtIn.defaults().keySet()));
       return Optional.empty();
     }
-    Optional<String> value = all.optional(key, like(standard));
-    return value.map(v -> new Default(key, v, "set by " + where(item)));
+    return all.optional(key, like(standard, "set by " + where(item)));
   }
 
-  private static Expected<String> like(Default standard) {
-    String words = "a value such as " + standard.value();
-    if (standard.value().matches("yes|no")) {
-      return ValueKinds.yesNo().map(yes -> yes ? "yes" : "no");
+  private static Expected<Default<?>> like(Default<?> standard, String source) {
+    String name = standard.name();
+    if (standard.value() instanceof Boolean) {
+      return ValueKinds.yesNo().map(yes -> new Default<>(name, yes, yes ? "yes" : "no", source));
     }
-    Optional<Quantity> old = Quantities.parseAny(standard.value()).toOptional();
+    DefaultKind kind = DefaultKinds.kind(name).orElseThrow();
     return ValueKinds.scalar(
-        words,
-        standard.value(),
-        text -> {
-          if (old.isEmpty()) {
-            return Parsed.refused(
-                "this default can't be set in a policy; plans write it themselves");
-          }
-          Parsed<? extends Quantity> given = Quantities.parse(text, old.get().getClass());
-          return given instanceof Parsed.Refused<? extends Quantity> refused
-              ? Parsed.refused(refused.message())
-              : Parsed.value(text);
-        });
+        "a value such as " + standard.text(),
+        standard,
+        text ->
+            kind.isMeasured()
+                ? kind.read(name, text, source)
+                : Parsed.refused(
+                    "this default can't be set in a policy; plans write it themselves"));
   }
 
   private Optional<Setting<Severity>> severity(String key, Fields all, Item item) {

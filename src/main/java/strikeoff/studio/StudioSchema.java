@@ -55,7 +55,7 @@ public final class StudioSchema {
     ObjectNode limits = entries(schema, "limits");
     builtIn.limits().values().forEach(l -> limits.set(l.name(), limit(l)));
     ObjectNode defaults = entries(schema, "defaults");
-    for (Default standard : builtIn.defaults().values()) {
+    for (Default<?> standard : builtIn.defaults().values()) {
       standard(standard).ifPresent(value -> defaults.set(standard.name(), value));
     }
     ObjectNode severities = entries(schema, "severities");
@@ -90,20 +90,29 @@ public final class StudioSchema {
   }
 
   /** A value that a studio may set; the others follow from what a plan is about. */
-  private static Optional<ObjectNode> standard(Default standard) {
+  private static Optional<ObjectNode> standard(Default<?> standard) {
     Optional<ObjectNode> value =
-        standard.value().matches("yes|no")
+        standard.value() instanceof Boolean
             ? Optional.of(SchemaTree.reference("yesNo"))
-            : Quantities.parseAny(standard.value()).toOptional().map(StudioSchema::quantity);
+            : measured(standard).map(StudioSchema::quantity);
     String said =
         "What is taken for "
             + standard.name()
             + " where a plan leaves it open. Left out: "
-            + standard.value()
+            + standard.text()
             + " ("
             + standard.source()
             + ").";
-    return value.map(schema -> described(said).put("default", standard.value()).setAll(schema));
+    return value.map(schema -> described(said).put("default", standard.text()).setAll(schema));
+  }
+
+  /** What it measures; a number of things is a plain number. */
+  private static Optional<Quantity> measured(Default<?> standard) {
+    return standard.value() instanceof Quantity quantity
+        ? Optional.of(quantity)
+        : Optional.of(standard.value())
+            .filter(Integer.class::isInstance)
+            .map(number -> new Ratio((Integer) number));
   }
 
   private static ObjectNode rule(RuleInfo rule, String asked, String value, String leftOut) {
@@ -127,10 +136,8 @@ public final class StudioSchema {
   private static Map<String, ObjectNode> quantities(Policy builtIn) {
     Map<String, ObjectNode> used = new TreeMap<>();
     builtIn.limits().values().forEach(l -> used.putIfAbsent(name(l.value()), form(l.value())));
-    for (Default standard : builtIn.defaults().values()) {
-      Quantities.parseAny(standard.value())
-          .toOptional()
-          .ifPresent(q -> used.putIfAbsent(name(q), form(q)));
+    for (Default<?> standard : builtIn.defaults().values()) {
+      measured(standard).ifPresent(q -> used.putIfAbsent(name(q), form(q)));
     }
     return used;
   }

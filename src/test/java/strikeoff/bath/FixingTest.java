@@ -160,7 +160,7 @@ public class FixingTest {
   }
 
   private static double standard(String name) {
-    return Double.parseDouble(Worked.POLICY.defaults().get(name).value().replace(" °C", ""));
+    return Double.parseDouble(Worked.POLICY.defaults().get(name).text().replace(" °C", ""));
   }
 
   private static ReactiveGroup mft() {

@@ -38,10 +38,10 @@ class MeshProperties {
   @Test
   void ofTheUsualMeshesOneATenthFinerNeverDepositsMore() {
     Map<Integer, Double> volumes = new TreeMap<>();
-    for (Map.Entry<String, Default> one : Worked.POLICY.defaults().entrySet()) {
+    for (Map.Entry<String, Default<?>> one : Worked.POLICY.defaults().entrySet()) {
       if (one.getKey().startsWith("screen.thread.")) {
         int count = Integer.parseInt(one.getKey().replaceAll("\\D+", " ").trim());
-        double thread = Double.parseDouble(one.getValue().value().replaceAll("[^0-9.]", ""));
+        double thread = Double.parseDouble(one.getValue().text().replaceAll("[^0-9.]", ""));
         volumes.put(count, mesh(count, thread).theoreticalVolume().best());
       }
     }

@@ -209,14 +209,28 @@ class StudioSchemaTest {
   @Test
   void eachDefaultIsTakenAsItIsUsuallyOrNotAtAll() {
     int settable = 0;
-    for (Default standard : BUILT_IN.policy().defaults().values()) {
-      String yaml =
-          "studio: A\ndefaults: {" + standard.name() + ": \"" + standard.value() + "\"}\n";
+    for (Default<?> standard : BUILT_IN.policy().defaults().values()) {
+      String yaml = "studio: A\ndefaults: {" + standard.name() + ": \"" + standard.text() + "\"}\n";
       boolean good = byReader(yaml).isEmpty();
       assertThat(bySchema(yaml).isEmpty()).as(yaml).isEqualTo(good);
       settable += good ? 1 : 0;
     }
     assertThat(settable).isGreaterThan(30);
+  }
+
+  /** What no plan could be filled in from is told of the policy, not of each plan. */
+  @Test
+  void aDefaultThatNoPlanCouldTakeIsRefused() {
+    assertThat(byReader("studio: A\ndefaults: {crew: 2.5}\n"))
+        .containsExactly("a whole number from 1 to 20 was expected; “2.5” is none");
+    assertThat(byReader("studio: A\ndefaults: {equipment.fans: 101}\n"))
+        .containsExactly("a whole number from 0 to 100 was expected; “101” is none");
+    assertThat(byReader("studio: A\ndefaults: {table.length: 0 m}\n"))
+        .containsExactly("a length such as 40 cm was expected, more than nothing");
+    assertThat(byReader("studio: A\ndefaults: {room.humidity: 130 %}\n"))
+        .containsExactly("“130 %” is beyond what it can be, 0 % to 100 %");
+    assertThat(byReader("studio: A\ndefaults: {equipment.fans: 0, stations.gap: 0 cm}\n"))
+        .isEmpty();
   }
 
   @Test

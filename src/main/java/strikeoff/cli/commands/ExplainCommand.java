@@ -79,7 +79,7 @@ final class ExplainCommand implements Command {
   private List<String> explained(Checker checker, ExplainText text, String asked) {
     Optional<String> word = Glossary.word(asked);
     Limit limit = checker.policy().limits().get(asked);
-    Default standard = checker.policy().defaults().get(asked);
+    Default<?> standard = checker.policy().defaults().get(asked);
     if (word.isPresent()) {
       return text.word(word.get());
     } else if (standard != null) {

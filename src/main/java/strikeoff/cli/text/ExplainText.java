@@ -52,9 +52,9 @@ public record ExplainText(Ink ink, int width, Checker checker) {
   }
 
   /** What a plan that leaves something open is taken to say. */
-  public List<String> standard(Default standard) {
+  public List<String> standard(Default<?> standard) {
     List<String> lines = new ArrayList<>();
-    lines.add(ink.bold(standard.name()) + "  " + standard.value());
+    lines.add(ink.bold(standard.name()) + "  " + standard.text());
     lines.add("");
     labelled("Source", Sources.shown(standard.source()), lines);
     return lines;

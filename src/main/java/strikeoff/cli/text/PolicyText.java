@@ -38,11 +38,11 @@ public record PolicyText(int width, Ink ink) {
                 + ")");
       }
     }
-    for (Default standard : studio.policy().defaults().values()) {
+    for (Default<?> standard : studio.policy().defaults().values()) {
       if (!standard.equals(builtIn.defaults().get(standard.name()))) {
         set.put(
             "default " + standard.name(),
-            standard.value() + " (" + Sources.shown(standard.source()) + ")");
+            standard.text() + " (" + Sources.shown(standard.source()) + ")");
       }
     }
     studio

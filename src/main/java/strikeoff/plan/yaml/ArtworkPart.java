@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import strikeoff.artwork.Artworks.Looked;
 import strikeoff.artwork.LaidFilm;
@@ -18,6 +19,7 @@ import strikeoff.document.PlanPath;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
 import strikeoff.plan.Joint;
+import strikeoff.policy.Defaults;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Numbers;
@@ -130,15 +132,36 @@ final class ArtworkPart {
    */
   Optional<Wanted> wanted(Fields f, Pair size, Optional<StudioFolder> studio) {
     Optional<String> file = f.optional("artwork", NAME);
+    Assumptions assumptions = draft.assumptions();
+    Defaults.Separation usual = assumptions.standard().separation();
+    Expected<Artwork.Tone> tone = ValueKinds.word("dark or light", TONES);
+    Expected<Boolean> read = ValueKinds.word("right or wrong", READS);
+    Expected<Length> strip = QuantityKinds.quantity(Length.class);
     Optional<Artwork.Tone> prints =
-        how(f, "prints", ValueKinds.word("dark or light", TONES), "the tone of a film that prints");
+        how(
+            f,
+            "prints",
+            tone,
+            () ->
+                assumptions.orWords(
+                    f, "prints", tone, usual.prints(), "the tone of a film that prints"));
     Optional<Boolean> wrong =
-        how(f, "reads", ValueKinds.word("right or wrong", READS), "how a film is looked at");
+        how(
+            f,
+            "reads",
+            read,
+            () -> assumptions.orWords(f, "reads", read, usual.reads(), "how a film is looked at"));
     // What stands in for a mistake of the plan would cut off what nobody asked for.
     Optional<Double> resolution =
         f.optional("resolution", resolution()).filter(r -> f.sound("resolution"));
     Optional<Length> margin =
-        how(f, "margin", QuantityKinds.quantity(Length.class), "the strip cut off a film all round")
+        how(
+                f,
+                "margin",
+                strip,
+                () ->
+                    assumptions.or(
+                        f, "margin", strip, usual.margin(), "the strip cut off a film all round"))
             .map(m -> f.sound("margin") ? m : new Length(0));
     return file.map(
         name ->
@@ -166,10 +189,9 @@ final class ArtworkPart {
   }
 
   /** How a film is read; where none is named, only what the plan says of it. */
-  private <T> Optional<T> how(Fields f, String key, Expected<T> expected, String words) {
-    return f.has("artwork")
-        ? Optional.of(draft.assumptions().or(f, key, expected, "separation." + key, words))
-        : f.optional(key, expected);
+  private static <T> Optional<T> how(
+      Fields f, String key, Expected<T> expected, Supplier<T> assumed) {
+    return f.has("artwork") ? Optional.of(assumed.get()) : f.optional(key, expected);
   }
 
   /** Points of a film that the plan leaves to the file. */

@@ -7,9 +7,10 @@ import strikeoff.document.PlanPath;
 import strikeoff.document.Position;
 import strikeoff.plan.Assumption;
 import strikeoff.policy.Default;
+import strikeoff.policy.Defaults;
 import strikeoff.policy.Policy;
 import strikeoff.units.Measures;
-import strikeoff.units.Quantities;
+import strikeoff.units.Quantity;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
@@ -32,18 +33,35 @@ final class Assumptions {
     this.policy = policy;
   }
 
+  /** What plans are filled in from. */
+  Defaults standard() {
+    return policy.assumed();
+  }
+
   /**
-   * The plan's value, or the policy's default of that name.
+   * The plan's value, or the policy's default.
    *
    * @param words what it is, in the trade's words
    */
-  <T> T or(Fields f, String key, Expected<T> expected, String defaultName, String words) {
+  <T> T or(Fields f, String key, Expected<T> expected, Default<T> standard, String words) {
     if (f.has(key)) {
       return f.required(key, expected);
     }
-    Default standard = standard(defaultName);
     assume(f.path().key(key), words, standard);
-    return value(standard, expected);
+    return standard.value();
+  }
+
+  /** The same for words, which are read as those of a plan are. */
+  <T> T orWords(
+      Fields f, String key, Expected<T> expected, Default<String> standard, String words) {
+    if (f.has(key)) {
+      return f.required(key, expected);
+    }
+    assume(f.path().key(key), words, standard);
+    Node node = new Node.Scalar(standard.value(), NOWHERE, NOWHERE);
+    return expected
+        .read(new Item(node, new PlanPath(standard.name()), NOWHERE), new Reading())
+        .orElseThrow(() -> new IllegalStateException("the policy's default is wrong: " + standard));
   }
 
   /** The plan's value, or one that follows from other parts of the plan. */
@@ -73,39 +91,18 @@ final class Assumptions {
     list.add(new Open(path, words, u -> shown, why));
   }
 
-  /** A default's value, without a record of it. */
-  <T> T value(Default standard, Expected<T> expected) {
-    Reading apart = new Reading();
-    Node node = new Node.Scalar(standard.value(), NOWHERE, NOWHERE);
-    return expected
-        .read(new Item(node, new PlanPath(standard.name()), NOWHERE), apart)
-        .orElseThrow(() -> new IllegalStateException("the policy's default is wrong: " + standard));
-  }
-
-  void assume(PlanPath path, String words, Default standard) {
-    list.add(new Open(path, words, u -> shown(standard.value(), u), standard.source()));
+  /** Records that a default was taken. */
+  void assume(PlanPath path, String words, Default<?> standard) {
+    list.add(new Open(path, words, u -> shown(standard, u), standard.source()));
   }
 
   /**
    * A default as the policy writes it, or in other units if figures of its kind are told in them.
    */
-  private static String shown(String value, Measures units) {
-    if (units.allMetric()) {
-      return value; // as the policy writes it, and need not be read for that
-    }
-    return Quantities.parseAny(value)
-        .toOptional()
-        .filter(q -> !q.text(units).equals(q.text()))
-        .map(q -> q.text(units))
-        .orElse(value);
-  }
-
-  Default standard(String name) {
-    Default standard = policy.defaults().get(name);
-    if (standard == null) {
-      throw new IllegalStateException("the policy has no default " + name);
-    }
-    return standard;
+  private static String shown(Default<?> standard, Measures units) {
+    return standard.value() instanceof Quantity q && !q.text(units).equals(q.text())
+        ? q.text(units)
+        : standard.text();
   }
 
   /** The assumptions, with those that units of several meanings gave rise to. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import strikeoff.plan.Cloth;
 import strikeoff.plan.Seam;
 import strikeoff.policy.Default;
+import strikeoff.policy.Defaults;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Length;
 import strikeoff.units.Parsed;
@@ -47,7 +48,12 @@ final class ClothPart {
     }
     Map<String, Share> fibres = fibres(f);
     boolean washed =
-        assumptions.or(f, "washed", ValueKinds.yesNo(), "cloth.washed", "washed before printing");
+        assumptions.or(
+            f,
+            "washed",
+            ValueKinds.yesNo(),
+            assumptions.standard().cloth().washed(),
+            "washed before printing");
     boolean loomState = f.optional("loom-state", ValueKinds.yesNo()).orElse(false);
     if (washed && loomState && f.sound("washed", "loom-state")) {
       f.wrong(
@@ -63,17 +69,22 @@ final class ClothPart {
                 f,
                 "mass",
                 QuantityKinds.aboveZero(ArealMass.class),
-                "cloth.mass",
+                assumptions.standard().cloth().mass(),
                 "mass of the cloth"),
             f.required("width", length),
             f.required("length", length),
-            assumptions.or(
+            assumptions.orWords(
                 f,
                 "form",
                 ValueKinds.word("open or tube", FORMS),
-                "cloth.form",
+                assumptions.standard().cloth().form(),
                 "form of the cloth"),
-            assumptions.or(f, "ground", Colours.colour(), "cloth.ground", "ground colour"),
+            assumptions.orWords(
+                f,
+                "ground",
+                Colours.colour(),
+                assumptions.standard().cloth().ground(),
+                "ground colour"),
             washed,
             shrinkage.length(),
             shrinkage.width(),
@@ -85,7 +96,7 @@ final class ClothPart {
                 f,
                 "selvedge",
                 QuantityKinds.quantity(Length.class),
-                "cloth.selvedge",
+                assumptions.standard().cloth().selvedge(),
                 "width of the selvedges"),
             loomState,
             f.optional("finished", QuantityKinds.size()),
@@ -120,7 +131,7 @@ final class ClothPart {
         allowances,
         end,
         QuantityKinds.quantity(Length.class),
-        "cloth.allowance",
+        assumptions.standard().cloth().allowance(),
         "allowance at the " + end + (end.equals("near") || end.equals("far") ? " edge" : ""));
   }
 
@@ -134,7 +145,9 @@ final class ClothPart {
             "a fibre such as cotton, or shares such as {cotton: 60 %, linen: 40 %},",
             "cotton", text -> Lookup.fibre(text, draft.policy()));
     return Map.of(
-        assumptions.or(f, "fibre", one, "cloth.fibre", "fibre of the cloth"), new Share(1));
+        assumptions.orWords(
+            f, "fibre", one, assumptions.standard().cloth().fibre(), "fibre of the cloth"),
+        new Share(1));
   }
 
   private Map<String, Share> blend(Fields f, Item item) {
@@ -207,8 +220,7 @@ final class ClothPart {
     double sum = 0;
     for (Map.Entry<String, Share> part : fibres.entrySet()) {
       if (draft.policy().fibre(part.getKey()).cellulose()) {
-        Share whole =
-            assumptions.value(assumptions.standard(standard(side, false, part.getKey())), share);
+        Share whole = standard(side, false, part.getKey()).value();
         sum += part.getValue().fraction() * whole.fraction();
       }
     }
@@ -216,13 +228,13 @@ final class ClothPart {
     return assumptions.orDerived(sides, side, share, blend, blend::text, words, BLEND);
   }
 
-  private String standard(String side, boolean washed, String fibre) {
-    if (washed) {
-      return "cloth.shrinkage.washed";
-    }
-    String general = "cloth.shrinkage." + side;
-    Default special = draft.policy().defaults().get(general + "." + fibre);
-    return special != null ? special.name() : general;
+  private Default<Share> standard(String side, boolean washed, String fibre) {
+    Defaults.Shrinkage usual = assumptions.standard().cloth().shrinkage();
+    return washed
+        ? usual.washed()
+        : side.equals("length")
+            ? usual.lengthOf().getOrDefault(fibre, usual.length())
+            : usual.widthOf().getOrDefault(fibre, usual.width());
   }
 
   Map<String, Seam> seams(Fields root, Cloth cloth, boolean lengthKnown) {
@@ -241,9 +253,14 @@ final class ClothPart {
                 f,
                 "allowance",
                 QuantityKinds.quantity(Length.class),
-                "seam.allowance",
+                assumptions.standard().seam().allowance(),
                 "seam allowance"),
-            assumptions.or(f, "padded", ValueKinds.yesNo(), "seam.padded", "ridge padded"),
+            assumptions.or(
+                f,
+                "padded",
+                ValueKinds.yesNo(),
+                assumptions.standard().seam().padded(),
+                "ridge padded"),
             f.optional("sewn", ValueKinds.yesNo()).orElse(false),
             f.path());
     f.done();

@@ -23,7 +23,6 @@ import strikeoff.yaml.ValueKinds;
 /** Reads the designs with their separations. */
 final class DesignPart {
 
-  private static final int MOST_PULLS = 50;
   private static final Pair CORNER = new Pair(new Length(0), new Length(0));
 
   private final Draft draft;
@@ -115,8 +114,8 @@ final class DesignPart {
             assumptions.or(
                 f,
                 "pulls",
-                ValueKinds.count("the number of pulls", 1, MOST_PULLS),
-                "separation.pulls",
+                ValueKinds.count("the number of pulls", 1, Design.MOST_PULLS),
+                assumptions.standard().separation().pulls(),
                 "pulls for one impression"),
             f.optional("key", ValueKinds.yesNo()).orElse(false),
             f.optional("trap", QuantityKinds.quantity(Length.class)),

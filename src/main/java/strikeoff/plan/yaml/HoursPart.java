@@ -36,7 +36,14 @@ final class HoursPart {
     Expected<Hours.Day> day =
         ValueKinds.scalar("opening hours such as 09:00-17:00", standIn, HoursPart::day);
     List<Hours.Day> days =
-        draft.assumptions().or(root, "hours", ValueKinds.oneOrMore(day), "hours", "opening hours");
+        draft
+            .assumptions()
+            .orWords(
+                root,
+                "hours",
+                ValueKinds.oneOrMore(day),
+                draft.assumptions().standard().hours(),
+                "opening hours");
     return new Hours(days.isEmpty() ? List.of(standIn) : days, root.path().key("hours"));
   }
 

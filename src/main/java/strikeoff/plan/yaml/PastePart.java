@@ -9,6 +9,8 @@ import strikeoff.plan.Ingredient;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.Storage;
+import strikeoff.policy.Default;
+import strikeoff.policy.Defaults;
 import strikeoff.policy.Substance;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Span;
@@ -56,6 +58,7 @@ final class PastePart {
     List<Ingredient> recipe =
         f.optional("recipe", Recipes.recipe(draft.policy())).orElse(List.of());
     Expected<Span> time = QuantityKinds.quantity(Span.class);
+    Defaults.Transparent covers = assumptions.standard().paste().transparent();
     Paste paste =
         new Paste(
             item.name(),
@@ -66,13 +69,13 @@ final class PastePart {
                 f,
                 "transparent",
                 ValueKinds.yesNo(),
-                "paste.transparent." + (dye ? "dye" : "paint"),
+                dye ? covers.dye() : covers.paint(),
                 "lets what lies under it show"),
             f.optional("amount", QuantityKinds.amount()),
             recipe,
             alkali(f, dye, recipe),
             f.under("thickener", "the thickener").map(this::thickener),
-            kept(f, "paste.kept", "where the mixed paste is kept"),
+            kept(f, assumptions.standard().paste().kept(), "where the mixed paste is kept"),
             f.optional("mixed before", time),
             f.optional("deposit", QuantityKinds.aboveZero(ArealMass.class)),
             times.dryingTime(f, "frame-safe"),
@@ -149,11 +152,12 @@ final class PastePart {
       }
       return said;
     }
-    return assumptions.or(f, "alkali", where, "paste.alkali", "where the alkali is");
+    return assumptions.orWords(
+        f, "alkali", where, assumptions.standard().paste().alkali(), "where the alkali is");
   }
 
-  private Storage kept(Fields f, String standard, String words) {
-    return assumptions.or(f, "kept", ValueKinds.word("room or cold", PLACES), standard, words);
+  private Storage kept(Fields f, Default<String> standard, String words) {
+    return assumptions.orWords(f, "kept", ValueKinds.word("room or cold", PLACES), standard, words);
   }
 
   private Paste.Thickener thickener(Fields f) {
@@ -164,7 +168,7 @@ final class PastePart {
             stood,
             assumptions.orDerived(
                 f, "age", time, stood, stood::text, "age of the thickener", "as long as it stood"),
-            kept(f, "thickener.kept", "where the thickener is kept"),
+            kept(f, assumptions.standard().thickener().kept(), "where the thickener is kept"),
             f.path());
     f.done();
     if (f.sound("stood", "age") && thickener.age().minutes() < stood.minutes()) {

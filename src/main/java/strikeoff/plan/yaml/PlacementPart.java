@@ -197,7 +197,7 @@ final class PlacementPart {
                     f,
                     "clear",
                     QuantityKinds.quantity(Length.class),
-                    "fill.clear",
+                    draft.assumptions().standard().fill().clear(),
                     "margin to keep clear"),
             f.optional("around", ValueKinds.oneOrMore(placement("a placement's name")))
                 .orElse(List.of()),

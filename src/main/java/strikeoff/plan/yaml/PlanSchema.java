@@ -69,8 +69,8 @@ public final class PlanSchema {
         .forEach(
             (word, meaning) ->
                 marks.put("word " + word, List.of(Phrase.capital(word) + ": " + meaning)));
-    for (Default standard : policy.defaults().values()) {
-      marks.put("default " + standard.name(), List.of(standard.value()));
+    for (Default<?> standard : policy.defaults().values()) {
+      marks.put("default " + standard.name(), List.of(standard.text()));
     }
     names(marks, "colours", Colours.names(), c -> c, c -> List.of());
     names(marks, "fibres", policy.fibres(), f -> f.name(), f -> f.aliases());

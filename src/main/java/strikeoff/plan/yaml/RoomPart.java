@@ -13,6 +13,8 @@ import strikeoff.plan.Handling;
 import strikeoff.plan.Protection;
 import strikeoff.plan.Room;
 import strikeoff.plan.Table;
+import strikeoff.policy.Default;
+import strikeoff.policy.Defaults;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Length;
 import strikeoff.units.Parsed;
@@ -32,13 +34,6 @@ import strikeoff.yaml.ValueKinds;
 final class RoomPart {
 
   private static final int MOST_STATIONS = 1000;
-  private static final int MOST_PEOPLE = 20;
-  private static final int MOST_PIECES = 100;
-
-  /** What is known of moist air and drying films ends here: supercooled water and boiling. */
-  private static final Temperature COLDEST = new Temperature(-40);
-
-  private static final Temperature HOTTEST = new Temperature(100);
 
   private static final Map<String, Draught.By> AIR = new LinkedHashMap<>();
 
@@ -61,9 +56,20 @@ final class RoomPart {
     Expected<Length> length = QuantityKinds.aboveZero(Length.class);
     Table table =
         new Table(
-            assumptions.or(f, "length", length, "table.length", "length of the table"),
-            assumptions.or(f, "width", length, "table.width", "width of the table"),
-            assumptions.or(f, "railed", ValueKinds.yesNo(), "table.railed", "registration rail"),
+            assumptions.or(
+                f,
+                "length",
+                length,
+                assumptions.standard().table().length(),
+                "length of the table"),
+            assumptions.or(
+                f, "width", length, assumptions.standard().table().width(), "width of the table"),
+            assumptions.or(
+                f,
+                "railed",
+                ValueKinds.yesNo(),
+                assumptions.standard().table().railed(),
+                "registration rail"),
             f.optional("cloth at", QuantityKinds.quantity(Length.class)),
             f.under("stations", "the stations").map(this::stations),
             f.path());
@@ -79,9 +85,14 @@ final class RoomPart {
             f.required("count", ValueKinds.count("the number of stations", 1, MOST_STATIONS)),
             f.required("length", length),
             f.required("width", length),
-            assumptions.or(f, "gap", free, "stations.gap", "gap between stations"),
             assumptions.or(
-                f, "clearance", free, "stations.clearance", "working room around a frame"),
+                f, "gap", free, assumptions.standard().stations().gap(), "gap between stations"),
+            assumptions.or(
+                f,
+                "clearance",
+                free,
+                assumptions.standard().stations().clearance(),
+                "working room around a frame"),
             f.optional("fixed", ValueKinds.yesNo()).orElse(false),
             f.path());
     f.done();
@@ -93,21 +104,31 @@ final class RoomPart {
     Room room =
         new Room(
             assumptions.or(
-                f, "temperature", roomTemperature(), "room.temperature", "temperature of the room"),
+                f,
+                "temperature",
+                roomTemperature(),
+                assumptions.standard().room().temperature(),
+                "temperature of the room"),
             assumptions.or(
                 f,
                 "humidity",
                 QuantityKinds.shareOfWhole(),
-                "room.humidity",
+                assumptions.standard().room().humidity(),
                 "humidity of the room"),
-            assumptions.or(f, "air", draught(f, "air"), "room.air", "air over the cloth"),
+            assumptions.orWords(
+                f,
+                "air",
+                draught(f, "air"),
+                assumptions.standard().room().air(),
+                "air over the cloth"),
             f.path());
     f.done();
     return room;
   }
 
   static Expected<Temperature> roomTemperature() {
-    return QuantityKinds.between(COLDEST, HOTTEST, "what a print room can be");
+    return QuantityKinds.between(
+        new Temperature(Room.COLDEST), new Temperature(Room.HOTTEST), "what a print room can be");
   }
 
   /** A speed, or a word that the policy gives a speed to, which is then an assumption. */
@@ -117,12 +138,11 @@ final class RoomPart {
         new Draught(Draught.By.STILL, new AirSpeed(0)),
         text -> {
           if (AIR.containsKey(text)) {
-            var standard = assumptions.standard("air." + text);
+            Default<AirSpeed> standard = assumptions.standard().air().of(AIR.get(text));
             if (f.has(key)) {
               assumptions.assume(f.path().key(key), "air speed of “" + text + "”", standard);
             }
-            AirSpeed speed = assumptions.value(standard, QuantityKinds.quantity(AirSpeed.class));
-            return Parsed.value(new Draught(AIR.get(text), speed));
+            return Parsed.value(new Draught(AIR.get(text), standard.value()));
           }
           boolean word = !text.isEmpty() && Character.isLetter(text.charAt(0));
           return word
@@ -143,8 +163,9 @@ final class RoomPart {
             && item.get().node() instanceof Node.Scalar s
             && s.text().matches("[-\\d].*");
     if (item.isEmpty() || counted) {
-      Expected<Integer> count = ValueKinds.count("the number of people", 1, MOST_PEOPLE);
-      int people = assumptions.or(root, "crew", count, "crew", "people who print");
+      Expected<Integer> count = ValueKinds.count("the number of people", 1, Crew.MOST);
+      int people =
+          assumptions.or(root, "crew", count, assumptions.standard().crew(), "people who print");
       return new Crew(numbered(people), root.path().key("crew"));
     }
     List<String> names =
@@ -152,8 +173,8 @@ final class RoomPart {
     if (new LinkedHashSet<>(names).size() < names.size()) {
       root.wrong("crew", "two people of the crew have one name");
     }
-    if (names.size() > MOST_PEOPLE) {
-      root.wrong("crew", "at most " + MOST_PEOPLE + " people can print one plan");
+    if (names.size() > Crew.MOST) {
+      root.wrong("crew", "at most " + Crew.MOST + " people can print one plan");
     }
     return new Crew(names.isEmpty() ? List.of("printer") : names, root.path().key("crew"));
   }
@@ -178,48 +199,46 @@ final class RoomPart {
 
   Handling handling(Fields root) {
     Fields f = root.underOrAbsent("handling", "the handling times");
+    Defaults.Handling usual = assumptions.standard().handling();
     Handling handling =
         new Handling(
-            time(f, "lay", "laying a frame"),
-            time(f, "pull", "one pull"),
-            time(f, "lift", "lifting a frame"),
-            time(f, "load", "pinning the cloth on"),
-            time(f, "move", "moving the cloth on"),
-            time(f, "mix", "mixing one paste"),
-            time(f, "sew", "sewing and pressing a seam"),
-            time(f, "brush", "brushing silicate on"),
-            time(f, "wash screen", "washing a screen"),
-            time(f, "dry screen", "drying a washed screen"),
+            time(f, "lay", usual.lay(), "laying a frame"),
+            time(f, "pull", usual.pull(), "one pull"),
+            time(f, "lift", usual.lift(), "lifting a frame"),
+            time(f, "load", usual.load(), "pinning the cloth on"),
+            time(f, "move", usual.move(), "moving the cloth on"),
+            time(f, "mix", usual.mix(), "mixing one paste"),
+            time(f, "sew", usual.sew(), "sewing and pressing a seam"),
+            time(f, "brush", usual.brush(), "brushing silicate on"),
+            time(f, "wash screen", usual.washScreen(), "washing a screen"),
+            time(f, "dry screen", usual.dryScreen(), "drying a washed screen"),
             f.path());
     f.done();
     return handling;
   }
 
-  private Span time(Fields f, String key, String words) {
+  private Span time(Fields f, String key, Default<Span> standard, String words) {
     return assumptions.or(
-        f, key, QuantityKinds.quantity(Span.class), "handling." + key, "time for " + words);
+        f, key, QuantityKinds.quantity(Span.class), standard, "time for " + words);
   }
 
   Equipment equipment(Fields root) {
     Fields f = root.underOrAbsent("equipment", "the equipment");
+    Defaults.Equipment usual = assumptions.standard().equipment();
     Equipment equipment =
         new Equipment(
-            pieces(f, "sinks", "sinks"),
-            pieces(f, "fans", "fans"),
-            pieces(f, "hair dryers", "hair-dryers"),
-            pieces(f, "drying places", "drying places for washed screens"),
+            pieces(f, "sinks", usual.sinks(), "sinks"),
+            pieces(f, "fans", usual.fans(), "fans"),
+            pieces(f, "hair dryers", usual.hairDryers(), "hair-dryers"),
+            pieces(f, "drying places", usual.dryingPlaces(), "drying places for washed screens"),
             f.path());
     f.done();
     return equipment;
   }
 
-  private int pieces(Fields f, String key, String words) {
+  private int pieces(Fields f, String key, Default<Integer> standard, String words) {
     return assumptions.or(
-        f,
-        key,
-        ValueKinds.count("the number of " + words, 0, MOST_PIECES),
-        "equipment." + key,
-        words);
+        f, key, ValueKinds.count("the number of " + words, 0, Equipment.MOST), standard, words);
   }
 
   List<Protection> worn(Fields root) {

@@ -1,14 +1,13 @@
 package strikeoff.plan.yaml;
 
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Default;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Pair;
-import strikeoff.units.Quantities;
 import strikeoff.units.Script;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
@@ -20,10 +19,7 @@ import strikeoff.yaml.Reading;
 /** Reads the screens. */
 final class ScreenPart {
 
-  private static final String THREADS = "screen.thread.";
-
   private final Draft draft;
-  private final Map<String, Double> threads = new LinkedHashMap<>();
   private final Assumptions assumptions;
 
   ScreenPart(Draft draft) {
@@ -48,7 +44,12 @@ final class ScreenPart {
             item.name(),
             frame.along(),
             frame.across(),
-            assumptions.or(f, "rail", length, "screen.rail", "width of the frame's rail"),
+            assumptions.or(
+                f,
+                "rail",
+                length,
+                assumptions.standard().screen().rail(),
+                "width of the frame's rail"),
             image.along(),
             image.across(),
             mesh,
@@ -122,37 +123,26 @@ final class ScreenPart {
     }
 
     private double away(MeshCount mesh) {
-      return threads().values().stream()
-          .mapToDouble(usual -> Math.abs(Math.log(usual / mesh.perCm())))
+      return threads().keySet().stream()
+          .mapToDouble(usual -> ScreenPart.away(usual, mesh))
           .min()
           .orElse(0);
     }
   }
 
   /** The default of the nearest count, by ratio, since meshes are graded so. */
-  private String nearestThread(MeshCount mesh) {
+  private Default<Length> nearestThread(MeshCount mesh) {
     return threads().entrySet().stream()
-        .min(
-            Comparator.comparingDouble(
-                thread -> Math.abs(Math.log(thread.getValue() / mesh.perCm()))))
-        .map(Map.Entry::getKey)
-        .orElseThrow(() -> new IllegalStateException("the policy has no default " + THREADS + "…"));
+        .min(Comparator.comparingDouble(thread -> away(thread.getKey(), mesh)))
+        .map(Map.Entry::getValue)
+        .orElseThrow(() -> new IllegalStateException("the policy has no default of a thread"));
   }
 
-  /** Threads per cm of the usual meshes, by the names of their defaults. */
-  private Map<String, Double> threads() {
-    if (threads.isEmpty()) {
-      draft.policy().defaults().keySet().stream()
-          .filter(name -> name.startsWith(THREADS))
-          .forEach(name -> threads.put(name, count(name)));
-    }
-    return threads;
+  private Map<MeshCount, Default<Length>> threads() {
+    return assumptions.standard().screen().thread();
   }
 
-  private static double count(String defaultName) {
-    return Quantities.parse(defaultName.substring(THREADS.length()), MeshCount.class)
-        .toOptional()
-        .orElseThrow(() -> new IllegalStateException("not a mesh count: " + defaultName))
-        .perCm();
+  private static double away(MeshCount usual, MeshCount mesh) {
+    return Math.abs(Math.log(usual.perCm() / mesh.perCm()));
   }
 }

@@ -119,7 +119,7 @@ final class StrikeOffPart {
                 f,
                 "pulls",
                 ValueKinds.count("the number of pulls", 1, MOST_PULLS),
-                "separation.pulls",
+                assumptions.standard().separation().pulls(),
                 "pulls of the strike-off"),
             f.path());
     f.done();

@@ -9,6 +9,7 @@ import strikeoff.plan.DyeFixing;
 import strikeoff.plan.HeatSource;
 import strikeoff.plan.Ingredient;
 import strikeoff.plan.Step;
+import strikeoff.policy.Default;
 import strikeoff.policy.Substance;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Span;
@@ -71,7 +72,7 @@ final class WetStepPart {
         f,
         "temperature",
         WARMTH,
-        "fix.temperature." + how.text(),
+        assumptions.standard().fix().temperature().of(how),
         "temperature of the " + how.text());
   }
 
@@ -139,12 +140,20 @@ final class WetStepPart {
 
   Step rinse(int number, Fields f) {
     return new Step.Rinse(
-        number, water(f, "rinse", f.required("rinse", WARMTH)), lasts(f, "rinse"), by(f), f.path());
+        number,
+        water(f, "rinse", f.required("rinse", WARMTH)),
+        lasts(f, assumptions.standard().rinse().lasts(), "rinse"),
+        by(f),
+        f.path());
   }
 
   Step wash(int number, Fields f) {
     return new Step.Wash(
-        number, water(f, "wash", f.required("wash", WARMTH)), lasts(f, "wash"), by(f), f.path());
+        number,
+        water(f, "wash", f.required("wash", WARMTH)),
+        lasts(f, assumptions.standard().wash().lasts(), "wash"),
+        by(f),
+        f.path());
   }
 
   Step heatSet(int number, Fields f) {
@@ -157,8 +166,12 @@ final class WetStepPart {
             f,
             "temperature",
             assumptions.or(
-                f, "temperature", WARMTH, "heat-set.temperature", "temperature of heat-setting")),
-        lasts(f, "heat-set"),
+                f,
+                "temperature",
+                WARMTH,
+                assumptions.standard().heatSet().temperature(),
+                "temperature of heat-setting")),
+        lasts(f, assumptions.standard().heatSet().lasts(), "heat-set"),
         sides(f, with),
         by(f),
         f.path());
@@ -173,9 +186,9 @@ final class WetStepPart {
     return both ? 2 : 1;
   }
 
-  private Span lasts(Fields f, String verb) {
+  private Span lasts(Fields f, Default<Span> standard, String verb) {
     return assumptions.or(
-        f, "for", QuantityKinds.aboveZero(Span.class), verb + ".for", "time of the " + verb);
+        f, "for", QuantityKinds.aboveZero(Span.class), standard, "time of the " + verb);
   }
 
   private Optional<String> by(Fields f) {

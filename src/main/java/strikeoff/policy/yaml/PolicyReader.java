@@ -16,11 +16,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import strikeoff.document.Problem;
 import strikeoff.policy.Default;
+import strikeoff.policy.DefaultKind;
+import strikeoff.policy.DefaultKinds;
 import strikeoff.policy.Limit;
 import strikeoff.policy.LimitKinds;
 import strikeoff.policy.LimitOrder;
 import strikeoff.policy.Policy;
 import strikeoff.policy.PolicyPack;
+import strikeoff.units.Parsed;
 import strikeoff.yaml.Expected;
 import strikeoff.yaml.Fields;
 import strikeoff.yaml.Item;
@@ -81,7 +84,7 @@ public final class PolicyReader {
     if (!missing.isEmpty()) {
       throw new IllegalStateException(String.join("\n", missing));
     }
-    Map<String, Default> defaults =
+    Map<String, Default<?>> defaults =
         defaults("rules/defaults.yaml", required("rules/defaults.yaml"));
     Fields tables = root("rules/tables.yaml", required("rules/tables.yaml"), "tables");
     TableReader reader = new TableReader(tables);
@@ -168,22 +171,34 @@ public final class PolicyReader {
     return limit;
   }
 
-  static Map<String, Default> defaults(String file, byte[] text) {
+  /** Reads the defaults, each as what it has to be; none is missing and none is read by nobody. */
+  static Map<String, Default<?>> defaults(String file, byte[] text) {
     Fields root = root(file, text, "defaults");
     Fields list = root.underOrAbsent("defaults", "the defaults");
-    Map<String, Default> defaults = list.each(i -> standard(i, root.reading()));
+    Map<String, Default<?>> defaults = list.each(i -> standard(i, root.reading()));
+    DefaultKinds.missing(defaults).forEach(list::wrong);
     root.done();
     check(file, root.reading());
     return defaults;
   }
 
-  private static Default standard(Item item, Reading reading) {
+  private static Default<?> standard(Item item, Reading reading) {
+    String name = item.path().text().substring("defaults.".length());
     Fields f = Fields.of(item, "a default", reading);
-    Default standard =
-        new Default(
-            item.path().text().substring("defaults.".length()),
-            f.required("value", words("a value as a plan would write it")),
-            f.required("source", words("a source")));
+    Optional<DefaultKind> kind = DefaultKinds.kind(name);
+    if (kind.isEmpty()) {
+      f.wrong("nobody reads a default called " + name);
+    }
+    String source = f.required("source", words("a source"));
+    Expected<Default<?>> value =
+        ValueKinds.scalar(
+            "a value as a plan would write it",
+            new Default<>(name, "", "", source),
+            text ->
+                kind.isPresent()
+                    ? kind.get().read(name, text, source)
+                    : Parsed.value(new Default<>(name, text, text, source)));
+    Default<?> standard = f.required("value", value);
     f.done();
     return standard;
   }

@@ -75,14 +75,14 @@ class LanguageTest {
   @Test
   void theFiguresOnThePageAreThePolicys() throws IOException {
     String page = page().replace("\n", " ");
-    for (Default d : Snippets.POLICY.defaults().values()) {
-      boolean figure = Character.isDigit(d.value().charAt(0)) && d.value().contains(" ");
+    for (Default<?> d : Snippets.POLICY.defaults().values()) {
+      boolean figure = Character.isDigit(d.text().charAt(0)) && d.text().contains(" ");
       boolean table =
           d.name().startsWith("screen.thread.")
               || d.name().startsWith("cloth.shrinkage.")
               || d.name().startsWith("air.");
       if (figure && !table) {
-        assertThat(page).as(d.name()).contains(d.value());
+        assertThat(page).as(d.name()).contains(d.text());
       }
     }
   }

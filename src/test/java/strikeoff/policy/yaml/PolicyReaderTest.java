@@ -16,11 +16,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import strikeoff.plan.Draught;
 import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.policy.ReactiveGroup;
 import strikeoff.policy.Substance;
 import strikeoff.units.Concentration;
+import strikeoff.units.Length;
+import strikeoff.units.MeshCount;
 import strikeoff.units.Span;
 
 class PolicyReaderTest {
@@ -132,6 +135,48 @@ class PolicyReaderTest {
         .hasMessageContaining("the limit drying/wet-stop is missing");
     assertThat(policy.screens().sideMargin()).isEqualTo(policy.limit("screens/side-margin"));
     assertThat(policy.drying().wetStop()).isEqualTo(policy.limit("drying/wet-stop").value());
+  }
+
+  @Test
+  void everyFaultOfADefaultsFileIsNamedAtOnce() {
+    String text =
+        """
+        defaults:
+          cloth.mass: {value: 20 cm, source: "y"}
+          crew: {value: "2.5", source: "y"}
+          table.length: {value: 0 m, source: "y"}
+          room.humidity: {value: 120 %, source: "y"}
+          seam.padded: {value: perhaps, source: "y"}
+          handling.wash-screen: {value: 1 min, source: "y"}
+          screen.thread.fine: {value: 60 µm, source: "y"}
+          rinse.for: {value: 1 min, sauce: "y"}
+        """;
+    assertThatThrownBy(() -> PolicyReader.defaults("d.yaml", text.getBytes(StandardCharsets.UTF_8)))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("d.yaml:2:23: a mass per area such as")
+        .hasMessageContaining("d.yaml:3:17: a whole number from 1 to 20 was expected")
+        .hasMessageContaining("d.yaml:4:25: a length such as 40 cm was expected, more than nothing")
+        .hasMessageContaining("d.yaml:5:26: “120 %” is beyond what it can be, 0 % to 100 %")
+        .hasMessageContaining("d.yaml:6:24: yes or no was expected; “perhaps” is neither")
+        .hasMessageContaining("d.yaml:7:3: nobody reads a default called handling.wash-screen")
+        .hasMessageContaining("d.yaml:8:3: nobody reads a default called screen.thread.fine")
+        .hasMessageContaining("d.yaml:9:29: “sauce” is not known here")
+        .hasMessageContaining("d.yaml:1:1: the default handling.wash screen is missing");
+  }
+
+  @Test
+  void defaultsAreOfTheirKindsAndAsWritten() {
+    assertThat(policy.assumed().handling().washScreen())
+        .isEqualTo(policy.defaults().get("handling.wash screen"));
+    assertThat(policy.assumed().air().of(Draught.By.HAIR_DRYER))
+        .isEqualTo(policy.defaults().get("air.hair-dryer"));
+    assertThat(policy.assumed().heatSet().lasts()).isEqualTo(policy.defaults().get("heat-set.for"));
+    assertThat(policy.assumed().cloth().shrinkage().lengthOf().get("linen"))
+        .isEqualTo(policy.defaults().get("cloth.shrinkage.length.linen"));
+    assertThat(policy.assumed().screen().thread().get(new MeshCount(43)).value())
+        .isEqualTo(new Length(0.08));
+    assertThat(policy.assumed().table().length().text()).isEqualTo("2.4 m");
+    assertThat(policy.assumed().table().length().value()).isEqualTo(new Length(2400));
   }
 
   /**
