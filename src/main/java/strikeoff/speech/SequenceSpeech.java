@@ -23,8 +23,6 @@ import strikeoff.units.Phrase;
 /** Says which order of prints, baths and seams spoils what, and which one does not. */
 public final class SequenceSpeech {
 
-  private static final String NO_STEP = "no step";
-
   private SequenceSpeech() {}
 
   /** The placements concerned, as {@code herons 1–6}. */
@@ -56,16 +54,6 @@ public final class SequenceSpeech {
                         ? "all colours"
                         : String.join(" and ", part.colours())))
         .collect(Collectors.joining("; "));
-  }
-
-  /** The step that fixes the dye afterwards. */
-  public static String fix(PaintOverDye dye, Measures units) {
-    return dye.fix().map(fix -> StepSpeech.numbered(fix, units)).orElse(NO_STEP);
-  }
-
-  /** The step that sets the paint afterwards. */
-  public static String heatSet(PaintInBath bath, Measures units) {
-    return bath.heatSet().map(set -> StepSpeech.numbered(set, units)).orElse(NO_STEP);
   }
 
   /** When the dye has to be fixed, as a part of a sentence. */

@@ -14,10 +14,6 @@ public record Mass(double grams) implements Quantity, Comparable<Mass> {
     return grams / 1000;
   }
 
-  public Mass plus(Mass other) {
-    return new Mass(grams + other.grams);
-  }
-
   public Mass times(double factor) {
     return new Mass(grams * factor);
   }

@@ -14,10 +14,6 @@ public record Volume(double litres) implements Quantity, Comparable<Volume> {
     return litres * 1000;
   }
 
-  public Volume plus(Volume other) {
-    return new Volume(litres + other.litres);
-  }
-
   @Override
   public double base() {
     return litres;

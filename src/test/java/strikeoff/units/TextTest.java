@@ -106,11 +106,9 @@ class TextTest {
     assertThat(new Length(254).times(3)).isEqualTo(new Length(762));
     assertThat(new Length(2540).m()).isEqualTo(2.54);
     assertThat(new Length(1)).isLessThan(new Length(2));
-    assertThat(new Mass(450).plus(new Mass(50))).isEqualTo(new Mass(500));
     assertThat(new Mass(450).times(2)).isEqualTo(new Mass(900));
     assertThat(new Mass(450).kilograms()).isEqualTo(0.45);
     assertThat(new Mass(1)).isLessThan(new Mass(2));
-    assertThat(new Volume(1.5).plus(new Volume(0.25))).isEqualTo(new Volume(1.75));
     assertThat(new Volume(1.5).ml()).isEqualTo(1500);
     assertThat(new Volume(1)).isLessThan(new Volume(2));
     assertThat(Span.ofSeconds(90)).isEqualTo(new Span(1.5));
