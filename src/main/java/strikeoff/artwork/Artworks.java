@@ -4,16 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strikeoff.document.Bounds;
 import strikeoff.document.Sha256;
@@ -22,7 +19,6 @@ import strikeoff.plan.Artwork;
 import strikeoff.plan.Joint;
 import strikeoff.plan.PrintedCells;
 import strikeoff.units.Length;
-import strikeoff.units.Pair;
 
 /**
  * The pictures of a plan, each read once however often the plan is tried. What was measured is kept
@@ -40,12 +36,12 @@ public final class Artworks {
   private final Map<Wanted, Looked> looked = new ConcurrentHashMap<>();
 
   /** By what a picture of this plan was measured. */
-  private final Map<Wanted, Key> keys = new ConcurrentHashMap<>();
+  private final Map<Wanted, PictureKey> keys = new ConcurrentHashMap<>();
 
   /** Of all plans of a run. */
-  private final Map<Key, PictureMeasures> measured;
+  private final Map<PictureKey, PictureMeasures> measured;
 
-  private final Map<Pairing, Joint> joints;
+  private final Map<FilmPairing, Joint> joints;
 
   /** Of earlier runs. */
   private final KeptMeasures kept;
@@ -55,8 +51,8 @@ public final class Artworks {
 
   private Artworks(
       Shelf shelf,
-      Map<Key, PictureMeasures> measured,
-      Map<Pairing, Joint> joints,
+      Map<PictureKey, PictureMeasures> measured,
+      Map<FilmPairing, Joint> joints,
       KeptMeasures kept,
       boolean traced) {
     this.shelf = shelf;
@@ -78,60 +74,6 @@ public final class Artworks {
 
     /** It can't be taken in, for this reason: words for whoever wrote the plan. */
     record Refused(String why) implements Looked {}
-  }
-
-  /** All that measures depend on: a picture, and how it is printed. */
-  private record Key(
-      String bytes,
-      Artwork.Tone prints,
-      boolean wrong,
-      int columns,
-      int rows,
-      int alongMargin,
-      int acrossMargin,
-      Pair size,
-      boolean traced) {
-
-    /** True of measures of a picture of that size. */
-    boolean isOf(PictureMeasures measures) {
-      return measures.columns() == columns - 2 * alongMargin
-          && measures.rows() == rows - 2 * acrossMargin;
-    }
-
-    /** The same in words that no other has: numbers to the last bit. */
-    String text() {
-      return String.join(
-          " ",
-          bytes,
-          prints.word(),
-          Boolean.toString(wrong),
-          Integer.toString(columns),
-          Integer.toString(rows),
-          Integer.toString(alongMargin),
-          Integer.toString(acrossMargin),
-          Double.toString(size.along().mm()),
-          Double.toString(size.across().mm()),
-          Boolean.toString(traced));
-    }
-  }
-
-  /**
-   * All that a joint depends on: two pictures, those that may print between them, how far from the
-   * first one each begins, how long a strip of ground goes on, and how far a frame can be off.
-   */
-  private record Pairing(
-      Key one, Key other, List<Key> thirds, List<Length> apart, Length strip, Length off) {
-
-    String text() {
-      return String.join(
-          " ",
-          one.text(),
-          other.text(),
-          thirds.stream().map(Key::text).collect(Collectors.joining(" and ")),
-          apart.stream().map(a -> Double.toString(a.mm())).collect(Collectors.joining(" ")),
-          Double.toString(strip.mm()),
-          Double.toString(off.mm()));
-    }
   }
 
   /** Of a plan that lies in no folder, as one from standard input. */
@@ -204,15 +146,7 @@ public final class Artworks {
 
   /** The SHA-256 of a picture's bytes, or why there is none. */
   public String digest(String file, Bounds bounds) {
-    return digest(shelf, file, bounds);
-  }
-
-  static String digest(Shelf shelf, String file, Bounds bounds) {
-    try (InputStream in = shelf.open(file, bounds.artworkMib())) {
-      return hash(in);
-    } catch (UnreadablePicture | IOException e) {
-      return String.valueOf(e.getMessage());
-    }
+    return shelf.digest(file, bounds.artworkMib());
   }
 
   private InputStream open(Wanted wanted, Bounds bounds) throws IOException, UnreadablePicture {
@@ -224,7 +158,7 @@ public final class Artworks {
       throws IOException, UnreadablePicture {
     String bytes;
     try (InputStream in = open(wanted, bounds)) {
-      bytes = hash(in);
+      bytes = Sha256.of(in);
     }
     try (InputStream in = open(wanted, bounds)) {
       Picture picture = Pictures.head(in, wanted);
@@ -242,8 +176,8 @@ public final class Artworks {
       Underway.more(Underway.Much.FILMS, 1);
       Underway.more(Underway.Much.POINTS, points);
       Placing placing = Placing.of(picture, wanted);
-      Key key =
-          new Key(
+      PictureKey key =
+          new PictureKey(
               bytes,
               wanted.prints(),
               wanted.wrong(),
@@ -301,14 +235,14 @@ public final class Artworks {
 
   private Optional<Joint> joint(
       List<LaidFilm> films, Length strip, Length off, Map<Wanted, Bits> read, Bounds bounds) {
-    List<Key> all = films.stream().map(film -> keys.get(film.film())).toList();
+    List<PictureKey> all = films.stream().map(film -> keys.get(film.film())).toList();
     LaidFilm first = films.get(0);
     List<Length> apart =
         films.stream()
             .flatMap(f -> Stream.of(f.x().minus(first.x()), f.y().minus(first.y())))
             .toList();
-    Pairing both =
-        new Pairing(all.get(0), all.get(1), all.subList(2, all.size()), apart, strip, off);
+    FilmPairing both =
+        new FilmPairing(all.get(0), all.get(1), all.subList(2, all.size()), apart, strip, off);
     if (!joints.containsKey(both)) {
       kept.find(both.text())
           .flatMap(MeasureBytes::joint)
@@ -344,21 +278,16 @@ public final class Artworks {
                     reach);
         Joint joint =
             FilmJoints.of(two, where, canvas.along(), canvas.across(), strip, off)
-                .knownTo(coarser(first, one, films.get(1), other));
+                .knownTo(
+                    new Length(
+                        Math.max(
+                            one.coarsest(first.film().size()),
+                            other.coarsest(films.get(1).film().size()))));
         joints.put(both, canvas.on(films.get(1), joint));
         kept.keep(both.text(), MeasureBytes.of(joints.get(both)));
       }
     }
     return Optional.of(joints.get(both));
-  }
-
-  /** The largest side of a point of two films. */
-  private static Length coarser(
-      LaidFilm film, PictureMeasures one, LaidFilm second, PictureMeasures other) {
-    return new Length(
-        Math.max(
-            Math.max(one.along(film.film().size()), one.across(film.film().size())),
-            Math.max(other.along(second.film().size()), other.across(second.film().size()))));
   }
 
   private static FilmsNear near(PrintedCells one, PrintedCells other, Canvas grid, double reach) {
@@ -394,14 +323,5 @@ public final class Artworks {
             + (picture instanceof SvgDrawing
                 ? "; write a lower “resolution”, as 300/in"
                 : "; save it at fewer points an inch"));
-  }
-
-  private static String hash(InputStream in) throws IOException {
-    MessageDigest digest = Sha256.begun();
-    byte[] some = new byte[1 << 16];
-    for (int read = in.read(some); read >= 0; read = in.read(some)) {
-      digest.update(some, 0, read);
-    }
-    return HexFormat.of().formatHex(digest.digest());
   }
 }

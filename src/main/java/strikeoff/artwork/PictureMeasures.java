@@ -77,6 +77,11 @@ record PictureMeasures(
     return size.across().mm() / rows;
   }
 
+  /** The longer side of a point, in mm. */
+  double coarsest(Pair size) {
+    return Math.max(along(size), across(size));
+  }
+
   /** The same on its rectangle. A picture's first row is the far one. */
   Artwork artwork(Wanted wanted, Placing placing) {
     double along = wanted.size().along().mm() / columns;

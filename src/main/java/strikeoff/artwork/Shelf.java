@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Optional;
+import strikeoff.document.Sha256;
 
 /** Where a plan's pictures lie. */
 interface Shelf {
@@ -16,6 +17,15 @@ interface Shelf {
    * @throws UnreadablePicture if it lies somewhere else, isn't there or is too large
    */
   InputStream open(String name, int mostMib) throws IOException, UnreadablePicture;
+
+  /** The SHA-256 of a picture's bytes, or why there is none. */
+  default String digest(String name, int mostMib) {
+    try (InputStream in = open(name, mostMib)) {
+      return Sha256.of(in);
+    } catch (UnreadablePicture | IOException e) {
+      return String.valueOf(e.getMessage());
+    }
+  }
 
   /** Where it lies on a disk; empty if it lies on none, or can't lie here. */
   default Optional<Path> path(String name) {

@@ -37,7 +37,7 @@ public record StudioFolder(Optional<Path> folder) {
 
   /** The SHA-256 of a film's bytes, or why there is none. */
   public String digest(String file, Bounds bounds) {
-    return Artworks.digest(shelf(), file, bounds);
+    return shelf().digest(file, bounds.artworkMib());
   }
 
   /**

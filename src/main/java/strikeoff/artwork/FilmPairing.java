@@ -1,0 +1,29 @@
+package strikeoff.artwork;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import strikeoff.units.Length;
+
+/**
+ * All that a joint depends on: two pictures, those that may print between them, how far from the
+ * first one each begins, how long a strip of ground goes on, and how far a frame can be off.
+ */
+record FilmPairing(
+    PictureKey one,
+    PictureKey other,
+    List<PictureKey> thirds,
+    List<Length> apart,
+    Length strip,
+    Length off) {
+
+  String text() {
+    return String.join(
+        " ",
+        one.text(),
+        other.text(),
+        thirds.stream().map(PictureKey::text).collect(Collectors.joining(" and ")),
+        apart.stream().map(a -> Double.toString(a.mm())).collect(Collectors.joining(" ")),
+        Double.toString(strip.mm()),
+        Double.toString(off.mm()));
+  }
+}
