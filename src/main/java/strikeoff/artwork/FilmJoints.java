@@ -102,9 +102,9 @@ final class FilmJoints {
         1,
         2,
         new Length(Math.max(along, across)),
-        Widths.finest(upright.laps, flat.laps, one, false),
-        Widths.widest(upright.laps, flat.laps, one),
-        Widths.finest(upright.gaps, flat.gaps, one, false),
+        KeptWidths.finest(upright.laps.kept(), flat.laps.kept(), one, false),
+        KeptWidths.widest(upright.laps.kept(), flat.laps.kept(), one),
+        KeptWidths.finest(upright.gaps.kept(), flat.gaps.kept(), one, false),
         // Steps of a straight edge, along and across, are the sides of a triangle.
         new Length(Math.hypot(upright.butts * across, flat.butts * along)),
         laid.both(),

@@ -92,8 +92,8 @@ final class FineDetail {
     return Optional.of(
         new Fine(
             new Length(Math.max(along, across)),
-            Widths.finest(upright.lines, flat.lines, bits, wrong),
-            Widths.finest(upright.gaps, flat.gaps, bits, wrong),
+            KeptWidths.finest(upright.lines.kept(), flat.lines.kept(), bits, wrong),
+            KeptWidths.finest(upright.gaps.kept(), flat.gaps.kept(), bits, wrong),
             (int) Math.round(upright.lines.tips() + flat.lines.tips()),
             upright.lines.tipLength() + flat.lines.tipLength(),
             detail.specks.byArea()));

@@ -1,10 +1,7 @@
 package strikeoff.artwork;
 
-import java.util.Optional;
 import strikeoff.artwork.Strokes.Ended;
 import strikeoff.plan.Artwork;
-import strikeoff.plan.Artwork.Finest;
-import strikeoff.units.Length;
 
 /**
  * How wide strokes are across their own direction, and where they keep that. A width counts if a
@@ -39,28 +36,12 @@ final class Widths {
   /** Strokes that are wider are no lines, in mm. */
   static final double WIDEST = Artwork.WIDEST_FINE.mm();
 
-  private static final double BIN = 0.005;
-
   private final double along;
   private final double across;
 
-  /** Length of strokes by their width, in steps of {@link #BIN}, in mm. */
-  private final double[] lengths;
-
   private final double widest;
 
-  private double finest = Double.MAX_VALUE;
-
-  /** Where the finest is, in columns and rows. */
-  private double x;
-
-  private double y;
-
-  /** The widest that is kept, and where that is. */
-  private double most;
-
-  private double mostX;
-  private double mostY;
+  private final KeptWidths kept;
   private double tips;
   private double tipLength;
 
@@ -79,7 +60,7 @@ final class Widths {
     this.along = along;
     this.across = across;
     this.widest = widest;
-    this.lengths = new double[(int) Math.ceil(widest / BIN) + 1];
+    this.kept = new KeptWidths(along, across, widest);
   }
 
   /** Strokes that make no mark here have fewer rows. */
@@ -108,56 +89,9 @@ final class Widths {
     }
   }
 
-  /**
-   * The finest of a picture.
-   *
-   * @param upright of its strokes along the rows
-   * @param flat of those of the same picture turned
-   * @param bits the picture
-   * @param wrong true if it is seen through its back
-   * @return empty if there is none
-   */
-  static Optional<Finest> finest(Widths upright, Widths flat, Bits bits, boolean wrong) {
-    boolean standing = upright.finest <= flat.finest;
-    double width = Math.min(upright.finest, flat.finest);
-    if (width == Double.MAX_VALUE) {
-      return Optional.empty();
-    }
-    double x = standing ? upright.x : flat.y;
-    double y = standing ? upright.y : flat.x;
-    double upTo = width + Math.max(upright.along, upright.across);
-    return Optional.of(
-        new Finest(
-            new Length(width),
-            new Length(upright.upTo(upTo) + flat.upTo(upTo)),
-            new Length((wrong ? bits.columns() - x : x) * upright.along),
-            new Length((bits.rows() - y) * upright.across)));
-  }
-
-  /** The widest of the same, and how much is no more than a point narrower. */
-  static Optional<Finest> widest(Widths upright, Widths flat, Bits bits) {
-    boolean standing = upright.most >= flat.most;
-    double width = Math.max(upright.most, flat.most);
-    if (width == 0) {
-      return Optional.empty();
-    }
-    double below = width - Math.max(upright.along, upright.across);
-    double over = upright.upTo(width) - upright.upTo(below) + flat.upTo(width) - flat.upTo(below);
-    return Optional.of(
-        new Finest(
-            new Length(width),
-            new Length(over),
-            new Length((standing ? upright.mostX : flat.mostY) * upright.along),
-            new Length((bits.rows() - (standing ? upright.mostY : flat.mostX)) * upright.across)));
-  }
-
-  /** How much of all strokes is at most so wide, in mm. */
-  private double upTo(double width) {
-    double sum = 0;
-    for (int bin = 0; bin < lengths.length && bin * BIN <= width; bin++) {
-      sum += lengths[bin];
-    }
-    return sum;
+  /** The widths that strokes keep. */
+  KeptWidths kept() {
+    return kept;
   }
 
   /** How many tips there are. */
@@ -297,19 +231,8 @@ final class Widths {
       }
       double mean = sum / (row - first);
       if (mean < widest) {
-        lengths[(int) (mean / BIN)] += counted;
-        if (mean > most) {
-          int middle = (first + row) / 2;
-          most = mean;
-          mostX = stroke.middle(middle);
-          mostY = stroke.firstRow() + middle + 0.5;
-        }
-        if (mean < finest) {
-          int middle = (first + row) / 2;
-          finest = mean;
-          x = stroke.middle(middle);
-          y = stroke.firstRow() + middle + 0.5;
-        }
+        int middle = (first + row) / 2;
+        kept.add(mean, counted, stroke.middle(middle), stroke.firstRow() + middle + 0.5);
       }
       return row;
     }
