@@ -10,31 +10,24 @@ import strikeoff.artwork.facts.MarksOnFilms;
 import strikeoff.artwork.facts.OpenJoint;
 import strikeoff.artwork.facts.OutlineOverEdge;
 import strikeoff.artwork.facts.PrintAtBorder;
-import strikeoff.artwork.facts.SizeOfArtwork;
 import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.StatedWidth;
 import strikeoff.artwork.facts.ToneOfArtwork;
 import strikeoff.artwork.facts.WideLap;
 import strikeoff.plan.Artwork.Finest;
-import strikeoff.plan.Artwork.Sized;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
 import strikeoff.units.Numbers;
-import strikeoff.units.Phrase;
 import strikeoff.units.Share;
 import strikeoff.units.UnitSystem;
 
-/** Says what films print, and how large they are. */
+/** Says what films print, and how they meet. */
 public final class ArtworkSpeech {
 
   private static final double SMALL = 1000;
   private static final double HUNDRED = 100;
-  private static final double INCH = 25.4;
-
-  /** A point of a coarse film, in mm. */
-  private static final double ROUNDING = 0.1;
 
   private ArtworkSpeech() {}
 
@@ -103,89 +96,9 @@ public final class ArtworkSpeech {
     return "Write " + margin + rest + " beside each film, or output them without marks.";
   }
 
-  /** How long and wide they are. */
-  public static String is(SizeOfArtwork size, Measures units) {
-    return size.is().along().fineText(units) + " by " + size.is().across().fineText(units);
-  }
-
-  /** The plan's size may be wrong instead, where all films agree; to end a sentence. */
-  public static String sizeInstead(SizeOfArtwork size, Measures units) {
-    return size.planMayBeWrong()
-        ? "; or if "
-            + (size.files().size() == 1 ? "the film is" : "the films are")
-            + " right, write `size: "
-            + size.is().along().fineText(units)
-            + " x "
-            + size.is().across().fineText(units)
-            + "` "
-            + sizedAt(size)
-        : "";
-  }
-
-  /** Where the size is written that may be wrong. */
-  private static String sizedAt(SizeOfArtwork size) {
-    Sized sized = size.sized();
-    if (sized instanceof Sized.ByStudio studio) {
-      return "in " + studio.source();
-    }
-    if (sized instanceof Sized.ByDesign) {
-      return "for " + size.design();
-    }
-    List<String> numbers = size.numbers().stream().map(String::valueOf).toList();
-    return (numbers.size() == 1 ? "for separation " : "for separations ")
-        + Phrase.list(numbers)
-        + " of "
-        + size.design();
-  }
-
-  /** What to do about the films; to be followed by what else may be wrong. */
-  public static String outputAgain(SizeOfArtwork size) {
-    boolean one = size.files().size() == 1;
-    return size.isAnother()
-        ? "No output stretches a film so far: "
-            + (one ? "it is another one" : "they are other ones")
-            + ". Take "
-            + (one ? "the one" : "those")
-            + " drawn for "
-            + size.design()
-        : "Output " + (one ? "it" : "them") + " at 100 %";
-  }
-
   /** What else to do where the plan gives them sizes of their own; to end a sentence. */
   public static String unsized(ArtworksApart apart) {
     return apart.sized() ? ", and leave out the `size` of its separations" : "";
-  }
-
-  /** What else may be behind it, each with what to write: figures that bring the wanted size. */
-  public static String otherwise(SizeOfArtwork size, Measures units) {
-    List<String> all = new ArrayList<>();
-    if (size.turned()) {
-      all.add(" It lies across: turn it by 90°.");
-    }
-    size.strip()
-        .ifPresent(
-            strip ->
-                all.add(
-                    " If a strip with marks runs round it, have a `margin` of "
-                        + asWritten(strip, units)
-                        + " cut off."));
-    size.pointsPerCm()
-        .ifPresent(
-            perCm ->
-                all.add(
-                    " If only its resolution is wrong, write `resolution: "
-                        + Numbers.plain(perCm, 2)
-                        + "/cm`."));
-    return String.join("", all);
-  }
-
-  /** To a whole millimetre or tenth of an inch where it is one but for rounding. */
-  private static String asWritten(Length length, Measures units) {
-    double step = units.of(MeasureKind.LENGTH) == UnitSystem.METRIC ? 1 : INCH / TEN;
-    Length round = new Length(Math.round(length.mm() / step) * step);
-    return Math.abs(round.mm() - length.mm()) < ROUNDING
-        ? round.fineText(units)
-        : length.fineText(units);
   }
 
   /** A film taken the wrong way round prints what it should leave bare. */
@@ -195,14 +108,6 @@ public final class ArtworkSpeech {
             + print.prints().other().word()
             + "`."
         : "";
-  }
-
-  public static String farText(SizeOfArtwork size, Measures units) {
-    return toTenths(size.far(), units);
-  }
-
-  public static String table(SizeOfArtwork size) {
-    return SequenceSpeech.laid(size.railed());
   }
 
   public static String byText(ArtworksApart apart, Measures units) {
@@ -336,7 +241,7 @@ public final class ArtworkSpeech {
         : area.text(units);
   }
 
-  private static String toTenths(Length length, Measures units) {
+  static String toTenths(Length length, Measures units) {
     return units.of(MeasureKind.LENGTH) == UnitSystem.METRIC
         ? Numbers.plain(length.mm(), 1) + " mm"
         : length.text(units);

@@ -54,7 +54,7 @@ public final class Speakers {
   /** The speakers of a fact's subject; none where facts need no words but their values'. */
   private static List<Class<?>> of(Class<?> fact) {
     return switch (fact.getPackageName()) {
-      case "strikeoff.artwork.facts" -> List.of(ArtworkSpeech.class);
+      case "strikeoff.artwork.facts" -> List.of(ArtworkSpeech.class, FilmSizeSpeech.class);
       case "strikeoff.paste" -> List.of(PasteSpeech.class, PasteUseSpeech.class);
       case "strikeoff.bath" ->
           List.of(BathSpeech.class, FixSpeech.class, HeatSpeech.class, StepSpeech.class);
