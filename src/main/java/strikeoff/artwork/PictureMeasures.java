@@ -94,6 +94,7 @@ record PictureMeasures(
         wanted.margin(),
         columns,
         rows,
+        placing.drawn(),
         placing.says(),
         new Share((double) open / columns / rows),
         tones,

@@ -10,10 +10,11 @@ import strikeoff.units.Pair;
  *
  * @param alongMargin points cut off left and right
  * @param acrossMargin points cut off above and below
+ * @param drawn true of a drawing
  * @param says how large the rest is by its resolution; empty if nobody says one, when points are
  *     taken for square and for so large that the rest is as long as is wanted
  */
-record Placing(int alongMargin, int acrossMargin, Optional<Pair> says) {
+record Placing(int alongMargin, int acrossMargin, boolean drawn, Optional<Pair> says) {
 
   static Placing of(Picture picture, Wanted wanted) throws UnreadablePicture {
     Optional<Grid> said = wanted.pointsPerMm().map(Grid::square).or(picture::grid);
@@ -30,6 +31,7 @@ record Placing(int alongMargin, int acrossMargin, Optional<Pair> says) {
     return new Placing(
         (int) along,
         (int) across,
+        picture instanceof SvgDrawing,
         said.map(
             g ->
                 new Pair(

@@ -17,6 +17,7 @@ import strikeoff.units.Share;
  * @param margin the strip that is cut off all round
  * @param columns points along
  * @param rows points across
+ * @param drawn true of a drawing: its points are laid on it here, as close as is wanted
  * @param says how long and wide the picture's resolution makes it, or the plan's where it names
  *     one; empty if neither does
  * @param printed share of its points that take paste
@@ -36,6 +37,7 @@ public record Artwork(
     Length margin,
     int columns,
     int rows,
+    boolean drawn,
     Optional<Pair> says,
     Share printed,
     Tones tones,
@@ -59,6 +61,7 @@ public record Artwork(
         margin,
         columns,
         rows,
+        drawn,
         says,
         printed,
         tones,

@@ -9,6 +9,7 @@ import strikeoff.artwork.facts.LineInPoints;
 import strikeoff.artwork.facts.MarksOnFilms;
 import strikeoff.artwork.facts.OpenJoint;
 import strikeoff.artwork.facts.OutlineOverEdge;
+import strikeoff.artwork.facts.PointsApart;
 import strikeoff.artwork.facts.PrintAtBorder;
 import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.StatedWidth;
@@ -115,6 +116,43 @@ public final class ArtworkSpeech {
   }
 
   public static String table(ArtworksApart apart) {
+    return SequenceSpeech.laid(apart.railed());
+  }
+
+  /** Who has how many points, those that are most first. */
+  public static String pointsText(PointsApart apart) {
+    List<String> all = new ArrayList<>();
+    for (PointsApart.Kind kind : apart.kinds()) {
+      boolean one = kind.files().size() == 1;
+      String has = all.isEmpty() ? (one ? " has " : " have ") : " ";
+      String points = kind.columns() + " x " + kind.rows();
+      all.add(Phrase.list(kind.files()) + has + points + (all.isEmpty() ? " points" : ""));
+    }
+    return String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.get(all.size() - 1);
+  }
+
+  /** How large the odd ones are of the first ones, if all are of one resolution. */
+  public static String scaled(PointsApart apart) {
+    return Phrase.list(apart.worst())
+        + (apart.worst().size() == 1 ? " is " : " are ")
+        + Numbers.plain(apart.scale().percent(), 1)
+        + " % of the size of "
+        + Phrase.list(apart.kinds().get(0).files());
+  }
+
+  /** What to write beside those whose resolution is another one; to end a sentence. */
+  public static String resolutions(PointsApart apart) {
+    return Phrase.list(
+        apart.writes().stream()
+            .map(w -> "`resolution: " + Numbers.plain(w.points(), 2) + "/cm` beside " + w.file())
+            .toList());
+  }
+
+  public static String byText(PointsApart apart, Measures units) {
+    return toTenths(apart.by(), units);
+  }
+
+  public static String table(PointsApart apart) {
     return SequenceSpeech.laid(apart.railed());
   }
 

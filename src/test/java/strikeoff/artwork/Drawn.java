@@ -182,6 +182,11 @@ public final class Drawn {
     return png(1, false, perMm * METRE / scale);
   }
 
+  /** The same that says nothing of its size. */
+  public byte[] pngSilent() {
+    return png(1, false, 0);
+  }
+
   /** As PNG in grey of 1 to 16 bits, with each of the filters in turn if wanted. */
   byte[] png(int depth, boolean filtered, double perMetre) {
     int rowBytes = (columns * depth + 7) / 8;

@@ -131,10 +131,27 @@ class ExampleFilmsTest {
     films.put("wide-lap/far.png", half(20, 45));
     films.put("hidden-under-opaque/far.png", half(17, 45));
     leaves(films);
+    silent(films);
     films.put("outline-too-thin/left.png", half(5, 25));
     films.put("outline-too-thin/thin.png", half(24.5, 26));
     films.put("outline-too-thin/wide.png", half(24, 26));
     return films;
+  }
+
+  /** The same motif on a page of 200 mm that came out at another scale, and says nothing of it. */
+  private static byte[] silent(Drawn.Shape shape, double scale) {
+    double side = SIDE * scale;
+    return new Drawn(side, side, PER_INCH)
+        .with((x, y) -> shape.covers(x / scale, y / scale))
+        .pngSilent();
+  }
+
+  private static void silent(Map<String, byte[]> films) {
+    Drawn.Shape leaf = Drawn.leaf(100, 100, 190, 130);
+    Drawn.Shape rib = Drawn.bar(100, 100, 160, 4, 90);
+    films.put("films-differ-in-points/leaf.png", silent(leaf, 1));
+    films.put("films-differ-in-points/rib.png", silent(rib, 1));
+    films.put("films-differ-in-points/small.png", silent(rib, 0.98));
   }
 
   private static final double PAGE = 160;

@@ -125,4 +125,76 @@ class FilmSizesTest {
         .contains("left at the light table")
         .contains("artwork/scale-slightly-off (line 14)");
   }
+
+  private static final String THREE =
+      PLAN.replace(
+          "artwork: veins.png}",
+          "artwork: veins.png}\n      - {screen: veins, paste: ink, artwork: dots.png}");
+
+  @Test
+  void oneOfThreeWithoutAResolutionIsTheOddOne() throws IOException {
+    Files.write(desk.resolve("leaf.png"), film(1).pngSilent());
+    Files.write(desk.resolve("veins.png"), film(0.98).pngSilent());
+    Files.write(desk.resolve("dots.png"), film(1).pngSilent());
+    assertThat(check(THREE))
+        .containsIgnoringWhitespaces("RISK  artwork/films-differ-in-points")
+        .containsIgnoringWhitespaces(
+            "leaf.png and dots.png have 2000 x 1600 points and veins.png 1960 x 1568")
+        .containsIgnoringWhitespaces("how many points veins.png has to an inch")
+        .containsIgnoringWhitespaces("veins.png is 98 % of the size of leaf.png and dots.png")
+        .containsIgnoringWhitespaces("off by 4 mm")
+        .containsIgnoringWhitespaces("write `resolution: 98/cm` beside veins.png")
+        .doesNotContain("beside leaf.png");
+  }
+
+  @Test
+  void oneThatSaysItsResolutionSpeaksAgainstOneThatDoesNot() throws IOException {
+    Files.write(desk.resolve("veins.png"), film(0.98).pngSilent());
+    assertThat(check(PLAN))
+        .containsIgnoringWhitespaces("how many points veins.png has to an inch")
+        .containsIgnoringWhitespaces("write `resolution: 98/cm` beside veins.png.");
+  }
+
+  @Test
+  void filmsOfAnotherResolutionOrRoundedOrSaidAreNotCompared() throws IOException {
+    Files.write(desk.resolve("leaf.png"), film(1).pngSilent());
+    for (Drawn other :
+        new Drawn[] {
+          new Drawn(200, 160, 508), new Drawn(200, 160, 127), new Drawn(199.9, 159.9, 254)
+        }) {
+      Files.write(desk.resolve("veins.png"), other.with(Drawn.disc(100, 80, 50)).pngSilent());
+      assertThat(check(PLAN)).doesNotContain("films-differ-in-points");
+    }
+    // Both are said to be as large as the design.
+    Files.write(desk.resolve("veins.png"), film(0.98).pngSilent());
+    assertThat(
+            check(
+                PLAN.replace("leaf.png", "leaf.png, resolution: 100/cm")
+                    .replace("veins.png", "veins.png, resolution: 98/cm")))
+        .doesNotContain("films-differ-in-points");
+  }
+
+  /** Ten points of a centimetre each are off by a whole one: that is how the side was rounded. */
+  @Test
+  void aPointMoreOrLessIsRounding() throws IOException {
+    Files.write(
+        desk.resolve("leaf.png"), new Drawn(200, 160, 6).with((x, y) -> x > 50).pngSilent());
+    Files.write(
+        desk.resolve("veins.png"), new Drawn(204, 163, 6).with((x, y) -> x > 50).pngSilent());
+    assertThat(check(PLAN)).doesNotContain("films-differ-in-points");
+  }
+
+  /** A drawing is laid on 600 points an inch, which says nothing of a film. */
+  @Test
+  void aDrawingHasNoPointsOfItsOwn() throws IOException {
+    Files.write(
+        desk.resolve("leaf.png"), new Drawn(200, 160, 590).with((x, y) -> x > 50).pngSilent());
+    Files.writeString(
+        desk.resolve("veins.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 200 160'>"
+            + "<rect x='60' width='20' height='20'/></svg>");
+    assertThat(check(PLAN.replace("veins.png", "veins.svg")))
+        .contains("found:")
+        .doesNotContain("films-differ-in-points");
+  }
 }

@@ -40,6 +40,7 @@ public final class ArtworkFacts {
       facts.addAll(SizeOfArtwork.together(sizes));
       MarksOnFilms.of(design, tolerance, policy).ifPresent(facts::add);
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);
+      facts.addAll(PointsApart.of(design, sizes, railed, tolerance, policy.artwork().samePage()));
       facts.addAll(KeyOnEdges.of(design, railed, policy));
       for (Joint joint : design.joints()) {
         facts.add(OpenJoint.of(design, joint, railed, tolerance));

@@ -54,6 +54,8 @@
 [condition][artwork.facts.MarksOnFilms]- within {length} of their border=strip.base() <= {length}
 [condition][artwork.facts.ArtworksApart]films of one design differ in size=ArtworksApart()
 [condition][artwork.facts.ArtworksApart]- by more than {length}=by.base() > {length}
+[condition][artwork.facts.PointsApart]films of one design differ in their points=PointsApart()
+[condition][artwork.facts.PointsApart]- by more than {length} at the far edge=by.base() > {length}
 [condition][artwork.facts.StatedPrint]the plan states a printed area beside a film=StatedPrint()
 [condition][artwork.facts.StatedPrint]- that is off by more than {share}=off.base() > {share}
 [condition][screens.FineOnMesh]a film goes on a mesh=FineOnMesh()

@@ -44,6 +44,7 @@ record CellFilms(int columns, int rows) {
             new Length(0),
             columns,
             rows,
+            false,
             says,
             new Share((double) printed / shares.length),
             new Artwork.Tones(List.of()),

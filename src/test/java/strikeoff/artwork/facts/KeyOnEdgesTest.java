@@ -109,6 +109,23 @@ class KeyOnEdgesTest {
     assertThat(key.otherSize()).isTrue();
   }
 
+  /** A figure of 36 x 24 cm about the middle of its page, as where a sheet was fitted to paper. */
+  @Test
+  void anOutlineThatWasOutputAtNinetyEightPerCentIsFound() {
+    CellFilms films = new CellFilms(420, 300);
+    Design design =
+        films.design(
+            films.separation(1, false, figure(30, 30, 3)),
+            films.separation(2, true, lineOf(figure(210 - 180 * 0.98, 150 - 120 * 0.98, 2.94))));
+    KeyOnEdges key = KeyOnEdges.of(design, true, POLICY).get(0);
+    assertThat(key.moved().fraction()).isGreaterThan(0.9);
+    assertThat(key.scale().fraction()).isCloseTo(1 / 0.98, within(0.01));
+    assertThat(key.along().fraction()).isLessThan(0.6);
+    assertThat(key.movedBetter()).isGreaterThan(2);
+    assertThat(key.otherSize()).isTrue();
+    assertThat(key.offByMore()).isTrue();
+  }
+
   @Test
   void anOutlineThatFitsIsNotMoved() {
     KeyOnEdges key = outline(figure(30, 40, 1));
