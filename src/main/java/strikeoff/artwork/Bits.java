@@ -121,7 +121,7 @@ final class Bits {
   }
 
   /** Sets a part of a row. */
-  private void set(int first, int end, int y) {
+  void set(int first, int end, int y) {
     for (int word = first >> 6; word << 6 < end; word++) {
       long some = -1L;
       if (word == first >> 6) {

@@ -17,7 +17,7 @@ final class Halftone {
   private static final double COARSEST = 7.5;
 
   /** Finer ones no screen of cloth holds, and few films. */
-  private static final double FINEST = 45;
+  static final double FINEST = 45;
 
   /** Slower changes than that are the picture's own tones. */
   private static final double SLOWEST = 1.5;
@@ -56,12 +56,21 @@ final class Halftone {
   private final double alongCm;
   private final double acrossCm;
 
+  /** A part's side in points, how many there are along, and what is known of each. */
+  private final int part;
+
+  private final int partsAlong;
+  private final byte[] parts;
+
   private Halftone(Bits bits, int factor, int side, double along, double across) {
     this.bits = bits;
     this.factor = factor;
     this.side = side;
     this.alongCm = side * factor * along / MM_PER_CM;
     this.acrossCm = side * factor * across / MM_PER_CM;
+    this.part = side * factor / PARTS;
+    this.partsAlong = bits.columns() / part;
+    this.parts = new byte[partsAlong * (bits.rows() / part)];
   }
 
   /**
@@ -109,24 +118,35 @@ final class Halftone {
     return agree * 2 > rulings.size() ? Optional.of(median) : Optional.empty();
   }
 
-  /** True if each part of a square is neither bare nor full, and rows change often enough. */
+  /** True if each part of a square is neither bare nor full. */
   private boolean isBusy(int left, int top) {
-    int part = side * factor / PARTS;
     for (int y = 0; y < PARTS; y++) {
       for (int x = 0; x < PARTS; x++) {
-        int ink = 0;
-        int all = 0;
-        int first = left + x * part;
-        for (int row = top + y * part; row < top + (y + 1) * part; row += factor) {
-          ink += bits.count(first, first + part, row);
-          all += part;
+        // Squares lie over each other, so that each part is asked for by four.
+        int at = (top / part + y) * partsAlong + left / part + x;
+        if (parts[at] == UNKNOWN) {
+          parts[at] = isPartBusy(left + x * part, top + y * part) ? BUSY : EVEN;
         }
-        if (ink < all * LEAST_INK || ink > all * (1 - LEAST_INK)) {
+        if (parts[at] == EVEN) {
           return false;
         }
       }
     }
     return true;
+  }
+
+  private static final byte UNKNOWN = 0;
+  private static final byte BUSY = 1;
+  private static final byte EVEN = 2;
+
+  private boolean isPartBusy(int left, int top) {
+    int ink = 0;
+    int all = 0;
+    for (int row = top; row < top + part; row += factor) {
+      ink += bits.count(left, left + part, row);
+      all += part;
+    }
+    return ink >= all * LEAST_INK && ink <= all * (1 - LEAST_INK);
   }
 
   private double[] tile(int left, int top) {
@@ -204,7 +224,10 @@ final class Halftone {
 
   /** How often a cm. */
   private double often(double along, double across) {
-    return Math.hypot(along / alongCm, across / acrossCm);
+    double x = along / alongCm;
+    double y = across / acrossCm;
+    // Asked for thousands of times: nothing here is so large or small that it needs hypot.
+    return Math.sqrt(x * x + y * y);
   }
 
   private double cosine(double[] one, double[] other) {

@@ -33,6 +33,10 @@ final class OpenPoints implements PointTaker {
     if (row < 0 || row >= bits.rows()) {
       return;
     }
+    if (step == 1) {
+      row(row, first - alongMargin, ink, count);
+      return;
+    }
     for (int i = 0; i < count; i++) {
       int x = first + i * step - alongMargin;
       if (x >= 0 && x < bits.columns()) {
@@ -42,6 +46,23 @@ final class OpenPoints implements PointTaker {
           bits.set(x, row);
         }
       }
+    }
+  }
+
+  /** Points side by side: of a film, many in a row are alike. */
+  private void row(int row, int first, byte[] ink, int count) {
+    int end = Math.min(count, bits.columns() - first);
+    for (int from = Math.max(0, -first); from < end; ) {
+      byte tone = ink[from];
+      int to = from + 1;
+      while (to < end && ink[to] == tone) {
+        to++;
+      }
+      tones[tone & FULL] += to - from;
+      if ((tone & FULL) >= HALF) {
+        bits.set(first + from, first + to, row);
+      }
+      from = to;
     }
   }
 

@@ -13,8 +13,16 @@ final class Specks {
   private final double point;
   private final long[] byArea = new long[BINS];
   private RowRuns above = new RowRuns();
-  private long[] areas = new long[0];
+
+  /** Of the row above and then of both, filled anew for each row: a film has many rows. */
+  private int[] parent = new int[0];
+
+  private long[] area = new long[0];
+
+  private boolean[] goesOn = new boolean[0];
+  private int[] first = new int[0];
   private int[] whole = new int[0];
+  private long[] areas = new long[0];
 
   /**
    * @param point area of a point, in mm²
@@ -26,10 +34,14 @@ final class Specks {
   /** The next row, which is kept until the one after it. */
   void row(RowRuns runs) {
     int before = above.count();
-    int[] parent = new int[before + runs.count()];
-    long[] area = Arrays.copyOf(areas, parent.length);
-    for (int i = 0; i < before; i++) {
-      parent[i] = whole[i];
+    int both = before + runs.count();
+    if (parent.length < both) {
+      parent = Arrays.copyOf(parent, 2 * both);
+      area = Arrays.copyOf(area, 2 * both);
+      goesOn = new boolean[2 * both];
+      first = new int[2 * both];
+      whole = new int[2 * both];
+      areas = new long[2 * both];
     }
     int other = 0;
     for (int i = 0; i < runs.count(); i++) {
@@ -43,8 +55,8 @@ final class Specks {
         join(parent, area, j, now);
       }
     }
-    boolean[] goesOn = new boolean[parent.length];
-    for (int i = before; i < parent.length; i++) {
+    Arrays.fill(goesOn, 0, both, false);
+    for (int i = before; i < both; i++) {
       goesOn[root(parent, i)] = true;
     }
     for (int i = 0; i < before; i++) {
@@ -52,17 +64,18 @@ final class Specks {
         ended(area[i]);
       }
     }
-    // Wholes are numbered by the first of their runs in this row.
-    int[] first = new int[parent.length];
-    Arrays.fill(first, -1);
-    areas = new long[runs.count()];
-    whole = new int[runs.count()];
+    // Wholes are numbered by the first of their runs in this row, which is then the one above.
+    Arrays.fill(first, 0, both, -1);
     for (int i = 0; i < runs.count(); i++) {
       int root = root(parent, before + i);
-      first[root] = first[root] < 0 ? i : first[root];
+      if (first[root] < 0) {
+        first[root] = i;
+        areas[i] = area[root];
+      }
       whole[i] = first[root];
-      areas[first[root]] = area[root];
     }
+    System.arraycopy(whole, 0, parent, 0, runs.count());
+    System.arraycopy(areas, 0, area, 0, runs.count());
     above = runs;
   }
 

@@ -10,35 +10,33 @@ final class Stroke {
 
   private int firstRow;
   private int rows;
-  private int[] from = new int[2];
-  private int[] to = new int[2];
+
+  /** First column and the one after the last, by turns. */
+  private int[] ends = new int[4];
 
   Stroke(int firstRow) {
     this.firstRow = firstRow;
   }
 
   void add(int first, int end) {
-    if (rows == from.length) {
-      from = Arrays.copyOf(from, 2 * rows);
-      to = Arrays.copyOf(to, 2 * rows);
+    if (2 * rows == ends.length) {
+      ends = Arrays.copyOf(ends, 4 * rows);
     }
-    from[rows] = first;
-    to[rows++] = end;
+    ends[2 * rows] = first;
+    ends[2 * rows++ + 1] = end;
   }
 
   /** Its first rows, as long as it doesn't go on without them. */
   Stroke first(int some) {
     Stroke first = new Stroke(firstRow);
     first.rows = some;
-    first.from = from;
-    first.to = to;
+    first.ends = ends;
     return first;
   }
 
   /** Goes on with its last rows alone, where the others were: long strokes take no more room. */
   void keep(int last) {
-    System.arraycopy(from, rows - last, from, 0, last);
-    System.arraycopy(to, rows - last, to, 0, last);
+    System.arraycopy(ends, 2 * (rows - last), ends, 0, 2 * last);
     firstRow += rows - last;
     rows = last;
   }
@@ -53,11 +51,11 @@ final class Stroke {
 
   /** Points of one of its rows. */
   int length(int row) {
-    return to[row] - from[row];
+    return ends[2 * row + 1] - ends[2 * row];
   }
 
   /** The middle of one of its rows, in columns. */
   double middle(int row) {
-    return (from[row] + to[row]) / 2.0;
+    return (ends[2 * row] + ends[2 * row + 1]) / 2.0;
   }
 }

@@ -1,6 +1,5 @@
 package strikeoff.artwork;
 
-import java.util.Arrays;
 import java.util.function.Consumer;
 
 /** Follows runs from row to row, and hands on each stroke once it ends, or part by part. */
@@ -24,6 +23,13 @@ final class Strokes {
   private RowRuns above = new RowRuns();
   private Stroke[] strokes = new Stroke[0];
   private boolean[] free = new boolean[0];
+
+  /** Filled anew for each row, by turns with those above: a film has many rows. */
+  private Stroke[] next = new Stroke[0];
+
+  private boolean[] nextFree = new boolean[0];
+  private int[] over = new int[0];
+  private int[] under = new int[0];
 
   /**
    * @param widest runs of more points are no part of a stroke
@@ -52,10 +58,12 @@ final class Strokes {
    * @return those of the row before, to be filled anew
    */
   RowRuns row(int y, RowRuns runs) {
-    Stroke[] next = new Stroke[runs.count()];
-    boolean[] nextFree = new boolean[runs.count()];
-    int[] over = meets(above, runs);
-    int[] under = meets(runs, above);
+    if (next.length < runs.count()) {
+      next = new Stroke[2 * runs.count()];
+      nextFree = new boolean[2 * runs.count()];
+    }
+    over = meets(above, runs, over);
+    under = meets(runs, above, under);
     for (int i = 0; i < runs.count(); i++) {
       nextFree[i] = under[i] == NONE;
       boolean one = under[i] >= 0 && over[under[i]] == i;
@@ -83,21 +91,29 @@ final class Strokes {
       }
     }
     RowRuns spare = above;
+    Stroke[] spareStrokes = strokes;
+    boolean[] spareFree = free;
     above = runs;
     strokes = next;
     free = nextFree;
+    next = spareStrokes;
+    nextFree = spareFree;
     return spare;
   }
 
   private static final int NONE = -1;
   private static final int SEVERAL = -2;
 
-  /** Of each run which one of the other row it meets. */
-  private static int[] meets(RowRuns runs, RowRuns others) {
-    int[] meets = new int[runs.count()];
-    Arrays.fill(meets, NONE);
+  /**
+   * Of each run which one of the other row it meets.
+   *
+   * @param room for them, if it is enough
+   */
+  private static int[] meets(RowRuns runs, RowRuns others, int[] room) {
+    int[] meets = room.length < runs.count() ? new int[2 * runs.count()] : room;
     int other = 0;
     for (int i = 0; i < runs.count(); i++) {
+      meets[i] = NONE;
       while (other < others.count() && others.to(other) <= runs.from(i)) {
         other++;
       }

@@ -11,6 +11,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.util.Arrays;
@@ -154,7 +155,9 @@ final class SvgDrawing implements Picture {
     float width = (float) kept.size().box()[2];
     float height = (float) kept.size().box()[3];
     SvgShapes shapes =
-        new SvgShapes(AffineTransform.getScaleInstance(columns() / width, rows() / height));
+        new SvgShapes(
+            AffineTransform.getScaleInstance(columns() / width, rows() / height),
+            new Rectangle2D.Double(0, 0, columns(), rows()));
     try {
       LoaderContext nothingOutside =
           LoaderContext.builder()

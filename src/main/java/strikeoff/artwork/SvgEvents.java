@@ -6,12 +6,15 @@ import javax.xml.stream.XMLEventReader;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.events.XMLEvent;
 
-/** Hands out what was kept of a drawing. */
+/** Hands out what was kept of a drawing, once: what was handed out is held no longer. */
 final class SvgEvents implements XMLEventReader {
 
   private final List<XMLEvent> events;
   private int at;
 
+  /**
+   * @param events of which each is taken out as it is handed on
+   */
   SvgEvents(List<XMLEvent> events) {
     this.events = events;
   }
@@ -26,7 +29,7 @@ final class SvgEvents implements XMLEventReader {
     if (!hasNext()) {
       throw new NoSuchElementException();
     }
-    return events.get(at++);
+    return events.set(at++, null);
   }
 
   @Override

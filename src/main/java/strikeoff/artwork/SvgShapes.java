@@ -46,6 +46,13 @@ final class SvgShapes implements Output {
 
   private static final double HALF = 0.5;
 
+  /**
+   * Layers over layers of a whole film are a few; of the largest one all these take two seconds.
+   */
+  private static final int MOST_TIMES = 40;
+
+  private final Rectangle2D film;
+
   /** In order of painting. */
   private final List<Painted> all;
 
@@ -68,12 +75,15 @@ final class SvgShapes implements Output {
     private int steps;
     private int corners;
     private double work;
+    private double painted;
   }
 
   /**
    * @param toPoints from the drawing's coordinates to the film's points
+   * @param film all of the film's points
    */
-  SvgShapes(AffineTransform toPoints) {
+  SvgShapes(AffineTransform toPoints, Rectangle2D film) {
+    this.film = film;
     this.all = new ArrayList<>();
     this.spent = new Spent();
     this.transform = new AffineTransform(toPoints);
@@ -84,6 +94,7 @@ final class SvgShapes implements Output {
   }
 
   private SvgShapes(SvgShapes parent) {
+    this.film = parent.film;
     this.all = parent.all;
     this.spent = parent.spent;
     this.transform = new AffineTransform(parent.transform);
@@ -111,6 +122,8 @@ final class SvgShapes implements Output {
       return;
     }
     Path2D outline = new Path2D.Double(shape, transform);
+    // Room for twenty corners is made for any that has fewer.
+    outline.trimToSize();
     count(outline);
     Rectangle2D around = outline.getBounds2D();
     if (!(Math.abs(around.getCenterX()) + around.getWidth() < FARTHEST)
@@ -120,6 +133,10 @@ final class SvgShapes implements Output {
     spent.work += SvgWork.of(outline, around);
     if (spent.work > SvgWork.MOST) {
       throw new SvgTooMuch("outlines that cross each other, or go up and down, too often");
+    }
+    spent.painted += SvgWork.painted(outline, around.createIntersection(film));
+    if (spent.painted > MOST_TIMES * film.getWidth() * film.getHeight()) {
+      throw new SvgTooMuch("shapes that paint the film over more than " + MOST_TIMES + " times");
     }
     all.add(new Painted(outline, around, clip, colour));
   }

@@ -16,6 +16,9 @@ import java.util.regex.Pattern;
  */
 final class SvgStyles {
 
+  /** A drawing with a class for each of its inks, lines and layers has a hundredth of them. */
+  private static final int MOST_RULES = 10_000;
+
   private static final String PLAINLY = "write it plainly, as fill:#000;stroke:none";
 
   private static final Pattern REMARK = Pattern.compile("/\\*.*?\\*/", Pattern.DOTALL);
@@ -45,7 +48,9 @@ final class SvgStyles {
         throw new SvgNotDrawn(PLAINLY);
       }
       Map<String, String> said = said(rule.group(2));
-      order++;
+      if (++order > MOST_RULES) {
+        throw new SvgNotDrawn("it has more than " + MOST_RULES + " rules: flatten the drawing");
+      }
       for (String each : rule.group(1).split(",", -1)) {
         Matcher choice = CHOICE.matcher(each.strip());
         if (!choice.matches()) {

@@ -52,4 +52,43 @@ final class SvgWork {
     double each = crossed / rows;
     return crossed * (1 + each) + count * 100;
   }
+
+  /**
+   * How many points it paints at most: those of the triangles from the beginning of each of its
+   * parts to the edges of that, which leave out nothing that is filled, and not more than lie
+   * around it.
+   *
+   * @param around what it lies in, as far as that is on the film
+   */
+  static double painted(Shape outline, Rectangle2D around) {
+    if (around.isEmpty()) {
+      return 0;
+    }
+    double twice = 0;
+    double[] to = new double[6];
+    double firstX = 0;
+    double firstY = 0;
+    double x = 0;
+    double y = 0;
+    for (PathIterator at = outline.getPathIterator(null); !at.isDone(); at.next()) {
+      int kind = at.currentSegment(to);
+      int corners = CORNERS[kind];
+      if (kind == PathIterator.SEG_MOVETO) {
+        firstX = to[0];
+        firstY = to[1];
+      }
+      // A curve lies in the triangles of its handles.
+      for (int i = 0; i < corners; i++) {
+        double nextX = to[2 * i];
+        double nextY = to[2 * i + 1];
+        twice += Math.abs((x - firstX) * (nextY - firstY) - (nextX - firstX) * (y - firstY));
+        x = nextX;
+        y = nextY;
+      }
+    }
+    return Math.min(twice / 2, around.getWidth() * around.getHeight());
+  }
+
+  /** How many places each kind of segment of a path has: move, line, two curves, close. */
+  private static final int[] CORNERS = {1, 1, 2, 3, 0};
 }

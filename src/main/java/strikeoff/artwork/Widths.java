@@ -45,6 +45,12 @@ final class Widths {
   private double tips;
   private double tipLength;
 
+  /** Of one stroke after the other, row by row. */
+  private double[] width = new double[0];
+
+  private double[] step = new double[0];
+  private double[] slope = new double[0];
+
   /**
    * @param along mm from one point of a row to the next
    * @param across mm from one row to the next
@@ -109,22 +115,22 @@ final class Widths {
 
     private final Stroke stroke;
     private final int rows;
-    private final double[] width;
-    private final double[] step;
-    private final double[] slope;
 
     Profile(Stroke stroke) {
       this.stroke = stroke;
       this.rows = stroke.rows();
-      this.width = new double[rows];
-      this.step = new double[rows];
-      this.slope = new double[rows];
+      if (width.length < rows) {
+        width = new double[2 * rows];
+        step = new double[2 * rows];
+        slope = new double[2 * rows];
+      }
       int half = Math.max(2, (int) (KEPT / 2 / across));
       for (int row = 0; row < rows; row++) {
         int low = Math.max(0, row - half);
         int high = Math.min(rows - 1, row + half);
         slope[row] = (stroke.middle(high) - stroke.middle(low)) * along / ((high - low) * across);
-        double slant = Math.hypot(1, slope[row]);
+        // Slopes are far from where hypot would be needed, which takes many times as long.
+        double slant = Math.sqrt(1 + slope[row] * slope[row]);
         width[row] = stroke.length(row) * along / slant;
         step[row] = across * slant;
       }

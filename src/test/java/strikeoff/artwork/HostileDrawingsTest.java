@@ -107,6 +107,22 @@ class HostileDrawingsTest {
         "a copy of itself",
         "<g id='a'><use href='#a'/></g>",
         "“#a” (it is copied into itself");
+    put(
+        all,
+        "the whole film over and over",
+        "<path d='M0 0H100V100H0Z'/>".repeat(41),
+        "paint the film over more than 40 times");
+    put(
+        all,
+        "thick lines over and over",
+        "<path stroke='#000' stroke-width='60' stroke-linecap='round' d='M0 50L100 50'/>"
+            .repeat(80),
+        "paint the film over more than 40 times");
+    put(
+        all,
+        "a sheet of many rules",
+        "<style>" + ".a{fill:#000}".repeat(10_001) + "</style>",
+        "it has more than 10000 rules");
     put(all, "too many parts", "<g/>".repeat(60_000), "more than 50000 parts");
     put(all, "parts in each other", "<g>".repeat(200_000), "more than 100 parts in each other");
     all.put(

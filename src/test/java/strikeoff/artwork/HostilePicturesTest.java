@@ -159,6 +159,21 @@ class HostilePicturesTest {
     assertThat(System.nanoTime() - before).isLessThan(2_000_000_000L);
   }
 
+  /**
+   * A rectangle of 10 cm with 2,000 points a side: a check of single points has 100 of them a cm.
+   */
+  @Test
+  void aTextureThatNoMeshHoldsEndsInASentence() throws IOException {
+    Drawn check = new Drawn(100, 100, 508).with((x, y) -> (int) (x * 20) % 2 == (int) (y * 20) % 2);
+    Files.write(folder.resolve("f.png"), check.png());
+    assertThat(refused("f.png"))
+        .contains("100 lines or dots a cm all over, and no mesh holds more than 45");
+    // A film of 40 dots a cm all over: more than any mesh holds well, and told by its rule.
+    Drawn dots = new Drawn(100, 100, 508).with(Drawn.halftone(40, 0, (x, y) -> 0.4));
+    Files.write(folder.resolve("f.png"), dots.png());
+    assertThat(look("f.png")).isInstanceOf(Looked.Seen.class);
+  }
+
   @Test
   void whatFollowsThePointsIsPassedOver() throws IOException {
     Files.write(

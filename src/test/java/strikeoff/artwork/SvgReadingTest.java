@@ -157,11 +157,11 @@ class SvgReadingTest {
     assertThat(open.bits().count()).isZero();
   }
 
-  /** A hundred thousand areas over all of the film: minutes, if nobody ended it. */
+  /** As often as may be over a film of 600 million points: many seconds, if nobody ended it. */
   @Test
   void drawingEndsWhenNobodyWaits() throws Exception {
     Picture picture =
-        picture(BOX, "<rect width='100' height='100'/>".repeat(40_000), Optional.of(40.0));
+        picture(BOX, "<rect width='100' height='100'/>".repeat(39), Optional.of(250.0));
     Thread self = Thread.currentThread();
     Thread soon =
         new Thread(
