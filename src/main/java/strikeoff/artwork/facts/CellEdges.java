@@ -1,5 +1,7 @@
 package strikeoff.artwork.facts;
 
+import java.util.ArrayList;
+import java.util.List;
 import strikeoff.plan.PrintedCells;
 
 /**
@@ -21,6 +23,34 @@ record CellEdges(PrintedCells cells, byte[] levels) {
       }
     }
     return new CellEdges(cells, levels);
+  }
+
+  /** The same with those of one grid in one, which is asked once for all of them. */
+  static List<CellEdges> together(List<CellEdges> all) {
+    List<CellEdges> together = new ArrayList<>();
+    for (CellEdges one : all) {
+      int grid = 0;
+      while (grid < together.size() && !together.get(grid).isOnGridOf(one)) {
+        grid++;
+      }
+      if (grid == together.size()) {
+        together.add(one);
+      } else {
+        byte[] levels = together.get(grid).levels.clone();
+        for (int i = 0; i < levels.length; i++) {
+          levels[i] = (byte) Math.max(levels[i], one.levels[i]);
+        }
+        together.set(grid, new CellEdges(one.cells, levels));
+      }
+    }
+    return together;
+  }
+
+  private boolean isOnGridOf(CellEdges other) {
+    return cells.columns() == other.cells.columns()
+        && cells.rows() == other.cells.rows()
+        && cells.cellLength() == other.cells.cellLength()
+        && cells.cellWidth() == other.cells.cellWidth();
   }
 
   private static boolean[] near(PrintedCells cells, double reach) {

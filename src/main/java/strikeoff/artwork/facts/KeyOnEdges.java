@@ -70,9 +70,10 @@ public record KeyOnEdges(
       Design design, Separation key, List<Separation> others, boolean railed, Policy policy) {
     Length tolerance = policy.registration(railed);
     List<CellEdges> edges =
-        others.stream()
-            .map(other -> CellEdges.of(other.artwork().orElseThrow().cells(), tolerance.mm()))
-            .toList();
+        CellEdges.together(
+            others.stream()
+                .map(other -> CellEdges.of(other.artwork().orElseThrow().cells(), tolerance.mm()))
+                .toList());
     PrintedCells cells = key.artwork().orElseThrow().cells();
     double all = 0;
     double length = 0;
@@ -87,8 +88,8 @@ public record KeyOnEdges(
           all += share;
           // Of its two edges each counts half.
           length += CellEdges.bareSides(cells, column, row) * cells.cellLength() / 2;
-          along += edges.stream().anyMatch(e -> e.near(x, y)) ? share : 0;
-          turned += edges.stream().anyMatch(e -> e.near(cells.length() - x, y)) ? share : 0;
+          along += isNear(edges, x, y) ? share : 0;
+          turned += isNear(edges, cells.length() - x, y) ? share : 0;
         }
       }
     }
@@ -121,6 +122,15 @@ public record KeyOnEdges(
             .map(other -> new Related(Tie.OTHER_FILM, other.path().key("artwork")))
             .toList(),
         key.path().key("artwork"));
+  }
+
+  private static boolean isNear(List<CellEdges> edges, double x, double y) {
+    for (CellEdges one : edges) {
+      if (one.near(x, y)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** How many times as much of it fits turned over; endless if nothing fits as it lies. */

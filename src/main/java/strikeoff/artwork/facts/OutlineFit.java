@@ -1,6 +1,8 @@
 package strikeoff.artwork.facts;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.WeakHashMap;
@@ -32,6 +34,13 @@ record OutlineFit(double share, double right, double far, double scale) {
   private static final int FIRST_PLACES = 800;
 
   private static final int SECOND_PLACES = 3000;
+
+  /**
+   * All that is tried is tried on so many times fewer places first, and the best on all of them.
+   */
+  private static final int FEWER = 4;
+
+  private static final int FOLLOWED = 50;
 
   /**
    * What was found, by outline, and then by all else that it was asked with: of one plan each edit
@@ -121,27 +130,17 @@ record OutlineFit(double share, double right, double far, double scale) {
     double scaleStep = Math.min(larger, COARSE / half);
     // Nearer is better, so that the search is led to the middle of what fits.
     List<CellEdges> edges = edges(colours, reach + COARSE, reach + COARSE / 2, reach, 0);
-    OutlineFit first = new OutlineFit(0, 0, 0, 1);
-    Places some = places.thinned(FIRST_PLACES);
     int scales = (int) Math.round(larger / scaleStep);
     int moves = (int) Math.round(most / STEP);
-    for (int s = -scales; s <= scales; s++) {
-      for (int y = -moves; y <= moves; y++) {
-        for (int x = -moves; x <= moves; x++) {
-          first = first.or(some, edges, x * STEP, y * STEP, 1 + s * scaleStep);
-        }
-      }
-    }
-    some = places.thinned(SECOND_PLACES);
-    OutlineFit best = new OutlineFit(0, 0, 0, 1);
-    for (int s = -FINE_STEPS; s <= FINE_STEPS; s++) {
-      double scale = first.scale + s * scaleStep / FINE_STEPS;
-      for (int y = -FINE_STEPS; y <= FINE_STEPS; y++) {
-        for (int x = -FINE_STEPS; x <= FINE_STEPS; x++) {
-          best = best.or(some, edges, first.right + x * FINE, first.far + y * FINE, scale);
-        }
-      }
-    }
+    OutlineFit middle = new OutlineFit(0, 0, 0, 1);
+    OutlineFit first =
+        middle
+            .around(scales, scaleStep, moves, STEP)
+            .best(places.thinned(FIRST_PLACES / FEWER), places.thinned(FIRST_PLACES), edges);
+    OutlineFit best =
+        first
+            .around(FINE_STEPS, scaleStep / FINE_STEPS, FINE_STEPS, FINE)
+            .best(places.thinned(SECOND_PLACES / FEWER), places.thinned(SECOND_PLACES), edges);
     return new OutlineFit(
         places.fit(edges(colours, reach), best.right, best.far, best.scale),
         best.right,
@@ -149,15 +148,42 @@ record OutlineFit(double share, double right, double far, double scale) {
         best.scale);
   }
 
-  private static List<CellEdges> edges(List<PrintedCells> colours, double... reaches) {
-    return colours.stream().map(colour -> CellEdges.of(colour, reaches)).toList();
+  /** All that are tried, none of which has a share yet. */
+  private record Tried(List<OutlineFit> all) {
+
+    /** The one that fits best of those that do so on few places. */
+    OutlineFit best(Places few, Places places, List<CellEdges> edges) {
+      List<OutlineFit> followed =
+          all.stream()
+              .map(one -> one.on(few, edges))
+              .sorted(Comparator.comparingDouble((OutlineFit one) -> -one.share))
+              .limit(FOLLOWED)
+              .map(one -> one.on(places, edges))
+              .toList();
+      return Collections.max(followed, Comparator.comparingDouble(OutlineFit::share));
+    }
   }
 
-  /** This, or another one that fits better. */
-  private OutlineFit or(
-      Places places, List<CellEdges> edges, double right, double far, double scale) {
-    double fit = places.fit(edges, right, far, scale);
-    return fit > share ? new OutlineFit(fit, right, far, scale) : this;
+  /** This with so many steps either way of size, along and across. */
+  private Tried around(int scales, double scaleStep, int moves, double step) {
+    List<OutlineFit> all = new ArrayList<>();
+    for (int s = -scales; s <= scales; s++) {
+      for (int y = -moves; y <= moves; y++) {
+        for (int x = -moves; x <= moves; x++) {
+          all.add(new OutlineFit(0, right + x * step, far + y * step, scale + s * scaleStep));
+        }
+      }
+    }
+    return new Tried(all);
+  }
+
+  private OutlineFit on(Places places, List<CellEdges> edges) {
+    return new OutlineFit(places.fit(edges, right, far, scale), right, far, scale);
+  }
+
+  private static List<CellEdges> edges(List<PrintedCells> colours, double... reaches) {
+    return CellEdges.together(
+        colours.stream().map(colour -> CellEdges.of(colour, reaches)).toList());
   }
 
   /** How far a corner of its rectangle moves at most, in mm. */
