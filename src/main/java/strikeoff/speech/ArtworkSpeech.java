@@ -94,7 +94,12 @@ public final class ArtworkSpeech {
         marks.sized()
             ? ", `size: " + marks.sizeText(units) + "` and `at: " + marks.atText(units) + "`"
             : "";
-    return "Write " + margin + rest + " beside each film, or output them without marks.";
+    return "Write "
+        + margin
+        + rest
+        + (marks.files().size() == 1
+            ? " beside it, or output it without marks."
+            : " beside each film, or output them without marks.");
   }
 
   /** What else to do where the plan gives them sizes of their own; to end a sentence. */

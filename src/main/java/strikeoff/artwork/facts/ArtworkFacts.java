@@ -38,7 +38,7 @@ public final class ArtworkFacts {
       List<SizeOfArtwork> sizes =
           SizeOfArtwork.each(design, plan, tolerance, policy.artwork().stretchedMost());
       facts.addAll(SizeOfArtwork.together(sizes));
-      MarksOnFilms.of(design, tolerance, policy).ifPresent(facts::add);
+      facts.addAll(MarksOnFilms.of(design, tolerance, policy));
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);
       facts.addAll(PointsApart.of(design, sizes, railed, tolerance, policy.artwork().samePage()));
       facts.addAll(KeyOnEdges.of(design, railed, policy));

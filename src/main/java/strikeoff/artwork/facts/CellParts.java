@@ -16,8 +16,16 @@ final class CellParts {
    *
    * @param area that prints, in mm²
    * @param deep true if it comes further in from its border somewhere than the strip is wide
+   * @param cross true if its middle lines print from end to end and little else does
    */
-  record Part(double left, double right, double near, double far, double area, boolean deep) {
+  record Part(
+      double left,
+      double right,
+      double near,
+      double far,
+      double area,
+      boolean deep,
+      boolean cross) {
 
     double length() {
       return right - left;
@@ -75,7 +83,50 @@ final class CellParts {
         box[2] * cells.cellWidth(),
         Math.min(cells.width(), (box[3] + 1) * cells.cellWidth()),
         area * cells.cellLength() * cells.cellWidth() / PrintedCells.FULL,
-        deep);
+        deep,
+        isCross(cells, box, area / PrintedCells.FULL));
+  }
+
+  /** A cross has so many cells along a side at least; with fewer it may be anything. */
+  private static final int FEWEST_CELLS = 4;
+
+  /** It fills at most so much of its box, with a ring round its middle; a dot or a leaf more. */
+  private static final double MOST_FILLED = 0.35;
+
+  private static boolean isCross(PrintedCells cells, int[] box, double filled) {
+    int wide = box[1] - box[0] + 1;
+    int high = box[3] - box[2] + 1;
+    return Math.abs(wide - high) <= 1
+        && Math.min(wide, high) >= FEWEST_CELLS
+        && filled <= MOST_FILLED * wide * high
+        && (isLine(cells, box, (box[2] + box[3]) / 2, true)
+            || isLine(cells, box, (box[2] + box[3] + 1) / 2, true))
+        && (isLine(cells, box, (box[0] + box[1]) / 2, false)
+            || isLine(cells, box, (box[0] + box[1] + 1) / 2, false))
+        && isBareInCorners(cells, box);
+  }
+
+  /** True if all cells of a row of the box print, or of a column. */
+  private static boolean isLine(PrintedCells cells, int[] box, int at, boolean row) {
+    int from = row ? box[0] : box[2];
+    int to = row ? box[1] : box[3];
+    for (int i = from; i <= to; i++) {
+      if (cells.share(row ? i : at, row ? at : i) == 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isBareInCorners(PrintedCells cells, int[] box) {
+    for (int column : new int[] {box[0], box[1]}) {
+      for (int row : new int[] {box[2], box[3]}) {
+        if (cells.share(column, row) > 0) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static boolean inside(PrintedCells cells, int column, int row, double strip) {

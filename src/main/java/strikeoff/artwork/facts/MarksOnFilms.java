@@ -19,9 +19,9 @@ import strikeoff.units.Measures;
 import strikeoff.units.Pair;
 
 /**
- * Small marks at the same places of all films of a design, near their border and each with its
- * fellow across the middle: register marks. A design hardly has such, since its colours would print
- * there over each other.
+ * Small marks near the border of films, each with its fellow across the middle: register marks.
+ * They stand at the same places of all films of a design, which hardly has such itself, since its
+ * colours would print there over each other; or they are crosses in the four corners of some.
  *
  * @param files the films, as the plan writes them
  * @param count of such marks on each of them
@@ -64,30 +64,87 @@ public record MarksOnFilms(
     }
   }
 
-  /** Empty where there are none; films of another size than is wanted have to come right first. */
-  static Optional<MarksOnFilms> of(Design design, Length tolerance, Policy policy) {
+  /**
+   * None where there are no marks; films of another size than is wanted have to come right first.
+   * What stands on all films of one rectangle is told of them together, whatever its shape; else
+   * crosses in all four corners are, of the films that have them.
+   */
+  static List<MarksOnFilms> of(Design design, Length tolerance, Policy policy) {
     List<Separation> films =
         design.separations().stream().filter(s -> s.artwork().isPresent()).toList();
+    double most = policy.artwork().markMost().mm();
+    double strip = policy.artwork().markStrip().mm();
     boolean together =
         films.size() > 1
             && films.stream().allMatch(s -> s.fillsRectangleOf(films.get(0)))
             && films.stream().allMatch(s -> isOfSize(s, tolerance));
-    if (!together) {
-      return Optional.empty();
+    if (together) {
+      List<List<Part>> parts = parts(films, strip);
+      List<Part> marks = onAll(parts.get(0), parts, most, film(films.get(0)).cells());
+      List<Part> fellows =
+          marks.stream().filter(p -> hasFellow(marks, p, film(films.get(0)).cells())).toList();
+      if (!fellows.isEmpty()) {
+        return List.of(of(design, films, fellows, parts, most, true));
+      }
     }
-    double most = policy.artwork().markMost().mm();
-    double strip = policy.artwork().markStrip().mm();
-    PrintedCells first = film(films.get(0)).cells();
-    List<List<Part>> parts = films.stream().map(s -> CellParts.of(film(s).cells(), strip)).toList();
-    List<Part> marks =
-        parts.get(0).stream()
-            .filter(p -> !p.deep() && Math.max(p.length(), p.width()) <= most)
-            .filter(p -> parts.stream().allMatch(others -> has(others, p, first)))
-            .toList();
-    List<Part> fellows = marks.stream().filter(p -> hasFellow(marks, p, first)).toList();
-    return fellows.isEmpty()
+    List<MarksOnFilms> all = new ArrayList<>();
+    List<Separation> open = new ArrayList<>(films);
+    while (!open.isEmpty()) {
+      Separation first = open.get(0);
+      List<Separation> here = open.stream().filter(first::fillsRectangleOf).toList();
+      open.removeAll(here);
+      crosses(design, here, tolerance, most, strip).ifPresent(all::add);
+    }
+    return all;
+  }
+
+  private static List<List<Part>> parts(List<Separation> films, double strip) {
+    return films.stream().map(s -> CellParts.of(film(s).cells(), strip)).toList();
+  }
+
+  /** Those of one film that may be marks and stand on all of some films. */
+  private static List<Part> onAll(
+      List<Part> of, List<List<Part>> films, double most, PrintedCells cells) {
+    return of.stream()
+        .filter(p -> !p.deep() && Math.max(p.length(), p.width()) <= most)
+        .filter(p -> films.stream().allMatch(others -> has(others, p, cells)))
+        .toList();
+  }
+
+  private static final int CORNERS = 4;
+
+  /** Crosses with fellows both ways, on those of some films of one rectangle that have any. */
+  private static Optional<MarksOnFilms> crosses(
+      Design design, List<Separation> films, Length tolerance, double most, double strip) {
+    List<Separation> marked = new ArrayList<>();
+    List<Part> marks = List.of();
+    for (Separation film : films) {
+      PrintedCells cells = film(film).cells();
+      List<Part> crosses =
+          CellParts.of(cells, strip).stream()
+              .filter(p -> p.cross() && Math.max(p.length(), p.width()) <= most)
+              .toList();
+      List<Part> corners =
+          crosses.stream()
+              .filter(p -> has(crosses, over(p, cells), cells))
+              .filter(p -> has(crosses, across(p, cells), cells))
+              .toList();
+      boolean alike =
+          marks.isEmpty() || onAll(corners, List.of(marks), most, cells).size() >= CORNERS;
+      // More of them, or one further in, are a pattern of crosses.
+      boolean few =
+          corners.size() >= CORNERS
+              && crosses.size() <= 2 * CORNERS
+              && crosses.stream().noneMatch(Part::deep);
+      if (isOfSize(film, tolerance) && few && alike) {
+        marks = marks.isEmpty() ? corners : marks;
+        marked.add(film);
+      }
+    }
+    return marked.isEmpty()
         ? Optional.empty()
-        : Optional.of(of(design, films, fellows, parts, most));
+        : Optional.of(
+            of(design, marked, marks, parts(marked, strip), most, marked.size() == films.size()));
   }
 
   private static boolean isOfSize(Separation separation, Length tolerance) {
@@ -123,16 +180,33 @@ public record MarksOnFilms(
 
   /** True if another one is its mirror image across one of the two middle lines. */
   private static boolean hasFellow(List<Part> marks, Part p, PrintedCells cells) {
-    double length = cells.length();
-    double width = cells.width();
-    Part over = new Part(length - p.right(), length - p.left(), p.near(), p.far(), p.area(), false);
-    Part across = new Part(p.left(), p.right(), width - p.far(), width - p.near(), p.area(), false);
     List<Part> others = marks.stream().filter(m -> m != p).toList();
-    return has(others, over, cells) || has(others, across, cells);
+    return has(others, over(p, cells), cells) || has(others, across(p, cells), cells);
   }
 
+  /** Its mirror image across the middle line that runs upright. */
+  private static Part over(Part p, PrintedCells cells) {
+    double length = cells.length();
+    return new Part(
+        length - p.right(), length - p.left(), p.near(), p.far(), p.area(), false, p.cross());
+  }
+
+  private static Part across(Part p, PrintedCells cells) {
+    double width = cells.width();
+    return new Part(
+        p.left(), p.right(), width - p.far(), width - p.near(), p.area(), false, p.cross());
+  }
+
+  /**
+   * @param whole true if all films of their rectangle have them
+   */
   private static MarksOnFilms of(
-      Design design, List<Separation> films, List<Part> marks, List<List<Part>> all, double most) {
+      Design design,
+      List<Separation> films,
+      List<Part> marks,
+      List<List<Part>> all,
+      double most,
+      boolean whole) {
     double length = films.get(0).length().mm();
     double width = films.get(0).width().mm();
     double strip =
@@ -145,27 +219,29 @@ public record MarksOnFilms(
             .max()
             .orElseThrow();
     // A cell may hold a part of a mark alone, so the next whole millimetre takes all of it.
-    double whole = Math.ceil(strip - Length.TOLERANCE);
+    double wide = Math.ceil(strip - Length.TOLERANCE);
     boolean clear =
         all.stream()
             .flatMap(List::stream)
             .allMatch(
                 p ->
-                    p.left() >= whole
-                            && p.near() >= whole
-                            && p.right() <= length - whole
-                            && p.far() <= width - whole
+                    p.left() >= wide
+                            && p.near() >= wide
+                            && p.right() <= length - wide
+                            && p.far() <= width - wide
                         || Math.min(p.length(), p.width()) <= most
-                            && liesIn(p, whole, length, width));
+                            && liesIn(p, wide, length, width));
+    boolean sized = films.stream().allMatch(s -> film(s).says().isPresent());
     return new MarksOnFilms(
         design.name(),
         films.stream().map(s -> film(s).file()).distinct().toList(),
         marks.size(),
-        new Length(whole),
+        new Length(wide),
         new Length(
             marks.stream().mapToDouble(m -> Math.max(m.length(), m.width())).max().orElse(0)),
-        clear && 2 * whole < Math.min(length, width),
-        films.stream().allMatch(s -> film(s).says().isPresent()),
+        // Without a size of their own the rest would fill the rectangle, unlike their fellows.
+        clear && 2 * wide < Math.min(length, width) && (whole || sized),
+        sized,
         films.stream()
             .map(
                 s ->

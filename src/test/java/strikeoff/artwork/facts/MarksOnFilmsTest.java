@@ -47,7 +47,7 @@ class MarksOnFilmsTest {
     Design design =
         FILMS.design(
             FILMS.separation(1, false, one, says), FILMS.separation(2, false, other, says));
-    return MarksOnFilms.of(design, new Length(1), POLICY);
+    return MarksOnFilms.of(design, new Length(1), POLICY).stream().findFirst();
   }
 
   @Test
@@ -97,12 +97,58 @@ class MarksOnFilmsTest {
   }
 
   @Test
-  void whatIsOnOneFilmAloneOrWithoutAFellowIsTheDesigns() {
-    assertThat(on(SAYS, corners(MOTIF), MOTIF)).isEmpty();
+  void whatIsNoCrossOnOneFilmAloneOrHasNoFellowIsTheDesigns() {
+    CellFilms.Shape dots = all(MOTIF, dot(8, 8), dot(141, 8), dot(8, 111), dot(141, 111));
+    assertThat(on(SAYS, dots, MOTIF)).isEmpty();
     CellFilms.Shape lone = all(MOTIF, cross(8, 8));
     assertThat(on(SAYS, lone, lone)).isEmpty();
     CellFilms.Shape inside = all(cross(50, 50), cross(99, 50));
     assertThat(on(SAYS, inside, inside)).as("far from the border").isEmpty();
+  }
+
+  /** Nine cells across, as a cross is. */
+  private static CellFilms.Shape dot(int middleX, int middleY) {
+    return (x, y) -> Math.hypot(x - middleX, y - middleY) <= 4.5;
+  }
+
+  @Test
+  void crossesInFourCornersAreMarksOfOneFilmAlone() {
+    MarksOnFilms marks = on(SAYS, MOTIF, corners(MOTIF)).orElseThrow();
+    assertThat(marks.files()).containsExactly("2.png");
+    assertThat(marks.count()).isEqualTo(4);
+    assertThat(marks.strip().mm()).isEqualTo(13);
+    assertThat(marks.clear()).isTrue();
+    // Cut off, it would fill the rectangle of one that isn't.
+    assertThat(on(Optional.empty(), MOTIF, corners(MOTIF)).orElseThrow().clear()).isFalse();
+  }
+
+  @Test
+  void crossesAreMarksWhereFilmsHaveRectanglesOfTheirOwn() {
+    Design.Separation large = FILMS.separation(1, false, MOTIF, SAYS);
+    Design.Separation small =
+        new CellFilms(100, 80)
+            .separation(
+                2,
+                false,
+                all(cross(8, 8), cross(91, 8), cross(8, 71), cross(91, 71)),
+                Optional.of(new Pair(new Length(100), new Length(80))));
+    assertThat(MarksOnFilms.of(FILMS.design(large, small), new Length(1), POLICY))
+        .singleElement()
+        .satisfies(marks -> assertThat(marks.files()).containsExactly("2.png"));
+  }
+
+  @Test
+  void crossesInThreeCornersOrAllOverAreTheDesigns() {
+    CellFilms.Shape three = all(MOTIF, cross(8, 8), cross(141, 8), cross(8, 111));
+    assertThat(on(SAYS, three, MOTIF)).isEmpty();
+    CellFilms.Shape[] many = new CellFilms.Shape[63];
+    for (int i = 0; i < many.length; i++) {
+      many[i] = cross(11 + 16 * (i % 9), 12 + 16 * (i / 9));
+    }
+    assertThat(on(SAYS, all(many), MOTIF)).isEmpty();
+    assertThat(on(SAYS, corners((x, y) -> false), MOTIF)).isPresent();
+    CellFilms.Shape deep = all(corners((x, y) -> false), cross(75, 60));
+    assertThat(on(SAYS, deep, MOTIF)).isEmpty();
   }
 
   /** A dot and a ring round it are as large, but print differently. */
