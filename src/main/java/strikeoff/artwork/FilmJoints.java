@@ -2,6 +2,7 @@ package strikeoff.artwork;
 
 import java.util.Optional;
 import strikeoff.document.GivenUp;
+import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Joint;
 import strikeoff.plan.Joint.Side;
 import strikeoff.units.Area;
@@ -10,7 +11,8 @@ import strikeoff.units.Length;
 /**
  * How the prints of two films meet. A lap with one of them alone on its one side and the other
  * alone on its other side is a trap; with the same on both sides one just crosses the other. Bare
- * ground between them is a gap, where no third film prints. Else they butt.
+ * ground between them is a gap, where no third film prints. Where neither is wider than a point of
+ * the films they butt.
  */
 final class FilmJoints {
 
@@ -19,21 +21,13 @@ final class FilmJoints {
   private static final int OTHER = 2;
   private static final int BOTH = 3;
 
-  /**
-   * An edge that moves by this many points from row to row or more is followed along the columns
-   * alone: it is three times as long there.
-   */
-  private static final int REACH = 4;
-
   /** Wider laps are areas that lie over each other on purpose, in mm. */
   private static final double WIDEST_LAP = 10;
 
   private final Widths laps;
   private final Widths gaps;
 
-  /** How many rows of edges that go on for a while. */
-  private long butts;
-
+  private final Butts butts;
   private final Strokes lapped;
   private final Strokes bare;
   private final Strokes edges;
@@ -42,18 +36,19 @@ final class FilmJoints {
   private RowRuns butt = new RowRuns();
 
   private FilmJoints(double along, double across, Length strip) {
-    this.laps = new Widths(along, across, WIDEST_LAP);
-    this.gaps = new Widths(along, across);
+    this.laps = new Widths(along, across, WIDEST_LAP, 1);
+    this.gaps = new Widths(along, across, Widths.WIDEST, 1);
+    this.butts = new Butts(along, across);
     this.lapped = new Strokes(laps.mostPoints(), laps.fewestRows(), laps::take);
     this.bare = new Strokes(gaps.mostPoints(), gaps.rows(strip.mm()), gaps::take);
     // Lines that cross touch at their corners; an edge goes on for so long.
     int edgeRows = (int) Math.ceil(Widths.KEPT / across);
-    this.edges = new Strokes(REACH, edgeRows, edge -> butts += edge.stroke().rows());
+    this.edges = new Strokes(Butts.WIDEST, edgeRows, edge -> butts.take(edge.stroke()));
   }
 
   /** Of two films that come near to each other nowhere. */
   static Joint none(double along, double across) {
-    Side none = new Side(new Area(0), new Area(0));
+    Side none = new Side(new Area(0), new Area(0), Optional.empty());
     return new Joint(
         1,
         2,
@@ -61,7 +56,7 @@ final class FilmJoints {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        new Length(0),
+        Optional.empty(),
         new Area(0),
         none,
         none);
@@ -98,18 +93,20 @@ final class FilmJoints {
     }
     flat.end(one.columns());
     LaidOff laid = LaidOff.of(films, where, along, across, off);
+    Optional<Finest> lap =
+        KeptWidths.finest(upright.laps.kept(), flat.laps.kept(), one, false);
+    AcrossLap itsWidth = new AcrossLap(one, films.other(), along, across);
     return new Joint(
         1,
         2,
         new Length(Math.max(along, across)),
-        KeptWidths.finest(upright.laps.kept(), flat.laps.kept(), one, false),
+        lap,
         KeptWidths.widest(upright.laps.kept(), flat.laps.kept(), one),
         KeptWidths.finest(upright.gaps.kept(), flat.gaps.kept(), one, false),
-        // Steps of a straight edge, along and across, are the sides of a triangle.
-        new Length(Math.hypot(upright.butts * across, flat.butts * along)),
+        Butts.of(upright.butts, flat.butts, one.rows()),
         laid.both(),
-        laid.one(),
-        laid.other());
+        laid.one().wide(lap.flatMap(l -> itsWidth.of(one, l.place()))),
+        laid.other().wide(lap.flatMap(l -> itsWidth.of(films.other(), l.place()))));
   }
 
   private static boolean comeNear(FilmsNear where, int from, int to) {
@@ -159,7 +156,7 @@ final class FilmJoints {
     Bits other = films.other();
     Bits third = films.third();
     int before = NEITHER;
-    int edge = -REACH;
+    int edge = 0;
     int here = kind(one, other, first, y);
     for (int from = first; from < end; ) {
       int to = Math.min(end, Math.min(one.change(from, y), other.change(from, y)));
@@ -170,14 +167,23 @@ final class FilmJoints {
         // Where a third colour prints between them there is no ground from one to the other.
         gap.add(from, to);
       }
-      if (apart(here, next) && to - edge >= REACH && !(third.get(to - 1, y) && third.get(to, y))) {
-        butt.add(to - REACH / 2, to + REACH / 2);
-        edge = to;
+      if (apart(here, next) && to - Butts.REACH >= edge && open(third, to, to, y)) {
+        edge = Butts.add(butt, to, to, 0);
+      } else if (apart(before, next)
+          && to - from <= Butts.MOST
+          && from - Butts.REACH >= edge
+          && (here == BOTH ? open(third, from, to, y) : third.next(from, y, true) >= to)) {
+        edge = Butts.add(butt, from, to, here == BOTH ? to - from : from - to);
       }
       before = here;
       here = next;
       from = to;
     }
+  }
+
+  /** False where a third colour prints over all of an edge and a point on either side. */
+  private static boolean open(Bits third, int from, int to, int y) {
+    return third.next(from - 1, y, false) <= to;
   }
 
   /** True if one of them stands here alone, and the other alone there. */

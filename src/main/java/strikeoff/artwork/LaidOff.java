@@ -1,5 +1,6 @@
 package strikeoff.artwork;
 
+import java.util.Optional;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.Joint.Side;
 import strikeoff.units.Area;
@@ -112,7 +113,7 @@ record LaidOff(Area both, Side one, Side other) {
       for (long one : bare) {
         most = Math.max(most, one);
       }
-      return new Side(new Area(inside * cm), new Area(most * cm));
+      return new Side(new Area(inside * cm), new Area(most * cm), Optional.empty());
     }
   }
 }

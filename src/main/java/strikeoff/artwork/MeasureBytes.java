@@ -98,11 +98,12 @@ final class MeasureBytes {
           optional(out, joint.lap(), MeasureBytes::finest);
           optional(out, joint.wideLap(), MeasureBytes::finest);
           optional(out, joint.gap(), MeasureBytes::finest);
-          out.writeDouble(joint.butt().mm());
+          optional(out, joint.butt(), MeasureBytes::finest);
           out.writeDouble(joint.both().squareCm());
           for (Side side : new Side[] {joint.ofOne(), joint.ofOther()}) {
             out.writeDouble(side.inside().squareCm());
             out.writeDouble(side.bare().squareCm());
+            optional(out, side.wide(), (to, wide) -> to.writeDouble(wide.mm()));
           }
           return out;
         });
@@ -119,10 +120,10 @@ final class MeasureBytes {
                 optional(in, MeasureBytes::finest),
                 optional(in, MeasureBytes::finest),
                 optional(in, MeasureBytes::finest),
-                length(in),
+                optional(in, MeasureBytes::finest),
                 area(in),
-                new Side(area(in), area(in)),
-                new Side(area(in), area(in))));
+                new Side(area(in), area(in), optional(in, MeasureBytes::length)),
+                new Side(area(in), area(in), optional(in, MeasureBytes::length))));
   }
 
   private static void fine(DataOutputStream out, Fine fine) throws IOException {

@@ -31,7 +31,7 @@ final class Widths {
   private static final double TIP = 3;
 
   /** Steeper strokes are measured along the other side; a little further both do. */
-  private static final double STEEPEST = 1.2;
+  static final double STEEPEST = 1.2;
 
   /** Strokes that are wider are no lines, in mm. */
   static final double WIDEST = Artwork.WIDEST_FINE.mm();
@@ -40,6 +40,7 @@ final class Widths {
   private final double across;
 
   private final double widest;
+  private final double least;
 
   private final KeptWidths kept;
   private double tips;
@@ -56,16 +57,18 @@ final class Widths {
    * @param across mm from one row to the next
    */
   Widths(double along, double across) {
-    this(along, across, WIDEST);
+    this(along, across, WIDEST, 0);
   }
 
   /**
    * @param widest what is wider is no stroke, in mm
+   * @param points what is no wider than so many points doesn't count
    */
-  Widths(double along, double across, double widest) {
+  Widths(double along, double across, double widest, double points) {
     this.along = along;
     this.across = across;
     this.widest = widest;
+    this.least = points * along;
     this.kept = new KeptWidths(along, across, widest);
   }
 
@@ -236,7 +239,7 @@ final class Widths {
         counted += step[row] * share(row);
       }
       double mean = sum / (row - first);
-      if (mean < widest) {
+      if (mean < widest && mean > least) {
         int middle = (first + row) / 2;
         kept.add(mean, counted, stroke.middle(middle), stroke.firstRow() + middle + 0.5);
       }

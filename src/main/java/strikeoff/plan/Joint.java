@@ -17,7 +17,8 @@ import strikeoff.units.Length;
  *     other; empty if there is none of up to 4 mm
  * @param wideLap the widest such lap of up to 10 mm
  * @param gap the narrowest bare ground between them, likewise, where no third film prints
- * @param butt over how much they meet without either, and under no third
+ * @param butt over how much they meet without either, to a point, and under no third: of no width,
+ *     and where the longest such edge is; empty if they meet so nowhere
  * @param both area that both print
  * @param ofOne what follows of the one where it is printed first, and where it is laid off
  * @param ofOther the same of the other
@@ -29,7 +30,7 @@ public record Joint(
     Optional<Finest> lap,
     Optional<Finest> wideLap,
     Optional<Finest> gap,
-    Length butt,
+    Optional<Finest> butt,
     Area both,
     Side ofOne,
     Side ofOther) {
@@ -40,8 +41,16 @@ public record Joint(
    * @param inside what of it lies inside the other by more than a frame can be off
    * @param bare ground that opens between the two where it is laid off by so much, in the worst of
    *     eight directions: it covered that ground, and no film of the design does any more
+   * @param wide how wide it is by itself, across the narrowest lap; empty from 4 mm on, and without
+   *     a lap
    */
-  public record Side(Area inside, Area bare) {}
+  public record Side(Area inside, Area bare, Optional<Length> wide) {
+
+    /** The same of one that is so wide. */
+    public Side wide(Optional<Length> own) {
+      return new Side(inside, bare, own);
+    }
+  }
 
   /** The same of others. */
   public Joint between(int first, int second) {
@@ -68,7 +77,7 @@ public record Joint(
         lap.map(there),
         wideLap.map(there),
         gap.map(there),
-        butt,
+        butt.map(there),
         both,
         ofOne,
         ofOther);
@@ -81,6 +90,30 @@ public record Joint(
   /** The same of films that are known to a coarser point. */
   public Joint knownTo(Length coarser) {
     return new Joint(one, other, coarser, lap, wideLap, gap, butt, both, ofOne, ofOther);
+  }
+
+  /**
+   * Over how much they meet edge to edge, where that is not the lesser part of a lap or of a strip
+   * of ground that is hardly wider than a point.
+   */
+  public Length butting() {
+    Length over = butt.map(Finest::over).orElse(new Length(0));
+    return hairOver(lap) > over.mm() || hairOver(gap) > over.mm() ? new Length(0) : over;
+  }
+
+  /** How long a strip is that may be taken for an edge here and there; nothing if it is wider. */
+  private double hairOver(Optional<Finest> strip) {
+    return strip.filter(this::isHair).map(s -> s.over().mm()).orElse(0.0);
+  }
+
+  /** True if it is no wider than two points: known to a point, it may be half of that. */
+  private boolean isHair(Finest strip) {
+    return !strip.width().above(2 * point.mm());
+  }
+
+  /** The narrowest bare ground, where it isn't the lesser part of an edge that butts. */
+  public Optional<Finest> openGap() {
+    return gap.filter(g -> !isHair(g) || butting().mm() == 0);
   }
 
   /** The side of one of them, by its number. */

@@ -125,7 +125,7 @@ final class FilmSheets {
    */
   private record Meeting(Joint joint, Finest at, String words) {}
 
-  /** Where a finding tells of ground between colours, and where they lap least. */
+  /** Where a finding tells of ground between colours, or of an edge, and where they lap least. */
   private List<FilmSheet.Picture> closeUps(Design design, List<RingMark> rings) {
     List<Meeting> gaps = new ArrayList<>();
     List<Meeting> laps = new ArrayList<>();
@@ -136,6 +136,10 @@ final class FilmSheets {
             .gap()
             .filter(gap -> isRinged(gap, rings))
             .ifPresent(gap -> gaps.add(new Meeting(joint, gap, "of ground lie between them")));
+        joint
+            .butt()
+            .filter(butt -> isRinged(butt, rings))
+            .ifPresent(butt -> gaps.add(new Meeting(joint, butt, "of lap: they only touch here")));
         joint.lap().ifPresent(lap -> laps.add(new Meeting(joint, lap, "of lap, at the narrowest")));
       }
     }

@@ -165,9 +165,9 @@ final class FilmTables {
       rows.add(
           List.of(
               Cell.of(paste(design, joint.one()) + " and " + paste(design, joint.other())),
-              joint.lap().map(this::width).orElseGet(() -> noLap(design, joint)),
+              joint.lap().or(joint::butt).map(this::width).orElseGet(() -> noLap(design, joint)),
               joint.gap().map(this::width).orElse(Cell.of("none")),
-              Cell.of(joint.butt().above(0) ? joint.butt().text(units) : "nowhere")));
+              Cell.of(joint.butt().map(b -> b.over().text(units)).orElse("nowhere"))));
     }
     return new TableBlock(
         "How the colours of " + design.name() + " meet",

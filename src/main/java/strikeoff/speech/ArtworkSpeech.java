@@ -15,11 +15,13 @@ import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.StatedWidth;
 import strikeoff.artwork.facts.ToneOfArtwork;
 import strikeoff.artwork.facts.WideLap;
+import strikeoff.plan.Artwork;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
+import strikeoff.units.Phrase;
 import strikeoff.units.Numbers;
 import strikeoff.units.Share;
 import strikeoff.units.UnitSystem;
@@ -208,6 +210,23 @@ public final class ArtworkSpeech {
 
   public static String lapText(OutlineOverEdge outline, Measures units) {
     return outline.lap().text(units);
+  }
+
+  /** How wide the outline is where it laps least. */
+  public static String widthText(OutlineOverEdge outline, Measures units) {
+    return outline
+        .width()
+        .map(width -> width.text(units))
+        .orElse("more than " + Artwork.WIDEST_FINE.text(units));
+  }
+
+  /** What an outline leaves open that is thin as well; to end a sentence. */
+  public static String thin(OutlineOverEdge outline, Measures units) {
+    return outline.thin()
+        ? ", or be drawn "
+            + outline.wanted().roundedUp(units)
+            + " wide, which hides the edge surely"
+        : "";
   }
 
   public static String table(OutlineOverEdge outline) {

@@ -133,8 +133,11 @@ class ExampleFilmsTest {
     leaves(films);
     silent(films);
     films.put("outline-too-thin/left.png", half(5, 25));
-    films.put("outline-too-thin/thin.png", half(24.5, 26));
+    films.put("outline-too-thin/thin.png", half(24.5, 25.5));
     films.put("outline-too-thin/wide.png", half(24, 26));
+    films.put("colour-hardly-under-outline/left.png", half(5, 25));
+    films.put("colour-hardly-under-outline/choked.png", half(5, 24.2));
+    films.put("colour-hardly-under-outline/wide.png", half(24, 26));
     return films;
   }
 

@@ -44,6 +44,10 @@ class FilmJointsTest {
         TwoFilms.alone(one, other), where(one, other), POINT, POINT, strip, new Length(1));
   }
 
+  private static double butt(Joint joint) {
+    return joint.butt().orElseThrow().over().mm();
+  }
+
   /** By cells, as plans do. */
   private static FilmsNear where(Bits one, Bits other) {
     Pair size = new Pair(new Length(one.columns() * POINT), new Length(one.rows() * POINT));
@@ -79,7 +83,7 @@ class FilmJointsTest {
     Joint joint = fields(-0.3, degrees);
     assertThat(joint.gap().orElseThrow().width().mm()).isBetween(0.3 - POINT, 0.3 + POINT);
     assertThat(joint.lap()).isEmpty();
-    assertThat(joint.butt().mm()).isZero();
+    assertThat(joint.butt()).isEmpty();
   }
 
   @ParameterizedTest
@@ -92,9 +96,62 @@ class FilmJointsTest {
         joint(
             bits((x, y) -> in(upright ? x : y, edge - 6, edge) && in(upright ? y : x, 9, 17)),
             bits((x, y) -> in(upright ? x : y, edge, edge + 6) && in(upright ? y : x, 9, 17)));
-    assertThat(joint.butt().mm()).isBetween(8 * 0.95, 8 * 1.05);
+    assertThat(butt(joint)).isBetween(8 * 0.95, 8 * 1.05);
     assertThat(joint.lap()).isEmpty();
     assertThat(joint.gap()).isEmpty();
+  }
+
+  /**
+   * A ring of 2 mm round a disc of 16 mm that touches it, reaches under it by half a point or stays
+   * as far off: its edge is 16 π long.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.5, 0, 0.5})
+  void anOutlineThatKissesADiscButtsAllRound(double points) throws Exception {
+    Shape inside = Drawn.disc(13.003, 13.007, 16 - 2 * points * POINT);
+    Shape outside = Drawn.disc(13.003, 13.007, 20);
+    Joint joint =
+        joint(
+            bits(Drawn.disc(13.003, 13.007, 16)),
+            bits((x, y) -> outside.covers(x, y) && !inside.covers(x, y)));
+    assertThat(butt(joint)).isBetween(16 * Math.PI * 0.95, 16 * Math.PI * 1.05);
+    assertThat(joint.lap()).isEmpty();
+    assertThat(joint.gap()).isEmpty();
+    double x = joint.butt().orElseThrow().x().mm() - 13.003;
+    double y = joint.butt().orElseThrow().y().mm() - (26 - 13.007);
+    assertThat(Math.hypot(x, y)).isBetween(8 - 2 * POINT, 8 + 2 * POINT);
+  }
+
+  /** Here and there it is taken for an edge: it is a lap, and told as one alone. */
+  @ParameterizedTest
+  @ValueSource(doubles = {-1.5, 1.5})
+  void aLapOrGapOfAPointAndAHalfIsNotToldAsAnEdgeBesides(double points) throws Exception {
+    Shape inside = Drawn.disc(13.003, 13.007, 16 - 2 * points * POINT);
+    Shape outside = Drawn.disc(13.003, 13.007, 20);
+    Joint joint =
+        joint(
+            bits(Drawn.disc(13.003, 13.007, 16)),
+            bits((x, y) -> outside.covers(x, y) && !inside.covers(x, y)));
+    assertThat(joint.butting().mm()).isZero();
+    assertThat(points > 0 ? joint.lap() : joint.openGap()).isPresent();
+  }
+
+  /** The same ring over the disc by 0.4 mm, and by 0.4 mm too far. */
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.4, 0.4})
+  void whatLapsOrGapesIsNoButt(double lap) throws Exception {
+    Shape inside = Drawn.disc(13.003, 13.007, 16 - 2 * lap);
+    Shape outside = Drawn.disc(13.003, 13.007, 20 - 2 * lap);
+    Joint joint =
+        joint(
+            bits(Drawn.disc(13.003, 13.007, 16)),
+            bits((x, y) -> outside.covers(x, y) && !inside.covers(x, y)));
+    assertThat(joint.butt()).isEmpty();
+    if (lap > 0) {
+      double wide = joint.ofOther().wide().orElseThrow().mm();
+      assertThat(wide).isBetween(2 - 1.5 * POINT, 2 + 1.5 * POINT);
+      assertThat(joint.ofOne().wide()).isEmpty();
+    }
   }
 
   private static boolean in(double at, double from, double to) {
@@ -122,7 +179,7 @@ class FilmJointsTest {
         joint(
             bits((a, b) -> field.covers(a, b) && left.covers(a, b)),
             bits((a, b) -> field.covers(a, b) && !left.covers(a, b)));
-    assertThat(joint.butt().mm()).isBetween(8 * 0.95, 8 * 1.05);
+    assertThat(butt(joint)).isBetween(8 * 0.95, 8 * 1.05);
   }
 
   /** Two fields 0.6 mm apart, or edge to edge, with a third colour over what lies between. */
@@ -146,8 +203,8 @@ class FilmJointsTest {
     Bits left = bits((x, y) -> in(x, edge - 6, edge) && in(y, 9, 17));
     Bits right = bits((x, y) -> in(x, edge, edge + 6) && in(y, 9, 17));
     Bits line = bits((x, y) -> in(x, edge - 1, edge + 1) && in(y, 8, 18));
-    assertThat(joint(left, right).butt().mm()).isGreaterThan(7);
-    assertThat(joint(new TwoFilms(left, right, line)).butt().mm()).isZero();
+    assertThat(butt(joint(left, right))).isGreaterThan(7);
+    assertThat(joint(new TwoFilms(left, right, line)).butt()).isEmpty();
   }
 
   /** The same two fields on films of 600 and of 300 points an inch: known to the coarser point. */
@@ -195,7 +252,7 @@ class FilmJointsTest {
     Shape up = (x, y) -> (x + 0.3 * y) % 1.5 < 0.5;
     Shape down = (x, y) -> (x * 0.4 + y + 7) % 1.7 < 0.6;
     Joint joint = joint(bits(up), bits(down));
-    assertThat(joint.butt().mm()).isZero();
+    assertThat(joint.butt()).isEmpty();
     assertThat(joint.gap()).isEmpty();
   }
 

@@ -133,7 +133,7 @@ class LaidFilmsTest {
     assertThat(joint.lap()).isEmpty();
     assertThat(joint.gap()).isEmpty();
     assertThat(joint.both().squareCm()).isZero();
-    assertThat(joint.butt().mm()).isZero();
+    assertThat(joint.butt()).isEmpty();
   }
 
   /** Points of other sizes, and rectangles that begin between them: to a point of the coarser. */

@@ -1,5 +1,6 @@
 package strikeoff.artwork.facts;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,16 +18,23 @@ import strikeoff.units.Length;
  *
  * @param one paste of the separation that is listed first
  * @param other paste of the other one
+ * @param under which of the two is to run under the other: the one that is no outline, or is listed
+ *     first
+ * @param over the other of the two
  * @param gap the narrowest bare ground between them; empty if there is none of up to 4 mm
- * @param butt over how much they meet edge to edge
+ * @param butt over how much they meet edge to edge, to a point of the films
+ * @param buttAt where the longest such edge is; empty if there is none
  * @param tolerance how far a frame can be off on this table
  */
 public record OpenJoint(
     String design,
     String one,
     String other,
+    String under,
+    String over,
     Optional<Finest> gap,
     Length butt,
+    Optional<FilmPlace> buttAt,
     boolean railed,
     Length tolerance,
     List<Related> related,
@@ -40,12 +48,16 @@ public record OpenJoint(
   static OpenJoint of(Design design, Joint joint, boolean railed, Length tolerance) {
     Design.Separation one = design.separation(joint.one());
     Design.Separation other = design.separation(joint.other());
+    boolean first = !one.key() || other.key();
     return new OpenJoint(
         design.name(),
         one.paste(),
         other.paste(),
-        joint.gap(),
-        joint.butt(),
+        first ? one.paste() : other.paste(),
+        first ? other.paste() : one.paste(),
+        joint.openGap(),
+        joint.butting(),
+        joint.butt().map(Finest::place),
         railed,
         tolerance,
         List.of(new Related(Tie.OTHER_FILM, one.path().key("artwork"))),
@@ -54,7 +66,15 @@ public record OpenJoint(
 
   @Override
   public Map<String, FilmPlace> onFilms() {
-    return gap.map(g -> Map.of("gapText", g.place())).orElse(Map.of());
+    Map<String, FilmPlace> all = new HashMap<>();
+    gap.ifPresent(g -> all.put("gapText", g.place()));
+    buttAt.ifPresent(place -> all.put("butt", place));
+    return Map.copyOf(all);
+  }
+
+  /** By how much the one is to be spread so that it runs under the other by the tolerance. */
+  public Length spread() {
+    return gap.map(Finest::width).orElse(new Length(0)).plus(tolerance);
   }
 
   /** Width of the narrowest bare ground; endless if there is none. */

@@ -18,10 +18,13 @@ import strikeoff.units.Length;
  * @param colour paste of what it outlines
  * @param lap how far it reaches over that where it does so least
  * @param doubt how much further or less far that may be: a point of the films
+ * @param width how wide the outline is there by itself; empty from 4 mm on
+ * @param butt over how much the two only meet edge to edge, to a point of the films
  * @param bare ground that shows beside the colour where the outline is laid off by the tolerance,
  *     in the worst of eight directions, in each print
  * @param tolerance how far a frame can be off on this table
- * @param path of the outline's film
+ * @param path of the film that is to be drawn anew: the colour's where it is choked, else the
+ *     outline's
  */
 public record OutlineOverEdge(
     String design,
@@ -29,6 +32,8 @@ public record OutlineOverEdge(
     String colour,
     Length lap,
     Length doubt,
+    Optional<Length> width,
+    Length butt,
     Area bare,
     boolean railed,
     Length tolerance,
@@ -50,23 +55,64 @@ public record OutlineOverEdge(
     }
     Separation key = one.key() ? one : other;
     Separation colour = one.key() ? other : one;
-    return Optional.of(
+    OutlineOverEdge outline =
         new OutlineOverEdge(
             design.name(),
             key.paste(),
             colour.paste(),
             joint.lap().get().width(),
             joint.point(),
+            joint.of(key.number()).wide(),
+            joint.butting(),
             joint.of(key.number()).bare(),
             railed,
             tolerance,
             List.of(new Related(Tie.OTHER_FILM, colour.path().key("artwork"))),
-            key.path().key("artwork")));
+            key.path().key("artwork"));
+    return Optional.of(outline.choked() ? outline.atColour() : outline);
+  }
+
+  /** The same at the colour's film. */
+  private OutlineOverEdge atColour() {
+    return new OutlineOverEdge(
+        design,
+        key,
+        colour,
+        lap,
+        doubt,
+        width,
+        butt,
+        bare,
+        railed,
+        tolerance,
+        List.of(new Related(Tie.OTHER_FILM, path)),
+        related.get(0).path());
   }
 
   /** True if it reaches over the edge by less than the tolerance, whatever the doubt. */
   public boolean narrow() {
     return lap.plus(doubt).finerThan(tolerance.mm());
+  }
+
+  /** How far the colour should run under it: by the tolerance, or to the middle of a thin one. */
+  public Length under() {
+    return new Length(
+        Math.min(tolerance.mm(), width.map(w -> w.mm() / 2).orElse(Double.MAX_VALUE)));
+  }
+
+  /** True if the outline has room for more of a lap than there is, whatever the doubt. */
+  public boolean choked() {
+    return lap.plus(doubt).finerThan(under().mm());
+  }
+
+  /** True if it is too thin to hide an edge however it is laid. */
+  public boolean thin() {
+    return under().plus(doubt).finerThan(tolerance.mm());
+  }
+
+  /** By how much the colour is to be spread for that. */
+  public Length spread() {
+    return under().minus(lap);
   }
 
   /** How wide it covers an edge however it is laid. */

@@ -71,6 +71,7 @@
 [condition][artwork.facts.OpenJoint]- that meet edge to edge over more than {length}=butt.base() > {length}
 [condition][artwork.facts.OutlineOverEdge]an outline laps the edge of a colour=OutlineOverEdge()
 [condition][artwork.facts.OutlineOverEdge]- by less than {length}=lap.base() < {length}
+[condition][artwork.facts.OutlineOverEdge]- under which the colour could run further=choked == true
 [condition][artwork.facts.OutlineOverEdge]- that leaves more than {area} bare once it is laid off=bare.base() > {area}
 [condition][artwork.facts.WideLap]two colours lap by their films=WideLap()
 [condition][artwork.facts.WideLap]- by more than {length}=width.base() > {length}
