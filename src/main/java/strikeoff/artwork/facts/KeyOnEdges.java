@@ -26,6 +26,8 @@ import strikeoff.units.Share;
  * @param scale how large it is made for that, of what it is
  * @param by how far a corner of its rectangle comes to lie from where it was
  * @param length about how long its lines are: half of the way round them, from cell to cell
+ * @param beside over how much of them ground as wide as it is at the narrowest lies between them
+ *     and the other colours, by the films' points
  * @param tolerance how far a frame can be off on this table
  */
 public record KeyOnEdges(
@@ -39,6 +41,7 @@ public record KeyOnEdges(
     Share scale,
     Length by,
     Length length,
+    Length beside,
     boolean railed,
     Length tolerance,
     List<Related> related,
@@ -116,6 +119,7 @@ public record KeyOnEdges(
         new Share(fit.scale()),
         new Length(fit.by(cells)),
         new Length(length),
+        beside(design, key, others),
         railed,
         tolerance,
         others.stream()
@@ -131,6 +135,25 @@ public record KeyOnEdges(
       }
     }
     return false;
+  }
+
+  private static Length beside(Design design, Separation key, List<Separation> others) {
+    return new Length(
+        design.joints().stream()
+            .filter(j -> others.stream().anyMatch(o -> j.isBetween(key.number(), o.number())))
+            .flatMap(joint -> joint.openGap().stream())
+            .mapToDouble(gap -> gap.over().mm())
+            .sum());
+  }
+
+  /**
+   * How much of what would fit elsewhere has even ground beside it as it lies: a colour that was
+   * choked leaves that all round. Of an outline that was moved or scaled it grows, and goes over
+   * into a lap.
+   */
+  public Share evenly() {
+    double fits = length.mm() * moved.fraction();
+    return new Share(fits == 0 ? 0 : beside.mm() / fits);
   }
 
   /** How many times as much of it fits turned over; endless if nothing fits as it lies. */

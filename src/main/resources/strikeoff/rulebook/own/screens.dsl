@@ -46,6 +46,7 @@
 [condition][artwork.facts.KeyOnEdges]- of which less than {share} runs along their edges=along.base() < {share}
 [condition][artwork.facts.KeyOnEdges]- of which more than {share} would run along their edges turned over=turned.base() > {share}
 [condition][artwork.facts.KeyOnEdges]- of which more than {share} would run along their edges elsewhere=moved.base() > {share}
+[condition][artwork.facts.KeyOnEdges]- of which less than {share} has even ground beside it=evenly.base() < {share}
 [condition][artwork.facts.KeyOnEdges]- that lies off by more than {length}=by.base() > {length}
 [condition][artwork.facts.PrintAtBorder]a film prints somewhere=PrintAtBorder()
 [condition][artwork.facts.PrintAtBorder]- over more than {share} of its border=border.base() > {share}

@@ -1,0 +1,159 @@
+package strikeoff.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import strikeoff.artwork.Drawn;
+import strikeoff.artwork.Drawn.Shape;
+
+/**
+ * Films of a fill and its outline with the faults that printers make, each of which is told once.
+ * The fill is a round bend, so that its edge can be drawn at any distance, and no turn or size fits
+ * but its own.
+ */
+@Timeout(60)
+class FaultyFilmsTest {
+
+  private static final String PLAN =
+      """
+      plan: Bends
+      cloth: {fibre: cotton, length: 2 m, width: 60 cm, washed: yes}
+      table: {length: 2.4 m, width: 1.2 m, railed: yes}
+      screens:
+        fill: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 43/cm, thread: 80 µm, squeegee: 26 cm}
+        line: {frame: 44 x 44 cm, image: 20 x 20 cm, mesh: 61/cm, thread: 64 µm, squeegee: 26 cm}
+      pastes:
+        moss: {medium: dye, group: dichlorotriazine, colour: "#8a9a55", amount: 200 g}
+        bark: {medium: dye, group: dichlorotriazine, colour: "#3d3a2c", amount: 100 g}
+      designs:
+        bend:
+          size: 16 x 16 cm
+          separations:
+            - {screen: fill, paste: moss, artwork: fill.png}
+            - {screen: line, paste: bark, artwork: line.png, key: yes}
+      placements:
+        bends: {design: bend, series: 3, pitch: 50 cm, start: 10 cm, across: 20 cm}
+      run:
+        - mix: all
+        - print: bends
+      """;
+
+  private static final double SIDE = 160;
+  private static final double RADIUS = 25;
+
+  @TempDir private Path desk;
+
+  /** What lies no further from the bend's middle line than its radius and so much more. */
+  private static Shape fill(double more) {
+    return (x, y) ->
+        Math.min(
+                Math.hypot(x - within(x, 50, 110), y - 60),
+                Math.hypot(x - 110, y - within(y, 60, 105)))
+            <= RADIUS + more;
+  }
+
+  private static double within(double at, double from, double to) {
+    return Math.max(from, Math.min(to, at));
+  }
+
+  /** A line so wide astride the bend's edge. */
+  private static Shape line(double wide) {
+    return and(fill(wide / 2), not(fill(-wide / 2)));
+  }
+
+  private static Shape and(Shape one, Shape other) {
+    return (x, y) -> one.covers(x, y) && other.covers(x, y);
+  }
+
+  private static Shape not(Shape shape) {
+    return (x, y) -> !shape.covers(x, y);
+  }
+
+  private static Shape mirrored(Shape shape) {
+    return (x, y) -> shape.covers(SIDE - x, y);
+  }
+
+  /** Larger or smaller, from the middle of the film. */
+  private static Shape scaled(Shape shape, double scale) {
+    double middle = SIDE / 2;
+    return (x, y) -> shape.covers(middle + (x - middle) / scale, middle + (y - middle) / scale);
+  }
+
+  private static Shape moved(Shape shape, double right, double far) {
+    return (x, y) -> shape.covers(x - right, y + far);
+  }
+
+  private String check(Shape fill, Shape line) throws IOException {
+    Files.write(desk.resolve("fill.png"), new Drawn(SIDE, SIDE, 300).with(fill).png());
+    Files.write(desk.resolve("line.png"), new Drawn(SIDE, SIDE, 300).with(line).png());
+    Files.writeString(desk.resolve("bends.yaml"), PLAN);
+    return Scenario.run(desk, Map.of("COLUMNS", "400"), List.of("check", "bends.yaml", "--verbose"))
+        .out();
+  }
+
+  /** The rules that tell something of the films, in the order that they are told. */
+  private static List<String> rules(String said) {
+    return Pattern.compile("(?:STOP|RISK|ADVICE) +((?:artwork|order|screens)/\\S+)")
+        .matcher(said)
+        .results()
+        .map((MatchResult found) -> found.group(1))
+        .toList();
+  }
+
+  @Test
+  void filmsThatFitAreSound() throws IOException {
+    assertThat(rules(check(fill(0), line(3)))).isEmpty();
+  }
+
+  /** The outline has room: 1.5 mm of lap at best, of which 1 mm is wanted. */
+  @Test
+  void aColourThatWasChokedIsSpreadAndItsOutlineKept() throws IOException {
+    String said = check(fill(-1.2), line(3));
+    assertThat(rules(said)).containsExactly("artwork/colour-hardly-under-outline");
+    assertThat(said).containsPattern("Spread moss by 0\\.[67]\\d* mm").contains("bark can stay");
+    assertThat(rules(check(fill(-0.5), line(3)))).isEmpty();
+  }
+
+  @Test
+  void anOutlineAstrideTheEdgeThatIsThinIsToldAsThin() throws IOException {
+    String said = check(fill(0), line(1.2));
+    assertThat(rules(said)).containsExactly("artwork/outline-too-thin");
+    assertThat(said).contains("Draw bark 2 mm wide");
+  }
+
+  @Test
+  void anEdgeThatOnlyTouchesIsAsLongAsItIs() throws IOException {
+    String said = check(fill(-1.5), line(3));
+    assertThat(rules(said)).containsExactly("artwork/colours-butt");
+    // Two sides of 60 and of 45 mm, half a turn at either end and the corner, 1.5 mm further in.
+    double inner = RADIUS - 1.5;
+    double edge = 2 * (60 + 45) - 2 * inner + 2.5 * Math.PI * inner;
+    assertThat(said).containsPattern("edge to edge over " + Math.round(edge / 10) + "(\\.\\d)? cm");
+  }
+
+  /** A gap of 1 and of 2 mm all round. */
+  @Test
+  void aGapOfOneWidthIsNoOutlineOfAnotherSize() throws IOException {
+    for (int gap = 1; gap <= 2; gap++) {
+      String said = check(fill(-1.5 - gap), line(3));
+      assertThat(rules(said)).containsExactly("artwork/colours-do-not-meet");
+      assertThat(said).contains("Spread moss by " + (gap + 1) + " mm");
+    }
+  }
+
+  @Test
+  void anOutlineOfAnotherSizeOrPlaceIsToldAsSuch() throws IOException {
+    assertThat(rules(check(fill(0), scaled(line(3), 1.08)))).contains("artwork/key-lies-off");
+    assertThat(rules(check(fill(0), moved(line(3), 3, 3)))).contains("artwork/key-lies-off");
+    assertThat(rules(check(fill(0), moved(line(3), 8, -5)))).contains("artwork/key-lies-off");
+  }
+}
