@@ -49,6 +49,9 @@ public record Limits(
       Length stripLeast,
       Share keyFits,
       Length keyMovedMost,
+      Share negativePrints,
+      Share negativeBorder,
+      Share negativeBare,
       Length markMost,
       Length markStrip) {}
 

@@ -46,8 +46,8 @@ public final class ArtworkSpeech {
 
   /** What speaks for a negative besides; to go on a sentence. */
   public static String sign(PrintAtBorder print) {
-    return print.key()
-        ? ", and that separation is the outline"
+    return print.enclosed().fraction() > print.over().fraction()
+        ? ", and what stays bare is what the outline encloses"
         : ", and lies on " + print.over().text() + " of what is printed before it";
   }
 

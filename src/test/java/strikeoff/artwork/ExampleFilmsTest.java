@@ -190,11 +190,13 @@ class ExampleFilmsTest {
   private static void leaves(Map<String, byte[]> films) {
     Drawn.Shape leaf = Drawn.leaf(80, 80, 120, 80);
     Drawn.Shape outline = outline(80, 80);
-    for (String rule : new String[] {"may-be-negative", "marks-left-in"}) {
+    for (String rule : new String[] {"may-be-negative", "outline-negative", "marks-left-in"}) {
       films.put(rule + "/outline.png", page(outline).png());
     }
     films.put("marks-left-in/leaf.png", page(leaf).png());
-    films.put("may-be-negative/negative.png", page((x, y) -> !outline.covers(x, y)).png());
+    films.put("outline-negative/negative.png", page((x, y) -> !outline.covers(x, y)).png());
+    films.put("may-be-negative/leaf.png", page(leaf).png());
+    films.put("may-be-negative/negative.png", page((x, y) -> !leaf.covers(x, y)).png());
     films.put("marks-left-in/leaf-marked.png", marked(page(leaf)).png());
     films.put("marks-left-in/outline-marked.png", marked(page(outline)).png());
     films.put("key-lies-off/tile.png", page(Drawn.bar(80, 80, 100, 70, 0)).png());

@@ -102,7 +102,7 @@ class FaultyFilmsTest {
 
   /** The rules that tell something of the films, in the order that they are told. */
   private static List<String> rules(String said) {
-    return Pattern.compile("(?:STOP|RISK|ADVICE) +((?:artwork|order|screens)/\\S+)")
+    return Pattern.compile("(?:STOP|RISK|ADVICE) +((?:artwork|order|screens|paste)/\\S+)")
         .matcher(said)
         .results()
         .map((MatchResult found) -> found.group(1))
@@ -148,6 +148,28 @@ class FaultyFilmsTest {
       assertThat(rules(said)).containsExactly("artwork/colours-do-not-meet");
       assertThat(said).contains("Spread moss by " + (gap + 1) + " mm");
     }
+  }
+
+  private static final Shape ALL = (x, y) -> true;
+
+  /** It would hide the fill, leave ground round it, fill its lines in and run out of paste. */
+  @Test
+  void aNegativeOutlineIsToldAlone() throws IOException {
+    String said = check(fill(0), and(ALL, not(line(3))));
+    assertThat(rules(said)).containsExactly("artwork/outline-negative");
+    assertThat(said).containsPattern("Write \\(tried\\):[^:]*[\\s\\S]*prints: light");
+    assertThat(Scenario.run(desk, Map.of(), List.of("mend", "bends.yaml")).err())
+        .contains("artwork/outline-negative")
+        .containsPattern("write\\s+`prints: light`");
+  }
+
+  @Test
+  void aNegativeFillIsAskedAfter() throws IOException {
+    String said = check(not(fill(0)), line(3));
+    assertThat(rules(said)).containsExactly("artwork/may-be-negative");
+    assertThat(said).contains("what stays bare is what the outline encloses");
+    // Inside a line along the border nothing is bare but what is drawn.
+    assertThat(rules(check(fill(40), line(3)))).doesNotContain("artwork/may-be-negative");
   }
 
   @Test

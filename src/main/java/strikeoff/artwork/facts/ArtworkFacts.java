@@ -29,7 +29,8 @@ public final class ArtworkFacts {
             .ifPresent(
                 artwork -> {
                   facts.add(ToneOfArtwork.of(design, separation, artwork, policy));
-                  PrintAtBorder.of(design, separation, artwork).ifPresent(facts::add);
+                  PrintAtBorder.of(design, separation, artwork, policy.artwork())
+                      .ifPresent(facts::add);
                   StatedPrint.of(design, separation, artwork, policy).ifPresent(facts::add);
                   facts.addAll(StatedWidth.of(design, separation, artwork, policy));
                   LineInPoints.of(design, separation, artwork, policy).ifPresent(facts::add);

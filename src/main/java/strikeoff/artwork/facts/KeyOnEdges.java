@@ -26,8 +26,10 @@ import strikeoff.units.Share;
  * @param scale how large it is made for that, of what it is
  * @param by how far a corner of its rectangle comes to lie from where it was
  * @param length about how long its lines are: half of the way round them, from cell to cell
- * @param beside over how much of them ground as wide as it is at the narrowest lies between them
- *     and the other colours, by the films' points
+ * @param evenly round how much of another colour's edge ground of one width lies between it and the
+ *     outline, as a share of that edge, of the colour where that is most. A colour that was choked
+ *     leaves it all round; of an outline that was moved or scaled it grows, and goes over into a
+ *     lap
  * @param tolerance how far a frame can be off on this table
  */
 public record KeyOnEdges(
@@ -41,7 +43,7 @@ public record KeyOnEdges(
     Share scale,
     Length by,
     Length length,
-    Length beside,
+    Share evenly,
     boolean railed,
     Length tolerance,
     List<Related> related,
@@ -119,7 +121,7 @@ public record KeyOnEdges(
         new Share(fit.scale()),
         new Length(fit.by(cells)),
         new Length(length),
-        beside(design, key, others),
+        evenly(design, key, others),
         railed,
         tolerance,
         others.stream()
@@ -137,23 +139,31 @@ public record KeyOnEdges(
     return false;
   }
 
-  private static Length beside(Design design, Separation key, List<Separation> others) {
-    return new Length(
-        design.joints().stream()
-            .filter(j -> others.stream().anyMatch(o -> j.isBetween(key.number(), o.number())))
-            .flatMap(joint -> joint.openGap().stream())
-            .mapToDouble(gap -> gap.over().mm())
-            .sum());
+  private static Share evenly(Design design, Separation key, List<Separation> others) {
+    double most = 0;
+    for (Separation other : others) {
+      double gap =
+          design.joints().stream()
+              .filter(joint -> joint.isBetween(key.number(), other.number()))
+              .flatMap(joint -> joint.openGap().stream())
+              .mapToDouble(open -> open.over().mm())
+              .sum();
+      most = gap == 0 ? most : Math.max(most, gap / edge(other.artwork().orElseThrow().cells()));
+    }
+    return new Share(most);
   }
 
-  /**
-   * How much of what would fit elsewhere has even ground beside it as it lies: a colour that was
-   * choked leaves that all round. Of an outline that was moved or scaled it grows, and goes over
-   * into a lap.
-   */
-  public Share evenly() {
-    double fits = length.mm() * moved.fraction();
-    return new Share(fits == 0 ? 0 : beside.mm() / fits);
+  /** How long the edge of a print is about, from cell to cell, in mm. */
+  private static double edge(PrintedCells cells) {
+    double edge = 0;
+    for (int row = 0; row < cells.rows(); row++) {
+      for (int column = 0; column < cells.columns(); column++) {
+        if (cells.share(column, row) > 0) {
+          edge += CellEdges.bareSides(cells, column, row) * cells.cellLength();
+        }
+      }
+    }
+    return edge;
   }
 
   /** How many times as much of it fits turned over; endless if nothing fits as it lies. */

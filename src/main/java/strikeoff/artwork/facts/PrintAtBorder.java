@@ -9,6 +9,7 @@ import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.PrintedCells;
+import strikeoff.policy.Limits;
 import strikeoff.units.Share;
 
 /**
@@ -17,23 +18,31 @@ import strikeoff.units.Share;
  *
  * @param file the film's name, as the plan writes it
  * @param tone which of its tones prints
+ * @param paste its paste
  * @param key true for an outline
+ * @param likeNegative true if it prints what a negative does, by the policy: the most of its
+ *     rectangle, all round up to its border, and yet not all
  * @param printed share of its rectangle
  * @param bare the rest of it
  * @param border share of its outermost cells, all round
  * @param over share of what films before it print on which it prints as well; nothing where there
  *     are none
+ * @param enclosed how well what it and all fills leave bare is what an outline encloses: what is
+ *     both, as a share of what is either; nothing of an outline
  */
 public record PrintAtBorder(
     String design,
     int separation,
     String file,
     Artwork.Tone tone,
+    String paste,
     boolean key,
+    boolean likeNegative,
     Share printed,
     Share bare,
     Share border,
     Share over,
+    Share enclosed,
     List<Related> related,
     PlanPath path)
     implements Evidence {
@@ -43,7 +52,8 @@ public record PrintAtBorder(
   }
 
   /** Of a film that prints somewhere. */
-  static Optional<PrintAtBorder> of(Design design, Separation separation, Artwork film) {
+  static Optional<PrintAtBorder> of(
+      Design design, Separation separation, Artwork film, Limits.Artwork limits) {
     if (film.reach().isEmpty()) {
       return Optional.empty();
     }
@@ -51,17 +61,24 @@ public record PrintAtBorder(
         design.separations().subList(0, separation.number() - 1).stream()
             .filter(s -> s.artwork().isPresent())
             .toList();
+    double printed = film.printed().fraction();
+    double border = border(film.cells());
     return Optional.of(
         new PrintAtBorder(
             design.name(),
             separation.number(),
             film.file(),
             film.prints(),
+            separation.paste(),
             separation.key(),
+            printed > limits.negativePrints().fraction()
+                && border >= limits.negativeBorder().fraction()
+                && 1 - printed >= limits.negativeBare().fraction(),
             film.printed(),
-            new Share(1 - film.printed().fraction()),
-            new Share(border(film.cells())),
+            new Share(1 - printed),
+            new Share(border),
             new Share(over(separation, before)),
+            new Share(separation.key() ? 0 : Enclosed.bareIn(design, separation)),
             before.stream().map(s -> new Related(Tie.OTHER_FILM, path(s))).toList(),
             path(separation)));
   }
@@ -110,6 +127,11 @@ public record PrintAtBorder(
       }
     }
     return all == 0 ? 0 : over / all;
+  }
+
+  /** True for an outline that prints what none does. */
+  public boolean negativeOutline() {
+    return key && likeNegative;
   }
 
   /** The tone that doesn't print, as a plan writes it. */

@@ -46,11 +46,13 @@
 [condition][artwork.facts.KeyOnEdges]- of which less than {share} runs along their edges=along.base() < {share}
 [condition][artwork.facts.KeyOnEdges]- of which more than {share} would run along their edges turned over=turned.base() > {share}
 [condition][artwork.facts.KeyOnEdges]- of which more than {share} would run along their edges elsewhere=moved.base() > {share}
-[condition][artwork.facts.KeyOnEdges]- of which less than {share} has even ground beside it=evenly.base() < {share}
+[condition][artwork.facts.KeyOnEdges]- with even ground round less than {share} of a colour=evenly.base() < {share}
 [condition][artwork.facts.KeyOnEdges]- that lies off by more than {length}=by.base() > {length}
 [condition][artwork.facts.PrintAtBorder]a film prints somewhere=PrintAtBorder()
 [condition][artwork.facts.PrintAtBorder]- over more than {share} of its border=border.base() > {share}
 [condition][artwork.facts.PrintAtBorder]- over more than {share} of what is printed before it=over.base() > {share}
+[condition][artwork.facts.PrintAtBorder]- as a negative does=likeNegative == true
+[condition][artwork.facts.PrintAtBorder]- of whose bare part more than {share} is what an outline encloses=enclosed.base() > {share}
 [condition][artwork.facts.MarksOnFilms]films have register marks=MarksOnFilms()
 [condition][artwork.facts.MarksOnFilms]- within {length} of their border=strip.base() <= {length}
 [condition][artwork.facts.ArtworksApart]films of one design differ in size=ArtworksApart()
