@@ -145,7 +145,10 @@ final class FilmTables {
   private String lies(Optional<Finest> finest) {
     return finest.isEmpty()
         ? ""
-        : "over " + ArtworkSpeech.over(finest, units) + ", as " + ArtworkSpeech.at(finest, units);
+        : "over "
+            + ArtworkSpeech.over(finest, units)
+            + ", for instance at "
+            + ArtworkSpeech.at(finest, units);
   }
 
   private String reach(Artwork.Reach reach) {

@@ -28,6 +28,9 @@ public final class ScreenSpeech {
 
   private static final double MICROMETRES = 1000;
 
+  /** Steps of widths that are drawn, in mm. */
+  private static final double DRAWN = 0.05;
+
   private ScreenSpeech() {}
 
   /** The images, one by one. */
@@ -66,7 +69,7 @@ public final class ScreenSpeech {
         ? ""
         : ", over "
             + ArtworkSpeech.over(detail.line(), units)
-            + ", as "
+            + ", for instance at "
             + ArtworkSpeech.at(detail.line(), units);
   }
 
@@ -176,19 +179,37 @@ public final class ScreenSpeech {
                     + known(detailOnMesh.holds(), detailOnMesh.doubt(), units))
         .orElseGet(
             () ->
-                "Paste for cloth goes through no mesh that holds it: draw nothing finer than "
-                    + detailOnMesh.finestHolds().enough(units)
-                    + known(detailOnMesh.finestHolds(), detailOnMesh.doubt(), units)
-                    + ", and use a mesh of "
-                    + said(detailOnMesh.finest(), units));
+                "Keep the mesh and draw nothing finer than "
+                    + drawn(detailOnMesh.holds(), units)
+                    + known(detailOnMesh.holds(), detailOnMesh.doubt(), units)
+                    + ": paste for cloth goes through no mesh that holds it as it is"
+                    + finer(detailOnMesh, units));
+  }
+
+  /** What the finest mesh would hold instead; empty where the screen's own holds as much. */
+  private static String finer(DetailOnMesh detail, Measures units) {
+    return detail.finestHolds().above(detail.holds().mm() - Length.TOLERANCE)
+        ? ""
+        : ". With a mesh of "
+            + said(detail.finest(), units)
+            + ", the finest that it goes through, "
+            + detail.finestHolds().enough(units)
+            + " is enough";
+  }
+
+  /** Rounded up to a width that is drawn: pens and line widths go by twentieths of a millimetre. */
+  private static String drawn(Length least, Measures units) {
+    return units.of(MeasureKind.LENGTH) == UnitSystem.METRIC
+        ? new Length(Math.ceil(least.mm() / DRAWN - 1e-6) * DRAWN).text(units)
+        : least.roundedUp(units);
   }
 
   /** Why that is more than the mesh needs; empty where nothing was measured. */
   private static String known(Length holds, Length point, Measures units) {
     return point.mm() > 0
-        ? " on this film: "
+        ? " on this film ("
             + holds.minus(point).roundedUp(units)
-            + " and one point of it, since it is known to a point either way"
+            + " and one point of it, since it is known to a point either way)"
         : "";
   }
 

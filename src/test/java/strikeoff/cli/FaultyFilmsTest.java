@@ -173,6 +173,30 @@ class FaultyFilmsTest {
   }
 
   @Test
+  void nobodyKnowsWhichOfTwoFilmsIsTurnedOver() throws IOException {
+    Shape bend = moved(fill(0), 12, 20);
+    Shape line = moved(line(3), 12, 20);
+    String outline = check(bend, mirrored(line));
+    String fill = check(mirrored(bend), line);
+    assertThat(rules(outline)).containsExactly("artwork/key-does-not-fit");
+    assertThat(rules(fill)).containsExactly("artwork/key-does-not-fit");
+    assertThat(outline).containsPattern("which of the two is turned over, line.png or\\s+fill.png");
+  }
+
+  /** Two points of 300 an inch are 0.17 mm, two openings of 61/cm with 64 µm are 0.20 mm. */
+  @Test
+  void aLineThatIsTooFineIsDrawnWiderOnTheMeshThatIsThere() throws IOException {
+    double point = 25.4 / 300;
+    Shape vein = Drawn.bar(80.5 * point * 10, 60, 40, 2 * point, 90);
+    Shape both = (x, y) -> line(3).covers(x, y) || vein.covers(x, y);
+    String said = check(fill(0), both);
+    assertThat(rules(said)).containsExactly("screens/mesh-too-coarse-for-detail");
+    assertThat(said)
+        .contains(
+            "Mend: Keep the mesh and draw nothing finer than 0.3 mm on this film (0.2 mm and");
+  }
+
+  @Test
   void anOutlineOfAnotherSizeOrPlaceIsToldAsSuch() throws IOException {
     assertThat(rules(check(fill(0), scaled(line(3), 1.08)))).contains("artwork/key-lies-off");
     assertThat(rules(check(fill(0), moved(line(3), 3, 3)))).contains("artwork/key-lies-off");

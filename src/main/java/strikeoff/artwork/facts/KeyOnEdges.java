@@ -17,6 +17,7 @@ import strikeoff.units.Share;
  * a millimetre.
  *
  * @param file the outline's film, as the plan writes it
+ * @param others files of the colours that it is held against
  * @param along share of what it prints that lies as near to an edge as a frame can be off
  * @param turned the same if it were turned over, left for right
  * @param moved the same if it were moved, and made larger or smaller, as fits best; as it lies
@@ -35,6 +36,7 @@ import strikeoff.units.Share;
 public record KeyOnEdges(
     String design,
     String file,
+    List<String> others,
     Share along,
     Share turned,
     Share moved,
@@ -51,6 +53,7 @@ public record KeyOnEdges(
     implements Evidence {
 
   public KeyOnEdges {
+    others = List.copyOf(others);
     related = List.copyOf(related);
   }
 
@@ -113,6 +116,7 @@ public record KeyOnEdges(
     return new KeyOnEdges(
         design.name(),
         key.artwork().orElseThrow().file(),
+        others.stream().map(other -> other.artwork().orElseThrow().file()).distinct().toList(),
         new Share(along / all),
         new Share(turned / all),
         new Share(fit.share()),
