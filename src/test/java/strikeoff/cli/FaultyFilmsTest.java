@@ -96,6 +96,10 @@ class FaultyFilmsTest {
     Files.write(desk.resolve("fill.png"), new Drawn(SIDE, SIDE, 300).with(fill).png());
     Files.write(desk.resolve("line.png"), new Drawn(SIDE, SIDE, 300).with(line).png());
     Files.writeString(desk.resolve("bends.yaml"), PLAN);
+    return run();
+  }
+
+  private String run() {
     return Scenario.run(desk, Map.of("COLUMNS", "400"), List.of("check", "bends.yaml", "--verbose"))
         .out();
   }
@@ -194,6 +198,31 @@ class FaultyFilmsTest {
     assertThat(said)
         .contains(
             "Mend: Keep the mesh and draw nothing finer than 0.3 mm on this film (0.2 mm and");
+  }
+
+  /** Crosses of 13 mm, 3.4 mm from the border: 16.4 mm of it are not a whole number of cells. */
+  private static Shape marked(Shape motif) {
+    return (x, y) -> {
+      double across = Math.min(x, SIDE - x) - 9.9;
+      double along = Math.min(y, SIDE - y) - 9.9;
+      boolean near = Math.max(Math.abs(across), Math.abs(along)) <= 6.5;
+      return near && Math.min(Math.abs(across), Math.abs(along)) <= 0.25 || motif.covers(x, y);
+    };
+  }
+
+  @Test
+  void marksAreCutOffByAStripThatLeavesTheMotif() throws IOException {
+    String said = check(marked(fill(0)), marked(line(3)));
+    assertThat(rules(said)).containsExactly("artwork/marks-left-in");
+    assertThat(said)
+        .contains("Write `margin: 1.8 cm`, `size: 12.4 cm x 12.4 cm` and `at: 1.8 cm, 1.8 cm`")
+        .contains("Write (tried)");
+    Files.writeString(
+        desk.resolve("bends.yaml"),
+        PLAN.replaceAll(
+            "(artwork: \\w+.png)",
+            "$1, margin: 1.8 cm, size: 12.4 x 12.4 cm, at: '1.8 cm, 1.8 cm'"));
+    assertThat(rules(run())).isEmpty();
   }
 
   @Test

@@ -218,8 +218,9 @@ public record MarksOnFilms(
                         Math.min(m.far(), width - m.near())))
             .max()
             .orElseThrow();
-    // A cell may hold a part of a mark alone, so the next whole millimetre takes all of it.
-    double wide = Math.ceil(strip - Length.TOLERANCE);
+    // A cell may hold a part of a mark alone, so the next whole millimetre takes all of it: by its
+    // cells too, by which it is seen below whether all of it lies in the strip.
+    double wide = Math.ceil(strip - 1e-6);
     boolean clear =
         all.stream()
             .flatMap(List::stream)
