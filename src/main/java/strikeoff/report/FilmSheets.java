@@ -181,7 +181,11 @@ final class FilmSheets {
             ""),
         new FilmSheet.Picture(
             closeUp.laidOff(),
-            upper.paste() + " laid off by " + tolerance.text(units),
+            upper.paste()
+                + " laid off by "
+                + tolerance.text(units)
+                + " "
+                + ArtworkSpeech.towards(closeUp.right(), closeUp.far()),
             List.of(ArtworkSpeech.bared(meeting.joint().of(upper.number()).bare(), units)),
             ""));
   }

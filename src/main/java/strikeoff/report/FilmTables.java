@@ -152,13 +152,16 @@ final class FilmTables {
   }
 
   private String reach(Artwork.Reach reach) {
-    return reach.left().text(units)
+    String unit = " " + Length.columnUnit(units);
+    return reach.left().inColumn(units)
         + " to "
-        + reach.right().text(units)
+        + reach.right().inColumn(units)
+        + unit
         + " from the left, "
-        + reach.near().text(units)
+        + reach.near().inColumn(units)
         + " to "
-        + reach.far().text(units)
+        + reach.far().inColumn(units)
+        + unit
         + " from the near edge";
   }
 

@@ -256,11 +256,30 @@ public final class ArtworkSpeech {
 
   private static final double TEN = 10;
 
+  /**
+   * To which side something is moved.
+   *
+   * @param right how far to the right, to the left if negative
+   * @param far the same towards the far edge
+   */
+  public static String towards(double right, double far) {
+    double least = (Math.abs(right) + Math.abs(far)) / HUNDRED;
+    List<String> sides = new ArrayList<>();
+    if (Math.abs(right) > least) {
+      sides.add(right > 0 ? "to the right" : "to the left");
+    }
+    if (Math.abs(far) > least) {
+      sides.add(far > 0 ? "to the far edge" : "to the near edge");
+    }
+    return String.join(" and ", sides);
+  }
+
   /** What opens where a film is laid off, over all of it. */
   public static String bared(Area most, Measures units) {
     return most.squareCm() > 0
-        ? "ground that comes bare on the whole film: up to " + small(most, units)
-        : "no ground comes bare, on the whole film";
+        ? "ground that comes bare on the whole film, not all of it here: up to "
+            + small(most, units)
+        : "no ground comes bare to any side, on the whole film";
   }
 
   /** How wide it is; nothing if there is none. */

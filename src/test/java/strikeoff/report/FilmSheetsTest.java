@@ -52,7 +52,7 @@ class FilmSheetsTest {
     assertThat(heron.select("tr:contains(rust and ink)").text())
         .containsPattern("(lies inside|over each other) ?[\\d.]+ (mm|cm)²");
     assertThat(films.select("caption:contains(films of heron)").first().parent().text())
-        .containsPattern("mm ?over [\\d.]+ (cm|m), as [\\d.]+ (cm|mm) from the left");
+        .containsPattern("mm ?over [\\d.]+ (cm|m), for instance at [\\d.]+ (cm|mm) from the left");
     assertThat(films.text()).contains("the bar is 5 mm long");
   }
 
@@ -91,7 +91,24 @@ class FilmSheetsTest {
     Document page = page(example, Files.readString(example));
     assertThat(page.select("#films figcaption").eachText())
         .anyMatch(words -> words.contains("0.5 mm of ground lie between them"))
-        .anyMatch(words -> words.startsWith("ink laid off by 1 mm"));
+        // The ink lies to the right of the strip, and away from it the strip widens.
+        .anyMatch(words -> words.startsWith("ink laid off by 1 mm to the right "));
+  }
+
+  @Test
+  void anEdgeThatOnlyTouchesIsShownFromNearAndLapsByNothing() throws IOException {
+    Path example = Path.of("rules/artwork/colours-butt/example.yaml");
+    Document page = page(example, Files.readString(example));
+    assertThat(page.select("#films figcaption").eachText())
+        .anyMatch(words -> words.contains("0 mm of lap: they only touch here"));
+    assertThat(page.select("#films table").text()).contains("0 mm", "3.4 cm");
+  }
+
+  @Test
+  void whereAFilmPrintsIsToldInOneUnit() throws IOException {
+    Path example = Path.of("rules/artwork/colours-butt/example.yaml");
+    assertThat(page(example, Files.readString(example)).select("#films table").text())
+        .contains("0.5 to 2.5 cm from the left, 0.8 to 4.2 cm from the near edge");
   }
 
   @Test

@@ -18,8 +18,11 @@ import strikeoff.units.Length;
  * A few centimetres of a design where two colours meet: as drawn, and with the later of them laid
  * off by as much as a frame can be, to the side where most ground shows near the other, or else
  * where they lap least.
+ *
+ * @param right how far it is laid off to the right in mm, to the left if negative
+ * @param far the same towards the far edge
  */
-public record CloseUp(Svg asDrawn, Svg laidOff) {
+public record CloseUp(Svg asDrawn, Svg laidOff, double right, double far) {
 
   /** Its window's sides, in mm. */
   public static final double SIDE = 50;
@@ -69,28 +72,30 @@ public record CloseUp(Svg asDrawn, Svg laidOff) {
     Geometry covered =
         ColourSigns.overlaid(covered(drawn), still.buffer(tolerance.mm()), OverlayNG.INTERSECTION);
     List<Layer> worst = List.of();
+    double right = 0;
+    double far = 0;
     double mostBare = -1;
     double leastLap = 0;
     for (int way = 0; way < WAYS; way++) {
       double angle = Math.PI * 2 * way / WAYS;
-      List<Layer> off =
-          cut(
-              whole,
-              moved,
-              tolerance.mm() * StrictMath.cos(angle),
-              tolerance.mm() * StrictMath.sin(angle),
-              square);
+      double along = tolerance.mm() * StrictMath.cos(angle);
+      double down = tolerance.mm() * StrictMath.sin(angle);
+      List<Layer> off = cut(whole, moved, along, down, square);
       double bare = ColourSigns.overlaid(covered, covered(off), OverlayNG.DIFFERENCE).getArea();
       double lap = ColourSigns.overlaid(still, shape(off, moved), OverlayNG.INTERSECTION).getArea();
       if (bare > mostBare || bare == mostBare && lap < leastLap) {
         mostBare = bare;
         leastLap = lap;
         worst = off;
+        right = along;
+        far = -down;
       }
     }
     return new CloseUp(
         drawn(signs, design, ground, window, drawn, bar, words + ", as drawn"),
-        drawn(signs, design, ground, window, worst, bar, words + ", laid off"));
+        drawn(signs, design, ground, window, worst, bar, words + ", laid off"),
+        right,
+        far);
   }
 
   private static Geometry shape(List<Layer> layers, Separation colour) {
