@@ -93,8 +93,7 @@ final class FilmJoints {
     }
     flat.end(one.columns());
     LaidOff laid = LaidOff.of(films, where, along, across, off);
-    Optional<Finest> lap =
-        KeptWidths.finest(upright.laps.kept(), flat.laps.kept(), one, false);
+    Optional<Finest> lap = KeptWidths.finest(upright.laps.kept(), flat.laps.kept(), one, false);
     AcrossLap itsWidth = new AcrossLap(one, films.other(), along, across);
     return new Joint(
         1,

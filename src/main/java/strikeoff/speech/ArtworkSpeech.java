@@ -21,8 +21,8 @@ import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
-import strikeoff.units.Phrase;
 import strikeoff.units.Numbers;
+import strikeoff.units.Phrase;
 import strikeoff.units.Share;
 import strikeoff.units.UnitSystem;
 
