@@ -16,7 +16,6 @@ import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
-import strikeoff.policy.Limit;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
 
@@ -116,9 +115,7 @@ public final class Simulation {
   }
 
   private static long standsInMesh(Medium medium, Policy policy) {
-    Limit stands =
-        medium == Medium.DYE ? policy.drying().inMeshOfDye() : policy.drying().inMeshOfPaint();
-    return Math.round(stands.amount() * 60);
+    return Math.round(policy.drying().inMesh(medium).amount() * 60);
   }
 
   /** The cloth is laid before anything is done, unless it is taken up before it is printed. */

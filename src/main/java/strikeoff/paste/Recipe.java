@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.document.Edit;
 import strikeoff.plan.Ingredient;
-import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.policy.Policy;
 import strikeoff.policy.Substance;
@@ -50,10 +49,7 @@ public record Recipe(Paste paste, Policy policy) {
 
   /** Mass of a litre of paste or paint, g/L. */
   static double density(Paste paste, Policy policy) {
-    return (paste.medium() == Medium.DYE
-            ? policy.screens().densityDyePaste()
-            : policy.screens().densityPaint())
-        .gramsPerLitre();
+    return policy.screens().density(paste.medium()).gramsPerLitre();
   }
 
   public Range grams(Ingredient part) {

@@ -1,5 +1,6 @@
 package strikeoff.policy;
 
+import strikeoff.plan.Medium;
 import strikeoff.units.AirSpeed;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
@@ -124,7 +125,18 @@ public record Limits(
       Ratio weighedSpread,
       Span never,
       Limit inMeshOfDye,
-      Limit inMeshOfPaint) {}
+      Limit inMeshOfPaint) {
+
+    /** How long paste of that medium may stand in a mesh. */
+    public Limit inMesh(Medium medium) {
+      return medium == Medium.DYE ? inMeshOfDye() : inMeshOfPaint();
+    }
+
+    /** In air more humid than this a film of that medium never dries. */
+    public Share activity(Medium medium) {
+      return medium == Medium.DYE ? activityOfDye() : activityOfPaint();
+    }
+  }
 
   /** Of {@code rules/fixing/limits.yaml}. */
   public record Fixing(
@@ -271,7 +283,13 @@ public record Limits(
       MeshCount coarsestMesh,
       Limit mostPulls,
       MeshCount finestWoven,
-      Share threadUnknown) {}
+      Share threadUnknown) {
+
+    /** The density of paste of that medium. */
+    public Concentration density(Medium medium) {
+      return medium == Medium.DYE ? densityDyePaste() : densityPaint();
+    }
+  }
 
   /** Of {@code rules/seams/limits.yaml}. */
   public record Seams(Ratio awayAfterSewing) {}

@@ -72,12 +72,7 @@ public record Deposit(Range gramsPerSquareMetre, boolean measured, Pulls pulls) 
 
   private static Range estimate(Screen screen, Medium medium, Cloth cloth, Policy policy) {
     Range volume = Mesh.of(screen).theoreticalVolume();
-    double gramsPerMl =
-        (medium == Medium.DYE
-                    ? policy.screens().densityDyePaste()
-                    : policy.screens().densityPaint())
-                .gramsPerLitre()
-            / 1000;
+    double gramsPerMl = policy.screens().density(medium).gramsPerLitre() / 1000;
     return new Range(
         volume.low() * gramsPerMl * policy.screens().transferLeast().fraction(),
         volume.best() * gramsPerMl * usualTransfer(cloth, policy),

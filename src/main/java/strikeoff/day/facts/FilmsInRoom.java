@@ -70,9 +70,7 @@ public record FilmsInRoom(
                   frame ? "frame-safe" : "lift-safe",
                   plan.room().temperature(),
                   plan.room().humidity(),
-                  medium == Medium.DYE
-                      ? policy.drying().activityOfDye()
-                      : policy.drying().activityOfPaint(),
+                  policy.drying().activity(medium),
                   films.isEmpty() ? Optional.empty() : dryTo(day, plan, films),
                   plan.room().path(),
                   related));

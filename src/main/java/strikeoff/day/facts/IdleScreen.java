@@ -67,9 +67,7 @@ public record IdleScreen(
   }
 
   static List<IdleScreen> all(DayRun day, PrintPlan plan, Policy policy) {
-    Limit dye = policy.drying().inMeshOfDye();
-    Limit paint = policy.drying().inMeshOfPaint();
-    Function<Medium, Limit> most = medium -> medium == Medium.DYE ? dye : paint;
+    Function<Medium, Limit> most = policy.drying()::inMesh;
     Map<Integer, Moment> printed = new LinkedHashMap<>();
     day.impressions().forEach(i -> printed.merge(i.step(), i.lifted(), Moment::later));
     Map<String, Impression> lastUse = new LinkedHashMap<>();
