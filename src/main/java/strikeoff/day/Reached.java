@@ -1,5 +1,6 @@
 package strikeoff.day;
 
+import java.util.Optional;
 import strikeoff.drying.Dried;
 import strikeoff.units.Chance;
 
@@ -25,6 +26,16 @@ public record Reached(Dried days) {
   /** In slow drying: one day in ten is slower still. */
   public Moment latest() {
     return new Moment(days.latest());
+  }
+
+  /** In slow drying, though the run waits till it is felt: so long that wait may last. */
+  public Moment slow() {
+    return new Moment(days.slow());
+  }
+
+  /** When somebody feels it and may have to wait on; empty if it surely is reached by then. */
+  public Optional<Moment> felt() {
+    return days.latest() < days.slow() ? Optional.of(latest()) : Optional.empty();
   }
 
   /** On how many days it is not reached by then. */

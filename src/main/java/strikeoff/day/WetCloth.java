@@ -208,14 +208,20 @@ public final class WetCloth {
 
   Film film(Printed film) {
     States states = clock.states(film.need(), film.lifted());
-    return new Film(
-        asFelt(Dryness.FRAME_SAFE, film, states),
-        asFelt(Dryness.LIFT_SAFE, film, states),
-        asFelt(Dryness.FIX_SAFE, film, states));
+    Dried frameSafe = asFelt(Dryness.FRAME_SAFE, film, states);
+    // Where a fan comes on after a wait that lasts longer on a slow day, it comes on later too.
+    Dried liftSafe = asFelt(Dryness.LIFT_SAFE, film, states).slowNotBefore(frameSafe);
+    Dried fixSafe = asFelt(Dryness.FIX_SAFE, film, states).slowNotBefore(liftSafe);
+    return new Film(new Reached(frameSafe), new Reached(liftSafe), new Reached(fixSafe));
   }
 
-  private Reached asFelt(Dryness state, Printed film, States states) {
-    return new Reached(felt(state, film, states.in(state), Long.MAX_VALUE));
+  private Dried asFelt(Dryness state, Printed film, States states) {
+    Dried dried = felt(state, film, states.in(state), Long.MAX_VALUE);
+    if (dried.slow() > dried.latest()) { // on a slow day the wait goes on, and what blows in it
+      States waited = clock.statesIfUnchanged(film.need(), film.lifted(), dried.latest());
+      return dried.slowAs(waited.in(state));
+    }
+    return dried;
   }
 
   /** Seconds at which a state was felt on every film, in their order. */

@@ -12,6 +12,7 @@ public final class Dried {
   private final Points points;
   private final long from;
   private final long felt;
+  private final long slow;
 
   /** Where in the sorted days stand those that are told: of quick, ordinary and slow drying. */
   record Points(int quick, int ordinary, int slow) {}
@@ -23,14 +24,20 @@ public final class Dried {
    * @param after seconds from the film's beginning, sorted; {@link #NO_TIME} for never
    */
   Dried(int[] after, Points points, long from) {
-    this(after, points, from, DryingClock.NEVER);
+    this(
+        after,
+        points,
+        from,
+        DryingClock.NEVER,
+        after[points.slow] == NO_TIME ? DryingClock.NEVER : from + after[points.slow]);
   }
 
-  private Dried(int[] after, Points points, long from, long felt) {
+  private Dried(int[] after, Points points, long from, long felt, long slow) {
     this.after = after;
     this.points = points;
     this.from = from;
     this.felt = felt;
+    this.slow = slow;
   }
 
   /** In quick drying: one day in ten is quicker still. */
@@ -46,6 +53,11 @@ public final class Dried {
   /** In slow drying: one day in ten is slower still. */
   public long latest() {
     return at(points.slow);
+  }
+
+  /** The same though it is felt sooner: so long whoever feels it may have to wait. */
+  public long slow() {
+    return slow;
   }
 
   private long at(int day) {
@@ -72,7 +84,21 @@ public final class Dried {
 
   /** The same if somebody feels the film at a second, and waits till it has reached the state. */
   public Dried felt(long second) {
-    return second < felt ? new Dried(after, points, from, second) : this;
+    return second < felt ? new Dried(after, points, from, second, slow) : this;
+  }
+
+  /**
+   * The same if whoever feels it has to wait on.
+   *
+   * @param waited how it dries for as long as the wait goes on
+   */
+  public Dried slowAs(Dried waited) {
+    return new Dried(after, points, from, felt, waited.slow);
+  }
+
+  /** The same, in slow drying not before it has reached a state that comes before this one. */
+  public Dried slowNotBefore(Dried earlier) {
+    return earlier.slow > slow ? slowAs(earlier) : this;
   }
 
   @Override
@@ -80,6 +106,7 @@ public final class Dried {
     return other instanceof Dried dried
         && from == dried.from
         && felt == dried.felt
+        && slow == dried.slow
         && points.equals(dried.points)
         && Arrays.equals(after, dried.after);
   }

@@ -136,6 +136,11 @@ public final class DryingClock {
     return states(need, from, cut);
   }
 
+  /** The same if the air had not changed from a second on. */
+  public States statesIfUnchanged(FilmNeed need, long from, long second) {
+    return states(need, from, changes.subList(0, current(second - 1) + 1));
+  }
+
   private States states(FilmNeed need, long from, List<Change> through) {
     int began = began(through, from);
     Times steady = drying.inOneAir(need, through.get(began).air(), longest);

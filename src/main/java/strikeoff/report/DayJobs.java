@@ -1,17 +1,23 @@
 package strikeoff.report;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import strikeoff.plan.PrintStep;
 import strikeoff.check.Checked;
 import strikeoff.day.Film;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
+import strikeoff.day.Resource;
 import strikeoff.day.Task;
 import strikeoff.plan.Draught;
+import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.PrintStep;
+import strikeoff.plan.Step;
+import strikeoff.plan.Until.Dryness;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.page.DaySheet;
 import strikeoff.report.page.DaySheet.Where;
@@ -27,6 +33,9 @@ final class DayJobs {
   private static final Pattern PLAIN_WAIT =
       Pattern.compile("(^|, )wait to (day \\d+, )?\\d\\d:\\d\\d$");
 
+  /** Whoever feels films for these knows that the cloth may move. */
+  private static final Set<Dryness> LIFTED = EnumSet.of(Dryness.LIFT_SAFE, Dryness.FIX_SAFE);
+
   /** Names are cut and long counts told in fewer words, so that a sheet stays a page. */
   private static final int LONGEST_NAME = 40;
 
@@ -35,8 +44,17 @@ final class DayJobs {
   private final Checked.Judged judged;
   private final PrintPlan plan;
   private final TaskWords words;
+  private final FeltWaits felt;
+  private final Mornings mornings;
   private final int day;
   private final Hands hands;
+
+  /** Whether it was said what comes of a wait that lasts longer. */
+  private boolean saidLater;
+
+  /** Whether it was said what dye looks like when a frame may lie on it. */
+  private boolean saidSheen;
+
   private final List<DaySheet.Job> jobs = new ArrayList<>();
   private final List<WorkBlock> dries = new ArrayList<>();
   private final List<Task> washings = new ArrayList<>();
@@ -45,6 +63,8 @@ final class DayJobs {
     this.judged = judged;
     this.plan = judged.plan();
     this.words = new TaskWords(judged);
+    this.felt = new FeltWaits(judged);
+    this.mornings = new Mornings(judged);
     this.day = day;
     this.hands = new Hands(plan.crew().names().size() == 1);
   }
@@ -91,13 +111,25 @@ final class DayJobs {
       } else if (work.kind() != Task.Kind.WAIT) {
         lines.add(
             new DaySheet.Line(
-                work.start(), words.title(work), until(work), hands.of(work), words.how(work)));
+                work.start(),
+                words.title(work),
+                until(work) + felt.first(work, day),
+                hands.of(work),
+                words.how(work)));
       } else if (work.start().compareTo(lastPrint.start()) < 0) {
         lines.add(thenWait(lines.remove(lines.size() - 1), work));
-      } else if (!told) {
+      } else if (!told
+          || felt.state(work.first()).isPresent()
+          || work.first().piece().isPresent()) {
         told = true;
-        String lie = "Leave the cloth until " + WorkWords.clock(work.end(), day);
-        lines.add(new DaySheet.Line(work.start(), lie, words.how(work), hands.of(work), moves));
+        boolean feltToMove = felt.state(work.first()).filter(LIFTED::contains).isPresent();
+        lines.add(
+            wait(
+                work,
+                felt.of(work, day)
+                    .map(feel -> "Wait, feel it: " + feel.likely())
+                    .orElse("Leave the cloth " + until(work)),
+                feltToMove ? "" : moves));
       }
     }
     return new DaySheet.Job(
@@ -114,10 +146,32 @@ final class DayJobs {
             dries(all)));
   }
 
-  /** The three limits as one sentence. */
+  /** A wait as a line of its own; on the first one that is felt what that means for the rest. */
+  private DaySheet.Line wait(WorkBlock work, String what, String after) {
+    List<String> next = new ArrayList<>();
+    felt.of(work, day)
+        .map(FeltWaits.Felt::slow)
+        .filter(slow -> !slow.isEmpty())
+        .ifPresent(next::add);
+    if (!next.isEmpty() && !saidLater) {
+      saidLater = true;
+      next.add(next.remove(0) + ": all else later too");
+    }
+    if (!after.isEmpty()) {
+      next.add(after);
+    }
+    return new DaySheet.Line(
+        work.start(), what, how(work), hands.of(work), String.join("; ", next));
+  }
+
+  /** The three limits as one sentence; of dye, once, what the clock can't know. */
   private String dries(List<Impression> all) {
+    boolean dye =
+        !saidSheen && all.stream().anyMatch(i -> i.footprint().paste().medium() == Medium.DYE);
+    saidSheen |= dye;
     return "All of it: next frame on it from "
         + WorkWords.reached(all, Film::frameSafe, day)
+        + (dye ? ", once its sheen is gone" : "")
         + "; lifted or moved from "
         + WorkWords.reached(all, Film::liftSafe, day)
         + "; fixed from "
@@ -170,7 +224,8 @@ final class DayJobs {
             + WorkWords.pulls(work)
             + air(work)
             + words.pause(work)
-            + washedIn(work),
+            + washedIn(work)
+            + felt.first(work, day),
         hands.printing(work),
         frames(work.impressions()));
   }
@@ -179,8 +234,20 @@ final class DayJobs {
   private String air(WorkBlock work) {
     return plan.print(work.first().step())
         .flatMap(PrintStep::air)
-        .map(air -> air.by() == Draught.By.FAN ? ", fan on" : ", air " + air.text(plan.measures()))
+        .map(
+            air ->
+                air.by() == Draught.By.FAN
+                    ? ", fan on to " + WorkWords.clock(printed(work), day)
+                    : ", air " + air.text(plan.measures()))
         .orElse("");
+  }
+
+  /** When the last print of its step is done, by whomever. */
+  private Moment printed(WorkBlock work) {
+    return judged.facts().timeline().impressions().stream()
+        .filter(i -> i.step() == work.first().step())
+        .map(Impression::lifted)
+        .reduce(work.end(), Moment::later);
   }
 
   /** Screens that are washed out between the prints of a line, whose times stand further down. */
@@ -226,9 +293,10 @@ final class DayJobs {
     String with = words.how(work);
     String who = hands.of(work);
     String wait =
-        "wait to "
-            + WorkWords.clock(work.end(), day)
-            + (with.isEmpty() ? "" : " " + with)
+        felt.of(work, day)
+                .map(FeltWaits.Felt::words)
+                .orElse("wait to " + WorkWords.clock(work.end(), day))
+            + (with.isEmpty() ? "" : " " + with + ", on from " + WorkWords.clock(work.start(), day))
             + (who.isEmpty() ? "" : ", held by " + who);
     // Of two waits on end only the later one's end tells anybody anything.
     String said = PLAIN_WAIT.matcher(before.next()).replaceFirst("");
@@ -269,18 +337,32 @@ final class DayJobs {
   }
 
   private DaySheet.Job otherJob(WorkBlock work) {
+    String what =
+        felt.of(work, day)
+            .map(feel -> "Feel it: " + feel.likely())
+            .orElseGet(() -> morning(work) + Phrase.capital(until(work)) + felt.first(work, day));
     return new DaySheet.Job(
         number(work),
         words.title(work),
         Where.NOWHERE,
-        List.of(
-            new DaySheet.Line(
-                work.start(),
-                Phrase.capital(until(work)),
-                words.how(work),
-                hands.of(work),
-                drying(work))),
+        List.of(wait(work, what, drying(work))),
         "");
+  }
+
+  /** What is felt before the first thing that a step does to cloth that dried overnight. */
+  private String morning(WorkBlock work) {
+    int step = work.first().step();
+    return jobs.stream().anyMatch(job -> job.step() == step)
+        ? ""
+        : mornings.before(step, day).map(feel -> feel + " ").orElse("");
+  }
+
+  /** How it is done; a fan that blows in a wait is put out at its end. */
+  private String how(WorkBlock work) {
+    boolean fan =
+        work.kind() == Task.Kind.WAIT
+            && work.first().piece().filter(p -> p.kind() == Resource.Kind.FAN).isPresent();
+    return words.how(work) + (fan ? ", then off" : "");
   }
 
   private String until(WorkBlock work) {

@@ -67,9 +67,13 @@ final class SheetPages {
   private final Type type;
   private final double room;
 
-  private SheetPages(Type type, boolean warned, String minded) {
+  /** Who is not named line by line. */
+  private final String whose;
+
+  private SheetPages(Type type, boolean warned, String minded, String whose) {
     double cautions = minded.isEmpty() ? 0 : type.small() * (1 + rows(minded, type.smallLetters()));
     this.type = type;
+    this.whose = whose;
     this.room = type.page() - type.cloth() - (warned ? type.warning() : 0) - cautions;
   }
 
@@ -78,12 +82,16 @@ final class SheetPages {
    * @param minded what is to be minded that day, of which each page tells what concerns it
    */
   static List<List<Job>> of(List<Job> jobs, boolean warned, String minded) {
-    return new SheetPages(REPORT, warned, minded).pages(jobs);
+    return new SheetPages(REPORT, warned, minded, "").pages(jobs);
   }
 
-  /** The same for type that is read at a metre. */
-  static List<List<Job>> forTheWall(List<Job> jobs, boolean warned, String minded) {
-    return new SheetPages(WALL, warned, minded).pages(jobs);
+  /**
+   * The same for type that is read at a metre.
+   *
+   * @param whose sheets they are; empty if nobody's own
+   */
+  static List<List<Job>> forTheWall(List<Job> jobs, boolean warned, String minded, String whose) {
+    return new SheetPages(WALL, warned, minded, whose).pages(jobs);
   }
 
   /** Jobs are begun on the page before only where that spares a page. */
@@ -202,7 +210,7 @@ final class SheetPages {
             + type.small() * rows(job.after(), type.smallLetters());
     for (Line line : job.lines()) {
       int left = line.next().isEmpty() ? type.wideLetters() : type.lineLetters();
-      int does = rows(line.what() + " " + line.with() + " · " + line.who(), left);
+      int does = rows(said(line), left);
       int next = rows(line.next(), type.nextLetters());
       height +=
           SPACE
@@ -211,6 +219,12 @@ final class SheetPages {
                   : type.line() * Math.max(does, next));
     }
     return height;
+  }
+
+  private String said(Line line) {
+    return line.what()
+        + (line.with().isEmpty() ? "" : " " + line.with())
+        + (line.who().isEmpty() || line.who().equals(whose) ? "" : " · " + line.who());
   }
 
   private static int rows(String words, int letters) {

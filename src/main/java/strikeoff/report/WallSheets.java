@@ -69,11 +69,10 @@ final class WallSheets {
             String alone = judged.plan().crew().names().size() > 1 ? String.join("", people) : "";
             sheets.addAll(day(day, alone, DayJobs.of(judged, day, blocks)));
           } else {
-            for (String person : people) {
-              OwnTasks hers = new OwnTasks(person, run);
+            for (OwnTasks hers : OwnTasks.of(day, people, run)) {
               List<WorkBlock> own =
                   blocks.stream().flatMap(block -> block.of(hers::holds, run).stream()).toList();
-              sheets.addAll(day(day, person, DayJobs.of(judged, day, own)));
+              sheets.addAll(day(day, hers.person(), DayJobs.of(judged, day, own)));
             }
           }
         });
@@ -85,7 +84,7 @@ final class WallSheets {
     Set<Integer> steps = DaySheets.steps(jobs);
     String minded = Cautions.minded(judged.facts().care(), steps);
     boolean warned = !warning.words().isEmpty();
-    List<List<Job>> pages = SheetPages.forTheWall(jobs, warned, minded);
+    List<List<Job>> pages = SheetPages.forTheWall(jobs, warned, minded, who);
     if (pages.size() > 1) {
       Hours.Day hours = judged.plan().hours().of(day);
       int half = hours.breaks().isEmpty() ? NOON : hours.breaks().get(0).from();
@@ -94,7 +93,7 @@ final class WallSheets {
       for (boolean morning : new boolean[] {true, false}) {
         List<Job> own = half(jobs, noon, morning);
         if (!own.isEmpty()) {
-          halves.addAll(SheetPages.forTheWall(own, warned, minded));
+          halves.addAll(SheetPages.forTheWall(own, warned, minded, who));
         }
       }
       // A page more only for the sake of noon helps nobody.

@@ -1,6 +1,5 @@
 package strikeoff.report;
 
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -77,21 +76,22 @@ final class WorkWords {
         impressions.stream().map(i -> i.footprint().placement().number()).distinct().toList());
   }
 
-  /** When the slowest of the films reaches a state: the likely moment, then the safe one. */
+  /**
+   * When the slowest of the films reaches a state: the likely moment, then the safe one, which is
+   * that of a slow day also where the run waits till they are felt.
+   */
   static String reached(List<Impression> films, Function<Film, Reached> state, int day) {
-    Reached last =
-        films.stream()
-            .map(i -> state.apply(i.film()))
-            .max(Comparator.comparing(Reached::best))
-            .orElseThrow();
-    if (last.never()) {
+    List<Reached> all = films.stream().map(i -> state.apply(i.film())).toList();
+    Moment likely = all.stream().map(Reached::best).reduce(Moment::later).orElseThrow();
+    if (likely.compareTo(Reached.NEVER) >= 0) {
       return "never in this air";
     }
-    String best = clock(last.best(), day);
-    if (last.latest().seconds() >= Reached.NEVER.seconds()) {
+    String best = clock(likely, day);
+    Moment slow = all.stream().map(Reached::slow).reduce(Moment::later).orElseThrow();
+    if (slow.compareTo(Reached.NEVER) >= 0) {
       return best + ", perhaps never in this air";
     }
-    String latest = clock(last.latest(), day);
+    String latest = clock(slow, day);
     return latest.equals(best) ? best : best + " (safe " + latest + ")";
   }
 

@@ -58,7 +58,7 @@ class BesideSheetsTest {
     assertThat(prints.get(1).lines())
         .singleElement()
         .satisfies(line -> assertThat(line.who()).isEqualTo("Tam"))
-        .satisfies(line -> assertThat(line.with()).endsWith(", fan on"))
+        .satisfies(line -> assertThat(line.with()).endsWith(", fan on to 09:17"))
         .satisfies(
             line -> assertThat(line.begins()).isEqualTo(prints.get(0).lines().get(0).begins()));
   }

@@ -114,4 +114,146 @@ class WallSheetsTest {
         .contains("The safety data sheets come first.")
         .contains("<meta name=\"generator\" content=\"strikeoff check --sheets\">");
   }
+
+  private static final String CUSHIONS =
+      """
+      plan: Two cushions
+      cloth: {fibre: cotton, mass: 240 g/m², length: 1.3 m, width: 60 cm, washed: yes}
+      table: {length: 1.7 m, width: 90 cm}
+      equipment: {fans: 1, sinks: 1}
+      room: {temperature: 21 °C, humidity: 50 %, air: still}
+      crew: [Pia, Quin]
+      hours: [09:30-16:30, 09:30-16:30]
+      protection: [gloves, heat gloves]
+      screens:
+        moon: {frame: 44 x 44 cm, image: 27 x 27 cm, mesh: 43/cm}
+        veins: {frame: 44 x 44 cm, image: 27 x 27 cm, mesh: 61/cm}
+      pastes:
+        cream: {medium: paint, colour: "#f0e4c4", mixed before: 1 h}
+        night: {medium: paint, colour: "#1b232b", mixed before: 1 h}
+      designs:
+        moon:
+          size: 26 x 26 cm
+          separations:
+            - {screen: moon, paste: cream, covers: 35 %}
+            - {screen: veins, paste: night, covers: 8 %}
+      placements: {cushions: {design: moon, series: 2, pitch: 53 cm, start: 16 cm, across: 17 cm}}
+      run:
+      """;
+
+  private static Checked.Judged cushions(String run) {
+    return (Checked.Judged) Checker.builtIn().check("cushions.yaml", CUSHIONS + run);
+  }
+
+  private static List<DaySheet.Line> of(String who, String run) {
+    return lines(
+        WallSheets.of(cushions(run)).sheets().stream().filter(s -> s.who().equals(who)).toList());
+  }
+
+  private static List<DaySheet.Line> prints(String run) {
+    return of("Pia", run).stream().filter(line -> line.with().contains(", screen ")).toList();
+  }
+
+  private static String safe(String of) {
+    String safe = of.replaceFirst("(?s).*\\(safe ([0-9:]+)\\).*", "$1");
+    assertThat(safe).matches("[0-9:]+");
+    return safe;
+  }
+
+  /** The film on the cloth doesn't know how its wait ends: a slow day is as slow by the clock. */
+  @Test
+  void theSafeTimeOfAFeltFilmIsThatOfASlowDay() {
+    String felt = "- {print: cushions, by: Pia, dry between colours: %s}\n";
+    List<DaySheet.Line> byFeel = of("Pia", felt.formatted("until frame-safe"));
+    String slow = safe(prints(felt.formatted("3 h")).get(0).next());
+    assertThat(byFeel).anyMatch(line -> line.next().endsWith("(safe " + slow + ")"));
+    DaySheet.Line wait = felt(byFeel);
+    String next = prints(felt.formatted("until frame-safe")).get(1).clock();
+    assertThat(wait.what()).isEqualTo("Wait, feel it: likely dry at " + next);
+    assertThat(wait.next()).isEqualTo("on a slow day " + slow + ": all else later too");
+    assertThat(slow).isGreaterThan(next);
+  }
+
+  /** On a slow day a fan blows for as long as somebody waits. */
+  @Test
+  void aFanBlowsOnUntilTheFilmIsFelt() {
+    String fan = "- {print: cushions, by: Pia, dry between colours: {%s, air: fan}}\n";
+    String slow = safe(prints(fan.formatted("for: 3 h")).get(0).next());
+    DaySheet.Line wait = felt(of("Pia", fan.formatted("until: frame-safe")));
+    assertThat(wait.with()).isEqualTo("with the fan, then off");
+    assertThat(wait.next()).startsWith("on a slow day " + slow + ":");
+  }
+
+  private static DaySheet.Line felt(List<DaySheet.Line> lines) {
+    return lines.stream().filter(line -> line.what().contains("feel it")).findFirst().orElseThrow();
+  }
+
+  @Test
+  void whoWashesMeanwhileIsToldOfTheFanAllTheSame() {
+    String run =
+        """
+        - print: cushions
+          by: Pia
+          washes: Pia
+          dry between colours: {until: frame-safe, air: fan}
+          wash between colours: yes
+        - {heat-set: iron, by: Quin}
+        """;
+    assertThat(cushions(run).facts().timeline().tasks())
+        .anyMatch(t -> t.kind() == Task.Kind.WASH_SCREEN && t.people().contains("Pia"));
+    List<DaySheet.Line> fan =
+        of("Pia", run).stream().filter(line -> line.with().contains("fan")).toList();
+    assertThat(fan).hasSize(1);
+    assertThat(fan.get(0).begins().clock()).isEqualTo("09:46");
+    assertThat(fan.get(0).what()).startsWith("Wait, feel it: likely dry at ");
+    assertThat(fan.get(0).with()).isEqualTo("with the fan, then off");
+    assertThat(fan.get(0).next()).startsWith("on a slow day ").endsWith(": all else later too");
+  }
+
+  /** Each washes a screen while it dries. */
+  @Test
+  void aDryingStepStandsOnSomebodysSheet() {
+    String run =
+        """
+        - {print: cushions, by: [Pia, Quin]}
+        - dry: until fix-safe
+          air: fan
+        - {heat-set: iron, by: Quin}
+        """;
+    List<WallPage.Sheet> sheets = WallSheets.of(cushions(run)).sheets();
+    List<WallPage.Work> dries =
+        sheets.stream()
+            .flatMap(sheet -> sheet.work().stream())
+            .filter(work -> work.job().what().equals("Dry until fix-safe"))
+            .toList();
+    assertThat(dries).hasSize(1);
+    assertThat(dries.get(0).job().lines().get(0).what()).startsWith("Feel it: likely dry at ");
+  }
+
+  @Test
+  void aMorningBeginsWithFeelingWhatDriedOvernight() {
+    String night = "- {print: cushions, by: Pia}\n%s- end of day\n- {heat-set: iron, by: Pia}\n";
+    String feel = "Feel: dry through? Until ";
+    List<DaySheet.Line> lines = of("Pia", night.formatted(""));
+    assertThat(lines).filteredOn(line -> line.what().startsWith(feel)).hasSize(1);
+    assertThat(lines)
+        .filteredOn(line -> line.begins().day() == 2)
+        .first()
+        .matches(line -> line.what().startsWith(feel));
+    assertThat(of("Pia", night.formatted("- dry: 6 h\n")))
+        .as("dry through before the night on any day")
+        .noneMatch(line -> line.what().startsWith(feel));
+  }
+
+  @Test
+  void sheenIsToldOnceADay() {
+    String dries =
+        WallSheets.of(ALONE).sheets().stream()
+            .flatMap(sheet -> sheet.work().stream())
+            .filter(work -> work.job().lines().get(0).begins().day() == 1)
+            .map(work -> work.job().prints().dries())
+            .collect(Collectors.joining());
+    assertThat(dries).containsOnlyOnce("once its sheen is gone").contains("; fixed from ");
+    assertThat(dries.split("All of it")).hasSizeGreaterThan(2);
+  }
 }
