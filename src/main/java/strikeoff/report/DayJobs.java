@@ -44,6 +44,7 @@ final class DayJobs {
   private final Checked.Judged judged;
   private final PrintPlan plan;
   private final TaskWords words;
+  private final Behind behind;
   private final FeltWaits felt;
   private final Mornings mornings;
   private final int day;
@@ -63,6 +64,7 @@ final class DayJobs {
     this.judged = judged;
     this.plan = judged.plan();
     this.words = new TaskWords(judged);
+    this.behind = new Behind(judged.plan(), judged.facts().timeline());
     this.felt = new FeltWaits(judged);
     this.mornings = new Mornings(judged);
     this.day = day;
@@ -222,6 +224,7 @@ final class DayJobs {
             + name(WorkWords.screen(work))
             + ", "
             + WorkWords.pulls(work)
+            + behind.of(work)
             + air(work)
             + words.pause(work)
             + washedIn(work)

@@ -55,10 +55,16 @@ class BesideSheetsTest {
         .extracting(DaySheet.Job::number, DaySheet.Job::what)
         .containsExactly(tuple("1.1", "Print herons 1, 2"), tuple("2.1", "Print leaves 1–3"));
     assertThat(prints.get(0).lines()).hasSize(2).allMatch(line -> line.who().equals("Wren"));
+    // By hand: frames reach 12 cm over the designs, so heron 1 lies at 8 to 52 cm while leaf 1 lies
+    // at 138 to 182 cm, and both go on by 50 cm.
+    assertThat(prints.get(0).lines().get(0).with()).endsWith(", frames 86 cm or more from Tam's");
     assertThat(prints.get(1).lines())
         .singleElement()
         .satisfies(line -> assertThat(line.who()).isEqualTo("Tam"))
-        .satisfies(line -> assertThat(line.with()).endsWith(", fan on to 09:17"))
+        .satisfies(
+            line ->
+                assertThat(line.with())
+                    .endsWith(", frames 86 cm or more from Wren's, fan on to 09:17"))
         .satisfies(
             line -> assertThat(line.begins()).isEqualTo(prints.get(0).lines().get(0).begins()));
   }
@@ -89,13 +95,26 @@ class BesideSheetsTest {
         run:
           - {print: herons, by: [Wren, Tam]}
         """;
-    assertThat(
-            DaySheets.of((Checked.Judged) Checker.builtIn().check("row.yaml", row)).stream()
-                .flatMap(sheet -> sheet.jobs().stream())
-                .filter(job -> job.what().startsWith("Print "))
-                .flatMap(job -> job.lines().stream()))
+    List<DaySheet.Line> lines = prints(row);
+    assertThat(lines)
         .extracting(DaySheet.Line::what, DaySheet.Line::who)
         .containsExactly(tuple("Blue", "Wren"), tuple("Ink", "Tam"));
+    assertThat(lines.get(0).with()).doesNotContain("behind");
+    // By hand: frames of 44 cm at a pitch of 55 cm don't meet, so Tam lays his where Wren has just
+    // lifted hers; at 32 cm he has to leave one copy between, at 16 cm two.
+    assertThat(lines.get(1).with()).endsWith(", 1 copy behind Wren");
+    assertThat(prints(row.replace("55 cm", "32 cm")).get(1).with())
+        .endsWith(", 2 copies behind Wren");
+    assertThat(prints(row.replace("55 cm", "16 cm")).get(1).with())
+        .endsWith(", 3 copies behind Wren");
+  }
+
+  private static List<DaySheet.Line> prints(String plan) {
+    return DaySheets.of((Checked.Judged) Checker.builtIn().check("row.yaml", plan)).stream()
+        .flatMap(sheet -> sheet.jobs().stream())
+        .filter(job -> job.what().startsWith("Print "))
+        .flatMap(job -> job.lines().stream())
+        .toList();
   }
 
   @Test
