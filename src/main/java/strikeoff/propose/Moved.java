@@ -1,13 +1,17 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import strikeoff.day.Impression;
+import strikeoff.day.Moment;
 import strikeoff.day.Use;
 import strikeoff.day.facts.Timeline;
 import strikeoff.plan.Begins;
@@ -47,7 +51,9 @@ final class Moved {
         Moved::together,
         "print step is worked by several people at once",
         "print steps are worked by several people at once",
-        "one prints while another fetches the next frame");
+        atOnce(found.after().facts().timeline())
+            ? "they print at the same time, as far apart as the sheets say"
+            : "one prints while another fetches the next frame");
     moved.count(
         Moved::beside,
         "step is worked beside those above it",
@@ -86,7 +92,7 @@ final class Moved {
       told.add(
           "Within opening hours the cloth waits while nobody works for "
               + after.wholeMinutesUp().text()
-              + ", today for "
+              + ", in yours for "
               + before.wholeMinutesUp().text()
               + ".");
     }
@@ -99,7 +105,7 @@ final class Moved {
       told.add(
           "Printed first are, in this order, "
               + String.join(", ", after)
-              + "; today "
+              + "; in yours "
               + String.join(", ", before)
               + ".");
     }
@@ -124,7 +130,7 @@ final class Moved {
               + sew.seam()
               + " is sewn "
               + place(after.get())
-              + ", today "
+              + ", in yours "
               + place(before.orElse(0))
               + (after.get() == 0 ? ": no print has to dry before it." : "."));
     }
@@ -158,7 +164,7 @@ final class Moved {
       told.add(
           (after == 0 ? "No " : after + " ")
               + (after == 1 || after == 0 ? one : many)
-              + ", today "
+              + ", in yours "
               + (before == 0 ? "none" : before)
               + (gains ? ": " + why + "." : "."));
     }
@@ -167,6 +173,23 @@ final class Moved {
   private static int together(List<Step> run) {
     return (int)
         run.stream().filter(s -> s instanceof PrintStep print && !print.also().isEmpty()).count();
+  }
+
+  /** True if in some step frames of several people lie on the cloth at the same time. */
+  private static boolean atOnce(Timeline run) {
+    Map<Integer, Map<String, Moment>> lifts = new HashMap<>();
+    for (Impression film : run.impressions()) {
+      Map<String, Moment> inStep = lifts.computeIfAbsent(film.step(), s -> new HashMap<>());
+      inStep.put(film.person(), film.lifted());
+      if (inStep.entrySet().stream()
+          .anyMatch(
+              other ->
+                  !other.getKey().equals(film.person())
+                      && other.getValue().compareTo(film.laid()) > 0)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static int beside(List<Step> run) {

@@ -152,17 +152,20 @@ final class FilmTables {
   }
 
   private String reach(Artwork.Reach reach) {
-    String unit = " " + Length.columnUnit(units);
-    return reach.left().inColumn(units)
-        + " to "
-        + reach.right().inColumn(units)
-        + unit
+    return range(reach.left(), reach.right())
         + " from the left, "
-        + reach.near().inColumn(units)
-        + " to "
-        + reach.far().inColumn(units)
-        + unit
+        + range(reach.near(), reach.far())
         + " from the near edge";
+  }
+
+  /** In one unit, that of the longer. */
+  private String range(Length low, Length high) {
+    String from = low.text(units);
+    String to = high.text(units);
+    boolean alike = from.replaceFirst(".* ", "").equals(to.replaceFirst(".* ", ""));
+    return alike
+        ? from + " to " + to
+        : low.inColumn(units) + " to " + high.inColumn(units) + " " + Length.columnUnit(units);
   }
 
   private TableBlock joints(Design design) {

@@ -39,7 +39,7 @@ final class ProposalPages {
         figures,
         clocks.today().isEmpty()
             ? null
-            : ClockChart.of(clocks, clocks.today(), "Today's run by the clock"),
+            : ClockChart.of(clocks, clocks.today(), "Your run by the clock"),
         ClockChart.of(clocks, clocks.proposed(), "The proposed run by the clock"),
         found.moved(),
         found.proof(),
@@ -50,8 +50,8 @@ final class ProposalPages {
   private static String sentence(Proposal.Found found) {
     String ends = "This run ends " + found.finish().when();
     return found.isAsItWas()
-        ? "Today's run stays: none was found that ends sooner."
-        : found.ends().map(end -> ends + "; today's ends " + end.when() + ".").orElse(ends + ".");
+        ? "Your run stays: none was found that ends sooner."
+        : found.ends().map(end -> ends + "; yours ends " + end.when() + ".").orElse(ends + ".");
   }
 
   private static List<String> known(Proposal.Found found) {

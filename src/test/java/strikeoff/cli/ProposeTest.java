@@ -70,10 +70,10 @@ class ProposeTest {
             folder, Map.of("COLUMNS", "80"), List.of("propose", "border.yaml", "--effort", "400"));
     List<String> lines = outcome.err().lines().toList();
     assertThat(lines).allMatch(line -> line.length() <= 80);
-    String today = lines.stream().filter(l -> l.startsWith("  Today")).findFirst().orElseThrow();
+    String yours = lines.stream().filter(l -> l.startsWith("  Yours")).findFirst().orElseThrow();
     String proposed =
         lines.stream().filter(l -> l.startsWith("  Proposed")).findFirst().orElseThrow();
-    assertThat(today.substring(11)).isEqualTo(proposed.substring(11)).contains("9 ", "10 ", "13");
+    assertThat(yours.substring(11)).isEqualTo(proposed.substring(11)).contains("9 ", "10 ", "13");
     assertThat(outcome.err().replaceAll("\\s+", " "))
         .contains("A letter is 5 min: ")
         .containsPattern("\\d+ min of opening hours are saved\\.")
@@ -91,7 +91,7 @@ class ProposeTest {
       assertThat(propose("--html", "new.html").exit()).isZero();
     }
     assertThat(Files.readString(folder.resolve("new.html")))
-        .contains("Today's run</h3>", "The proposed run by the clock", "What moved, and why")
+        .contains("Your run</h3>", "The proposed run by the clock", "What moved, and why")
         .contains("No run of these prints can end before");
   }
 

@@ -53,7 +53,10 @@ class FilmSheetsTest {
         .containsPattern("(lies inside|over each other) ?[\\d.]+ (mm|cm)²");
     assertThat(films.select("caption:contains(films of heron)").first().parent().text())
         .containsPattern("mm ?over [\\d.]+ (cm|m), for instance at [\\d.]+ (cm|mm) from the left");
-    assertThat(films.text()).contains("the bar is 5 mm long");
+    assertThat(films.text())
+        .contains("the bar is 5 mm long")
+        .containsPattern("[\\d.]+ to [\\d.]+ cm from the left, ")
+        .doesNotContainPattern("[\\d.]+ mm to [\\d.]+ cm from");
   }
 
   @Test

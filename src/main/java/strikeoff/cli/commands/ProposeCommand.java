@@ -62,7 +62,7 @@ final class ProposeCommand implements Command {
 
   private final OptionSpec html =
       Options.words(
-              "Write a page too that shows today's run beside the proposed one by the clock, and"
+              "Write a page too that shows your run beside the proposed one by the clock, and"
                   + " what moved.",
               "FILE",
               "--html")

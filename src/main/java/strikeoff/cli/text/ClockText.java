@@ -59,7 +59,7 @@ final class ClockText {
 
   private List<String> lines(int width) {
     List<String> lines = new ArrayList<>();
-    rows(lines, "Today", clocks.today());
+    rows(lines, "Yours", clocks.today());
     rows(lines, "Proposed", clocks.proposed());
     List<String> legend = new ArrayList<>();
     seen.forEach(what -> legend.add(LETTERS.get(what) + " " + what.words()));
