@@ -125,7 +125,8 @@ public record Limits(
       Ratio weighedSpread,
       Span never,
       Limit inMeshOfDye,
-      Limit inMeshOfPaint) {
+      Limit inMeshOfPaint,
+      Span coveredAfter) {
 
     /** How long paste of that medium may stand in a mesh. */
     public Limit inMesh(Medium medium) {

@@ -2,11 +2,11 @@ package strikeoff.report;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import strikeoff.plan.PrintStep;
 import strikeoff.check.Checked;
 import strikeoff.day.Film;
 import strikeoff.day.Impression;
@@ -16,7 +16,7 @@ import strikeoff.day.Task;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.Step;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Until.Dryness;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.page.DaySheet;
@@ -55,6 +55,9 @@ final class DayJobs {
 
   /** Whether it was said what dye looks like when a frame may lie on it. */
   private boolean saidSheen;
+
+  /** Steps of which it was said until when a fan blows while they print. */
+  private final Set<Integer> fans = new HashSet<>();
 
   private final List<DaySheet.Job> jobs = new ArrayList<>();
   private final List<WorkBlock> dries = new ArrayList<>();
@@ -157,7 +160,7 @@ final class DayJobs {
         .ifPresent(next::add);
     if (!next.isEmpty() && !saidLater) {
       saidLater = true;
-      next.add(next.remove(0) + ": all else later too");
+      next.add(next.remove(0) + ", all after it later");
     }
     if (!after.isEmpty()) {
       next.add(after);
@@ -228,6 +231,7 @@ final class DayJobs {
             + air(work)
             + words.pause(work)
             + washedIn(work)
+            + words.covered(work)
             + felt.first(work, day),
         hands.printing(work),
         frames(work.impressions()));
@@ -235,22 +239,25 @@ final class DayJobs {
 
   /** What moves the air while a step prints. */
   private String air(WorkBlock work) {
-    return plan.print(work.first().step())
+    int step = work.first().step();
+    return plan.print(step)
         .flatMap(PrintStep::air)
         .map(
             air ->
                 air.by() == Draught.By.FAN
-                    ? ", fan on to " + WorkWords.clock(printed(work), day)
+                    ? ", fan on"
+                        + (fans.add(step) ? " to " + WorkWords.clock(printed(step), day) : "")
                     : ", air " + air.text(plan.measures()))
         .orElse("");
   }
 
-  /** When the last print of its step is done, by whomever. */
-  private Moment printed(WorkBlock work) {
+  /** When the last print of a step is done, by whomever. */
+  private Moment printed(int step) {
     return judged.facts().timeline().impressions().stream()
-        .filter(i -> i.step() == work.first().step())
+        .filter(i -> i.step() == step)
         .map(Impression::lifted)
-        .reduce(work.end(), Moment::later);
+        .max(Moment::compareTo)
+        .orElseThrow();
   }
 
   /** Screens that are washed out between the prints of a line, whose times stand further down. */

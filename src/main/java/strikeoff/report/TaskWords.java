@@ -1,9 +1,11 @@
 package strikeoff.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.check.Checked;
 import strikeoff.day.Doing;
+import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.paste.PasteUse;
 import strikeoff.plan.HeatSource;
@@ -13,6 +15,7 @@ import strikeoff.plan.PrintStep;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.report.drawing.FittedWords;
+import strikeoff.units.Span;
 
 /** Says how work besides printing is done: the amounts, the warmth, the place. */
 final class TaskWords {
@@ -42,6 +45,34 @@ final class TaskWords {
         .filter(pause -> pause.minutes() > 0)
         .map(pause -> ", wait " + pause.text() + " after each")
         .orElse("");
+  }
+
+  /**
+   * What to do with the screen after the last print of the line, beginning with a comma, where it
+   * then stands with paste in it until it prints again or is washed; empty if that is soon.
+   */
+  String covered(WorkBlock prints) {
+    Task last = prints.tasks().get(prints.tasks().size() - 1);
+    Span after = judged.facts().policy().drying().coveredAfter();
+    return judged.facts().timeline().tasks().stream()
+        .filter(task -> task.kind() == Task.Kind.PRINT || task.kind() == Task.Kind.WASH_SCREEN)
+        .filter(task -> task.screen().equals(last.screen()))
+        .filter(task -> task.start().compareTo(last.end()) >= 0)
+        .min(Comparator.comparing(Task::start))
+        .map(task -> task.kind() == Task.Kind.PRINT ? task.start() : inWater(task))
+        .filter(until -> until.since(last.end()).compareTo(after) > 0)
+        .map(until -> ", then flood and cover")
+        .orElse("");
+  }
+
+  /** Who washes several screens lays them all in water first. */
+  private Moment inWater(Task wash) {
+    return judged.facts().timeline().tasks().stream()
+        .filter(task -> task.kind() == Task.Kind.WASH_SCREEN)
+        .filter(task -> task.people().equals(wash.people()) && task.end().equals(wash.start()))
+        .findFirst()
+        .map(this::inWater)
+        .orElse(wash.start());
   }
 
   /** What the printer needs to know besides when; empty if nothing. */

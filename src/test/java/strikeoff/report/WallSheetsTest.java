@@ -170,7 +170,7 @@ class WallSheetsTest {
     DaySheet.Line wait = felt(byFeel);
     String next = prints(felt.formatted("until frame-safe")).get(1).clock();
     assertThat(wait.what()).isEqualTo("Wait, feel it: likely dry at " + next);
-    assertThat(wait.next()).isEqualTo("on a slow day " + slow + ": all else later too");
+    assertThat(wait.next()).isEqualTo("on a slow day " + slow + ", all after it later");
     assertThat(slow).isGreaterThan(next);
   }
 
@@ -181,7 +181,7 @@ class WallSheetsTest {
     String slow = safe(prints(fan.formatted("for: 3 h")).get(0).next());
     DaySheet.Line wait = felt(of("Pia", fan.formatted("until: frame-safe")));
     assertThat(wait.with()).isEqualTo("with the fan, then off");
-    assertThat(wait.next()).startsWith("on a slow day " + slow + ":");
+    assertThat(wait.next()).startsWith("on a slow day " + slow + ",");
   }
 
   private static DaySheet.Line felt(List<DaySheet.Line> lines) {
@@ -207,7 +207,7 @@ class WallSheetsTest {
     assertThat(fan.get(0).begins().clock()).isEqualTo("09:46");
     assertThat(fan.get(0).what()).startsWith("Wait, feel it: likely dry at ");
     assertThat(fan.get(0).with()).isEqualTo("with the fan, then off");
-    assertThat(fan.get(0).next()).startsWith("on a slow day ").endsWith(": all else later too");
+    assertThat(fan.get(0).next()).startsWith("on a slow day ").endsWith(", all after it later");
   }
 
   /** Each washes a screen while it dries. */
@@ -243,6 +243,25 @@ class WallSheetsTest {
     assertThat(of("Pia", night.formatted("- dry: 6 h\n")))
         .as("dry through before the night on any day")
         .noneMatch(line -> line.what().startsWith(feel));
+  }
+
+  /**
+   * Cream waits for nothing: it is washed at once. Night prints again after the cream has dried.
+   */
+  @Test
+  void aScreenThatStandsFullIsFloodedAndCovered() {
+    String run =
+        """
+        - {print: cushions, only: [1], by: Pia}
+        - dry: 9 min
+        - {print: cushions, only: [2], by: Pia}
+        """;
+    String cover = ", then flood and cover";
+    assertThat(prints(run)).noneMatch(line -> line.with().contains(cover));
+    assertThat(prints(run.replace("9 min", "11 min")).stream().map(DaySheet.Line::with))
+        .filteredOn(with -> with.contains(cover))
+        .hasSize(2)
+        .allMatch(with -> with.startsWith("on 1, "));
   }
 
   @Test
