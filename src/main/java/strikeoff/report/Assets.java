@@ -14,7 +14,7 @@ import strikeoff.report.page.Head;
  * might smuggle in.
  */
 enum Assets implements Content {
-  STYLE("report.css", "sha256-D9rBdu4KhEsJ3bQuR9V/0iHpo8agsBVltJ8mXP/ormo="),
+  STYLE("report.css", "sha256-W/15vgy60PYp5tdLraQYivws6R+CPAPe5N1+2pWdiRg="),
   PLAN_SCRIPT("plan.js", "sha256-T/28tVrF3ryhO7LkYVgmk5XcEUKkPG948c6cJOx7bOM="),
   INDEX_SCRIPT("index.js", "sha256-x5UXmS8v7d0KGBc63YkKeohw2DO/y73rVhWt/ytn67k="),
   WALL_STYLE("wall.css", "sha256-R9iyhF15ifqD+gVUURSsoFdM98jWbjcq/TsPHnWJWZI="),
