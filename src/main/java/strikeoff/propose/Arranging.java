@@ -91,10 +91,6 @@ final class Arranging {
     return checker.policy();
   }
 
-  private Rehearsal rehearsal() {
-    return rehearsal(asked.surety());
-  }
-
   private Rehearsal rehearsal(Surety surety) {
     Facts facts = before.facts();
     PrintPlan plan = before.plan();
@@ -108,7 +104,7 @@ final class Arranging {
   Proposal of(String text, Moment from) {
     asked.onlooker().sees(0, Optional.empty());
     Order order = new Order(leeway);
-    Rehearsal rehearsal = rehearsal();
+    Rehearsal rehearsal = rehearsal(asked.surety());
     PasteLeft stock = new PasteLeft(before.plan(), policy());
     Beginnings begun = new Beginnings(leeway, order, rehearsal, stock);
     List<Candidate> beginnings = begun.all(() -> Team.begins(asked, begun.tried()));
@@ -228,7 +224,7 @@ final class Arranging {
    */
   Optional<Judged> quickly(Manuscript text, Span saves) {
     Order order = new Order(leeway);
-    Rehearsal rehearsal = rehearsal();
+    Rehearsal rehearsal = rehearsal(asked.surety());
     Judge anything = new Judge(checker, name, new RunText(text, leeway));
     Judged own = anything.asItIs("", before);
     Judge judge = anything.taking(own.advice(), asked.anyOrder(), false);
@@ -336,6 +332,11 @@ final class Arranging {
         atOnce,
         number ->
             new Search(
-                number, leeway, order, rehearsal(), judge, new PasteLeft(before.plan(), policy())));
+                number,
+                leeway,
+                order,
+                rehearsal(asked.surety()),
+                judge,
+                new PasteLeft(before.plan(), policy())));
   }
 }
