@@ -5,13 +5,11 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import strikeoff.check.Checked;
 import strikeoff.day.Film;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
-import strikeoff.day.Resource;
 import strikeoff.day.Task;
 import strikeoff.plan.Draught;
 import strikeoff.plan.Medium;
@@ -29,10 +27,6 @@ import strikeoff.units.Phrase;
  */
 final class DayJobs {
 
-  /** A wait that nobody does anything in, at the end of a line. */
-  private static final Pattern PLAIN_WAIT =
-      Pattern.compile("(^|, )wait to (day \\d+, )?\\d\\d:\\d\\d$");
-
   /** Whoever feels films for these knows that the cloth may move. */
   private static final Set<Dryness> LIFTED = EnumSet.of(Dryness.LIFT_SAFE, Dryness.FIX_SAFE);
 
@@ -49,9 +43,7 @@ final class DayJobs {
   private final Mornings mornings;
   private final int day;
   private final Hands hands;
-
-  /** Whether it was said what comes of a wait that lasts longer. */
-  private boolean saidLater;
+  private final WaitLines waits;
 
   /** Whether it was said what dye looks like when a frame may lie on it. */
   private boolean saidSheen;
@@ -72,6 +64,7 @@ final class DayJobs {
     this.mornings = new Mornings(judged);
     this.day = day;
     this.hands = new Hands(plan.crew().names().size() == 1);
+    this.waits = new WaitLines(words, felt, hands, day);
   }
 
   static List<DaySheet.Job> of(Checked.Judged judged, int day, List<WorkBlock> blocks) {
@@ -122,14 +115,14 @@ final class DayJobs {
                 hands.of(work),
                 words.how(work)));
       } else if (work.start().compareTo(lastPrint.start()) < 0) {
-        lines.add(thenWait(lines.remove(lines.size() - 1), work));
+        lines.add(waits.after(lines.remove(lines.size() - 1), work));
       } else if (!told
           || felt.state(work.first()).isPresent()
           || work.first().piece().isPresent()) {
         told = true;
         boolean feltToMove = felt.state(work.first()).filter(LIFTED::contains).isPresent();
         lines.add(
-            wait(
+            waits.alone(
                 work,
                 felt.of(work, day)
                     .map(feel -> "Wait, feel it: " + feel.likely())
@@ -149,24 +142,6 @@ final class DayJobs {
         new DaySheet.Prints(
             all.stream().map(i -> i.footprint().placement().id()).collect(Collectors.toSet()),
             dries(all)));
-  }
-
-  /** A wait as a line of its own; on the first one that is felt what that means for the rest. */
-  private DaySheet.Line wait(WorkBlock work, String what, String after) {
-    List<String> next = new ArrayList<>();
-    felt.of(work, day)
-        .map(FeltWaits.Felt::slow)
-        .filter(slow -> !slow.isEmpty())
-        .ifPresent(next::add);
-    if (!next.isEmpty() && !saidLater) {
-      saidLater = true;
-      next.add(next.remove(0) + ", all after it later");
-    }
-    if (!after.isEmpty()) {
-      next.add(after);
-    }
-    return new DaySheet.Line(
-        work.start(), what, how(work), hands.of(work), String.join("; ", next));
   }
 
   /** The three limits as one sentence; of dye, once, what the clock can't know. */
@@ -299,21 +274,6 @@ final class DayJobs {
         : "frame on it from " + from;
   }
 
-  private DaySheet.Line thenWait(DaySheet.Line before, WorkBlock work) {
-    String with = words.how(work);
-    String who = hands.of(work);
-    String wait =
-        felt.of(work, day)
-                .map(FeltWaits.Felt::words)
-                .orElse("wait to " + WorkWords.clock(work.end(), day))
-            + (with.isEmpty() ? "" : " " + with + ", on from " + WorkWords.clock(work.start(), day))
-            + (who.isEmpty() ? "" : ", held by " + who);
-    // Of two waits on end only the later one's end tells anybody anything.
-    String said = PLAIN_WAIT.matcher(before.next()).replaceFirst("");
-    String next = said.isEmpty() ? wait : said + ", " + wait;
-    return new DaySheet.Line(before.begins(), before.what(), before.with(), before.who(), next);
-  }
-
   /** Pastes to mix or screens to wash, one after the other. */
   private DaySheet.Job manyJob(List<WorkBlock> works) {
     boolean washes = works.get(0).kind() == Task.Kind.WASH_SCREEN;
@@ -355,7 +315,7 @@ final class DayJobs {
         number(work),
         words.title(work),
         Where.NOWHERE,
-        List.of(wait(work, what, drying(work))),
+        List.of(waits.alone(work, what, drying(work))),
         "");
   }
 
@@ -365,14 +325,6 @@ final class DayJobs {
     return jobs.stream().anyMatch(job -> job.step() == step)
         ? ""
         : mornings.before(step, day).map(feel -> feel + " ").orElse("");
-  }
-
-  /** How it is done; a fan that blows in a wait is put out at its end. */
-  private String how(WorkBlock work) {
-    boolean fan =
-        work.kind() == Task.Kind.WAIT
-            && work.first().piece().filter(p -> p.kind() == Resource.Kind.FAN).isPresent();
-    return words.how(work) + (fan ? ", then off" : "");
   }
 
   private String until(WorkBlock work) {
