@@ -30,6 +30,12 @@ final class Arranging {
   /** By so much of its time a run may be longer that has fewer steps. */
   private static final double NEARLY = 1.05;
 
+  /** So much of the time of the search may be over while its run is made tidier. */
+  private static final double TIDY = 1.25;
+
+  /** The same while what was written is put back. */
+  private static final double PUT_BACK = 1.5;
+
   /** Starting runs that are checked to see what no run cures. */
   private static final int LOOKED_AT = 4;
 
@@ -43,9 +49,9 @@ final class Arranging {
   /** Families of rules that another run may cure even if no starting run does. */
   private static final List<String> CURABLE = List.of("time/", "drying/", "order/", "seams/");
 
-  /** Of other families, what a paste that is mixed again cures, or asks for other amounts of. */
+  /** Of other families, what a paste that is mixed again cures. */
   private static final Set<String> AFRESH =
-      Set.of("paste/past-its-life", "paste/may-be-past-its-life", "paste/rest-dies");
+      Set.of("paste/past-its-life", "paste/may-be-past-its-life");
 
   /** Rules of these families that judge artwork, colours and places, whatever is printed when. */
   private static final Set<String> OF_NO_RUN =
@@ -87,6 +93,11 @@ final class Arranging {
     return new Proposal.Refused(before, why, List.of());
   }
 
+  /** True once what is found is to be told as it is. */
+  private boolean isOver(double share) {
+    return asked.onlooker().hasEnough() || asked.timeUsed().getAsDouble() >= share;
+  }
+
   private Policy policy() {
     return checker.policy();
   }
@@ -118,10 +129,12 @@ final class Arranging {
       return refused("None of its runs can be judged.");
     }
     Set<String> always = always(looked);
-    List<Finding> incurable = incurable(looked.get(0), always);
+    List<Finding> incurable = incurable(looked, always);
     if (!incurable.isEmpty()) {
       return new Proposal.Refused(
-          before, "Whatever its run, the plan is not printable as it is.", incurable);
+          before,
+          "However its prints are arranged, the plan is not printable as it is.",
+          incurable);
     }
     Set<String> advice = advice(looked, anything);
     boolean sewnLast = sewnLast(advice);
@@ -159,7 +172,7 @@ final class Arranging {
           .orElseGet(() -> new Proposal.Refused(before, none, standing(before.findings(), always)));
     }
     Search best = first.get();
-    Tidying tidying = new Tidying(leeway, kept, asked.onlooker()::hasEnough);
+    Tidying tidying = new Tidying(leeway, kept, () -> isOver(TIDY));
     tidying.tidy(best, best.best().get().candidate().worked(), cost);
     Search.Found soonest = best.best().get();
     double within = soonest.candidate().worked();
@@ -176,7 +189,7 @@ final class Arranging {
               .get();
     }
     if (prints(before.plan())) {
-      new AsWritten(leeway, kept, asked.onlooker()::hasEnough).putBack(best, within);
+      new AsWritten(leeway, kept, () -> isOver(PUT_BACK)).putBack(best, within);
     }
     Search.Found found = best.best().get();
     boolean same = found.candidate().run().equals(Order.numbered(leeway.written()));
@@ -283,16 +296,22 @@ final class Arranging {
   }
 
   /** What of that no other run could cure. */
-  private static List<Finding> incurable(Judged looked, Set<String> always) {
-    return looked.findings().stream()
+  private static List<Finding> incurable(List<Judged> looked, Set<String> always) {
+    boolean afresh =
+        looked.stream().anyMatch(one -> one.faults().stream().anyMatch(AFRESH::contains));
+    return looked.get(0).findings().stream()
         .filter(Judge::stands)
         .filter(finding -> always.contains(finding.rule().id()))
-        .filter(finding -> !isCurable(finding.rule().id()))
+        .filter(finding -> !isCurable(finding.rule().id(), afresh))
         .toList();
   }
 
-  private static boolean isCurable(String rule) {
+  /**
+   * @param afresh true if a paste dies in one of the runs: each further mixing makes more of it
+   */
+  private static boolean isCurable(String rule, boolean afresh) {
     return AFRESH.contains(rule)
+        || afresh && OF_AMOUNTS.contains(rule)
         || !OF_NO_RUN.contains(rule) && CURABLE.stream().anyMatch(rule::startsWith);
   }
 

@@ -37,6 +37,7 @@ final class Beginnings {
   private final Rehearsal rehearsal;
   private final PasteLeft stock;
   private final LaidOut laidOut;
+  private BooleanSupplier goesOn = () -> false;
   private long tried;
 
   Beginnings(Leeway leeway, Order order, Rehearsal rehearsal, PasteLeft stock) {
@@ -56,9 +57,10 @@ final class Beginnings {
    * All of them, numbered, each kind once; the plan's own first if it keeps to the order, or else
    * one that works as the plan lists its prints. What is the most promising comes before the rest.
    *
-   * @param goesOn asked before each but the first few
+   * @param goesOn asked before each but the first few, and before what takes longer
    */
   List<Candidate> all(BooleanSupplier goesOn) {
+    this.goesOn = goesOn;
     Map<List<Step>, Candidate> all = new LinkedHashMap<>();
     List<Step> written = Order.numbered(order.mixedInOrder(withoutMoves(leeway.written())));
     List<Optional<Draught>> airs = new ArrayList<>(leeway.airs());
@@ -184,7 +186,10 @@ final class Beginnings {
     int left = ROUNDS;
     // What is written first may lack less than any that follows for a while.
     long least = Long.MAX_VALUE;
-    while (left-- > 0 && !now.rehearsed().shortfall().isNothing()) {
+    int rounds = 0;
+    while (left-- > 0
+        && !now.rehearsed().shortfall().isNothing()
+        && (rounds++ < ROUNDS || goesOn.getAsBoolean())) {
       GivenUp.ifAsked();
       List<Step> next =
           Order.numbered(Repair.repaired(now.run(), now.rehearsed(), air, order, leeway.screens()));

@@ -61,7 +61,7 @@ final class NotKept {
                 Collectors.joining(
                     "; ",
                     "Not kept of what you wrote: ",
-                    ". With it a run ends later, or the check is against it.")));
+                    ". Put back what has its reasons, and check again.")));
   }
 
   private static <S extends Step> List<S> steps(PrintPlan plan, Class<S> kind) {

@@ -257,12 +257,17 @@ final class StepLines {
   }
 
   private static String told(String line, String why) {
-    return line + "   # " + why;
+    return line + "   # " + oneLine(why);
+  }
+
+  /** A name that a comment tells may have more of them. */
+  private static String oneLine(String why) {
+    return why.replaceAll("\\p{Cntrl}|\\R", " ");
   }
 
   /** Within a step there is room for a line of its own. */
   private static void within(List<String> lines, String line, String why) {
-    lines.add("  # " + why);
+    lines.add("  # " + oneLine(why));
     lines.add("  " + line);
   }
 

@@ -15,6 +15,9 @@ import strikeoff.report.page.DaySheet.Where;
 final class SheetPages {
 
   /** What a spot takes besides its letters. */
+  /** Of what isn't done first there. */
+  static final String CARRIED_ON = ", carried on";
+
   private static final int SPOT_LETTERS = 6;
 
   private static final double SPACE = 1.5;
@@ -188,7 +191,7 @@ final class SheetPages {
   }
 
   private static Job part(Job job, List<Job> before, Where where, List<Line> lines) {
-    String what = before.isEmpty() ? job.what() : job.what() + ", carried on";
+    String what = before.isEmpty() ? job.what() : job.what() + CARRIED_ON;
     return new Job(
         job.number(), what, where, lines, "", before.isEmpty() ? job.prints() : Prints.NOTHING);
   }

@@ -128,7 +128,7 @@ final class WallSheets {
         half.add(
             new Job(
                 job.number(),
-                carriedOn ? job.what() + ", carried on" : job.what(),
+                carriedOn ? job.what() + SheetPages.CARRIED_ON : job.what(),
                 job.where(),
                 lines,
                 job.after(),
@@ -160,8 +160,17 @@ final class WallSheets {
             .min((a, b) -> a.begins().compareTo(b.begins()));
     return first
         .flatMap(line -> jobs.stream().filter(job -> job.lines().contains(line)).findFirst())
-        .map(job -> "First, at " + first.get().clock() + ": " + job.what() + ".")
+        .map(job -> "First, at " + first.get().clock() + ": " + what(job, first.get()) + ".")
         .orElse("");
+  }
+
+  /** Of a job that is carried on its next line, or it might be done once more. */
+  private static String what(Job job, Line line) {
+    if (!job.what().endsWith(SheetPages.CARRIED_ON)) {
+      return job.what();
+    }
+    boolean prints = line.with().startsWith("on ");
+    return line.what() + (prints ? " " + line.with().split(",")[0] : "");
   }
 
   private WallPage.Work work(Job job) {

@@ -58,7 +58,8 @@ class ClassPlansTest {
       assertThat(proposed.err()).contains("No run of these prints can end before ", "Printable: ");
     } else if (proposes == 1) {
       assertThat(proposed.err())
-          .contains("no run is proposed. Whatever its run, ", "  " + left + ", line ");
+          .contains(
+              "no run is proposed. However its prints are arranged, ", "  " + left + ", line ");
     }
     if (mends == 1) {
       assertThat(mended.err()).contains("left " + left + ", line ");

@@ -176,7 +176,7 @@ class ProposeTest {
     assertThat(outcome.exit()).isEqualTo(1);
     assertThat(outcome.out()).isEmpty();
     assertThat(outcome.err())
-        .startsWith("sunniva.yaml: no run is proposed. Whatever its run,")
+        .startsWith("sunniva.yaml: no run is proposed. However its prints are arranged,")
         .contains("paste/short, line 23: The run needs 86 g");
   }
 
@@ -243,7 +243,7 @@ class ProposeTest {
     assertThat(outcome.exit()).isEqualTo(1);
     assertThat(outcome.out()).isEmpty();
     assertThat(outcome.err())
-        .contains("with those that its pastes ask for: Whatever its run,")
+        .contains("with those that its pastes ask for: However its prints are arranged,")
         .contains("cloth/dye-on-unsuited-fibre");
   }
 

@@ -53,7 +53,7 @@ class AsWrittenTest {
     assertThat(run(found)).doesNotContain("pause:").contains("  - mix: all\n    by: Tam\n");
     assertThat(found.moved())
         .contains(
-            "Not kept of what you wrote: `pause: 30 min` of row; `by: Wren` of mixing. With"
-                + " it a run ends later, or the check is against it.");
+            "Not kept of what you wrote: `pause: 30 min` of row; `by: Wren` of mixing. Put"
+                + " back what has its reasons, and check again.");
   }
 }

@@ -47,7 +47,7 @@ class IncurableTest {
         .isInstanceOfSatisfying(
             Proposal.Refused.class,
             refused -> {
-              assertThat(refused.why()).startsWith("Whatever its run");
+              assertThat(refused.why()).startsWith("However its prints are arranged");
               assertThat(refused.findings())
                   .extracting(f -> f.rule().id())
                   .containsExactly("order/trap-too-narrow");
