@@ -14,10 +14,10 @@ import strikeoff.report.page.DaySheet.Where;
  */
 final class SheetPages {
 
-  /** What a spot takes besides its letters. */
-  /** Of what isn't done first there. */
+  /** Said of what isn't begun on a page. */
   static final String CARRIED_ON = ", carried on";
 
+  /** What a spot takes besides its letters. */
   private static final int SPOT_LETTERS = 6;
 
   private static final double SPACE = 1.5;

@@ -166,11 +166,7 @@ final class WallSheets {
 
   /** Of a job that is carried on its next line, or it might be done once more. */
   private static String what(Job job, Line line) {
-    if (!job.what().endsWith(SheetPages.CARRIED_ON)) {
-      return job.what();
-    }
-    boolean prints = line.with().startsWith("on ");
-    return line.what() + (prints ? " " + line.with().split(",")[0] : "");
+    return job.what().endsWith(SheetPages.CARRIED_ON) ? line.what() : job.what();
   }
 
   private WallPage.Work work(Job job) {
