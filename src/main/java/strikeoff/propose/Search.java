@@ -215,24 +215,15 @@ final class Search {
             .isEmpty();
   }
 
-  /** Has a run stand in the place of the best one, whatever it costs, if the check accepts it. */
-  void take(Candidate candidate) {
-    judge
-        .judged(candidate.run())
-        .filter(judge::accepts)
-        .ifPresent(judged -> best = Optional.of(new Found(candidate, judged)));
+  /** True if it becomes the best, whatever it costs: the check accepts it. */
+  boolean take(Candidate candidate) {
+    Optional<Judge.Judged> judged = judge.judged(candidate.run()).filter(judge::accepts);
+    judged.ifPresent(one -> best = Optional.of(new Found(candidate, one)));
+    return judged.isPresent();
   }
 
   /** True if it becomes the best: it lacks nothing, and the check accepts it. */
   boolean offer(Candidate candidate, ToDoubleFunction<Candidate> cost) {
-    if (!isBetter(candidate, cost)) {
-      return false;
-    }
-    Optional<Judge.Judged> judged = judge.judged(candidate.run());
-    if (judged.filter(judge::accepts).isEmpty()) {
-      return false;
-    }
-    best = Optional.of(new Found(candidate, judged.get()));
-    return true;
+    return isBetter(candidate, cost) && take(candidate);
   }
 }
