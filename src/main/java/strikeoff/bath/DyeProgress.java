@@ -80,9 +80,7 @@ final class DyeProgress {
 
   /** The fix steps of the phase up to the given one that dye lies on the cloth in. */
   List<Step.Fix> steps(Step.Fix last) {
-    return work.plan().run().stream()
-        .filter(Step.Fix.class::isInstance)
-        .map(Step.Fix.class::cast)
+    return work.plan().steps(Step.Fix.class).stream()
         .filter(f -> f.number() <= last.number())
         .filter(f -> work.phase(f.number()) == work.phase(last.number()))
         .filter(f -> !dyes(f).isEmpty())

@@ -32,11 +32,7 @@ final class Dyes {
 
   List<Evidence> all() {
     List<Evidence> facts = new ArrayList<>();
-    List<Step.Fix> fixes =
-        work.plan().run().stream()
-            .filter(Step.Fix.class::isInstance)
-            .map(Step.Fix.class::cast)
-            .toList();
+    List<Step.Fix> fixes = work.plan().steps(Step.Fix.class);
     for (Step.Fix fix : fixes) {
       alkali(fix).ifPresent(facts::add);
       alkaline(fix).ifPresent(facts::add);

@@ -72,6 +72,11 @@ public record PrintPlan(
         .findFirst();
   }
 
+  /** All steps of a kind, in the order of the run. */
+  public <S extends Step> List<S> steps(Class<S> kind) {
+    return run.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
   /** The same plan with another run. */
   public PrintPlan with(List<Step> otherRun) {
     return with(pastes, otherRun);

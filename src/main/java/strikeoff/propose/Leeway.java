@@ -251,9 +251,8 @@ record Leeway(
 
   /** Seconds for one seam where a step says so. */
   long leastSewing() {
-    return plan.run().stream()
-        .filter(Step.Sew.class::isInstance)
-        .flatMap(step -> ((Step.Sew) step).takes().stream())
+    return plan.steps(Step.Sew.class).stream()
+        .flatMap(step -> step.takes().stream())
         .mapToLong(takes -> (long) takes.seconds())
         .min()
         .orElse(Long.MAX_VALUE);
@@ -261,9 +260,7 @@ record Leeway(
 
   /** The step that sews a seam, as the plan has it. */
   Step.Sew sew(String seam) {
-    return plan.run().stream()
-        .filter(Step.Sew.class::isInstance)
-        .map(Step.Sew.class::cast)
+    return plan.steps(Step.Sew.class).stream()
         .filter(sew -> sew.seam().equals(seam))
         .findFirst()
         .orElse(new Step.Sew(1, seam, Optional.empty(), Optional.empty(), Step.path(1)));

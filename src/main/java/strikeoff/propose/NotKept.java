@@ -3,10 +3,12 @@ package strikeoff.propose;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strikeoff.plan.PrintPlan;
@@ -23,29 +25,29 @@ final class NotKept {
   private final List<PrintStep> then;
 
   /** What it is, as one writes it, and the arrangements of which it isn't kept. */
-  private final Map<String, List<String>> all = new LinkedHashMap<>();
+  private final Map<String, Set<String>> all = new LinkedHashMap<>();
 
   private NotKept(PrintPlan plan, PrintPlan proposed) {
     this.plan = plan;
-    this.then = steps(proposed, PrintStep.class);
+    this.then = proposed.steps(PrintStep.class);
   }
 
   /** One sentence, or none. */
   static List<String> of(PrintPlan now, PrintPlan then) {
     NotKept gone = new NotKept(now, then);
-    steps(now, PrintStep.class).forEach(gone::look);
-    for (Step.Mix own : steps(now, Step.Mix.class)) {
+    now.steps(PrintStep.class).forEach(gone::look);
+    for (Step.Mix own : now.steps(Step.Mix.class)) {
       gone.others(
           own,
           "mixing",
-          steps(then, Step.Mix.class).stream()
+          then.steps(Step.Mix.class).stream()
               .filter(mix -> !Collections.disjoint(mix.pastes(), own.pastes())));
     }
-    for (Step.Sew own : steps(now, Step.Sew.class)) {
+    for (Step.Sew own : now.steps(Step.Sew.class)) {
       gone.others(
           own,
           "sewing " + own.seam(),
-          steps(then, Step.Sew.class).stream().filter(sew -> sew.seam().equals(own.seam())));
+          then.steps(Step.Sew.class).stream().filter(sew -> sew.seam().equals(own.seam())));
     }
     if (gone.all.isEmpty()) {
       return List.of();
@@ -53,7 +55,9 @@ final class NotKept {
     Map<List<String>, List<String>> byName = new LinkedHashMap<>();
     gone.all.forEach(
         (what, names) ->
-            byName.computeIfAbsent(names, n -> new ArrayList<>()).add("`" + what + "`"));
+            byName
+                .computeIfAbsent(List.copyOf(names), n -> new ArrayList<>())
+                .add("`" + what + "`"));
     return List.of(
         byName.entrySet().stream()
             .map(e -> Phrase.list(e.getValue()) + " of " + Phrase.list(e.getKey()))
@@ -64,22 +68,19 @@ final class NotKept {
                     ". Put back what has its reasons, and check again.")));
   }
 
-  private static <S extends Step> List<S> steps(PrintPlan plan, Class<S> kind) {
-    return plan.run().stream().filter(kind::isInstance).map(kind::cast).toList();
-  }
-
   /** Somebody else than the plan says does it. */
   private void others(Step own, String doing, Stream<? extends Step> proposed) {
     String first = plan.crew().names().get(0);
     own.by()
         .filter(who -> proposed.anyMatch(step -> !step.by().orElse(first).equals(who)))
-        .ifPresent(who -> all.computeIfAbsent("by: " + who, what -> new ArrayList<>()).add(doing));
+        .ifPresent(
+            who -> all.computeIfAbsent("by: " + who, what -> new LinkedHashSet<>()).add(doing));
   }
 
   private void look(PrintStep own) {
     for (String name : own.arrangements()) {
       if (own.by().isPresent()) {
-        look(name, "by: " + people(own), p -> crew(p).equals(crew(own)));
+        look(name, "by: " + StepLines.names(own.people()), p -> crew(p).equals(crew(own)));
       }
       own.washes()
           .ifPresent(who -> look(name, "washes: " + who, p -> p.washes().equals(own.washes())));
@@ -102,24 +103,15 @@ final class NotKept {
     }
   }
 
-  private void look(String name, String what, Function<PrintStep, Boolean> kept) {
-    List<Boolean> found =
-        then.stream().filter(p -> p.arrangements().contains(name)).map(kept).toList();
-    String of = found.contains(true) ? "some of " + name : name;
-    List<String> told = all.getOrDefault(what, List.of());
-    if (found.contains(false) && !told.contains(of)) {
-      all.computeIfAbsent(what, w -> new ArrayList<>()).add(of);
+  private void look(String name, String what, Predicate<PrintStep> kept) {
+    List<PrintStep> prints = then.stream().filter(p -> p.arrangements().contains(name)).toList();
+    if (!prints.stream().allMatch(kept)) {
+      all.computeIfAbsent(what, w -> new LinkedHashSet<>())
+          .add(prints.stream().anyMatch(kept) ? "some of " + name : name);
     }
   }
 
   private Set<String> crew(PrintStep print) {
     return print.by().isEmpty() ? Set.of(plan.crew().names().get(0)) : Set.copyOf(print.people());
-  }
-
-  private static String people(PrintStep print) {
-    List<String> people = print.people();
-    return people.size() == 1
-        ? people.get(0)
-        : people.stream().collect(Collectors.joining(", ", "[", "]"));
   }
 }

@@ -178,9 +178,7 @@ final class StepLines {
 
   /** True of what the plan's own run says of such prints: the printer knows why. */
   private boolean isWritten(PrintStep print, Function<PrintStep, ?> what) {
-    return leeway.plan().run().stream()
-        .filter(PrintStep.class::isInstance)
-        .map(PrintStep.class::cast)
+    return leeway.plan().steps(PrintStep.class).stream()
         .filter(own -> own.arrangements().stream().anyMatch(print.arrangements()::contains))
         .anyMatch(own -> what.apply(own).equals(what.apply(print)));
   }
@@ -284,7 +282,8 @@ final class StepLines {
             .noneMatch(step -> step.by().filter(who::equals).isPresent());
   }
 
-  private static String names(List<String> names) {
+  /** One name, or several in brackets. */
+  static String names(List<String> names) {
     return names.size() == 1
         ? Scalars.text(names.get(0))
         : names.stream().map(Scalars::text).collect(Collectors.joining(", ", "[", "]"));
