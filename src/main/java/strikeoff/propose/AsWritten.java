@@ -1,10 +1,12 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import strikeoff.plan.PrintStep;
@@ -84,25 +86,23 @@ final class AsWritten {
     }
     if (step instanceof Step.Mix mix) {
       Optional<String> by =
-          written(Step.Mix.class)
-              .filter(w -> w.pastes().stream().anyMatch(mix.pastes()::contains))
-              .findFirst()
-              .flatMap(Step::by);
+          by(Step.Mix.class, w -> !Collections.disjoint(w.pastes(), mix.pastes()));
       return by.isPresent()
           ? new Step.Mix(mix.number(), mix.pastes(), mix.takes(), by, mix.begins(), mix.path())
           : step;
     }
     if (step instanceof Step.Sew sew) {
-      Optional<String> by =
-          written(Step.Sew.class)
-              .filter(w -> w.seam().equals(sew.seam()))
-              .findFirst()
-              .flatMap(Step::by);
+      Optional<String> by = by(Step.Sew.class, w -> w.seam().equals(sew.seam()));
       return by.isPresent()
           ? new Step.Sew(sew.number(), sew.seam(), sew.takes(), by, sew.begins(), sew.path())
           : step;
     }
     return step;
+  }
+
+  /** Who does the first such step as written. */
+  private <S extends Step> Optional<String> by(Class<S> kind, Predicate<S> such) {
+    return written(kind).filter(such).findFirst().flatMap(Step::by);
   }
 
   private static void by(PrintDraft draft, PrintStep own) {
