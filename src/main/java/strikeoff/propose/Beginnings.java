@@ -37,7 +37,6 @@ final class Beginnings {
   private final Rehearsal rehearsal;
   private final PasteLeft stock;
   private final LaidOut laidOut;
-  private BooleanSupplier goesOn = () -> false;
   private long tried;
 
   Beginnings(Leeway leeway, Order order, Rehearsal rehearsal, PasteLeft stock) {
@@ -60,7 +59,6 @@ final class Beginnings {
    * @param goesOn asked before each but the first few, and before what takes longer
    */
   List<Candidate> all(BooleanSupplier goesOn) {
-    this.goesOn = goesOn;
     Map<List<Step>, Candidate> all = new LinkedHashMap<>();
     List<Step> written = Order.numbered(order.mixedInOrder(withoutMoves(leeway.written())));
     List<Optional<Draught>> airs = new ArrayList<>(leeway.airs());
@@ -69,10 +67,16 @@ final class Beginnings {
       Candidate own = rehearsed(written);
       add(all, own);
       if (!own.isSound()) {
-        airs.forEach(air -> add(all, repaired(written, air)));
+        airs.forEach(air -> add(all, repaired(written, air, goesOn)));
       }
     } else {
-      begin(all, leeway.crew(), Optional.empty(), laidOut.sewing().get(0), Shape.BY_ARRANGEMENT);
+      begin(
+          all,
+          leeway.crew(),
+          Optional.empty(),
+          laidOut.sewing().get(0),
+          Shape.BY_ARRANGEMENT,
+          goesOn);
     }
     int surely = AT_LEAST;
     for (List<String> people : crews()) {
@@ -80,7 +84,7 @@ final class Beginnings {
         for (LaidOut.Sewing sewing : laidOut.sewing()) {
           for (Shape shape : laidOut.shapes()) {
             if (all.isEmpty() || surely-- > 0 || goesOn.getAsBoolean()) {
-              begin(all, people, air, sewing, shape);
+              begin(all, people, air, sewing, shape, goesOn);
             }
           }
         }
@@ -100,15 +104,20 @@ final class Beginnings {
       List<String> people,
       Optional<Draught> air,
       LaidOut.Sewing sewing,
-      Shape shape) {
-    begun(people, air, sewing, shape).ifPresent(run -> add(all, run));
+      Shape shape,
+      BooleanSupplier goesOn) {
+    begun(people, air, sewing, shape, goesOn).ifPresent(run -> add(all, run));
   }
 
   private Optional<Candidate> begun(
-      List<String> people, Optional<Draught> air, LaidOut.Sewing sewing, Shape shape) {
+      List<String> people,
+      Optional<Draught> air,
+      LaidOut.Sewing sewing,
+      Shape shape,
+      BooleanSupplier goesOn) {
     List<Step> run = Order.numbered(order.mixedInOrder(laidOut.run(people, sewing, shape)));
     return order.keeps(run)
-        ? Optional.of(repaired(people.size() > 1 ? blown(run, air) : run, air))
+        ? Optional.of(repaired(people.size() > 1 ? blown(run, air) : run, air, goesOn))
         : Optional.empty();
   }
 
@@ -117,7 +126,9 @@ final class Beginnings {
     Optional<Draught> air = leeway.airs().get(leeway.airs().size() - 1);
     return laidOut.shapes().stream()
         .limit(AT_LEAST)
-        .flatMap(shape -> begun(leeway.crew(), air, laidOut.sewing().get(0), shape).stream())
+        .flatMap(
+            shape ->
+                begun(leeway.crew(), air, laidOut.sewing().get(0), shape, () -> false).stream())
         .filter(wanted)
         .findFirst();
   }
@@ -179,8 +190,12 @@ final class Beginnings {
     return Candidate.of(run, rehearsed, rehearsal, stock);
   }
 
-  /** With the waits that it needs; as far as it comes in a few rounds. */
-  private Candidate repaired(List<Step> run, Optional<Draught> air) {
+  /**
+   * With the waits that it needs; as far as it comes in a few rounds.
+   *
+   * @param goesOn asked before each further one
+   */
+  private Candidate repaired(List<Step> run, Optional<Draught> air, BooleanSupplier goesOn) {
     Candidate best = rehearsed(run);
     Candidate now = best;
     int left = ROUNDS;
