@@ -1,5 +1,6 @@
 package strikeoff.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.document.PlanPath;
@@ -122,6 +123,18 @@ public record Design(
           && y.equals(other.y)
           && length.equals(other.length)
           && width.equals(other.width);
+    }
+
+    /** Those that fill one rectangle each, in the order of their first ones. */
+    public static List<List<Separation>> byRectangle(List<Separation> separations) {
+      List<List<Separation>> all = new ArrayList<>();
+      List<Separation> open = new ArrayList<>(separations);
+      while (!open.isEmpty()) {
+        List<Separation> here = open.stream().filter(open.get(0)::fillsRectangleOf).toList();
+        open.removeAll(here);
+        all.add(here);
+      }
+      return all;
     }
 
     /** The whole rectangle of its image, printed or not. */

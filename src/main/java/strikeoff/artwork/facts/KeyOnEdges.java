@@ -84,7 +84,6 @@ public record KeyOnEdges(
                 .toList());
     PrintedCells cells = key.artwork().orElseThrow().cells();
     double all = 0;
-    double length = 0;
     double along = 0;
     double turned = 0;
     for (int row = 0; row < cells.rows(); row++) {
@@ -94,8 +93,6 @@ public record KeyOnEdges(
           double x = (column + 0.5) * cells.cellLength();
           double y = (row + 0.5) * cells.cellWidth();
           all += share;
-          // Of its two edges each counts half.
-          length += CellEdges.bareSides(cells, column, row) * cells.cellLength() / 2;
           along += isNear(edges, x, y) ? share : 0;
           turned += isNear(edges, cells.length() - x, y) ? share : 0;
         }
@@ -124,7 +121,8 @@ public record KeyOnEdges(
         new Length(fit.far()),
         new Share(fit.scale()),
         new Length(fit.by(cells)),
-        new Length(length),
+        // Of a line's two edges each counts half.
+        new Length(edge(cells) / 2),
         evenly(design, key, others),
         railed,
         tolerance,

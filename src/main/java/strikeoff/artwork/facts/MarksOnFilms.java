@@ -88,11 +88,7 @@ public record MarksOnFilms(
       }
     }
     List<MarksOnFilms> all = new ArrayList<>();
-    List<Separation> open = new ArrayList<>(films);
-    while (!open.isEmpty()) {
-      Separation first = open.get(0);
-      List<Separation> here = open.stream().filter(first::fillsRectangleOf).toList();
-      open.removeAll(here);
+    for (List<Separation> here : Separation.byRectangle(films)) {
       crosses(design, here, tolerance, most, strip).ifPresent(all::add);
     }
     return all;

@@ -132,10 +132,7 @@ public record PointsApart(
       }
     }
     List<PointsApart> all = new ArrayList<>();
-    while (!open.isEmpty()) {
-      Separation first = open.get(0);
-      List<Separation> here = open.stream().filter(first::fillsRectangleOf).toList();
-      open.removeAll(here);
+    for (List<Separation> here : Separation.byRectangle(open)) {
       List<Alike> kinds = kinds(here);
       while (!kinds.isEmpty()) {
         // Those of another resolution are no part of it: half as many points, or twice.
