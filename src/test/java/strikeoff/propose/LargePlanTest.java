@@ -69,19 +69,12 @@ class LargePlanTest {
           - print: all
           - end of day
           - dry: until fix-safe
-          - fix: soak
-            bath: {soda ash: 800 g, salt: 2 kg, water: 20 L}
-            temperature: 30 °C
-            for: 60 min
-          - rinse: 20 °C
-            for: 20 min
-          - wash: 60 °C
-            for: 15 min
-        """,
+        %s""",
         screens,
         pastes,
         designs,
-        placements);
+        placements,
+        SmallPlan.fixed(false, "soda ash: 800 g, salt: 2 kg, water: 20 L"));
   }
 
   @Test

@@ -33,15 +33,8 @@ class MovedTest {
       run:
         - print: row
         - dry: 5 h
-        - fix: soak
-          bath: {soda ash: 800 g, salt: 2 kg, water: 20 L}
-          temperature: 30 °C
-          for: 60 min
-        - rinse: 20 °C
-          for: 20 min
-        - wash: 60 °C
-          for: 15 min
-      """;
+      """
+          + SmallPlan.fixed(false, "soda ash: 800 g, salt: 2 kg, water: 20 L");
 
   /** Two people, a row of shells in two colours: one follows the other along the table. */
   @Test
