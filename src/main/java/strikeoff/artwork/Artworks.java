@@ -219,24 +219,23 @@ public final class Artworks {
    * @param films by the number of their separation
    * @param pairs of such numbers, the two films to compare; those of the others that print there
    *     may follow
-   * @param strip bare ground between two films goes on for at least so long
-   * @param off how far a frame can be off
+   * @param limits by what that is measured
    * @return of each pair; films of different grids lie on the finer one
    */
   public List<Joint> joints(
-      Map<Integer, LaidFilm> films, List<int[]> pairs, Length strip, Length off, Bounds bounds) {
+      Map<Integer, LaidFilm> films, List<int[]> pairs, JointLimits limits, Bounds bounds) {
     Map<Wanted, Bits> read = new HashMap<>();
     List<Joint> all = new ArrayList<>();
     for (int[] pair : pairs) {
       List<LaidFilm> laid = Arrays.stream(pair).mapToObj(films::get).toList();
-      joint(laid, strip, off, read, bounds)
+      joint(laid, limits, read, bounds)
           .ifPresent(joint -> all.add(joint.between(pair[0], pair[1])));
     }
     return all;
   }
 
   private Optional<Joint> joint(
-      List<LaidFilm> films, Length strip, Length off, Map<Wanted, Bits> read, Bounds bounds) {
+      List<LaidFilm> films, JointLimits limits, Map<Wanted, Bits> read, Bounds bounds) {
     List<PictureKey> all = films.stream().map(film -> keys.get(film.film())).toList();
     LaidFilm first = films.get(0);
     List<Length> apart =
@@ -244,7 +243,7 @@ public final class Artworks {
             .flatMap(f -> Stream.of(f.x().minus(first.x()), f.y().minus(first.y())))
             .toList();
     FilmPairing both =
-        new FilmPairing(all.get(0), all.get(1), all.subList(2, all.size()), apart, strip, off);
+        new FilmPairing(all.get(0), all.get(1), all.subList(2, all.size()), apart, limits);
     if (!joints.containsKey(both)) {
       kept.find(both.text())
           .flatMap(MeasureBytes::joint)
@@ -253,7 +252,7 @@ public final class Artworks {
     if (!joints.containsKey(both)) {
       PictureMeasures one = measured.get(both.one());
       PictureMeasures other = measured.get(both.other());
-      double reach = Math.max(Widths.WIDEST, off.mm());
+      double reach = Math.max(Widths.WIDEST, limits.off().mm());
       Canvas canvas = Canvas.of(first, one, films.get(1), other, reach);
       boolean alike =
           first.fillsAs(films.get(1))
@@ -279,7 +278,7 @@ public final class Artworks {
                     canvas,
                     reach);
         Joint joint =
-            FilmJoints.of(two, where, canvas.along(), canvas.across(), strip, off)
+            FilmJoints.of(two, where, canvas.along(), canvas.across(), limits(limits, alike))
                 .knownTo(
                     new Length(
                         Math.max(
@@ -290,6 +289,11 @@ public final class Artworks {
       }
     }
     return Optional.of(joints.get(both));
+  }
+
+  /** Films on other rectangles may have any size. */
+  private static JointLimits limits(JointLimits limits, boolean alike) {
+    return alike ? limits : limits.ofOneSize();
   }
 
   private static FilmsNear near(PrintedCells one, PrintedCells other, Canvas grid, double reach) {

@@ -57,6 +57,8 @@ final class FilmJoints {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         new Area(0),
         none,
         none);
@@ -68,18 +70,18 @@ final class FilmJoints {
    * @param where they come near to each other
    * @param along mm from one point of a row to the next, on the cloth
    * @param across mm from one row to the next
-   * @param strip bare ground that goes on for less lies in corners of lines that cross
-   * @param off how far a frame can be off
+   * @param limits bare ground that goes on for less than their strip lies in corners of lines that
+   *     cross
    */
   static Joint of(
-      TwoFilms films, FilmsNear where, double along, double across, Length strip, Length off) {
+      TwoFilms films, FilmsNear where, double along, double across, JointLimits limits) {
     Bits one = films.one();
-    FilmJoints upright = new FilmJoints(along, across, strip);
+    FilmJoints upright = new FilmJoints(along, across, limits.strip());
     for (int y = 0; y < films.rows(); y++) {
       upright.row(films, y, y, where.inRow(y));
     }
     upright.end(one.rows());
-    FilmJoints flat = new FilmJoints(across, along, strip);
+    FilmJoints flat = new FilmJoints(across, along, limits.strip());
     // Turned by and by: a whole film turned takes as much room as the film.
     for (int x = 0; x < one.columns(); x += Long.SIZE) {
       if (comeNear(where, x, Math.min(one.columns(), x + Long.SIZE))) {
@@ -92,7 +94,7 @@ final class FilmJoints {
       }
     }
     flat.end(one.columns());
-    LaidOff laid = LaidOff.of(films, where, along, across, off);
+    LaidOff laid = LaidOff.of(films, where, along, across, limits.off());
     Optional<Finest> lap = KeptWidths.finest(upright.laps.kept(), flat.laps.kept(), one, false);
     AcrossLap itsWidth = new AcrossLap(one, films.other(), along, across);
     return new Joint(
@@ -103,6 +105,10 @@ final class FilmJoints {
         KeptWidths.widest(upright.laps.kept(), flat.laps.kept(), one),
         KeptWidths.finest(upright.gaps.kept(), flat.gaps.kept(), one, false),
         Butts.of(upright.butts, flat.butts, one.rows()),
+        KeptWidths.strips(upright.gaps.kept(), flat.gaps.kept(), limits.narrow()),
+        where.isNowhere()
+            ? Optional.empty()
+            : EdgeFitting.of(one, films.other(), along, across, limits.moved(), limits.larger()),
         laid.both(),
         laid.one().wide(lap.flatMap(l -> itsWidth.of(one, l.place()))),
         laid.other().wide(lap.flatMap(l -> itsWidth.of(films.other(), l.place()))));

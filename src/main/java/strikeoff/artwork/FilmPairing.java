@@ -6,15 +6,14 @@ import strikeoff.units.Length;
 
 /**
  * All that a joint depends on: two pictures, those that may print between them, how far from the
- * first one each begins, how long a strip of ground goes on, and how far a frame can be off.
+ * first one each begins, and by what it is measured.
  */
 record FilmPairing(
     PictureKey one,
     PictureKey other,
     List<PictureKey> thirds,
     List<Length> apart,
-    Length strip,
-    Length off) {
+    JointLimits limits) {
 
   String text() {
     return String.join(
@@ -23,7 +22,6 @@ record FilmPairing(
         other.text(),
         thirds.stream().map(PictureKey::text).collect(Collectors.joining(" and ")),
         apart.stream().map(a -> Double.toString(a.mm())).collect(Collectors.joining(" ")),
-        Double.toString(strip.mm()),
-        Double.toString(off.mm()));
+        limits.text());
   }
 }

@@ -2,6 +2,7 @@ package strikeoff.artwork;
 
 import java.util.Optional;
 import strikeoff.plan.Artwork.Finest;
+import strikeoff.plan.Joint.Strips;
 import strikeoff.units.Length;
 
 /** Which widths strokes keep that run one way: how much of each, and where the extremes are. */
@@ -102,6 +103,23 @@ final class KeptWidths {
             new Length(over),
             new Length((standing ? upright.mostX : flat.mostY) * upright.along),
             new Length((bits.rows() - (standing ? upright.mostY : flat.mostX)) * upright.across)));
+  }
+
+  /** Those no wider than a limit; empty if there are none. */
+  static Optional<Strips> strips(KeptWidths upright, KeptWidths flat, Length limit) {
+    double widest = Math.max(upright.widestUpTo(limit.mm()), flat.widestUpTo(limit.mm()));
+    double over = upright.upTo(widest) + flat.upTo(widest);
+    return over == 0
+        ? Optional.empty()
+        : Optional.of(new Strips(new Length(widest), new Length(over)));
+  }
+
+  private double widestUpTo(double limit) {
+    int bin = (int) (Math.min(limit, most) / BIN);
+    while (bin > 0 && lengths[bin] == 0) {
+      bin--;
+    }
+    return Math.min(limit, bin * BIN + BIN / 2);
   }
 
   /** How much of all strokes is at most so wide, in mm. */

@@ -12,13 +12,16 @@ import java.util.Optional;
 import strikeoff.plan.Artwork.Fine;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Artwork.Tones;
+import strikeoff.plan.FilmFit;
 import strikeoff.plan.Joint;
 import strikeoff.plan.Joint.Side;
+import strikeoff.plan.Joint.Strips;
 import strikeoff.plan.PrintedCells;
 import strikeoff.plan.Traced;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
+import strikeoff.units.Share;
 
 /** Measures as bytes and back, to the last bit of each number. */
 final class MeasureBytes {
@@ -99,6 +102,8 @@ final class MeasureBytes {
           optional(out, joint.wideLap(), MeasureBytes::finest);
           optional(out, joint.gap(), MeasureBytes::finest);
           optional(out, joint.butt(), MeasureBytes::finest);
+          optional(out, joint.gapUpTo(), MeasureBytes::strips);
+          optional(out, joint.fit(), MeasureBytes::fit);
           out.writeDouble(joint.both().squareCm());
           for (Side side : new Side[] {joint.ofOne(), joint.ofOther()}) {
             out.writeDouble(side.inside().squareCm());
@@ -121,9 +126,41 @@ final class MeasureBytes {
                 optional(in, MeasureBytes::finest),
                 optional(in, MeasureBytes::finest),
                 optional(in, MeasureBytes::finest),
+                optional(in, from -> new Strips(length(from), length(from))),
+                optional(in, MeasureBytes::fit),
                 area(in),
                 new Side(area(in), area(in), optional(in, MeasureBytes::length)),
                 new Side(area(in), area(in), optional(in, MeasureBytes::length))));
+  }
+
+  private static void strips(DataOutputStream out, Strips strips) throws IOException {
+    out.writeDouble(strips.widest().mm());
+    out.writeDouble(strips.over().mm());
+  }
+
+  private static void fit(DataOutputStream out, FilmFit fit) throws IOException {
+    out.writeDouble(fit.edge().mm());
+    out.writeDouble(fit.facing().mm());
+    out.writeDouble(fit.facingMoved().mm());
+    out.writeDouble(fit.right().mm());
+    out.writeDouble(fit.far().mm());
+    out.writeDouble(fit.scale().fraction());
+    out.writeDouble(fit.spread().mm());
+    out.writeDouble(fit.spreadMoved().mm());
+    out.writeDouble(fit.lap().mm());
+  }
+
+  private static FilmFit fit(DataInputStream in) throws IOException {
+    return new FilmFit(
+        length(in),
+        length(in),
+        length(in),
+        length(in),
+        length(in),
+        new Share(in.readDouble()),
+        length(in),
+        length(in),
+        length(in));
   }
 
   private static void fine(DataOutputStream out, Fine fine) throws IOException {

@@ -19,6 +19,9 @@ import strikeoff.units.Length;
  * @param gap the narrowest bare ground between them, likewise, where no third film prints
  * @param butt over how much they meet without either, to a point, and under no third: of no width,
  *     and where the longest such edge is; empty if they meet so nowhere
+ * @param gapUpTo the widest of such ground that is no wider than what was meant to be seen, and
+ *     over how much there is any; empty if there is none
+ * @param fit how their edges run along each other; empty if one of them has none
  * @param both area that both print
  * @param ofOne what follows of the one where it is printed first, and where it is laid off
  * @param ofOther the same of the other
@@ -31,6 +34,8 @@ public record Joint(
     Optional<Finest> wideLap,
     Optional<Finest> gap,
     Optional<Finest> butt,
+    Optional<Strips> gapUpTo,
+    Optional<FilmFit> fit,
     Area both,
     Side ofOne,
     Side ofOther) {
@@ -52,9 +57,18 @@ public record Joint(
     }
   }
 
+  /**
+   * Strips of bare ground.
+   *
+   * @param widest of them
+   * @param over how long they are together
+   */
+  public record Strips(Length widest, Length over) {}
+
   /** The same of others. */
   public Joint between(int first, int second) {
-    return new Joint(first, second, point, lap, wideLap, gap, butt, both, ofOne, ofOther);
+    return new Joint(
+        first, second, point, lap, wideLap, gap, butt, gapUpTo, fit, both, ofOne, ofOther);
   }
 
   /**
@@ -78,6 +92,8 @@ public record Joint(
         wideLap.map(there),
         gap.map(there),
         butt.map(there),
+        gapUpTo,
+        fit,
         both,
         ofOne,
         ofOther);
@@ -89,7 +105,8 @@ public record Joint(
 
   /** The same of films that are known to a coarser point. */
   public Joint knownTo(Length coarser) {
-    return new Joint(one, other, coarser, lap, wideLap, gap, butt, both, ofOne, ofOther);
+    return new Joint(
+        one, other, coarser, lap, wideLap, gap, butt, gapUpTo, fit, both, ofOne, ofOther);
   }
 
   /**

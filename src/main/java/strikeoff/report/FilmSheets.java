@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import strikeoff.artwork.facts.FilmOnOthers;
 import strikeoff.check.Checked;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Colour;
@@ -32,6 +34,7 @@ final class FilmSheets {
   private final Measures units;
   private final Colour ground;
   private final Length tolerance;
+  private final List<Evidence> facts;
 
   private FilmSheets(Checked.Judged judged, ColourSigns signs, FindingCards findings) {
     this.signs = signs;
@@ -40,6 +43,7 @@ final class FilmSheets {
     this.ground = judged.plan().cloth().ground();
     this.tables = new FilmTables(judged);
     this.tolerance = tables.tolerance();
+    this.facts = judged.facts().evidence();
   }
 
   /** One for each design that names a film. */
@@ -150,6 +154,12 @@ final class FilmSheets {
         .toList();
   }
 
+  private boolean liesOff(Design design, String one, String other) {
+    return facts.stream()
+        .flatMap(fact -> fact instanceof FilmOnOthers film ? Stream.of(film) : Stream.of())
+        .anyMatch(f -> f.liesOff() && f.design().equals(design.name()) && f.isOf(one, other));
+  }
+
   private static boolean isRinged(Finest gap, List<RingMark> rings) {
     return rings.stream().anyMatch(ring -> ring.place().equals(gap.place()));
   }
@@ -171,14 +181,20 @@ final class FilmSheets {
             tolerance,
             bar,
             both);
-    return List.of(
+    FilmSheet.Picture drawn =
         new FilmSheet.Picture(
             closeUp.asDrawn(),
             both + ", " + new Length(CloseUp.SIDE).text(units) + " square",
             List.of(
                 meeting.at().width().text(units) + " " + meeting.words(),
                 "the bar is " + bar.text(units) + " long"),
-            ""),
+            "");
+    if (liesOff(design, lower.paste(), upper.paste())) {
+      // What a frame that is off lays bare says nothing of films that lie off by more.
+      return List.of(drawn);
+    }
+    return List.of(
+        drawn,
         new FilmSheet.Picture(
             closeUp.laidOff(),
             upper.paste()

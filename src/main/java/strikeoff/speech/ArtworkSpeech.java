@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.artwork.facts.ArtworksApart;
-import strikeoff.artwork.facts.KeyOnEdges;
+import strikeoff.artwork.facts.FilmOnOthers;
 import strikeoff.artwork.facts.LineInPoints;
 import strikeoff.artwork.facts.MarksOnFilms;
 import strikeoff.artwork.facts.OpenJoint;
@@ -51,15 +51,22 @@ public final class ArtworkSpeech {
         : ", and lies on " + print.over().text() + " of what is printed before it";
   }
 
-  /** What an outline misses, as it would be set right. */
-  public static String how(KeyOnEdges key, Measures units) {
+  /** What would lie between a film's edges and the others'; to go on a sentence. */
+  public static String stripText(FilmOnOthers film, Measures units) {
+    return film.lap().mm() < 0
+        ? "with " + film.lap().times(-1).text(units) + " of ground between them"
+        : "lapping them by " + film.lap().text(units);
+  }
+
+  /** What a film misses, as it would be set right. */
+  public static String how(FilmOnOthers film, Measures units) {
     List<String> all = new ArrayList<>();
-    if (key.otherSize()) {
-      all.add("came out at " + key.scale().text() + " of its size");
+    if (film.otherSize()) {
+      all.add("came out at " + film.scale().text() + " of its size");
     }
     List<String> moves = new ArrayList<>();
-    move(key.right(), "to the right", "to the left", units).ifPresent(moves::add);
-    move(key.far(), "to the far edge", "to the near edge", units).ifPresent(moves::add);
+    move(film.right(), "to the right", "to the left", units).ifPresent(moves::add);
+    move(film.far(), "to the far edge", "to the near edge", units).ifPresent(moves::add);
     if (!moves.isEmpty()) {
       all.add("lay " + String.join(" and ", moves));
     }
@@ -73,12 +80,12 @@ public final class ArtworkSpeech {
         : Optional.of(toTenths(new Length(mm), units) + " further " + (by.mm() > 0 ? there : back));
   }
 
-  public static String byText(KeyOnEdges key, Measures units) {
-    return toTenths(key.by(), units);
+  public static String byText(FilmOnOthers film, Measures units) {
+    return toTenths(film.by(), units);
   }
 
-  public static String table(KeyOnEdges key) {
-    return SequenceSpeech.laid(key.railed());
+  public static String table(FilmOnOthers film) {
+    return SequenceSpeech.laid(film.railed());
   }
 
   /** What to write to have the marks cut off, and what to do instead. */
@@ -188,11 +195,13 @@ public final class ArtworkSpeech {
 
   /** The bare ground between two colours. */
   public static String gapText(OpenJoint joint, Measures units) {
-    return width(joint.gap(), units);
+    String least = width(joint.gap(), units);
+    String most = joint.ground().map(widest -> widest.text(units)).orElse(least);
+    return least.equals(most) ? least : least + " to " + most;
   }
 
   public static String gapOver(OpenJoint joint, Measures units) {
-    return over(joint.gap(), units);
+    return joint.strips().map(s -> s.over().roundedUp(units)).orElse("");
   }
 
   /** Where to look for it. */

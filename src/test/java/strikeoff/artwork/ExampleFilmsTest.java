@@ -199,9 +199,9 @@ class ExampleFilmsTest {
     films.put("may-be-negative/negative.png", page((x, y) -> !leaf.covers(x, y)).png());
     films.put("marks-left-in/leaf-marked.png", marked(page(leaf)).png());
     films.put("marks-left-in/outline-marked.png", marked(page(outline)).png());
-    films.put("key-lies-off/tile.png", page(Drawn.bar(80, 80, 100, 70, 0)).png());
-    films.put("key-lies-off/outline.png", page(frame(80, 80)).png());
-    films.put("key-lies-off/moved.png", page(frame(86, 86)).png());
+    films.put("film-lies-off/tile.png", page(Drawn.bar(80, 80, 100, 70, 0)).png());
+    films.put("film-lies-off/outline.png", page(frame(80, 80)).png());
+    films.put("film-lies-off/moved.png", page(frame(86, 86)).png());
   }
 
   @Test

@@ -54,8 +54,7 @@ class LaidOffTest {
         FilmsNear.everywhere(films.columns(), films.rows()),
         point,
         point,
-        new Length(5),
-        new Length(off));
+        Limited.by(5, off));
   }
 
   /** In mm². */
@@ -116,8 +115,7 @@ class LaidOffTest {
             FilmsNear.everywhere(colour.columns(), colour.rows()),
             point,
             point,
-            new Length(5),
-            new Length(off));
+            Limited.by(5, off));
     assertThat(joint.lap().orElseThrow().width().mm()).isCloseTo(0.48, within(point));
     double exact = bare(disc(50), disc(50.52).difference(disc(49.52)), off);
     assertThat(joint.ofOther().bare().squareCm() * 100).isCloseTo(exact, within(exact * 0.05));
@@ -134,8 +132,7 @@ class LaidOffTest {
             FilmsNear.everywhere(under.columns(), under.rows()),
             point,
             point,
-            new Length(5),
-            new Length(1));
+            Limited.by(5, 1));
     double both = disc(40).difference(disc(30)).getArea() / 100;
     assertThat(joint.both().squareCm()).isCloseTo(both, within(both * 0.002));
     // A trap of 1 mm stays under the inner edge of what covers it.

@@ -82,8 +82,7 @@ class MeasureBytesTest {
             FilmsNear.everywhere(one.columns(), one.rows()),
             point,
             point,
-            new Length(5),
-            new Length(1));
+            Limited.by(5, 1));
     assertThat(joint.both().squareCm()).isPositive();
     assertThat(MeasureBytes.joint(MeasureBytes.of(joint))).contains(joint);
   }

@@ -213,9 +213,6 @@ class RuleCatalogueTest {
           Map.entry(
               "cloth/protein-soda",
               "the usual bath of a remedy is no stronger than silk and wool stand"),
-          Map.entry(
-              "artwork/key-fits",
-              "where an outline would fit is looked for only if it doesn't as it lies"),
           Map.entry("fixing/alkali-low-per-dye", "what a remedy weighs in is enough for the dye"),
           Map.entry(
               "fixing/coolest-heat-set", "a binder cooler than that sets as slowly as at that"),

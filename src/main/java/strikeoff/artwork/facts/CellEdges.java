@@ -7,22 +7,15 @@ import strikeoff.plan.PrintedCells;
 /**
  * Where the edges of a film's print are, or near to them, by its cells.
  *
- * @param levels of each cell, row by row: within how many of the reaches an edge lies
+ * @param near of each cell, row by row: whether an edge lies within the reach
  */
-record CellEdges(PrintedCells cells, byte[] levels) {
+record CellEdges(PrintedCells cells, boolean[] near) {
 
   /**
-   * @param reaches how far from an edge still counts, in mm, one or several
+   * @param reach how far from an edge still counts, in mm
    */
-  static CellEdges of(PrintedCells cells, double... reaches) {
-    byte[] levels = new byte[cells.columns() * cells.rows()];
-    for (double reach : reaches) {
-      boolean[] near = near(cells, reach);
-      for (int i = 0; i < levels.length; i++) {
-        levels[i] += near[i] ? 1 : 0;
-      }
-    }
-    return new CellEdges(cells, levels);
+  static CellEdges of(PrintedCells cells, double reach) {
+    return new CellEdges(cells, near(cells, reach));
   }
 
   /** The same with those of one grid in one, which is asked once for all of them. */
@@ -36,11 +29,11 @@ record CellEdges(PrintedCells cells, byte[] levels) {
       if (grid == together.size()) {
         together.add(one);
       } else {
-        byte[] levels = together.get(grid).levels.clone();
-        for (int i = 0; i < levels.length; i++) {
-          levels[i] = (byte) Math.max(levels[i], one.levels[i]);
+        boolean[] near = together.get(grid).near.clone();
+        for (int i = 0; i < near.length; i++) {
+          near[i] |= one.near[i];
         }
-        together.set(grid, new CellEdges(one.cells, levels));
+        together.set(grid, new CellEdges(one.cells, near));
       }
     }
     return together;
@@ -95,14 +88,9 @@ record CellEdges(PrintedCells cells, byte[] levels) {
     return column >= 0 && row >= 0 && column < cells.columns() && row < cells.rows();
   }
 
-  /** Within how many of the reaches of an edge a place in mm lies. */
-  int level(double x, double y) {
-    int cell = cells.cellAt(x, y);
-    return cell < 0 ? 0 : levels[cell];
-  }
-
-  /** True of a place in mm that lies within the one reach of an edge. */
+  /** True of a place in mm that lies within the reach of an edge. */
   boolean near(double x, double y) {
-    return level(x, y) > 0;
+    int cell = cells.cellAt(x, y);
+    return cell >= 0 && near[cell];
   }
 }

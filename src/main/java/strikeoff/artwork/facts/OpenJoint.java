@@ -22,6 +22,9 @@ import strikeoff.units.Length;
  *     first
  * @param over the other of the two
  * @param gap the narrowest bare ground between them; empty if there is none of up to 4 mm
+ * @param strips how wide such ground becomes that wasn't meant to be seen, and over how much there
+ *     is any
+ * @param doubt how much wider or narrower that may be: a point of the films
  * @param butt over how much they meet edge to edge, to a point of the films
  * @param buttAt where the longest such edge is; empty if there is none
  * @param tolerance how far a frame can be off on this table
@@ -33,6 +36,8 @@ public record OpenJoint(
     String under,
     String over,
     Optional<Finest> gap,
+    Optional<Joint.Strips> strips,
+    Length doubt,
     Length butt,
     Optional<FilmPlace> buttAt,
     boolean railed,
@@ -56,6 +61,8 @@ public record OpenJoint(
         first ? one.paste() : other.paste(),
         first ? other.paste() : one.paste(),
         joint.openGap(),
+        joint.gapUpTo(),
+        joint.point(),
         joint.butting(),
         joint.butt().map(Finest::place),
         railed,
@@ -74,11 +81,25 @@ public record OpenJoint(
 
   /** By how much the one is to be spread so that it runs under the other by the tolerance. */
   public Length spread() {
-    return gap.map(Finest::width).orElse(new Length(0)).plus(tolerance);
+    return ground().orElse(new Length(0)).plus(tolerance);
+  }
+
+  /** The widest of such ground; the narrowest where they differ by no more than their doubts. */
+  public Optional<Length> ground() {
+    Optional<Length> narrowest = gap.map(Finest::width);
+    return strips
+        .map(Joint.Strips::widest)
+        .filter(w -> narrowest.isEmpty() || w.minus(doubt.times(2)).compareTo(narrowest.get()) > 0)
+        .or(() -> narrowest);
   }
 
   /** Width of the narrowest bare ground; endless if there is none. */
   public double gapMm() {
     return gap.map(g -> g.width().mm()).orElse(Double.MAX_VALUE);
+  }
+
+  /** True if ground lies between them that wasn't meant to be seen. */
+  public boolean gapes() {
+    return gap.isPresent() && strips.isPresent();
   }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import strikeoff.artwork.Artworks.Looked;
+import strikeoff.artwork.JointLimits;
 import strikeoff.artwork.LaidFilm;
 import strikeoff.artwork.Resolution;
 import strikeoff.artwork.StudioFolder;
@@ -20,6 +21,7 @@ import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
 import strikeoff.plan.Joint;
 import strikeoff.policy.Defaults;
+import strikeoff.policy.Limits;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
 import strikeoff.units.Numbers;
@@ -231,8 +233,15 @@ final class ArtworkPart {
         }
       }
     }
-    Length strip = draft.policy().artwork().stripLeast();
-    return draft.artworks().joints(films, pairs, strip, off, draft.bounds());
+    Limits.Artwork limits = draft.policy().artwork();
+    JointLimits by =
+        new JointLimits(
+            limits.stripLeast(),
+            limits.bareStrip(),
+            off,
+            limits.filmMovedMost(),
+            limits.samePage());
+    return draft.artworks().joints(films, pairs, by, draft.bounds());
   }
 
   private LaidFilm laid(Design.Separation separation) {

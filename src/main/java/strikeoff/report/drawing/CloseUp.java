@@ -2,6 +2,7 @@ package strikeoff.report.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -34,6 +35,12 @@ public record CloseUp(Svg asDrawn, Svg laidOff, double right, double far) {
 
   private static final double EDGE = 2;
   private static final double HALO = 0.5;
+
+  /** Within so far of the middle a lap is looked at, in mm. */
+  private static final double NEAR = 10;
+
+  /** Edges are drawn as straight lines that are no further from where they are, in mm. */
+  private static final double TOUCHING = 0.1;
 
   private static final GeometryFactory SHAPES = new GeometryFactory();
 
@@ -71,6 +78,7 @@ public record CloseUp(Svg asDrawn, Svg laidOff, double right, double far) {
     Geometry still = shape(drawn, lower);
     Geometry covered =
         ColourSigns.overlaid(covered(drawn), still.buffer(tolerance.mm()), OverlayNG.INTERSECTION);
+    Geometry near = SHAPES.createPoint(new Coordinate(x, y)).buffer(NEAR);
     List<Layer> worst = List.of();
     double right = 0;
     double far = 0;
@@ -81,8 +89,10 @@ public record CloseUp(Svg asDrawn, Svg laidOff, double right, double far) {
       double along = tolerance.mm() * StrictMath.cos(angle);
       double down = tolerance.mm() * StrictMath.sin(angle);
       List<Layer> off = cut(whole, moved, along, down, square);
-      double bare = ColourSigns.overlaid(covered, covered(off), OverlayNG.DIFFERENCE).getArea();
-      double lap = ColourSigns.overlaid(still, shape(off, moved), OverlayNG.INTERSECTION).getArea();
+      double bare =
+          between(still, ColourSigns.overlaid(covered, covered(off), OverlayNG.DIFFERENCE));
+      Geometry lapped = ColourSigns.overlaid(still, shape(off, moved), OverlayNG.INTERSECTION);
+      double lap = ColourSigns.overlaid(lapped, near, OverlayNG.INTERSECTION).getArea();
       if (bare > mostBare || bare == mostBare && lap < leastLap) {
         mostBare = bare;
         leastLap = lap;
@@ -96,6 +106,16 @@ public record CloseUp(Svg asDrawn, Svg laidOff, double right, double far) {
         drawn(signs, design, ground, window, worst, bar, words + ", laid off"),
         right,
         far);
+  }
+
+  /** Area of the parts that begin at a colour: what the far side of a line lets go of does not. */
+  private static double between(Geometry colour, Geometry bare) {
+    double area = 0;
+    for (int i = 0; i < bare.getNumGeometries(); i++) {
+      Geometry part = bare.getGeometryN(i);
+      area += part.isWithinDistance(colour, TOUCHING) ? part.getArea() : 0;
+    }
+    return area;
   }
 
   private static Geometry shape(List<Layer> layers, Separation colour) {

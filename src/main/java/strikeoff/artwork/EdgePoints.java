@@ -1,0 +1,165 @@
+package strikeoff.artwork;
+
+import java.util.Arrays;
+
+/**
+ * Points along the edges of a film's print, spread evenly, and which way is out there. What is cut
+ * off at the border of the film is no edge.
+ *
+ * @param all x, y, the two parts of the way out, and for how long an edge the point stands, by
+ *     turns, in mm; from the film's left far corner, to the right and down
+ */
+record EdgePoints(double[] all) {
+
+  /** Numbers of a point. */
+  static final int EACH = 5;
+
+  /** Lines of the grid in which edges are crossed lie so far apart, in mm. */
+  private static final double GRID = 0.5;
+
+  /** Which way is out is seen within so far, in mm. */
+  private static final double AROUND = 0.5;
+
+  /** A row of what is around is one word. */
+  private static final int MOST_AROUND = 31;
+
+  /** An edge that is met more aslant is crossed by the other lines of the grid. */
+  private static final double DIAGONAL = Math.sqrt(0.5);
+
+  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+  /** Of a straight edge it is one; what is much less is frayed. */
+  private static final double CLEAR = 0.3;
+
+  /** Finds those of a film. */
+  static EdgePoints of(Bits film, double along, double across) {
+    Finder finder = new Finder(film, along, across);
+    int columns = finder.step(along);
+    int rows = finder.step(across);
+    for (int y = rows / 2; y < film.rows(); y += rows) {
+      for (int x = film.change(0, y); x < film.columns(); x = film.change(x, y)) {
+        finder.cross(x, y + 0.5, rows * across, true);
+      }
+    }
+    for (int y = 1; y < film.rows(); y++) {
+      for (int word = 0; word < film.columns(); word += Long.SIZE) {
+        long differ = film.from(word, y) ^ film.from(word, y - 1);
+        for (; differ != 0; differ &= differ - 1) {
+          int x = word + Long.numberOfTrailingZeros(differ);
+          if (x % columns == columns / 2) {
+            finder.cross(x + 0.5, y, columns * along, false);
+          }
+        }
+      }
+    }
+    return new EdgePoints(Arrays.copyOf(finder.all, finder.size));
+  }
+
+  int count() {
+    return all.length / EACH;
+  }
+
+  /** How long all edges are, in mm. */
+  double length() {
+    double length = 0;
+    for (int i = EACH - 1; i < all.length; i += EACH) {
+      length += all[i];
+    }
+    return length;
+  }
+
+  /**
+   * About so many of them, if there are more. They are taken by the golden ratio: every so manieth
+   * would be left edges alone where a row has as many.
+   */
+  EdgePoints thinned(int most) {
+    double share = (double) most / count();
+    if (share >= 1) {
+      return this;
+    }
+    double[] some = new double[all.length];
+    int size = 0;
+    for (int i = 0; i < count(); i++) {
+      if (i * GOLDEN % 1 < share) {
+        System.arraycopy(all, i * EACH, some, size, EACH);
+        size += EACH;
+        some[size - 1] /= share;
+      }
+    }
+    return new EdgePoints(Arrays.copyOf(some, size));
+  }
+
+  /** Gathers them. */
+  private static final class Finder {
+
+    private final Bits film;
+    private final double along;
+    private final double across;
+    private final int columns;
+    private final int rows;
+    private double[] all = new double[EACH << 10];
+    private int size;
+
+    Finder(Bits film, double along, double across) {
+      this.film = film;
+      this.along = along;
+      this.across = across;
+      this.columns = around(along);
+      this.rows = around(across);
+    }
+
+    private static int around(double point) {
+      return Math.max(2, Math.min(MOST_AROUND, (int) Math.round(AROUND / point)));
+    }
+
+    int step(double point) {
+      return Math.max(1, (int) Math.round(GRID / point));
+    }
+
+    /**
+     * Notes an edge where a line crosses it.
+     *
+     * @param length of the line's edge for which this crossing stands, if it were crossed straight
+     */
+    void cross(double x, double y, double length, boolean byRow) {
+      int column = (int) x;
+      int row = (int) y;
+      if (column < columns
+          || row < rows
+          || column + columns > film.columns()
+          || row + rows > film.rows()) {
+        return;
+      }
+      int left = 0;
+      int right = 0;
+      int above = 0;
+      int below = 0;
+      long half = (1L << columns) - 1;
+      for (int i = -rows; i < rows; i++) {
+        long word = film.from(column - columns, row + i);
+        int first = Long.bitCount(word & half);
+        int second = Long.bitCount(word >>> columns & half);
+        left += first;
+        right += second;
+        above += i < 0 ? first + second : 0;
+        below += i < 0 ? 0 : first + second;
+      }
+      double most = 2.0 * rows * columns;
+      double outX = (left - right) / most;
+      double outY = (above - below) / most;
+      double clear = Math.hypot(outX, outY);
+      double met = Math.abs(byRow ? outX : outY) / clear;
+      if (clear < CLEAR || met < DIAGONAL) {
+        return;
+      }
+      if (size == all.length) {
+        all = Arrays.copyOf(all, 2 * size);
+      }
+      all[size++] = x * along;
+      all[size++] = y * across;
+      all[size++] = outX / clear;
+      all[size++] = outY / clear;
+      all[size++] = length / met;
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package strikeoff.plan;
+
+import strikeoff.units.Length;
+import strikeoff.units.Share;
+
+/**
+ * How the edges of two films run along each other: of one, where the other begins within a lap or a
+ * strip of ground of up to 4 mm, and how that would be if the one were moved over the other.
+ *
+ * @param edge how long the edges of that one of both are that has less
+ * @param facing how much of them runs along the other's as they lie
+ * @param facingMoved the same if it were moved so that it fits best
+ * @param right how far the middle of the one that is listed first is moved for that; to the left if
+ *     it is below zero
+ * @param far the same towards the far edge
+ * @param scale how large it is made for that, of what it is
+ * @param spread how much the strip between them differs from one width as they lie, on average
+ * @param spreadMoved the same once it is moved
+ * @param lap how wide they lap then; ground if it is below zero
+ */
+public record FilmFit(
+    Length edge,
+    Length facing,
+    Length facingMoved,
+    Length right,
+    Length far,
+    Share scale,
+    Length spread,
+    Length spreadMoved,
+    Length lap) {
+
+  /** The same where the other of the two is moved. */
+  public FilmFit ofOther() {
+    double back = -1 / scale.fraction();
+    return new FilmFit(
+        edge,
+        facing,
+        facingMoved,
+        right.times(back),
+        far.times(back),
+        new Share(-back),
+        spread,
+        spreadMoved,
+        lap);
+  }
+
+  /** How far a corner comes to lie from where it was, of a rectangle of such sides. */
+  public Length by(Length length, Length width) {
+    double larger = Math.abs(scale.fraction() - 1) / 2;
+    return new Length(
+        Math.hypot(
+            larger * length.mm() + Math.abs(right.mm()), larger * width.mm() + Math.abs(far.mm())));
+  }
+
+  /** How far a corner comes to lie from where another fit has it, at most. */
+  public Length apart(FilmFit other, Length length, Length width) {
+    double larger = Math.abs(scale.fraction() - other.scale.fraction()) / 2;
+    return new Length(
+        Math.hypot(
+            larger * length.mm() + Math.abs(right.minus(other.right).mm()),
+            larger * width.mm() + Math.abs(far.minus(other.far).mm())));
+  }
+}

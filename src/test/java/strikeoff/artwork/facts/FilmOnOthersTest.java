@@ -1,0 +1,113 @@
+package strikeoff.artwork.facts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import strikeoff.plan.Design;
+import strikeoff.plan.FilmFit;
+import strikeoff.plan.Joint;
+import strikeoff.plan.Joint.Side;
+import strikeoff.policy.Policy;
+import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.units.Area;
+import strikeoff.units.Length;
+import strikeoff.units.Share;
+
+/** Which of several films lies off, by how each pair of them fits. */
+class FilmOnOthersTest {
+
+  private static final CellFilms FILMS = new CellFilms(200, 100);
+  private static final Policy POLICY = PolicyReader.builtIn();
+
+  /** The one that is listed first fits the other once it is moved so far to the right, in mm. */
+  private static Joint joint(int one, int other, double right) {
+    return joint(one, other, right, 1, 400, right == 0 ? 0.1 : 1.5);
+  }
+
+  private static Joint joint(
+      int one, int other, double right, double scale, double edge, double spread) {
+    Side side = new Side(new Area(0), new Area(0), Optional.empty());
+    FilmFit fit =
+        new FilmFit(
+            new Length(edge),
+            new Length(edge),
+            new Length(edge),
+            new Length(right),
+            new Length(0),
+            new Share(scale),
+            new Length(spread),
+            new Length(0.1),
+            new Length(1.2));
+    return new Joint(
+        one,
+        other,
+        new Length(0.1),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(fit),
+        new Area(0),
+        side,
+        side);
+  }
+
+  /** Two fills and an outline. */
+  private static Optional<FilmOnOthers> of(Joint... joints) {
+    CellFilms.Shape all = (x, y) -> true;
+    Design design =
+        FILMS.design(
+            FILMS.separation(1, false, all),
+            FILMS.separation(2, false, all),
+            FILMS.separation(3, true, all));
+    return FilmOnOthers.of(design.with(List.of(joints)), true, POLICY);
+  }
+
+  @Test
+  void theFilmIsToldByWhoseMoveMostIsGained() {
+    FilmOnOthers outline = of(joint(1, 2, 0), joint(1, 3, -5), joint(2, 3, -5)).orElseThrow();
+    assertThat(outline.paste()).isEqualTo("p3");
+    assertThat(outline.others()).containsExactly("1.png", "2.png");
+    assertThat(outline.right().mm()).isEqualTo(5);
+    assertThat(outline.by().mm()).isEqualTo(5);
+    assertThat(outline.over().mm()).isEqualTo(800);
+    assertThat(outline.liesOff()).isTrue();
+    assertThat(outline.isOf("p1", "p3")).isTrue();
+    assertThat(outline.isOf("p1", "p2")).isFalse();
+    FilmOnOthers fill = of(joint(1, 2, 4), joint(1, 3, 4), joint(2, 3, 0)).orElseThrow();
+    assertThat(fill.paste()).isEqualTo("p1");
+    assertThat(fill.right().mm()).isEqualTo(4);
+  }
+
+  /** Of two films either may be moved. */
+  @Test
+  void ofTwoTheOutlineIsToldUnlessTheOtherCameOutSmaller() {
+    assertThat(of(joint(1, 3, 4)).orElseThrow().paste()).isEqualTo("p3");
+    FilmOnOthers smaller = of(joint(1, 3, 0, 1 / 0.97, 400, 1)).orElseThrow();
+    assertThat(smaller.paste()).isEqualTo("p1");
+    assertThat(smaller.otherSize()).isTrue();
+    // Corners lie 100 and 50 mm from the middle.
+    assertThat(smaller.by().mm()).isCloseTo(Math.hypot(100, 50) * 0.0309, within(0.01));
+    assertThat(of(joint(1, 3, 0, 0.97, 400, 1)).orElseThrow().paste()).isEqualTo("p3");
+  }
+
+  /** On a railed table frames are off by 1 mm; edges of 20 cm at least count. */
+  @Test
+  void whatFitsAsItLiesOrHardlyFitsAtAllDoesNotLieOff() {
+    assertThat(of(joint(1, 3, 0)).orElseThrow().liesOff()).isFalse();
+    assertThat(of(joint(1, 3, 0.9)).orElseThrow().liesOff()).isFalse();
+    assertThat(of(joint(1, 3, 5, 1, 190, 1.5)).orElseThrow().liesOff()).isFalse();
+    assertThat(of(joint(1, 3, 5, 1, 210, 1.5)).orElseThrow().liesOff()).isTrue();
+    // Not twice as even as it is.
+    assertThat(of(joint(1, 3, 5, 1, 400, 0.19)).orElseThrow().liesOff()).isFalse();
+  }
+
+  @Test
+  void ofFilmsThatMeetNowhereNothingIsKnown() {
+    assertThat(of()).isEmpty();
+  }
+}
