@@ -35,12 +35,15 @@ final class EdgeFitting {
   /**
    * So many of the places that they vote for are followed, on few points; then the best on more.
    */
-  private static final int FOLLOWED = 100;
+  private static final int FOLLOWED = 60;
 
   private static final int FIRST_POINTS = 120;
   private static final int LAID = 5;
   private static final int SOME_POINTS = 400;
   private static final int POINTS = 1500;
+
+  /** Steps across strips, in mm; within one they are followed point by point. */
+  private static final double STRIDE = 0.15;
 
   /** Two edges face each other if their ways out are so much against each other, as a cosine. */
   private static final double FACES = -0.9;
@@ -108,10 +111,6 @@ final class EdgeFitting {
   /** Two rasters and the size of their points. */
   private record Raster(Bits mine, Bits other, double along, double across) {
 
-    private double step() {
-      return Math.min(along, across);
-    }
-
     /**
      * The strip between the edge of one and the other's, straight out or in from a point.
      *
@@ -120,25 +119,38 @@ final class EdgeFitting {
     double strip(double[] points, int at, double x, double y) {
       double outX = points[at + 2];
       double outY = points[at + 3];
-      double step = step();
-      boolean covered = is(other, x - outX * step / 2, y - outY * step / 2);
-      double way = covered ? -step : step;
-      int most = (int) (REACH / step);
-      for (int i = 0; i <= most; i++) {
-        double far = (i + 0.5) * way;
-        if (is(other, x + outX * far, y + outY * far) != covered) {
-          return i * way;
+      double point = Math.min(along, across);
+      boolean covered = is(other, x - outX * point / 2, y - outY * point / 2);
+      double sign = covered ? -1 : 1;
+      double stride = Math.max(point, STRIDE);
+      for (double far = point / 2; far <= REACH; far += stride) {
+        double by = sign * far;
+        if (is(other, x + outX * by, y + outY * by) != covered) {
+          return sign * first(covered, x, y, outX * sign, outY * sign, far - stride, far);
         }
         // Where this film ends itself, or begins again, nothing is between its edge and the other.
-        if (i > 1 && is(mine, points[at] + outX * far, points[at + 1] + outY * far) != covered) {
+        if (far > 2 * point
+            && is(mine, points[at] + outX * by, points[at + 1] + outY * by) != covered) {
           break;
         }
       }
       return Double.NaN;
     }
 
+    /** Where between two places the other begins or ends, to a point. */
+    private double first(
+        boolean covered, double x, double y, double toX, double toY, double from, double to) {
+      double point = Math.min(along, across);
+      double far = to;
+      while (far - point > Math.max(0, from)
+          && is(other, x + toX * (far - point), y + toY * (far - point)) != covered) {
+        far -= point;
+      }
+      return far - point / 2;
+    }
+
     private boolean is(Bits bits, double x, double y) {
-      return bits.get((int) Math.floor(x / along), (int) Math.floor(y / across));
+      return x >= 0 && y >= 0 && bits.get((int) (x / along), (int) (y / across));
     }
   }
 
@@ -174,8 +186,7 @@ final class EdgeFitting {
     }
     // What both have in common is most of the one that has less.
     boolean first = ofOne.length() <= ofOther.length();
-    Raster films =
-        first ? new Raster(one, other, along, across) : new Raster(other, one, along, across);
+    Raster films = new Raster(first ? one : other, first ? other : one, along, across);
     EdgeFitting fitting =
         first ? new EdgeFitting(films, ofOne, ofOther) : new EdgeFitting(films, ofOther, ofOne);
     FilmFit fit = fitting.fit(most.mm(), larger.fraction());
