@@ -156,10 +156,6 @@ public final class Artworks {
 
   private Looked.Seen read(Wanted wanted, Bounds bounds, long pointsLeft)
       throws IOException, UnreadablePicture {
-    String bytes;
-    try (InputStream in = open(wanted, bounds)) {
-      bytes = Sha256.of(in);
-    }
     try (InputStream in = open(wanted, bounds)) {
       Picture picture = Pictures.head(in, wanted);
       long points = (long) picture.columns() * picture.rows();
@@ -178,7 +174,7 @@ public final class Artworks {
       Placing placing = Placing.of(picture, wanted);
       PictureKey key =
           new PictureKey(
-              bytes,
+              bytes(wanted, bounds),
               wanted.prints(),
               wanted.wrong(),
               picture.columns(),
@@ -203,6 +199,13 @@ public final class Artworks {
       }
       keys.put(wanted, key);
       return new Looked.Seen(one.artwork(wanted, placing), points);
+    }
+  }
+
+  /** After its head, by which most of what can't be taken in is told, and with no need of these. */
+  private String bytes(Wanted wanted, Bounds bounds) throws IOException, UnreadablePicture {
+    try (InputStream in = open(wanted, bounds)) {
+      return Sha256.of(in);
     }
   }
 

@@ -15,6 +15,12 @@ final class ByteSource {
   private final CRC32 sum = new CRC32();
   private final byte[] skipped = new byte[AT_ONCE];
 
+  /** What was read for single bytes and wasn't handed on yet: from {@code at} to {@code end}. */
+  private final byte[] ahead = new byte[AT_ONCE];
+
+  private int at;
+  private int end;
+
   ByteSource(InputStream in) {
     this.in = in;
   }
@@ -30,7 +36,11 @@ final class ByteSource {
 
   /** One byte, which no sum counts; -1 at the end. */
   int next() throws IOException {
-    return in.read();
+    if (at == end) {
+      at = 0;
+      end = in.readNBytes(ahead, 0, AT_ONCE);
+    }
+    return at == end ? -1 : ahead[at++] & 0xff;
   }
 
   /** Four bytes, the highest first, without sign. */
@@ -49,17 +59,19 @@ final class ByteSource {
    * @throws EOFException if there are fewer
    */
   byte[] all(int count) throws IOException {
-    byte[] bytes = in.readNBytes(count);
-    if (bytes.length < count) {
+    byte[] bytes = new byte[count];
+    if (some(bytes, 0, count) < count) {
       throw new EOFException();
     }
-    sum.update(bytes);
     return bytes;
   }
 
   /** Fills a part of an array, as far as there is something. */
   int some(byte[] bytes, int from, int count) throws IOException {
-    int read = in.readNBytes(bytes, from, count);
+    int known = Math.min(count, end - at);
+    System.arraycopy(ahead, at, bytes, from, known);
+    at += known;
+    int read = known + in.readNBytes(bytes, from + known, count - known);
     sum.update(bytes, from, read);
     return read;
   }

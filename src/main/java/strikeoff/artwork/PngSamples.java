@@ -1,5 +1,6 @@
 package strikeoff.artwork;
 
+import java.util.Arrays;
 import java.util.Optional;
 import strikeoff.plan.Artwork.Tone;
 
@@ -121,6 +122,11 @@ record PngSamples(int colours, int depth, Optional<byte[]> palette, Optional<byt
     int step = pointBytes();
     for (int i = 0; i < count; i++) {
       int at = from + i * step;
+      // Of a film, most points are as the one before.
+      if (i > 0 && Arrays.equals(row, at, at + step, row, at - step, at)) {
+        into[i] = into[i - 1];
+        continue;
+      }
       int first = row[at] & 0xff;
       boolean rgb = colours == RGB || colours == RGB_ALPHA;
       int tone = rgb ? luma(first, row[at + width] & 0xff, row[at + 2 * width] & 0xff) : first;

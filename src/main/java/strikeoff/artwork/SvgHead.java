@@ -1,6 +1,9 @@
 package strikeoff.artwork;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,9 +22,17 @@ final class SvgHead {
       Pattern.compile(
           "<!DOCTYPE\\s+[a-z]+(\\s+PUBLIC\\s+(\"[^\"<>]*\"|'[^'<>]*')\\s+(\"[^\"<>]*\"|'[^'<>]*'))?\\s*>");
 
+  /** What a file says of its letters, behind a mark of UTF-8 that some begin with. */
+  private static final Pattern ENCODING =
+      Pattern.compile(
+          "(?:\u00ef\u00bb\u00bf)?<\\?xml\\s[^>]*?encoding\\s*=\\s*[\"']([\\w.-]+)[\"']");
+
+  private static final char MARK = '\ufeff';
+
   private SvgHead() {}
 
-  static XMLStreamReader reader(byte[] file, SvgWrong wrong) throws XMLStreamException {
+  static XMLStreamReader reader(byte[] file, SvgWrong wrong)
+      throws XMLStreamException, UnreadablePicture {
     String head = new String(file, 0, Math.min(HEAD, file.length), StandardCharsets.ISO_8859_1);
     int begins = head.indexOf(BEGINS);
     Matcher usual = USUAL.matcher(head);
@@ -34,6 +45,21 @@ final class SvgHead {
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-    return factory.createXMLStreamReader(new ByteArrayInputStream(file));
+    return factory.createXMLStreamReader(new StringReader(text(file, head)));
+  }
+
+  /** Its letters. The JDK's own reading of bytes tells the terminal besides where they are none. */
+  private static String text(byte[] file, String head) throws UnreadablePicture {
+    Matcher said = ENCODING.matcher(head);
+    try {
+      Charset letters = said.lookingAt() ? Charset.forName(said.group(1)) : StandardCharsets.UTF_8;
+      String text = letters.newDecoder().decode(ByteBuffer.wrap(file)).toString();
+      return text.isEmpty() || text.charAt(0) != MARK ? text : text.substring(1);
+    } catch (CharacterCodingException | IllegalArgumentException e) {
+      throw new UnreadablePicture(
+          "this drawing holds bytes that are no letters"
+              + (said.lookingAt() ? " as its first line says they are written" : " in UTF-8")
+              + "; save it as SVG in UTF-8");
+    }
   }
 }

@@ -8,7 +8,7 @@ import strikeoff.plan.Artwork.Tone;
 
 /**
  * A TIFF picture (TIFF 6.0) of black and white, grey, a palette or RGB in strips. The directory is
- * read here and nowhere else; what is packed is unpacked by the JDK, a few strips at a time.
+ * read here and nowhere else; what is packed is unpacked some rows at a time.
  */
 final class Tiff implements Picture {
 
@@ -152,12 +152,14 @@ final class Tiff implements Picture {
     SampleRows handOn = new SampleRows(samples, columns(), true, prints, points);
     int rowBytes = samples.rowBytes(columns());
     int y = 0;
-    while (y < rows()) {
-      GivenUp.ifAsked();
-      byte[] bytes = strips.rowsFrom(y);
-      for (int from = 0; from < bytes.length; from += rowBytes, y++) {
-        straighten(bytes, from, rowBytes);
-        handOn.row(y, 0, 1, bytes, from, columns());
+    try (strips) {
+      while (y < rows()) {
+        GivenUp.ifAsked();
+        byte[] bytes = strips.rowsFrom(y);
+        for (int from = 0; from < bytes.length; from += rowBytes, y++) {
+          straighten(bytes, from, rowBytes);
+          handOn.row(y, 0, 1, bytes, from, columns());
+        }
       }
     }
   }

@@ -1,39 +1,42 @@
 package strikeoff.artwork;
 
 import java.awt.image.DataBufferByte;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.zip.DataFormatException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
+import javax.imageio.stream.ImageInputStreamImpl;
 
 /**
- * The strips of a TIFF picture. The JDK unpacks them, a few at a time, out of a small file that is
- * made for it: its directory is our own and says where these strips lie and nothing else, so that
- * nothing that a stranger's directory claims ever reaches it. Each bit is a point to it, whatever
- * the points are.
+ * The strips of a TIFF picture, unpacked some rows at a time. A fax the JDK unpacks, a few strips
+ * at a time, out of a small file that is made for it: its directory is our own and says where these
+ * strips lie and nothing else, so that nothing that a stranger's directory claims ever reaches it.
  */
-final class TiffStrips {
+final class TiffStrips implements AutoCloseable {
 
   private static final int NOT_PACKED = 1;
+  private static final int LZW = 5;
   private static final int DEFLATE = 8;
+  private static final int PACK_BITS = 32773;
   private static final int DEFLATE_OLD = 32946;
 
   /** By rows, and by groups 3 and 4. */
   static final Set<Integer> FAX = Set.of(2, 3, 4);
 
   /** None, fax, LZW, deflate by two numbers, and PackBits. */
-  static final Set<Integer> PACKINGS = Set.of(NOT_PACKED, 2, 3, 4, 5, DEFLATE, DEFLATE_OLD, 32773);
+  static final Set<Integer> PACKINGS =
+      Set.of(NOT_PACKED, 2, 3, 4, LZW, DEFLATE, DEFLATE_OLD, PACK_BITS);
 
-  /** A packed strip is unpacked as a whole; A2 in black and white at 600 an inch is a quarter. */
-  private static final int LARGEST = 64 << 20;
+  /** Packing makes noise longer by half at most, and short strips by a few bytes. */
+  private static final int LONGER_BY = 2;
+
+  private static final int FEW_BYTES = 1024;
 
   /** Strips are unpacked together up to so many bytes. */
   private static final int AT_ONCE = 1 << 20;
@@ -59,6 +62,9 @@ final class TiffStrips {
   private final int rowsPerStrip;
   private final long[] starts;
   private final long[] sizes;
+
+  /** Of the strip that is being unpacked; a fax is by the JDK. */
+  private final Unpacking unpacking;
 
   /**
    * Looks at where strips lie.
@@ -93,14 +99,17 @@ final class TiffStrips {
       throw new UnreadablePicture(
           "the strips of this TIFF file lie over each other; save it again");
     }
-    if (packing != NOT_PACKED && (long) rowsPerStrip * rowBytes > LARGEST) {
+    long most = LONGER_BY * ((long) rows * rowBytes) + (long) strips * FEW_BYTES;
+    if (whole > most) {
       throw new UnreadablePicture(
-          "this TIFF file is packed as one piece that unpacks to "
-              + ((long) rowsPerStrip * rowBytes >> 20)
-              + " MiB; at most "
-              + (LARGEST >> 20)
-              + " MiB are taken in: save it in strips, in black and white, or as PNG");
+          "the strips of this TIFF file are far longer than what is packed in them; save it again");
     }
+    this.unpacking =
+        switch (packing) {
+          case LZW -> new Lzw();
+          case PACK_BITS -> new PackBits();
+          default -> new Unpacking.Deflate();
+        };
   }
 
   /**
@@ -120,6 +129,9 @@ final class TiffStrips {
       }
       return bits(start, count * rowBytes);
     }
+    if (!FAX.contains(packing)) {
+      return unpacked(strip, y, Math.min(least, rowsIn(strip) - y % rowsPerStrip));
+    }
     int strips = Math.max(1, Math.min(least / rowsPerStrip, starts.length - strip));
     int count = 0;
     for (int i = strip; i < strip + strips; i++) {
@@ -128,7 +140,7 @@ final class TiffStrips {
       }
       count += rowsIn(i);
     }
-    return unpacked(strip, strips, y, count);
+    return faxed(strip, strips, y, count);
   }
 
   private int rowsIn(int strip) {
@@ -137,20 +149,59 @@ final class TiffStrips {
 
   /** Some bytes of the file, the first point in the highest bit. */
   private byte[] bits(long start, int count) {
-    byte[] bytes = Arrays.copyOfRange(file, (int) start, (int) start + count);
-    for (int i = 0; lowFirst && i < count; i++) {
-      bytes[i] = (byte) (Integer.reverse(bytes[i]) >>> Integer.SIZE - Byte.SIZE);
-    }
+    byte[] bytes = new byte[count];
+    copy(start, count, bytes, 0);
     return bytes;
   }
 
-  private byte[] unpacked(int strip, int strips, int y, int count) throws UnreadablePicture {
+  private void copy(long start, int count, byte[] bytes, int to) {
+    System.arraycopy(file, (int) start, bytes, to, count);
+    for (int i = to; lowFirst && i < to + count; i++) {
+      bytes[i] = (byte) (Integer.reverse(bytes[i]) >>> Integer.SIZE - Byte.SIZE);
+    }
+  }
+
+  /** Some rows of a strip, which go on where the last ones ended unless they are its first. */
+  private byte[] unpacked(int strip, int y, int count) throws UnreadablePicture {
+    if (y % rowsPerStrip == 0) {
+      if (sizes[strip] == 0 || starts[strip] + sizes[strip] > file.length) {
+        throw UnreadablePicture.ends(y, rows);
+      }
+      if (lowFirst) {
+        unpacking.begin(bits(starts[strip], (int) sizes[strip]), 0, (int) sizes[strip]);
+      } else {
+        unpacking.begin(file, (int) starts[strip], (int) sizes[strip]);
+      }
+    }
+    byte[] bytes = new byte[count * rowBytes];
+    try {
+      int got = unpacking.some(bytes, 0, bytes.length);
+      if (got < bytes.length) {
+        throw UnreadablePicture.ends(y + got / rowBytes, rows);
+      }
+      return bytes;
+    } catch (DataFormatException e) {
+      throw damaged(y);
+    }
+  }
+
+  @Override
+  public void close() {
+    unpacking.close();
+  }
+
+  private UnreadablePicture damaged(int y) {
+    return new UnreadablePicture(
+        "the picture is damaged after " + y + " of " + rows + " rows; save it again");
+  }
+
+  private byte[] faxed(int strip, int strips, int y, int count) throws UnreadablePicture {
     ImageReader reader = ImageIO.getImageReadersByFormatName("tiff").next();
     boolean[] warned = new boolean[1];
     // Rows that a fax lost are told as a warning, and left white. That one is harmless.
     reader.addIIOReadWarningListener(
         (source, warning) -> warned[0] |= !warning.contains("should begin with EOL"));
-    try (ImageInputStream in = new MemoryCacheImageInputStream(small(strip, strips, count))) {
+    try (ImageInputStream in = small(strip, strips, count)) {
       reader.setInput(in, true, true);
       byte[] bytes = ((DataBufferByte) reader.read(0).getRaster().getDataBuffer()).getData();
       if (!warned[0] && bytes.length == count * rowBytes) {
@@ -161,12 +212,11 @@ final class TiffStrips {
     } finally {
       reader.dispose();
     }
-    throw new UnreadablePicture(
-        "the picture is damaged after " + y + " of " + rows + " rows; save it again");
+    throw damaged(y);
   }
 
   /** These strips as a file of their own: head, directory, where they lie, how long, and they. */
-  private ByteArrayInputStream small(int strip, int strips, int count) {
+  private ImageInputStream small(int strip, int strips, int count) {
     Map<Integer, int[]> tags = new TreeMap<>();
     tags.put(TiffDirectory.COLUMNS, new int[] {columns});
     tags.put(TiffDirectory.ROWS, new int[] {count});
@@ -181,11 +231,11 @@ final class TiffStrips {
     tags.put(TiffDirectory.GROUP_4, new int[] {group4});
     int values = HEAD + 2 + tags.size() * ENTRY + Integer.BYTES;
     int at = values + (strips > 1 ? 2 * strips * Integer.BYTES : 0);
-    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    int packed = 0;
     for (int i = 0; i < strips; i++) {
-      tags.get(TiffDirectory.STRIP_STARTS)[i] = at + packed.size();
+      tags.get(TiffDirectory.STRIP_STARTS)[i] = at + packed;
       tags.get(TiffDirectory.STRIP_BYTES)[i] = (int) sizes[strip + i];
-      packed.writeBytes(bits(starts[strip + i], (int) sizes[strip + i]));
+      packed += (int) sizes[strip + i];
     }
     ByteBuffer head = ByteBuffer.allocate(at);
     head.put((byte) 'M').put((byte) 'M').putShort((short) 42).putInt(HEAD);
@@ -207,8 +257,43 @@ final class TiffStrips {
         }
       }
     }
-    byte[] small = Arrays.copyOf(head.array(), at + packed.size());
-    System.arraycopy(packed.toByteArray(), 0, small, at, packed.size());
-    return new ByteArrayInputStream(small);
+    byte[] small = Arrays.copyOf(head.array(), at + packed);
+    for (int i = 0, to = at; i < strips; to += (int) sizes[strip + i], i++) {
+      copy(starts[strip + i], (int) sizes[strip + i], small, to);
+    }
+    return new Bytes(small);
+  }
+
+  /** A file in memory, of which the JDK's own stream would make a copy as it is read. */
+  private static final class Bytes extends ImageInputStreamImpl {
+
+    private final byte[] all;
+
+    Bytes(byte[] all) {
+      this.all = all;
+    }
+
+    @Override
+    public int read() {
+      bitOffset = 0;
+      return streamPos >= all.length ? -1 : all[(int) streamPos++] & 0xff;
+    }
+
+    @Override
+    public int read(byte[] into, int from, int count) {
+      bitOffset = 0;
+      if (streamPos >= all.length) {
+        return -1;
+      }
+      int some = (int) Math.min(count, all.length - streamPos);
+      System.arraycopy(all, (int) streamPos, into, from, some);
+      streamPos += some;
+      return some;
+    }
+
+    @Override
+    public long length() {
+      return all.length;
+    }
   }
 }

@@ -3,7 +3,11 @@ package strikeoff.artwork;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -182,6 +186,47 @@ class HostileDrawingsTest {
                             () ->
                                 assertThat(refused(one.getValue()[0]))
                                     .contains(one.getValue()[1]))));
+  }
+
+  /** Nothing besides goes to the terminal, where the JDK tells such bytes by itself. */
+  @Test
+  void bytesThatAreNoLettersEndInASentenceAndNowhereElse() throws IOException {
+    PrintStream terminal = System.err;
+    ByteArrayOutputStream told = new ByteArrayOutputStream();
+    System.setErr(new PrintStream(told, true, StandardCharsets.UTF_8));
+    try {
+      assertThat(refused(ROOT + "<title>\u00e9(</title></svg>", StandardCharsets.ISO_8859_1))
+          .contains("no letters in UTF-8");
+      assertThat(
+              refused(
+                  "<?xml version='1.0' encoding='US-ASCII'?>"
+                      + ROOT
+                      + "<title>\u00e9</title></svg>",
+                  StandardCharsets.ISO_8859_1))
+          .contains("no letters as its first line says");
+      assertThat(
+              refused(
+                  "<?xml version='1.0' encoding='no-such'?>" + ROOT + "</svg>",
+                  StandardCharsets.UTF_8))
+          .contains("no letters as its first line says");
+    } finally {
+      System.setErr(terminal);
+    }
+    assertThat(told.toString(StandardCharsets.UTF_8)).isEmpty();
+    for (String begins :
+        new String[] {
+          "<?xml version='1.0' encoding='ISO-8859-1'?>", "<?xml version=\"1.0\"?>", ""
+        }) {
+      Charset letters =
+          begins.contains("8859") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8;
+      assertThat(refused(begins + ROOT + "<title>\u00e9</title></svg>", letters)).isEmpty();
+    }
+    assertThat(refused("\ufeff" + ROOT + "</svg>", StandardCharsets.UTF_8)).isEmpty();
+  }
+
+  private String refused(String svg, Charset letters) throws IOException {
+    Files.write(folder.resolve("f.svg"), svg.getBytes(letters));
+    return new BesidePlan(folder).refused(BesidePlan.wanted("f.svg", 100));
   }
 
   @Test

@@ -22,6 +22,7 @@ class HostileTiffsTest {
 
   private static final int G4 = 4;
   private static final int LZW = 5;
+  private static final int PACK_BITS = 32773;
   private static final int EXIF = 34665;
 
   @TempDir Path folder;
@@ -140,12 +141,29 @@ class HostileTiffsTest {
         "ends after 0 of 16 rows");
     put(
         all,
-        "one strip that unpacks to gigabytes",
-        new TiffDrawn(14_000, 14_000)
-            .set(TiffDirectory.PACKING, 8)
-            .set(TiffDirectory.DEPTH, 8)
-            .data(rubbish),
-        "unpacks to 186 MiB; at most 64 MiB");
+        "LZW of files before TIFF 6.0",
+        small().set(TiffDirectory.PACKING, LZW).data(new byte[] {0, 1, 2, 3}),
+        "damaged after 0 of 16 rows");
+    put(
+        all,
+        "deflate that ends too early",
+        small().set(TiffDirectory.PACKING, 8).data(Drawn.packed(new byte[21])),
+        "ends after 10 of 16 rows");
+    put(
+        all,
+        "PackBits that ends too early",
+        small().set(TiffDirectory.PACKING, PACK_BITS).data(new byte[] {-19, 0x55}),
+        "ends after 10 of 16 rows");
+    put(
+        all,
+        "LZW that ends too early",
+        small().set(TiffDirectory.PACKING, LZW).data(new byte[] {(byte) 0x80, 0x15, 0x60, 0x20}),
+        "ends after 0 of 16 rows");
+    put(
+        all,
+        "a strip of far more than its points",
+        small().set(TiffDirectory.PACKING, PACK_BITS).data(new byte[5000]),
+        "far longer than what is packed in them");
     put(
         all,
         "gigabytes in strips of a row",

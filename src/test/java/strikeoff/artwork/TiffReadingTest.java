@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Iterator;
+import java.util.Random;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -93,6 +94,16 @@ class TiffReadingTest {
     byte[] file = written(drawn, type, packing);
     same(read(file, Tone.DARK).bits(), drawn, Tone.DARK);
     same(read(file, Tone.LIGHT).bits(), drawn, Tone.LIGHT);
+  }
+
+  /** Strips of 60 kB of noise: codes of LZW grow to their longest and begin anew, many times. */
+  @ParameterizedTest
+  @ValueSource(strings = {"LZW", "PackBits", "ZLib"})
+  void whatTheJdkWritesOfNoise(String packing) throws Exception {
+    Random noise = new Random(11);
+    Drawn drawn = new Drawn(254, 4, 250).with((x, y) -> noise.nextInt(3) == 0);
+    byte[] file = written(drawn, BufferedImage.TYPE_3BYTE_BGR, packing);
+    same(read(file, Tone.DARK).bits(), drawn, Tone.DARK);
   }
 
   /**
