@@ -46,6 +46,11 @@ interface Picture {
   /** Points a millimetre, along and across. */
   record Grid(double along, double across) {
 
+    /** False of so few as say nothing. */
+    boolean isSaid() {
+      return Resolution.isSaid(along) && Resolution.isSaid(across);
+    }
+
     /** False of what no film has. */
     boolean canBe() {
       return Resolution.canBe(along) && Resolution.canBe(across);

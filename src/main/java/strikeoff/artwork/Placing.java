@@ -3,6 +3,7 @@ package strikeoff.artwork;
 import java.util.Optional;
 import strikeoff.artwork.Picture.Grid;
 import strikeoff.units.Length;
+import strikeoff.units.Numbers;
 import strikeoff.units.Pair;
 
 /**
@@ -16,8 +17,19 @@ import strikeoff.units.Pair;
  */
 record Placing(int alongMargin, int acrossMargin, boolean drawn, Optional<Pair> says) {
 
+  private static final double MM_PER_INCH = 25.4;
+
   static Placing of(Picture picture, Wanted wanted) throws UnreadablePicture {
     Optional<Grid> said = wanted.pointsPerMm().map(Grid::square).or(picture::grid);
+    if (said.isPresent() && !said.get().canBe()) {
+      double most = Math.max(said.get().along(), said.get().across());
+      throw new UnreadablePicture(
+          "this file says that it has "
+              + Numbers.plain(most * MM_PER_INCH, 0)
+              + " points an inch, and films have at most "
+              + Numbers.plain(Resolution.MOST_PER_MM * MM_PER_INCH, 0)
+              + "; save it again, or write the “resolution” that it comes out at, as 600/in");
+    }
     double margins = 2 * wanted.margin().mm();
     Grid grid =
         said.orElseGet(

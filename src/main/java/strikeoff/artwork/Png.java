@@ -111,8 +111,8 @@ final class Png implements Picture {
   }
 
   /**
-   * Only metres say a size; without them it is the shape of a point alone. What no film has is a
-   * slip of whatever wrote it, and says nothing.
+   * Only metres say a size; without them it is the shape of a point alone. So does next to nothing,
+   * which programs write that don't know.
    */
   private static Optional<Grid> grid(byte[] bytes) {
     if (bytes.length < 9 || bytes[8] != 1) {
@@ -122,7 +122,7 @@ final class Png implements Picture {
         new Grid(
             (double) ByteSource.four(bytes, 0) / MILLIMETRES,
             (double) ByteSource.four(bytes, 4) / MILLIMETRES);
-    return Optional.of(grid).filter(Grid::canBe);
+    return Optional.of(grid).filter(Grid::isSaid);
   }
 
   @Override

@@ -198,7 +198,7 @@ final class TiffDirectory {
       return Optional.empty();
     }
     double mm = unit == 2 ? MM_PER_INCH : MM_PER_CM;
-    return Optional.of(new Grid(ratio(ALONG) / mm, ratio(ACROSS) / mm)).filter(Grid::canBe);
+    return Optional.of(new Grid(ratio(ALONG) / mm, ratio(ACROSS) / mm)).filter(Grid::isSaid);
   }
 
   private double ratio(int tag) throws UnreadablePicture {

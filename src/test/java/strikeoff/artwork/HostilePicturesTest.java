@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,21 @@ class HostilePicturesTest {
         "part longer than can be",
         pair(of(head, new byte[] {-1, -1, -1, -1, 'I', 'D', 'A', 'T'}), "damaged"));
     all.put("unknown part", pair(of(head, Drawn.chunk("ZZZZ", out -> {}), idat(two)), "parts"));
+    all.put(
+        "as many points a metre as can be written",
+        pair(
+            of(
+                head,
+                Drawn.chunk(
+                    "pHYs",
+                    out -> {
+                      out.writeInt(-1);
+                      out.writeInt(-1);
+                      out.writeByte(1);
+                    }),
+                idat(two),
+                END),
+            "says that it has 109090909 points an inch, and films have at most 10160"));
     all.put("nothing", pair(new byte[0], "empty"));
     all.put("text", pair("plan: it".getBytes(StandardCharsets.UTF_8), "no picture"));
     all.put("jpeg", pair(new byte[] {-1, -40, -1, -32, 0, 0, 0, 0}, "JPEG blurs edges"));
@@ -172,6 +188,26 @@ class HostilePicturesTest {
     Drawn dots = new Drawn(100, 100, 508).with(Drawn.halftone(40, 0, (x, y) -> 0.4));
     Files.write(folder.resolve("f.png"), dots.png());
     assertThat(look("f.png")).isInstanceOf(Looked.Seen.class);
+  }
+
+  /** A film that the plan itself says the resolution of needs no word of its file. */
+  @Test
+  void thePlansResolutionStandsForThatOfTheFile() throws IOException {
+    Files.write(
+        folder.resolve("f.png"),
+        Drawn.file(2, 2, 1, 0, 0, new byte[] {0, 0, 0, 0}, Integer.MAX_VALUE));
+    Wanted wanted = BesidePlan.wanted("f.png", 100);
+    assertThat(
+            new BesidePlan(folder)
+                .refused(
+                    new Wanted(
+                        "f.png",
+                        wanted.prints(),
+                        false,
+                        Optional.of(24.0),
+                        wanted.margin(),
+                        wanted.size())))
+        .isEmpty();
   }
 
   @Test

@@ -176,6 +176,11 @@ class HostileTiffsTest {
         "MB of colours once it is unpacked");
     put(
         all,
+        "a million points an inch",
+        small().resolution(1_000_000, 1, 2),
+        "says that it has 1000000 points an inch");
+    put(
+        all,
         "resolution that lies beyond the end",
         small()
             .says(TiffDirectory.ALONG, TiffDrawn.RATIONAL, 1, -20)
