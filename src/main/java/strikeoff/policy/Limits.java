@@ -56,6 +56,7 @@ public record Limits(
       Share edgesMet,
       Length stripEven,
       Length edgesLeast,
+      Area bareSeen,
       Share negativePrints,
       Share negativeBorder,
       Share negativeBare,

@@ -83,7 +83,7 @@ final class FilmSheets {
     Artwork film = colour.artwork().orElseThrow();
     List<String> lines = new ArrayList<>();
     lines.add(tables.printed(colour, film));
-    lines.add("line " + tables.line(film) + ", gap " + tables.gap(film));
+    lines.add("line " + tables.lineTold(colour, film) + ", gap " + tables.gapTold(colour, film));
     tables
         .mesh(design, colour)
         .ifPresent(m -> lines.add(m.mesh().text(units) + " holds " + m.lineHolds().text(units)));
@@ -202,7 +202,9 @@ final class FilmSheets {
                 + tolerance.text(units)
                 + " "
                 + ArtworkSpeech.towards(closeUp.right(), closeUp.far()),
-            List.of(ArtworkSpeech.bared(meeting.joint().of(upper.number()).bare(), units)),
+            List.of(
+                ArtworkSpeech.bared(
+                    meeting.joint().of(upper.number()).bare(), tables.bareSeen(), units)),
             ""));
   }
 }

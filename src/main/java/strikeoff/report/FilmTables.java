@@ -20,6 +20,7 @@ import strikeoff.report.page.Cell;
 import strikeoff.report.page.TableBlock;
 import strikeoff.screens.FineOnMesh;
 import strikeoff.speech.ArtworkSpeech;
+import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
 import strikeoff.units.Share;
@@ -44,6 +45,11 @@ final class FilmTables {
   /** How far a frame can be off on this table. */
   Length tolerance() {
     return policy.registration(plan.table().railed());
+  }
+
+  /** How much ground that comes bare somebody sees. */
+  Area bareSeen() {
+    return policy.artwork().bareSeen();
   }
 
   List<TableBlock> of(Design design) {
@@ -79,14 +85,27 @@ final class FilmTables {
   }
 
   /** Of a halftone its ruling, since it has no lines. */
-  String line(Artwork film) {
+  private String line(Artwork film) {
     return film.halftone()
         .map(ruling -> "halftone, " + ruling.told().text(units))
         .orElseGet(() -> finest(policy.fine(film).map(Fine::line)));
   }
 
-  String gap(Artwork film) {
+  private String gap(Artwork film) {
     return finest(policy.fine(film).map(Fine::gap));
+  }
+
+  /** The same, and whether it is drawn for its own sake. */
+  String lineTold(Separation colour, Artwork film) {
+    return line(film) + mark(colour, policy.fine(film).flatMap(Fine::line));
+  }
+
+  String gapTold(Separation colour, Artwork film) {
+    return gap(film) + mark(colour, policy.fine(film).flatMap(Fine::gap));
+  }
+
+  private String mark(Separation colour, Optional<Finest> finest) {
+    return ArtworkSpeech.mark(facts, colour, finest).map(mark -> " " + mark).orElse("");
   }
 
   /** Empty where a film is grey or a texture; empty inside where nothing of it is fine. */
@@ -134,18 +153,19 @@ final class FilmTables {
     return List.of(
         Cell.of(colour.number() + " " + colour.paste(), film.file()),
         Cell.of(printed(colour, film), off(colour, film)),
-        Cell.of(line(film), lies(policy.fine(film).flatMap(Fine::line))),
-        Cell.of(gap(film), lies(policy.fine(film).flatMap(Fine::gap))),
+        Cell.of(line(film), lies(colour, policy.fine(film).flatMap(Fine::line))),
+        Cell.of(gap(film), lies(colour, policy.fine(film).flatMap(Fine::gap))),
         mesh.map(m -> Cell.of(m.lineHolds().text(units), m.mesh().text(units)))
             .orElse(Cell.of(NONE)),
         Cell.of(film.reach().map(this::reach).orElse("nowhere")));
   }
 
   /** How much of it there is, and where one is; empty where nothing is fine. */
-  private String lies(Optional<Finest> finest) {
+  private String lies(Separation colour, Optional<Finest> finest) {
     return finest.isEmpty()
         ? ""
-        : "over "
+        : ArtworkSpeech.mark(facts, colour, finest).map(mark -> mark + ", ").orElse("")
+            + "over "
             + ArtworkSpeech.over(finest, units)
             + ", for instance at "
             + ArtworkSpeech.at(finest, units);

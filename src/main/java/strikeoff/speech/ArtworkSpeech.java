@@ -15,8 +15,10 @@ import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.StatedWidth;
 import strikeoff.artwork.facts.ToneOfArtwork;
 import strikeoff.artwork.facts.WideLap;
+import strikeoff.evidence.Evidence;
 import strikeoff.plan.Artwork;
 import strikeoff.plan.Artwork.Finest;
+import strikeoff.plan.Design.Separation;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.MeasureKind;
@@ -109,6 +111,46 @@ public final class ArtworkSpeech {
         + (marks.files().size() == 1
             ? " beside it, or output it without marks."
             : " beside each film, or output them without marks.");
+  }
+
+  /** How large the largest is: measured with a rule on the film it is found by that. */
+  public static String largestText(MarksOnFilms marks, Measures units) {
+    return toTenths(marks.largest(), units);
+  }
+
+  /** Which films have none to meet them. */
+  public static String unmet(MarksOnFilms marks) {
+    List<String> films = marks.without();
+    return films.isEmpty()
+        ? ""
+        : " " + Phrase.list(films) + (films.size() == 1 ? " has" : " have") + " none to meet them.";
+  }
+
+  /** What to do for them to be of use; to end a sentence. */
+  public static String meet(MarksOnFilms marks) {
+    return marks.without().isEmpty()
+        ? ""
+        : ", and output "
+            + Phrase.list(marks.without())
+            + " with the same ones, or nothing shows whether the frames meet";
+  }
+
+  /** Told beside a line that isn't drawn for its own sake. */
+  private static final String OF_MARK = "of a register mark";
+
+  public static String mark(LineInPoints line) {
+    return line.ofMark() ? ", " + OF_MARK + "," : "";
+  }
+
+  /** The same of what is finest on a separation; empty of what is drawn for its own sake. */
+  public static Optional<String> mark(
+      List<Evidence> facts, Separation separation, Optional<Finest> finest) {
+    return facts.stream()
+        .filter(MarksOnFilms.class::isInstance)
+        .map(MarksOnFilms.class::cast)
+        .filter(marks -> marks.areAt(separation.path(), finest))
+        .map(marks -> OF_MARK)
+        .findFirst();
   }
 
   /** What else to do where the plan gives them sizes of their own; to end a sentence. */
@@ -283,12 +325,20 @@ public final class ArtworkSpeech {
     return String.join(" and ", sides);
   }
 
-  /** What opens where a film is laid off, over all of it. */
-  public static String bared(Area most, Measures units) {
-    return most.squareCm() > 0
-        ? "ground that comes bare on the whole film, not all of it here: up to "
-            + small(most, units)
-        : "no ground comes bare to any side, on the whole film";
+  /**
+   * What opens where a film is laid off, over all of it.
+   *
+   * @param seen less of it is found by nobody
+   */
+  public static String bared(Area most, Area seen, Measures units) {
+    if (most.squareCm() == 0) {
+      return "no ground comes bare to any side, on the whole film";
+    }
+    return most.squareCm() < seen.squareCm()
+        ? "no ground comes bare that anybody would see, on the whole film: less than "
+            + small(seen, units)
+        : "ground that comes bare on the whole film, not all of it here: up to "
+            + small(most, units);
   }
 
   /** How wide it is; nothing if there is none. */

@@ -216,6 +216,8 @@ class FaultyFilmsTest {
     String said = check(marked(fill(0)), marked(line(3)));
     assertThat(rules(said)).containsExactly("artwork/marks-left-in");
     assertThat(said)
+        .contains("4 marks of up to 13 mm")
+        .doesNotContain("to meet them")
         .contains("Write `margin: 1.8 cm`, `size: 12.4 cm x 12.4 cm` and `at: 1.8 cm, 1.8 cm`")
         .contains("Write (tried)");
     Files.writeString(
@@ -230,6 +232,14 @@ class FaultyFilmsTest {
   private static Shape veined(Shape line) {
     Shape veins = and(fill(-5), (x, y) -> Math.abs(x - y / 2) % 14 <= 1.5);
     return (x, y) -> line.covers(x, y) || veins.covers(x, y);
+  }
+
+  @Test
+  void marksOfOneFilmAloneRegisterNothing() throws IOException {
+    assertThat(check(fill(0), marked(line(3))).replaceAll("\\s+", " "))
+        .containsPattern("\\w+\\.png has none to meet them\\.")
+        .contains("tape them over on each screen, and output")
+        .contains("with the same ones, or nothing shows whether the frames meet.");
   }
 
   /** The further off, the more loudly: nothing else that follows from it is told besides. */

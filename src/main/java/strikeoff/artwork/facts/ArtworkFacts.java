@@ -23,6 +23,7 @@ public final class ArtworkFacts {
       if (design.separations().stream().allMatch(s -> s.artwork().isEmpty())) {
         continue;
       }
+      List<MarksOnFilms> marks = MarksOnFilms.of(design, tolerance, policy);
       for (Design.Separation separation : design.separations()) {
         separation
             .artwork()
@@ -32,14 +33,14 @@ public final class ArtworkFacts {
                   PrintAtBorder.of(design, separation, artwork, policy.artwork())
                       .ifPresent(facts::add);
                   StatedPrint.of(design, separation, artwork, policy).ifPresent(facts::add);
-                  facts.addAll(StatedWidth.of(design, separation, artwork, policy));
-                  LineInPoints.of(design, separation, artwork, policy).ifPresent(facts::add);
+                  facts.addAll(StatedWidth.of(design, separation, artwork, marks, policy));
+                  LineInPoints.of(design, separation, artwork, marks, policy).ifPresent(facts::add);
                 });
       }
       List<SizeOfArtwork> sizes =
           SizeOfArtwork.each(design, plan, tolerance, policy.artwork().stretchedMost());
       facts.addAll(SizeOfArtwork.together(sizes));
-      facts.addAll(MarksOnFilms.of(design, tolerance, policy));
+      facts.addAll(marks);
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);
       facts.addAll(PointsApart.of(design, sizes, railed, tolerance, policy.artwork().samePage()));
       facts.addAll(KeyOnEdges.of(design, railed, policy));

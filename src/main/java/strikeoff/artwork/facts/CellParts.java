@@ -12,8 +12,11 @@ final class CellParts {
   private CellParts() {}
 
   /**
-   * The box around a part, in mm from the film's left near corner.
+   * The box of cells around a part, in mm from the film's left near corner.
    *
+   * @param length of what prints in it: a line that ends in a cell fills as much of that as its
+   *     length in it, beside the cell before, so that ends are known to less than a cell
+   * @param width the same across
    * @param area that prints, in mm²
    * @param deep true if it comes further in from its border somewhere than the strip is wide
    * @param cross true if its middle lines print from end to end and little else does
@@ -23,16 +26,15 @@ final class CellParts {
       double right,
       double near,
       double far,
+      double length,
+      double width,
       double area,
       boolean deep,
       boolean cross) {
 
-    double length() {
-      return right - left;
-    }
-
-    double width() {
-      return far - near;
+    /** The longer side of what prints in it. */
+    double extent() {
+      return Math.max(length, width);
     }
   }
 
@@ -54,11 +56,13 @@ final class CellParts {
     int[] box = {first % columns, first % columns, first / columns, first / columns};
     boolean deep = false;
     double area = 0;
+    List<Integer> all = new ArrayList<>();
     Deque<Integer> open = new ArrayDeque<>();
     open.add(first);
     seen[first] = true;
     while (!open.isEmpty()) {
       int at = open.remove();
+      all.add(at);
       int column = at % columns;
       int row = at / columns;
       box[0] = Math.min(box[0], column);
@@ -77,14 +81,41 @@ final class CellParts {
         }
       }
     }
+    double left = box[0] * cells.cellLength();
+    double right = Math.min(cells.length(), (box[1] + 1) * cells.cellLength());
+    double near = box[2] * cells.cellWidth();
+    double far = Math.min(cells.width(), (box[3] + 1) * cells.cellWidth());
+    int[] along = new int[box[1] - box[0] + 1];
+    int[] across = new int[box[3] - box[2] + 1];
+    for (int at : all) {
+      int share = cells.share(at % columns, at / columns);
+      along[at % columns - box[0]] += share;
+      across[at / columns - box[2]] += share;
+    }
     return new Part(
-        box[0] * cells.cellLength(),
-        Math.min(cells.length(), (box[1] + 1) * cells.cellLength()),
-        box[2] * cells.cellWidth(),
-        Math.min(cells.width(), (box[3] + 1) * cells.cellWidth()),
+        left,
+        right,
+        near,
+        far,
+        right - left - bareAtEnds(along) * cells.cellLength(),
+        far - near - bareAtEnds(across) * cells.cellWidth(),
         area * cells.cellLength() * cells.cellWidth() / PrintedCells.FULL,
         deep,
         isCross(cells, box, area / PrintedCells.FULL));
+  }
+
+  /**
+   * How much of its first and its last cell a part leaves bare, together.
+   *
+   * @param prints of each cell along it
+   */
+  private static double bareAtEnds(int[] prints) {
+    int last = prints.length - 1;
+    return last == 0 ? 0 : bare(prints[0], prints[1]) + bare(prints[last], prints[last - 1]);
+  }
+
+  private static double bare(int end, int beside) {
+    return Math.max(0, 1 - (double) end / beside);
   }
 
   /** A cross has so many cells along a side at least; with fewer it may be anything. */

@@ -8,8 +8,10 @@ import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.document.Scalars;
 import strikeoff.evidence.Evidence;
+import strikeoff.evidence.FilmPlace;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Artwork;
+import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.PrintedCells;
@@ -27,6 +29,8 @@ import strikeoff.units.Pair;
  * @param count of such marks on each of them
  * @param strip how wide a strip all round takes them
  * @param largest the longer side of the largest one
+ * @param without the other films of their rectangle, which have none in their corners
+ * @param boxes around them on the first film, with a cell more on each side
  * @param clear true if that strip holds nothing else but small parts, so that it can be cut off
  * @param sized true if the films say how large they are
  * @param films of each separation, what is written of it
@@ -37,6 +41,8 @@ public record MarksOnFilms(
     int count,
     Length strip,
     Length largest,
+    List<String> without,
+    List<Box> boxes,
     boolean clear,
     boolean sized,
     List<Film> films,
@@ -46,8 +52,28 @@ public record MarksOnFilms(
 
   public MarksOnFilms {
     files = List.copyOf(files);
+    without = List.copyOf(without);
+    boxes = List.copyOf(boxes);
     films = List.copyOf(films);
     related = List.copyOf(related);
+  }
+
+  /** A rectangle on a separation, in mm from its left near corner. */
+  public record Box(double left, double right, double near, double far) {
+
+    boolean holds(FilmPlace place) {
+      return place.x().mm() >= left
+          && place.x().mm() <= right
+          && place.y().mm() >= near
+          && place.y().mm() <= far;
+    }
+  }
+
+  /** True if what is finest on a separation of the design is a part of such a mark. */
+  public boolean areAt(PlanPath separation, Optional<Finest> finest) {
+    return finest.isPresent()
+        && films.stream().anyMatch(f -> f.separation().equals(separation))
+        && boxes.stream().anyMatch(b -> b.holds(finest.get().place()));
   }
 
   /**
@@ -84,7 +110,7 @@ public record MarksOnFilms(
       List<Part> fellows =
           marks.stream().filter(p -> hasFellow(marks, p, film(films.get(0)).cells())).toList();
       if (!fellows.isEmpty()) {
-        return List.of(of(design, films, fellows, parts, most, true));
+        return List.of(of(design, films, List.of(), fellows, parts, most, true));
       }
     }
     List<MarksOnFilms> all = new ArrayList<>();
@@ -102,7 +128,7 @@ public record MarksOnFilms(
   private static List<Part> onAll(
       List<Part> of, List<List<Part>> films, double most, PrintedCells cells) {
     return of.stream()
-        .filter(p -> !p.deep() && Math.max(p.length(), p.width()) <= most)
+        .filter(p -> !p.deep() && p.extent() <= most)
         .filter(p -> films.stream().allMatch(others -> has(others, p, cells)))
         .toList();
   }
@@ -113,13 +139,12 @@ public record MarksOnFilms(
   private static Optional<MarksOnFilms> crosses(
       Design design, List<Separation> films, Length tolerance, double most, double strip) {
     List<Separation> marked = new ArrayList<>();
+    List<String> without = new ArrayList<>();
     List<Part> marks = List.of();
     for (Separation film : films) {
       PrintedCells cells = film(film).cells();
       List<Part> crosses =
-          CellParts.of(cells, strip).stream()
-              .filter(p -> p.cross() && Math.max(p.length(), p.width()) <= most)
-              .toList();
+          CellParts.of(cells, strip).stream().filter(p -> p.cross() && p.extent() <= most).toList();
       List<Part> corners =
           crosses.stream()
               .filter(p -> has(crosses, over(p, cells), cells))
@@ -132,6 +157,9 @@ public record MarksOnFilms(
           corners.size() >= CORNERS
               && crosses.size() <= 2 * CORNERS
               && crosses.stream().noneMatch(Part::deep);
+      if (corners.isEmpty()) {
+        without.add(film(film).file());
+      }
       if (isOfSize(film, tolerance) && few && alike) {
         marks = marks.isEmpty() ? corners : marks;
         marked.add(film);
@@ -140,7 +168,14 @@ public record MarksOnFilms(
     return marked.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            of(design, marked, marks, parts(marked, strip), most, marked.size() == films.size()));
+            of(
+                design,
+                marked,
+                without,
+                marks,
+                parts(marked, strip),
+                most,
+                marked.size() == films.size()));
   }
 
   private static boolean isOfSize(Separation separation, Length tolerance) {
@@ -183,22 +218,26 @@ public record MarksOnFilms(
   /** Its mirror image across the middle line that runs upright. */
   private static Part over(Part p, PrintedCells cells) {
     double length = cells.length();
-    return new Part(
-        length - p.right(), length - p.left(), p.near(), p.far(), p.area(), false, p.cross());
+    return moved(p, length - p.right(), length - p.left(), p.near(), p.far());
   }
 
   private static Part across(Part p, PrintedCells cells) {
     double width = cells.width();
-    return new Part(
-        p.left(), p.right(), width - p.far(), width - p.near(), p.area(), false, p.cross());
+    return moved(p, p.left(), p.right(), width - p.far(), width - p.near());
+  }
+
+  private static Part moved(Part p, double left, double right, double near, double far) {
+    return new Part(left, right, near, far, p.length(), p.width(), p.area(), false, p.cross());
   }
 
   /**
+   * @param without files of films of their rectangle that have none
    * @param whole true if all films of their rectangle have them
    */
   private static MarksOnFilms of(
       Design design,
       List<Separation> films,
+      List<String> without,
       List<Part> marks,
       List<List<Part>> all,
       double most,
@@ -234,8 +273,9 @@ public record MarksOnFilms(
         films.stream().map(s -> film(s).file()).distinct().toList(),
         marks.size(),
         new Length(wide),
-        new Length(
-            marks.stream().mapToDouble(m -> Math.max(m.length(), m.width())).max().orElse(0)),
+        new Length(marks.stream().mapToDouble(Part::extent).max().orElse(0)),
+        without.stream().distinct().toList(),
+        marks.stream().map(m -> box(m, film(films.get(0)).cells())).toList(),
         // Without a size of their own the rest would fill the rectangle, unlike their fellows.
         clear && 2 * wide < Math.min(length, width) && (whole || sized),
         sized,
@@ -253,6 +293,14 @@ public record MarksOnFilms(
             .map(s -> new Related(Tie.OTHER_FILM, s.path().key("artwork")))
             .toList(),
         films.get(0).path().key("artwork"));
+  }
+
+  private static Box box(Part mark, PrintedCells cells) {
+    return new Box(
+        mark.left() - cells.cellLength(),
+        mark.right() + cells.cellLength(),
+        mark.near() - cells.cellWidth(),
+        mark.far() + cells.cellWidth());
   }
 
   /** True if a part lies all in the strip along one of the sides. */

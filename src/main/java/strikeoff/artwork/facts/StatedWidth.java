@@ -37,12 +37,21 @@ public record StatedWidth(
     PlanPath path)
     implements Evidence {
 
-  /** Of a separation's finest line and of its narrowest lap, as far as both say them. */
+  /**
+   * Of a separation's finest line and of its narrowest lap, as far as both say them. Where the
+   * finest line is that of a register mark, the film says nothing of what the plan means.
+   */
   static List<StatedWidth> of(
-      Design design, Separation separation, Artwork artwork, Policy policy) {
+      Design design,
+      Separation separation,
+      Artwork artwork,
+      List<MarksOnFilms> marks,
+      Policy policy) {
     List<StatedWidth> all = new ArrayList<>();
     Optional<Fine> fine = policy.fine(artwork);
-    if (fine.isPresent() && separation.detail().isPresent()) {
+    if (fine.isPresent()
+        && separation.detail().isPresent()
+        && marks.stream().noneMatch(m -> m.areAt(separation.path(), fine.get().line()))) {
       all.add(
           of(
               design,

@@ -57,6 +57,7 @@
 [condition][artwork.facts.PrintAtBorder]- of whose bare part more than {share} is what an outline encloses=enclosed.base() > {share}
 [condition][artwork.facts.MarksOnFilms]films have register marks=MarksOnFilms()
 [condition][artwork.facts.MarksOnFilms]- within {length} of their border=strip.base() <= {length}
+[condition][artwork.facts.MarksOnFilms]- that another film lacks=without.size() > 0
 [condition][artwork.facts.ArtworksApart]films of one design differ in size=ArtworksApart()
 [condition][artwork.facts.ArtworksApart]- by more than {length}=by.base() > {length}
 [condition][artwork.facts.PointsApart]films of one design differ in their points=PointsApart()
@@ -71,6 +72,7 @@
 [condition][artwork.facts.LineInPoints]a film has a finest line=LineInPoints()
 [condition][artwork.facts.LineInPoints]- finer than {length}=line.base() < {length}
 [condition][artwork.facts.LineInPoints]- of fewer than {number} points of the film=points < {number}
+[condition][artwork.facts.LineInPoints]- of a register mark=ofMark == true
 [condition][artwork.facts.OpenJoint]two films were compared=OpenJoint()
 [condition][artwork.facts.OpenJoint]- that leave less than {length} of ground between their colours=gapMm < {length}
 [condition][artwork.facts.OpenJoint]- that meet edge to edge over more than {length}=butt.base() > {length}

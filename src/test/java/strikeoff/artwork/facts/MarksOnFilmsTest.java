@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
+import strikeoff.plan.Artwork;
 import strikeoff.plan.Design;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
@@ -59,6 +60,7 @@ class MarksOnFilmsTest {
     assertThat(marks.strip().mm()).isEqualTo(13);
     assertThat(marks.largest().mm()).isEqualTo(9);
     assertThat(marks.clear()).isTrue();
+    assertThat(marks.without()).isEmpty();
     PlanPath first = PlanPath.ROOT.key("designs").item(0);
     assertThat(marks.margins(Measures.METRIC).get(0))
         .hasSize(6)
@@ -66,6 +68,22 @@ class MarksOnFilmsTest {
             new Edit.Write(first.key("margin"), "1.3 cm"),
             new Edit.Write(first.key("size"), "12.4 cm x 9.4 cm"),
             new Edit.Write(first.key("at"), "\"1.3 cm, 1.3 cm\""));
+  }
+
+  @Test
+  void whatIsFinestInACrossIsItsOwn() {
+    MarksOnFilms marks = on(SAYS, MOTIF, corners(MOTIF)).orElseThrow();
+    PlanPath first = PlanPath.ROOT.key("designs").item(0);
+    PlanPath second = PlanPath.ROOT.key("designs").item(1);
+    assertThat(marks.areAt(second, finest(8.5, 5))).isTrue();
+    assertThat(marks.areAt(first, finest(8.5, 5))).as("a film without marks").isFalse();
+    assertThat(marks.areAt(second, finest(60, 50))).as("in the motif").isFalse();
+    assertThat(marks.areAt(second, Optional.empty())).isFalse();
+  }
+
+  private static Optional<Artwork.Finest> finest(double x, double y) {
+    return Optional.of(
+        new Artwork.Finest(new Length(0.4), new Length(9), new Length(x), new Length(y)));
   }
 
   /** 150 mm of the rectangle are 150 + 2 m of the film: m = 13 / (1 - 26 / 120), on the width. */
@@ -115,6 +133,7 @@ class MarksOnFilmsTest {
   void crossesInFourCornersAreMarksOfOneFilmAlone() {
     MarksOnFilms marks = on(SAYS, MOTIF, corners(MOTIF)).orElseThrow();
     assertThat(marks.files()).containsExactly("2.png");
+    assertThat(marks.without()).containsExactly("1.png");
     assertThat(marks.count()).isEqualTo(4);
     assertThat(marks.strip().mm()).isEqualTo(13);
     assertThat(marks.clear()).isTrue();
