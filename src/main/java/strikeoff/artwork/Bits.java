@@ -1,18 +1,28 @@
 package strikeoff.artwork;
 
-/** A raster of one bit a point, set where paste goes, 64 points of a row in a word. */
+import java.util.Arrays;
+
+/**
+ * A raster of one bit a point, set where paste goes, 64 points of a row in a word. Rows without any
+ * take no room: films have many, and one that is refused early has hardly others.
+ */
 final class Bits {
 
   private final int columns;
   private final int rows;
   private final int wordsPerRow;
-  private final long[] words;
+  private final long[][] words;
+
+  /** Of all rows without any, and never written. */
+  private final long[] none;
 
   Bits(int columns, int rows) {
     this.columns = columns;
     this.rows = rows;
     this.wordsPerRow = (columns + Long.SIZE - 1) >> 6;
-    this.words = new long[Math.multiplyExact(wordsPerRow, rows)];
+    this.none = new long[wordsPerRow];
+    this.words = new long[rows][];
+    Arrays.fill(words, none);
   }
 
   int columns() {
@@ -25,15 +35,19 @@ final class Bits {
 
   /** False outside. */
   boolean get(int x, int y) {
-    return x >= 0
-        && y >= 0
-        && x < columns
-        && y < rows
-        && (words[y * wordsPerRow + (x >> 6)] >> (x & 63) & 1) != 0;
+    return x >= 0 && y >= 0 && x < columns && y < rows && (words[y][x >> 6] >> (x & 63) & 1) != 0;
+  }
+
+  /** A row's words, to be written. */
+  private long[] own(int y) {
+    if (words[y] == none) {
+      words[y] = new long[wordsPerRow];
+    }
+    return words[y];
   }
 
   void set(int x, int y) {
-    words[y * wordsPerRow + (x >> 6)] |= 1L << (x & 63);
+    own(y)[x >> 6] |= 1L << (x & 63);
   }
 
   /**
@@ -55,14 +69,21 @@ final class Bits {
       if (x + Byte.SIZE > columns) {
         turned &= (1L << columns - x) - 1;
       }
-      words[y * wordsPerRow + (x >> 6)] |= turned << (x & 63);
+      if (turned != 0) {
+        own(y)[x >> 6] |= turned << (x & 63);
+      }
     }
   }
 
   /** Sets what is set in one of the same grid. */
   void add(Bits other) {
-    for (int i = 0; i < words.length; i++) {
-      words[i] |= other.words[i];
+    for (int y = 0; y < rows; y++) {
+      if (other.words[y] != other.none) {
+        long[] row = own(y);
+        for (int i = 0; i < wordsPerRow; i++) {
+          row[i] |= other.words[y][i];
+        }
+      }
     }
   }
 
@@ -76,8 +97,8 @@ final class Bits {
     for (int y = 0; y < toRows; y++) {
       int from = (int) ((2L * y + 1) * rows / (2L * toRows));
       if (from == before) {
-        int row = y * to.wordsPerRow;
-        System.arraycopy(to.words, row - to.wordsPerRow, to.words, row, to.wordsPerRow);
+        long[] above = to.words[y - 1];
+        to.words[y] = above == to.none ? above : above.clone();
       } else {
         for (int x = next(0, from, true); x < columns; ) {
           int end = next(x, from, false);
@@ -122,6 +143,7 @@ final class Bits {
 
   /** Sets a part of a row. */
   void set(int first, int end, int y) {
+    long[] row = own(y);
     for (int word = first >> 6; word << 6 < end; word++) {
       long some = -1L;
       if (word == first >> 6) {
@@ -130,15 +152,15 @@ final class Bits {
       if (end - (word << 6) < Long.SIZE) {
         some &= (1L << end - (word << 6)) - 1;
       }
-      words[y * wordsPerRow + word] |= some;
+      row[word] |= some;
     }
   }
 
   /** How many are set. */
   long count() {
     long count = 0;
-    for (long word : words) {
-      count += Long.bitCount(word);
+    for (int y = 0; y < rows; y++) {
+      count += count(y);
     }
     return count;
   }
@@ -148,9 +170,9 @@ final class Bits {
     long runs = 0;
     for (int y = 0; y < rows; y++) {
       long before = 0;
-      for (int i = y * wordsPerRow; i < (y + 1) * wordsPerRow; i++) {
-        runs += Long.bitCount(words[i] & ~(words[i] << 1 | before));
-        before = words[i] >>> Long.SIZE - 1;
+      for (long word : words[y]) {
+        runs += Long.bitCount(word & ~(word << 1 | before));
+        before = word >>> Long.SIZE - 1;
       }
     }
     return runs;
@@ -166,8 +188,11 @@ final class Bits {
   /** How many runs all columns have together. */
   long runsAcross() {
     long runs = 0;
-    for (int i = 0; i < words.length; i++) {
-      runs += Long.bitCount(words[i] & ~(i < wordsPerRow ? 0 : words[i - wordsPerRow]));
+    for (int y = 0; y < rows; y++) {
+      long[] above = y == 0 ? none : words[y - 1];
+      for (int i = 0; i < wordsPerRow && words[y] != none; i++) {
+        runs += Long.bitCount(words[y][i] & ~above[i]);
+      }
     }
     return runs;
   }
@@ -176,7 +201,7 @@ final class Bits {
   int count(int first, int end, int y) {
     int count = 0;
     for (int word = first >> 6; word << 6 < end; word++) {
-      long some = words[y * wordsPerRow + word];
+      long some = words[y][word];
       if (word == first >> 6) {
         some &= -1L << (first & 63);
       }
@@ -191,8 +216,10 @@ final class Bits {
   /** How many are set in a row. */
   int count(int y) {
     int count = 0;
-    for (int i = y * wordsPerRow; i < (y + 1) * wordsPerRow; i++) {
-      count += Long.bitCount(words[i]);
+    if (words[y] != none) {
+      for (long word : words[y]) {
+        count += Long.bitCount(word);
+      }
     }
     return count;
   }
@@ -208,7 +235,7 @@ final class Bits {
     for (int y = 0; y < rows; y++) {
       long set = 0;
       for (int i = 0; i < wordsPerRow; i++) {
-        long word = words[y * wordsPerRow + i];
+        long word = words[y][i];
         any[i] |= word;
         set |= word;
       }
@@ -239,9 +266,12 @@ final class Bits {
   /** The next column from there on that is set, or isn't; the number of columns if none is. */
   int next(int from, int y, boolean set) {
     long flip = set ? 0 : -1;
-    int base = y * wordsPerRow;
+    long[] row = words[y];
+    if (set && row == none) {
+      return columns;
+    }
     for (int word = from >> 6; word < wordsPerRow; word++) {
-      long some = words[base + word] ^ flip;
+      long some = row[word] ^ flip;
       if (word == from >> 6) {
         some &= -1L << (from & 63);
       }
@@ -261,8 +291,8 @@ final class Bits {
   Bits mirrored() {
     Bits mirrored = new Bits(columns, rows);
     for (int y = 0; y < rows; y++) {
-      for (int word = 0; word < wordsPerRow; word++) {
-        mirrored.words[y * wordsPerRow + word] = mirrored(y, word);
+      for (int word = 0; word < wordsPerRow && words[y] != none; word++) {
+        mirrored.own(y)[word] = mirrored(y, word);
       }
     }
     return mirrored;
@@ -280,13 +310,15 @@ final class Bits {
     for (int y = 0; y < rows; y += Long.SIZE) {
       long any = 0;
       for (int i = 0; i < Long.SIZE; i++) {
-        block[i] = y + i < rows ? words[(y + i) * wordsPerRow + word] : 0;
+        block[i] = y + i < rows ? words[y + i][word] : 0;
         any |= block[i];
       }
       if (any != 0) {
         turn(block);
         for (int i = 0; i < turned.rows; i++) {
-          turned.words[i * turned.wordsPerRow + (y >> 6)] = block[i];
+          if (block[i] != 0) {
+            turned.own(i)[y >> 6] = block[i];
+          }
         }
       }
     }
@@ -310,8 +342,8 @@ final class Bits {
     long one = 0;
     long any = 0;
     for (int y = 0; y < rows; y++) {
-      for (int word = 0; word < wordsPerRow; word++) {
-        long here = words[y * wordsPerRow + word];
+      for (int word = 0; word < wordsPerRow && words[y] != none; word++) {
+        long here = words[y][word];
         long mirrored = mirrored(y, word);
         one += Long.bitCount(here ^ mirrored);
         any += Long.bitCount(here | mirrored);
@@ -328,12 +360,13 @@ final class Bits {
   /** The 64 points of a row from a column on, which may lie before its first one. */
   private long bitsFrom(int y, int column) {
     if (column < 0) {
-      return words[y * wordsPerRow] << -column;
+      return words[y][0] << -column;
     }
-    int at = y * wordsPerRow + (column >> 6);
+    long[] row = words[y];
+    int at = column >> 6;
     int shift = column & 63;
-    long low = words[at] >>> shift;
-    boolean more = shift > 0 && (column >> 6) + 1 < wordsPerRow;
-    return more ? low | words[at + 1] << Long.SIZE - shift : low;
+    long low = row[at] >>> shift;
+    boolean more = shift > 0 && at + 1 < wordsPerRow;
+    return more ? low | row[at + 1] << Long.SIZE - shift : low;
   }
 }

@@ -124,7 +124,7 @@ class HostilePicturesTest {
                     }),
                 idat(two),
                 END),
-            "says that it has 109090909 points an inch, and films have at most 10160"));
+            "says that it has 109092169 points an inch, and films have at most 10160"));
     all.put("nothing", pair(new byte[0], "empty"));
     all.put("text", pair("plan: it".getBytes(StandardCharsets.UTF_8), "no picture"));
     all.put("jpeg", pair(new byte[] {-1, -40, -1, -32, 0, 0, 0, 0}, "JPEG blurs edges"));
