@@ -189,7 +189,6 @@ public final class Artworks {
             kept.find(key.text()).flatMap(MeasureBytes::picture).filter(key::isOf);
         if (known.isEmpty()) {
           OpenPoints exposure = points(picture, wanted, placing);
-          requireHeld(exposure.bits(), wanted);
           one = PictureMeasures.of(exposure, wanted, traced);
           kept.keep(key.text(), MeasureBytes.of(one));
         } else {
@@ -212,7 +211,9 @@ public final class Artworks {
   private static OpenPoints points(Picture picture, Wanted wanted, Placing placing)
       throws IOException, UnreadablePicture {
     OpenPoints points = new OpenPoints(picture, placing.alongMargin(), placing.acrossMargin());
-    picture.read(wanted.prints(), points);
+    HeldPoints held = new HeldPoints(points, wanted, placing);
+    picture.read(wanted.prints(), held);
+    held.end();
     return points;
   }
 
@@ -319,25 +320,6 @@ public final class Artworks {
       }
     }
     return Optional.of(read.get(wanted));
-  }
-
-  /** No mesh holds so many lines or dots a cm; of a film that has them all over, nothing prints. */
-  private static final double MOST_PER_CM = Halftone.FINEST;
-
-  /** Refuses what is finer than any mesh all over: noise, and tones made of single points. */
-  private static void requireHeld(Bits bits, Wanted wanted) throws UnreadablePicture {
-    double rows = bits.rows() * wanted.size().along().cm();
-    double columns = bits.columns() * wanted.size().across().cm();
-    double perCm = Math.max(bits.runs() / rows, bits.runsAcross() / columns);
-    if (perCm > MOST_PER_CM) {
-      throw new UnreadablePicture(
-          "this picture has "
-              + Math.round(perCm)
-              + " lines or dots a cm all over, and no mesh holds more than "
-              + Math.round(MOST_PER_CM)
-              + "; save the film as lines and plain areas, or with a halftone of dots that the mesh"
-              + " holds");
-    }
   }
 
   private static UnreadablePicture tooLarge(Picture picture, String bound) {

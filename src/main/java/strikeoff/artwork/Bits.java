@@ -169,6 +169,15 @@ final class Bits {
   long runs() {
     long runs = 0;
     for (int y = 0; y < rows; y++) {
+      runs += runs(y);
+    }
+    return runs;
+  }
+
+  /** How many runs a row has. */
+  int runs(int y) {
+    int runs = 0;
+    if (words[y] != none) {
       long before = 0;
       for (long word : words[y]) {
         runs += Long.bitCount(word & ~(word << 1 | before));
@@ -189,10 +198,17 @@ final class Bits {
   long runsAcross() {
     long runs = 0;
     for (int y = 0; y < rows; y++) {
-      long[] above = y == 0 ? none : words[y - 1];
-      for (int i = 0; i < wordsPerRow && words[y] != none; i++) {
-        runs += Long.bitCount(words[y][i] & ~above[i]);
-      }
+      runs += runsAcross(y);
+    }
+    return runs;
+  }
+
+  /** How many runs of columns begin in a row. */
+  int runsAcross(int y) {
+    int runs = 0;
+    long[] above = y == 0 ? none : words[y - 1];
+    for (int i = 0; i < wordsPerRow && words[y] != none; i++) {
+      runs += Long.bitCount(words[y][i] & ~above[i]);
     }
     return runs;
   }

@@ -11,14 +11,16 @@ interface PointTaker {
    * @param step from one column to the next
    * @param ink how much each is of full paste, 0 to 255 without sign
    * @param count how many there are
+   * @throws UnreadablePicture if no film is like that
    */
-  void row(int y, int first, int step, byte[] ink, int count);
+  void row(int y, int first, int step, byte[] ink, int count) throws UnreadablePicture;
 
   /**
    * A whole row of one bit a point, the first in the highest bit.
    *
    * @param from the byte that holds the first eight
    * @param prints the bit that takes paste
+   * @throws UnreadablePicture if no film is like that
    */
-  void bits(int y, byte[] packed, int from, int prints);
+  void bits(int y, byte[] packed, int from, int prints) throws UnreadablePicture;
 }
