@@ -2,6 +2,7 @@ package strikeoff.day;
 
 import java.util.Optional;
 import java.util.function.Function;
+import strikeoff.layout.FrameMeetings;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
@@ -12,6 +13,7 @@ import strikeoff.units.Span;
  * What is the same however often a plan's run is simulated: plans that differ in their steps alone
  * share it.
  *
+ * @param meetings which frames meet, and which films they lie on
  * @param films how what is printed dries
  * @param sets what each step prints
  * @param lives how long a paste may stand between mixing and print, by the shortest estimate; empty
@@ -21,6 +23,7 @@ public record Beforehand(
     Layout layout,
     Policy policy,
     Effort effort,
+    FrameMeetings meetings,
     Films films,
     PrintRun sets,
     Function<Paste, Optional<Span>> lives) {
@@ -36,15 +39,26 @@ public record Beforehand(
       Effort effort,
       Function<Paste, Optional<Span>> lives) {
     return new Beforehand(
-        layout, policy, effort, Films.of(plan, policy), new PrintRun(plan, layout), lives);
+        layout,
+        policy,
+        effort,
+        new FrameMeetings(layout),
+        Films.of(plan, policy),
+        new PrintRun(plan, layout),
+        lives);
   }
 
   public Beforehand with(PrintRun others) {
-    return new Beforehand(layout, policy, effort, films, others, lives);
+    return new Beforehand(layout, policy, effort, meetings, films, others, lives);
+  }
+
+  /** The same where films dry otherwise. */
+  public Beforehand with(Films others) {
+    return new Beforehand(layout, policy, effort, meetings, others, sets, lives);
   }
 
   /** The same for a plan that differs in its run at most. */
   public Beforehand in(PrintPlan other) {
-    return new Beforehand(layout, policy, effort, films, sets.of(other), lives);
+    return new Beforehand(layout, policy, effort, meetings, films, sets.of(other), lives);
   }
 }

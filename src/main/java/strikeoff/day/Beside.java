@@ -3,7 +3,7 @@ package strikeoff.day;
 import java.util.ArrayList;
 import java.util.List;
 import strikeoff.layout.Footprint;
-import strikeoff.layout.Tube;
+import strikeoff.layout.FrameMeetings;
 
 /**
  * What others print while a step prints beside them, on cloth that lies as it does.
@@ -67,13 +67,13 @@ record Beside(long begin, int after, List<Other> prints) {
   }
 
   /** Later, if others print what lies in its way, or what it is set from. */
-  Job.Start after(Job.Start start, Footprint footprint, Tube tube, long lay) {
+  Job.Start after(Job.Start start, Footprint footprint, FrameMeetings meetings, long lay) {
     Job.Start later = start;
     for (Other other : prints) {
       Footprint own = other.printed().footprint();
       if (footprint.placement().anchor().orElse(-1) == own.placement().id()) {
         later = later.later(other.printed().lifted(), Doing.Others.EARLIER_PRINT, other.task());
-      } else if (tube.overlaps(own.frame(), footprint.frame())) {
+      } else if (meetings.meet(own, footprint)) {
         later = later.later(other.printed().lifted() - lay, Doing.Others.FRAME, other.task());
       }
     }

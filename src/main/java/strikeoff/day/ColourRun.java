@@ -2,9 +2,8 @@ package strikeoff.day;
 
 import java.util.List;
 import java.util.OptionalLong;
-import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Footprint;
-import strikeoff.layout.Tube;
+import strikeoff.layout.FrameMeetings;
 import strikeoff.plan.PrintStep;
 
 /**
@@ -15,7 +14,7 @@ public final class ColourRun {
 
   private final PrintStep step;
   private final List<Footprint> frames;
-  private final Tube tube;
+  private final FrameMeetings meetings;
   private final int first;
   private long begins;
   private OptionalLong dryFrom = OptionalLong.empty();
@@ -24,10 +23,10 @@ public final class ColourRun {
   /**
    * @param first how many impressions there were before it
    */
-  ColourRun(PrintStep step, List<Footprint> frames, Tube tube, int first) {
+  ColourRun(PrintStep step, List<Footprint> frames, FrameMeetings meetings, int first) {
     this.step = step;
     this.frames = List.copyOf(frames);
-    this.tube = tube;
+    this.meetings = meetings;
     this.first = first;
   }
 
@@ -53,7 +52,7 @@ public final class ColourRun {
     }
     // Backwards, since the film printed last is most often that of the last frame's motif.
     for (int i = frames.size() - 1; i >= 0; i--) {
-      if (FilmUnder.lies(film.footprint(), frames.get(i).frame(), tube)) {
+      if (meetings.lies(film.footprint(), frames.get(i))) {
         return true;
       }
     }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strikeoff.layout.Layout;
-import strikeoff.layout.Tube;
 import strikeoff.plan.Draught;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Until;
@@ -59,11 +58,7 @@ public record DayRun(
   /** A run that was simulated, with its contacts. */
   public static DayRun of(Simulation.Run run, PrintPlan plan, Beforehand known) {
     List<Task> tasks = run.tasksByStart();
-    ContactFinder finder =
-        new ContactFinder(
-            Tube.of(plan.cloth()),
-            known.effort().contacts(),
-            (one, other) -> safe(run, one, other));
+    ContactFinder finder = new ContactFinder(known, (one, other) -> safe(run, one, other));
     List<Impression> impressions = new ArrayList<>(run.printed().size());
     for (Printed p : run.printed()) {
       Impression impression =

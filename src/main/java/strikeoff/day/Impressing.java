@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strikeoff.day.Printing.Progress;
 import strikeoff.layout.Footprint;
-import strikeoff.layout.Tube;
+import strikeoff.layout.FrameMeetings;
 import strikeoff.plan.Design;
 import strikeoff.plan.Handling;
 import strikeoff.plan.PrintPlan;
@@ -22,17 +22,23 @@ final class Impressing {
   private final Blocked blocked;
   private final Helpers helpers;
   private final Handling takes;
-  private final Tube tube;
+  private final FrameMeetings meetings;
   private final List<Printed> printed = new ArrayList<>();
   private long lastLifted = Long.MIN_VALUE / 4;
 
-  Impressing(PrintPlan plan, Workshop shop, WetCloth cloth, Blocked blocked, Helpers helpers) {
+  Impressing(
+      PrintPlan plan,
+      FrameMeetings meetings,
+      Workshop shop,
+      WetCloth cloth,
+      Blocked blocked,
+      Helpers helpers) {
     this.shop = shop;
     this.cloth = cloth;
     this.blocked = blocked;
     this.helpers = helpers;
     this.takes = plan.handling();
-    this.tube = Tube.of(plan.cloth());
+    this.meetings = meetings;
   }
 
   List<Printed> printed() {
@@ -41,6 +47,10 @@ final class Impressing {
 
   Workshop shop() {
     return shop;
+  }
+
+  FrameMeetings meetings() {
+    return meetings;
   }
 
   WetCloth cloth() {
@@ -90,7 +100,7 @@ final class Impressing {
             footprint.paste().name(),
             job.set(),
             printed.size());
-    ColourRun run = new ColourRun(step, List.of(footprint), tube, printed.size());
+    ColourRun run = new ColourRun(step, List.of(footprint), meetings, printed.size());
     run.dryFrom(job.dryFrom());
     return note(step, job.set(), footprint, run, job.person(), progress, task);
   }

@@ -2,50 +2,42 @@ package strikeoff.day;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.index.quadtree.Quadtree;
-import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Footprint;
-import strikeoff.layout.Tube;
+import strikeoff.layout.FrameMeetings;
 
-/**
- * What of a step that several people print is planned so far, found again by where it lies on the
- * cloth.
- */
+/** What of a step that several people print is planned so far, each of its prints once. */
 final class Jobs {
 
-  private final Tube tube;
-  private final Quadtree films = new Quadtree();
+  private final FrameMeetings meetings;
+  private final Map<Footprint, Job> films = new IdentityHashMap<>();
+  private final Map<Footprint, Job> frames = new IdentityHashMap<>();
   private final Map<Integer, Job> lastAt = new HashMap<>();
-  private Quadtree frames = new Quadtree();
 
-  Jobs(Tube tube) {
-    this.tube = tube;
+  Jobs(FrameMeetings meetings) {
+    this.meetings = meetings;
   }
 
   /** All that was planned is done; no frame is in anybody's way. */
   void allDone() {
-    frames = new Quadtree();
+    frames.clear();
   }
 
   void add(Job job) {
-    insert(films, job.footprint().image(), job);
-    insert(frames, job.footprint().frame(), job);
+    films.put(job.footprint(), job);
+    frames.put(job.footprint(), job);
     lastAt.put(job.footprint().placement().id(), job);
   }
 
   /** The films of other colours that a frame will lie on. */
   List<Job> under(Footprint footprint) {
     List<Job> under = new ArrayList<>();
-    for (Job job : near(films, footprint.frame())) {
-      if (job.footprint().separation() != footprint.separation()
-          && !isIn(under, job)
-          && FilmUnder.lies(job.footprint(), footprint.frame(), tube)) {
-        under.add(job);
+    for (Footprint film : meetings.under(footprint)) {
+      if (film.separation() != footprint.separation()) {
+        addPlanned(under, films.get(film));
       }
     }
     return under;
@@ -54,12 +46,10 @@ final class Jobs {
   /** The films of its own colour that a frame will lie on. */
   List<Job> neighbours(Footprint footprint) {
     List<Job> beside = new ArrayList<>();
-    for (Job job : near(films, footprint.frame())) {
-      if (job.footprint().separation() == footprint.separation()
-          && job.footprint().placement().id() != footprint.placement().id()
-          && !isIn(beside, job)
-          && FilmUnder.lies(job.footprint(), footprint.frame(), tube)) {
-        beside.add(job);
+    for (Footprint film : meetings.under(footprint)) {
+      if (film.separation() == footprint.separation()
+          && film.placement().id() != footprint.placement().id()) {
+        addPlanned(beside, films.get(film));
       }
     }
     return beside;
@@ -68,12 +58,16 @@ final class Jobs {
   /** Frames of the same stretch that would lie in the way. */
   List<Job> inTheWay(Footprint footprint) {
     List<Job> meet = new ArrayList<>();
-    for (Job job : near(frames, footprint.frame())) {
-      if (tube.overlaps(job.footprint().frame(), footprint.frame())) {
-        meet.add(job);
-      }
+    for (Footprint frame : meetings.inTheWay(footprint)) {
+      addPlanned(meet, frames.get(frame));
     }
     return meet;
+  }
+
+  private static void addPlanned(List<Job> jobs, Job job) {
+    if (job != null) {
+      jobs.add(job);
+    }
   }
 
   /** The colour before it at its place, and the last one of what it is set from. */
@@ -88,31 +82,5 @@ final class Jobs {
       before.add(lastAt.get(anchor.getAsInt()));
     }
     return before;
-  }
-
-  private void insert(Quadtree index, Geometry shape, Job job) {
-    for (Envelope bounds : tube.bounds(shape.getEnvelopeInternal())) {
-      index.insert(bounds, job);
-    }
-  }
-
-  /** What may meet a shape; twice what lies across a tube's seam. */
-  private List<Job> near(Quadtree index, Geometry shape) {
-    List<Job> near = new ArrayList<>();
-    for (Envelope bounds : tube.bounds(shape.getEnvelopeInternal())) {
-      for (Object item : index.query(bounds)) {
-        near.add((Job) item);
-      }
-    }
-    return near;
-  }
-
-  private static boolean isIn(List<Job> jobs, Job job) {
-    for (Job known : jobs) {
-      if (known == job) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -9,7 +9,7 @@ import strikeoff.day.Passes.Pass;
 import strikeoff.day.Sets.Motif;
 import strikeoff.day.Sets.PrintSet;
 import strikeoff.layout.Footprint;
-import strikeoff.layout.Tube;
+import strikeoff.layout.FrameMeetings;
 import strikeoff.plan.Begins;
 import strikeoff.plan.PrintOrder;
 import strikeoff.plan.PrintPlan;
@@ -152,7 +152,7 @@ final class Printing {
         }
         if (byStation || i == 0) {
           List<Footprint> own = byStation ? List.of(frames.get(i)) : frames;
-          run = new ColourRun(step, own, together.tube(), printed().size());
+          run = new ColourRun(step, own, impressing.meetings(), printed().size());
           waiting.betweenColours(step, run, printed(), progress);
         }
         boolean passes = step.everyOther() && pass.set().motifs().size() > 1;
@@ -161,12 +161,13 @@ final class Printing {
           progress.passes++;
         }
         if (step.mindsNeighbours()) {
-          waiting.betweenNeighbours(step, progress.jobs(together.tube()).neighbours(frames.get(i)));
+          waiting.betweenNeighbours(
+              step, progress.jobs(impressing.meetings()).neighbours(frames.get(i)));
         }
         if (!waiting.stops(step)) {
           Printed done = impressing.alone(step, pass.set().number(), frames.get(i), run, progress);
           if (step.mindsNeighbours()) {
-            progress.jobs(together.tube()).add(Job.made(done));
+            progress.jobs(impressing.meetings()).add(Job.made(done));
           }
           if (step.washBetweenColours()) {
             washBefore(step, frames.get(i), all.subList(progress.impressions, all.size()));
@@ -213,9 +214,9 @@ final class Printing {
     }
 
     /** What several people have printed of the step. */
-    Jobs jobs(Tube tube) {
+    Jobs jobs(FrameMeetings meetings) {
       if (jobs == null) {
-        jobs = new Jobs(tube);
+        jobs = new Jobs(meetings);
       }
       return jobs;
     }

@@ -61,7 +61,7 @@ public final class Simulation {
     this.table = new OnTable(shop, takes, sets.boards(), new Ahead(plan, sets), known.layout());
     this.waiting = new Waiting(shop, cloth, blocked);
     Helpers helpers = new Helpers(plan, policy.table().longestHandFrame().amount());
-    Impressing impressing = new Impressing(plan, shop, cloth, blocked, helpers);
+    Impressing impressing = new Impressing(plan, known.meetings(), shop, cloth, blocked, helpers);
     this.printing = new Printing(plan, sets, table, waiting, impressing);
   }
 

@@ -12,7 +12,6 @@ import strikeoff.day.Printing.Progress;
 import strikeoff.day.Printing.Turn;
 import strikeoff.drying.DryingClock;
 import strikeoff.layout.Footprint;
-import strikeoff.layout.Tube;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintStep;
@@ -32,18 +31,12 @@ public final class Together {
   private final Waiting waiting;
   private final Impressing impressing;
   private final Workshop shop;
-  private final Tube tube;
 
   Together(PrintPlan plan, Waiting waiting, Impressing impressing) {
     this.plan = plan;
     this.waiting = waiting;
     this.impressing = impressing;
     this.shop = impressing.shop();
-    this.tube = Tube.of(plan.cloth());
-  }
-
-  Tube tube() {
-    return tube;
   }
 
   /**
@@ -121,7 +114,7 @@ public final class Together {
       this.progress = progress;
       this.beside = beside;
       this.begin = beside.begin();
-      progress.jobs(tube).allDone();
+      progress.jobs(impressing.meetings()).allDone();
       step.dryBetweenColours().air().ifPresent(air -> impressing.cloth().blow(air, begin));
     }
 
@@ -152,7 +145,7 @@ public final class Together {
                       : step.dryBetweenColours().until());
         } else {
           jobs.add(job);
-          progress.jobs(tube).add(job);
+          progress.jobs(impressing.meetings()).add(job);
           prints.merge(person, 1, Integer::sum);
           lastBy.put(person, job);
           lastWith.put(screen(footprint), job);
@@ -205,7 +198,7 @@ public final class Together {
       String paste = footprint.paste().name();
       int mixing = shop.heldUp().mixingOf(paste);
       start = start.later(shop.mixedAt(paste), new Doing.Mixed(paste), mixing);
-      Jobs sofar = progress.jobs(tube);
+      Jobs sofar = progress.jobs(impressing.meetings());
       for (Job before : sofar.before(footprint)) {
         start = start.later(before.end(), Doing.Others.EARLIER_PRINT, before);
       }
@@ -224,7 +217,7 @@ public final class Together {
       for (Job other : sofar.inTheWay(footprint)) {
         start = start.later(other.end() - lay, Doing.Others.FRAME, other);
       }
-      start = beside.after(start, footprint, tube, lay);
+      start = beside.after(start, footprint, impressing.meetings(), lay);
       long begins = shop.over(start.second());
       return new Job(
           set,

@@ -137,10 +137,7 @@ public final class Rehearsal {
   /** Its tasks, in order of start, if every film dries slowly. */
   private List<Task> slowly(List<Step> run) {
     PrintPlan tries = plan.with(run);
-    Beforehand slow =
-        new Beforehand(
-                known.layout(), known.policy(), known.effort(), slowFilms, sets, known.lives())
-            .in(tries);
+    Beforehand slow = known.with(sets).with(slowFilms).in(tries);
     return Simulation.once(tries, slow, plan.equipment().sinks()).tasksByStart();
   }
 
