@@ -201,7 +201,7 @@ public record Checker(
 
   /**
    * Checks a plan's text that is tried in another's place. Where only pastes are mixed otherwise,
-   * what doesn't depend on it is not derived anew.
+   * what doesn't depend on it is not derived anew, nor what is true of films that stay.
    */
   public Checked check(String text, Checked.Judged instead) {
     return check(instead.file(), text.getBytes(StandardCharsets.UTF_8), Optional.of(instead));
@@ -257,6 +257,11 @@ public record Checker(
     return instead
         .filter(other -> other.plan().isButForMixing(plan))
         .map(other -> other.facts().mixed(plan))
+        .or(
+            () ->
+                instead
+                    .filter(other -> plan.hasFilmsOf(other.plan()))
+                    .map(other -> other.facts().derive(plan, effort)))
         .orElseGet(() -> Facts.derive(plan, policy(), effort));
   }
 

@@ -24,11 +24,13 @@ import strikeoff.sequence.Sequence;
 /**
  * Everything derived from one plan, subject by subject. Nothing here says what is right or wrong.
  *
+ * @param films what is true of the films
  * @param policy that they were derived by
  * @param evidence the facts of all subjects that rules judge, in the order of derivation
  */
 public record Facts(
     Layout layout,
+    List<Evidence> films,
     Screens screens,
     Swatches swatches,
     Timeline timeline,
@@ -41,6 +43,7 @@ public record Facts(
     List<Evidence> evidence) {
 
   public Facts {
+    films = List.copyOf(films);
     evidence = List.copyOf(evidence);
   }
 
@@ -53,6 +56,20 @@ public record Facts(
    * @param effort how much work the clock takes on
    */
   public static Facts derive(PrintPlan plan, Policy policy, Effort effort) {
+    return derive(plan, policy, effort, ArtworkFacts.of(plan, policy));
+  }
+
+  /**
+   * The facts of a plan that {@linkplain PrintPlan#hasFilmsOf has the films} of the one of these
+   * facts, which take longer than all else.
+   *
+   * @param effort how much work the clock takes on
+   */
+  public Facts derive(PrintPlan plan, Effort effort) {
+    return derive(plan, policy, effort, films);
+  }
+
+  private static Facts derive(PrintPlan plan, Policy policy, Effort effort, List<Evidence> films) {
     Underway.at(Underway.Stage.DERIVING);
     Underway.has(Much.STEPS, plan.run().size());
     Underway.has(
@@ -69,6 +86,7 @@ public record Facts(
         plan,
         policy,
         layout,
+        films,
         Screens.of(plan, policy),
         swatches,
         timeline,
@@ -81,13 +99,15 @@ public record Facts(
    * as it did.
    */
   public Facts mixed(PrintPlan plan) {
-    return mixed(plan, policy, layout, screens, swatches, timeline.with(plan.pastes()), sequence);
+    return mixed(
+        plan, policy, layout, films, screens, swatches, timeline.with(plan.pastes()), sequence);
   }
 
   private static Facts mixed(
       PrintPlan plan,
       Policy policy,
       Layout layout,
+      List<Evidence> films,
       Screens screens,
       Swatches swatches,
       Timeline timeline,
@@ -99,7 +119,7 @@ public record Facts(
     List<Evidence> evidence = new ArrayList<>();
     evidence.addAll(layout.evidence());
     evidence.addAll(screens.evidence());
-    evidence.addAll(ArtworkFacts.of(plan, policy));
+    evidence.addAll(films);
     evidence.addAll(swatches.evidence());
     evidence.addAll(timeline.evidence());
     evidence.addAll(sequence.evidence());
@@ -109,7 +129,7 @@ public record Facts(
     evidence.addAll(fibres.evidence());
     evidence.addAll(care.evidence());
     return new Facts(
-        layout, screens, swatches, timeline, sequence, pastes, fixing, fibres, care, policy,
+        layout, films, screens, swatches, timeline, sequence, pastes, fixing, fibres, care, policy,
         evidence);
   }
 

@@ -84,13 +84,21 @@ public record PrintPlan(
 
   /** Whether the plans differ in what pastes are mixed from, and how much of them, at the most. */
   public boolean isButForMixing(PrintPlan other) {
-    return unmixed().equals(other.unmixed());
+    return with(unmixed(), run).equals(other.with(other.unmixed(), other.run));
   }
 
-  private PrintPlan unmixed() {
+  /** Whether the plans print the same films through the same screens, on tables that are alike. */
+  public boolean hasFilmsOf(PrintPlan other) {
+    return designs.equals(other.designs)
+        && screens.equals(other.screens)
+        && table.equals(other.table)
+        && unmixed().equals(other.unmixed());
+  }
+
+  private Map<String, Paste> unmixed() {
     Map<String, Paste> unmixed = new LinkedHashMap<>(pastes);
     unmixed.replaceAll((name, paste) -> paste.unmixed());
-    return with(unmixed, run);
+    return unmixed;
   }
 
   private PrintPlan with(Map<String, Paste> otherPastes, List<Step> otherRun) {

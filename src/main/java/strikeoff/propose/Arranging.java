@@ -62,7 +62,6 @@ final class Arranging {
           "seams/image-sewn-under");
 
   private final Checker checker;
-  private final String name;
   private final RunWanted asked;
   private final int atOnce;
   private final Checked.Judged before;
@@ -74,15 +73,8 @@ final class Arranging {
    * @param before the plan as it was read and judged
    * @param leeway what of its run is to be arranged
    */
-  Arranging(
-      Checker checker,
-      String name,
-      RunWanted asked,
-      int atOnce,
-      Checked.Judged before,
-      Leeway leeway) {
+  Arranging(Checker checker, RunWanted asked, int atOnce, Checked.Judged before, Leeway leeway) {
     this.checker = checker;
-    this.name = name;
     this.asked = asked;
     this.atOnce = atOnce;
     this.before = before;
@@ -123,7 +115,7 @@ final class Arranging {
       return refused("No order of its prints keeps to what must come first.");
     }
     RunText runText = new RunText(text, leeway, rehearsal);
-    Judge anything = new Judge(checker, name, runText);
+    Judge anything = new Judge(checker, before, runText);
     List<Judged> looked = looked(beginnings, anything);
     if (looked.isEmpty()) {
       return refused("None of its runs can be judged.");
@@ -194,7 +186,7 @@ final class Arranging {
     Search.Found found = best.best().get();
     boolean same = found.candidate().run().equals(Order.numbered(leeway.written()));
     Checked.Judged after =
-        same ? before : (Checked.Judged) checker.check(name, found.judged().text());
+        same ? before : (Checked.Judged) checker.check(found.judged().text(), before);
     return new Proposal.Found(
         before,
         same ? text : found.judged().text(),
@@ -238,7 +230,7 @@ final class Arranging {
   Optional<Judged> quickly(Manuscript text, Span saves) {
     Order order = new Order(leeway);
     Rehearsal rehearsal = rehearsal(asked.surety());
-    Judge anything = new Judge(checker, name, new RunText(text, leeway));
+    Judge anything = new Judge(checker, before, new RunText(text, leeway));
     Judged own = anything.asItIs("", before);
     Judge judge = anything.taking(own.advice(), asked.anyOrder(), false);
     Order kept = sewnLast(own.advice()) ? order.sewnLast(Leeway.awayAfterSewing(policy())) : order;

@@ -25,28 +25,32 @@ final class Judge {
   private static final List<String> OF_THE_RUN = List.of(DRYING, "order/", "seams/", "media/");
 
   private final Checker checker;
-  private final String name;
+  private final Checked.Judged before;
   private final RunText text;
   private final Map<List<Step>, Judged> looked;
   private final Set<String> advice;
   private final boolean anyOrder;
   private final boolean ordinaryDay;
 
-  /** Takes advice of any rule. */
-  Judge(Checker checker, String name, RunText text) {
-    this(checker, name, text, new ConcurrentHashMap<>(), Set.of(), true, true);
+  /**
+   * Takes advice of any rule.
+   *
+   * @param before the plan as it was read and judged
+   */
+  Judge(Checker checker, Checked.Judged before, RunText text) {
+    this(checker, before, text, new ConcurrentHashMap<>(), Set.of(), true, true);
   }
 
   private Judge(
       Checker checker,
-      String name,
+      Checked.Judged before,
       RunText text,
       Map<List<Step>, Judged> looked,
       Set<String> advice,
       boolean anyOrder,
       boolean ordinaryDay) {
     this.checker = checker.withoutTrials();
-    this.name = name;
+    this.before = before;
     this.text = text;
     this.looked = looked;
     this.advice = Set.copyOf(advice);
@@ -62,7 +66,7 @@ final class Judge {
    * @param ordinaryDay true to take advice on slow drying, which nobody asked to wait for
    */
   Judge taking(Set<String> advice, boolean anyOrder, boolean ordinaryDay) {
-    return new Judge(checker, name, text, looked, advice, anyOrder, ordinaryDay);
+    return new Judge(checker, before, text, looked, advice, anyOrder, ordinaryDay);
   }
 
   /** The same judge for somebody who plans for an ordinary day. */
@@ -155,7 +159,7 @@ final class Judge {
     return text.with(run)
         .flatMap(
             written ->
-                checker.check(name, written) instanceof Checked.Judged checked
+                checker.check(written, before) instanceof Checked.Judged checked
                         && checked.failedRules().isEmpty()
                     ? Optional.of(asItIs(written, checked))
                     : Optional.empty());

@@ -23,7 +23,6 @@ public final class Proposer {
   private final Checker checker;
   private final RunWanted asked;
   private final int atOnce;
-  private String name = "";
   private Checked.Judged before;
 
   private Proposer(Checker checker, RunWanted asked, int atOnce) {
@@ -45,7 +44,6 @@ public final class Proposer {
       return new Proposal.Unread(checked);
     }
     Proposer proposer = new Proposer(checker, asked, atOnce);
-    proposer.name = name;
     proposer.before = judged;
     Proposal proposal = proposer.proposed(text);
     return proposal instanceof Proposal.Found found
@@ -86,7 +84,7 @@ public final class Proposer {
     Leeway leeway = Leeway.of(plan, layout, checker.policy(), asked);
     return leeway.last().isEmpty()
         ? fixedToo(text)
-        : new Arranging(checker, name, asked, atOnce, before, leeway).of(text, opens);
+        : new Arranging(checker, asked, atOnce, before, leeway).of(text, opens);
   }
 
   /** Part by part: each is arranged after those before it, with what comes later as it is. */
@@ -109,8 +107,7 @@ public final class Proposer {
       }
       from = leeway.begins(from);
       Proposal proposal =
-          new Arranging(checker, name, asked.part(number, count), atOnce, judged, leeway)
-              .of(now, from);
+          new Arranging(checker, asked.part(number, count), atOnce, judged, leeway).of(now, from);
       if (!(proposal instanceof Proposal.Found found)) {
         return proposal instanceof Proposal.Refused refused
             ? new Proposal.Refused(
@@ -142,7 +139,7 @@ public final class Proposer {
   private Proposal fixedToo(String text) {
     Optional<Proposal.Refused> likeliest = Optional.empty();
     for (String fixed : FixingSteps.written(text, before.plan(), checker.policy())) {
-      Proposal proposal = proposed(checker, name, fixed, asked, atOnce);
+      Proposal proposal = proposed(checker, before.file(), fixed, asked, atOnce);
       if (proposal instanceof Proposal.Found found) {
         List<String> notes = new ArrayList<>(found.notes());
         notes.add(

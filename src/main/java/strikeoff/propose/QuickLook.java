@@ -42,7 +42,7 @@ public final class QuickLook {
         : Manuscript.of(judged.source().text())
             .flatMap(
                 text ->
-                    new Arranging(checker.withoutTrials(), judged.file(), asked, 1, judged, leeway)
+                    new Arranging(checker.withoutTrials(), asked, 1, judged, leeway)
                         .quickly(text, worth))
             .map(found -> found.checked().facts().timeline().finish());
   }

@@ -159,7 +159,7 @@ class AllRunsTest {
     Judge judge =
         new Judge(
                 SmallPlan.CHECKER,
-                "row.yaml",
+                bench.judged(),
                 new RunText(plan.text(), bench.leeway(), bench.rehearsal()))
             .taking(Set.of(), true, false);
     int sound = 0;

@@ -102,6 +102,7 @@ final class Estuary {
         source,
         new Facts(
             layout,
+            List.of(),
             new Screens(List.of()),
             EstuaryFacts.swatches(plan),
             timeline,
