@@ -85,9 +85,10 @@ final class Arranging {
     return new Proposal.Refused(before, why, List.of());
   }
 
-  /** True once what is found is to be told as it is. */
+  /** True once what is found is to be told as it is; where runs are counted no clock says so. */
   private boolean isOver(double share) {
-    return asked.onlooker().hasEnough() || asked.timeUsed().getAsDouble() >= share;
+    return asked.onlooker().hasEnough()
+        || asked.effort().isEmpty() && asked.timeUsed().getAsDouble() >= share;
   }
 
   private Policy policy() {

@@ -13,8 +13,12 @@ class AsWrittenTest {
       new SmallPlan(2, 2, 90, 240, 2, false).text().replace("    every other: yes\n", "");
 
   private static Proposal.Found proposed(String text) {
+    return proposed(text, 0);
+  }
+
+  private static Proposal.Found proposed(String text, double timeUsed) {
     RunWanted asked =
-        new RunWanted(Surety.SURE, false, false, false, OptionalLong.of(400), () -> 0);
+        new RunWanted(Surety.SURE, false, false, false, OptionalLong.of(400), () -> timeUsed);
     return (Proposal.Found) Proposer.proposed(SmallPlan.CHECKER, "row.yaml", text, asked, 1);
   }
 
@@ -44,6 +48,12 @@ class AsWrittenTest {
   void aPauseThatCostsNothingStaysWithoutWordsOfOurs() {
     assertThat(run(proposed(ROW.replace("pause: 30 min", "pause: 1 min"))))
         .contains("\n    pause: 1 min\n");
+  }
+
+  @Test
+  void whereRunsAreCountedTheClockSaysNothing() {
+    String text = ROW.replace("pause: 30 min", "pause: 1 min");
+    assertThat(proposed(text, 1_000).text()).isEqualTo(proposed(text).text());
   }
 
   @Test
