@@ -96,6 +96,24 @@ class ProposeTest {
   }
 
   @Test
+  void wordsOfAPlanAreSetAsSuchOnThePage() throws IOException {
+    propose("--html", "page.html");
+    assertThat(Files.readString(folder.resolve("page.html")))
+        .contains("Not kept of what you wrote: <code>pause: 3 min</code> of border.")
+        .contains("write <code>equipment: {fans: 1}</code> and ask again")
+        .doesNotContain("`");
+  }
+
+  @Test
+  void ofAFolderWithSeveralPlansOneIsToBeNamed() throws IOException {
+    Files.copy(plan, folder.resolve("other.yaml"));
+    Outcome outcome = run("propose", ".");
+    assertThat(outcome.exit()).isEqualTo(2);
+    assertThat(outcome.err())
+        .isEqualTo("strikeoff: more than one plan; name the one that wants a run\n");
+  }
+
+  @Test
   void theSameEffortFindsTheSameBytes() {
     assertThat(propose("--shortest")).isEqualTo(propose("--shortest"));
   }

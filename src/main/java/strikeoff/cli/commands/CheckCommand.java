@@ -178,6 +178,7 @@ final class CheckCommand implements Command {
             wanted,
             here,
             maxPlans.getValue(),
+            PlanFiles.MAX_PLANS,
             Optional.ofNullable(stdinName.<String>getValue()).orElse("-"));
     if (!found.wrong().isEmpty()) {
       found.wrong().forEach(wrong -> Complaint.say(here, wrong));

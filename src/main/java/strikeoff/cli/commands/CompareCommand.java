@@ -154,7 +154,7 @@ final class CompareCommand implements Command {
         return Optional.empty();
       }
     }
-    Found found = PlanFiles.of(List.of(named), here, MOST_PLANS, "-");
+    Found found = PlanFiles.of(List.of(named), here, MOST_PLANS, PlanFiles.FEWER, "-");
     if (!found.wrong().isEmpty()) {
       found.wrong().forEach(wrong -> Complaint.say(here, wrong));
       exits.add(Exit.USAGE);

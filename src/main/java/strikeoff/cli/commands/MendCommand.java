@@ -112,7 +112,7 @@ final class MendCommand implements Command {
 
   @Override
   public Integer call() {
-    Found found = PlanFiles.of(Options.listed(arguments), here, MOST_PLANS, "-");
+    Found found = PlanFiles.of(Options.listed(arguments), here, MOST_PLANS, PlanFiles.FEWER, "-");
     List<PlanFile> plans = found.plans();
     usable(plans);
     if (!found.wrong().isEmpty()) {

@@ -149,7 +149,9 @@ final class ProposeCommand implements Command {
 
   @Override
   public Integer call() {
-    PlanFiles.Found found = PlanFiles.of(List.of(plan.<String>getValue()), here, 1, "-");
+    PlanFiles.Found found =
+        PlanFiles.of(
+            List.of(plan.<String>getValue()), here, 1, "name the one that wants a run", "-");
     usable(found);
     if (!found.wrong().isEmpty() || found.plans().isEmpty()) {
       found.wrong().forEach(wrong -> Complaint.say(here, wrong));

@@ -66,7 +66,7 @@ final class Watched {
   private record State(Map<PlanFile, String> plans, Map<PlanFile, String> judged, String films) {}
 
   Found look() {
-    return PlanFiles.of(List.of(folder), here, most, "-");
+    return PlanFiles.of(List.of(folder), here, most, PlanFiles.MAX_PLANS, "-");
   }
 
   /** Folders to watch besides the plans' own. */

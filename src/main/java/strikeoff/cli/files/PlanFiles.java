@@ -28,6 +28,12 @@ import strikeoff.cli.text.Surroundings;
  */
 public final class PlanFiles {
 
+  /** What somebody does who has more plans than a command takes that has this option. */
+  public static final String MAX_PLANS = "--max-plans takes more at once";
+
+  /** The same where there is none. */
+  public static final String FEWER = "name fewer at once";
+
   /** Deeper trees are no studio's. */
   private static final int DEEPEST = 40;
 
@@ -36,6 +42,7 @@ public final class PlanFiles {
 
   private final Surroundings here;
   private final int most;
+  private final String otherwise;
   private final String inputName;
 
   /** By where links lead, so that each is checked once. */
@@ -58,9 +65,10 @@ public final class PlanFiles {
 
   private Optional<Path> given = Optional.empty();
 
-  private PlanFiles(Surroundings here, int most, String inputName) {
+  private PlanFiles(Surroundings here, int most, String otherwise, String inputName) {
     this.here = here;
     this.most = most;
+    this.otherwise = otherwise;
     this.inputName = inputName;
   }
 
@@ -101,10 +109,12 @@ public final class PlanFiles {
    * Finds plans.
    *
    * @param most how many to take at most; more is reported as wrong
+   * @param otherwise what somebody does who has more
    * @param inputName what the plan from standard input is called
    */
-  public static Found of(List<String> arguments, Surroundings here, int most, String inputName) {
-    PlanFiles search = new PlanFiles(here, most, inputName);
+  public static Found of(
+      List<String> arguments, Surroundings here, int most, String otherwise, String inputName) {
+    PlanFiles search = new PlanFiles(here, most, otherwise, inputName);
     for (String argument : arguments) {
       search.add(argument);
     }
@@ -308,7 +318,7 @@ public final class PlanFiles {
       found.put(real, file);
     } else if (!tooMany) {
       tooMany = true;
-      wrong.add("more than " + most + " plans; --max-plans takes more at once");
+      wrong.add("more than " + (most == 1 ? "one plan" : most + " plans") + "; " + otherwise);
     }
   }
 

@@ -202,7 +202,7 @@ class PlanFilesTest {
 
   @Test
   void moreThanTheMostIsWrongUsage() {
-    Found found = PlanFiles.of(List.of("."), here(), 3, "-");
+    Found found = PlanFiles.of(List.of("."), here(), 3, PlanFiles.MAX_PLANS, "-");
     assertThat(found.plans()).hasSize(3);
     assertThat(found.wrong()).containsExactly("more than 3 plans; --max-plans takes more at once");
   }
@@ -214,7 +214,7 @@ class PlanFilesTest {
   }
 
   private Found found(String... arguments) {
-    return PlanFiles.of(List.of(arguments), here(), 1000, "-");
+    return PlanFiles.of(List.of(arguments), here(), 1000, PlanFiles.MAX_PLANS, "-");
   }
 
   private Surroundings here() {
