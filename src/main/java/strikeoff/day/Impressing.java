@@ -22,6 +22,7 @@ final class Impressing {
   private final Blocked blocked;
   private final Helpers helpers;
   private final Handling takes;
+  private final long lay;
   private final FrameMeetings meetings;
   private final List<Printed> printed = new ArrayList<>();
   private long lastLifted = Long.MIN_VALUE / 4;
@@ -38,6 +39,7 @@ final class Impressing {
     this.blocked = blocked;
     this.helpers = helpers;
     this.takes = plan.handling();
+    this.lay = Workshop.seconds(takes.lay());
     this.meetings = meetings;
   }
 
@@ -94,7 +96,7 @@ final class Impressing {
             step,
             what(footprint),
             job.start(),
-            seconds(footprint),
+            job.end() - job.start(),
             job.person(),
             footprint.screen().name(),
             footprint.paste().name(),
@@ -138,7 +140,7 @@ final class Impressing {
             progress.impressions++,
             progress.passes,
             task.start().seconds(),
-            task.start().seconds() + lay(),
+            task.start().seconds() + lay,
             task.end().seconds(),
             cloth.films().need(footprint));
     printed.add(done);
@@ -153,14 +155,10 @@ final class Impressing {
     }
   }
 
-  private long lay() {
-    return Workshop.seconds(takes.lay());
-  }
-
   /** From fetching the frame to taking it off. */
   long seconds(Footprint footprint) {
     double pulls = takes.pull().minutes() * footprint.separation().pulls();
-    return lay() + Workshop.seconds(new Span(pulls + takes.lift().minutes()));
+    return lay + Workshop.seconds(new Span(pulls + takes.lift().minutes()));
   }
 
   private static Doing what(Footprint footprint) {

@@ -30,7 +30,7 @@ public final class WetCloth {
   private final Air room;
   private Air usual;
   private final DryingClock clock;
-  private final Map<Dryness, List<Printed>> pending = new HashMap<>();
+  private final Map<Dryness, List<Printed>> pending = new EnumMap<>(Dryness.class);
   private final Map<Dryness, Tests> tested = new EnumMap<>(Dryness.class);
   private final Map<Dryness, Map<Integer, Long>> feltAlone = new EnumMap<>(Dryness.class);
 

@@ -241,7 +241,10 @@ public final class DryingClock {
           left -= goes;
         }
         if (Double.isInfinite(through)) {
-          through = reaches(leftThrough, hours, full, end, rate, throughSkin);
+          // No less goes till then than till it may be lifted.
+          if (Double.isFinite(lift)) {
+            through = reaches(leftThrough, hours, full, end, rate, throughSkin);
+          }
           leftThrough -= goes;
         }
         if (Double.isFinite(through) && Double.isFinite(frame)) {

@@ -15,6 +15,7 @@ public final class HungCloth {
   // ISO 139 standard atmosphere for textiles, in which the rate was measured
   private static final double STANDARD_CELSIUS = 20;
   private static final double STANDARD_HUMIDITY = 0.65;
+  private static final double STANDARD_DRIVES = drives(STANDARD_CELSIUS, STANDARD_HUMIDITY);
 
   /** Air that drives less than that share of the standard one dries nothing. */
   private static final double STANDSTILL = 0.01;
@@ -33,8 +34,7 @@ public final class HungCloth {
     double toLose =
         (holds - policy.drying().feelsDry().fraction()) * cloth.mass().gramsPerSquareMetre();
     double drives =
-        drives(room.temperature().celsius(), room.humidity().fraction())
-            / drives(STANDARD_CELSIUS, STANDARD_HUMIDITY);
+        drives(room.temperature().celsius(), room.humidity().fraction()) / STANDARD_DRIVES;
     double hourly =
         policy.drying().hungClothLoses().gramsPerSquareMetre()
             * Math.max(STANDSTILL, drives)
