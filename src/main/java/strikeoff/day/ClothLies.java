@@ -22,4 +22,13 @@ public record ClothLies(Length at, Moment work, Moment from, List<Envelope> boar
   public ClothLies {
     boards = List.copyOf(boards);
   }
+
+  /**
+   * Where a place of the cloth then lies, from the table's start; below zero if it hangs off there.
+   *
+   * @param x from the cloth's start
+   */
+  public Length onTable(Length x) {
+    return x.minus(at);
+  }
 }

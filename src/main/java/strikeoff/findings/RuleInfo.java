@@ -21,6 +21,8 @@ import strikeoff.units.Chance;
  *     the cloth, a paste, a screen; empty if nothing is
  * @param doubts families of rules whose findings rest on the figure that it doubts: none of them is
  *     mended before that figure is settled
+ * @param atWork true if its remedy is told where its step is done, whatever it counts as: what
+ *     hands do there, not the plan
  * @param source published source, {@code common practice, no source} or {@code from memory}
  * @param limits names of the policy limits its condition reads
  */
@@ -35,6 +37,7 @@ public record RuleInfo(
     String mend,
     String harms,
     List<String> doubts,
+    boolean atWork,
     String source,
     List<String> limits) {
 
@@ -49,8 +52,8 @@ public record RuleInfo(
       String source,
       List<String> limits) {
     this(
-        id, severity, List.of(), summary, because, message, remedy, "", "", List.of(), source,
-        limits);
+        id, severity, List.of(), summary, because, message, remedy, "", "", List.of(), false,
+        source, limits);
   }
 
   public RuleInfo {
@@ -85,8 +88,8 @@ public record RuleInfo(
     return severity == this.severity && grades.isEmpty()
         ? this
         : new RuleInfo(
-            id, severity, List.of(), summary, because, message, remedy, mend, harms, doubts, source,
-            limits);
+            id, severity, List.of(), summary, because, message, remedy, mend, harms, doubts, atWork,
+            source, limits);
   }
 
   /** True if its findings rest on a figure that another rule doubts. */

@@ -8,108 +8,95 @@ import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import strikeoff.check.Checked;
+import strikeoff.day.ClothLies;
 import strikeoff.day.Impression;
 import strikeoff.layout.Placement;
+import strikeoff.plan.PrintPlan;
 import strikeoff.report.page.DaySheet.Spot;
 import strikeoff.report.page.DaySheet.Where;
+import strikeoff.speech.TableSpeech;
+import strikeoff.speech.TableSpeech.Tape;
 import strikeoff.units.Length;
-import strikeoff.units.Measures;
 
 /**
- * Where placements lie, as two tapes show it: one from the start of the cloth, one from its near
- * edge. Measured is the corner that lies nearest to both; of a design turned askew, whose corners
- * lie anywhere, the middle.
+ * Where frames and designs come to lie, as tapes on the table show it while the cloth lies as it
+ * does then. Measured are the corners that lie nearest to the start and the near edge; of a design
+ * turned askew, whose corners lie anywhere, the middle.
  */
 final class Corners {
 
-  private final double around;
-  private final Measures units;
+  private final TableSpeech words;
+  private final WhereCloth cloth;
   private final boolean askew;
   private final Map<Placement, List<Impression>> byPlacement = new LinkedHashMap<>();
 
-  private Corners(List<Impression> impressions, double around, Measures units) {
-    this.around = around;
-    this.units = units;
+  /** The cloth's near edge, from what is measured from across. */
+  private final Length nearEdge;
+
+  private Corners(List<Impression> impressions, Checked.Judged judged) {
+    PrintPlan plan = judged.plan();
+    this.words = TableSpeech.of(plan);
+    this.cloth = new WhereCloth(judged);
+    this.nearEdge = words.fits() ? plan.table().nearEdgeOf(plan.cloth()) : new Length(0);
     for (Impression impression : impressions) {
       byPlacement
           .computeIfAbsent(impression.footprint().placement(), key -> new ArrayList<>())
           .add(impression);
     }
-    this.askew = first().turn().degrees() % 90 != 0;
+    this.askew = !first().turn().square();
   }
 
   /**
    * @param impressions of one arrangement
-   * @param around of a closed cloth in millimetres: measures start anew there; infinite for an open
-   *     one
-   * @param units to tell measures in
    */
-  static Where of(List<Impression> impressions, double around, Measures units) {
-    return new Corners(impressions, around, units).where();
+  static Where of(List<Impression> impressions, Checked.Judged judged) {
+    return new Corners(impressions, judged).where();
   }
 
   private Where where() {
     Set<String> across = new LinkedHashSet<>();
-    byPlacement.keySet().forEach(p -> across.add(told(point(p).y)));
+    byPlacement.keySet().forEach(placement -> across.add(told(placement, Tape.ACROSS)));
     boolean row = across.size() == 1;
-    String unit = Length.columnUnit(units);
-    // A slash or a bare number beside fractions of an inch would read as another fraction.
-    boolean fractions = unit.equals("in");
-    String one = fractions ? " in" : "";
-    String slash = fractions ? " in along, " : " / ";
-    String both = fractions ? " in across" : "";
     List<Spot> spots = new ArrayList<>();
     for (Placement placement : byPlacement.keySet()) {
-      Coordinate point = point(placement);
-      String along = told(point.x % around);
       spots.add(
           new Spot(
-              Integer.toString(placement.number()),
-              row ? along + one : along + slash + told(point.y) + both));
+              Integer.toString(placement.number()), told(placement, row ? Tape.ALONG : Tape.BOTH)));
     }
-    String what = askew ? "Middle" : "Corner";
-    String words =
-        row
-            ? what
-                + " "
-                + across.iterator().next()
-                + " "
-                + unit
-                + " from the near edge; from the start"
-                + (fractions ? ":" : ", " + unit + ":")
-            : fractions
-                ? what + ", along from the start and across from the near edge:"
-                : what + ", " + unit + " from the start / from the near edge:";
-    return new Where(words, spots, turned() + frame());
+    return new Where(
+        words.measured(askew, row),
+        spots,
+        turned() + (row ? words.across(across.iterator().next()) : ""));
+  }
+
+  /** The frame's corner, by screens where theirs differ, and the design's. */
+  private String told(Placement placement, Tape tape) {
+    ClothLies lies = cloth.under(byPlacement.get(placement).get(0));
+    String own = told(point(placement), lies, tape);
+    if (askew) {
+      return own;
+    }
+    Map<String, Set<String>> frames = new LinkedHashMap<>();
+    for (Impression impression : byPlacement.get(placement)) {
+      Envelope frame = impression.footprint().frame().getEnvelopeInternal();
+      frames
+          .computeIfAbsent(
+              told(new Coordinate(frame.getMinX(), frame.getMinY()), lies, tape),
+              key -> new LinkedHashSet<>())
+          .add(DayJobs.name(impression.footprint().screen().name()));
+    }
+    return words.of(frames, own);
+  }
+
+  private String told(Coordinate place, ClothLies lies, Tape tape) {
+    return words.at(lies.onTable(new Length(place.x)), nearEdge.plus(new Length(place.y)), tape);
   }
 
   private String turned() {
     String turn =
         first().turn().degrees() == 0 ? "" : "Turn the design by " + first().turn().text() + ". ";
     return turn + (first().mirrored() ? "Mirrored. " : "");
-  }
-
-  /** How far the frame's own corner lies from there, if it is the same for all. */
-  private String frame() {
-    Set<String> offsets = new LinkedHashSet<>();
-    byPlacement.forEach(
-        (placement, impressions) -> {
-          Coordinate point = point(placement);
-          for (Impression impression : impressions) {
-            Envelope frame = impression.footprint().frame().getEnvelopeInternal();
-            offsets.add(
-                apart(point.x - frame.getMinX(), "nearer the start", "farther from the start")
-                    + " and "
-                    + apart(point.y - frame.getMinY(), "nearer the near edge", "farther from it"));
-          }
-        });
-    return offsets.size() == 1 && !askew
-        ? "The frame's corner lies " + offsets.iterator().next() + "."
-        : "";
-  }
-
-  private String apart(double mm, String nearer, String farther) {
-    return told(Math.abs(mm)) + " " + Length.columnUnit(units) + " " + (mm >= 0 ? nearer : farther);
   }
 
   private Placement first() {
@@ -119,9 +106,5 @@ final class Corners {
   private Coordinate point(Placement placement) {
     Envelope box = placement.outline().getEnvelopeInternal();
     return askew ? box.centre() : new Coordinate(box.getMinX(), box.getMinY());
-  }
-
-  private String told(double mm) {
-    return new Length(mm).inColumn(units);
   }
 }

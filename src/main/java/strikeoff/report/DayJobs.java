@@ -84,7 +84,7 @@ final class DayJobs {
               ? made.printJob(group, WorkGroups.mayMoveAfter(groups, i))
               : group.size() > 1 ? made.manyJob(group) : made.otherJob(group.get(0)));
     }
-    return made.jobs;
+    return AtWork.in(BathsAhead.in(made.jobs, judged, day, blocks), judged, day);
   }
 
   /**
@@ -113,7 +113,7 @@ final class DayJobs {
                 words.title(work),
                 until(work) + felt.first(work, day),
                 hands.of(work),
-                words.how(work)));
+                laid(work)));
       } else if (work.start().compareTo(lastPrint.start()) < 0) {
         lines.add(waits.after(lines.remove(lines.size() - 1), work));
       } else if (!told
@@ -133,15 +133,20 @@ final class DayJobs {
     return new DaySheet.Job(
         number(set.get(0)),
         "Print " + name(WorkGroups.arrangement(set.get(0))) + " " + counted(all),
-        Corners.of(
-            all,
-            plan.cloth().closed() ? plan.cloth().length().mm() : Double.MAX_VALUE,
-            plan.measures()),
+        Corners.of(all, judged),
         lines,
         told || moves.isEmpty() ? "" : Phrase.capital(moves) + ".",
         new DaySheet.Prints(
             all.stream().map(i -> i.footprint().placement().id()).collect(Collectors.toSet()),
-            dries(all)));
+            dries(all),
+            lastPrint.start()));
+  }
+
+  /** A move of the cloth once a set is printed. */
+  private String laid(WorkBlock move) {
+    List<String> words = new ArrayList<>(this.words.laying(move));
+    words.add(0, this.words.how(move));
+    return words.stream().filter(said -> !said.isEmpty()).collect(Collectors.joining(". "));
   }
 
   /** The three limits as one sentence; of dye, once, what the clock can't know. */
@@ -312,11 +317,12 @@ final class DayJobs {
             .map(feel -> "Feel it: " + feel.likely())
             .orElseGet(() -> morning(work) + Phrase.capital(until(work)) + felt.first(work, day));
     return new DaySheet.Job(
-        number(work),
-        words.title(work),
-        Where.NOWHERE,
-        List.of(waits.alone(work, what, drying(work))),
-        "");
+            number(work),
+            words.title(work),
+            Where.NOWHERE,
+            List.of(waits.alone(work, what, drying(work))),
+            "")
+        .minding(words.laying(work));
   }
 
   /** What is felt before the first thing that a step does to cloth that dried overnight. */

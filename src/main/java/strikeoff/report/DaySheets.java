@@ -75,7 +75,7 @@ final class DaySheets {
     Care care = judged.facts().care();
     WhereCloth cloth = new WhereCloth(judged);
     List<List<DaySheet.Job>> pages =
-        SheetPages.of(jobs, !warning.words().isEmpty(), Cautions.minded(care, steps));
+        SheetPages.of(jobs, !warning.words().isEmpty(), some -> Cautions.minded(care, steps(some)));
     List<DaySheet> sheets = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       sheets.add(

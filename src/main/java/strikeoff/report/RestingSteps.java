@@ -33,7 +33,7 @@ final class RestingSteps {
   static void addTo(Map<Integer, List<Job>> days, Checked.Judged judged) {
     RestingSteps steps = new RestingSteps(judged.plan(), days);
     for (Step step : steps.run) {
-      if (days.values().stream().flatMap(List::stream).noneMatch(j -> j.step() == step.number())) {
+      if (!steps.isDone(step.number())) {
         steps.add(step);
       }
     }
@@ -54,6 +54,9 @@ final class RestingSteps {
     for (List<Job> jobs : days.values()) {
       for (int i = 0; i < jobs.size(); i++) {
         int number = jobs.get(i).step();
+        if (jobs.get(i).isAhead()) {
+          continue;
+        }
         if (sameDay && number < step.number()) {
           of = jobs;
           at = i + 1;
@@ -68,13 +71,18 @@ final class RestingSteps {
     }
   }
 
+  private boolean isDone(int number) {
+    return days.values().stream()
+        .flatMap(List::stream)
+        .anyMatch(job -> !job.isAhead() && job.step() == number);
+  }
+
   private boolean dayEndedBefore(Step step) {
     for (int n = step.number() - 1; n > 0; n--) {
-      int number = n;
       if (run.get(n - 1) instanceof Step.EndOfDay) {
         return true;
       }
-      if (days.values().stream().flatMap(List::stream).anyMatch(j -> j.step() == number)) {
+      if (isDone(n)) {
         return false;
       }
     }

@@ -2,9 +2,9 @@ package strikeoff.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import strikeoff.report.page.DaySheet.Job;
 import strikeoff.report.page.DaySheet.Line;
-import strikeoff.report.page.DaySheet.Prints;
 import strikeoff.report.page.DaySheet.Spot;
 import strikeoff.report.page.DaySheet.Where;
 
@@ -13,9 +13,6 @@ import strikeoff.report.page.DaySheet.Where;
  * the smaller of A4 and Letter; a job that is longer than a page is carried on over the next.
  */
 final class SheetPages {
-
-  /** Said of what isn't begun on a page. */
-  static final String CARRIED_ON = ", carried on";
 
   /** What a spot takes besides its letters. */
   private static final int SPOT_LETTERS = 6;
@@ -68,23 +65,28 @@ final class SheetPages {
       new Type(224, 20, 12, 8.2, 7.1, 6.3, 7.2, 26, 54, 38, 38, 44, 74, 66, true);
 
   private final Type type;
-  private final double room;
+
+  /** Of a page that nothing is to be minded on. */
+  private final double most;
+
+  /** What is to be minded in some jobs. */
+  private final Function<List<Job>, String> minded;
 
   /** Who is not named line by line. */
   private final String whose;
 
-  private SheetPages(Type type, boolean warned, String minded, String whose) {
-    double cautions = minded.isEmpty() ? 0 : type.small() * (1 + rows(minded, type.smallLetters()));
+  private SheetPages(Type type, boolean warned, Function<List<Job>, String> minded, String whose) {
     this.type = type;
     this.whose = whose;
-    this.room = type.page() - type.cloth() - (warned ? type.warning() : 0) - cautions;
+    this.minded = minded;
+    this.most = type.page() - type.cloth() - (warned ? type.warning() : 0);
   }
 
   /**
    * @param warned true if each page is headed by a warning
-   * @param minded what is to be minded that day, of which each page tells what concerns it
+   * @param minded what is to be minded in a page's jobs
    */
-  static List<List<Job>> of(List<Job> jobs, boolean warned, String minded) {
+  static List<List<Job>> of(List<Job> jobs, boolean warned, Function<List<Job>, String> minded) {
     return new SheetPages(REPORT, warned, minded, "").pages(jobs);
   }
 
@@ -93,7 +95,8 @@ final class SheetPages {
    *
    * @param whose sheets they are; empty if nobody's own
    */
-  static List<List<Job>> forTheWall(List<Job> jobs, boolean warned, String minded, String whose) {
+  static List<List<Job>> forTheWall(
+      List<Job> jobs, boolean warned, Function<List<Job>, String> minded, String whose) {
     return new SheetPages(WALL, warned, minded, whose).pages(jobs);
   }
 
@@ -109,9 +112,9 @@ final class SheetPages {
     List<Job> page = new ArrayList<>();
     double used = 0;
     for (Job job : jobs) {
-      for (Job part : parts(job, begin && !page.isEmpty() ? room - used : room - first(job))) {
+      for (Job part : parts(job, left(page, used, job, begin))) {
         double needs = height(part);
-        if (used + needs > room && !page.isEmpty()) {
+        if (used + needs > room(page, part) && !page.isEmpty()) {
           pages.add(page);
           page = new ArrayList<>();
         }
@@ -126,6 +129,19 @@ final class SheetPages {
     return pages;
   }
 
+  /** What a job may take of the page where it is begun. */
+  private double left(List<Job> page, double used, Job job, boolean begin) {
+    return begin && !page.isEmpty() ? room(page, job) - used : room(List.of(), job) - first(job);
+  }
+
+  /** On a page of these jobs and one more, for all of them. */
+  private double room(List<Job> page, Job more) {
+    List<Job> all = new ArrayList<>(page);
+    all.add(more);
+    String words = minded.apply(all);
+    return words.isEmpty() ? most : most - type.small() * (1 + rows(words, type.smallLetters()));
+  }
+
   /**
    * A job in as few parts as pages take. It is begun on the page before rather than leave much of
    * that empty, if more than a beginning finds room there.
@@ -136,6 +152,7 @@ final class SheetPages {
     if (height(job) <= left) {
       return List.of(job);
     }
+    double room = room(List.of(), job);
     if (left < room && left >= room * MUCH) {
       List<Job> parts = parts(job, left - SLACK, room);
       int begun = parts.get(0).lines().size();
@@ -150,7 +167,7 @@ final class SheetPages {
   /** What is done first is told in the head of a sheet for the wall, and may take a second row. */
   private double first(Job job) {
     return type.below()
-        ? type.job() * (rows("First, at 09:00: " + job.what() + ".", type.jobLetters()) - 1)
+        ? type.job() * (rows("First, at 09:00: " + job.title() + ".", type.jobLetters()) - 1)
         : 0;
   }
 
@@ -183,17 +200,16 @@ final class SheetPages {
         lines.add(over);
       }
     }
-    Job last = part(job, parts, rest, lines);
-    parts.add(
-        new Job(
-            last.number(), last.what(), last.where(), last.lines(), job.after(), last.prints()));
+    parts.add(rest(job, rest, lines, job.after()));
     return parts;
   }
 
   private static Job part(Job job, List<Job> before, Where where, List<Line> lines) {
-    String what = before.isEmpty() ? job.what() : job.what() + CARRIED_ON;
-    return new Job(
-        job.number(), what, where, lines, "", before.isEmpty() ? job.prints() : Prints.NOTHING);
+    return before.isEmpty() ? job.begun(where, lines) : rest(job, where, lines, "");
+  }
+
+  private static Job rest(Job job, Where where, List<Line> lines, String after) {
+    return job.carriedOn(where, lines, after).withoutMap();
   }
 
   private double height(Job job) {
@@ -204,13 +220,15 @@ final class SheetPages {
     boolean mapped = type.map() > 0 && !job.prints().placements().isEmpty();
     double height =
         3 * SPACE
-            + type.job() * rows(job.what(), type.jobLetters())
-            + (mapped
-                ? type.map() + type.small() * rows(job.prints().dries(), type.smallLetters())
-                : 0)
+            + type.job() * rows(job.title(), type.jobLetters())
+            + (mapped ? type.map() : 0)
+            + (type.map() > 0 ? type.small() * rows(job.prints().dries(), type.smallLetters()) : 0)
             + type.spots() * rows(job.where().words().length() + spots, type.spotsLetters())
             + type.small() * rows(job.where().frame(), type.smallLetters())
             + type.small() * rows(job.after(), type.smallLetters());
+    for (String mind : job.mind()) {
+      height += type.small() * rows(mind, type.smallLetters());
+    }
     for (Line line : job.lines()) {
       int left = line.next().isEmpty() ? type.wideLetters() : type.lineLetters();
       int does = rows(said(line), left);

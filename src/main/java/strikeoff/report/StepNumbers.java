@@ -21,14 +21,18 @@ final class StepNumbers {
     Map<Integer, List<Job>> days = new TreeMap<>();
     Map<String, Integer> ofStep = new HashMap<>();
     byDay.forEach((day, blocks) -> days.put(day, DayJobs.of(judged, day, blocks)));
-    days.values().forEach(jobs -> jobs.forEach(job -> ofStep.merge(job.number(), 1, Integer::sum)));
+    days.values().stream()
+        .flatMap(List::stream)
+        .filter(job -> !job.isAhead())
+        .forEach(job -> ofStep.merge(job.number(), 1, Integer::sum));
     Map<String, Integer> used = new HashMap<>();
     Map<Integer, List<Job>> numbered = new TreeMap<>();
     days.forEach(
         (day, jobs) -> {
           List<Job> own = new ArrayList<>();
           for (Job job : jobs) {
-            boolean several = !job.number().isEmpty() && ofStep.get(job.number()) > 1;
+            boolean several =
+                !job.number().isEmpty() && !job.isAhead() && ofStep.get(job.number()) > 1;
             own.add(
                 several
                     ? job.numbered(job.number() + "." + used.merge(job.number(), 1, Integer::sum))

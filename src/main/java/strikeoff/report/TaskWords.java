@@ -1,5 +1,6 @@
 package strikeoff.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import strikeoff.plan.PrintStep;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.report.drawing.FittedWords;
+import strikeoff.speech.SheetSpeech;
+import strikeoff.units.Length;
 import strikeoff.units.Span;
 
 /** Says how work besides printing is done: the amounts, the warmth, the place. */
@@ -78,7 +81,7 @@ final class TaskWords {
   /** What the printer needs to know besides when; empty if nothing. */
   String how(WorkBlock work) {
     if (work.first().doing() instanceof Doing.MoveCloth move) {
-      return move.toStart() || move.to().mm() < 0 ? "" : "that mark comes to the table's start";
+      return move.to().above(0) ? cloth.mark(move.to(), work.start()) : "";
     }
     if (work.kind() == Task.Kind.LOAD) {
       return cloth.laidBy(work.start()).map(cloth::lies).orElse("");
@@ -90,6 +93,20 @@ final class TaskWords {
       return "with " + work.first().piece().get().spoken();
     }
     return step(work).map(this::how).orElse("");
+  }
+
+  /** What to do besides where the cloth is laid or moved, each a sentence. */
+  List<String> laying(WorkBlock work) {
+    List<String> besides = new ArrayList<>();
+    if (work.kind() == Task.Kind.LOAD || work.kind() == Task.Kind.MOVE) {
+      boolean laid = work.kind() == Task.Kind.LOAD;
+      cloth.laidBy(work.start()).ifPresent(lies -> besides.addAll(cloth.widths(lies, laid)));
+    }
+    List<Length> marks = work.kind() == Task.Kind.LOAD ? cloth.marks(work.start()) : List.of();
+    if (!marks.isEmpty()) {
+      besides.add(SheetSpeech.marks(marks, judged.plan().measures()));
+    }
+    return besides;
   }
 
   private Optional<Step> step(WorkBlock work) {
@@ -114,6 +131,9 @@ final class TaskWords {
           + heat.lasts().text()
           + (heat.with() == HeatSource.OVEN ? "" : " at each spot")
           + (heat.sides() > 1 ? " of both sides" : "");
+    }
+    if (step instanceof Step.Rinse) {
+      return SheetSpeech.rinsed();
     }
     if (step instanceof Step.Sew sew) {
       Seam seam = judged.plan().seams().get(sew.seam());

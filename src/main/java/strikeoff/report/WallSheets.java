@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import strikeoff.care.Care;
 import strikeoff.check.Checked;
@@ -15,6 +16,7 @@ import strikeoff.plan.Hours;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.drawing.StepMap;
 import strikeoff.report.page.DaySheet;
+import strikeoff.report.page.DaySheet.Course;
 import strikeoff.report.page.DaySheet.Job;
 import strikeoff.report.page.DaySheet.Line;
 import strikeoff.report.page.WallPage;
@@ -81,8 +83,8 @@ final class WallSheets {
 
   /** In one page if that holds the day; else by half days, each in as many as it takes. */
   private List<WallPage.Sheet> day(int day, String who, List<Job> jobs) {
-    Set<Integer> steps = DaySheets.steps(jobs);
-    String minded = Cautions.minded(judged.facts().care(), steps);
+    Function<List<Job>, String> minded =
+        some -> Cautions.minded(judged.facts().care(), DaySheets.steps(some));
     boolean warned = !warning.words().isEmpty();
     List<List<Job>> pages = SheetPages.forTheWall(jobs, warned, minded, who);
     if (pages.size() > 1) {
@@ -124,15 +126,13 @@ final class WallSheets {
         before = job.lines().get(0).begins().compareTo(noon) < 0;
       }
       if (!lines.isEmpty() || job.lines().isEmpty() && before == morning) {
-        boolean carriedOn = !morning && lines.size() < job.lines().size();
-        half.add(
-            new Job(
-                job.number(),
-                carriedOn ? job.what() + SheetPages.CARRIED_ON : job.what(),
-                job.where(),
-                lines,
-                job.after(),
-                job.prints()));
+        if (lines.size() == job.lines().size()) {
+          half.add(job);
+        } else if (morning) {
+          half.add(job.begun(job.where(), lines));
+        } else {
+          half.add(job.carriedOn(job.where(), lines, job.after()));
+        }
       }
     }
     return half;
@@ -166,7 +166,7 @@ final class WallSheets {
 
   /** Of a job that is carried on its next line, or it might be done once more. */
   private static String what(Job job, Line line) {
-    return job.what().endsWith(SheetPages.CARRIED_ON) ? line.what() : job.what();
+    return job.course() == Course.CARRIED_ON ? line.what() : job.what();
   }
 
   private WallPage.Work work(Job job) {

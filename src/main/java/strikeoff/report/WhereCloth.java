@@ -1,15 +1,22 @@
 package strikeoff.report;
 
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.check.Checked;
 import strikeoff.day.ClothLies;
+import strikeoff.day.Doing;
+import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.day.facts.Timeline;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Seam;
+import strikeoff.plan.Step;
 import strikeoff.speech.DaySpeech;
+import strikeoff.speech.SheetSpeech;
 import strikeoff.speech.StepSpeech;
 import strikeoff.units.Length;
 
@@ -23,10 +30,12 @@ final class WhereCloth {
 
   private final PrintPlan plan;
   private final Timeline run;
+  private final List<ClothLies> places;
 
   WhereCloth(Checked.Judged judged) {
     this.plan = judged.plan();
     this.run = judged.facts().timeline();
+    this.places = run.clothLies();
   }
 
   /** Where it lies at a moment, or since when it is off the table; empty if it was never laid. */
@@ -47,7 +56,9 @@ final class WhereCloth {
         ? laidBy(last.start())
             .map(
                 lies ->
-                    "The cloth has been on the table since "
+                    "The cloth"
+                        + SheetSpeech.open(loose(moment))
+                        + " has been on the table since "
                         + lies.from().text()
                         + ": "
                         + lies(lies)
@@ -68,7 +79,81 @@ final class WhereCloth {
 
   /** Where it lies after the laying or moving that began then. */
   Optional<ClothLies> laidBy(Moment work) {
-    return run.clothLies().stream().filter(lies -> lies.work().compareTo(work) == 0).findFirst();
+    return places.stream().filter(lies -> lies.work().compareTo(work) == 0).findFirst();
+  }
+
+  /** Where it lies under a print. */
+  ClothLies under(Impression print) {
+    return places.stream()
+        .filter(lies -> lies.from().compareTo(print.laid()) <= 0)
+        .reduce((one, later) -> later)
+        .orElseThrow();
+  }
+
+  /**
+   * Marks by which it is moved before it is laid anew, from its start, each once; where the table
+   * comes to begin at its start or before that, none is needed.
+   *
+   * @param laid when it is laid
+   */
+  List<Length> marks(Moment laid) {
+    Moment next =
+        run.tasks().stream()
+            .filter(t -> t.kind() == Task.Kind.LOAD && t.start().compareTo(laid) > 0)
+            .map(Task::start)
+            .min(Moment::compareTo)
+            .orElse(run.finish());
+    return run.tasks().stream()
+        .filter(t -> t.start().compareTo(laid) >= 0 && t.start().compareTo(next) <= 0)
+        .filter(t -> t.doing() instanceof Doing.MoveCloth)
+        .map(t -> ((Doing.MoveCloth) t.doing()).to())
+        .filter(to -> to.above(0))
+        .sorted()
+        .distinct()
+        .toList();
+  }
+
+  /** Loose widths that a stretch of an open cloth is put together of, as it lies. */
+  List<String> widths(ClothLies lies, boolean laid) {
+    return loose(lies.work()).stream()
+        .filter(seam -> !lies.onTable(seam.at()).below(0))
+        .filter(seam -> lies.onTable(seam.at()).below(plan.table().length().mm()))
+        .map(
+            seam ->
+                laid
+                    ? SheetSpeech.loose(seam, lies, plan.measures())
+                    : SheetSpeech.meets(seam, lies, plan.measures()))
+        .toList();
+  }
+
+  /** Seams of an open cloth between its start and its end that nobody has sewn by then. */
+  List<Seam> loose(Moment moment) {
+    Length end = plan.cloth().length();
+    return plan.seams().values().stream()
+        .filter(seam -> !plan.cloth().closed() && !seam.sewnBefore())
+        .filter(seam -> seam.at().above(0) && seam.at().below(end.mm()))
+        .filter(seam -> !isSewn(seam, moment))
+        .toList();
+  }
+
+  private boolean isSewn(Seam seam, Moment moment) {
+    return run.tasks().stream()
+        .filter(t -> t.kind() == Task.Kind.SEW && t.end().compareTo(moment) <= 0)
+        .anyMatch(
+            t ->
+                plan.step(t.step())
+                    .filter(s -> s instanceof Step.Sew sew && sew.seam().equals(seam.name()))
+                    .isPresent());
+  }
+
+  /** How to bring a mark to the table's start. */
+  String mark(Length mark, Moment moment) {
+    List<Seam> past =
+        loose(moment).stream()
+            .filter(seam -> mark.above(seam.at().mm()))
+            .sorted(Comparator.comparing(Seam::at).reversed())
+            .toList();
+    return SheetSpeech.mark(mark, past, plan.measures());
   }
 
   /** Along the table, and across it where the cloth has room on both sides. */

@@ -172,6 +172,7 @@ public final class RulePack {
     }
     out.writeUTF(info.harms());
     write(out, info.doubts());
+    out.writeBoolean(info.atWork());
     out.writeUTF(info.source());
     write(out, info.limits());
     return bytes.toByteArray();
@@ -217,6 +218,7 @@ public final class RulePack {
             in.readUTF(),
             in.readUTF(),
             texts(in),
+            in.readBoolean(),
             in.readUTF(),
             texts(in));
       } catch (IOException e) {

@@ -56,6 +56,7 @@ public final class RuleText {
         perhaps(rule, "mend").orElse(""),
         perhaps(rule, "harms").orElse(""),
         perhaps(rule, "doubts").map(families -> List.of(families.split(", "))).orElse(List.of()),
+        rule.getMetaData().containsKey("atWork"),
         text(rule, "source"),
         new LimitNames(id));
   }

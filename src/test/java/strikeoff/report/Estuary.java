@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import strikeoff.care.Care;
 import strikeoff.check.Checked;
 import strikeoff.cloth.Fibres;
+import strikeoff.day.ClothLies;
 import strikeoff.day.Contact;
 import strikeoff.day.Doing;
 import strikeoff.day.Film;
@@ -330,7 +331,9 @@ final class Estuary {
         now.plus(min(60)),
         min(420),
         min(180),
-        List.of());
+        List.of(
+            new ClothLies(
+                new Length(0), Moment.of(1, 540), Moment.of(1, 550), List.of(), path("run[0]"))));
   }
 
   private Moment print(

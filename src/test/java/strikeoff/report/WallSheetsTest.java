@@ -269,10 +269,203 @@ class WallSheetsTest {
     String dries =
         WallSheets.of(ALONE).sheets().stream()
             .flatMap(sheet -> sheet.work().stream())
+            .filter(work -> !work.job().prints().placements().isEmpty())
             .filter(work -> work.job().lines().get(0).begins().day() == 1)
             .map(work -> work.job().prints().dries())
             .collect(Collectors.joining());
     assertThat(dries).containsOnlyOnce("once its sheen is gone").contains("; fixed from ");
     assertThat(dries.split("All of it")).hasSizeGreaterThan(2);
+  }
+
+  private static List<DaySheet.Job> jobs(Checked.Judged judged) {
+    return jobs(WallSheets.of(judged).sheets());
+  }
+
+  private static List<DaySheet.Job> jobs(List<WallPage.Sheet> sheets) {
+    return sheets.stream().flatMap(sheet -> sheet.work().stream()).map(WallPage.Work::job).toList();
+  }
+
+  private static DaySheet.Job job(String what) {
+    return jobs(ALONE).stream().filter(j -> j.what().startsWith(what)).findFirst().orElseThrow();
+  }
+
+  /**
+   * By hand: the cloth's mark of 217.5 cm lies at the table's start and heron 4 begins at 23 cm + 3
+   * pitches of 70 cm = 233 cm; its frame of 54 cm lies 10 cm past the design of 34 cm on each side.
+   * The cloth of 140 cm lies in the middle of the table of 160 cm, the frame of 74 cm 11 cm past
+   * the design of 52 cm.
+   */
+  @Test
+  void placesAreMeasuredOnTheTableAsTheClothLiesThen() {
+    DaySheet.Job herons = job("Print herons 4–6");
+    assertThat(herons.where().words())
+        .contains("Frame's edge, for the stop", "corner nearest start and near edge")
+        .contains("cm from the table's start:");
+    assertThat(herons.where().spots())
+        .containsExactly(
+            new DaySheet.Spot("4", "5.5 · 15.5"),
+            new DaySheet.Spot("5", "75.5 · 85.5"),
+            new DaySheet.Spot("6", "145.5 · 155.5"));
+    assertThat(herons.where().frame()).isEqualTo("Across, cm from its near edge: 45 · 56.");
+    // By hand: shell 16 begins at 255 cm and the mark is 246 cm; its frame lies 9 and 9.5 cm past.
+    assertThat(job("Print shells 16–24").where().spots().get(0))
+        .isEqualTo(new DaySheet.Spot("16", "0/102.5 · 9/112"));
+  }
+
+  /** By hand: frames of 44 and 50 cm over a design of 26 cm at 16 cm: 9 and 12 cm before it. */
+  @Test
+  void whereFramesDifferEachScreenHasItsStop() {
+    Checked.Judged two =
+        (Checked.Judged)
+            Checker.builtIn()
+                .check(
+                    "cushions.yaml",
+                    CUSHIONS.replace("veins: {frame: 44 x 44 cm", "veins: {frame: 50 x 44 cm")
+                        + "- print: cushions\n");
+    DaySheet.Job cushions =
+        jobs(two).stream().filter(j -> j.what().startsWith("Print")).findFirst().orElseThrow();
+    assertThat(cushions.where().spots().get(0).at()).isEqualTo("7 (moon), 4 (veins) · 16");
+  }
+
+  /** What is not on the table any more when it is needed is marked before. */
+  @Test
+  void marksForMovesAreMadeWhenTheClothIsLaid() {
+    assertThat(job("Lay the cloth").mind())
+        .contains(
+            "Mark its near edge now for the moves to come: 1 cm, 217.5 cm, 235 cm and 246 cm from"
+                + " its start.");
+    DaySheet.Line move =
+        lines(WallSheets.of(ALONE).sheets()).stream()
+            .filter(line -> line.what().equals("Move the cloth on to 217.5 cm"))
+            .findFirst()
+            .orElseThrow();
+    // By hand: the seam lies at 2 m.
+    assertThat(move.next())
+        .isEqualTo(
+            "its mark of 217.5 cm, 17.5 cm past centre's seam line, comes to the table's start;"
+                + " make it before lifting");
+  }
+
+  /**
+   * The layout has one measure through both widths, the same before and after they are sewn: reed 7
+   * fits between 6 and 8 only if the seam lines lay on each other when those were printed.
+   */
+  @Test
+  void looseWidthsLieSeamLineOnSeamLine() {
+    assertThat(job("Lay the cloth").mind().get(0))
+        .isEqualTo(
+            "Centre is not sewn: lay the widths seam line on seam line, 205 cm from the table's"
+                + " start (2 m of the cloth), their allowances of 1.5 cm folded under. Both are"
+                + " measured from the first one's start.");
+    List<WallPage.Sheet> sheets = WallSheets.of(ALONE).sheets();
+    assertThat(sheets.get(1).cloth()).startsWith("The cloth, centre not sewn, has been on");
+    assertThat(sheets.get(sheets.size() - 1).cloth()).startsWith("The cloth has been on");
+    assertThat(jobs(ALONE))
+        .filteredOn(job -> job.what().equals("Lay the cloth on the table"))
+        .last()
+        .satisfies(job -> assertThat(job.mind()).as("sewn by then").isEmpty());
+  }
+
+  /** No minutes of the run are left for it, and none are made up. */
+  @Test
+  void aBathIsToldOfBeforeItIsNeeded() {
+    List<WallPage.Sheet> sheets = WallSheets.of(ALONE).sheets();
+    DaySheet.Job eve =
+        jobs(sheets.stream().filter(s -> s.title().startsWith("Day 3")).toList()).stream()
+            .reduce((one, later) -> later)
+            .orElseThrow();
+    assertThat(eve.what()).isEqualTo("Have the bath ready by day 4, 09:00");
+    assertThat(eve.after())
+        .isEqualTo("800 g soda ash, 2 kg salt, 20 L water: weighed, dissolved and at 30 °C");
+    assertThat(eve.isAhead()).isTrue();
+    // On the day itself it is told before the last thing that is done before: while that dries.
+    List<String> dayOf =
+        jobs(edited("- end of day\n  - dry: until fix-safe", "- dry: until fix-safe")).stream()
+            .map(DaySheet.Job::what)
+            .toList();
+    assertThat(dayOf).filteredOn(what -> what.startsWith("Have the bath")).hasSize(1);
+    int ready = dayOf.indexOf("Have the bath ready by 15:59");
+    assertThat(dayOf.get(ready - 1)).startsWith("Print reed border");
+    assertThat(dayOf.subList(ready + 1, dayOf.size()))
+        .startsWith("Wash out reed green")
+        .contains("Dry until fix-safe", "Fix by soak");
+  }
+
+  private static Checked.Judged edited(String from, String to) {
+    try {
+      String text = Files.readString(Path.of("plans/estuary-curtains.yaml"));
+      assertThat(text).contains(from);
+      return (Checked.Judged)
+          Checker.builtIn().with(DemoFilms.beside()).check("curtains.yaml", text.replace(from, to));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Common practice, no source: a rinse is over when the water says so. */
+  @Test
+  void aBathIsLeftAndRinsedAsTheReportTells() {
+    assertThat(job("Fix by soak").mind())
+        .containsExactly(
+            "Lift it out spread, not folded, and rinse at once in plenty of cold water that"
+                + " moves.");
+    assertThat(job("Rinse").lines().get(0).with()).isEqualTo("until the water runs clear");
+  }
+
+  /** By hand: 200 g in 20 L are 10 g/L; 12 g/L are the limit, which 40 g more bring. */
+  @Test
+  void aRiskStandsWhereItStrikesAndNowhereElse() {
+    List<DaySheet.Job> jobs = jobs(edited("soda ash: 800 g", "soda ash: 200 g"));
+    assertThat(jobs)
+        .filteredOn(job -> job.mind().toString().contains("Risk"))
+        .singleElement()
+        .satisfies(
+            job -> {
+              assertThat(job.what()).isEqualTo("Fix by soak");
+              assertThat(job.mind().get(0))
+                  .startsWith("Risk: The bath holds 200 g of soda ash in 20 L: 10 g/L")
+                  .endsWith(" Add 40 g of soda ash.");
+            });
+    List<DaySheet.Job> dark =
+        jobs(
+            edited(
+                "      - {screen: heron rust, paste: rust, artwork: films/heron-rust.png}\n", ""));
+    assertThat(dark).noneMatch(job -> job.mind().toString().contains("Risk"));
+  }
+
+  /** Before the ink is on, nothing is known of when all is dry. */
+  @Test
+  void whenAllIsDryStandsWhereTheLastPassDoes() {
+    for (WallPage.Sheet sheet : WallSheets.of(ALONE).sheets()) {
+      for (WallPage.Work work : sheet.work()) {
+        DaySheet.Job job = work.job();
+        boolean last =
+            job.lines().stream().anyMatch(line -> line.begins().equals(job.prints().last()));
+        assertThat(job.prints().dries().isEmpty()).as(job.title()).isEqualTo(!last);
+      }
+    }
+    List<DaySheet.Job> herons =
+        jobs(ALONE).stream().filter(job -> job.what().equals("Print herons 4–6")).toList();
+    assertThat(herons).hasSize(2);
+    assertThat(herons.get(0).prints().dries()).isEmpty();
+    assertThat(herons.get(1).prints().dries()).startsWith("All of it: next frame on it from 12:08");
+    assertThat(herons.get(1).title()).isEqualTo("Print herons 4–6, carried on");
+  }
+
+  /** A job may be called anything: it is carried on where it was begun before, and only there. */
+  @Test
+  void whatIsCarriedOnIsNotToldByItsName() {
+    Checked.Judged named =
+        (Checked.Judged)
+            Checker.builtIn()
+                .check(
+                    "cushions.yaml",
+                    (CUSHIONS + "- print: it, carried on\n")
+                        .replace("{cushions: {design", "{\"it, carried on\": {design")
+                        .replace("print: it, carried on", "print: \"it, carried on\""));
+    assertThat(jobs(named))
+        .filteredOn(job -> job.what().contains("carried on"))
+        .isNotEmpty()
+        .allMatch(job -> job.course() == DaySheet.Course.WHOLE);
   }
 }

@@ -182,6 +182,7 @@ public final class JsonReading {
         tree.at("mend").text(),
         tree.perhaps("harms", Tree::text).orElse(""),
         tree.perhaps("doubts", d -> d.list(Tree::text)).orElse(List.of()),
+        tree.perhaps("atWork", Tree::truth).orElse(false),
         tree.at("source").text(),
         tree.at("limits").list(Tree::text));
   }

@@ -117,6 +117,9 @@ public final class JsonReport {
     if (!rule.doubts().isEmpty()) {
       json.put("doubts", rule.doubts());
     }
+    if (rule.atWork()) {
+      json.put("atWork", true);
+    }
     json.put("source", rule.source()).put("limits", rule.limits());
   }
 

@@ -74,6 +74,13 @@ record Tree(JsonNode node, String path) {
     return node.textValue();
   }
 
+  boolean truth() {
+    if (!node.isBoolean()) {
+      throw unfit("true or false");
+    }
+    return node.booleanValue();
+  }
+
   /** Not below the number where counting begins. */
   int count(int from) {
     return (int) whole(from, Integer.MAX_VALUE);

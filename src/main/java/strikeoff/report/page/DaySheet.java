@@ -51,17 +51,67 @@ public record DaySheet(
    * @param where where on the cloth; {@link Where#NOWHERE} if nothing is placed
    * @param after when the cloth may be moved; empty if a line says so or nothing is printed
    * @param prints what is printed; {@link Prints#NOTHING} for other work
+   * @param course how it stands to its step's work
+   * @param mind findings that strike in it, a sentence or two each
    */
   public record Job(
-      String number, String what, Where where, List<Line> lines, String after, Prints prints) {
+      String number,
+      String what,
+      Where where,
+      List<Line> lines,
+      String after,
+      Prints prints,
+      Course course,
+      List<String> mind) {
 
     public Job {
       lines = List.copyOf(lines);
+      mind = List.copyOf(mind);
+    }
+
+    /** The whole of a job that nothing is found in. */
+    public Job(
+        String number, String what, Where where, List<Line> lines, String after, Prints prints) {
+      this(number, what, where, lines, after, prints, Course.WHOLE, List.of());
     }
 
     /** Work that prints nothing. */
     public Job(String number, String what, Where where, List<Line> lines, String after) {
       this(number, what, where, lines, after, Prints.NOTHING);
+    }
+
+    /** What it is, and that it was begun before. */
+    public String title() {
+      return course == Course.CARRIED_ON ? what + ", carried on" : what;
+    }
+
+    /** True for what is to be ready by the time that the step's own work begins. */
+    public boolean isAhead() {
+      return course == Course.AHEAD;
+    }
+
+    /**
+     * The beginning of it, which alone tells what to mind.
+     *
+     * @param lines that are left of it
+     */
+    public Job begun(Where where, List<Line> lines) {
+      return new Job(number, what, where, lines, "", prints.within(lines), course, mind);
+    }
+
+    /** The same, begun before. */
+    public Job carriedOn(Where where, List<Line> lines, String after) {
+      return new Job(
+          number, what, where, lines, after, prints.within(lines), Course.CARRIED_ON, List.of());
+    }
+
+    /** The same where the map stands on a page before. */
+    public Job withoutMap() {
+      return new Job(number, what, where, lines, after, prints.withoutMap(), course, mind);
+    }
+
+    public Job minding(List<String> mind) {
+      return new Job(number, what, where, lines, after, prints, course, mind);
     }
 
     /** The plan's step, or 0 for what comes before the first one. */
@@ -73,22 +123,45 @@ public record DaySheet(
     }
 
     public Job numbered(String number) {
-      return new Job(number, what, where, lines, after, prints);
+      return new Job(number, what, where, lines, after, prints, course, mind);
     }
+  }
+
+  /** How a job stands to the work of its step. */
+  public enum Course {
+    WHOLE,
+    /** What is left of a job that was begun on a page before. */
+    CARRIED_ON,
+    /** What others do first, or somebody the evening before. */
+    AHEAD
   }
 
   /**
    * What a job prints.
    *
    * @param placements ids of its placements
-   * @param dries when the last of its films reaches each of the three limits, as a sentence
+   * @param dries when the last of its films reaches each of the three limits, as a sentence; empty
+   *     where the last pass is told elsewhere
+   * @param last when the last pass begins
    */
-  public record Prints(Set<Integer> placements, String dries) {
+  public record Prints(Set<Integer> placements, String dries, Moment last) {
 
-    public static final Prints NOTHING = new Prints(Set.of(), "");
+    public static final Prints NOTHING = new Prints(Set.of(), "", Moment.of(1, 0));
 
     public Prints {
       placements = Set.copyOf(placements);
+    }
+
+    /** As told with some of the job's lines: when all of it is dry stands by the last pass. */
+    Prints within(List<Line> lines) {
+      return lines.stream().anyMatch(line -> line.begins().equals(last))
+          ? this
+          : new Prints(placements, "", last);
+    }
+
+    /** Its limits alone, where the map stands on the page already. */
+    public Prints withoutMap() {
+      return new Prints(Set.of(), dries, last);
     }
   }
 
