@@ -114,7 +114,7 @@ final class SheetPages {
     for (Job job : jobs) {
       for (Job part : parts(job, left(page, used, job, begin))) {
         double needs = height(part);
-        if (used + needs > room(page, part) && !page.isEmpty()) {
+        if (used + needs > room(page, List.of(part)) && !page.isEmpty()) {
           pages.add(page);
           page = new ArrayList<>();
         }
@@ -126,18 +126,39 @@ final class SheetPages {
       }
     }
     pages.add(page);
+    return settled(pages);
+  }
+
+  /** What is to be ready another day needs no page of its own where one before has room for it. */
+  private List<List<Job>> settled(List<List<Job>> pages) {
+    List<Job> ahead = pages.get(pages.size() - 1);
+    if (!ahead.stream().allMatch(Job::isAhead)) {
+      return pages;
+    }
+    for (int i = pages.size() - 2; i >= 0; i--) {
+      List<Job> page = new ArrayList<>(pages.get(i));
+      page.addAll(ahead);
+      double needs = first(page.get(0)) + page.stream().mapToDouble(this::height).sum();
+      if (needs <= room(pages.get(i), ahead)) {
+        pages.set(i, page);
+        pages.remove(pages.size() - 1);
+        return pages;
+      }
+    }
     return pages;
   }
 
   /** What a job may take of the page where it is begun. */
   private double left(List<Job> page, double used, Job job, boolean begin) {
-    return begin && !page.isEmpty() ? room(page, job) - used : room(List.of(), job) - first(job);
+    return begin && !page.isEmpty()
+        ? room(page, List.of(job)) - used
+        : room(List.of(), List.of(job)) - first(job);
   }
 
-  /** On a page of these jobs and one more, for all of them. */
-  private double room(List<Job> page, Job more) {
+  /** On a page of these jobs and more, for all of them. */
+  private double room(List<Job> page, List<Job> more) {
     List<Job> all = new ArrayList<>(page);
-    all.add(more);
+    all.addAll(more);
     String words = minded.apply(all);
     return words.isEmpty() ? most : most - type.small() * (1 + rows(words, type.smallLetters()));
   }
@@ -152,7 +173,7 @@ final class SheetPages {
     if (height(job) <= left) {
       return List.of(job);
     }
-    double room = room(List.of(), job);
+    double room = room(List.of(), List.of(job));
     if (left < room && left >= room * MUCH) {
       List<Job> parts = parts(job, left - SLACK, room);
       int begun = parts.get(0).lines().size();
