@@ -141,4 +141,38 @@ class SheetsTest {
       assertThat(kept).as("taken, not made again").hasSize(2);
     }
   }
+
+  /** The parts hang their sheets into one folder, on machines of their own or on one. */
+  @Test
+  void theIndexOfJoinedPartsIsThatOfOneRun() throws IOException {
+    Files.createDirectory(folder.resolve("other"));
+    Files.copy(folder.resolve("border.yaml"), folder.resolve("other/border.yaml"));
+    Files.copy(Path.of("plans/mistakes/hot-bath.yaml"), folder.resolve("hot.yaml"));
+    Files.writeString(folder.resolve("torn.yaml"), "plan: [");
+    Outcome whole = check(".", "--sheets", "wall");
+    byte[] index = Files.readAllBytes(sheet("index.html"));
+    Files.delete(sheet("index.html"));
+    for (String part : List.of("1", "2")) {
+      check(".", "--part", part + "/2", "--sheets", "parts", "-f", "json=" + part + ".json");
+    }
+    Files.delete(folder.resolve("parts/index.html"));
+    Outcome joined = join("2.json", "1.json", "--sheets", "parts");
+    assertThat(joined.exit()).isEqualTo(whole.exit());
+    assertThat(joined.out()).endsWith("sheets: parts/index.html\n");
+    assertThat(folder.resolve("parts/index.html")).hasBinaryContent(index);
+    assertThat(folder.resolve("parts/border-2.html")).exists();
+    Files.delete(folder.resolve("parts/border-2.html"));
+    join("1.json", "2.json", "--sheets", "parts");
+    assertThat(folder.resolve("parts/index.html"))
+        .content()
+        .contains("Sheets of 2 plans", "href=\"border.html\"")
+        .doesNotContain("href=\"border-2.html\"");
+    assertThat(join("1.json", "2.json", "--sheets", "x", "--reports", "./x").exit()).isEqualTo(2);
+  }
+
+  private Outcome join(String... more) {
+    List<String> command = new ArrayList<>(List.of("join"));
+    command.addAll(List.of(more));
+    return Scenario.run(folder, Map.of("COLUMNS", "200"), command);
+  }
 }

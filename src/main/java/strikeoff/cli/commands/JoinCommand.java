@@ -1,6 +1,7 @@
 package strikeoff.cli.commands;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ import strikeoff.cli.text.Surroundings;
 import strikeoff.cli.text.Tally;
 import strikeoff.findings.RuleInfo;
 import strikeoff.report.IndexEntry;
+import strikeoff.report.PageMark;
 import strikeoff.report.outcome.Outcome;
 import strikeoff.report.outcome.Parts;
 import strikeoff.report.outcome.Results;
@@ -42,6 +44,14 @@ final class JoinCommand implements Command {
           "DIR",
           "Write the index into this folder. The pages of the plans are those that the parts"
               + " wrote: copy them there.");
+
+  private final OptionSpec sheets =
+      Options.word(
+          "--sheets",
+          "DIR",
+          "Write the index of the sheets for the wall into this folder. The sheets are those that"
+              + " the parts wrote: copy them there before. A plan whose sheets are not there has"
+              + " no link.");
 
   private final OptionSpec formats =
       Options.formats(
@@ -66,6 +76,7 @@ final class JoinCommand implements Command {
     this.here = here;
     spec.addPositional(files)
         .addOption(reports)
+        .addOption(sheets)
         .addOption(formats)
         .addOption(failOn)
         .addOption(by)
@@ -92,15 +103,22 @@ final class JoinCommand implements Command {
     if (reports().filter(String::isBlank).isPresent()) {
       misused("--reports takes the name of a folder");
     }
+    if (sheets().filter(String::isBlank).isPresent()) {
+      misused("--sheets takes the name of a folder");
+    }
+    if (sheets().isPresent()
+        && sheets()
+            .map(name -> here.resolve(name).normalize())
+            .equals(reports().map(name -> here.resolve(name).normalize()))) {
+      misused("--sheets and --reports need a folder each, as their pages have the same names");
+    }
     if (handBack.<Boolean>getValue() && reports().isEmpty()) {
       misused(Options.NOWHERE_TO_HAND_BACK);
     }
     Overwriting.refusal(
             here,
             Options.outputs(formats),
-            reports()
-                .map(r -> new ReportFolder(here.resolve(r)).files(List.of()))
-                .orElse(List.of()),
+            indexes(),
             () ->
                 Options.listed(files).stream()
                     .filter(file -> !FileNames.isLost(file))
@@ -127,6 +145,22 @@ final class JoinCommand implements Command {
     return Optional.ofNullable(reports.getValue());
   }
 
+  private Optional<String> sheets() {
+    return Optional.ofNullable(sheets.getValue());
+  }
+
+  /** What it writes into folders. */
+  private List<Path> indexes() {
+    List<Path> files = new ArrayList<>();
+    reports().ifPresent(r -> files.addAll(new ReportFolder(here.resolve(r)).files(List.of())));
+    sheets().ifPresent(s -> files.addAll(wall(s).files(List.of())));
+    return files;
+  }
+
+  private ReportFolder wall(String name) {
+    return new ReportFolder(here.resolve(name), PageMark.SHEETS);
+  }
+
   private void misused(String what) {
     throw new ParameterException(spec.commandLine(), what);
   }
@@ -138,6 +172,7 @@ final class JoinCommand implements Command {
     Tally tally = new Tally();
     results.plans().forEach(tally::add);
     boolean indexed = reports().filter(r -> index(r, results, exits)).isPresent();
+    boolean hung = sheets().filter(s -> hang(s, results, exits)).isPresent();
     for (String line : tally.lines()) {
       Plain.wrap("", "  ", line, here.width()).forEach(l -> all.text().print(l + "\n"));
     }
@@ -150,12 +185,46 @@ final class JoinCommand implements Command {
     if (indexed) {
       all.text().print("reports: " + Plain.line(reports().get()) + "/index.html\n");
     }
+    if (hung) {
+      all.text().print("sheets: " + Plain.line(sheets().get()) + "/index.html\n");
+    }
     all.text().flush();
     all.write(
         () -> results,
         (file, e) -> trouble(file + ": this file can't be written: " + FileTrouble.of(e), exits));
     exits.add(tally.exit());
     return failOn.<FailOn>getValue().exit(Exit.worst(exits), tally.open()).code();
+  }
+
+  /**
+   * Writes the index of the sheets: a part's JSON doesn't tell of them, but what each plan's are
+   * called follows from all of the batch.
+   *
+   * @return whether it was written
+   */
+  private boolean hang(String name, Results results, List<Exit> exits) {
+    Map<String, RuleInfo> rules = results.rulesById();
+    List<String> pages = ReportFolder.pages(results.plans().stream().map(Outcome::file).toList());
+    ReportFolder folder = wall(name);
+    try {
+      folder.openBut(Set.copyOf(pages));
+    } catch (IOException e) {
+      trouble(name + ": no index can be written here: " + FileTrouble.of(e), exits);
+      return false;
+    }
+    List<IndexEntry> entries = new ArrayList<>();
+    for (int i = 0; i < pages.size(); i++) {
+      Outcome plan = results.plans().get(i);
+      Optional<String> page =
+          Optional.of(pages.get(i)).filter(p -> plan.figures().isPresent() && folder.holds(p));
+      entries.add(
+          IndexEntry.of(
+              plan.at(plan.number(), page),
+              rules,
+              results.narrowed(),
+              results.baseline().isPresent()));
+    }
+    return folder.sheetsIndex(results.title(), entries, trouble -> trouble(trouble, exits));
   }
 
   /** Whether it was written. */

@@ -91,12 +91,27 @@ public final class ReportFolder {
    */
   public static Map<PlanFile, String> names(List<PlanFile> plans) {
     Map<PlanFile, String> names = new LinkedHashMap<>();
-    Set<String> used = new HashSet<>();
-    TAKEN.forEach(stem -> used.add(stem + HTML));
-    for (PlanFile plan : plans) {
-      names.put(plan, free(stem(plan.name()), used));
+    List<String> pages = pages(plans.stream().map(PlanFile::name).toList());
+    for (int i = 0; i < pages.size(); i++) {
+      names.put(plans.get(i), pages.get(i));
     }
     return names;
+  }
+
+  /**
+   * The same for the names of a whole batch's plans.
+   *
+   * @param plans in the batch's order
+   */
+  public static List<String> pages(List<String> plans) {
+    Set<String> used = new HashSet<>();
+    TAKEN.forEach(stem -> used.add(stem + HTML));
+    return plans.stream().map(plan -> free(stem(plan), used)).toList();
+  }
+
+  /** Whether a page of that name is there. */
+  public boolean holds(String page) {
+    return isPage(folder.resolve(page));
   }
 
   /** A page's name that isn't used yet, and is from now on. */
