@@ -51,7 +51,13 @@ public record TableSpeech(Measures units, boolean railed, boolean fits) {
 
   /** How all of a row lie. */
   public String across(String places) {
-    return "Across, " + (inches() ? "" : "cm ") + "from " + near() + ": " + places + ".";
+    return "Across, "
+        + (inches() ? "" : "cm ")
+        + "from the "
+        + (fits ? "table" : "cloth")
+        + "'s near edge: "
+        + places
+        + ".";
   }
 
   private String near() {

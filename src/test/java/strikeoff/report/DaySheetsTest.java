@@ -64,7 +64,7 @@ class DaySheetsTest {
             new DaySheet.Spot("1", "13 · 23"),
             new DaySheet.Spot("2", "83 · 93"),
             new DaySheet.Spot("3", "153 · 163"));
-    assertThat(herons.where().frame()).isEqualTo("Across, cm from its near edge: 45 · 56.");
+    assertThat(herons.where().frame()).isEqualTo("Across, cm from the table's near edge: 45 · 56.");
     assertThat(herons.lines().get(0).who()).isEqualTo("Wren");
     assertThat(herons.lines().get(0).next())
         .isEqualTo("frame on 1 from 09:42, on all from 09:44 (safe 09:45), wait to 09:45");

@@ -306,7 +306,7 @@ class WallSheetsTest {
             new DaySheet.Spot("4", "5.5 · 15.5"),
             new DaySheet.Spot("5", "75.5 · 85.5"),
             new DaySheet.Spot("6", "145.5 · 155.5"));
-    assertThat(herons.where().frame()).isEqualTo("Across, cm from its near edge: 45 · 56.");
+    assertThat(herons.where().frame()).isEqualTo("Across, cm from the table's near edge: 45 · 56.");
     // By hand: shell 16 begins at 255 cm and the mark is 246 cm; its frame lies 9 and 9.5 cm past.
     assertThat(job("Print shells 16–24").where().spots().get(0))
         .isEqualTo(new DaySheet.Spot("16", "0/102.5 · 9/112"));
