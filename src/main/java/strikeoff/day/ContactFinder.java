@@ -51,6 +51,9 @@ final class ContactFinder {
   /** The impressions are laid one by one, in order; after the most contacts it stops looking. */
   void lay(Impression later) {
     GivenUp.ifAsked();
+    if (contacts.size() >= most) {
+      return;
+    }
     for (Impression earlier : wetUnder(later)) {
       if (contacts.size() >= most) {
         return;
@@ -64,12 +67,13 @@ final class ContactFinder {
 
   private List<Impression> wetUnder(Impression later) {
     List<Impression> under = new ArrayList<>();
-    for (Footprint film : meetings.under(later.footprint())) {
+    for (Footprint film : meetings.under(later.footprint(), wet)) {
       List<Impression> own = wet.get(film);
-      if (own != null) {
-        own.removeIf(one -> one.film().frameSafe().latest().compareTo(later.laid()) <= 0);
-        under.addAll(own);
+      own.removeIf(one -> one.film().frameSafe().latest().compareTo(later.laid()) <= 0);
+      if (own.isEmpty()) {
+        wet.remove(film);
       }
+      under.addAll(own);
     }
     under.sort(IN_ORDER);
     return under;

@@ -35,9 +35,9 @@ final class Jobs {
   /** The films of other colours that a frame will lie on. */
   List<Job> under(Footprint footprint) {
     List<Job> under = new ArrayList<>();
-    for (Footprint film : meetings.under(footprint)) {
+    for (Footprint film : meetings.under(footprint, films)) {
       if (film.separation() != footprint.separation()) {
-        addPlanned(under, films.get(film));
+        under.add(films.get(film));
       }
     }
     return under;
@@ -46,10 +46,10 @@ final class Jobs {
   /** The films of its own colour that a frame will lie on. */
   List<Job> neighbours(Footprint footprint) {
     List<Job> beside = new ArrayList<>();
-    for (Footprint film : meetings.under(footprint)) {
+    for (Footprint film : meetings.under(footprint, films)) {
       if (film.separation() == footprint.separation()
           && film.placement().id() != footprint.placement().id()) {
-        addPlanned(beside, films.get(film));
+        beside.add(films.get(film));
       }
     }
     return beside;
@@ -58,16 +58,10 @@ final class Jobs {
   /** Frames of the same stretch that would lie in the way. */
   List<Job> inTheWay(Footprint footprint) {
     List<Job> meet = new ArrayList<>();
-    for (Footprint frame : meetings.inTheWay(footprint)) {
-      addPlanned(meet, frames.get(frame));
+    for (Footprint frame : meetings.inTheWay(footprint, frames)) {
+      meet.add(frames.get(frame));
     }
     return meet;
-  }
-
-  private static void addPlanned(List<Job> jobs, Job job) {
-    if (job != null) {
-      jobs.add(job);
-    }
   }
 
   /** The colour before it at its place, and the last one of what it is set from. */

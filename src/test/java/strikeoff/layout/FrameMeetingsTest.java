@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import strikeoff.artwork.DemoFilms;
 import strikeoff.policy.yaml.PolicyReader;
@@ -30,8 +32,18 @@ class FrameMeetingsTest {
     holds(layout);
   }
 
+  /** So dense that nothing is kept. */
+  @Test
+  void soItIsWhereHundredsLieOnOneAnother() {
+    Layout layout =
+        Sheet.open(2000, 500).design("dot", 20, 20).series("row", "dot", 450, 0.3, 0, 10).layout();
+    holds(layout);
+  }
+
   private static void holds(Layout layout) {
     FrameMeetings meetings = new FrameMeetings(layout);
+    Map<Footprint, Boolean> all = new IdentityHashMap<>();
+    layout.footprints().forEach(one -> all.put(one, true));
     for (Footprint frame : layout.footprints()) {
       List<Footprint> under =
           layout.footprints().stream()
@@ -43,8 +55,8 @@ class FrameMeetingsTest {
               .toList();
       assertThat(under).contains(frame);
       for (int again = 0; again < 2; again++) {
-        assertThat(meetings.under(frame)).isEqualTo(under);
-        assertThat(meetings.inTheWay(frame)).isEqualTo(inTheWay);
+        assertThat(meetings.under(frame, all)).isEqualTo(under);
+        assertThat(meetings.inTheWay(frame, all)).isEqualTo(inTheWay);
       }
       for (Footprint other : layout.footprints()) {
         assertThat(meetings.lies(other, frame)).isEqualTo(under.contains(other));
