@@ -27,6 +27,16 @@ final class EdgeFitting {
   /** Steps of size, by how far the end of the longer side moves. */
   private static final double SIZE_STEP = 3;
 
+  /**
+   * Steps either way, and coarser ones where a policy's limits ask for more: no search is endless.
+   */
+  private static final int STEPS = 50;
+
+  /**
+   * Nothing is taken for a drawing of less than half its size, whatever a policy's limits allow.
+   */
+  private static final double LARGER = 0.5;
+
   /** As many points vote, for places of so many points of the other edge. */
   private static final int FEW_POINTS = 300;
 
@@ -157,13 +167,17 @@ final class EdgeFitting {
   private final Raster films;
   private final EdgePoints edge;
   private final EdgePoints other;
+  private final double most;
+  private final double larger;
   private final double length;
   private final double width;
 
-  private EdgeFitting(Raster films, EdgePoints edge, EdgePoints other) {
+  private EdgeFitting(Raster films, EdgePoints edge, EdgePoints other, double most, double larger) {
     this.films = films;
     this.edge = edge;
     this.other = other;
+    this.most = most;
+    this.larger = Math.min(LARGER, larger);
     this.length = films.mine.columns() * films.along;
     this.width = films.mine.rows() * films.across;
   }
@@ -173,7 +187,7 @@ final class EdgeFitting {
    *
    * @param along mm from one point of a row to the next
    * @param across mm from one row to the next
-   * @param most how far it may be moved
+   * @param most how far it may be moved, along and across
    * @param larger how much larger or smaller it may be made
    * @return empty if one of them has no edges
    */
@@ -188,22 +202,26 @@ final class EdgeFitting {
     boolean first = ofOne.length() <= ofOther.length();
     Raster films = new Raster(first ? one : other, first ? other : one, along, across);
     EdgeFitting fitting =
-        first ? new EdgeFitting(films, ofOne, ofOther) : new EdgeFitting(films, ofOther, ofOne);
-    FilmFit fit = fitting.fit(most.mm(), larger.fraction());
+        new EdgeFitting(
+            films, first ? ofOne : ofOther, first ? ofOther : ofOne, most.mm(), larger.fraction());
+    FilmFit fit = fitting.fit();
     return Optional.of(first ? fit : fit.ofOther());
   }
 
-  private FilmFit fit(double most, double larger) {
+  private FilmFit fit() {
     EdgePoints points = edge.thinned(POINTS);
     Laid now = laid(points, Pose.AS_IT_IS);
     Laid near = followed(points, Pose.AS_IT_IS);
-    Laid best = near;
+    Laid best = isWithin(near.pose) ? near : now;
     // Of edges that run along each other all over there is no more to be found elsewhere.
-    if (near.worth() * AS_WELL < edge.length()) {
-      List<Laid> first = followed(FIRST_POINTS, searched(most, larger), LAID);
-      List<Laid> some = followed(SOME_POINTS, first.stream().map(Laid::pose).toList(), 1);
-      Laid there = followed(points, some.get(0).pose);
-      best = there.worth() > AS_WELL * near.worth() ? there : near;
+    if (best.worth() * AS_WELL < edge.length()) {
+      List<Laid> first = followed(FIRST_POINTS, searched(), LAID);
+      for (Laid some : followed(SOME_POINTS, first.stream().map(Laid::pose).toList(), 1)) {
+        Laid there = followed(points, some.pose);
+        if (isWithin(there.pose) && there.worth() > AS_WELL * best.worth()) {
+          best = there;
+        }
+      }
     }
     return new FilmFit(
         new Length(edge.length()),
@@ -226,22 +244,29 @@ final class EdgeFitting {
     return laid.pose.apart(Pose.AS_IT_IS, half());
   }
 
+  /** True if it may lie so; what is followed goes on beyond what is searched. */
+  private boolean isWithin(Pose pose) {
+    return Math.max(Math.abs(pose.x), Math.abs(pose.y)) <= most + STILL
+        && (Math.abs(pose.scale - 1) - larger) * half() <= STILL;
+  }
+
   /** Where most of its edges come to lie near edges of the other that face them. */
-  private List<Pose> searched(double most, double larger) {
-    double sizeStep = SIZE_STEP / half();
+  private List<Pose> searched() {
+    double sizeStep = Math.max(SIZE_STEP / half(), larger / STEPS);
     int sizes = (int) Math.ceil(larger / sizeStep);
     EdgePoints few = edge.thinned(FEW_POINTS);
     EdgePoints others = other.thinned(OTHER_POINTS);
-    int moves = (int) Math.ceil(most / STEP);
+    double step = Math.max(STEP, most / STEPS);
+    int moves = (int) Math.ceil(most / step);
     int side = 2 * moves + 1;
     List<Voted> all = new ArrayList<>();
     for (int size = -sizes; size <= sizes; size++) {
       GivenUp.ifAsked();
       double scale = 1 + Math.max(-larger, Math.min(larger, size * sizeStep));
-      int[] votes = votes(few, others, scale, moves);
+      int[] votes = votes(few, others, scale, moves, step);
       for (int y = 0; y < side; y++) {
         for (int x = 0; x < side; x++) {
-          Pose pose = new Pose((x - moves) * STEP, (y - moves) * STEP, scale);
+          Pose pose = new Pose((x - moves) * step, (y - moves) * step, scale);
           all.add(new Voted(pose, around(votes, side, x, y)));
         }
       }
@@ -251,7 +276,7 @@ final class EdgeFitting {
     all.sort(Comparator.comparingInt(voted -> -voted.votes));
     for (int i = 0; i < all.size() && best.size() < FOLLOWED; i++) {
       Pose next = all.get(i).pose;
-      if (best.stream().allMatch(pose -> pose.apart(next, half()) > 1.1 * STEP)) {
+      if (best.stream().allMatch(pose -> pose.apart(next, half()) > 1.1 * step)) {
         best.add(next);
       }
     }
@@ -267,13 +292,13 @@ final class EdgeFitting {
    *
    * @return by moves down, and of them to the right, a step apart
    */
-  private int[] votes(EdgePoints few, EdgePoints others, double scale, int moves) {
+  private int[] votes(EdgePoints few, EdgePoints others, double scale, int moves, double step) {
     int side = 2 * moves + 1;
     int[] votes = new int[side * side];
     int[] voted = new int[side * side];
     double[] points = few.all();
     double[] to = others.all();
-    double far = (moves + 0.5) * STEP;
+    double far = (moves + 0.5) * step;
     for (int i = 0; i < points.length; i += EdgePoints.EACH) {
       double x = length / 2 + (points[i] - length / 2) * scale;
       double y = width / 2 + (points[i + 1] - width / 2) * scale;
@@ -282,7 +307,7 @@ final class EdgeFitting {
         double down = to[j + 1] - y;
         double faces = points[i + 2] * to[j + 2] + points[i + 3] * to[j + 3];
         if (Math.abs(right) < far && Math.abs(down) < far && faces < FACES) {
-          int cell = (int) ((down + far) / STEP) * side + (int) ((right + far) / STEP);
+          int cell = (int) ((down + far) / step) * side + (int) ((right + far) / step);
           if (voted[cell] != i + 1) {
             voted[cell] = i + 1;
             votes[cell]++;
@@ -341,22 +366,27 @@ final class EdgeFitting {
   /** Moves it until it fits, and makes it larger or smaller only if it fits clearly better so. */
   private Laid followed(EdgePoints points, Pose from) {
     Pose moved = followed(points, from, false);
-    Pose sized = followed(points, moved, true);
     Laid one = laid(points, moved);
-    Laid other = laid(points, sized);
+    if (larger == 0) {
+      return one;
+    }
+    Laid other = laid(points, followed(points, moved, true));
     // One that was made larger already only has to be made so as fits best.
     double least = moved.scale == 1 ? CLEARLY : 1;
     boolean clearly = other.facing * one.spread > least * other.spread * one.facing;
-    return clearly ? other : one;
+    return clearly && isWithin(other.pose) ? other : one;
   }
 
-  /** The best of those that come of some poses, by so many points. */
+  /** The best of those that come of some poses, by so many points; none if all stray too far. */
   private List<Laid> followed(int points, List<Pose> poses, int best) {
     EdgePoints few = edge.thinned(points);
     List<Laid> all = new ArrayList<>();
     for (Pose pose : poses) {
       GivenUp.ifAsked();
-      all.add(laid(few, followed(few, pose, false)));
+      Laid laid = laid(few, followed(few, pose, false));
+      if (isWithin(laid.pose)) {
+        all.add(laid);
+      }
     }
     all.sort(Comparator.comparingDouble(laid -> -likely(laid)));
     return all.subList(0, Math.min(best, all.size()));

@@ -1,6 +1,8 @@
 package strikeoff.artwork;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
+import strikeoff.document.GivenUp;
 
 /**
  * Points along the edges of a film's print, spread evenly, and which way is out there. What is cut
@@ -16,6 +18,12 @@ record EdgePoints(double[] all) {
 
   /** Lines of the grid in which edges are crossed lie so far apart, in mm. */
   private static final double GRID = 0.5;
+
+  /**
+   * Further apart where a film would have more points than that, hatched or of dots all over: it
+   * says as much by fewer, and they would take more room than the film.
+   */
+  private static final double MOST = 200_000;
 
   /** Which way is out is seen within so far, in mm. */
   private static final double AROUND = 0.5;
@@ -37,11 +45,13 @@ record EdgePoints(double[] all) {
     int columns = finder.step(along);
     int rows = finder.step(across);
     for (int y = rows / 2; y < film.rows(); y += rows) {
+      GivenUp.ifAsked();
       for (int x = film.change(0, y); x < film.columns(); x = film.change(x, y)) {
         finder.cross(x, y + 0.5, rows * across, true);
       }
     }
     for (int y = 1; y < film.rows(); y++) {
+      GivenUp.ifAsked();
       for (int word = 0; word < film.columns(); word += Long.SIZE) {
         long differ = film.from(word, y) ^ film.from(word, y - 1);
         for (; differ != 0; differ &= differ - 1) {
@@ -77,16 +87,13 @@ record EdgePoints(double[] all) {
     if (share >= 1) {
       return this;
     }
-    double[] some = new double[all.length];
-    int size = 0;
-    for (int i = 0; i < count(); i++) {
-      if (i * GOLDEN % 1 < share) {
-        System.arraycopy(all, i * EACH, some, size, EACH);
-        size += EACH;
-        some[size - 1] /= share;
-      }
+    int[] taken = IntStream.range(0, count()).filter(i -> i * GOLDEN % 1 < share).toArray();
+    double[] some = new double[taken.length * EACH];
+    for (int i = 0; i < taken.length; i++) {
+      System.arraycopy(all, taken[i] * EACH, some, i * EACH, EACH);
+      some[(i + 1) * EACH - 1] /= share;
     }
-    return new EdgePoints(Arrays.copyOf(some, size));
+    return new EdgePoints(some);
   }
 
   /** Gathers them. */
@@ -97,6 +104,7 @@ record EdgePoints(double[] all) {
     private final double across;
     private final int columns;
     private final int rows;
+    private final double grid;
     private double[] all = new double[EACH << 10];
     private int size;
 
@@ -106,6 +114,8 @@ record EdgePoints(double[] all) {
       this.across = across;
       this.columns = around(along);
       this.rows = around(across);
+      double crossed = 2 * (film.runs() * across + film.runsAcross() * along) / GRID;
+      this.grid = GRID * Math.max(1, crossed / MOST);
     }
 
     private static int around(double point) {
@@ -113,7 +123,7 @@ record EdgePoints(double[] all) {
     }
 
     int step(double point) {
-      return Math.max(1, (int) Math.round(GRID / point));
+      return Math.max(1, (int) Math.round(grid / point));
     }
 
     /**

@@ -7,6 +7,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.artwork.Drawn.Shape;
@@ -42,12 +43,15 @@ class EdgeFittingTest {
 
   /** The same moved to the right and down, and made larger from where its middle is. */
   private static Bits film(Shape shape, double right, double down, double scale) {
-    Bits bits = new Bits((int) (SIDE / POINT), (int) (SIDE / POINT));
+    return film((x, y) -> shape.covers((x - right) / scale, (y - down) / scale), POINT, POINT);
+  }
+
+  /** Of points that are so long and so wide, in mm from its middle. */
+  private static Bits film(Shape shape, double along, double across) {
+    Bits bits = new Bits((int) (SIDE / along), (int) (SIDE / across));
     for (int y = 0; y < bits.rows(); y++) {
       for (int x = 0; x < bits.columns(); x++) {
-        double along = ((x + 0.5) * POINT - SIDE / 2 - right) / scale;
-        double across = ((y + 0.5) * POINT - SIDE / 2 - down) / scale;
-        if (shape.covers(along, across)) {
+        if (shape.covers((x + 0.5) * along - SIDE / 2, (y + 0.5) * across - SIDE / 2)) {
           bits.set(x, y);
         }
       }
@@ -132,5 +136,107 @@ class EdgeFittingTest {
     Bits dot = new Bits(300, 300);
     dot.set(100, 120, 110);
     assertThat(EdgeFitting.of(blank, dot, POINT, POINT, new Length(20), new Share(0.1))).isEmpty();
+  }
+
+  /**
+   * On other rectangles films may have any size: that of one that came out smaller is not asked.
+   */
+  @Test
+  void aFilmOfAnotherSizeIsMadeNoLargerThanItMayBe() {
+    Bits blob = film(blob(0), 0, 0, 1);
+    Bits hole = film((x, y) -> !blob(0).covers(x, y), 0, 0, 0.97);
+    Bits small = film((x, y) -> !blob(0).covers(x, y), 0, 0, 0.8);
+    assertThat(sized(blob, hole, 0.1)).isCloseTo(0.97, within(0.003));
+    assertThat(sized(blob, hole, 0)).isEqualTo(1);
+    assertThat(sized(blob, small, 0.25)).isCloseTo(0.8, within(0.003));
+    assertThat(sized(blob, small, 0.1)).isBetween(1 / 1.1001, 1.1001);
+  }
+
+  private static double sized(Bits one, Bits other, double larger) {
+    return EdgeFitting.of(one, other, POINT, POINT, new Length(20), new Share(larger))
+        .orElseThrow()
+        .scale()
+        .fraction();
+  }
+
+  /** A studio may set any limits; of a film of no size nothing can be told. */
+  @Test
+  @Timeout(20)
+  void limitsThatAllowAnythingEndTheSearch() {
+    Bits edge = film((x, y) -> x + y / 20 > 3, 0, 0, 1);
+    FilmFit fit =
+        EdgeFitting.of(
+                edge, film(blob(0), 0, 0, 1), POINT, POINT, new Length(1_000_000), new Share(5))
+            .orElseThrow();
+    assertThat(fit.scale().fraction()).isBetween(0.5, 2.0);
+  }
+
+  /** Bars 2 mm from each other all over half a metre: 250 of them have two edges each. */
+  @Test
+  void edgesOfWhatIsHatchedAllOverTakeLittleRoom() {
+    Bits bars = new Bits(5000, 5000);
+    for (int y = 0; y < bars.rows(); y++) {
+      for (int x = 0; x < bars.columns(); x += 20) {
+        bars.set(x + 5, x + 15, y);
+      }
+    }
+    EdgePoints points = EdgePoints.of(bars, 0.1, 0.1);
+    assertThat(points.count()).isBetween(150_000, 300_000);
+    assertThat(points.length()).isCloseTo(250 * 2 * 500, within(2500.0));
+    assertThat(points.thinned(1500).count()).isCloseTo(1500, within(10));
+    assertThat(points.thinned(1500).length()).isCloseTo(points.length(), within(2500.0));
+  }
+
+  /** Points and rows too few to see a way out of, what is one tone, and what fits already. */
+  @Test
+  void whatSaysNothingOfAMoveIsNotMoved() {
+    Bits dot = new Bits(866, 866);
+    dot.set(400, 400);
+    Bits black = film((x, y) -> true, 0, 0, 1);
+    Bits blob = film(blob(0), 0, 0, 1);
+    assertThat(moved(dot, blob)).isZero();
+    assertThat(moved(black, blob)).isZero();
+    assertThat(moved(black, black)).isZero();
+    assertThat(moved(film((x, y) -> x < 0, 0, 0, 1), film((x, y) -> x > 3, 0, 0, 1))).isZero();
+    for (double side : new double[] {POINT, 0.5, 1, 2, 5}) {
+      Shape board = (x, y) -> (Math.floor(x / side) + Math.floor(y / side)) % 2 == 0;
+      assertThat(moved(film(board, 0, 0, 1), film((x, y) -> !board.covers(x, y), 0, 0, 1)))
+          .isZero();
+    }
+    for (int rows : new int[] {1, 6, 10}) {
+      Bits left = new Bits(866, rows);
+      Bits right = new Bits(866, rows);
+      for (int y = 0; y < rows; y++) {
+        left.set(0, 400, y);
+        right.set(420, 866, y);
+      }
+      assertThat(moved(left, right)).isZero();
+    }
+  }
+
+  private static double moved(Bits one, Bits other) {
+    return EdgeFitting.of(one, other, POINT, POINT, new Length(20), new Share(0.1))
+        .map(fit -> fit.by(new Length(SIDE), new Length(SIDE)).mm())
+        .orElse(0.0);
+  }
+
+  /** A fax in its usual mode has 204 by 98 points an inch (ITU-T T.4, from memory). */
+  @Test
+  void pointsNeedNotBeSquare() {
+    double along = 25.4 / 204;
+    double across = 25.4 / 98;
+    Shape hole = (x, y) -> Math.hypot(x, y) < 48 && !blob(-0.6).covers(x - 4, y + 3);
+    FilmFit fit =
+        EdgeFitting.of(
+                film(blob(0), along, across),
+                film(hole, along, across),
+                along,
+                across,
+                new Length(20),
+                new Share(0.1))
+            .orElseThrow();
+    assertThat(fit.right().mm()).isCloseTo(4, within(0.1));
+    assertThat(fit.far().mm()).isCloseTo(3, within(0.1));
+    assertThat(fit.lap().mm()).isCloseTo(0.6, within(0.1));
   }
 }
