@@ -86,16 +86,18 @@ final class BathsAhead {
     for (int i = 0; i < jobs.size(); i++) {
       if (!jobs.get(i).isAhead() && jobs.get(i).step() == fix.step()) {
         return i > 0
-            ? Optional.of(Math.min(i - 1, firstFrom(lastOnCloth(fix), jobs)))
+            ? Optional.of(firstFrom(lastOnCloth(fix), jobs.subList(0, i - 1)))
             : lastDayBefore(fix).isEmpty() ? Optional.of(0) : Optional.empty();
       }
     }
     return Optional.empty();
   }
 
+  /** The first of some that begins no sooner; behind all of them if none does. */
   private static int firstFrom(Moment moment, List<Job> jobs) {
     int first = 0;
-    while (jobs.get(first).lines().stream().noneMatch(l -> l.begins().compareTo(moment) >= 0)) {
+    while (first < jobs.size()
+        && jobs.get(first).lines().stream().noneMatch(l -> l.begins().compareTo(moment) >= 0)) {
       first++;
     }
     return first;

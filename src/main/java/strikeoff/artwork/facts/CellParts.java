@@ -1,8 +1,6 @@
 package strikeoff.artwork.facts;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import strikeoff.plan.PrintedCells;
 
@@ -56,13 +54,10 @@ final class CellParts {
     int[] box = {first % columns, first % columns, first / columns, first / columns};
     boolean deep = false;
     double area = 0;
-    List<Integer> all = new ArrayList<>();
-    Deque<Integer> open = new ArrayDeque<>();
-    open.add(first);
+    List<Integer> all = new ArrayList<>(List.of(first));
     seen[first] = true;
-    while (!open.isEmpty()) {
-      int at = open.remove();
-      all.add(at);
+    for (int i = 0; i < all.size(); i++) {
+      int at = all.get(i);
       int column = at % columns;
       int row = at / columns;
       box[0] = Math.min(box[0], column);
@@ -76,7 +71,7 @@ final class CellParts {
           int next = y * columns + x;
           if (!seen[next] && cells.share(x, y) > 0) {
             seen[next] = true;
-            open.add(next);
+            all.add(next);
           }
         }
       }
