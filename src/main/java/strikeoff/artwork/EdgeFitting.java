@@ -118,8 +118,12 @@ final class EdgeFitting {
     }
   }
 
-  /** Two rasters and the size of their points. */
-  private record Raster(Bits mine, Bits other, double along, double across) {
+  /**
+   * Two rasters and the size of their points.
+   *
+   * @param turned true if the one whose edges are followed is turned over, left for right
+   */
+  private record Raster(Bits mine, Bits other, double along, double across, boolean turned) {
 
     /**
      * The strip between the edge of one and the other's, straight out or in from a point.
@@ -140,7 +144,7 @@ final class EdgeFitting {
         }
         // Where this film ends itself, or begins again, nothing is between its edge and the other.
         if (far > 2 * point
-            && is(mine, points[at] + outX * by, points[at + 1] + outY * by) != covered) {
+            && isMine(points[at] + outX * by, points[at + 1] + outY * by) != covered) {
           break;
         }
       }
@@ -157,6 +161,10 @@ final class EdgeFitting {
         far -= point;
       }
       return far - point / 2;
+    }
+
+    private boolean isMine(double x, double y) {
+      return is(mine, turned ? mine.columns() * along - x : x, y);
     }
 
     private boolean is(Bits bits, double x, double y) {
@@ -200,15 +208,28 @@ final class EdgeFitting {
     }
     // What both have in common is most of the one that has less.
     boolean first = ofOne.length() <= ofOther.length();
-    Raster films = new Raster(first ? one : other, first ? other : one, along, across);
+    Raster films = new Raster(first ? one : other, first ? other : one, along, across, false);
     EdgeFitting fitting =
         new EdgeFitting(
             films, first ? ofOne : ofOther, first ? ofOther : ofOne, most.mm(), larger.fraction());
-    FilmFit fit = fitting.fit();
+    FilmFit fit = fitting.fit(fitting.turned());
     return Optional.of(first ? fit : fit.ofOther());
   }
 
-  private FilmFit fit() {
+  /** How it fits once it is turned over, left for right, and moved a little. */
+  private Laid turned() {
+    EdgeFitting turned =
+        new EdgeFitting(
+            new Raster(films.mine, films.other, films.along, films.across, true),
+            edge.turned(length),
+            other,
+            most,
+            larger);
+    EdgePoints points = turned.edge.thinned(POINTS);
+    return turned.followed(points, Pose.AS_IT_IS);
+  }
+
+  private FilmFit fit(Laid turned) {
     EdgePoints points = edge.thinned(POINTS);
     Laid now = laid(points, Pose.AS_IT_IS);
     Laid near = followed(points, Pose.AS_IT_IS);
@@ -232,7 +253,9 @@ final class EdgeFitting {
         new Share(best.pose.scale),
         new Length(now.spread),
         new Length(best.spread),
-        new Length(-best.middle));
+        new Length(-best.middle),
+        new Length(turned.facing),
+        new Length(turned.spread));
   }
 
   /** What it is worth; of what fits alike the nearer one is more likely. */

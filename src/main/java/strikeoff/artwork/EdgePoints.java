@@ -69,6 +69,16 @@ record EdgePoints(double[] all) {
     return all.length / EACH;
   }
 
+  /** The same turned over, left for right, on a film of that length. */
+  EdgePoints turned(double length) {
+    double[] turned = all.clone();
+    for (int i = 0; i < turned.length; i += EACH) {
+      turned[i] = length - turned[i];
+      turned[i + 2] = -turned[i + 2];
+    }
+    return new EdgePoints(turned);
+  }
+
   /** How long all edges are, in mm. */
   double length() {
     double length = 0;

@@ -148,6 +148,8 @@ final class MeasureBytes {
     out.writeDouble(fit.spread().mm());
     out.writeDouble(fit.spreadMoved().mm());
     out.writeDouble(fit.lap().mm());
+    out.writeDouble(fit.facingTurned().mm());
+    out.writeDouble(fit.spreadTurned().mm());
   }
 
   private static FilmFit fit(DataInputStream in) throws IOException {
@@ -158,6 +160,8 @@ final class MeasureBytes {
         length(in),
         length(in),
         new Share(in.readDouble()),
+        length(in),
+        length(in),
         length(in),
         length(in),
         length(in));

@@ -17,6 +17,9 @@ import strikeoff.units.Share;
  * @param spread how much the strip between them differs from one width as they lie, on average
  * @param spreadMoved the same once it is moved
  * @param lap how wide they lap then; ground if it is below zero
+ * @param facingTurned how much of them would run along the other's if one film were turned over,
+ *     left for right
+ * @param spreadTurned how much the strip between them would differ from one width then
  */
 public record FilmFit(
     Length edge,
@@ -27,7 +30,9 @@ public record FilmFit(
     Share scale,
     Length spread,
     Length spreadMoved,
-    Length lap) {
+    Length lap,
+    Length facingTurned,
+    Length spreadTurned) {
 
   /** The same where the other of the two is moved. */
   public FilmFit ofOther() {
@@ -41,15 +46,46 @@ public record FilmFit(
         new Share(-back),
         spread,
         spreadMoved,
-        lap);
+        lap,
+        facingTurned,
+        spreadTurned);
   }
 
-  /** How far a corner comes to lie from where it was, of a rectangle of such sides. */
-  public Length by(Length length, Length width) {
-    double larger = Math.abs(scale.fraction() - 1) / 2;
-    return new Length(
-        Math.hypot(
-            larger * length.mm() + Math.abs(right.mm()), larger * width.mm() + Math.abs(far.mm())));
+  /**
+   * How far what prints comes to lie from where it was, at most.
+   *
+   * @param reach where on its rectangle it prints
+   * @param length of the rectangle
+   * @param width of it
+   */
+  public Length by(Artwork.Reach reach, Length length, Length width) {
+    double along =
+        Math.max(moved(right, reach.left(), length), moved(right, reach.right(), length));
+    double across = Math.max(moved(far, reach.near(), width), moved(far, reach.far(), width));
+    return new Length(Math.hypot(along, across));
+  }
+
+  /** How much further out it lies for its size alone, at most. */
+  public Length grown(Artwork.Reach reach, Length length, Length width) {
+    Length none = new Length(0);
+    FilmFit size =
+        new FilmFit(
+            edge,
+            facing,
+            facingMoved,
+            none,
+            none,
+            scale,
+            spread,
+            spreadMoved,
+            lap,
+            facingTurned,
+            spreadTurned);
+    return size.by(reach, length, width).times(Math.signum(scale.fraction() - 1));
+  }
+
+  private double moved(Length by, Length at, Length side) {
+    return Math.abs(by.mm() + (scale.fraction() - 1) * (at.mm() - side.mm() / 2));
   }
 
   /** How far a corner comes to lie from where another fit has it, at most. */

@@ -332,12 +332,12 @@ public final class ArtworkSpeech {
    */
   public static String bared(Area most, Area seen, Measures units) {
     if (most.squareCm() == 0) {
-      return "no ground comes bare to any side, on the whole film";
+      return "no more ground comes bare to any side, on the whole film";
     }
     return most.squareCm() < seen.squareCm()
-        ? "no ground comes bare that anybody would see, on the whole film: less than "
+        ? "no more ground comes bare that anybody would see, on the whole film: less than "
             + small(seen, units)
-        : "ground that comes bare on the whole film, not all of it here: up to "
+        : "more ground that comes bare on the whole film, not all of it here: up to "
             + small(most, units);
   }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.artwork.Drawn.Shape;
 import strikeoff.checks.Draws;
+import strikeoff.plan.Artwork.Reach;
 import strikeoff.plan.FilmFit;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
@@ -22,6 +23,10 @@ class EdgeFittingTest {
   private static final double SIDE = 110;
   private static final int PER_INCH = 200;
   private static final double POINT = 25.4 / PER_INCH;
+
+  /** It prints all over its rectangle. */
+  private static final Reach ALL =
+      new Reach(new Length(0), new Length(SIDE), new Length(0), new Length(SIDE));
 
   /** A blob of five lobes, some 28 mm in radius, so much larger all round. */
   private static Shape blob(double more) {
@@ -98,7 +103,7 @@ class EdgeFittingTest {
   @CsvSource({"-1.9", "-1.2", "-0.6", "0.5", "0.9"})
   void aColourThatWasChokedOrSpreadIsNotMoved(double spread) {
     FilmFit fit = fit(film(blob(spread), 0, 0, 1), film(outline(true), 0, 0, 1));
-    assertThat(fit.by(new Length(SIDE), new Length(SIDE)).mm()).isLessThan(0.3);
+    assertThat(fit.by(ALL, new Length(SIDE), new Length(SIDE)).mm()).isLessThan(0.3);
     assertThat(fit.lap().mm()).isCloseTo(1.2 + spread, within(0.1));
     assertThat(fit.spread().mm()).isLessThan(0.1);
   }
@@ -216,7 +221,7 @@ class EdgeFittingTest {
 
   private static double moved(Bits one, Bits other) {
     return EdgeFitting.of(one, other, POINT, POINT, new Length(20), new Share(0.1))
-        .map(fit -> fit.by(new Length(SIDE), new Length(SIDE)).mm())
+        .map(fit -> fit.by(ALL, new Length(SIDE), new Length(SIDE)).mm())
         .orElse(0.0);
   }
 

@@ -183,8 +183,8 @@ class FaultyFilmsTest {
     Shape line = moved(line(3), 12, 20);
     String outline = check(bend, mirrored(line));
     String fill = check(mirrored(bend), line);
-    assertThat(rules(outline)).containsExactly("artwork/key-does-not-fit");
-    assertThat(rules(fill)).containsExactly("artwork/key-does-not-fit");
+    assertThat(rules(outline)).containsExactly("artwork/film-turned-over");
+    assertThat(rules(fill)).containsExactly("artwork/film-turned-over");
     assertThat(outline).containsPattern("which of the two is turned over, line.png or\\s+fill.png");
   }
 

@@ -43,7 +43,6 @@ public final class ArtworkFacts {
       facts.addAll(marks);
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);
       facts.addAll(PointsApart.of(design, sizes, railed, tolerance, policy.artwork().samePage()));
-      facts.addAll(KeyOnEdges.of(design, railed, policy));
       FilmOnOthers.of(design, railed, policy).ifPresent(facts::add);
       for (Joint joint : design.joints()) {
         facts.add(OpenJoint.of(design, joint, railed, tolerance));

@@ -5,11 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.FilmPlace;
 import strikeoff.evidence.Tie;
+import strikeoff.plan.Artwork;
 import strikeoff.plan.Artwork.Finest;
+import strikeoff.plan.Artwork.Reach;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.FilmFit;
@@ -21,23 +26,27 @@ import strikeoff.units.Share;
 
 /**
  * How a film lies on the others of its design: of all its films the one by whose move most is
- * gained.
+ * gained, or by turning which over.
  *
  * @param file the film, as the plan writes it
  * @param paste that it prints
  * @param others films whose edges its own would run along then
  * @param facing how much of the edges that they could share runs along each other's as they lie
  * @param moved the same once it is moved
- * @param over how long those edges are
+ * @param turned the same if it were turned over, left for right
+ * @param over how long those edges are once it is moved
  * @param right how far its middle is moved for that, to the left if it is below zero
  * @param far the same towards the far edge
  * @param scale how large it is made for that, of what it is
- * @param by how far a corner of its rectangle comes to lie from where it was
+ * @param by how far what it prints comes to lie from where it was, at most
+ * @param grown how much of that is its size
  * @param spread how much the strip between the edges differs from one width, on average
  * @param spreadMoved the same once it is moved
  * @param lap how wide they lap then, where they do so least; ground if it is below zero
  * @param liesOff true if, by the policy, it lies off so far that it was not drawn like that: moved,
  *     clearly more of the edges run along each other, or as much does so clearly more evenly
+ * @param turnedOver true if, by the policy, it fits so clearly better turned over that one of them
+ *     is
  * @param seen where on its film it can be seen; empty if the films meet nowhere as they lie
  * @param tolerance how far a frame can be off on this table
  */
@@ -48,15 +57,18 @@ public record FilmOnOthers(
     List<String> others,
     Share facing,
     Share moved,
+    Share turned,
     Length over,
     Length right,
     Length far,
     Share scale,
     Length by,
+    Length grown,
     Length spread,
     Length spreadMoved,
     Length lap,
     boolean liesOff,
+    boolean turnedOver,
     Optional<FilmPlace> seen,
     boolean railed,
     Length tolerance,
@@ -98,18 +110,51 @@ public record FilmOnOthers(
     double had() {
       return facing() / (1 + fit.spread().mm());
     }
-  }
 
-  /** Pairs of one film that one move of it mends; the first one says which move. */
-  private record Move(List<Pair> pairs, double gain) {
-
-    /** By how much a corner of the film is moved out. */
-    Length grows() {
-      Pair first = pairs.get(0);
-      double half = Math.hypot(first.film.length().mm(), first.film.width().mm()) / 2;
-      return new Length((first.fit.scale().fraction() - 1) * half);
+    double turned() {
+      return fit.facingTurned().mm() / (1 + fit.spreadTurned().mm());
     }
   }
+
+  /**
+   * A film that is moved, or turned over.
+   *
+   * @param pairs those of its pairs that the move mends; the first one says which move
+   * @param all its pairs
+   */
+  private record Move(List<Pair> pairs, List<Pair> all) {
+
+    double gain() {
+      return pairs.stream().mapToDouble(Pair::gained).sum() - had();
+    }
+
+    double had() {
+      return all.stream().mapToDouble(Pair::had).sum();
+    }
+
+    double turned() {
+      return all.stream().mapToDouble(Pair::turned).sum();
+    }
+
+    private Pair first() {
+      return pairs.get(0);
+    }
+
+    Length by() {
+      return first().fit.by(reach(), first().film.length(), first().film.width());
+    }
+
+    Length grown() {
+      return first().fit.grown(reach(), first().film.length(), first().film.width());
+    }
+
+    private Reach reach() {
+      return first().film.artwork().flatMap(Artwork::reach).orElseThrow();
+    }
+  }
+
+  /** What gains nearly as much as what gains most may be it as well. */
+  private static final double NEARLY = 0.9;
 
   /** Empty for a design none of whose films has edges near another's. */
   static Optional<FilmOnOthers> of(Design design, boolean railed, Policy policy) {
@@ -117,23 +162,35 @@ public record FilmOnOthers(
     List<Move> moves = new ArrayList<>();
     for (Separation film : design.separations()) {
       List<Pair> pairs = pairs(design, film);
-      double had = pairs.stream().mapToDouble(Pair::had).sum();
       for (Pair first : pairs) {
         List<Pair> alike = new ArrayList<>(List.of(first));
         pairs.stream()
             .filter(p -> p != first && apart(p, first).mm() <= tolerance.mm())
             .forEach(alike::add);
-        moves.add(new Move(alike, alike.stream().mapToDouble(Pair::gained).sum() - had));
+        moves.add(new Move(alike, pairs));
       }
     }
+    List<FilmOnOthers> all =
+        moves.stream().map(m -> of(design, m, railed, tolerance, policy.artwork())).toList();
+    double most =
+        IntStream.range(0, all.size())
+            .filter(i -> all.get(i).liesOff)
+            .mapToDouble(i -> moves.get(i).gain())
+            .max()
+            .orElse(0);
     // Of two films either may be moved: one that came out smaller is more likely than one that came
-    // out larger, and an outline is drawn round the other.
-    return moves.stream()
+    // out larger, and an outline is drawn round the other. Which one is turned over shows in
+    // nothing.
+    return IntStream.range(0, all.size())
+        .boxed()
         .max(
-            Comparator.comparingDouble(Move::gain)
-                .thenComparing(move -> move.grows().above(tolerance.mm()))
-                .thenComparing(move -> move.pairs().get(0).film().key()))
-        .map(move -> of(design, move.pairs(), railed, tolerance, policy.artwork()));
+            Comparator.comparing((Integer i) -> all.get(i).turnedOver)
+                .thenComparing(i -> all.get(i).turnedOver ? moves.get(i).turned() : 0)
+                .thenComparing(i -> all.get(i).liesOff && moves.get(i).gain() >= NEARLY * most)
+                .thenComparing(i -> all.get(i).liesOff && all.get(i).grown.above(tolerance.mm()))
+                .thenComparing(i -> all.get(i).unfit() && moves.get(i).first().film().key())
+                .thenComparing(i -> moves.get(i).gain()))
+        .map(all::get);
   }
 
   private static List<Pair> pairs(Design design, Separation film) {
@@ -158,25 +215,36 @@ public record FilmOnOthers(
   }
 
   private static FilmOnOthers of(
-      Design design, List<Pair> pairs, boolean railed, Length tolerance, Limits.Artwork limits) {
-    Separation film = pairs.get(0).film();
-    FilmFit first = pairs.get(0).fit();
+      Design design, Move move, boolean railed, Length tolerance, Limits.Artwork limits) {
+    List<Pair> pairs = move.pairs();
+    Separation film = move.first().film();
+    FilmFit first = move.first().fit();
     double edge = pairs.stream().mapToDouble(p -> p.fit().edge().mm()).sum();
     double facing = pairs.stream().mapToDouble(Pair::facing).sum();
     double moved = pairs.stream().mapToDouble(Pair::moved).sum();
-    double spread = pairs.stream().mapToDouble(p -> p.facing() * p.fit().spread().mm()).sum();
-    double spreadMoved =
-        pairs.stream().mapToDouble(p -> p.moved() * p.fit().spreadMoved().mm()).sum();
-    double evenly = facing == 0 ? 0 : spread / facing;
-    double evenlyMoved = moved == 0 ? 0 : spreadMoved / moved;
-    Length by = first.by(film.length(), film.width());
+    double turned = pairs.stream().mapToDouble(p -> p.fit().facingTurned().mm()).sum();
+    double evenly = mean(pairs, Pair::facing, p -> p.fit().spread());
+    double evenlyMoved = mean(pairs, Pair::moved, p -> p.fit().spreadMoved());
+    double evenlyTurned =
+        mean(pairs, p -> p.fit().facingTurned().mm(), p -> p.fit().spreadTurned());
     double lap = pairs.stream().mapToDouble(p -> p.fit().lap().mm()).min().orElse(0);
+    double by = move.by().mm();
     double times = limits.movedBetter().value();
+    double enough = limits.edgesMet().fraction() * edge;
+    boolean turnedOver =
+        turned >= Math.max(enough, limits.turnedLeast().mm())
+            && evenlyTurned <= limits.stripEven().mm()
+            && turned >= limits.turnedBetter().value() * facing
+            && move.turned() >= limits.turnedBetter().value() * move.had()
+            && NEARLY * move.turned() >= move.had() + move.gain();
+    // What comes near nothing as it lies was drawn apart: it may be moved on, not made to meet.
+    boolean near = facing >= limits.edgesNear().fraction() * moved;
     boolean liesOff =
-        by.mm() > tolerance.mm()
-            && lap - by.mm() < tolerance.mm()
-            && moved >= limits.edgesMet().fraction() * edge
-            && moved >= limits.edgesLeast().mm()
+        !turnedOver
+            && by > tolerance.mm()
+            && lap - by < tolerance.mm()
+            && moved >= Math.max(enough, limits.edgesLeast().mm())
+            && (near || lap > 0 && Math.abs(move.grown().mm()) <= tolerance.mm())
             && evenlyMoved <= limits.stripEven().mm()
             && (moved >= times * facing || evenly >= times * evenlyMoved);
     return new FilmOnOthers(
@@ -186,15 +254,18 @@ public record FilmOnOthers(
         pairs.stream().map(p -> p.other().artwork().orElseThrow().file()).distinct().toList(),
         new Share(edge == 0 ? 0 : facing / edge),
         new Share(edge == 0 ? 0 : moved / edge),
+        new Share(edge == 0 ? 0 : turned / edge),
         new Length(moved),
         first.right(),
         first.far(),
         first.scale(),
-        by,
+        move.by(),
+        move.grown(),
         new Length(evenly),
         new Length(evenlyMoved),
         new Length(lap),
         liesOff,
+        turnedOver,
         pairs.stream().flatMap(p -> p.seen().stream()).findFirst(),
         railed,
         tolerance,
@@ -214,8 +285,21 @@ public record FilmOnOthers(
     return paste.equals(one) || paste.equals(other);
   }
 
+  /** True if it lies so that nothing that follows from it is worth telling. */
+  public boolean unfit() {
+    return liesOff || turnedOver;
+  }
+
   /** True if it is made larger or smaller by so much that a frame can't be off by it. */
   public boolean otherSize() {
-    return by.mm() - Math.hypot(right.mm(), far.mm()) > tolerance.mm();
+    return Math.abs(grown.mm()) > tolerance.mm();
+  }
+
+  /** Weighted by how much of an edge it is of. */
+  private static double mean(
+      List<Pair> pairs, ToDoubleFunction<Pair> over, Function<Pair, Length> value) {
+    double all = pairs.stream().mapToDouble(over).sum();
+    double sum = pairs.stream().mapToDouble(p -> over.applyAsDouble(p) * value.apply(p).mm()).sum();
+    return all == 0 ? 0 : sum / all;
   }
 }

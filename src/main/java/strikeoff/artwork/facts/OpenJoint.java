@@ -98,6 +98,11 @@ public record OpenJoint(
     return gap.map(g -> g.width().mm()).orElse(Double.MAX_VALUE);
   }
 
+  /** True if it is one of two colours, in any order. */
+  public boolean isBetween(String first, String second) {
+    return one.equals(first) && other.equals(second) || one.equals(second) && other.equals(first);
+  }
+
   /** True if ground lies between them that wasn't meant to be seen. */
   public boolean gapes() {
     return gap.isPresent() && strips.isPresent();

@@ -42,12 +42,10 @@
 [condition][artwork.facts.ToneOfArtwork]- of which more than {share} is grey=grey.base() > {share}
 [condition][artwork.facts.SizeOfArtwork]a film is off at its far edge=SizeOfArtwork(far.mm > 0)
 [condition][artwork.facts.SizeOfArtwork]- by more than {length}=far.base() > {length}
-[condition][artwork.facts.KeyOnEdges]an outline lies over other colours=KeyOnEdges()
-[condition][artwork.facts.KeyOnEdges]- of which less than {share} runs along their edges=along.base() < {share}
-[condition][artwork.facts.KeyOnEdges]- of which more than {share} would run along their edges turned over=turned.base() > {share}
 [condition][artwork.facts.FilmOnOthers]a film has edges near those of others=FilmOnOthers()
 [condition][artwork.facts.FilmOnOthers]- of which less than {share} runs along edges of the others=facing.base() < {share}
 [condition][artwork.facts.FilmOnOthers]- of which more than {share} would run along them elsewhere=moved.base() > {share}
+[condition][artwork.facts.FilmOnOthers]- of which more than {share} would run along them turned over=turned.base() > {share}
 [condition][artwork.facts.FilmOnOthers]- that is off by more than {length}=by.base() > {length}
 [condition][artwork.facts.FilmOnOthers]- with a strip between them that is uneven by more than {length}=spread.base() > {length}
 [condition][artwork.facts.PrintAtBorder]a film prints somewhere=PrintAtBorder()

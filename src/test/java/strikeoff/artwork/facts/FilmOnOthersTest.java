@@ -29,18 +29,36 @@ class FilmOnOthersTest {
 
   private static Joint joint(
       int one, int other, double right, double scale, double edge, double spread) {
+    return joint(one, other, right, scale, edge, edge, spread, 0);
+  }
+
+  /**
+   * @param facing how much of the edges face each other as they lie
+   * @param turned the same if one were turned over
+   */
+  private static Joint joint(
+      int one,
+      int other,
+      double right,
+      double scale,
+      double edge,
+      double facing,
+      double spread,
+      double turned) {
     Side side = new Side(new Area(0), new Area(0), Optional.empty());
     FilmFit fit =
         new FilmFit(
             new Length(edge),
-            new Length(edge),
-            new Length(edge),
+            new Length(facing),
+            new Length(turned > 0 ? facing : edge),
             new Length(right),
             new Length(0),
             new Share(scale),
             new Length(spread),
             new Length(0.1),
-            new Length(1.2));
+            new Length(1.2),
+            new Length(turned),
+            new Length(0.1));
     return new Joint(
         one,
         other,
@@ -104,6 +122,26 @@ class FilmOnOthersTest {
     assertThat(of(joint(1, 3, 5, 1, 210, 1.5)).orElseThrow().liesOff()).isTrue();
     // Not twice as even as it is.
     assertThat(of(joint(1, 3, 5, 1, 400, 0.19)).orElseThrow().liesOff()).isFalse();
+  }
+
+  /** An echo of a shape, outside it: made larger it would fit. */
+  @Test
+  void whatComesNearNothingWasDrawnApart() {
+    assertThat(of(joint(1, 3, 0, 1.07, 400, 30, 1, 0)).orElseThrow().liesOff()).isFalse();
+    assertThat(of(joint(1, 3, 0, 1.07, 400, 50, 1, 0)).orElseThrow().liesOff()).isTrue();
+    assertThat(of(joint(1, 3, 15, 1, 400, 30, 1, 0)).orElseThrow().liesOff()).isTrue();
+  }
+
+  @Test
+  void whatFitsTwiceAsWellTurnedOverIsTold() {
+    FilmOnOthers fill =
+        of(joint(1, 3, 0, 1, 400, 60, 1, 380), joint(2, 3, 0), joint(1, 2, 0, 1, 300, 40, 1, 280))
+            .orElseThrow();
+    assertThat(fill.turnedOver()).isTrue();
+    assertThat(fill.liesOff()).isFalse();
+    assertThat(fill.paste()).isEqualTo("p1");
+    // Halves that are nearly alike.
+    assertThat(of(joint(1, 3, 0, 1, 400, 400, 0.1, 390)).orElseThrow().turnedOver()).isFalse();
   }
 
   @Test
