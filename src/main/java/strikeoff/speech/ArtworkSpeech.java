@@ -55,7 +55,11 @@ public final class ArtworkSpeech {
 
   /** What would lie between a film's edges and the others'; to go on a sentence. */
   public static String stripText(FilmOnOthers film, Measures units) {
-    return film.lap().mm() < 0
+    double lap = film.lap().mm();
+    if (Math.abs(lap) < Length.FINE_TOLERANCE) {
+      return "edge to edge";
+    }
+    return lap < 0
         ? "with " + film.lap().times(-1).text(units) + " of ground between them"
         : "lapping them by " + film.lap().text(units);
   }
