@@ -279,8 +279,10 @@ final class EdgeFitting {
     int sizes = (int) Math.ceil(larger / sizeStep);
     EdgePoints few = edge.thinned(FEW_POINTS);
     EdgePoints others = other.thinned(OTHER_POINTS);
-    double step = Math.max(STEP, most / STEPS);
-    int moves = (int) Math.ceil(most / step);
+    // Further off it shares no place with the other.
+    double far = Math.min(most, Math.max(length, width));
+    double step = Math.max(STEP, far / STEPS);
+    int moves = (int) Math.ceil(far / step);
     int side = 2 * moves + 1;
     List<Voted> all = new ArrayList<>();
     for (int size = -sizes; size <= sizes; size++) {
@@ -329,8 +331,11 @@ final class EdgeFitting {
         double right = to[j] - x;
         double down = to[j + 1] - y;
         double faces = points[i + 2] * to[j + 2] + points[i + 3] * to[j + 3];
-        if (Math.abs(right) < far && Math.abs(down) < far && faces < FACES) {
-          int cell = (int) ((down + far) / step) * side + (int) ((right + far) / step);
+        int column = (int) Math.floor((right + far) / step);
+        int row = (int) Math.floor((down + far) / step);
+        boolean near = column >= 0 && row >= 0 && column < side && row < side;
+        if (near && faces < FACES) {
+          int cell = row * side + column;
           if (voted[cell] != i + 1) {
             voted[cell] = i + 1;
             votes[cell]++;

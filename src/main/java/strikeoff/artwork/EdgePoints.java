@@ -31,9 +31,6 @@ record EdgePoints(double[] all) {
   /** A row of what is around is one word. */
   private static final int MOST_AROUND = 31;
 
-  /** An edge that is met more aslant is crossed by the other lines of the grid. */
-  private static final double DIAGONAL = Math.sqrt(0.5);
-
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   /** Of a straight edge it is one; what is much less is frayed. */
@@ -165,21 +162,29 @@ record EdgePoints(double[] all) {
         below += i < 0 ? 0 : first + second;
       }
       double most = 2.0 * rows * columns;
-      double outX = (left - right) / most;
-      double outY = (above - below) / most;
-      double clear = Math.hypot(outX, outY);
-      double met = Math.abs(byRow ? outX : outY) / clear;
-      if (clear < CLEAR || met < DIAGONAL) {
+      double ahead = (left - right) / most;
+      double down = (above - below) / most;
+      if (Math.hypot(ahead, down) < CLEAR) {
         return;
       }
+      // What a straight edge leaves bare of a square tells its slope, but not in proportion.
+      double both = Math.abs(ahead) + Math.abs(down);
+      boolean upright = Math.abs(ahead) > Math.abs(down);
+      double outX = (upright ? Math.copySign(both, ahead) : 2 * ahead) / (columns * along);
+      double outY = (upright ? 2 * down : Math.copySign(both, down)) / (rows * across);
+      // An edge that is met more aslant is crossed by the other lines of the grid.
+      if (byRow != Math.abs(outX) > Math.abs(outY)) {
+        return;
+      }
+      double steep = Math.hypot(outX, outY);
       if (size == all.length) {
         all = Arrays.copyOf(all, 2 * size);
       }
       all[size++] = x * along;
       all[size++] = y * across;
-      all[size++] = outX / clear;
-      all[size++] = outY / clear;
-      all[size++] = length / met;
+      all[size++] = outX / steep;
+      all[size++] = outY / steep;
+      all[size++] = length * steep / Math.abs(byRow ? outX : outY);
     }
   }
 }

@@ -2,6 +2,7 @@ package strikeoff.artwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -243,5 +244,34 @@ class EdgeFittingTest {
     assertThat(fit.right().mm()).isCloseTo(4, within(0.1));
     assertThat(fit.far().mm()).isCloseTo(3, within(0.1));
     assertThat(fit.lap().mm()).isCloseTo(0.6, within(0.1));
+  }
+
+  /** Some of them lie 21 mm apart but for the last bit: where the search ends, a step beyond 20. */
+  @Test
+  void edgesAtTheEndOfTheSearchEndNothingElse() {
+    double point = 0.15;
+    int apart = 140;
+    for (int first = 10; first < 30; first++) {
+      Bits one = new Bits(60, 300 + 2 * apart);
+      Bits other = new Bits(60, 300 + 2 * apart);
+      for (int y = first; y < first + 30; y++) {
+        one.set(20, 40, y);
+        other.set(20, 40, y + 30 + apart);
+      }
+      assertThat(EdgeFitting.of(one, other, point, point, new Length(20), new Share(0)))
+          .isPresent();
+    }
+  }
+
+  /** Round a circle and a rhombus, as geometry has it. */
+  @ParameterizedTest
+  @CsvSource({"0.127, 0.127", "0.1245, 0.2592"})
+  void edgesAreAsLongAsTheyAre(double along, double across) {
+    Shape circle = (x, y) -> Math.hypot(x, y) < 30;
+    assertThat(EdgePoints.of(film(circle, along, across), along, across).length())
+        .isCloseTo(2 * Math.PI * 30, withinPercentage(1.5));
+    Shape rhombus = (x, y) -> Math.abs(x) + Math.abs(2 * y) < 40;
+    assertThat(EdgePoints.of(film(rhombus, along, across), along, across).length())
+        .isCloseTo(4 * Math.hypot(40, 20), withinPercentage(1.5));
   }
 }
