@@ -82,6 +82,9 @@ final class EdgeFitting {
   /** So much less is worth what lies off by a millimetre more. */
   private static final double UNLIKELY = 0.002;
 
+  /** The same of votes: on a dense drawing all that is far off gets nearly as many. */
+  private static final double UNLIKELY_VOTES = 0.01;
+
   /**
    * How a film lies: first made larger from the middle, and then moved.
    *
@@ -292,13 +295,14 @@ final class EdgeFitting {
       for (int y = 0; y < side; y++) {
         for (int x = 0; x < side; x++) {
           Pose pose = new Pose((x - moves) * step, (y - moves) * step, scale);
-          all.add(new Voted(pose, around(votes, side, x, y)));
+          double unlikely = UNLIKELY_VOTES * pose.apart(Pose.AS_IT_IS, half());
+          all.add(new Voted(pose, around(votes, side, x, y) * (1 - unlikely)));
         }
       }
     }
     // Neighbours vote alike: each of them is followed to the same place.
     List<Pose> best = new ArrayList<>();
-    all.sort(Comparator.comparingInt(voted -> -voted.votes));
+    all.sort(Comparator.comparingDouble(voted -> -voted.votes));
     for (int i = 0; i < all.size() && best.size() < FOLLOWED; i++) {
       Pose next = all.get(i).pose;
       if (best.stream().allMatch(pose -> pose.apart(next, half()) > 1.1 * step)) {
@@ -308,8 +312,8 @@ final class EdgeFitting {
     return best;
   }
 
-  /** How many points of an edge a move brings near the other's edges. */
-  private record Voted(Pose pose, int votes) {}
+  /** How many points of an edge a move brings near the other's edges; for less if it is far. */
+  private record Voted(Pose pose, double votes) {}
 
   /**
    * Each point votes for all moves that bring it to an edge of the other that faces it, once each

@@ -120,6 +120,35 @@ class EdgeFittingTest {
     assertThat(fit.lap().mm()).isCloseTo(lap, within(0.1));
   }
 
+  /**
+   * Blades of 8 mm with outlines of 2 mm and midribs: much of them runs along something anywhere.
+   */
+  @ParameterizedTest
+  @CsvSource({"3, 0", "5, 0", "-2, 3"})
+  void amongManyLinesTheRightPlaceIsFound(double right, double down) {
+    Shape blades = blades(4);
+    Shape lines =
+        (x, y) -> blades(5).covers(x, y) && !blades(3).covers(x, y) || blades(0.8).covers(x, y);
+    FilmFit fit = fit(film(blades, 0, 0, 1), film(lines, right, down, 1));
+    assertThat(fit.right().mm()).isCloseTo(right, within(0.15));
+    assertThat(fit.far().mm()).isCloseTo(-down, within(0.15));
+    assertThat(fit.lap().mm()).isCloseTo(1, within(0.15));
+  }
+
+  /** Five blades, leaning a little, so wide on either side of their midribs. */
+  private static Shape blades(double half) {
+    return (x, y) -> {
+      for (int i = -2; i <= 2; i++) {
+        double lean = (0.04 + 0.03 * i) * y;
+        double top = -38 + 5 * Math.abs(i - 0.6);
+        if (Math.abs(x - 17 * i - lean) <= half && y > top - half && y < 36 + half) {
+          return true;
+        }
+      }
+      return false;
+    };
+  }
+
   /** Lines all one way say nothing of a move along them: none by more than a frame is off. */
   @Test
   void whatRunsOneWayIsNotMovedThatWay() {

@@ -234,7 +234,6 @@ public record FilmOnOthers(
     boolean turnedOver =
         turned >= Math.max(enough, limits.turnedLeast().mm())
             && evenlyTurned <= limits.stripEven().mm()
-            && turned >= limits.turnedBetter().value() * facing
             && move.turned() >= limits.turnedBetter().value() * move.had()
             && NEARLY * move.turned() >= move.had() + move.gain();
     // What comes near nothing as it lies was drawn apart: it may be moved on, not made to meet.
