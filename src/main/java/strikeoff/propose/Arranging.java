@@ -115,7 +115,7 @@ final class Arranging {
     if (beginnings.isEmpty()) {
       return refused("No order of its prints keeps to what must come first.");
     }
-    RunText runText = new RunText(text, leeway, rehearsal);
+    RunText runText = new RunText(text, leeway);
     Judge anything = new Judge(checker, before, runText);
     List<Judged> looked = looked(beginnings, anything);
     if (looked.isEmpty()) {
@@ -186,11 +186,11 @@ final class Arranging {
     }
     Search.Found found = best.best().get();
     boolean same = found.candidate().run().equals(Order.numbered(leeway.written()));
-    Checked.Judged after =
-        same ? before : (Checked.Judged) checker.check(found.judged().text(), before);
+    String written = same ? text : told(found.candidate().run(), runText, rehearsal);
+    Checked.Judged after = same ? before : (Checked.Judged) checker.check(written, before);
     return new Proposal.Found(
         before,
-        same ? text : found.judged().text(),
+        written,
         after,
         rehearsal.slowFinish(found.candidate().run()),
         bound,
@@ -199,6 +199,12 @@ final class Arranging {
             ? List.of()
             : new RunNotes(before, leeway, asked)
                 .of(found, rehearsal, runText, () -> onOrdinaryDays(found, judge)));
+  }
+
+  /** The plan with that run, with how long it waits beside its waits. */
+  private static String told(List<Step> run, RunText text, Rehearsal rehearsal) {
+    DryingTold waits = new DryingTold(rehearsal.of(run).tasks(), rehearsal.slowly(run));
+    return text.telling(waits).with(run).orElseThrow();
   }
 
   /** That a run which does for ordinary days alone saves a night, if it does. */

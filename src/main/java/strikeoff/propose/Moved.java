@@ -91,9 +91,9 @@ final class Moved {
     if (Math.abs(before.minutes() - after.minutes()) >= 1) {
       told.add(
           "Within opening hours the cloth waits while nobody works for "
-              + after.wholeMinutesUp().text()
+              + after.text()
               + ", in yours for "
-              + before.wholeMinutesUp().text()
+              + before.text()
               + ".");
     }
   }

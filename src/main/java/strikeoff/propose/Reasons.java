@@ -58,7 +58,8 @@ final class Reasons {
           DONE);
 
   /** How long a wait is, as {@link DryingTold} says it. */
-  private static final Pattern LASTS = Pattern.compile("^(about [^:]+|in less than a minute): ");
+  private static final Pattern LASTS =
+      Pattern.compile("^(in |on a slow day )?(about|up to|less than a minute)[^:]*: ");
 
   private static final Pattern SEWN = Pattern.compile("all prints are dry before .+ is sewn");
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import strikeoff.day.facts.Rehearsal;
 import strikeoff.document.Edit;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.AcceptedSteps;
@@ -20,21 +19,28 @@ final class RunText {
   private final List<Optional<List<String>>> kept = new ArrayList<>();
 
   /**
+   * Its waits are told without minutes.
+   *
    * @param text of the plan, without a byte-order mark
    */
-  RunText(String text, Leeway leeway, Rehearsal rehearsal) {
-    this(Manuscript.of(text).orElseThrow(), leeway, new DryingTold(leeway, rehearsal));
+  RunText(String text, Leeway leeway) {
+    this(Manuscript.of(text).orElseThrow(), leeway);
   }
 
-  /** The same for somebody who does not read it: its waits are told without minutes. */
+  /** The same. */
   RunText(Manuscript manuscript, Leeway leeway) {
-    this(manuscript, leeway, DryingTold.nothing());
+    this(manuscript, leeway, DryingTold.NOTHING);
   }
 
-  private RunText(Manuscript manuscript, Leeway leeway, DryingTold dried) {
+  /** The same for one run, and whoever reads it. */
+  RunText telling(DryingTold waits) {
+    return new RunText(manuscript, leeway, waits);
+  }
+
+  private RunText(Manuscript manuscript, Leeway leeway, DryingTold waits) {
     this.manuscript = manuscript;
     this.leeway = leeway;
-    this.steps = new StepLines(leeway, dried);
+    this.steps = new StepLines(leeway, waits);
     for (Step step : leeway.last()) {
       kept.add(manuscript.item(step.path()));
     }

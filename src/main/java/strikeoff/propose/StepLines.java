@@ -2,16 +2,13 @@ package strikeoff.propose;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import strikeoff.day.Doing;
 import strikeoff.document.Scalars;
-import strikeoff.layout.Footprint;
 import strikeoff.plan.Begins;
 import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
@@ -24,12 +21,12 @@ import strikeoff.units.Measures;
 final class StepLines {
 
   private final Leeway leeway;
-  private final DryingTold dried;
+  private final DryingTold waits;
   private final Measures units;
 
-  StepLines(Leeway leeway, DryingTold dried) {
+  StepLines(Leeway leeway, DryingTold waits) {
     this.leeway = leeway;
-    this.dried = dried;
+    this.waits = waits;
     this.units = leeway.plan().measures();
   }
 
@@ -120,15 +117,15 @@ final class StepLines {
     }
     wait(
         lines,
-        "dry between neighbours",
+        Doing.Wait.BETWEEN_NEIGHBOURS,
         print,
         each -> Wait.of(each.dryBetweenNeighbours()),
         Reasons.NEIGHBOURS);
-    wait(lines, "dry between passes", print, PrintStep::dryBetweenPasses, Reasons.PASSES);
-    wait(lines, "dry between colours", print, PrintStep::dryBetweenColours, Reasons.COLOURS);
+    wait(lines, Doing.Wait.BETWEEN_PASSES, print, PrintStep::dryBetweenPasses, Reasons.PASSES);
+    wait(lines, Doing.Wait.BETWEEN_COLOURS, print, PrintStep::dryBetweenColours, Reasons.COLOURS);
     wait(
         lines,
-        "before moving",
+        Doing.Wait.BEFORE_MOVING,
         print,
         PrintStep::beforeMoving,
         printed ? Reasons.MOVES : Reasons.STRETCHES);
@@ -185,30 +182,18 @@ final class StepLines {
 
   private void wait(
       List<String> lines,
-      String key,
+      Doing.Wait waited,
       PrintStep print,
       Function<PrintStep, Wait> which,
       String why) {
+    String key = waited.key();
     Wait wait = which.apply(print);
     if (wait.until() instanceof Until.Time && !wait.isNone() && isWritten(print, which)) {
       lines.add("  " + key + ": " + wait.text(units));
     } else if (!wait.isNone()) {
-      String lasts =
-          wait.until() instanceof Until.State state
-              ? dried.of(film -> prints(print, film), state.dryness(), wait.air().or(print::air))
-              : "";
+      String lasts = wait.until() instanceof Until.State ? waits.of(print.number(), waited) : "";
       within(lines, key + ": " + wait.text(units), lasts + why);
     }
-  }
-
-  private static boolean prints(PrintStep print, Footprint film) {
-    return print.arrangements().contains(film.placement().arrangement())
-        && printsColour(print, film);
-  }
-
-  private static boolean printsColour(PrintStep print, Footprint film) {
-    return print.separations().isEmpty()
-        || print.separations().contains(film.separation().number());
   }
 
   /** What a drying step waits for, by the step that comes after it, and for how long. */
@@ -217,21 +202,7 @@ final class StepLines {
     if (!(dry.until() instanceof Until.State state)) {
       return Reasons.drying(run, at, Dryness.FRAME_SAFE);
     }
-    String lasts = dried.of(printed(run.subList(0, at)), state.dryness(), dry.air());
-    return lasts + Reasons.drying(run, at, state.dryness());
-  }
-
-  /** Asked of every film at every drying step, so each step is looked at once. */
-  private static Predicate<Footprint> printed(List<Step> steps) {
-    Map<String, List<PrintStep>> by = new HashMap<>();
-    for (Step step : steps) {
-      if (step instanceof PrintStep print) {
-        print.arrangements().forEach(a -> by.computeIfAbsent(a, x -> new ArrayList<>()).add(print));
-      }
-    }
-    return film ->
-        by.getOrDefault(film.placement().arrangement(), List.of()).stream()
-            .anyMatch(print -> printsColour(print, film));
+    return waits.of(dry.number(), new Doing.OfStep(dry)) + Reasons.drying(run, at, state.dryness());
   }
 
   /** Each arrangement with its numbers. */

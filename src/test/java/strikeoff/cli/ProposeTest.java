@@ -52,7 +52,7 @@ class ProposeTest {
         .startsWith("--- border.yaml\n+++ border.yaml\n@@ -")
         .contains("-    pause: 3 min\n")
         .containsPattern(
-            "# about [^,]+, on a slow day [^:]+: the prints beside the next frame dry\n"
+            "# on a slow day about [^,:]+: the prints beside the next frame dry\n"
                 + "\\+    dry between neighbours: until frame-safe\n");
     assertThat(outcome.err())
         .startsWith(

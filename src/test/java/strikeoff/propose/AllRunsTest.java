@@ -157,10 +157,7 @@ class AllRunsTest {
     assertThat(found.after().findings().stream().filter(f -> f.severity() != Severity.ADVICE))
         .isEmpty();
     Judge judge =
-        new Judge(
-                SmallPlan.CHECKER,
-                bench.judged(),
-                new RunText(plan.text(), bench.leeway(), bench.rehearsal()))
+        new Judge(SmallPlan.CHECKER, bench.judged(), new RunText(plan.text(), bench.leeway()))
             .taking(Set.of(), true, false);
     int sound = 0;
     Set<List<Step>> runs = SmallRuns.of(plan, bench);

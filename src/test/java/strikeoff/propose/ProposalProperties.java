@@ -63,7 +63,7 @@ class ProposalProperties {
   void whatIsTriedCanBeWrittenAndReadsAsItWasTried(
       @ForAll(supplier = TwoRows.Any.class) TwoRows rows) {
     Walk walk = new Walk(rows);
-    RunText text = new RunText(rows.text(), walk.leeway, walk.rehearsal);
+    RunText text = new RunText(rows.text(), walk.leeway);
     for (int i = 0; i < MOVES && walk.goesOn(); i++) {
       if (i % 5 == 0) {
         String written = text.with(walk.run).orElseThrow();

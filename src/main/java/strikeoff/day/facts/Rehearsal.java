@@ -135,7 +135,7 @@ public final class Rehearsal {
   }
 
   /** Its tasks, in order of start, if every film dries slowly. */
-  private List<Task> slowly(List<Step> run) {
+  public List<Task> slowly(List<Step> run) {
     PrintPlan tries = plan.with(run);
     Beforehand slow = known.with(sets).with(slowFilms).in(tries);
     return Simulation.once(tries, slow, plan.equipment().sinks()).tasksByStart();
