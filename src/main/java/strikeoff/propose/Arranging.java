@@ -104,8 +104,9 @@ final class Arranging {
   /**
    * @param text the plan's
    * @param from when the part can begin at the soonest
+   * @param inAnyOrder the same if what comes before it need not keep to advice
    */
-  Proposal of(String text, Moment from) {
+  Proposal of(String text, Moment from, Moment inAnyOrder) {
     asked.onlooker().sees(0, Optional.empty());
     Order order = new Order(leeway);
     Rehearsal rehearsal = rehearsal(asked.surety());
@@ -139,8 +140,7 @@ final class Arranging {
     Judge judge = anything.taking(advice, asked.anyOrder(), asked.surety() == Surety.LIKELY);
     ToDoubleFunction<Candidate> cost =
         asked.shortest() ? Candidate::costOfShortest : Candidate::cost;
-    Bound bound =
-        Bounding.of(leeway, rehearsal, policy(), sewnLast, asked.surety() == Surety.SURE, from);
+    Bound bound = bound(rehearsal, sewnLast, from, inAnyOrder);
     Team team = team(kept, judge, begun.tried());
     List<Search> searches =
         team.soonest(
@@ -199,6 +199,20 @@ final class Arranging {
             ? List.of()
             : new RunNotes(before, leeway, asked)
                 .of(found, rehearsal, runText, () -> onOrdinaryDays(found, judge)));
+  }
+
+  private Bound bound(Rehearsal rehearsal, boolean sewnLast, Moment from, Moment inAnyOrder) {
+    boolean sure = asked.surety() == Surety.SURE;
+    Bound bound = Bounding.of(leeway, rehearsal, policy(), sewnLast, sure, from);
+    if (!sewnLast && inAnyOrder.equals(from)) {
+      return bound;
+    }
+    Bound free = Bounding.of(leeway, rehearsal, policy(), false, sure, inAnyOrder);
+    List<String> seams =
+        leeway.across().keySet().stream()
+            .filter(seam -> !leeway.across().get(seam).isEmpty())
+            .toList();
+    return bound.advised(seams, free.finish());
   }
 
   /** The plan with that run, with how long it waits beside its waits. */

@@ -1,8 +1,10 @@
 package strikeoff.propose;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import strikeoff.day.Moment;
+import strikeoff.units.Phrase;
 import strikeoff.units.Span;
 
 /**
@@ -13,11 +15,48 @@ import strikeoff.units.Span;
  * @param because what binds it
  * @param rests breaks that keep it there as well
  * @param before bounds of what is printed and fixed before it
+ * @param advised what rules advise that it counts on; runs without may end sooner
  */
-public record Bound(Moment finish, Moment dry, Binding because, Rests rests, List<Bound> before) {
+public record Bound(
+    Moment finish,
+    Moment dry,
+    Binding because,
+    Rests rests,
+    List<Bound> before,
+    Optional<Advised> advised) {
 
   Bound(Moment finish, Moment dry, Binding because, Rests rests) {
-    this(finish, dry, because, rests, List.of());
+    this(finish, dry, because, rests, List.of(), Optional.empty());
+  }
+
+  /**
+   * That seams are sewn after the prints away from them.
+   *
+   * @param seams their names
+   * @param otherwise the bound where they need not be
+   */
+  public record Advised(List<String> seams, Moment otherwise) {
+
+    /** Goes on after "runs". */
+    public String text() {
+      return "that sew "
+          + Phrase.list(seams)
+          + " after the prints away from "
+          + (seams.size() == 1 ? "it" : "them")
+          + ", as rules advise,";
+    }
+  }
+
+  /** The same where runs that sew earlier may end before it. */
+  Bound advised(List<String> seams, Moment otherwise) {
+    return otherwise.compareTo(finish) < 0
+        ? new Bound(finish, dry, because, rests, before, Optional.of(new Advised(seams, otherwise)))
+        : this;
+  }
+
+  /** The bound that holds in any order. */
+  Moment inAnyOrder() {
+    return advised.map(Advised::otherwise).orElse(finish);
   }
 
   /**
@@ -35,7 +74,7 @@ public record Bound(Moment finish, Moment dry, Binding because, Rests rests, Lis
 
   /** The same where parts of the run come before it. */
   Bound after(List<Bound> parts) {
-    return new Bound(finish, dry, because, rests, List.copyOf(parts));
+    return new Bound(finish, dry, because, rests, List.copyOf(parts), advised);
   }
 
   /** Why, with the minutes from which it follows. */

@@ -104,16 +104,28 @@ public sealed interface Proposal {
 
     /** How far it is from the best, in sentences. */
     public String proof() {
+      String such = bound.advised().map(advised -> " " + advised.text()).orElse("");
       String none =
-          "No run of these prints can end before " + bound.finish().text() + ": " + bound.text();
-      if (isProved()) {
-        return none + ". This one is as short as can be.";
-      }
+          (such.isEmpty() ? "No run" : "No runs")
+              + " of these prints"
+              + such
+              + " can end before "
+              + bound.finish().text()
+              + ": "
+              + bound.text();
       Span gap = finish().since(bound.finish());
       return none
-          + ". This one ends "
-          + (gap.minutes() < 1 ? "less than a minute" : gap.wholeMinutesUp().text())
-          + " later.";
+          + (isProved()
+              ? ". This one is as short as can be" + (such.isEmpty() ? "." : " in such an order.")
+              : ". This one ends "
+                  + (gap.minutes() < 1 ? "less than a minute" : gap.wholeMinutesUp().text())
+                  + " later.")
+          + bound
+              .advised()
+              .map(
+                  advised ->
+                      " With `--any-order` no bound forbids " + advised.otherwise().text() + ".")
+              .orElse("");
     }
 
     /** What the check says of it besides, a line each, and what of that is new. */
@@ -132,7 +144,7 @@ public sealed interface Proposal {
           .toList();
     }
 
-    /** True if no run ends sooner. */
+    /** True if no run ends sooner, of those that keep to the advice that the bound counts on. */
     public boolean isProved() {
       return finish().compareTo(bound.finish()) <= 0;
     }

@@ -84,7 +84,7 @@ public final class Proposer {
     Leeway leeway = Leeway.of(plan, layout, checker.policy(), asked);
     return leeway.last().isEmpty()
         ? fixedToo(text)
-        : new Arranging(checker, asked, atOnce, before, leeway).of(text, opens);
+        : new Arranging(checker, asked, atOnce, before, leeway).of(text, opens, opens);
   }
 
   /** Part by part: each is arranged after those before it, with what comes later as it is. */
@@ -92,6 +92,7 @@ public final class Proposer {
     String now = text;
     Checked.Judged judged = before;
     Moment from = Moment.of(1, before.plan().hours().of(1).opens());
+    Moment inAnyOrder = from;
     List<Bound> bounds = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     long tried = 0;
@@ -106,8 +107,10 @@ public final class Proposer {
             "What it prints last is never fixed or washed: write the steps that do, and ask again.");
       }
       from = leeway.begins(from);
+      inAnyOrder = leeway.begins(inAnyOrder);
       Proposal proposal =
-          new Arranging(checker, asked.part(number, count), atOnce, judged, leeway).of(now, from);
+          new Arranging(checker, asked.part(number, count), atOnce, judged, leeway)
+              .of(now, from, inAnyOrder);
       if (!(proposal instanceof Proposal.Found found)) {
         return proposal instanceof Proposal.Refused refused
             ? new Proposal.Refused(
@@ -123,6 +126,7 @@ public final class Proposer {
       found.notes().stream().filter(note -> !notes.contains(note)).forEach(notes::add);
       bounds.add(found.bound());
       from = found.bound().finish();
+      inAnyOrder = found.bound().inAnyOrder();
     }
     boolean same = now.equals(text);
     return new Proposal.Found(

@@ -26,7 +26,13 @@ final class ProposalPages {
             found.slowFinish().equals(found.finish())
                 ? "also where films dry slowly"
                 : "where films dry slowly " + found.slowFinish().text()));
-    figures.add(new Figure("No run ends before", found.bound().finish().text()));
+    String bound = found.bound().finish().text();
+    figures.add(
+        found
+            .bound()
+            .advised()
+            .map(advised -> new Figure("No runs end before", bound, advised.text()))
+            .orElse(new Figure("No run ends before", bound)));
     found
         .saved()
         .ifPresent(
