@@ -77,6 +77,8 @@ final class Moved {
         "day is ended before its hours are over",
         "days are ended before their hours are over",
         "the hours that are left are worked");
+    moved.told.addAll(
+        Closer.of(today.impressions(), found.after().facts().timeline().impressions()));
     moved.told.addAll(NotKept.of(moved.now, moved.then));
     return List.copyOf(moved.told);
   }

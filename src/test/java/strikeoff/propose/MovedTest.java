@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strikeoff.day.Impression;
+import strikeoff.units.Span;
 
 class MovedTest {
 
@@ -60,5 +61,41 @@ class MovedTest {
         .asString()
         .contains(", in yours ")
         .endsWith(": they print at the same time, as far apart as the sheets say.");
+  }
+
+  /** A colour a day old in the printer's own run: how young it is in the proposed one is told. */
+  @Test
+  void aColourThatComesSoonerOnAnotherIsToldWithBothTimes() {
+    String plan =
+        ROW.replace(
+            "  - print: row\n  - dry: 5 h\n",
+            "  - print: row\n    colours: [sand]\n  - end of day\n"
+                + "  - print: row\n    colours: [ink]\n  - dry: 5 h\n");
+    Proposal.Found found =
+        (Proposal.Found)
+            Proposer.proposed(SmallPlan.CHECKER, "row.yaml", plan, SmallPlan.shortest(300), 1);
+    assertThat(found.moved())
+        .filteredOn(told -> told.startsWith("On the same print"))
+        .as(found.text())
+        .containsExactly(
+            "On the same print ink goes on sand from "
+                + youngest(found.after().facts().timeline().impressions())
+                + " old on, in yours from "
+                + youngest(found.before().facts().timeline().impressions())
+                + ".");
+  }
+
+  private static String youngest(List<Impression> run) {
+    double least = Double.MAX_VALUE;
+    for (Impression sand : run) {
+      for (Impression ink : run) {
+        if (sand.footprint().placement().id() == ink.footprint().placement().id()
+            && sand.footprint().separation().number() == 1
+            && ink.footprint().separation().number() == 2) {
+          least = Math.min(least, ink.laid().seconds() - sand.lifted().seconds());
+        }
+      }
+    }
+    return Span.ofSeconds(least).text();
   }
 }
