@@ -185,20 +185,39 @@ final class Arranging {
       new AsWritten(leeway, kept, () -> isOver(PUT_BACK)).putBack(best, within);
     }
     Search.Found found = best.best().get();
-    boolean same = found.candidate().run().equals(Order.numbered(leeway.written()));
+    boolean same =
+        found.candidate().run().equals(Order.numbered(leeway.written()))
+            || endsNoSooner(found, rehearsal);
     String written = same ? text : told(found.candidate().run(), runText, rehearsal);
     Checked.Judged after = same ? before : (Checked.Judged) checker.check(written, before);
     return new Proposal.Found(
         before,
         written,
         after,
-        rehearsal.slowFinish(found.candidate().run()),
+        rehearsal.slowFinish(same ? Order.numbered(leeway.written()) : found.candidate().run()),
         bound,
         begun.tried() + team.tried(),
         same
-            ? List.of()
+            ? onOrdinaryDays(found, judge).map(List::of).orElse(List.of())
             : new RunNotes(before, leeway, asked)
                 .of(found, rehearsal, runText, () -> onOrdinaryDays(found, judge)));
+  }
+
+  /**
+   * True if the plan's own run lacks nothing, on a slow day neither, and the one found ends no
+   * sooner on any. Parts of a run are compared when all of them are arranged.
+   */
+  private boolean endsNoSooner(Search.Found found, Rehearsal rehearsal) {
+    boolean whole = leeway.later().isEmpty() && leeway.phase().number() == 1;
+    if (!whole || !prints(before.plan()) || before.findings().stream().anyMatch(Judge::stands)) {
+      return false;
+    }
+    List<Step> own = Order.numbered(leeway.written());
+    List<Step> run = found.candidate().run();
+    Moment finish = before.facts().timeline().finish();
+    return finish.compareTo(found.judged().checked().facts().timeline().finish()) <= 0
+        && rehearsal.slowFinish(own).compareTo(rehearsal.slowFinish(run)) <= 0
+        && rehearsal.surely(own, rehearsal.of(own)).shortfall().isNothing();
   }
 
   private Bound bound(Rehearsal rehearsal, boolean sewnLast, Moment from, Moment inAnyOrder) {

@@ -2,6 +2,7 @@ package strikeoff.propose;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,6 +28,9 @@ final class NotKept {
   /** What it is, as one writes it, and the arrangements of which it isn't kept. */
   private final Map<String, Set<String>> all = new LinkedHashMap<>();
 
+  /** Steps that are left out, as one writes them, with their numbers. */
+  private final List<String> steps = new ArrayList<>();
+
   private NotKept(PrintPlan plan, PrintPlan proposed) {
     this.plan = plan;
     this.then = proposed.steps(PrintStep.class);
@@ -49,7 +53,8 @@ final class NotKept {
           "sewing " + own.seam(),
           then.steps(Step.Sew.class).stream().filter(sew -> sew.seam().equals(own.seam())));
     }
-    if (gone.all.isEmpty()) {
+    gone.dried(then);
+    if (gone.all.isEmpty() && gone.steps.isEmpty()) {
       return List.of();
     }
     Map<List<String>, List<String>> byName = new LinkedHashMap<>();
@@ -59,13 +64,49 @@ final class NotKept {
                 .computeIfAbsent(List.copyOf(names), n -> new ArrayList<>())
                 .add("`" + what + "`"));
     return List.of(
-        byName.entrySet().stream()
-            .map(e -> Phrase.list(e.getValue()) + " of " + Phrase.list(e.getKey()))
+        Stream.concat(
+                byName.entrySet().stream()
+                    .map(e -> Phrase.list(e.getValue()) + " of " + Phrase.list(e.getKey())),
+                gone.steps.stream())
             .collect(
                 Collectors.joining(
                     "; ",
                     "Not kept of what you wrote: ",
                     ". Put back what has its reasons, and check again.")));
+  }
+
+  /** A wait of its own is kept if the cloth waits before the same work in any step. */
+  private void dried(PrintPlan proposed) {
+    Set<String> waited = new HashSet<>();
+    for (int i = 0; i < proposed.run().size(); i++) {
+      if (proposed.run().get(i) instanceof Step.Dry) {
+        waited.addAll(workAfter(proposed.run(), i));
+      }
+    }
+    for (int i = 0; i < plan.run().size(); i++) {
+      if (plan.run().get(i) instanceof Step.Dry dry
+          && Collections.disjoint(waited, workAfter(plan.run(), i))) {
+        steps.add("`dry: " + dry.until().text() + "` (step " + dry.number() + ")");
+      }
+    }
+  }
+
+  /** What a wait comes before: the next prints by their arrangements, a seam, or baths and heat. */
+  private static Set<String> workAfter(List<Step> run, int at) {
+    for (int i = at + 1; i < run.size(); i++) {
+      Step next = run.get(i);
+      if (next instanceof PrintStep print) {
+        return print.arrangements().stream().map(a -> "print " + a).collect(Collectors.toSet());
+      }
+      if (next instanceof Step.Sew sew) {
+        return Set.of("sew " + sew.seam());
+      }
+      if (Leeway.isWet(next)) {
+        // Counted from the last, since what is printed and sewn before them differs.
+        return Set.of("wet " + run.subList(i, run.size()).stream().filter(Leeway::isWet).count());
+      }
+    }
+    return Set.of("end");
   }
 
   /** Somebody else than the plan says does it. */

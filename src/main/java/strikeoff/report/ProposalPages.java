@@ -56,7 +56,7 @@ final class ProposalPages {
   private static String sentence(Proposal.Found found) {
     String ends = "This run ends " + found.finish().when();
     return found.isAsItWas()
-        ? "Your run stays: none was found that ends sooner."
+        ? "Keep yours: no run was found that ends sooner."
         : found.ends().map(end -> ends + "; yours ends " + end.when() + ".").orElse(ends + ".");
   }
 

@@ -91,6 +91,17 @@ class ProposedPlansTest {
         .contains("4 stretches of the cloth");
   }
 
+  /** A night dries the prints as well, but to leave out the wait after it saves nothing. */
+  @Test
+  void aRunThatNoneBeatsIsConfirmedAndNoPatchWritten() {
+    Outcome outcome = proposed(HERE, "plans/workshop/saturday/cleo.yaml", 200);
+    assertThat(outcome.exit()).isZero();
+    assertThat(outcome.out()).isEmpty();
+    assertThat(outcome.err())
+        .contains("cleo.yaml: keep yours: it ends on day 2, 12:40")
+        .contains("This one is as short");
+  }
+
   /** The bound of plain runs leaves out those that sew first, which are advised against. */
   @Test
   void theBoundSaysWhatAdviceItCountsOn() {

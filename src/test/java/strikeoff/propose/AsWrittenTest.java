@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import strikeoff.day.facts.Surety;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
 
 /** What a printer wrote on purpose, and a proposal that need not do otherwise. */
 class AsWrittenTest {
@@ -65,5 +67,18 @@ class AsWrittenTest {
         .contains(
             "Not kept of what you wrote: `pause: 30 min` of row; `by: Wren` of mixing. Put"
                 + " back what has its reasons, and check again.");
+  }
+
+  @Test
+  void aWaitThatIsLeftOutIsNamed() {
+    Proposal.Found found = proposed(ROW);
+    PrintPlan proposed = found.after().plan();
+    PrintPlan undried =
+        proposed.with(proposed.run().stream().filter(step -> !(step instanceof Step.Dry)).toList());
+    assertThat(NotKept.of(proposed, proposed)).isEmpty();
+    assertThat(NotKept.of(proposed, undried))
+        .singleElement()
+        .asString()
+        .contains("`dry: until fix-safe` (step ");
   }
 }

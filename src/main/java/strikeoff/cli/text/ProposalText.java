@@ -29,13 +29,13 @@ public final class ProposalText {
             INDENT,
             found.isAsItWas()
                 ? name
-                    + ": its run stays. It ends "
+                    + ": keep yours: it ends "
                     + finish.when()
                     + ", "
                     + slowly
                     + "; of "
                     + found.tried()
-                    + " runs none was better."
+                    + " runs none ends sooner."
                 : name
                     + ": "
                     + found
