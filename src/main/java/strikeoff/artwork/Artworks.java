@@ -84,12 +84,12 @@ public final class Artworks {
 
   /**
    * Those beside a plan, with all that was measured so far; the same where they are those already,
-   * and what was read once isn't read again.
+   * and what was read once isn't read again. The plan may be one that isn't written yet.
    */
   public Artworks beside(Path plan) {
     Path folder = plan.toAbsolutePath().getParent();
     Shelf there =
-        folder != null && Files.isRegularFile(plan)
+        folder != null && (Files.isRegularFile(plan) || Files.notExists(plan))
             ? new FolderShelf(folder, FolderShelf.PLAN)
             : Shelf.NONE;
     return there.equals(shelf) ? this : new Artworks(there, measured, joints, kept, traced);

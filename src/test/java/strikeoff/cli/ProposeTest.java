@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import strikeoff.artwork.DemoFilms;
 import strikeoff.cli.Scenario.Outcome;
 
 class ProposeTest {
@@ -296,5 +297,28 @@ class ProposeTest {
             "Of your comments in the run this one has no place for “Bo has the keys: ask her”");
     // Its own are nobody's.
     assertThat(propose("--write", "--effort", "900").err()).doesNotContain("Of your comments");
+  }
+
+  /** Films are named by paths beside the plan, so a plan in another folder would find none. */
+  @Test
+  void aPlanIsNotWrittenWhereItsFilmsAreNot() throws IOException {
+    DemoFilms.layInto(folder);
+    Files.copy(Path.of("plans/estuary-curtains.yaml"), folder.resolve("curtains.yaml"));
+    Files.createDirectory(folder.resolve("out"));
+    for (String command : List.of("propose", "mend")) {
+      List<String> words = new java.util.ArrayList<>(List.of(command, "curtains.yaml"));
+      words.addAll(List.of("-o", "out/new.yaml"));
+      words.addAll(command.equals("mend") ? List.of("--risks") : List.of("--effort", "100"));
+      Outcome outcome = Scenario.run(folder, Map.of("COLUMNS", "300"), words);
+      if (command.equals("propose")) {
+        assertThat(outcome.exit()).as(outcome.err()).isEqualTo(4);
+        assertThat(outcome.err()).contains("can't be written: at ", "copy them there first");
+      }
+      assertThat(folder.resolve("out/new.yaml")).doesNotExist();
+    }
+    DemoFilms.layInto(folder.resolve("out"));
+    Outcome copied = run("propose", "curtains.yaml", "-o", "out/new.yaml", "--effort", "100");
+    assertThat(copied.exit()).as(copied.err()).isZero();
+    assertThat(run("check", "out/new.yaml").exit()).isZero();
   }
 }

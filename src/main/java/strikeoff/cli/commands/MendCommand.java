@@ -2,6 +2,7 @@ package strikeoff.cli.commands;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -134,7 +135,7 @@ final class MendCommand implements Command {
             plans,
             plan -> mended(plan, studios, asked),
             (plan, failed) -> Result.unmended(plan, failed),
-            result -> told(result, plans.size() > 1, exits));
+            result -> told(result, plans.size() > 1, studios, exits));
     here.out().flush();
     here.err().flush();
     return Exit.worst(exits).code();
@@ -183,12 +184,12 @@ final class MendCommand implements Command {
     return new Result(plan, Optional.of(before), Optional.of(mended), mended.checked());
   }
 
-  private void told(Result result, boolean several, List<Exit> exits) {
+  private void told(Result result, boolean several, Studios studios, List<Exit> exits) {
     exits.add(Exit.of(result.checked().verdict()));
     boolean changed = result.mended().filter(m -> !m.made().isEmpty()).isPresent();
     if (changed) {
       try {
-        written(result, several);
+        written(result, several, studios);
       } catch (IOException e) {
         trouble(
             result.plan().name() + ": the mended plan can't be written: " + FileTrouble.of(e),
@@ -201,13 +202,17 @@ final class MendCommand implements Command {
     say(result);
   }
 
-  private void written(Result result, boolean several) throws IOException {
+  private void written(Result result, boolean several, Studios studios) throws IOException {
     Mender.Mended mended = result.mended().orElseThrow();
     PlanBytes before = result.before().orElseThrow();
     if (write.<Boolean>getValue()) {
       before.replace(mended.text());
     } else if (output.getValue() != null) {
-      before.writeNew(mended.text(), here.resolve(output.<String>getValue()), several);
+      Path place = here.resolve(output.<String>getValue());
+      if (!result.plan().isStandardInput()) {
+        Elsewhere.mayBeRead(before, before.placed(place, several), studios);
+      }
+      before.writeNew(mended.text(), place, several);
     } else {
       Diff.of(Plain.line(result.plan().name()), before.text().orElseThrow(), mended)
           .forEach(line -> here.out().print(line + "\n"));

@@ -3,6 +3,7 @@ package strikeoff.cli.commands;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -214,6 +215,14 @@ final class ProposeCommand implements Command {
     if (write.<Boolean>getValue()) {
       try {
         before.mayBeReplaced();
+      } catch (IOException e) {
+        return unwritten(Plain.line(file.name()), e);
+      }
+    }
+    if (output.getValue() != null && !file.isStandardInput()) {
+      try {
+        Path target = before.placed(here.resolve(output.<String>getValue()), false);
+        Elsewhere.mayBeRead(before, target, studios);
       } catch (IOException e) {
         return unwritten(Plain.line(file.name()), e);
       }

@@ -100,12 +100,19 @@ public record PlanBytes(PlanFile plan, byte[] bytes) {
         : 0;
   }
 
+  /** Where it would be written anew: under its own name if that is a folder. */
+  public Path placed(Path place, boolean folder) {
+    return folder || Files.isDirectory(place)
+        ? FileNames.resolve(place, FileNames.last(plan.path()))
+        : place;
+  }
+
   /** Writes another text where nothing stands yet, under its own name if that is a folder. */
   public void writeNew(String text, Path place, boolean folder) throws IOException {
-    Path file =
-        folder || Files.isDirectory(place)
-            ? FileNames.resolve(Files.createDirectories(place), FileNames.last(plan.path()))
-            : place;
+    Path file = placed(place, folder);
+    if (folder) {
+      Files.createDirectories(place);
+    }
     try {
       WholeFile.writeNew(file, with(text));
     } catch (FileAlreadyExistsException e) {
