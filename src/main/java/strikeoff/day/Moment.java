@@ -33,6 +33,14 @@ public record Moment(long seconds) implements Comparable<Moment> {
     return Span.ofSeconds(seconds - earlier.seconds);
   }
 
+  /**
+   * The whole minute at or after this moment. A sheet tells minutes, and what may not be done
+   * sooner is never told sooner than that.
+   */
+  public Moment upToMinute() {
+    return new Moment(-Math.floorDiv(-seconds, 60L) * 60);
+  }
+
   /** Whether the clock shows a later minute than at another moment: seconds are told by nobody. */
   public boolean isMinutesAfter(Moment other) {
     return Math.floorDiv(seconds, 60L) > Math.floorDiv(other.seconds, 60L);

@@ -7,12 +7,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import strikeoff.care.Care;
 import strikeoff.care.Hazard;
 import strikeoff.findings.Sources;
+import strikeoff.plan.Medium;
+import strikeoff.plan.PrintPlan;
+import strikeoff.plan.PrintStep;
 import strikeoff.plan.Protection;
 import strikeoff.report.page.CautionBlock;
 import strikeoff.speech.CareSpeech;
@@ -67,14 +70,14 @@ final class Cautions {
    * each.
    */
   static String minded(Care care, Set<Integer> steps) {
-    Map<Hazard, Set<Integer>> byHazard = new EnumMap<>(Hazard.class);
+    Map<Hazard, List<strikeoff.care.Caution>> byHazard = new EnumMap<>(Hazard.class);
     for (strikeoff.care.Caution caution : care.cautions()) {
       if (caution.step() == 0 || steps.contains(caution.step())) {
-        byHazard.computeIfAbsent(caution.hazard(), h -> new TreeSet<>()).add(caution.step());
+        byHazard.computeIfAbsent(caution.hazard(), h -> new ArrayList<>()).add(caution);
       }
     }
     return byHazard.entrySet().stream()
-        .map(e -> HazardSpeech.brief(e.getKey()) + at(e.getValue()))
+        .map(e -> brief(e.getKey(), e.getValue()) + at(e.getValue()))
         .collect(Collectors.joining("; "));
   }
 
@@ -86,20 +89,57 @@ final class Cautions {
         .collect(Collectors.joining("; "));
   }
 
-  private static String at(Set<Integer> steps) {
-    List<String> numbers = steps.stream().filter(s -> s > 0).map(String::valueOf).toList();
+  private static String brief(Hazard hazard, List<strikeoff.care.Caution> all) {
+    return HazardSpeech.brief(hazard, all.stream().map(strikeoff.care.Caution::hurt).toList());
+  }
+
+  private static String at(List<strikeoff.care.Caution> all) {
+    List<String> numbers =
+        all.stream()
+            .map(strikeoff.care.Caution::step)
+            .filter(s -> s > 0)
+            .sorted()
+            .distinct()
+            .map(String::valueOf)
+            .toList();
     return numbers.isEmpty() || numbers.size() > MOST_STEPS
         ? ""
         : (numbers.size() == 1 ? " (step " : " (steps ") + Phrase.list(numbers) + ")";
   }
 
+  /**
+   * What is worn in some steps, each thing once: against their cautions, and of what the plan has
+   * at hand also what the media that they print ask for.
+   */
+  static String worn(Care care, PrintPlan plan, Set<Integer> steps) {
+    Stream<Protection> printing =
+        steps.stream()
+            .flatMap(step -> plan.print(step).stream())
+            .flatMap(print -> media(print, plan))
+            .flatMap(medium -> medium.worn().stream())
+            .filter(plan.protection()::contains);
+    return text(Stream.concat(against(care, c -> steps.contains(c.step())), printing));
+  }
+
   /** What is worn against some cautions, each thing once. */
   static String worn(Care care, Predicate<strikeoff.care.Caution> which) {
-    return care.cautions().stream()
-        .filter(which)
-        .flatMap(c -> c.needed().stream())
-        .distinct()
-        .map(Protection::text)
-        .collect(Collectors.joining(", "));
+    return text(against(care, which));
+  }
+
+  private static Stream<Protection> against(Care care, Predicate<strikeoff.care.Caution> which) {
+    return care.cautions().stream().filter(which).flatMap(caution -> caution.needed().stream());
+  }
+
+  private static String text(Stream<Protection> worn) {
+    return worn.distinct().map(Protection::text).collect(Collectors.joining(", "));
+  }
+
+  private static Stream<Medium> media(PrintStep print, PrintPlan plan) {
+    return print.arrangements().stream()
+        .flatMap(
+            name ->
+                plan.designs().get(plan.arrangements().get(name).design()).separations().stream())
+        .filter(s -> print.separations().isEmpty() || print.separations().contains(s.number()))
+        .map(s -> plan.pastes().get(s.paste()).medium());
   }
 }

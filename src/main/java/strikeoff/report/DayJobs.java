@@ -268,15 +268,16 @@ final class DayJobs {
     boolean apart =
         first.footprint().placement().number() != last.footprint().placement().number()
             && !first.film().frameSafe().never()
-            && !early.clock().equals(last.film().frameSafe().best().clock());
+            && !WorkWords.clock(early, day)
+                .equals(WorkWords.clock(last.film().frameSafe().best(), day));
     return apart
-        ? "frame on "
+        ? "next frame on "
             + first.footprint().placement().number()
-            + " from "
+            + " not before "
             + WorkWords.clock(early, day)
-            + ", on all from "
+            + ", on all not before "
             + from
-        : "frame on it from " + from;
+        : "next frame on it " + (WorkWords.isNever(from) ? "" : "not before ") + from;
   }
 
   /** Pastes to mix or screens to wash, one after the other. */

@@ -87,7 +87,7 @@ final class DaySheets {
                   + " · "
                   + FittedWords.shortened(String.join(", ", plan.crew().names()), LONGEST_TITLE),
               begins(pages.get(i)).map(cloth::at).orElse(""),
-              Cautions.worn(care, c -> steps.contains(c.step())),
+              Cautions.worn(care, plan, steps),
               Cautions.minded(care, steps(pages.get(i))),
               pages.get(i)));
     }
@@ -107,7 +107,8 @@ final class DaySheets {
 
   /** The day, and from when on a page of it tells. */
   static String title(PrintPlan plan, int day, Optional<Moment> from) {
-    return named(plan, day) + from.map(begins -> ", from " + begins.clock()).orElse("");
+    return named(plan, day)
+        + from.map(begins -> ", from " + begins.upToMinute().clock()).orElse("");
   }
 
   private static String named(PrintPlan plan, int day) {

@@ -123,6 +123,8 @@ final class FeltWaits {
     Moment slow = films.map(Reached::slow).reduce(likely, Moment::later);
     return slow.compareTo(Reached.NEVER) >= 0
         ? "on a slow day perhaps never in this air"
-        : slow.isMinutesAfter(likely) ? "on a slow day " + WorkWords.clock(slow, day) : "";
+        : slow.upToMinute().isMinutesAfter(likely.upToMinute())
+            ? "on a slow day " + WorkWords.clock(slow, day)
+            : "";
   }
 }

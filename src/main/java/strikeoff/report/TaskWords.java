@@ -89,9 +89,6 @@ final class TaskWords {
     if (work.first().doing() instanceof Doing.Mix mix) {
       return mixing(judged.plan().pastes().get(mix.paste()));
     }
-    if (work.kind() == Task.Kind.WAIT && work.first().piece().isPresent()) {
-      return "with " + work.first().piece().get().spoken();
-    }
     return step(work).map(this::how).orElse("");
   }
 
@@ -100,7 +97,13 @@ final class TaskWords {
     List<String> besides = new ArrayList<>();
     if (work.kind() == Task.Kind.LOAD || work.kind() == Task.Kind.MOVE) {
       boolean laid = work.kind() == Task.Kind.LOAD;
-      cloth.laidBy(work.start()).ifPresent(lies -> besides.addAll(cloth.widths(lies, laid)));
+      cloth
+          .laidBy(work.start())
+          .ifPresent(
+              lies -> {
+                besides.addAll(cloth.boards(lies));
+                besides.addAll(cloth.widths(lies, laid));
+              });
     }
     List<Length> marks = work.kind() == Task.Kind.LOAD ? cloth.marks(work.start()) : List.of();
     if (!marks.isEmpty()) {

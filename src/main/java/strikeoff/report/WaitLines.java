@@ -2,10 +2,12 @@ package strikeoff.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import strikeoff.day.Resource;
 import strikeoff.day.Task;
 import strikeoff.report.page.DaySheet;
+import strikeoff.speech.SheetSpeech;
 
 /** Writes the waits of a day's jobs: as lines of their own, or at the end of a print's line. */
 final class WaitLines {
@@ -44,18 +46,24 @@ final class WaitLines {
       next.add(after);
     }
     return new DaySheet.Line(
-        work.start(), what, how(work), hands.of(work), String.join("; ", next));
+        work.start(),
+        SheetSpeech.moved(air(work), what),
+        how(work),
+        hands.of(work),
+        String.join("; ", next));
   }
 
   /** A wait told at the end of the line of the print that it follows. */
   DaySheet.Line after(DaySheet.Line before, WorkBlock work) {
-    String with = words.how(work);
     String who = hands.of(work);
-    String wait =
+    String until =
         felt.of(work, day)
-                .map(FeltWaits.Felt::words)
-                .orElse("wait to " + WorkWords.clock(work.end(), day))
-            + (with.isEmpty() ? "" : " " + with + ", on from " + WorkWords.clock(work.start(), day))
+            .map(FeltWaits.Felt::words)
+            .orElse("wait to " + WorkWords.clock(work.end(), day));
+    String wait =
+        air(work)
+                .map(piece -> SheetSpeech.moved(piece, WorkWords.clock(work.start(), day), until))
+                .orElse(until)
             + (who.isEmpty() ? "" : ", held by " + who);
     // Of two waits on end only the later one's end tells anybody anything.
     String said = PLAIN_WAIT.matcher(before.next()).replaceFirst("");
@@ -63,11 +71,13 @@ final class WaitLines {
     return new DaySheet.Line(before.begins(), before.what(), before.with(), before.who(), next);
   }
 
-  /** How it is done; a fan that blows in a wait is put out at its end. */
+  /** How it is done; what moves the air in a wait is put out at its end. */
   private String how(WorkBlock work) {
-    boolean fan =
-        work.kind() == Task.Kind.WAIT
-            && work.first().piece().filter(p -> p.kind() == Resource.Kind.FAN).isPresent();
-    return words.how(work) + (fan ? ", then off" : "");
+    return air(work).map(SheetSpeech::off).orElseGet(() -> words.how(work));
+  }
+
+  /** What moves the air in a wait. */
+  private static Optional<Resource> air(WorkBlock work) {
+    return work.first().piece().filter(piece -> work.kind() == Task.Kind.WAIT);
   }
 }

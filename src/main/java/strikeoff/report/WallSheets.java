@@ -148,7 +148,7 @@ final class WallSheets {
         warning,
         first(jobs),
         DaySheets.begins(jobs).map(cloth::at).orElse(""),
-        Cautions.worn(care, c -> steps.contains(c.step())),
+        Cautions.worn(care, judged.plan(), steps),
         Cautions.minded(care, steps),
         jobs.stream().map(this::work).collect(Collectors.toList()));
   }

@@ -113,6 +113,14 @@ final class WhereCloth {
         .toList();
   }
 
+  /** Where loose boards go for what is printed then; nothing of a table without any. */
+  List<String> boards(ClothLies lies) {
+    return plan.table().stations().stream()
+        .filter(boards -> !boards.fixed())
+        .map(boards -> SheetSpeech.boards(boards, lies, plan.measures()))
+        .toList();
+  }
+
   /** Loose widths that a stretch of an open cloth is put together of, as it lies. */
   List<String> widths(ClothLies lies, boolean laid) {
     return loose(lies.work()).stream()
@@ -153,7 +161,16 @@ final class WhereCloth {
             .filter(seam -> mark.above(seam.at().mm()))
             .sorted(Comparator.comparing(Seam::at).reversed())
             .toList();
-    return SheetSpeech.mark(mark, past, plan.measures());
+    return SheetSpeech.mark(mark, past, made(mark, moment), plan.measures());
+  }
+
+  /** When it was laid and got a mark. */
+  private Optional<Moment> made(Length mark, Moment moment) {
+    return run.tasks().stream()
+        .filter(task -> task.kind() == Task.Kind.LOAD && task.start().compareTo(moment) <= 0)
+        .map(Task::start)
+        .max(Moment::compareTo)
+        .filter(laid -> SheetSpeech.isTold(mark, marks(laid)));
   }
 
   /** Along the table, and across it where the cloth has room on both sides. */

@@ -18,6 +18,8 @@ import strikeoff.units.Phrase;
 /** Says what a block of work is, as one printer tells another. */
 final class WorkWords {
 
+  private static final String NEVER = "never in this air";
+
   private WorkWords() {}
 
   /** One line: what is done, on which placements, in which colour. */
@@ -84,7 +86,7 @@ final class WorkWords {
     List<Reached> all = films.stream().map(i -> state.apply(i.film())).toList();
     Moment likely = all.stream().map(Reached::best).reduce(Moment::later).orElseThrow();
     if (likely.compareTo(Reached.NEVER) >= 0) {
-      return "never in this air";
+      return NEVER;
     }
     String best = clock(likely, day);
     Moment slow = all.stream().map(Reached::slow).reduce(Moment::later).orElseThrow();
@@ -95,9 +97,14 @@ final class WorkWords {
     return latest.equals(best) ? best : best + " (safe " + latest + ")";
   }
 
-  /** The clock, with the day if it is another one. */
+  static boolean isNever(String reached) {
+    return reached.equals(NEVER);
+  }
+
+  /** The clock, with the day if it is another one, to the minute when it has come for sure. */
   static String clock(Moment moment, int day) {
-    return moment.day() == day ? moment.clock() : moment.text();
+    Moment told = moment.upToMinute();
+    return told.day() == day ? told.clock() : told.text();
   }
 
   static Set<String> people(WorkBlock work) {

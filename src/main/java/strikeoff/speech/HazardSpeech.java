@@ -1,11 +1,32 @@
 package strikeoff.speech;
 
+import java.util.List;
 import strikeoff.care.Hazard;
+import strikeoff.care.Hurt;
+import strikeoff.units.Phrase;
 
 /** The cautions: what can hurt, what to mind, and who states it. */
 public final class HazardSpeech {
 
+  private static final String ELECTRIC = ": no wet hands, no wet cable";
+
   private HazardSpeech() {}
+
+  /**
+   * The same, naming what is used of several things that hurt alike.
+   *
+   * @param hurts of the hazard
+   */
+  public static String brief(Hazard hazard, List<Hurt> hurts) {
+    List<String> movers =
+        hurts.stream()
+            .filter(Hurt.MovedAir.class::isInstance)
+            .map(hurt -> ((Hurt.MovedAir) hurt).air().by().text())
+            .distinct()
+            .sorted()
+            .toList();
+    return movers.isEmpty() ? brief(hazard) : Phrase.list(movers) + ELECTRIC;
+  }
 
   /** For a day sheet: what it is, and the one thing to mind. */
   public static String brief(Hazard hazard) {
@@ -15,7 +36,7 @@ public final class HazardSpeech {
       case VESSELS -> "pots and spoons for dye: never for food again";
       case CHILDREN -> "the class: an adult does dye powder, soda, steam and heat";
       case LIFTING -> "a long frame: two carry it";
-      case ELECTRICITY -> "fan and hair-dryer: no wet hands, no wet cable";
+      case ELECTRICITY -> "fan and hair-dryer" + ELECTRIC;
       case STEAM -> "scalding steam: open the lid away from the face";
       case AMMONIA -> "ammonia from urea: steam under an extractor or out of doors";
       case HOT_WATER -> "scalding water: lift the cloth with tongs";

@@ -32,8 +32,7 @@ class DaySheetsTest {
       assertThat(lines)
           .anyMatch(
               line ->
-                  line.with().contains(screen)
-                      && line.clock().compareTo(impression.laid().clock()) <= 0);
+                  line.with().contains(screen) && line.begins().compareTo(impression.laid()) <= 0);
     }
     long prints = lines.stream().filter(l -> l.with().contains("1\u00a0pull")).count();
     assertThat(prints)
@@ -67,9 +66,11 @@ class DaySheetsTest {
     assertThat(herons.where().frame()).isEqualTo("Across, cm from the table's near edge: 45 · 56.");
     assertThat(herons.lines().get(0).who()).isEqualTo("Wren");
     assertThat(herons.lines().get(0).next())
-        .isEqualTo("frame on 1 from 09:42, on all from 09:44 (safe 09:45), wait to 09:45");
+        .isEqualTo(
+            "next frame on 1 not before 09:43, on all not before 09:45 (safe 09:46), wait to"
+                + " 09:46");
     assertThat(herons.lines().get(3).what()).startsWith("Leave the cloth until");
-    assertThat(herons.lines().get(3).next()).startsWith("cloth may move from 10:39 (safe 11:01)");
+    assertThat(herons.lines().get(3).next()).startsWith("cloth may move from 10:40 (safe 11:02)");
   }
 
   /** What a finding calls step 3 is 3 on the sheet, whatever day it is done. */
@@ -240,9 +241,9 @@ class DaySheetsTest {
             .toList();
     // By hand: loaded at 9:15; 50 s a print and a minute after each but the last: 1, 3 and 5 are
     // done at 9:19:30, and half an hour later come 2 and 4; the minute's pause runs beside that.
-    assertThat(lines).extracting(DaySheet.Line::clock).containsExactly("09:15", "09:49");
+    assertThat(lines).extracting(DaySheet.Line::clock).containsExactly("09:15", "09:50");
     assertThat(lines.get(0).with()).startsWith("on 1, 3, 5,");
-    assertThat(lines.get(0).next()).endsWith(", wait to 09:49");
+    assertThat(lines.get(0).next()).endsWith(", wait to 09:50");
     assertThat(lines.get(1).with()).startsWith("on 2, 4,");
   }
 
@@ -279,10 +280,10 @@ class DaySheetsTest {
             .flatMap(j -> j.lines().stream())
             .toList();
     // On the table 15 min, two pastes 20 min, four prints of 50 s; then again four prints.
-    assertThat(washings).extracting(DaySheet.Line::clock).containsExactly("09:38", "10:21");
+    assertThat(washings).extracting(DaySheet.Line::clock).containsExactly("09:39", "10:22");
     assertThat(washings)
         .extracting(DaySheet.Line::next)
-        .containsExactly("dry at 10:18", "dry at 11:01");
+        .containsExactly("dry at 10:19", "dry at 11:02");
   }
 
   private static final String TWO_STARS =
@@ -355,7 +356,7 @@ class DaySheetsTest {
         "- {mix: all, by: Tam}\n- {print: stars, colours: gold, by: [Wren, Tam], order: by station}";
     assertThat(who(starSheets("[Wren, Tam]", "40 x 40 cm", run)))
         .containsExactly(
-            "Until 09:15: Wren", "Until 09:10: Tam", "Gold: Wren 1; Tam 2", "Until 09:26: Wren");
+            "Until 09:15: Wren", "Until 09:10: Tam", "Gold: Wren 1; Tam 2", "Until 09:27: Wren");
     assertThat(who(starSheets("[Wren, Tam]", "40 x 95 cm", "- {mix: all, by: Tam}\n- print: end")))
         .contains("Gold: Wren and Tam");
     assertThat(who(starSheets("Wren", "40 x 40 cm", "- mix: all\n- print: stars")))
@@ -454,7 +455,7 @@ class DaySheetsTest {
             .toList();
     assertThat(waits)
         .containsExactly(
-            "wait to 09:20", "", "wait to 09:27", "wait to 09:58", "wait to 10:04", "");
+            "wait to 09:21", "", "wait to 09:28", "wait to 09:59", "wait to 10:05", "");
   }
 
   /** A bare "4 / 10 7/8" would be read as one fraction. */

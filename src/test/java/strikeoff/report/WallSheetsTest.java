@@ -16,9 +16,11 @@ import strikeoff.artwork.DemoFilms;
 import strikeoff.check.Checked;
 import strikeoff.check.Checker;
 import strikeoff.day.Impression;
+import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.report.page.DaySheet;
 import strikeoff.report.page.WallPage;
+import strikeoff.units.Span;
 
 class WallSheetsTest {
 
@@ -180,7 +182,7 @@ class WallSheetsTest {
     String fan = "- {print: cushions, by: Pia, dry between colours: {%s, air: fan}}\n";
     String slow = safe(prints(fan.formatted("for: 3 h")).get(0).next());
     DaySheet.Line wait = felt(of("Pia", fan.formatted("until: frame-safe")));
-    assertThat(wait.with()).isEqualTo("with the fan, then off");
+    assertThat(wait.with()).isEqualTo("then fan off");
     assertThat(wait.next()).startsWith("on a slow day " + slow + ",");
   }
 
@@ -205,8 +207,8 @@ class WallSheetsTest {
         of("Pia", run).stream().filter(line -> line.with().contains("fan")).toList();
     assertThat(fan).hasSize(1);
     assertThat(fan.get(0).begins().clock()).isEqualTo("09:46");
-    assertThat(fan.get(0).what()).startsWith("Wait, feel it: likely dry at ");
-    assertThat(fan.get(0).with()).isEqualTo("with the fan, then off");
+    assertThat(fan.get(0).what()).startsWith("Fan on. Wait, feel it: likely dry at ");
+    assertThat(fan.get(0).with()).isEqualTo("then fan off");
     assertThat(fan.get(0).next()).startsWith("on a slow day ").endsWith(", all after it later");
   }
 
@@ -227,7 +229,8 @@ class WallSheetsTest {
             .filter(work -> work.job().what().equals("Dry until fix-safe"))
             .toList();
     assertThat(dries).hasSize(1);
-    assertThat(dries.get(0).job().lines().get(0).what()).startsWith("Feel it: likely dry at ");
+    assertThat(dries.get(0).job().lines().get(0).what())
+        .startsWith("Fan on. Feel it: likely dry at ");
   }
 
   @Test
@@ -342,8 +345,8 @@ class WallSheetsTest {
     // By hand: the seam lies at 2 m.
     assertThat(move.next())
         .isEqualTo(
-            "its mark of 217.5 cm, 17.5 cm past centre's seam line, comes to the table's start;"
-                + " make it before lifting");
+            "its mark of 217.5 cm, made on day 1, 17.5 cm past centre's seam line, comes to the"
+                + " table's start. Boards: start edge at 0, 70 and 140 cm from the table's start.");
   }
 
   /**
@@ -352,7 +355,7 @@ class WallSheetsTest {
    */
   @Test
   void looseWidthsLieSeamLineOnSeamLine() {
-    assertThat(job("Lay the cloth").mind().get(0))
+    assertThat(job("Lay the cloth").mind().get(1))
         .isEqualTo(
             "Centre is not sewn: lay the widths seam line on seam line, 205 cm from the table's"
                 + " start (2 m of the cloth), their allowances of 1.5 cm folded under. Both are"
@@ -363,7 +366,108 @@ class WallSheetsTest {
     assertThat(jobs(ALONE))
         .filteredOn(job -> job.what().equals("Lay the cloth on the table"))
         .last()
-        .satisfies(job -> assertThat(job.mind()).as("sewn by then").isEmpty());
+        .satisfies(
+            job ->
+                assertThat(job.mind())
+                    .as("sewn by then, and under a border boards have no places of their own")
+                    .containsExactly("Boards: pushed together, without a gap."));
+  }
+
+  /** By hand: the pitch of 70 cm lies between loose boards of 65 cm, herons in their middle. */
+  @Test
+  void looseBoardsAreToldWhereTheClothIsLaid() {
+    assertThat(job("Lay the cloth").mind())
+        .contains("Boards: start edge at 12.5, 82.5 and 152.5 cm from the table's start.");
+    assertThat(jobs(edited("gap: 5 cm}", "gap: 5 cm, fixed: yes}")))
+        .noneMatch(job -> job.mind().toString().contains("Boards"));
+  }
+
+  /** What may not be done sooner is told to the minute at which it has come. */
+  @Test
+  void noTimeIsToldSoonerThanItIs() {
+    int apart = 0;
+    for (DaySheet.Line line : lines(WallSheets.of(ALONE).sheets())) {
+      for (Impression print : ALONE.facts().timeline().impressions()) {
+        String first = "next frame on " + print.footprint().placement().number() + " not before ";
+        if (line.next().startsWith(first)
+            && line.begins().compareTo(print.laid()) <= 0
+            && line.begins().plus(Span.ofSeconds(50)).compareTo(print.laid()) >= 0) {
+          apart++;
+          assertThat(line.next().substring(first.length(), first.length() + 5))
+              .isGreaterThanOrEqualTo(print.film().frameSafe().best().clock())
+              .isGreaterThan(new Moment(print.film().frameSafe().best().seconds() - 1).clock());
+        }
+      }
+    }
+    assertThat(apart).isGreaterThan(5);
+    assertThat(Moment.of(1, 1439).plus(Span.ofSeconds(30)).upToMinute()).isEqualTo(Moment.of(2, 0));
+    assertThat(Moment.of(1, 600).upToMinute()).isEqualTo(Moment.of(1, 600));
+  }
+
+  @Test
+  void whatMovesTheAirIsNamedAndNothingElse() {
+    String run = "- {print: cushions, by: Pia, dry between colours: {for: 10 min, air: %s}}\n";
+    assertThat(minds(cushions(run.formatted("fan")))).contains("fan: no wet hands");
+    assertThat(minds(cushions(run.formatted("fan")))).doesNotContain("hair-dryer");
+    String held = minds(cushions(run.formatted("hair-dryer")));
+    assertThat(held).contains("hair-dryer: no wet hands").doesNotContain("fan");
+  }
+
+  private static String minds(Checked.Judged judged) {
+    return WallSheets.of(judged).sheets().stream()
+        .map(WallPage.Sheet::mind)
+        .collect(Collectors.joining());
+  }
+
+  /** Gloves, where there are some, are for whoever has the paste on her hands. */
+  @Test
+  void whoPrintsIsToldOfGlovesThatThePlanHas() {
+    String run = "- {print: cushions, by: Pia}\n";
+    assertThat(WallSheets.of(cushions(run)).sheets())
+        .allMatch(sheet -> sheet.wear().equals("gloves"));
+    Checked.Judged none =
+        (Checked.Judged)
+            Checker.builtIn()
+                .check(
+                    "cushions.yaml",
+                    CUSHIONS.replace("protection: [gloves, heat gloves]\n", "") + run);
+    assertThat(WallSheets.of(none).sheets()).allMatch(sheet -> sheet.wear().isEmpty());
+  }
+
+  /** A bath that is warmed the evening before is cold in the morning. */
+  @Test
+  void aBathIsWarmedInTheMorning() {
+    List<WallPage.Sheet> sheets =
+        WallSheets.of(ALONE).sheets().stream().filter(s -> s.title().startsWith("Day 4")).toList();
+    DaySheet.Job morning = jobs(sheets).get(0);
+    assertThat(morning.what())
+        .isEqualTo("Bring the bath to 30 °C before the cloth goes in at 09:00");
+    // By hand: the room opens at 9:00.
+    assertThat(morning.after())
+        .isEqualTo(
+            "The plan has no step for warming it: from opening until the cloth goes in there are"
+                + " no minutes.");
+    Checked.Judged later =
+        cushions(
+            """
+            - {print: cushions, by: Quin}
+            - end of day
+            - {heat-set: iron, by: Pia}
+            - {fix: soak, by: Quin, bath: {soda ash: 400 g, water: 10 L}, temperature: 30 °C, for: 60 min}
+            """);
+    Task fix =
+        later.facts().timeline().tasks().stream()
+            .filter(task -> task.kind() == Task.Kind.FIX)
+            .findFirst()
+            .orElseThrow();
+    Span left = fix.start().since(Moment.of(2, 9 * 60 + 30));
+    assertThat(left.minutes()).isGreaterThan(1);
+    assertThat(jobs(later))
+        .extracting(DaySheet.Job::after)
+        .contains(
+            "The plan has no step for warming it: from opening until the cloth goes in there is "
+                + left.text()
+                + ".");
   }
 
   /** No minutes of the run are left for it, and none are made up. */
@@ -374,9 +478,9 @@ class WallSheetsTest {
         jobs(sheets.stream().filter(s -> s.title().startsWith("Day 3")).toList()).stream()
             .reduce((one, later) -> later)
             .orElseThrow();
-    assertThat(eve.what()).isEqualTo("Have the bath ready by day 4, 09:00");
+    assertThat(eve.what()).isEqualTo("Weigh and dissolve the bath for day 4, 09:00");
     assertThat(eve.after())
-        .isEqualTo("800 g soda ash, 2 kg salt, 20 L water: weighed, dissolved and at 30 °C");
+        .isEqualTo("800 g soda ash, 2 kg salt, 20 L water. It comes to 30 °C on the day.");
     assertThat(eve.isAhead()).isTrue();
     // On the day itself it is told before the last thing that is done before: while that dries.
     List<String> dayOf =
@@ -448,7 +552,7 @@ class WallSheetsTest {
         jobs(ALONE).stream().filter(job -> job.what().equals("Print herons 4–6")).toList();
     assertThat(herons).hasSize(2);
     assertThat(herons.get(0).prints().dries()).isEmpty();
-    assertThat(herons.get(1).prints().dries()).startsWith("All of it: next frame on it from 12:08");
+    assertThat(herons.get(1).prints().dries()).startsWith("All of it: next frame on it from 12:09");
     assertThat(herons.get(1).title()).isEqualTo("Print herons 4–6, carried on");
   }
 

@@ -199,8 +199,9 @@ public record DaySheet(
    */
   public record Line(Moment begins, String what, String with, String who, String next) {
 
+    /** As waits before it are told: rounded up to the minute. */
     public String clock() {
-      return begins.clock();
+      return begins.upToMinute().clock();
     }
   }
 }
