@@ -17,7 +17,7 @@ enum Assets implements Content {
   STYLE("report.css", "sha256-W/15vgy60PYp5tdLraQYivws6R+CPAPe5N1+2pWdiRg="),
   PLAN_SCRIPT("plan.js", "sha256-T/28tVrF3ryhO7LkYVgmk5XcEUKkPG948c6cJOx7bOM="),
   INDEX_SCRIPT("index.js", "sha256-x5UXmS8v7d0KGBc63YkKeohw2DO/y73rVhWt/ytn67k="),
-  WALL_STYLE("wall.css", "sha256-/TFDpNfSK78EAv9VEswCOnGzGiWQbOTB1qmWdmtuEEo="),
+  WALL_STYLE("wall.css", "sha256-Lu65bZlh8Iuse68q+GBE8+AZNDXxTBTYZfs4e8sVTwE="),
   WALL_SCRIPT("wall.js", "sha256-JjJbN36Hau64lpzDcLV693R/uZq4cyUN8aC4RUQMdgE="),
   LIVE_SCRIPT("live.js", "sha256-josSkeR/basPJ1nw56/pnq9mLS3/CCgHKRZtrpkutQI=");
 

@@ -28,6 +28,11 @@ final class SheetPages {
    */
   private static final double SLACK = 8;
 
+  /** Of the map that every page has room for, in millimetres, and what stands around it. */
+  private static final double MAP = 22;
+
+  private static final double AROUND = 4;
+
   /** Where a job's place is told for a single line, that line may as well wait. */
   private static final int WORTH_BEGINNING = 2;
 
@@ -62,7 +67,7 @@ final class SheetPages {
 
   /** 16 points and more; beside each line there is room to write. */
   private static final Type WALL =
-      new Type(224, 20, 12, 8.2, 7.1, 6.3, 7.2, 26, 54, 38, 38, 44, 74, 66, true);
+      new Type(224, 20, 12, 8.2, 7.1, 6.3, 7.2, MAP + AROUND, 54, 38, 38, 44, 74, 66, true);
 
   private final Type type;
 
@@ -98,6 +103,19 @@ final class SheetPages {
   static List<List<Job>> forTheWall(
       List<Job> jobs, boolean warned, Function<List<Job>, String> minded, String whose) {
     return new SheetPages(WALL, warned, minded, whose).pages(jobs);
+  }
+
+  /**
+   * How high maps on a wall page may be, in millimetres: what the page leaves is theirs, in equal
+   * parts.
+   */
+  static double mapHeight(
+      List<Job> page, boolean warned, Function<List<Job>, String> minded, String whose) {
+    SheetPages pages = new SheetPages(WALL, warned, minded, whose);
+    long maps = page.stream().filter(job -> !job.prints().placements().isEmpty()).count();
+    double used = pages.first(page.get(0)) + page.stream().mapToDouble(pages::height).sum();
+    double left = pages.room(page, List.of()) - used - SLACK;
+    return MAP + Math.max(0, maps == 0 ? 0 : left / maps);
   }
 
   /** Jobs are begun on the page before only where that spares a page. */

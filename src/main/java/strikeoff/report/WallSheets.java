@@ -12,7 +12,9 @@ import strikeoff.care.Care;
 import strikeoff.check.Checked;
 import strikeoff.day.Moment;
 import strikeoff.day.facts.Timeline;
+import strikeoff.layout.Layout;
 import strikeoff.plan.Hours;
+import strikeoff.plan.PrintPlan;
 import strikeoff.report.drawing.FittedWords;
 import strikeoff.report.drawing.StepMap;
 import strikeoff.report.page.DaySheet;
@@ -20,6 +22,7 @@ import strikeoff.report.page.DaySheet.Course;
 import strikeoff.report.page.DaySheet.Job;
 import strikeoff.report.page.DaySheet.Line;
 import strikeoff.report.page.WallPage;
+import strikeoff.speech.TableSpeech;
 
 /**
  * The run as sheets that are read at a metre by somebody with wet gloves: for each day and person
@@ -28,6 +31,9 @@ import strikeoff.report.page.WallPage;
 final class WallSheets {
 
   private static final int LONGEST_TITLE = 60;
+
+  /** A line below a map, in millimetres. */
+  private static final double COUNTED = 6;
 
   private static final int NOON = 12 * 60;
 
@@ -83,8 +89,7 @@ final class WallSheets {
 
   /** In one page if that holds the day; else by half days, each in as many as it takes. */
   private List<WallPage.Sheet> day(int day, String who, List<Job> jobs) {
-    Function<List<Job>, String> minded =
-        some -> Cautions.minded(judged.facts().care(), DaySheets.steps(some));
+    Function<List<Job>, String> minded = this::minded;
     boolean warned = !warning.words().isEmpty();
     List<List<Job>> pages = SheetPages.forTheWall(jobs, warned, minded, who);
     if (pages.size() > 1) {
@@ -141,6 +146,7 @@ final class WallSheets {
   private WallPage.Sheet sheet(int day, String who, String part, List<Job> jobs) {
     Care care = judged.facts().care();
     Set<Integer> steps = DaySheets.steps(jobs);
+    double map = SheetPages.mapHeight(jobs, !warning.words().isEmpty(), this::minded, who);
     return new WallPage.Sheet(
         DaySheets.title(judged.plan(), day, DaySheets.begins(jobs)),
         who,
@@ -150,7 +156,7 @@ final class WallSheets {
         DaySheets.begins(jobs).map(cloth::at).orElse(""),
         Cautions.worn(care, judged.plan(), steps),
         Cautions.minded(care, steps),
-        jobs.stream().map(this::work).collect(Collectors.toList()));
+        jobs.stream().map(job -> work(job, map)).collect(Collectors.toList()));
   }
 
   private static String first(List<Job> jobs) {
@@ -169,11 +175,28 @@ final class WallSheets {
     return job.course() == Course.CARRIED_ON ? line.what() : job.what();
   }
 
-  private WallPage.Work work(Job job) {
+  private String minded(List<Job> jobs) {
+    return Cautions.minded(judged.facts().care(), DaySheets.steps(jobs));
+  }
+
+  /**
+   * @param most how high its map may be, mm
+   */
+  private WallPage.Work work(Job job, double most) {
+    Set<Integer> printed = job.prints().placements();
+    if (printed.isEmpty()) {
+      return new WallPage.Work(job, null, "");
+    }
+    PrintPlan plan = judged.plan();
+    Layout layout = judged.facts().layout();
+    if (StepMap.counted(plan, layout, printed, most).isEmpty()) {
+      return new WallPage.Work(job, StepMap.of(plan, layout, printed, most), "");
+    }
+    // What tells how they are counted stands in the map's room.
+    double less = most - COUNTED;
     return new WallPage.Work(
         job,
-        job.prints().placements().isEmpty()
-            ? null
-            : StepMap.of(judged.plan(), judged.facts().layout(), job.prints().placements()));
+        StepMap.of(plan, layout, printed, less),
+        TableSpeech.counted(StepMap.counted(plan, layout, printed, less)));
   }
 }

@@ -1,8 +1,13 @@
 package strikeoff.speech;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.locationtech.jts.geom.Coordinate;
+import strikeoff.layout.Placement;
 import strikeoff.plan.PrintPlan;
 import strikeoff.units.Length;
 import strikeoff.units.Measures;
@@ -89,6 +94,56 @@ public record TableSpeech(Measures units, boolean railed, boolean fits) {
             .collect(Collectors.joining(", "))
         + " · "
         + corner;
+  }
+
+  /**
+   * How numbers run where only the first and the last stand on a map.
+   *
+   * @param placements in the order of their numbers, at least one
+   */
+  public static String counted(List<Placement> placements) {
+    if (placements.size() < 3) {
+      return "";
+    }
+    List<Coordinate> steps = new ArrayList<>();
+    for (int i = 1; i < placements.size(); i++) {
+      Coordinate from = middle(placements.get(i - 1));
+      Coordinate to = middle(placements.get(i));
+      steps.add(new Coordinate(to.x - from.x, to.y - from.y));
+    }
+    // Between neighbours of a row the most steps are, whatever one step to the next row is.
+    boolean along = most(steps, step -> Math.abs(step.x) >= Math.abs(step.y));
+    boolean up = most(steps, step -> (along ? step.x : step.y) > 0);
+    boolean oneRow = steps.stream().allMatch(step -> (along ? step.x : step.y) > 0 == up);
+    Coordinate all = new Coordinate();
+    steps.forEach(
+        step -> {
+          all.x += step.x;
+          all.y += step.y;
+        });
+    String side = along ? end(up) : edge(up);
+    if (oneRow) {
+      return "Counted from " + side + ".";
+    }
+    return along
+        ? "Counted from " + side + ", row by row from " + edge(all.y > 0) + "."
+        : "Counted from " + side + ", column by column from " + end(all.x > 0) + ".";
+  }
+
+  private static boolean most(List<Coordinate> steps, Predicate<Coordinate> are) {
+    return 2 * steps.stream().filter(are).count() > steps.size();
+  }
+
+  private static String end(boolean start) {
+    return start ? "the start" : "the end";
+  }
+
+  private static String edge(boolean near) {
+    return near ? "the near edge" : "the far edge";
+  }
+
+  private static Coordinate middle(Placement placement) {
+    return placement.outline().getEnvelopeInternal().centre();
   }
 
   private boolean inches() {

@@ -7,10 +7,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import strikeoff.artwork.DemoFilms;
 import strikeoff.check.Checked;
@@ -18,8 +22,10 @@ import strikeoff.check.Checker;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
 import strikeoff.day.Task;
+import strikeoff.layout.Placement;
 import strikeoff.report.page.DaySheet;
 import strikeoff.report.page.WallPage;
+import strikeoff.speech.TableSpeech;
 import strikeoff.units.Span;
 
 class WallSheetsTest {
@@ -107,6 +113,52 @@ class WallSheetsTest {
     assertThat(herons.map().toString()).contains(">1</text>").contains("class=\"own\"");
     assertThat(herons.job().prints().dries())
         .matches("All of it: next frame on it from .*; lifted or moved from .*; fixed from .*\\.");
+  }
+
+  /**
+   * By hand: eight points are 2.82 mm. Of all numbers either each stands on its map, or the first
+   * and the last with how they run.
+   */
+  @Test
+  void aMapIsAsWideAsThePageHasRoomForAndItsNumbersCanBeRead() {
+    double widest = 0;
+    int fewer = 0;
+    for (WallPage.Sheet sheet : WallSheets.of(ALONE).sheets()) {
+      for (WallPage.Work work : sheet.work()) {
+        if (work.map() == null) {
+          continue;
+        }
+        Element map = Jsoup.parse(work.map().toString()).selectFirst("svg");
+        double width = Double.parseDouble(map.attr("width").replace("mm", ""));
+        widest = Math.max(widest, width);
+        double unit = width / Double.parseDouble(map.attr("viewBox").split(" ")[2]);
+        List<Element> numbers = map.select("text");
+        assertThat(numbers)
+            .isNotEmpty()
+            .allMatch(text -> Double.parseDouble(text.attr("font-size")) * unit > 2.8);
+        int own = work.job().prints().placements().size();
+        fewer += numbers.size() < own ? 1 : 0;
+        assertThat(work.counted().isEmpty())
+            .as("%s of %s", numbers.size(), own)
+            .isEqualTo(numbers.size() == own);
+      }
+    }
+    assertThat(widest).isBetween(150.0, 186.0);
+    assertThat(fewer).isPositive();
+  }
+
+  @Test
+  void howNumbersRunIsToldByWhereTheyLie() {
+    List<Placement> shells = ALONE.facts().layout().of("shells");
+    assertThat(TableSpeech.counted(ALONE.facts().layout().of("herons")))
+        .isEqualTo("Counted from the start.");
+    List<Placement> back = new ArrayList<>(ALONE.facts().layout().of("herons"));
+    Collections.reverse(back);
+    assertThat(TableSpeech.counted(back)).isEqualTo("Counted from the end.");
+    // A half-drop fill is counted column by column.
+    assertThat(shells.get(1).y()).isNotEqualTo(shells.get(0).y());
+    assertThat(TableSpeech.counted(shells))
+        .isEqualTo("Counted from the near edge, column by column from the start.");
   }
 
   @Test

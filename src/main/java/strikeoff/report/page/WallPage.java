@@ -63,6 +63,7 @@ public record WallPage(
    * One job.
    *
    * @param map the cloth with what is printed; null where nothing is
+   * @param counted how its numbers run where not all stand on the map; may be empty
    */
-  public record Work(DaySheet.Job job, Content map) {}
+  public record Work(DaySheet.Job job, Content map, String counted) {}
 }
