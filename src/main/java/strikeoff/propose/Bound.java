@@ -43,7 +43,7 @@ public record Bound(
           + Phrase.list(seams)
           + " after the prints away from "
           + (seams.size() == 1 ? "it" : "them")
-          + ", as rules advise,";
+          + ", as rules advise";
     }
   }
 

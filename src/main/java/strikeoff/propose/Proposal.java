@@ -104,7 +104,7 @@ public sealed interface Proposal {
 
     /** How far it is from the best, in sentences. */
     public String proof() {
-      String such = bound.advised().map(advised -> " " + advised.text()).orElse("");
+      String such = bound.advised().map(advised -> " " + advised.text() + ",").orElse("");
       String none =
           (such.isEmpty() ? "No run" : "No runs")
               + " of these prints"

@@ -65,7 +65,7 @@ class BesideSheetsTest {
             line ->
                 assertThat(line.with())
                     .endsWith(
-                        ", frames 86 cm or more from Wren's, fan on to 09:17, then flood and cover"))
+                        ", frames 86 cm or more from Wren's, fan on to 09:18, then flood and cover"))
         .satisfies(
             line -> assertThat(line.begins()).isEqualTo(prints.get(0).lines().get(0).begins()));
   }
