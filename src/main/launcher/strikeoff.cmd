@@ -17,4 +17,4 @@ set "ARCHIVE=-XX:SharedArchiveFile=%LIB%\strikeoff.jsa"
 if exist "%LIB%\strikeoff.aot" set "ARCHIVE=-XX:AOTCache=%LIB%\strikeoff.aot"
 
 rem Last of all, so that its exit code is this script's, for if, && and || too.
-"%JAVA%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions "%ARCHIVE%" -Xlog:disable -XX:ArchiveRelocationMode=0 -XX:-AOTReplayTraining -Djdk.reflect.useNativeAccessorOnly=true -Dslf4j.provider=org.slf4j.nop.NOPServiceProvider -Dslf4j.internal.verbosity=WARN -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=2 -XX:+UseSerialGC -Xms64m -Xmn8m -XX:-UsePerfData %STRIKEOFF_OPTS% -cp "%LIB%\strikeoff.jar" strikeoff.cli.Main %*
+"%JAVA%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions "%ARCHIVE%" -Xlog:disable -XX:ArchiveRelocationMode=0 -XX:-AOTReplayTraining -Djdk.reflect.useNativeAccessorOnly=true -Dslf4j.provider=org.slf4j.nop.NOPServiceProvider -Dslf4j.internal.verbosity=WARN -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=2 -XX:+UseSerialGC -XX:InitialRAMPercentage=0.3 -Xmn8m -XX:-UsePerfData %STRIKEOFF_OPTS% -cp "%LIB%\strikeoff.jar" strikeoff.cli.Main %*
