@@ -104,7 +104,7 @@ public final class PrintedCells {
   }
 
   /** Which cell lies at a place in mm, counted row by row from 0; -1 outside. */
-  public int cellAt(double x, double y) {
+  private int cellAt(double x, double y) {
     if (x < 0 || y < 0) {
       return -1;
     }
