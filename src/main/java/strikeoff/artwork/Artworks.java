@@ -229,17 +229,22 @@ public final class Artworks {
   public List<Joint> joints(
       Map<Integer, LaidFilm> films, List<int[]> pairs, JointLimits limits, Bounds bounds) {
     Map<Wanted, Bits> read = new HashMap<>();
+    KnownEdges edges = new KnownEdges();
     List<Joint> all = new ArrayList<>();
     for (int[] pair : pairs) {
       List<LaidFilm> laid = Arrays.stream(pair).mapToObj(films::get).toList();
-      joint(laid, limits, read, bounds)
+      joint(laid, limits, read, edges, bounds)
           .ifPresent(joint -> all.add(joint.between(pair[0], pair[1])));
     }
     return all;
   }
 
   private Optional<Joint> joint(
-      List<LaidFilm> films, JointLimits limits, Map<Wanted, Bits> read, Bounds bounds) {
+      List<LaidFilm> films,
+      JointLimits limits,
+      Map<Wanted, Bits> read,
+      KnownEdges edges,
+      Bounds bounds) {
     List<PictureKey> all = films.stream().map(film -> keys.get(film.film())).toList();
     LaidFilm first = films.get(0);
     List<Length> apart =
@@ -282,7 +287,7 @@ public final class Artworks {
                     canvas,
                     reach);
         Joint joint =
-            FilmJoints.of(two, where, canvas.along(), canvas.across(), limits(limits, alike))
+            FilmJoints.of(two, where, canvas.along(), canvas.across(), limits(limits, alike), edges)
                 .knownTo(
                     new Length(
                         Math.max(

@@ -72,9 +72,15 @@ final class FilmJoints {
    * @param across mm from one row to the next
    * @param limits bare ground that goes on for less than their strip lies in corners of lines that
    *     cross
+   * @param edges of films that were compared before
    */
   static Joint of(
-      TwoFilms films, FilmsNear where, double along, double across, JointLimits limits) {
+      TwoFilms films,
+      FilmsNear where,
+      double along,
+      double across,
+      JointLimits limits,
+      KnownEdges edges) {
     Bits one = films.one();
     FilmJoints upright = new FilmJoints(along, across, limits.strip());
     for (int y = 0; y < films.rows(); y++) {
@@ -108,7 +114,8 @@ final class FilmJoints {
         KeptWidths.strips(upright.gaps.kept(), flat.gaps.kept(), limits.narrow()),
         where.isNowhere()
             ? Optional.empty()
-            : EdgeFitting.of(one, films.other(), along, across, limits.moved(), limits.larger()),
+            : EdgeFitting.of(
+                one, films.other(), along, across, limits.moved(), limits.larger(), edges),
         laid.both(),
         laid.one().wide(lap.flatMap(l -> itsWidth.of(one, l.place()))),
         laid.other().wide(lap.flatMap(l -> itsWidth.of(films.other(), l.place()))));

@@ -7,7 +7,8 @@ import strikeoff.units.Share;
  * How the edges of two films run along each other: of one, where the other begins within a lap or a
  * strip of ground of up to 4 mm, and how that would be if the one were moved over the other.
  *
- * @param edge how long the edges of that one of both are that has less
+ * @param edge how long the edges of that one of both are that has less, as far as they go round
+ *     areas: lines and gaps of up to 4 mm have edges of their own; all where it prints lines alone
  * @param facing how much of them runs along the other's as they lie
  * @param facingMoved the same if it were moved so that it fits best
  * @param right how far the middle of the one that is listed first is moved for that; to the left if
@@ -59,29 +60,19 @@ public record FilmFit(
    * @param width of it
    */
   public Length by(Artwork.Reach reach, Length length, Length width) {
-    double along =
-        Math.max(moved(right, reach.left(), length), moved(right, reach.right(), length));
-    double across = Math.max(moved(far, reach.near(), width), moved(far, reach.far(), width));
-    return new Length(Math.hypot(along, across));
+    return moved(right, far, reach, length, width);
   }
 
-  /** How much further out it lies for its size alone, at most. */
+  /** How much further out it lies for its size alone, at most; further in if below zero. */
   public Length grown(Artwork.Reach reach, Length length, Length width) {
     Length none = new Length(0);
-    FilmFit size =
-        new FilmFit(
-            edge,
-            facing,
-            facingMoved,
-            none,
-            none,
-            scale,
-            spread,
-            spreadMoved,
-            lap,
-            facingTurned,
-            spreadTurned);
-    return size.by(reach, length, width).times(Math.signum(scale.fraction() - 1));
+    return moved(none, none, reach, length, width).times(Math.signum(scale.fraction() - 1));
+  }
+
+  private Length moved(Length x, Length y, Artwork.Reach reach, Length length, Length width) {
+    double along = Math.max(moved(x, reach.left(), length), moved(x, reach.right(), length));
+    double across = Math.max(moved(y, reach.near(), width), moved(y, reach.far(), width));
+    return new Length(Math.hypot(along, across));
   }
 
   private double moved(Length by, Length at, Length side) {

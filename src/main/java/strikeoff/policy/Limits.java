@@ -55,7 +55,6 @@ public record Limits(
       Share edgesNear,
       Length stripEven,
       Length edgesLeast,
-      Length turnedLeast,
       Ratio turnedBetter,
       Area bareSeen,
       Share negativePrints,

@@ -66,7 +66,9 @@ class EdgeFittingTest {
   }
 
   private static FilmFit fit(Bits one, Bits other) {
-    return EdgeFitting.of(one, other, POINT, POINT, new Length(20), new Share(0.1)).orElseThrow();
+    return EdgeFitting.of(
+            one, other, POINT, POINT, new Length(20), new Share(0.1), new KnownEdges())
+        .orElseThrow();
   }
 
   @ParameterizedTest
@@ -170,7 +172,10 @@ class EdgeFittingTest {
     Bits blank = new Bits(300, 300);
     Bits dot = new Bits(300, 300);
     dot.set(100, 120, 110);
-    assertThat(EdgeFitting.of(blank, dot, POINT, POINT, new Length(20), new Share(0.1))).isEmpty();
+    assertThat(
+            EdgeFitting.of(
+                blank, dot, POINT, POINT, new Length(20), new Share(0.1), new KnownEdges()))
+        .isEmpty();
   }
 
   /**
@@ -188,7 +193,8 @@ class EdgeFittingTest {
   }
 
   private static double sized(Bits one, Bits other, double larger) {
-    return EdgeFitting.of(one, other, POINT, POINT, new Length(20), new Share(larger))
+    return EdgeFitting.of(
+            one, other, POINT, POINT, new Length(20), new Share(larger), new KnownEdges())
         .orElseThrow()
         .scale()
         .fraction();
@@ -201,7 +207,13 @@ class EdgeFittingTest {
     Bits edge = film((x, y) -> x + y / 20 > 3, 0, 0, 1);
     FilmFit fit =
         EdgeFitting.of(
-                edge, film(blob(0), 0, 0, 1), POINT, POINT, new Length(1_000_000), new Share(5))
+                edge,
+                film(blob(0), 0, 0, 1),
+                POINT,
+                POINT,
+                new Length(1_000_000),
+                new Share(5),
+                new KnownEdges())
             .orElseThrow();
     assertThat(fit.scale().fraction()).isBetween(0.5, 2.0);
   }
@@ -250,7 +262,8 @@ class EdgeFittingTest {
   }
 
   private static double moved(Bits one, Bits other) {
-    return EdgeFitting.of(one, other, POINT, POINT, new Length(20), new Share(0.1))
+    return EdgeFitting.of(
+            one, other, POINT, POINT, new Length(20), new Share(0.1), new KnownEdges())
         .map(fit -> fit.by(ALL, new Length(SIDE), new Length(SIDE)).mm())
         .orElse(0.0);
   }
@@ -268,7 +281,8 @@ class EdgeFittingTest {
                 along,
                 across,
                 new Length(20),
-                new Share(0.1))
+                new Share(0.1),
+                new KnownEdges())
             .orElseThrow();
     assertThat(fit.right().mm()).isCloseTo(4, within(0.1));
     assertThat(fit.far().mm()).isCloseTo(3, within(0.1));
@@ -287,7 +301,9 @@ class EdgeFittingTest {
         one.set(20, 40, y);
         other.set(20, 40, y + 30 + apart);
       }
-      assertThat(EdgeFitting.of(one, other, point, point, new Length(20), new Share(0)))
+      assertThat(
+              EdgeFitting.of(
+                  one, other, point, point, new Length(20), new Share(0), new KnownEdges()))
           .isPresent();
     }
   }

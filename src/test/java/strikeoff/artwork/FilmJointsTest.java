@@ -37,12 +37,17 @@ class FilmJointsTest {
 
   private static Joint joint(TwoFilms films) {
     FilmsNear all = FilmsNear.everywhere(films.columns(), films.rows());
-    return FilmJoints.of(films, all, POINT, POINT, LIMITS);
+    return FilmJoints.of(films, all, POINT, POINT, LIMITS, new KnownEdges());
   }
 
   private static Joint joint(Bits one, Bits other, Length strip) {
     return FilmJoints.of(
-        TwoFilms.alone(one, other), where(one, other), POINT, POINT, Limited.by(strip.mm(), 1));
+        TwoFilms.alone(one, other),
+        where(one, other),
+        POINT,
+        POINT,
+        Limited.by(strip.mm(), 1),
+        new KnownEdges());
   }
 
   private static double butt(Joint joint) {
@@ -292,7 +297,8 @@ class FilmJointsTest {
             FilmsNear.everywhere(one.columns(), one.rows()),
             0.1,
             0.1,
-            LIMITS);
+            LIMITS,
+            new KnownEdges());
     Pair size = new Pair(new Length(one.columns() * 0.1), new Length(one.rows() * 0.1));
     FilmsNear where =
         FilmsNear.of(
@@ -301,7 +307,8 @@ class FilmJointsTest {
             one.columns(),
             one.rows(),
             4);
-    Joint near = FilmJoints.of(TwoFilms.alone(one, other), where, 0.1, 0.1, LIMITS);
+    Joint near =
+        FilmJoints.of(TwoFilms.alone(one, other), where, 0.1, 0.1, LIMITS, new KnownEdges());
     if (where.isNowhere()) {
       assertThat(FilmJoints.none(0.1, 0.1)).isEqualTo(near);
       // How films would fit that come near to each other nowhere isn't looked for.

@@ -54,7 +54,8 @@ class LaidOffTest {
         FilmsNear.everywhere(films.columns(), films.rows()),
         point,
         point,
-        Limited.by(5, off));
+        Limited.by(5, off),
+        new KnownEdges());
   }
 
   /** In mm². */
@@ -115,7 +116,8 @@ class LaidOffTest {
             FilmsNear.everywhere(colour.columns(), colour.rows()),
             point,
             point,
-            Limited.by(5, off));
+            Limited.by(5, off),
+            new KnownEdges());
     assertThat(joint.lap().orElseThrow().width().mm()).isCloseTo(0.48, within(point));
     double exact = bare(disc(50), disc(50.52).difference(disc(49.52)), off);
     assertThat(joint.ofOther().bare().squareCm() * 100).isCloseTo(exact, within(exact * 0.05));
@@ -132,7 +134,8 @@ class LaidOffTest {
             FilmsNear.everywhere(under.columns(), under.rows()),
             point,
             point,
-            Limited.by(5, 1));
+            Limited.by(5, 1),
+            new KnownEdges());
     double both = disc(40).difference(disc(30)).getArea() / 100;
     assertThat(joint.both().squareCm()).isCloseTo(both, within(both * 0.002));
     // A trap of 1 mm stays under the inner edge of what covers it.

@@ -82,7 +82,8 @@ class MeasureBytesTest {
             FilmsNear.everywhere(one.columns(), one.rows()),
             point,
             point,
-            Limited.by(5, 1));
+            Limited.by(5, 1),
+            new KnownEdges());
     assertThat(joint.both().squareCm()).isPositive();
     assertThat(MeasureBytes.joint(MeasureBytes.of(joint))).contains(joint);
   }

@@ -260,6 +260,26 @@ class FaultyFilmsTest {
         .contains("if it lay 4 mm further to the right and 2.5 mm further to the near edge");
   }
 
+  /**
+   * Halves that are nearly alike: it would fit its mirror image as well, once that is moved too.
+   */
+  @Test
+  void aLeafThatLiesOffIsNotTakenForTurnedOver() throws IOException {
+    Shape leaf = leaf(0);
+    Shape outline = and(leaf(1.2), not(leaf(-1.2)));
+    for (int off : new int[] {3, 6, 12}) {
+      String said = check(leaf, moved(outline, off, 0));
+      assertThat(rules(said)).as("%d mm", off).containsExactly("artwork/film-lies-off");
+      assertThat(said).contains("if it lay " + off + " mm further to the left");
+    }
+  }
+
+  /** Two arcs from tip to tip about the middle of the film, the right one a little flatter. */
+  private static Shape leaf(double more) {
+    return (x, y) ->
+        Math.hypot(x - 50, y - 80) <= 60 + more && Math.hypot(x - 112, y - 80) <= 62 + more;
+  }
+
   /** On a page that kept its size, from its upper left corner and from its middle. */
   @Test
   void aFillThatCameOutSmallerIsToldByItsSize() throws IOException {

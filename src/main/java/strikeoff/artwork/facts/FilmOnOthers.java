@@ -31,7 +31,8 @@ import strikeoff.units.Share;
  * @param file the film, as the plan writes it
  * @param paste that it prints
  * @param others films whose edges its own would run along then
- * @param facing how much of the edges that they could share runs along each other's as they lie
+ * @param facing how much of the edges of areas that they could share runs along each other's as
+ *     they lie
  * @param moved the same once it is moved
  * @param turned the same if it were turned over, left for right
  * @param over how long those edges are once it is moved
@@ -232,7 +233,7 @@ public record FilmOnOthers(
     double times = limits.movedBetter().value();
     double enough = limits.edgesMet().fraction() * edge;
     boolean turnedOver =
-        turned >= Math.max(enough, limits.turnedLeast().mm())
+        turned >= enough
             && evenlyTurned <= limits.stripEven().mm()
             && move.turned() >= limits.turnedBetter().value() * move.had()
             && NEARLY * move.turned() >= move.had() + move.gain();
@@ -251,9 +252,9 @@ public record FilmOnOthers(
         film.artwork().orElseThrow().file(),
         film.paste(),
         pairs.stream().map(p -> p.other().artwork().orElseThrow().file()).distinct().toList(),
-        new Share(edge == 0 ? 0 : facing / edge),
-        new Share(edge == 0 ? 0 : moved / edge),
-        new Share(edge == 0 ? 0 : turned / edge),
+        share(facing, edge),
+        share(moved, edge),
+        share(turned, edge),
         new Length(moved),
         first.right(),
         first.far(),
@@ -292,6 +293,11 @@ public record FilmOnOthers(
   /** True if it is made larger or smaller by so much that a frame can't be off by it. */
   public boolean otherSize() {
     return Math.abs(grown.mm()) > tolerance.mm();
+  }
+
+  /** Lines may run along the others' edges besides. */
+  private static Share share(double some, double edge) {
+    return new Share(Math.min(1, some / edge));
   }
 
   /** Weighted by how much of an edge it is of. */
