@@ -151,6 +151,28 @@ class EdgeFittingTest {
     };
   }
 
+  /** Its own mirror image fits turned over as it lies; once it is moved it doesn't. */
+  @Test
+  void whatIsTurnedOverIsNotMovedToFit() {
+    Shape shell = without(egg(27.5), egg(24.5));
+    FilmFit right = fit(film(egg(26), 0, 0, 1), film(shell, 0, 0, 1));
+    assertThat(right.facingTurned().mm()).isCloseTo(right.facing().mm(), within(1.0));
+    assertThat(right.spreadTurned().mm()).isLessThan(0.2);
+    FilmFit moved = fit(film(egg(26), 0, 0, 1), film(shell, 6, 0, 1));
+    assertThat(moved.spreadMoved().mm()).isLessThan(0.2);
+    assertThat(moved.spreadTurned().mm()).isGreaterThan(1);
+  }
+
+  /** Blunter at its far end. */
+  private static Shape egg(double half) {
+    return (x, y) -> Math.hypot(x, y * (0.8 + y / 400)) <= half;
+  }
+
+  /** What lies in the one and not in the other. */
+  private static Shape without(Shape one, Shape other) {
+    return (x, y) -> one.covers(x, y) && !other.covers(x, y);
+  }
+
   /** Lines all one way say nothing of a move along them: none by more than a frame is off. */
   @Test
   void whatRunsOneWayIsNotMovedThatWay() {
