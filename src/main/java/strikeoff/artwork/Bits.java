@@ -1,10 +1,12 @@
 package strikeoff.artwork;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * A raster of one bit a point, set where paste goes, 64 points of a row in a word. Rows without any
- * take no room: films have many, and one that is refused early has hardly others.
+ * take no room, nor do those that are as the one above: films have many, and one that is refused
+ * early has hardly others.
  */
 final class Bits {
 
@@ -15,6 +17,9 @@ final class Bits {
 
   /** Of all rows without any, and never written. */
   private final long[] none;
+
+  /** Rows whose words are those of others too, and to be copied before they are written. */
+  private final BitSet shared = new BitSet();
 
   Bits(int columns, int rows) {
     this.columns = columns;
@@ -42,8 +47,19 @@ final class Bits {
   private long[] own(int y) {
     if (words[y] == none) {
       words[y] = new long[wordsPerRow];
+    } else if (shared.get(y)) {
+      words[y] = words[y].clone();
+      shared.clear(y);
     }
     return words[y];
+  }
+
+  /** Keeps a row with the one above if they are alike. */
+  void share(int y) {
+    if (y > 0 && Arrays.equals(words[y], words[y - 1])) {
+      words[y] = words[y - 1];
+      shared.set(y - 1, y + 1);
+    }
   }
 
   void set(int x, int y) {
@@ -97,8 +113,8 @@ final class Bits {
     for (int y = 0; y < toRows; y++) {
       int from = (int) ((2L * y + 1) * rows / (2L * toRows));
       if (from == before) {
-        long[] above = to.words[y - 1];
-        to.words[y] = above == to.none ? above : above.clone();
+        to.words[y] = to.words[y - 1];
+        to.share(y);
       } else {
         for (int x = next(0, from, true); x < columns; ) {
           int end = next(x, from, false);
@@ -207,7 +223,7 @@ final class Bits {
   int runsAcross(int y) {
     int runs = 0;
     long[] above = y == 0 ? none : words[y - 1];
-    for (int i = 0; i < wordsPerRow && words[y] != none; i++) {
+    for (int i = 0; i < wordsPerRow && words[y] != none && words[y] != above; i++) {
       runs += Long.bitCount(words[y][i] & ~above[i]);
     }
     return runs;

@@ -1,9 +1,8 @@
 package strikeoff.artwork;
 
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -50,10 +49,8 @@ record FolderShelf(Path folder, String whose) implements Shelf {
               + mostMib
               + " MiB are taken in; save it in black and white, packed");
     }
-    return new BufferedInputStream(
-        Channels.newInputStream(
-            Files.newByteChannel(
-                file, Set.of(StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS))));
+    return new FilmParts.OnDisk(
+        FileChannel.open(file, Set.of(StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS)));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package strikeoff.artwork;
 
+import java.io.IOException;
 import java.util.zip.DataFormatException;
 
 /**
@@ -22,15 +23,14 @@ final class Lzw implements Unpacking {
   private final byte[] last = new byte[CODES];
   private final int[] length = new int[CODES];
 
-  private byte[] packed = {};
-  private int at;
-  private int end;
+  private final Packed in;
   private int buffer;
   private int bits;
   private int width;
   private int next;
   private int previous;
   private boolean old;
+  private boolean ended;
 
   /** What the last code stands for, of which {@code from} bytes were handed on. */
   private final byte[] string = new byte[CODES];
@@ -38,7 +38,8 @@ final class Lzw implements Unpacking {
   private int from;
   private int to;
 
-  Lzw() {
+  Lzw(Packed in) {
+    this.in = in;
     for (int i = 0; i < CLEAR; i++) {
       last[i] = (byte) i;
       length[i] = 1;
@@ -46,15 +47,16 @@ final class Lzw implements Unpacking {
   }
 
   @Override
-  public void begin(byte[] bytes, int start, int count) {
-    packed = bytes;
-    at = start;
-    end = start + count;
-    bits = 0;
+  public void begin() throws IOException {
+    int one = in.next();
+    int two = in.next();
+    buffer = one << Byte.SIZE | two;
+    bits = 2 * Byte.SIZE;
+    ended = two < 0;
+    // As files before TIFF 6.0 begin, with the lowest bit first.
+    old = buffer == 1;
     from = 0;
     to = 0;
-    // As files before TIFF 6.0 begin, with the lowest bit first.
-    old = count > 1 && bytes[start] == 0 && bytes[start + 1] == 1;
     clear();
   }
 
@@ -65,7 +67,7 @@ final class Lzw implements Unpacking {
   }
 
   @Override
-  public int some(byte[] into, int start, int count) throws DataFormatException {
+  public int some(byte[] into, int start, int count) throws IOException, DataFormatException {
     if (old) {
       throw new DataFormatException();
     }
@@ -80,15 +82,14 @@ final class Lzw implements Unpacking {
   }
 
   /** Unpacks the next string; false at the end. */
-  private boolean string() throws DataFormatException {
-    int code = code();
+  private boolean string() throws IOException, DataFormatException {
+    int code = ended ? END : code();
     while (code == CLEAR) {
       clear();
       code = code();
     }
-    if (code == END) {
-      at = end;
-      bits = 0;
+    ended = code == END;
+    if (ended) {
       return false;
     }
     boolean known = code < next;
@@ -119,12 +120,13 @@ final class Lzw implements Unpacking {
   }
 
   /** The next code; after the last bit it is {@link #END}. */
-  private int code() {
+  private int code() throws IOException {
     while (bits < width) {
-      if (at == end) {
+      int next = in.next();
+      if (next < 0) {
         return END;
       }
-      buffer = buffer << Byte.SIZE | packed[at++] & 0xff;
+      buffer = buffer << Byte.SIZE | next;
       bits += Byte.SIZE;
     }
     bits -= width;

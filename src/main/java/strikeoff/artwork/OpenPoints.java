@@ -1,5 +1,6 @@
 package strikeoff.artwork;
 
+import java.util.Arrays;
 import java.util.stream.LongStream;
 import strikeoff.plan.Artwork.Tones;
 
@@ -37,33 +38,50 @@ final class OpenPoints implements PointTaker {
       row(row, first - alongMargin, ink, count);
       return;
     }
-    for (int i = 0; i < count; i++) {
-      int x = first + i * step - alongMargin;
-      if (x >= 0 && x < bits.columns()) {
-        int tone = ink[i] & FULL;
-        tones[tone]++;
-        if (tone >= HALF) {
-          bits.set(x, row);
-        }
-      }
-    }
-  }
-
-  /** Points side by side: of a film, many in a row are alike. */
-  private void row(int row, int first, byte[] ink, int count) {
-    int end = Math.min(count, bits.columns() - first);
-    for (int from = Math.max(0, -first); from < end; ) {
-      byte tone = ink[from];
-      int to = from + 1;
-      while (to < end && ink[to] == tone) {
-        to++;
-      }
-      tones[tone & FULL] += to - from;
-      if ((tone & FULL) >= HALF) {
-        bits.set(first + from, first + to, row);
+    int left = alongMargin - first;
+    int from = left <= 0 ? 0 : (left + step - 1) / step;
+    int end = Math.min(count, (left + bits.columns() + step - 1) / step);
+    while (from < end) {
+      int tone = ink[from] & FULL;
+      int to = alike(ink, from, end);
+      tones[tone] += to - from;
+      for (int i = from; tone >= HALF && i < to; i++) {
+        bits.set(i * step - left, row);
       }
       from = to;
     }
+  }
+
+  /** The next point after one that differs from it: of a film, many in a row are alike. */
+  private static int alike(byte[] ink, int from, int end) {
+    if (from + 1 < end && ink[from + 1] != ink[from]) {
+      return from + 1;
+    }
+    int differs = Arrays.mismatch(ink, from + 1, end, ink, from, end - 1);
+    return differs < 0 ? end : from + 1 + differs;
+  }
+
+  /** Points side by side. */
+  private void row(int row, int first, byte[] ink, int count) {
+    int end = Math.min(count, bits.columns() - first);
+    int from = Math.max(0, -first);
+    int open = end;
+    while (from < end) {
+      int tone = ink[from] & FULL;
+      if (tone >= HALF) {
+        open = Math.min(open, from);
+      } else if (open < from) {
+        bits.set(first + open, first + from, row);
+        open = end;
+      }
+      int to = alike(ink, from, end);
+      tones[tone] += to - from;
+      from = to;
+    }
+    if (open < end) {
+      bits.set(first + open, first + end, row);
+    }
+    bits.share(row);
   }
 
   @Override
@@ -73,6 +91,7 @@ final class OpenPoints implements PointTaker {
       return;
     }
     bits.row(row, packed, from * Byte.SIZE + alongMargin, prints);
+    bits.share(row);
     int open = bits.count(row);
     tones[FULL] += open;
     tones[0] += bits.columns() - open;

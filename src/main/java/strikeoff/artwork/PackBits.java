@@ -1,16 +1,15 @@
 package strikeoff.artwork;
 
+import java.io.IOException;
 import java.util.Arrays;
 
 /** Runs of one byte, and bytes as they are (TIFF 6.0, section 9). */
 final class PackBits implements Unpacking {
 
   /** A head that stands for nothing. */
-  private static final int NOTHING = -128;
+  private static final int NOTHING = 128;
 
-  private byte[] packed = {};
-  private int at;
-  private int end;
+  private final Packed in;
 
   /** Bytes of the current run that weren't handed on yet. */
   private int left;
@@ -18,45 +17,41 @@ final class PackBits implements Unpacking {
   private boolean repeated;
   private byte value;
 
+  PackBits(Packed in) {
+    this.in = in;
+  }
+
   @Override
-  public void begin(byte[] bytes, int from, int count) {
-    packed = bytes;
-    at = from;
-    end = from + count;
+  public void begin() {
     left = 0;
   }
 
   @Override
-  public int some(byte[] into, int from, int count) {
+  public int some(byte[] into, int from, int count) throws IOException {
     int got = 0;
     while (got < count && (left > 0 || run())) {
       int some = Math.min(left, count - got);
+      left -= some;
       if (repeated) {
         Arrays.fill(into, from + got, from + got + some, value);
       } else {
-        System.arraycopy(packed, at, into, from + got, some);
-        at += some;
+        some = in.some(into, from + got, some);
       }
-      left -= some;
       got += some;
     }
     return got;
   }
 
   /** Goes to the next run; false if there is none. */
-  private boolean run() {
-    int head = NOTHING;
-    while (head == NOTHING && at < end) {
-      head = packed[at++];
+  private boolean run() throws IOException {
+    int head = in.next();
+    while (head == NOTHING) {
+      head = in.next();
     }
-    if (head == NOTHING || at == end) {
-      return false;
-    }
-    repeated = head < 0;
-    left = repeated ? 1 - head : Math.min(head + 1, end - at);
-    if (repeated) {
-      value = packed[at++];
-    }
-    return true;
+    repeated = head > NOTHING;
+    left = repeated ? 257 - head : head + 1;
+    int next = repeated ? in.next() : head;
+    value = (byte) next;
+    return next >= 0;
   }
 }

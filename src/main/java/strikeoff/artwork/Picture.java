@@ -79,17 +79,22 @@ interface Picture {
     }
   }
 
-  /** A film as large as any that is taken in has so many MB in colour; more keep a machine busy. */
-  long MOST_UNPACKED_MB = 600;
+  /**
+   * A film is one bit a point. As many bytes as the largest that is taken in has points hold that
+   * in grey, and in colour A2 at 400 points an inch or A3 at 600; more keep a machine busy for
+   * nothing.
+   */
+  long MOST_UNPACKED_MB = 210;
 
   /**
-   * Refuses more colours than any film has.
+   * Refuses more colours than any film has; of black and white, points are counted.
    *
-   * @param bytes of all points, once they are unpacked
+   * @param samples of each point
    */
-  static void requireUnpacked(long bytes) throws UnreadablePicture {
-    long megabytes = bytes / 1_000_000;
-    if (megabytes > MOST_UNPACKED_MB) {
+  static void requireUnpacked(PngSamples samples, long columns, long rows)
+      throws UnreadablePicture {
+    long megabytes = samples.rowBytes((int) columns) * rows / 1_000_000;
+    if (samples.depth() * samples.channels() > 1 && megabytes > MOST_UNPACKED_MB) {
       throw new UnreadablePicture(
           "this picture has "
               + megabytes

@@ -61,7 +61,7 @@ final class Pictures {
       throw new UnreadablePicture("this file is empty; save the film again, or name another");
     }
     if (begins.startsWith("II*\0") || begins.startsWith("MM\0*")) {
-      return Tiff.of(whole(begins, in));
+      return Tiff.of(in instanceof FilmParts parts ? parts : FilmParts.of(whole(begins, in)));
     }
     if (begins.matches("(?s)(\u00ef\u00bb\u00bf)?\\s*<[?!a-zA-Z].*")) {
       SvgDrawing.requireSize((long) begins.length() + in.available());

@@ -82,7 +82,7 @@ final class Png implements Picture {
     int columns = (int) ByteSource.four(head, 0);
     int rows = (int) ByteSource.four(head, 4);
     PngSamples samples = new PngSamples(colours, depth, palette, clear);
-    Picture.requireUnpacked((long) samples.rowBytes(columns) * rows);
+    Picture.requireUnpacked(samples, columns, rows);
     return new Png(chunks, new Head(columns, rows, grid), head[12] == 1, samples);
   }
 

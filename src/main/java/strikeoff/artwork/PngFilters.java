@@ -39,17 +39,23 @@ final class PngFilters {
   }
 
   private static void average(byte[] row, byte[] above, int back) {
-    for (int i = 1; i < row.length; i++) {
-      int left = i > back ? row[i - back] & 0xff : 0;
-      row[i] += (byte) (left + (above[i] & 0xff) >> 1);
+    for (int i = 1; i < Math.min(1 + back, row.length); i++) {
+      row[i] += (byte) ((above[i] & 0xff) >> 1);
+    }
+    for (int i = 1 + back; i < row.length; i++) {
+      row[i] += (byte) ((row[i - back] & 0xff) + (above[i] & 0xff) >> 1);
     }
   }
 
   private static void paeth(byte[] row, byte[] above, int back) {
-    for (int i = 1; i < row.length; i++) {
-      int left = i > back ? row[i - back] & 0xff : 0;
+    // Of what has nothing to its left, the guess is what lies above.
+    for (int i = 1; i < Math.min(1 + back, row.length); i++) {
+      row[i] += above[i];
+    }
+    for (int i = 1 + back; i < row.length; i++) {
+      int left = row[i - back] & 0xff;
       int up = above[i] & 0xff;
-      int both = i > back ? above[i - back] & 0xff : 0;
+      int both = above[i - back] & 0xff;
       int byLeft = Math.abs(up - both);
       int byUp = Math.abs(left - both);
       int byBoth = Math.abs(left + up - 2 * both);

@@ -101,39 +101,59 @@ record PngSamples(int colours, int depth, Optional<byte[]> palette, Optional<byt
    */
   void inks(byte[] row, int from, int count, int[] inks, Tone prints, byte[] into)
       throws UnreadablePicture {
-    if (channels() == 1 && depth <= 8) {
+    if (depth < Byte.SIZE) {
       int mask = inks.length - 1;
-      for (int i = 0; i < count; i++) {
+      int inByte = Byte.SIZE / depth;
+      for (int i = 0; i < count; ) {
         int bit = i * depth;
-        int sample = row[from + (bit >> 3)] >> (8 - depth - (bit & 7)) & mask;
-        if (inks[sample] == NONE) {
-          throw new UnreadablePicture(
-              "the picture is damaged: it uses colour "
-                  + sample
-                  + " of its palette, which holds "
-                  + palette.orElseThrow().length / 3
-                  + "; save it again");
+        int at = from + (bit >> 3);
+        if (i >= inByte && (bit & 7) == 0 && row[at] == row[at - 1] && i + inByte <= count) {
+          System.arraycopy(into, i - inByte, into, i, inByte);
+          i += inByte;
+        } else {
+          into[i++] = known(inks, row[at] >> (8 - depth - (bit & 7)) & mask);
         }
-        into[i] = (byte) inks[sample];
       }
       return;
     }
-    int width = depth / 8;
     int step = pointBytes();
-    for (int i = 0; i < count; i++) {
+    int end = from + count * step;
+    for (int i = 0; i < count; ) {
       int at = from + i * step;
+      byte ink = step == 1 ? known(inks, row[at] & 0xff) : (byte) ink(row, at, step, prints);
+      int next = i + 1;
       // Of a film, most points are as the one before.
-      if (i > 0 && Arrays.equals(row, at, at + step, row, at - step, at)) {
-        into[i] = into[i - 1];
-        continue;
+      if (next < count && row[at + step] == row[at]) {
+        int differs = Arrays.mismatch(row, at + step, end, row, at, end - step);
+        next = differs < 0 ? count : next + differs / step;
+        Arrays.fill(into, i, next, ink);
+      } else {
+        into[i] = ink;
       }
-      int first = row[at] & 0xff;
-      boolean rgb = colours == RGB || colours == RGB_ALPHA;
-      int tone = rgb ? luma(first, row[at + width] & 0xff, row[at + 2 * width] & 0xff) : first;
-      boolean own = colours == GREY_ALPHA || colours == RGB_ALPHA;
-      int alpha = own ? row[at + step - width] & 0xff : isClear(row, at, width) ? 0 : 255;
-      into[i] = (byte) ink(tone, alpha, prints);
+      i = next;
     }
+  }
+
+  private byte known(int[] inks, int sample) throws UnreadablePicture {
+    if (inks[sample] == NONE) {
+      throw new UnreadablePicture(
+          "the picture is damaged: it uses colour "
+              + sample
+              + " of its palette, which holds "
+              + palette.orElseThrow().length / 3
+              + "; save it again");
+    }
+    return (byte) inks[sample];
+  }
+
+  private int ink(byte[] row, int at, int step, Tone prints) {
+    int width = depth / 8;
+    int first = row[at] & 0xff;
+    boolean rgb = colours == RGB || colours == RGB_ALPHA;
+    int tone = rgb ? luma(first, row[at + width] & 0xff, row[at + 2 * width] & 0xff) : first;
+    boolean own = colours == GREY_ALPHA || colours == RGB_ALPHA;
+    int alpha = own ? row[at + step - width] & 0xff : isClear(row, at, width) ? 0 : 255;
+    return ink(tone, alpha, prints);
   }
 
   /** True if each channel is that of the one tone that is transparent. */

@@ -1,5 +1,6 @@
 package strikeoff.artwork;
 
+import java.io.IOException;
 import java.nio.ByteOrder;
 import java.util.Arrays;
 import java.util.Optional;
@@ -38,19 +39,15 @@ final class Tiff implements Picture {
     this.strips = strips;
   }
 
-  /**
-   * Reads the directory.
-   *
-   * @param file the whole of it
-   */
-  static Tiff of(byte[] file) throws UnreadablePicture {
+  /** Reads the directory. The file begins as a TIFF file does. */
+  static Tiff of(FilmParts file) throws IOException, UnreadablePicture {
     TiffDirectory directory = new TiffDirectory(file);
     long columns = directory.number(TiffDirectory.COLUMNS, 0);
     long rows = directory.number(TiffDirectory.ROWS, 0);
     Picture.requireSize(columns, rows);
     requireKind(directory);
     PngSamples samples = samples(directory);
-    Picture.requireUnpacked(samples.rowBytes((int) columns) * rows);
+    Picture.requireUnpacked(samples, columns, rows);
     boolean simple = samples.depth() == 1 && samples.channels() == 1;
     if (!simple && TiffStrips.FAX.contains((int) directory.number(TiffDirectory.PACKING, 1))) {
       throw new UnreadablePicture(
@@ -66,7 +63,7 @@ final class Tiff implements Picture {
         new TiffStrips(file, directory, (int) rows, bits));
   }
 
-  private static void requireKind(TiffDirectory directory) throws UnreadablePicture {
+  private static void requireKind(TiffDirectory directory) throws IOException, UnreadablePicture {
     long packed = directory.number(TiffDirectory.PACKING, NOT_PACKED);
     if (packed == JPEG || packed == JPEG_OLD) {
       throw new UnreadablePicture(
@@ -103,7 +100,7 @@ final class Tiff implements Picture {
     }
   }
 
-  private static PngSamples samples(TiffDirectory directory) throws UnreadablePicture {
+  private static PngSamples samples(TiffDirectory directory) throws IOException, UnreadablePicture {
     long tones = directory.number(TiffDirectory.TONES, 0);
     int channels = (int) directory.number(TiffDirectory.CHANNELS, 1);
     boolean alpha = directory.number(TiffDirectory.MORE_CHANNELS, 0) > 0;
@@ -148,7 +145,7 @@ final class Tiff implements Picture {
   }
 
   @Override
-  public void read(Tone prints, PointTaker points) throws UnreadablePicture {
+  public void read(Tone prints, PointTaker points) throws IOException, UnreadablePicture {
     SampleRows handOn = new SampleRows(samples, columns(), true, prints, points);
     int rowBytes = samples.rowBytes(columns());
     int y = 0;

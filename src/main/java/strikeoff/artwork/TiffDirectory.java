@@ -1,5 +1,7 @@
 package strikeoff.artwork;
 
+import java.io.EOFException;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.Arrays;
@@ -42,7 +44,6 @@ final class TiffDirectory {
   private static final int MOST = 1 << 16;
 
   private static final int HEAD = 8;
-  private static final int MAGIC = 42;
   private static final int ENTRY = 12;
   private static final int RATIONAL = 5;
   private static final double MM_PER_INCH = 25.4;
@@ -51,57 +52,66 @@ final class TiffDirectory {
   /** Bytes of a value of each type; of a type that isn't known, nothing. */
   private static final int[] SIZES = {0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8};
 
-  private final ByteBuffer file;
+  private final FilmParts file;
+  private final ByteOrder order;
 
-  /** Where the entry of each tag begins. */
-  private final Map<Integer, Integer> entries = new HashMap<>();
+  /** By tag. */
+  private final Map<Integer, ByteBuffer> entries = new HashMap<>();
 
-  /**
-   * @param file the whole of it
-   */
-  TiffDirectory(byte[] file) throws UnreadablePicture {
-    if (file.length < HEAD) {
+  TiffDirectory(FilmParts file) throws IOException, UnreadablePicture {
+    this.file = file;
+    byte[] first = new byte[1];
+    file.read(0, first, 0, 1);
+    this.order = first[0] == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN;
+    long start = at(4, Integer.BYTES).getInt(0) & 0xffffffffL;
+    if (start < HEAD) {
       throw cutOff();
     }
-    this.file = ByteBuffer.wrap(file);
-    this.file.order(file[0] == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
-    if (this.file.getShort(2) != MAGIC) {
-      throw new UnreadablePicture(
-          "this is no plain TIFF file; save the film as plain TIFF or as PNG");
-    }
-    long start = this.file.getInt(4) & 0xffffffffL;
-    if (start < HEAD || start + 2 > file.length) {
-      throw cutOff();
-    }
-    int count = this.file.getShort((int) start) & 0xffff;
-    if (start + 2 + (long) count * ENTRY > file.length) {
-      throw cutOff();
-    }
+    int count = at(start, 2).getShort(0) & 0xffff;
+    ByteBuffer all = at(start + 2, count * ENTRY);
     if (isAnother(start, start + 2 + (long) count * ENTRY)) {
       throw new UnreadablePicture(
           "this TIFF file holds more than one picture; save each film in a file of its own");
     }
     for (int i = 0; i < count; i++) {
-      int at = (int) start + 2 + i * ENTRY;
-      entries.putIfAbsent(this.file.getShort(at) & 0xffff, at);
+      entries.putIfAbsent(
+          all.getShort(i * ENTRY) & 0xffff, all.slice(i * ENTRY, ENTRY).order(order));
     }
   }
 
   /** True if the directory of another picture lies where four bytes say; some leave them out. */
-  private boolean isAnother(long first, long pointer) {
-    if (pointer + Integer.BYTES > file.limit()) {
+  private boolean isAnother(long first, long pointer) throws IOException, UnreadablePicture {
+    if (!isThere(pointer, Integer.BYTES)) {
       return false;
     }
-    long start = file.getInt((int) pointer) & 0xffffffffL;
-    if (start == first || start < HEAD || start + 2 > file.limit()) {
+    long start = at(pointer, Integer.BYTES).getInt(0) & 0xffffffffL;
+    if (start == first || start < HEAD || !isThere(start, 2)) {
       return false;
     }
-    int count = file.getShort((int) start) & 0xffff;
-    if (start + 2 + (long) count * ENTRY > file.limit()) {
+    int count = at(start, 2).getShort(0) & 0xffff;
+    if (!isThere(start + 2, count * ENTRY)) {
       return false;
     }
-    return IntStream.range(0, count)
-        .anyMatch(i -> (file.getShort((int) start + 2 + i * ENTRY) & 0xffff) == COLUMNS);
+    ByteBuffer all = at(start + 2, count * ENTRY);
+    return IntStream.range(0, count).anyMatch(i -> (all.getShort(i * ENTRY) & 0xffff) == COLUMNS);
+  }
+
+  private boolean isThere(long place, int count) {
+    return place + count <= file.length();
+  }
+
+  /** Some bytes of the file. */
+  private ByteBuffer at(long place, int count) throws IOException, UnreadablePicture {
+    if (!isThere(place, count)) {
+      throw cutOff();
+    }
+    byte[] bytes = new byte[count];
+    try {
+      file.read(place, bytes, 0, count);
+    } catch (EOFException e) {
+      throw cutOff();
+    }
+    return ByteBuffer.wrap(bytes).order(order);
   }
 
   private static UnreadablePicture cutOff() {
@@ -109,7 +119,7 @@ final class TiffDirectory {
   }
 
   ByteOrder order() {
-    return file.order();
+    return order;
   }
 
   boolean has(int tag) {
@@ -117,7 +127,7 @@ final class TiffDirectory {
   }
 
   /** The one number of a tag, or what is taken where there is none. */
-  long number(int tag, long usual) throws UnreadablePicture {
+  long number(int tag, long usual) throws IOException, UnreadablePicture {
     if (!has(tag)) {
       return usual;
     }
@@ -130,30 +140,34 @@ final class TiffDirectory {
    * @param first how many of them are wanted
    * @param most how many there may be
    */
-  long[] numbers(int tag, int first, int most) throws UnreadablePicture {
-    int at = place(tag, first, most);
-    int type = file.getShort(entries.get(tag) + 2) & 0xffff;
+  long[] numbers(int tag, int first, int most) throws IOException, UnreadablePicture {
+    ByteBuffer values = values(tag, first, most);
+    int type = type(tag);
     long[] numbers = new long[first];
     for (int i = 0; i < first; i++) {
       numbers[i] =
           switch (type) {
-            case 1 -> file.get(at + i) & 0xff;
-            case 3 -> file.getShort(at + 2 * i) & 0xffff;
-            case 4 -> file.getInt(at + 4 * i) & 0xffffffffL;
+            case 1 -> values.get(i) & 0xff;
+            case 3 -> values.getShort(2 * i) & 0xffff;
+            case 4 -> values.getInt(4 * i) & 0xffffffffL;
             default -> throw damaged(tag);
           };
     }
     return numbers;
   }
 
-  /** Where a tag's values lie: in its entry if they fit in, else where that says. */
-  private int place(int tag, int first, int most) throws UnreadablePicture {
+  private int type(int tag) {
+    return entries.get(tag).getShort(2) & 0xffff;
+  }
+
+  /** A tag's first values, which lie in its entry if all fit in, else where that says. */
+  private ByteBuffer values(int tag, int first, int most) throws IOException, UnreadablePicture {
     if (!has(tag)) {
       throw damaged(tag);
     }
-    int entry = entries.get(tag);
-    int type = file.getShort(entry + 2) & 0xffff;
-    long count = file.getInt(entry + 4) & 0xffffffffL;
+    ByteBuffer entry = entries.get(tag);
+    int type = type(tag);
+    long count = entry.getInt(4) & 0xffffffffL;
     int size = type < SIZES.length ? SIZES[type] : 0;
     if (size == 0 || count < first) {
       throw damaged(tag);
@@ -168,12 +182,14 @@ final class TiffDirectory {
               + most
               + " would be right; save it again");
     }
-    long at =
-        count * size <= Integer.BYTES ? entry + HEAD : file.getInt(entry + HEAD) & 0xffffffffL;
-    if (at + count * size > file.limit()) {
+    if (count * size <= Integer.BYTES) {
+      return entry.slice(HEAD, Integer.BYTES).order(order);
+    }
+    long at = entry.getInt(HEAD) & 0xffffffffL;
+    if (at + count * size > file.length()) {
       throw cutOff();
     }
-    return (int) at;
+    return at(at, first * size);
   }
 
   private static UnreadablePicture damaged(int tag) {
@@ -192,7 +208,7 @@ final class TiffDirectory {
   }
 
   /** Points a millimetre; empty where only the shape of a point is said, or nothing that can be. */
-  Optional<Grid> grid() throws UnreadablePicture {
+  Optional<Grid> grid() throws IOException, UnreadablePicture {
     long unit = number(UNIT, 2);
     if (!has(ALONG) || !has(ACROSS) || unit != 2 && unit != 3) {
       return Optional.empty();
@@ -201,13 +217,13 @@ final class TiffDirectory {
     return Optional.of(new Grid(ratio(ALONG) / mm, ratio(ACROSS) / mm)).filter(Grid::isSaid);
   }
 
-  private double ratio(int tag) throws UnreadablePicture {
-    int at = place(tag, 1, 1);
-    if (file.getShort(entries.get(tag) + 2) != RATIONAL) {
+  private double ratio(int tag) throws IOException, UnreadablePicture {
+    ByteBuffer values = values(tag, 1, 1);
+    if (type(tag) != RATIONAL) {
       throw damaged(tag);
     }
-    double below = file.getInt(at + 4) & 0xffffffffL;
-    return below == 0 ? 0 : (file.getInt(at) & 0xffffffffL) / below;
+    double below = values.getInt(4) & 0xffffffffL;
+    return below == 0 ? 0 : (values.getInt(0) & 0xffffffffL) / below;
   }
 
   /**
@@ -215,7 +231,7 @@ final class TiffDirectory {
    *
    * @param colours how many there are
    */
-  byte[] palette(int colours) throws UnreadablePicture {
+  byte[] palette(int colours) throws IOException, UnreadablePicture {
     long[] shades = numbers(PALETTE, 3 * colours, 3 * colours);
     // Some write bytes where two of them should stand.
     int shift = Arrays.stream(shades).max().orElse(0) > 0xff ? Byte.SIZE : 0;

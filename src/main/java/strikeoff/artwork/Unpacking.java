@@ -1,5 +1,6 @@
 package strikeoff.artwork;
 
+import java.io.IOException;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
@@ -9,8 +10,8 @@ import java.util.zip.Inflater;
  */
 interface Unpacking extends AutoCloseable {
 
-  /** Goes on with other packed bytes, from their beginning. */
-  void begin(byte[] packed, int from, int count);
+  /** Begins anew where the packed bytes are those of another strip. */
+  default void begin() throws IOException {}
 
   /**
    * Unpacks the next bytes.
@@ -18,7 +19,7 @@ interface Unpacking extends AutoCloseable {
    * @return how many there were; fewer than asked for at the end
    * @throws DataFormatException if they can't have been packed so
    */
-  int some(byte[] into, int from, int count) throws DataFormatException;
+  int some(byte[] into, int from, int count) throws IOException, DataFormatException;
 
   @Override
   default void close() {}
@@ -26,19 +27,33 @@ interface Unpacking extends AutoCloseable {
   /** As zlib packs (RFC 1950). */
   final class Deflate implements Unpacking {
 
-    private final Inflater inflater = new Inflater();
+    private static final int AT_ONCE = 1 << 16;
 
-    @Override
-    public void begin(byte[] packed, int from, int count) {
-      inflater.reset();
-      inflater.setInput(packed, from, count);
+    private final Packed in;
+    private final Inflater inflater = new Inflater();
+    private final byte[] packed = new byte[AT_ONCE];
+
+    Deflate(Packed in) {
+      this.in = in;
     }
 
     @Override
-    public int some(byte[] into, int from, int count) throws DataFormatException {
+    public void begin() {
+      inflater.reset();
+    }
+
+    @Override
+    public int some(byte[] into, int from, int count) throws IOException, DataFormatException {
       int got = 0;
-      for (int more = -1; more != 0 && got < count; got += more) {
-        more = inflater.inflate(into, from + got, count - got);
+      boolean more = true;
+      while (more && got < count) {
+        int some = inflater.inflate(into, from + got, count - got);
+        got += some;
+        if (some == 0) {
+          int fed = inflater.needsInput() ? in.some(packed, 0, AT_ONCE) : 0;
+          inflater.setInput(packed, 0, fed);
+          more = fed > 0;
+        }
       }
       return got;
     }
