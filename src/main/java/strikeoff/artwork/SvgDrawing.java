@@ -18,7 +18,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import javax.xml.stream.events.XMLEvent;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.Artwork.Tone;
 
@@ -164,8 +163,8 @@ final class SvgDrawing implements Picture {
               .externalResourcePolicy(ResourcePolicy.DENY_ALL)
               .documentLimits(new DocumentLimits(DEEPEST, USES_IN_USES, MOST_PATHS))
               .build();
-      List<XMLEvent> events = kept.events();
-      SVGDocument drawing = new SVGLoader().load(() -> new SvgEvents(events), null, nothingOutside);
+      SVGDocument drawing =
+          new SVGLoader().load(() -> new SvgEvents(kept.tags()), null, nothingOutside);
       if (drawing != null) {
         drawing.renderWithPlatform(
             NullPlatformSupport.INSTANCE, shapes, new ViewBox(0, 0, width, height));

@@ -1,27 +1,47 @@
 package strikeoff.artwork;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
+import javax.xml.namespace.QName;
+import javax.xml.stream.XMLEventFactory;
 import javax.xml.stream.XMLEventReader;
 import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.events.Attribute;
 import javax.xml.stream.events.XMLEvent;
 
-/** Hands out what was kept of a drawing, once: what was handed out is held no longer. */
+/**
+ * Hands out what was kept of a drawing, once: what was handed out is held no longer. Events are
+ * made as they are asked for, since one takes many times the memory of what it says.
+ */
 final class SvgEvents implements XMLEventReader {
 
-  private final List<XMLEvent> events;
+  private static final String SPACE = "http://www.w3.org/2000/svg";
+
+  private final XMLEventFactory events = XMLEventFactory.newDefaultFactory();
+  private final List<Tag> tags;
   private int at;
 
+  /** The one that was peeked at. */
+  private XMLEvent ahead;
+
   /**
-   * @param events of which each is taken out as it is handed on
+   * The beginning of an element, or its end.
+   *
+   * @param said names of its attributes, each with its value behind it; null of an end
    */
-  SvgEvents(List<XMLEvent> events) {
-    this.events = events;
+  record Tag(String name, String[] said) {}
+
+  /**
+   * @param tags of which each is taken out as it is handed on
+   */
+  SvgEvents(List<Tag> tags) {
+    this.tags = tags;
   }
 
   @Override
   public boolean hasNext() {
-    return at < events.size();
+    return at < tags.size();
   }
 
   @Override
@@ -29,7 +49,10 @@ final class SvgEvents implements XMLEventReader {
     if (!hasNext()) {
       throw new NoSuchElementException();
     }
-    return events.set(at++, null);
+    XMLEvent next = peek();
+    ahead = null;
+    tags.set(at++, null);
+    return next;
   }
 
   @Override
@@ -39,7 +62,22 @@ final class SvgEvents implements XMLEventReader {
 
   @Override
   public XMLEvent peek() {
-    return hasNext() ? events.get(at) : null;
+    if (ahead == null && hasNext()) {
+      ahead = event(tags.get(at));
+    }
+    return ahead;
+  }
+
+  private XMLEvent event(Tag tag) {
+    QName name = new QName(SPACE, tag.name());
+    if (tag.said() == null) {
+      return events.createEndElement(name, null);
+    }
+    List<Attribute> attributes = new ArrayList<>();
+    for (int i = 0; i < tag.said().length; i += 2) {
+      attributes.add(events.createAttribute(tag.said()[i], tag.said()[i + 1]));
+    }
+    return events.createStartElement(name, attributes.iterator(), null);
   }
 
   @Override
@@ -72,6 +110,7 @@ final class SvgEvents implements XMLEventReader {
 
   @Override
   public void close() {
-    at = events.size();
+    at = tags.size();
+    ahead = null;
   }
 }

@@ -4,17 +4,13 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import javax.xml.namespace.QName;
-import javax.xml.stream.XMLEventFactory;
+import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import javax.xml.stream.events.Attribute;
-import javax.xml.stream.events.XMLEvent;
 import strikeoff.document.GivenUp;
 
 /**
@@ -36,8 +32,7 @@ final class SvgLook {
   private static final Set<String> STORING = Set.of("defs", "symbol", "clipPath");
 
   private final XMLStreamReader in;
-  private final XMLEventFactory events = XMLEventFactory.newDefaultFactory();
-  private final List<XMLEvent> kept = new ArrayList<>();
+  private final List<SvgEvents.Tag> kept = new ArrayList<>();
   private final SvgWrong wrong;
   private final SvgNames names;
   private final Deque<Open> open = new ArrayDeque<>();
@@ -58,9 +53,9 @@ final class SvgLook {
   /**
    * What is left to draw.
    *
-   * @param events of a document whose root is as large as its coordinates
+   * @param tags of a document whose root is as large as its coordinates
    */
-  record Kept(SvgSize size, List<XMLEvent> events) {}
+  record Kept(SvgSize size, List<SvgEvents.Tag> tags) {}
 
   /**
    * An element that hasn't ended.
@@ -111,8 +106,7 @@ final class SvgLook {
             passOver();
           }
         }
-        case XMLStreamConstants.END_ELEMENT ->
-            kept.add(events.createEndElement(new QName(SVG, open.pop().name()), null));
+        case XMLStreamConstants.END_ELEMENT -> keep(open.pop().name(), null);
         case XMLStreamConstants.PROCESSING_INSTRUCTION -> {
           if (in.getPITarget().equals("xml-stylesheet")) {
             tell("xml-stylesheet", SvgRefusals.OUTSIDE);
@@ -204,14 +198,23 @@ final class SvgLook {
     clips.element(in.getLocation().getLineNumber(), name, id, inClip, evenOdd, all);
     String drawnAs = name.equals("a") ? "g" : name;
     open.push(new Open(drawnAs, evenOdd, inClip || name.equals("clipPath"), holders));
-    kept.add(events.createStartElement(new QName(SVG, drawnAs), written(all), null));
+    keep(drawnAs, written(all));
     return true;
   }
 
-  private Iterator<Attribute> written(Map<String, String> all) {
-    List<Attribute> attributes = new ArrayList<>(all.size());
-    all.forEach((name, value) -> attributes.add(events.createAttribute(name, value)));
-    return attributes.iterator();
+  /** Nothing is drawn of what holds something wrong. */
+  private void keep(String name, String[] said) {
+    if (wrong.isNothing()) {
+      kept.add(new SvgEvents.Tag(name, said));
+    } else {
+      kept.clear();
+    }
+  }
+
+  private static String[] written(Map<String, String> all) {
+    return all.entrySet().stream()
+        .flatMap(each -> Stream.of(each.getKey(), each.getValue()))
+        .toArray(String[]::new);
   }
 
   private void copy(Map<String, String> all, List<String> holders, boolean inClip)

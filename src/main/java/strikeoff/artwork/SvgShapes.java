@@ -121,7 +121,8 @@ final class SvgShapes implements Output {
     if (opacity * colour.getAlpha() / 255 < HALF) {
       return;
     }
-    Path2D outline = new Path2D.Double(shape, transform);
+    // As whole as it is painted: of numbers of 64 bits the JDK takes half before it fills them.
+    Path2D outline = new Path2D.Float(shape, transform);
     // Room for twenty corners is made for any that has fewer.
     outline.trimToSize();
     count(outline);
@@ -131,14 +132,30 @@ final class SvgShapes implements Output {
       throw new SvgTooMuch("outlines more than 1000000 points of the film away; cut them");
     }
     spent.work += SvgWork.of(outline, around);
-    if (spent.work > SvgWork.MOST) {
-      throw new SvgTooMuch("outlines that cross each other, or go up and down, too often");
-    }
+    requireWork(spent.work);
     spent.painted += SvgWork.painted(outline, around.createIntersection(film));
     if (spent.painted > MOST_TIMES * film.getWidth() * film.getHeight()) {
       throw new SvgTooMuch("shapes that paint the film over more than " + MOST_TIMES + " times");
     }
-    all.add(new Painted(outline, around, clip, colour));
+    all.add(new Painted(outline, around, clip.filter(by -> cuts(by, around)), colour));
+  }
+
+  /**
+   * False of a rectangle that leaves the middle of each point in an outline, as the root's does.
+   */
+  private boolean cuts(Area by, Rectangle2D around) {
+    double part = 0.25;
+    Rectangle2D middles =
+        around.createIntersection(
+            new Rectangle2D.Double(
+                part, part, film.getWidth() - 2 * part, film.getHeight() - 2 * part));
+    return !by.isRectangular() || !middles.isEmpty() && !by.contains(middles);
+  }
+
+  private static void requireWork(double work) {
+    if (work > SvgWork.MOST) {
+      throw new SvgTooMuch("outlines that cross each other, or go up and down, too often");
+    }
   }
 
   private void count(Shape outline) {
@@ -157,6 +174,12 @@ final class SvgShapes implements Output {
     if (spent.corners - before > MOST_STROKED) {
       throw new SvgTooMuch("a stroke of more than " + MOST_STROKED + " corners; expand it");
     }
+    // Its outline goes up and down with it, on both sides: told before that takes memory.
+    Rectangle2D around =
+        transform
+            .createTransformedShape(stroke.createStrokedShape(shape.getBounds2D()))
+            .getBounds2D();
+    requireWork(SvgWork.of(transform.createTransformedShape(shape), around));
     fillShape(stroke.createStrokedShape(shape));
   }
 

@@ -20,8 +20,12 @@ final class SvgWrong {
     }
   }
 
+  boolean isNothing() {
+    return wrong.isEmpty();
+  }
+
   void requireNothing() throws UnreadablePicture {
-    if (!wrong.isEmpty()) {
+    if (!isNothing()) {
       throw new UnreadablePicture(
           "this drawing holds what a film can't: "
               + String.join("; ", wrong)
