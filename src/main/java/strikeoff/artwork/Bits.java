@@ -75,6 +75,7 @@ final class Bits {
   void row(int y, byte[] packed, int bit, int prints) {
     int shift = bit & 7;
     int flip = prints == 1 ? 0 : 0xff;
+    long[] row = none;
     for (int x = 0; x < columns; x += Byte.SIZE) {
       int at = (bit + x) >> 3;
       int eight = (packed[at] & 0xff) << shift;
@@ -86,7 +87,8 @@ final class Bits {
         turned &= (1L << columns - x) - 1;
       }
       if (turned != 0) {
-        own(y)[x >> 6] |= turned << (x & 63);
+        row = row == none ? own(y) : row;
+        row[x >> 6] |= turned << (x & 63);
       }
     }
   }
@@ -169,6 +171,21 @@ final class Bits {
         some &= (1L << end - (word << 6)) - 1;
       }
       row[word] |= some;
+    }
+  }
+
+  /**
+   * Sets points of a row that stand as far apart.
+   *
+   * @param first column of the first of them
+   * @param step from one to the next
+   * @param count how many there are, at least one
+   */
+  void setEach(int first, int step, int count, int y) {
+    long[] row = own(y);
+    int x = first;
+    for (int i = 0; i < count; i++, x += step) {
+      row[x >> 6] |= 1L << (x & 63);
     }
   }
 

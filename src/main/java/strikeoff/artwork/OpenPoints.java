@@ -45,8 +45,8 @@ final class OpenPoints implements PointTaker {
       int tone = ink[from] & FULL;
       int to = alike(ink, from, end);
       tones[tone] += to - from;
-      for (int i = from; tone >= HALF && i < to; i++) {
-        bits.set(i * step - left, row);
+      if (tone >= HALF) {
+        bits.setEach(from * step - left, step, to - from, row);
       }
       from = to;
     }
