@@ -45,7 +45,7 @@ public record Joint(
    *
    * @param inside what of it lies inside the other by more than a frame can be off
    * @param bare ground that opens between the two where it is laid off by so much, in the worst of
-   *     eight directions: it covered that ground, and no film of the design does any more
+   *     eight directions: it lay there or nearer to the other, and no film of the design covers it
    * @param wide how wide it is by itself, across the narrowest lap; empty from 4 mm on, and without
    *     a lap
    */

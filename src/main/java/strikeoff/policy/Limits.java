@@ -46,6 +46,7 @@ public record Limits(
       Area speckArea,
       Limit pointsLeast,
       Ratio stretchedMost,
+      Ratio resolutionStep,
       Share samePage,
       Length stripLeast,
       Length bareStrip,

@@ -8,7 +8,8 @@ import strikeoff.units.Length;
 /**
  * Colours of a placed design that can adjoin and for which the plan states no trap. An outline
  * covers where colours meet only if they reach under it, so it counts like them. Two of which one
- * must lie on the other are left out.
+ * must lie on the other are left out, and so are those whose films tell how they meet: over how
+ * much, not at all, or that one lies all on another colour.
  *
  * @param untrapped how many separations are of that kind
  * @param pastes of those separations

@@ -27,7 +27,8 @@ final class Traps {
       List<Separation> trapped =
           design.separations().stream().filter(s -> s.trap().isPresent()).toList();
       if (!placements.isEmpty()) {
-        List<Separation> unstated = unstated(design);
+        List<Separation> unstated =
+            unstated(design, new FilmsBeside(design, tolerance, policy.artwork().bareSeen()));
         facts.add(
             new Adjoining(
                 design.name(),
@@ -96,7 +97,7 @@ final class Traps {
   }
 
   /** Those that can adjoin another of them and have no trap, neither they nor the other one. */
-  private static List<Separation> unstated(Design design) {
+  private static List<Separation> unstated(Design design, FilmsBeside films) {
     List<Separation> open = design.separations().stream().filter(s -> s.trap().isEmpty()).toList();
     // Two outlines that meet are cut to.
     return open.stream()
@@ -107,7 +108,8 @@ final class Traps {
                         other ->
                             !(one.key() && other.key())
                                 && design.joint(one, other).isEmpty()
-                                && adjoins(design, one, other)))
+                                && adjoins(design, one, other)
+                                && films.canAdjoin(one, other)))
         .toList();
   }
 

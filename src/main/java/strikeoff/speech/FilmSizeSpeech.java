@@ -7,7 +7,6 @@ import strikeoff.plan.Artwork.Sized;
 import strikeoff.units.Length;
 import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
-import strikeoff.units.Numbers;
 import strikeoff.units.Phrase;
 import strikeoff.units.UnitSystem;
 
@@ -60,14 +59,30 @@ public final class FilmSizeSpeech {
   /** What to do about the films; to be followed by what else may be wrong. */
   public static String outputAgain(SizeOfArtwork size) {
     boolean one = size.files().size() == 1;
-    return size.isAnother()
-        ? "No output stretches a film so far: "
-            + (one ? "it is another one" : "they are other ones")
-            + ". Take "
-            + (one ? "the one" : "those")
-            + " drawn for "
-            + size.design()
-        : "Output " + (one ? "it" : "them") + " at 100 %";
+    if (size.isAnother()) {
+      return "No output stretches a film so far: "
+          + (one ? "it is another one" : "they are other ones")
+          + ". Take "
+          + (one ? "the one" : "those")
+          + " drawn for "
+          + size.design();
+    }
+    if (size.otherShape()) {
+      return (one ? "It is " : "They are ")
+          + size.along().text()
+          + " as long and "
+          + size.across().text()
+          + " as wide as wanted, which no one scale mends. Take the "
+          + (one ? "film" : "films")
+          + " drawn for "
+          + size.design()
+          + "; or if "
+          + (one ? "this is the one, and was" : "these are the ones, and were")
+          + " stretched, output "
+          + (one ? "it" : "them")
+          + " at 100 % both ways";
+    }
+    return "Output " + (one ? "it" : "them") + " at 100 %";
   }
 
   /** What else may be behind it, each with what to write: figures that bring the wanted size. */
@@ -83,13 +98,13 @@ public final class FilmSizeSpeech {
                     " If a strip with marks runs round it, have a `margin` of "
                         + asWritten(strip, units)
                         + " cut off."));
-    size.pointsPerCm()
+    size.resolution()
         .ifPresent(
-            perCm ->
+            points ->
                 all.add(
                     " If only its resolution is wrong, write `resolution: "
-                        + Numbers.plain(perCm, 2)
-                        + "/cm`."));
+                        + points.written()
+                        + "`."));
     return String.join("", all);
   }
 

@@ -61,11 +61,17 @@ class FilmShapesTest {
     // 15 and 6.1 cm reach past the design.
     assertThat(check(340, 520, "at: [16 cm, 15 cm]"))
         .contains("artwork/wrong-scale")
-        .contains("Mend: Output it at 100 %.");
+        .contains(
+            "Mend: It is 100 % as long and 122.4 % as wide as wanted, which no one scale mends.")
+        .contains(
+            "Take the film drawn for leaf; or if this is the one, and was stretched, output it")
+        .doesNotContain("Output it at 100 %")
+        .doesNotContain("write `resolution");
     // Higher than the stencil.
     assertThat(check(340, 520, "prints: dark"))
         .contains("artwork/wrong-scale")
-        .contains("Mend: Output it at 100 %.");
+        .contains(
+            "Mend: It is 100 % as long and 152.9 % as wide as wanted, which no one scale mends.");
   }
 
   @Test

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import strikeoff.artwork.Drawn;
 
 /** What is said of films whose sizes are off, among other films of their design. */
@@ -63,6 +65,69 @@ class FilmSizesTest {
         .contains("Mend: Output it at 100 %.")
         .doesNotContain("write `size")
         .doesNotContain("write `resolution");
+  }
+
+  /** Films of resolutions that programs are set to, among one of another. */
+  @ParameterizedTest
+  @CsvSource({
+    "300, 600, 300/in",
+    "150, 300, 150/in",
+    "254, 300, 100/cm",
+    "720, 600, 720/in",
+    "152.4, 300, 60/cm"
+  })
+  void aPlainResolutionThatMakesItAsLargeAsWantedIsOffered(
+      double drawn, int says, String resolution) throws IOException {
+    Files.write(
+        desk.resolve("veins.png"),
+        new Drawn(200, 160, drawn).with(Drawn.leaf(100, 80, 180, 120)).png());
+    String wrong = PLAN.replace("veins.png", "veins.png, resolution: " + says + "/in");
+    assertThat(check(wrong))
+        .contains("STOP  artwork/wrong-scale")
+        .contains(
+            "Output it at 100 %. If only its resolution is wrong, write `resolution: " + resolution)
+        .containsPattern("\\+ .*resolution: " + resolution);
+    assertThat(check(PLAN.replace("veins.png", "veins.png, resolution: " + resolution)))
+        .contains("found:")
+        .doesNotContain("artwork/wrong-scale");
+  }
+
+  /** A strip round it takes a part of its points. */
+  @Test
+  void aMarginCountsToItsResolution() throws IOException {
+    Files.write(
+        desk.resolve("veins.png"),
+        new Drawn(220, 180, 300).with(Drawn.leaf(110, 90, 180, 120)).png());
+    String plan = PLAN.replace("veins.png", "veins.png, margin: 1 cm, resolution: 400/in");
+    assertThat(check(plan)).contains("write `resolution: 300/in`");
+    assertThat(check(plan.replace("400/in", "300/in"))).doesNotContain("artwork/wrong-scale");
+  }
+
+  /** A drawing is as large as it says, however close its points are laid. */
+  @Test
+  void noResolutionMendsADrawing() throws IOException {
+    Files.writeString(
+        desk.resolve("veins.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='320mm'"
+            + " viewBox='0 0 200 160'><rect x='60' width='20' height='20'/></svg>");
+    assertThat(check(PLAN.replace("veins.png", "veins.svg")))
+        .contains("artwork/wrong-scale")
+        .doesNotContain("write `resolution");
+  }
+
+  /** What follows of a film of another shape has one cause, which is told. */
+  @Test
+  void filmsOfAnotherShapeAreNotLaidOnOthers() throws IOException {
+    Files.write(
+        desk.resolve("veins.png"),
+        new Drawn(130, 150, 254)
+            .with(Drawn.leaf(65, 75, 110, 100))
+            .with((x, y) -> y > 80 && y < 90)
+            .png());
+    String said = check(PLAN.replace("veins.png", "veins.png, key: yes"));
+    assertThat(said)
+        .contains("It is 65 % as long and 93.8 % as wide as wanted, which no one scale mends.")
+        .doesNotContainPattern("(RISK|ADVICE) +artwork/");
   }
 
   @Test

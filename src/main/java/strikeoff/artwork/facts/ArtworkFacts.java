@@ -37,8 +37,7 @@ public final class ArtworkFacts {
                   LineInPoints.of(design, separation, artwork, marks, policy).ifPresent(facts::add);
                 });
       }
-      List<SizeOfArtwork> sizes =
-          SizeOfArtwork.each(design, plan, tolerance, policy.artwork().stretchedMost());
+      List<SizeOfArtwork> sizes = SizeOfArtwork.each(design, plan, tolerance, policy.artwork());
       facts.addAll(SizeOfArtwork.together(sizes));
       facts.addAll(marks);
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);

@@ -1,12 +1,15 @@
 package strikeoff.artwork.facts;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import strikeoff.document.Edit;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
@@ -15,9 +18,10 @@ import strikeoff.plan.Artwork.Sized;
 import strikeoff.plan.Design;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
+import strikeoff.policy.Limits;
 import strikeoff.units.Length;
 import strikeoff.units.Pair;
-import strikeoff.units.Ratio;
+import strikeoff.units.Share;
 
 /**
  * How large films of one design are by their own resolution, and how large the plan wants them;
@@ -42,6 +46,8 @@ import strikeoff.units.Ratio;
  *     it is another film
  * @param resolutionMayBeWrong true if all films of the design are off by the same scale, or one of
  *     the wanted size has as many points
+ * @param asWanted points that make it as large as it is wanted; empty if none do
+ * @param pastes that they print
  */
 public record SizeOfArtwork(
     String design,
@@ -61,6 +67,8 @@ public record SizeOfArtwork(
     double stretched,
     boolean planMayBeWrong,
     boolean resolutionMayBeWrong,
+    Optional<FilmResolution> asWanted,
+    List<String> pastes,
     List<Related> related,
     PlanPath path)
     implements Evidence {
@@ -68,17 +76,18 @@ public record SizeOfArtwork(
   public SizeOfArtwork {
     files = List.copyOf(files);
     numbers = List.copyOf(numbers);
+    pastes = List.copyOf(pastes);
     related = List.copyOf(related);
   }
 
   /** Of each film of a design, by itself. */
   static List<SizeOfArtwork> each(
-      Design design, PrintPlan plan, Length tolerance, Ratio stretchedMost) {
+      Design design, PrintPlan plan, Length tolerance, Limits.Artwork limits) {
     List<SizeOfArtwork> each = new ArrayList<>();
     for (Design.Separation separation : design.separations()) {
       separation
           .artwork()
-          .map(artwork -> of(design, separation, artwork, plan, tolerance, stretchedMost))
+          .map(artwork -> of(design, separation, artwork, plan, tolerance, limits))
           .ifPresent(each::add);
     }
     return each.stream().map(one -> one.among(each)).toList();
@@ -97,7 +106,7 @@ public record SizeOfArtwork(
       Artwork artwork,
       PrintPlan plan,
       Length tolerance,
-      Ratio stretchedMost) {
+      Limits.Artwork limits) {
     Length length = separation.length();
     Length width = separation.width();
     Pair is =
@@ -123,9 +132,11 @@ public record SizeOfArtwork(
         List.of(separation.number()),
         artwork.sized(),
         fits(is, design, separation, artwork.sized(), plan.screens().get(separation.screen())),
-        Math.max(shape, 1 / shape) / stretchedMost.value(),
+        Math.max(shape, 1 / shape) / limits.stretchedMost().value(),
         true,
         true,
+        FilmResolution.asWanted(artwork, is, length, width, tolerance, limits.resolutionStep()),
+        List.of(separation.paste()),
         List.of(),
         separation.path().key("artwork"));
   }
@@ -151,7 +162,7 @@ public record SizeOfArtwork(
     boolean oneScale = each.stream().allMatch(this::hasScaleOf);
     boolean twin =
         each.stream().anyMatch(o -> !o.isOff() && o.columns == columns && o.rows == rows);
-    return with(files, numbers, oneSize && !isAnother(), oneScale || twin, related);
+    return with(files, numbers, pastes, oneSize && !isAnother(), oneScale || twin, related);
   }
 
   private boolean hasScaleOf(SizeOfArtwork other) {
@@ -177,7 +188,7 @@ public record SizeOfArtwork(
 
   /** What films have to share to be told together. */
   private List<Object> size() {
-    return List.of(is, length, width, columns, rows);
+    return List.of(is, length, width, columns, rows, asWanted);
   }
 
   /** True if it has the size that is wanted once it is turned by a right angle. */
@@ -197,14 +208,54 @@ public record SizeOfArtwork(
   }
 
   /**
-   * Points a centimetre that make it as large as it is wanted; empty if its shape or its fellows
-   * speak against it.
+   * Points that make it as large as it is wanted; empty if its shape or its fellows speak against
+   * it. A plain figure speaks for itself: what came out at another size hardly has one.
    */
-  public Optional<Double> pointsPerCm() {
-    double scale = length.mm() / is.along().mm();
-    return resolutionMayBeWrong && near(is.across().mm() * scale, width.mm())
-        ? Optional.of(columns / length.cm())
-        : Optional.empty();
+  public Optional<FilmResolution> resolution() {
+    return asWanted.filter(points -> resolutionMayBeWrong || points.plain());
+  }
+
+  /** What to write if only that is wrong; nothing for a figure that is none to be set. */
+  public List<List<Edit>> resolutions() {
+    return resolution().filter(FilmResolution::plain).stream()
+        .map(
+            points ->
+                Stream.concat(Stream.of(path), related.stream().map(Related::path))
+                    .<Edit>map(
+                        film -> new Edit.Write(film.parent().key("resolution"), points.written()))
+                    .toList())
+        .toList();
+  }
+
+  /**
+   * True if it is off in its shape, so that no scale makes it as large as it is wanted, nor a strip
+   * that is cut off, nor a turn.
+   */
+  public boolean otherShape() {
+    return isOff()
+        && !turned()
+        && strip().isEmpty()
+        && !near(is.across().mm() * length.mm() / is.along().mm(), width.mm());
+  }
+
+  /** How long it is, of what is wanted. */
+  public Share along() {
+    return new Share(is.along().mm() / length.mm());
+  }
+
+  /** How wide it is, of what is wanted. */
+  public Share across() {
+    return new Share(is.across().mm() / width.mm());
+  }
+
+  /** True if one of two colours is printed from it. */
+  public boolean isOf(String one, String other) {
+    return pastes.contains(one) || pastes.contains(other);
+  }
+
+  /** True if one of some colours is printed from it. */
+  public boolean isOfAny(List<String> colours) {
+    return !Collections.disjoint(pastes, colours);
   }
 
   private boolean near(double mm, double wanted) {
@@ -216,14 +267,18 @@ public record SizeOfArtwork(
     all.addAll(other.files);
     List<Integer> both = new ArrayList<>(numbers);
     both.addAll(other.numbers);
+    Set<String> inks = new LinkedHashSet<>(pastes);
+    inks.addAll(other.pastes);
     List<Related> further = new ArrayList<>(related);
     further.add(new Related(Tie.OTHER_FILM, other.path));
-    return with(List.copyOf(all), both, planMayBeWrong, resolutionMayBeWrong, further);
+    return with(
+        List.copyOf(all), both, List.copyOf(inks), planMayBeWrong, resolutionMayBeWrong, further);
   }
 
   private SizeOfArtwork with(
       List<String> all,
       List<Integer> numbers,
+      List<String> inks,
       boolean planMayBe,
       boolean resolutionMayBe,
       List<Related> further) {
@@ -245,6 +300,8 @@ public record SizeOfArtwork(
         stretched,
         planMayBe,
         resolutionMayBe,
+        asWanted,
+        inks,
         further,
         path);
   }
