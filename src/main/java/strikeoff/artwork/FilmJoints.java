@@ -31,6 +31,8 @@ final class FilmJoints {
   private final Strokes lapped;
   private final Strokes bare;
   private final Strokes edges;
+  private final Rims rimsOfOne;
+  private final Rims rimsOfOther;
   private RowRuns lap = new RowRuns();
   private RowRuns gap = new RowRuns();
   private RowRuns butt = new RowRuns();
@@ -39,6 +41,8 @@ final class FilmJoints {
     this.laps = new Widths(along, across, WIDEST_LAP, 1);
     this.gaps = new Widths(along, across, Widths.WIDEST, 1);
     this.butts = new Butts(along, across);
+    this.rimsOfOne = new Rims(along, across);
+    this.rimsOfOther = new Rims(along, across);
     this.lapped = new Strokes(laps.mostPoints(), laps.fewestRows(), laps::take);
     this.bare = new Strokes(gaps.mostPoints(), gaps.rows(strip.mm()), gaps::take);
     // Lines that cross touch at their corners; an edge goes on for so long.
@@ -48,13 +52,14 @@ final class FilmJoints {
 
   /** Of two films that come near to each other nowhere. */
   static Joint none(double along, double across) {
-    Side none = new Side(new Area(0), new Area(0), Optional.empty());
+    Side none = new Side(new Area(0), new Area(0), Optional.empty(), Optional.empty());
     return new Joint(
         1,
         2,
         new Length(Math.max(along, across)),
         Optional.empty(),
         Optional.empty(),
+        new Length(0),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -109,6 +114,7 @@ final class FilmJoints {
         new Length(Math.max(along, across)),
         lap,
         KeptWidths.widest(upright.laps.kept(), flat.laps.kept(), one),
+        KeptWidths.over(upright.laps.kept(), flat.laps.kept()),
         KeptWidths.finest(upright.gaps.kept(), flat.gaps.kept(), one, false),
         Butts.of(upright.butts, flat.butts, one.rows()),
         KeptWidths.strips(upright.gaps.kept(), flat.gaps.kept(), limits.narrow()),
@@ -117,8 +123,14 @@ final class FilmJoints {
             : EdgeFitting.of(
                 one, films.other(), along, across, limits.moved(), limits.larger(), edges),
         laid.both(),
-        laid.one().wide(lap.flatMap(l -> itsWidth.of(one, l.place()))),
-        laid.other().wide(lap.flatMap(l -> itsWidth.of(films.other(), l.place()))));
+        laid.one()
+            .with(
+                lap.flatMap(l -> itsWidth.of(one, l.place())),
+                Rims.of(upright.rimsOfOne, flat.rimsOfOne)),
+        laid.other()
+            .with(
+                lap.flatMap(l -> itsWidth.of(films.other(), l.place())),
+                Rims.of(upright.rimsOfOther, flat.rimsOfOther)));
   }
 
   private static boolean comeNear(FilmsNear where, int from, int to) {
@@ -142,6 +154,8 @@ final class FilmJoints {
     lap.clear();
     gap.clear();
     butt.clear();
+    rimsOfOne.clear();
+    rimsOfOther.clear();
     for (int i = 0; i < stretches.length; i += 2) {
       stretch(films, y, stretches[i], stretches[i + 1]);
     }
@@ -153,6 +167,8 @@ final class FilmJoints {
     lap.clear();
     gap.clear();
     butt.clear();
+    rimsOfOne.clear();
+    rimsOfOther.clear();
     take(at);
   }
 
@@ -160,6 +176,8 @@ final class FilmJoints {
     lap = lapped.row(at, lap);
     gap = bare.row(at, gap);
     butt = edges.row(at, butt);
+    rimsOfOne.end(at);
+    rimsOfOther.end(at);
   }
 
   /** Goes over a part of a row, run by run of what is the same. */
@@ -170,9 +188,13 @@ final class FilmJoints {
     int before = NEITHER;
     int edge = 0;
     int here = kind(one, other, first, y);
+    rimsOfOne.begin(third, y);
+    rimsOfOther.begin(third, y);
     for (int from = first; from < end; ) {
       int to = Math.min(end, Math.min(one.change(from, y), other.change(from, y)));
       int next = to < end ? kind(one, other, to, y) : NEITHER;
+      rimsOfOne.run((here & ONE) != 0, (here & OTHER) != 0, from, to);
+      rimsOfOther.run((here & OTHER) != 0, (here & ONE) != 0, from, to);
       if (here == BOTH && apart(before, next)) {
         lap.add(from, to);
       } else if (here == NEITHER && apart(before, next) && third.next(from, y, true) >= to) {

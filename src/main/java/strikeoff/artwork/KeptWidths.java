@@ -1,5 +1,6 @@
 package strikeoff.artwork;
 
+import java.util.Arrays;
 import java.util.Optional;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Joint.Strips;
@@ -112,6 +113,21 @@ final class KeptWidths {
     return over == 0
         ? Optional.empty()
         : Optional.of(new Strips(new Length(widest), new Length(over)));
+  }
+
+  /** How long all of the same are together. */
+  static Length over(KeptWidths upright, KeptWidths flat) {
+    return new Length(Arrays.stream(upright.lengths).sum() + Arrays.stream(flat.lengths).sum());
+  }
+
+  /** How wide the same are on average; empty if there are none. */
+  static Optional<Length> mean(KeptWidths upright, KeptWidths flat) {
+    double over = over(upright, flat).mm();
+    double area = 0;
+    for (int bin = 0; bin < upright.lengths.length; bin++) {
+      area += (bin + 0.5) * BIN * (upright.lengths[bin] + flat.lengths[bin]);
+    }
+    return over == 0 ? Optional.empty() : Optional.of(new Length(area / over));
   }
 
   private double widestUpTo(double limit) {

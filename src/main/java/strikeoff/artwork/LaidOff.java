@@ -181,7 +181,8 @@ record LaidOff(Area both, Side one, Side other) {
       for (long one : bare) {
         most = Math.max(most, one);
       }
-      return new Side(new Area(inside * cm), new Area(most * cm), Optional.empty());
+      return new Side(
+          new Area(inside * cm), new Area(most * cm), Optional.empty(), Optional.empty());
     }
   }
 }

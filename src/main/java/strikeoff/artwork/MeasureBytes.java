@@ -14,6 +14,7 @@ import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Artwork.Tones;
 import strikeoff.plan.FilmFit;
 import strikeoff.plan.Joint;
+import strikeoff.plan.Joint.Rim;
 import strikeoff.plan.Joint.Side;
 import strikeoff.plan.Joint.Strips;
 import strikeoff.plan.PrintedCells;
@@ -100,6 +101,7 @@ final class MeasureBytes {
           out.writeDouble(joint.point().mm());
           optional(out, joint.lap(), MeasureBytes::finest);
           optional(out, joint.wideLap(), MeasureBytes::finest);
+          out.writeDouble(joint.lapped().mm());
           optional(out, joint.gap(), MeasureBytes::finest);
           optional(out, joint.butt(), MeasureBytes::finest);
           optional(out, joint.gapUpTo(), MeasureBytes::strips);
@@ -108,7 +110,8 @@ final class MeasureBytes {
           for (Side side : new Side[] {joint.ofOne(), joint.ofOther()}) {
             out.writeDouble(side.inside().squareCm());
             out.writeDouble(side.bare().squareCm());
-            optional(out, side.wide(), (to, wide) -> to.writeDouble(wide.mm()));
+            optional(out, side.wide(), MeasureBytes::mm);
+            optional(out, side.rim(), MeasureBytes::rim);
           }
           return out;
         });
@@ -124,13 +127,33 @@ final class MeasureBytes {
                 length(in),
                 optional(in, MeasureBytes::finest),
                 optional(in, MeasureBytes::finest),
+                length(in),
                 optional(in, MeasureBytes::finest),
                 optional(in, MeasureBytes::finest),
                 optional(in, from -> new Strips(length(from), length(from))),
                 optional(in, MeasureBytes::fit),
                 area(in),
-                new Side(area(in), area(in), optional(in, MeasureBytes::length)),
-                new Side(area(in), area(in), optional(in, MeasureBytes::length))));
+                side(in),
+                side(in)));
+  }
+
+  private static Side side(DataInputStream in) throws IOException {
+    return new Side(
+        area(in),
+        area(in),
+        optional(in, MeasureBytes::length),
+        optional(
+            in, from -> new Rim(length(from), length(from), optional(from, MeasureBytes::length))));
+  }
+
+  private static void rim(DataOutputStream out, Rim rim) throws IOException {
+    mm(out, rim.width());
+    mm(out, rim.over());
+    optional(out, rim.line(), MeasureBytes::mm);
+  }
+
+  private static void mm(DataOutputStream out, Length length) throws IOException {
+    out.writeDouble(length.mm());
   }
 
   private static void strips(DataOutputStream out, Strips strips) throws IOException {

@@ -16,6 +16,7 @@ import strikeoff.units.Length;
  * @param lap the narrowest lap that has one of them alone on its one side and the other on its
  *     other; empty if there is none of up to 4 mm
  * @param wideLap the widest such lap of up to 10 mm
+ * @param lapped over how much they have such laps of up to 10 mm
  * @param gap the narrowest bare ground between them, likewise, where no third film prints
  * @param butt over how much they meet without either, to a point, and under no third: of no width,
  *     and where the longest such edge is; empty if they meet so nowhere
@@ -32,6 +33,7 @@ public record Joint(
     Length point,
     Optional<Finest> lap,
     Optional<Finest> wideLap,
+    Length lapped,
     Optional<Finest> gap,
     Optional<Finest> butt,
     Optional<Strips> gapUpTo,
@@ -48,14 +50,25 @@ public record Joint(
    *     eight directions: it lay there or nearer to the other, and no film of the design covers it
    * @param wide how wide it is by itself, across the narrowest lap; empty from 4 mm on, and without
    *     a lap
+   * @param rim where it stands out past lines of the other that are drawn over it; empty if that is
+   *     nowhere
    */
-  public record Side(Area inside, Area bare, Optional<Length> wide) {
+  public record Side(Area inside, Area bare, Optional<Length> wide, Optional<Rim> rim) {
 
-    /** The same of one that is so wide. */
-    public Side wide(Optional<Length> own) {
-      return new Side(inside, bare, own);
+    /** The same of one that is so wide, and stands out so. */
+    public Side with(Optional<Length> own, Optional<Rim> past) {
+      return new Side(inside, bare, own, past);
     }
   }
+
+  /**
+   * A rim of a colour between ground and a line that is drawn over that colour.
+   *
+   * @param width on average
+   * @param over how long it is, as far as it keeps its width
+   * @param line how wide that line is, on average; empty from 4 mm on
+   */
+  public record Rim(Length width, Length over, Optional<Length> line) {}
 
   /**
    * Strips of bare ground.
@@ -68,7 +81,7 @@ public record Joint(
   /** The same of others. */
   public Joint between(int first, int second) {
     return new Joint(
-        first, second, point, lap, wideLap, gap, butt, gapUpTo, fit, both, ofOne, ofOther);
+        first, second, point, lap, wideLap, lapped, gap, butt, gapUpTo, fit, both, ofOne, ofOther);
   }
 
   /**
@@ -90,6 +103,7 @@ public record Joint(
         point,
         lap.map(there),
         wideLap.map(there),
+        lapped,
         gap.map(there),
         butt.map(there),
         gapUpTo,
@@ -106,7 +120,7 @@ public record Joint(
   /** The same of films that are known to a coarser point. */
   public Joint knownTo(Length coarser) {
     return new Joint(
-        one, other, coarser, lap, wideLap, gap, butt, gapUpTo, fit, both, ofOne, ofOther);
+        one, other, coarser, lap, wideLap, lapped, gap, butt, gapUpTo, fit, both, ofOne, ofOther);
   }
 
   /**

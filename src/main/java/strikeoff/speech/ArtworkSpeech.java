@@ -1,11 +1,13 @@
 package strikeoff.speech;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.artwork.facts.ArtworksApart;
 import strikeoff.artwork.facts.FilmOnOthers;
 import strikeoff.artwork.facts.LineInPoints;
+import strikeoff.artwork.facts.LooseOutline;
 import strikeoff.artwork.facts.MarksOnFilms;
 import strikeoff.artwork.facts.OpenJoint;
 import strikeoff.artwork.facts.OutlineOverEdge;
@@ -259,18 +261,54 @@ public final class ArtworkSpeech {
     return SequenceSpeech.laid(joint.railed());
   }
 
+  /** Of all that are told together; each is the worst of its own. */
   public static String bareText(OutlineOverEdge outline, Measures units) {
-    return small(outline.bare(), units);
+    double bare = outline.all().stream().mapToDouble(o -> o.bare().squareCm()).sum();
+    return small(new Area(bare), units);
   }
 
   public static String lapText(OutlineOverEdge outline, Measures units) {
     return outline.lap().text(units);
   }
 
+  /** How far it reaches over each colour. */
+  public static String lapsText(OutlineOverEdge outline, Measures units) {
+    return Phrase.list(
+        outline.all().stream().map(o -> o.colour() + " by " + o.lap().text(units)).toList());
+  }
+
+  /** How each colour misses its outline; a sentence's beginning. */
+  public static String misses(LooseOutline outline, Measures units) {
+    List<String> all = new ArrayList<>();
+    for (OpenJoint joint : outline.open()) {
+      all.add(
+          joint.gapes()
+              ? joint.under() + " leaves " + gapText(joint, units) + " of ground beside it"
+              : joint.under() + " only touches it over " + joint.butt().text(units));
+    }
+    for (OutlineOverEdge lap : outline.hardly()) {
+      all.add(lap.colour() + " runs under it by " + lap.lap().text(units) + " at least");
+    }
+    return Phrase.list(all);
+  }
+
+  /** By how much to spread each. */
+  public static String spreads(LooseOutline outline, Measures units) {
+    List<String> all = new ArrayList<>();
+    outline.open().forEach(j -> all.add(j.under() + " by " + j.spread().roundedUp(units)));
+    outline.hardly().forEach(o -> all.add(o.colour() + " by " + o.spread().roundedUp(units)));
+    return Phrase.list(all);
+  }
+
+  public static String table(LooseOutline outline) {
+    return SequenceSpeech.laid(outline.railed());
+  }
+
   /** How wide the outline is where it laps least. */
   public static String widthText(OutlineOverEdge outline, Measures units) {
-    return outline
-        .width()
+    return outline.all().stream()
+        .flatMap(o -> o.width().stream())
+        .min(Comparator.naturalOrder())
         .map(width -> width.text(units))
         .orElse("more than " + Artwork.WIDEST_FINE.text(units));
   }

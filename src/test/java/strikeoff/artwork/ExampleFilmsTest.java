@@ -63,6 +63,13 @@ class ExampleFilmsTest {
     return small(254).with((x, y) -> x > from && x < to && y > 8 && y < 42).png();
   }
 
+  /** A round frame whose edges lie so far from its middle. */
+  private static byte[] framed(double from, double to) {
+    return new Drawn(60, 60, 254)
+        .with((x, y) -> Math.hypot(x - 30, y - 30) >= from && Math.hypot(x - 30, y - 30) <= to)
+        .png();
+  }
+
   private static byte[] wedges(double degrees) {
     return small(600)
         .with(Drawn.wedge(12, 3, 42, degrees, 90))
@@ -138,6 +145,14 @@ class ExampleFilmsTest {
     films.put("colour-hardly-under-outline/left.png", half(5, 25));
     films.put("colour-hardly-under-outline/choked.png", half(5, 24.2));
     films.put("colour-hardly-under-outline/wide.png", half(24, 26));
+    films.put("colour-past-outline/leaf.png", framed(0, 25));
+    films.put("colour-past-outline/spread.png", framed(0, 27));
+    films.put("colour-past-outline/outline.png", framed(24, 26));
+    films.put("outline-misses-colours/left.png", half(5, 25));
+    films.put("outline-misses-colours/choked.png", half(5, 24.2));
+    films.put("outline-misses-colours/right.png", half(27, 45));
+    films.put("outline-misses-colours/touching.png", half(28, 45));
+    films.put("outline-misses-colours/outline.png", half(24, 28));
     return films;
   }
 

@@ -108,6 +108,28 @@ class LaidOffTest {
     assertThat(bareBeside(colour, outline, 300, 1)).isCloseTo(40 * 0.8, within(2.0));
   }
 
+  /** A disc of 54 mm, and a round line over it from 48 to 52 mm across: a rim of 1 mm. */
+  @Test
+  void aColourStandsOutPastALineOverIt() {
+    Bits colour = bits(300, r -> r <= 27);
+    Bits line = bits(300, r -> r >= 24 && r <= 26);
+    Joint joint = joint(TwoFilms.alone(colour, line), 300, 1);
+    Joint.Rim rim = joint.ofOne().rim().orElseThrow();
+    assertThat(rim.width().mm()).isCloseTo(1, within(25.4 / 300));
+    assertThat(rim.line().orElseThrow().mm()).isCloseTo(2, within(25.4 / 300));
+    // As long as lengths of lines are known.
+    assertThat(rim.over().mm()).isBetween(0.7 * 2 * Math.PI * 26.5, 1.2 * 2 * Math.PI * 26.5);
+    assertThat(joint.ofOther().rim()).isEmpty();
+    assertThat(joint(TwoFilms.alone(line, colour), 300, 1).ofOther().rim()).contains(rim);
+    // A wash under all of it, or beside it, leaves no rim to see; nor does a line down the middle.
+    Bits wash = bits(300, r -> r <= 40);
+    assertThat(joint(new TwoFilms(colour, line, wash), 300, 1).ofOne().rim()).isEmpty();
+    Bits around = bits(300, r -> r >= 27 && r <= 40);
+    assertThat(joint(new TwoFilms(colour, line, around), 300, 1).ofOne().rim()).isEmpty();
+    Bits band = bits(300, r -> r >= 23 && r <= 27);
+    assertThat(joint(TwoFilms.alone(band, line), 300, 1).ofOne().rim()).isEmpty();
+  }
+
   @Test
   void whatAThirdColourCoversIsNoGround() {
     Bits colour = bits(300, r -> r <= 50);

@@ -135,6 +135,32 @@ class FaultyFilmsTest {
     assertThat(said).contains("Draw bark 2 mm wide");
   }
 
+  /** A rim of 1.4 mm outside a line of 2.4 mm, whose middle is 2.6 mm within the fill's edge. */
+  @Test
+  void aColourThatWasSpreadPastItsOutlineIsChoked() throws IOException {
+    String said = check(fill(2.6), line(2.4));
+    assertThat(rules(said)).containsExactly("artwork/colour-past-outline");
+    assertThat(said)
+        .containsPattern("moss of bend stands out past its outline in bark by 1\\.[34]\\d* mm")
+        .containsPattern("Choke moss by 2\\.[56]\\d* mm")
+        .contains("if the rim is meant, accept this");
+    assertThat(rules(check(fill(1.2), line(2.4)))).isEmpty();
+  }
+
+  /** The same line, with a band outside it that is wider than the line: drawn so. */
+  @Test
+  void aLineDrawnInsideItsColourIsNoOutlineOfIt() throws IOException {
+    assertThat(rules(check(fill(3), line(1.5)))).isEmpty();
+  }
+
+  /** A shadow of the shape, under its outline and its fill. */
+  @Test
+  void aColourThatStandsOutOnOneSideIsAShadow() throws IOException {
+    assertThat(
+            rules(check((x, y) -> fill(0).covers(x, y) || fill(0).covers(x - 3, y - 3), line(3))))
+        .doesNotContain("artwork/colour-past-outline");
+  }
+
   @Test
   void anEdgeThatOnlyTouchesIsAsLongAsItIs() throws IOException {
     String said = check(fill(-1.5), line(3));

@@ -2,6 +2,7 @@ package strikeoff.artwork.facts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import strikeoff.evidence.Evidence;
 import strikeoff.plan.Design;
 import strikeoff.plan.Joint;
@@ -42,12 +43,24 @@ public final class ArtworkFacts {
       facts.addAll(marks);
       ArtworksApart.of(sizes, policy.artwork().samePage()).ifPresent(facts::add);
       facts.addAll(PointsApart.of(design, sizes, railed, tolerance, policy.artwork().samePage()));
-      FilmOnOthers.of(design, railed, policy).ifPresent(facts::add);
+      Optional<FilmOnOthers> fit = FilmOnOthers.of(design, railed, policy);
+      fit.ifPresent(facts::add);
       for (Joint joint : design.joints()) {
-        facts.add(OpenJoint.of(design, joint, railed, tolerance));
-        OutlineOverEdge.of(design, joint, railed, tolerance).ifPresent(facts::add);
+        facts.add(OpenJoint.of(design, joint, policy.artwork().buttLeast(), railed, tolerance));
+        OutlineOverEdge.of(design, joint, policy.artwork().buttLeast(), railed, tolerance)
+            .ifPresent(facts::add);
+        ColourPastOutline.of(design, joint, policy.artwork()).ifPresent(facts::add);
         WideLap.of(plan, design, joint, railed, tolerance).ifPresent(facts::add);
       }
+      facts.addAll(
+          LooseOutline.of(
+              design,
+              facts,
+              (one, other) ->
+                  fit.filter(f -> f.unfit() && f.isOf(one, other)).isPresent()
+                      || sizes.stream().anyMatch(s -> s.otherShape() && s.isOf(one, other)),
+              railed,
+              tolerance));
     }
     return facts;
   }

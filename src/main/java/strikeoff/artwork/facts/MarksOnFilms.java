@@ -21,9 +21,10 @@ import strikeoff.units.Measures;
 import strikeoff.units.Pair;
 
 /**
- * Small marks near the border of films, each with its fellow across the middle: register marks.
- * They stand at the same places of all films of a design, which hardly has such itself, since its
- * colours would print there over each other; or they are crosses in the four corners of some.
+ * Small marks near the border of films: register marks. They stand at the same places of all films
+ * of a design, which hardly has such itself, since its colours would print there over each other,
+ * and are several crosses, or each has its fellow across the middle; or they are crosses in the
+ * four corners of some films.
  *
  * @param files the films, as the plan writes them
  * @param count of such marks on each of them
@@ -92,8 +93,8 @@ public record MarksOnFilms(
 
   /**
    * None where there are no marks; films of another size than is wanted have to come right first.
-   * What stands on all films of one rectangle is told of them together, whatever its shape; else
-   * crosses in all four corners are, of the films that have them.
+   * What stands on all films of one rectangle is told of them together, wherever it is if it is a
+   * cross; else crosses in all four corners are, of the films that have them.
    */
   static List<MarksOnFilms> of(Design design, Length tolerance, Policy policy) {
     List<Separation> films =
@@ -209,10 +210,16 @@ public record MarksOnFilms(
                     && Math.abs(p.area() - mark.area()) <= ALIKE * mark.area());
   }
 
-  /** True if another one is its mirror image across one of the two middle lines. */
+  /**
+   * True if another one is a cross as well, or its mirror image across a middle line, or across
+   * both one after the other.
+   */
   private static boolean hasFellow(List<Part> marks, Part p, PrintedCells cells) {
     List<Part> others = marks.stream().filter(m -> m != p).toList();
-    return has(others, over(p, cells), cells) || has(others, across(p, cells), cells);
+    return p.cross() && others.stream().anyMatch(Part::cross)
+        || has(others, over(p, cells), cells)
+        || has(others, across(p, cells), cells)
+        || has(others, across(over(p, cells), cells), cells);
   }
 
   /** Its mirror image across the middle line that runs upright. */

@@ -26,6 +26,7 @@ import strikeoff.units.Length;
  *     is any
  * @param doubt how much wider or narrower that may be: a point of the films
  * @param butt over how much they meet edge to edge, to a point of the films
+ * @param butts true if, by the policy, that is an edge and not the corners of lines that cross
  * @param buttAt where the longest such edge is; empty if there is none
  * @param tolerance how far a frame can be off on this table
  */
@@ -39,6 +40,7 @@ public record OpenJoint(
     Optional<Joint.Strips> strips,
     Length doubt,
     Length butt,
+    boolean butts,
     Optional<FilmPlace> buttAt,
     boolean railed,
     Length tolerance,
@@ -50,7 +52,8 @@ public record OpenJoint(
     related = List.copyOf(related);
   }
 
-  static OpenJoint of(Design design, Joint joint, boolean railed, Length tolerance) {
+  static OpenJoint of(
+      Design design, Joint joint, Length buttLeast, boolean railed, Length tolerance) {
     Design.Separation one = design.separation(joint.one());
     Design.Separation other = design.separation(joint.other());
     boolean first = !one.key() || other.key();
@@ -64,6 +67,7 @@ public record OpenJoint(
         joint.gapUpTo(),
         joint.point(),
         joint.butting(),
+        joint.butting().mm() >= buttLeast.mm(),
         joint.butt().map(Finest::place),
         railed,
         tolerance,

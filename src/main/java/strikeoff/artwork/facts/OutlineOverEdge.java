@@ -2,6 +2,7 @@ package strikeoff.artwork.facts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
@@ -12,17 +13,19 @@ import strikeoff.units.Area;
 import strikeoff.units.Length;
 
 /**
- * An outline that lies over the edge of another colour, by their films.
+ * An outline that lies over the edge of another colour, by their films; or of several colours that
+ * are told together.
  *
  * @param key paste of the outline
  * @param colour paste of what it outlines
  * @param lap how far it reaches over that where it does so least
  * @param doubt how much further or less far that may be: a point of the films
  * @param width how wide the outline is there by itself; empty from 4 mm on
- * @param butt over how much the two only meet edge to edge, to a point of the films
+ * @param butts true if, by the policy, the two only meet edge to edge over some of it
  * @param bare ground that shows beside the colour where the outline is laid off by the tolerance,
  *     in the worst of eight directions, in each print
  * @param tolerance how far a frame can be off on this table
+ * @param further the same outline over other colours, told with this one
  * @param path of the film that is to be drawn anew: the colour's where it is choked, else the
  *     outline's
  */
@@ -33,21 +36,23 @@ public record OutlineOverEdge(
     Length lap,
     Length doubt,
     Optional<Length> width,
-    Length butt,
+    boolean butts,
     Area bare,
     boolean railed,
     Length tolerance,
+    List<OutlineOverEdge> further,
     List<Related> related,
     PlanPath path)
-    implements Evidence {
+    implements Evidence.Gathered {
 
   public OutlineOverEdge {
+    further = List.copyOf(further);
     related = List.copyOf(related);
   }
 
   /** Empty if none of the two is an outline, or both are, or it laps the other nowhere. */
   static Optional<OutlineOverEdge> of(
-      Design design, Joint joint, boolean railed, Length tolerance) {
+      Design design, Joint joint, Length buttLeast, boolean railed, Length tolerance) {
     Separation one = design.separation(joint.one());
     Separation other = design.separation(joint.other());
     if (one.key() == other.key() || joint.lap().isEmpty()) {
@@ -63,10 +68,11 @@ public record OutlineOverEdge(
             joint.lap().get().width(),
             joint.point(),
             joint.of(key.number()).wide(),
-            joint.butting(),
+            joint.butting().mm() >= buttLeast.mm(),
             joint.of(key.number()).bare(),
             railed,
             tolerance,
+            List.of(),
             List.of(new Related(Tie.OTHER_FILM, colour.path().key("artwork"))),
             key.path().key("artwork"));
     return Optional.of(outline.choked() ? outline.atColour() : outline);
@@ -81,12 +87,48 @@ public record OutlineOverEdge(
         lap,
         doubt,
         width,
-        butt,
+        butts,
         bare,
         railed,
         tolerance,
+        List.of(),
         List.of(new Related(Tie.OTHER_FILM, path)),
         related.get(0).path());
+  }
+
+  /** What is drawn anew in one go: an outline for all colours that it outlines. */
+  @Override
+  public Object gathering() {
+    return List.of(design, path);
+  }
+
+  @Override
+  public OutlineOverEdge and(List<Evidence> others) {
+    List<OutlineOverEdge> more = others.stream().map(OutlineOverEdge.class::cast).toList();
+    return new OutlineOverEdge(
+        design,
+        key,
+        colour,
+        lap,
+        doubt,
+        width,
+        butts,
+        bare,
+        railed,
+        tolerance,
+        more,
+        Stream.concat(Stream.of(this), more.stream()).flatMap(o -> o.related.stream()).toList(),
+        path);
+  }
+
+  /** This one, and those that are told with it. */
+  public List<OutlineOverEdge> all() {
+    return Stream.concat(Stream.of(this), further.stream()).toList();
+  }
+
+  /** What it outlines. */
+  public List<String> colours() {
+    return all().stream().map(OutlineOverEdge::colour).toList();
   }
 
   /** True if it reaches over the edge by less than the tolerance, whatever the doubt. */

@@ -78,6 +78,11 @@
 [condition][artwork.facts.OutlineOverEdge]- by less than {length}=lap.base() < {length}
 [condition][artwork.facts.OutlineOverEdge]- under which the colour could run further=choked == true
 [condition][artwork.facts.OutlineOverEdge]- that leaves more than {area} bare once it is laid off=bare.base() > {area}
+[condition][artwork.facts.LooseOutline]an outline misses several colours=LooseOutline()
+[condition][artwork.facts.ColourPastOutline]a colour stands out past its outline=ColourPastOutline()
+[condition][artwork.facts.ColourPastOutline]- by more than {length}=width.base() > {length}
+[condition][artwork.facts.ColourPastOutline]- along more than {share} of it=ofEdge.base() > {share}
+[condition][artwork.facts.ColourPastOutline]- as a colour does that was spread too far=spread == true
 [condition][artwork.facts.WideLap]two colours lap by their films=WideLap()
 [condition][artwork.facts.WideLap]- by more than {length}=width.base() > {length}
 [condition][paste.HiddenUnderOpaque]a colour lies under an opaque one by their films=HiddenUnderOpaque()

@@ -45,7 +45,7 @@ class FilmOnOthersTest {
       double facing,
       double spread,
       double turned) {
-    Side side = new Side(new Area(0), new Area(0), Optional.empty());
+    Side side = new Side(new Area(0), new Area(0), Optional.empty(), Optional.empty());
     FilmFit fit =
         new FilmFit(
             new Length(edge),
@@ -65,6 +65,7 @@ class FilmOnOthersTest {
         new Length(0.1),
         Optional.empty(),
         Optional.empty(),
+        new Length(0),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

@@ -100,6 +100,25 @@ class MarksOnFilmsTest {
     assertThat(on(SAYS, sides, sides).orElseThrow().count()).isEqualTo(2);
   }
 
+  /** Set diagonally, askew, and three of them, of which one has no fellow across the middle. */
+  @Test
+  void crossesOnAllFilmsAreMarksWhereverTheyStand() {
+    CellFilms.Shape diagonal = all(MOTIF, cross(8, 8), cross(141, 111));
+    assertThat(on(SAYS, diagonal, diagonal).orElseThrow().count()).isEqualTo(2);
+    CellFilms.Shape askew = all(MOTIF, cross(9, 60), cross(128, 111));
+    assertThat(on(SAYS, askew, askew).orElseThrow().count()).isEqualTo(2);
+    CellFilms.Shape three = all(MOTIF, cross(8, 8), cross(141, 8), cross(75, 111));
+    assertThat(on(SAYS, three, three).orElseThrow().count()).isEqualTo(3);
+  }
+
+  @Test
+  void dotsSetDiagonallyAreFellowsAndAskewAreTheDesigns() {
+    CellFilms.Shape diagonal = all(MOTIF, dot(8, 8), dot(141, 111));
+    assertThat(on(SAYS, diagonal, diagonal).orElseThrow().count()).isEqualTo(2);
+    CellFilms.Shape askew = all(MOTIF, dot(9, 60), dot(128, 111));
+    assertThat(on(SAYS, askew, askew)).isEmpty();
+  }
+
   @Test
   void aDesignThatReachesIntoTheStripIsNotCut() {
     CellFilms.Shape wide = all(corners(MOTIF), (x, y) -> y == 60);
