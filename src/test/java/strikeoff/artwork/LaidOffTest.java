@@ -126,8 +126,9 @@ class LaidOffTest {
     assertThat(joint(new TwoFilms(colour, line, wash), 300, 1).ofOne().rim()).isEmpty();
     Bits around = bits(300, r -> r >= 27 && r <= 40);
     assertThat(joint(new TwoFilms(colour, line, around), 300, 1).ofOne().rim()).isEmpty();
-    Bits band = bits(300, r -> r >= 23 && r <= 27);
-    assertThat(joint(TwoFilms.alone(band, line), 300, 1).ofOne().rim()).isEmpty();
+    Bits stroke = new Drawn(SIDE, SIDE, 300).with(Drawn.bar(60, 60, 70, 4, 20)).bits();
+    Bits middle = new Drawn(SIDE, SIDE, 300).with(Drawn.bar(60, 60, 80, 2, 20)).bits();
+    assertThat(joint(TwoFilms.alone(stroke, middle), 300, 1).ofOne().rim()).isEmpty();
   }
 
   @Test

@@ -237,7 +237,7 @@ class FilmsBesidePlansTest {
     String[][] sizes = {
       {"23.4 x 20.86 cm", "have a `margin` of 1 cm cut off", ", margin: 1 cm"},
       {"22.86 x 25.4 cm", "It lies across: turn it by 90°.", ""},
-      {"12.7 x 11.43 cm", "write `resolution: 78.74/cm`", ", resolution: 78.74/cm"}
+      {"12.7 x 11.43 cm", "write `resolution: 200/in`", ", resolution: 200/in"}
     };
     for (String[] size : sizes) {
       String sized = plan.replace("size: 20 x 20 cm", "size: " + size[0]);
