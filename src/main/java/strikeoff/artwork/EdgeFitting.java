@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import strikeoff.document.GivenUp;
 import strikeoff.plan.FilmFit;
+import strikeoff.units.Angle;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
 
@@ -25,6 +26,9 @@ final class EdgeFitting {
    * Nothing is taken for a drawing of less than half its size, whatever a policy's limits allow.
    */
   private static final double LARGER = 0.5;
+
+  /** Nor for one that was turned by more degrees: small turns alone add up. */
+  private static final double SKEWED = 15;
 
   /** What votes lead to is laid on few points, so many of those on more, and the best on most. */
   private static final int FIRST_POINTS = 120;
@@ -60,30 +64,46 @@ final class EdgeFitting {
    * @param facing how much of the edge runs along the other's, in mm
    * @param middle of the strip between them, in mm: ground, or a lap below zero
    * @param spread how much that differs from it on average
+   * @param half how much half of it differs from it at most, or half a point if that is more: that
+   *     tells edges that were drawn to each other from those which only pass by
    */
-  private record Laid(FilmPose pose, double facing, double middle, double spread) {
+  private record Laid(FilmPose pose, double facing, double middle, double spread, double half) {
 
     /** The more, the better and the more evenly it fits. */
     double worth() {
       return facing * (1 - spread / REACH);
+    }
+
+    /**
+     * How many times as well it fits as another, by how much of the edge runs along the other's and
+     * how even the strip is.
+     *
+     * @param point of the films, in mm: of what strays by less than half of it nothing is known
+     */
+    double timesAsWell(Laid than, double point) {
+      double evener = Math.max(point / 2, than.spread) / Math.max(point / 2, spread);
+      return facing / than.facing * Math.max(evener, than.half / half);
     }
   }
 
   private final EdgeStrips films;
   private final EdgePoints edge;
   private final EdgePoints other;
+  private final PoseBounds bounds;
   private final double most;
   private final double larger;
+  private final double skewed;
   private final double length;
   private final double width;
 
-  private EdgeFitting(
-      EdgeStrips films, EdgePoints edge, EdgePoints other, double most, double larger) {
+  private EdgeFitting(EdgeStrips films, EdgePoints edge, EdgePoints other, PoseBounds bounds) {
     this.films = films;
     this.edge = edge;
     this.other = other;
-    this.most = most;
-    this.larger = Math.min(LARGER, larger);
+    this.bounds = bounds;
+    this.most = bounds.moved().mm();
+    this.larger = Math.min(LARGER, bounds.larger().fraction());
+    this.skewed = Math.toRadians(Math.min(SKEWED, bounds.skewed().degrees()));
     this.length = films.mine().columns() * films.along();
     this.width = films.mine().rows() * films.across();
   }
@@ -93,19 +113,12 @@ final class EdgeFitting {
    *
    * @param along mm from one point of a row to the next
    * @param across mm from one row to the next
-   * @param most how far it may be moved, along and across
-   * @param larger how much larger or smaller it may be made
+   * @param bounds how far it may be moved, made larger or turned
    * @param edges of films that were fitted before
    * @return empty if one of them has no edges
    */
   static Optional<FilmFit> of(
-      Bits one,
-      Bits other,
-      double along,
-      double across,
-      Length most,
-      Share larger,
-      KnownEdges edges) {
+      Bits one, Bits other, double along, double across, PoseBounds bounds, KnownEdges edges) {
     EdgePoints ofOne = edges.of(one, along, across);
     EdgePoints ofOther = edges.of(other, along, across);
     if (ofOne.count() == 0 || ofOther.count() == 0) {
@@ -116,8 +129,7 @@ final class EdgeFitting {
     EdgeStrips films =
         new EdgeStrips(first ? one : other, first ? other : one, along, across, false);
     EdgeFitting fitting =
-        new EdgeFitting(
-            films, first ? ofOne : ofOther, first ? ofOther : ofOne, most.mm(), larger.fraction());
+        new EdgeFitting(films, first ? ofOne : ofOther, first ? ofOther : ofOne, bounds);
     FilmFit fit = fitting.fit(fitting.turned());
     return Optional.of(first ? fit : fit.ofOther());
   }
@@ -132,8 +144,7 @@ final class EdgeFitting {
             new EdgeStrips(films.mine(), films.other(), films.along(), films.across(), true),
             edge.turned(length),
             other,
-            most,
-            larger);
+            bounds);
     return turned.laid(turned.edge.thinned(POINTS), FilmPose.AS_IT_IS);
   }
 
@@ -142,16 +153,25 @@ final class EdgeFitting {
     Laid now = laid(points, FilmPose.AS_IT_IS);
     Laid near = followed(points, FilmPose.AS_IT_IS);
     Laid best = isWithin(near.pose) ? near : now;
+    double elsewhere = 0;
     // Of edges that run along each other all over there is no more to be found elsewhere.
-    if (best.worth() * AS_WELL < edge.length()) {
-      EdgeVotes votes = new EdgeVotes(edge, other, length, width, most, larger);
-      List<Laid> first = followed(FIRST_POINTS, votes.best(), LAID);
-      for (Laid some : followed(SOME_POINTS, first.stream().map(Laid::pose).toList(), 1)) {
-        Laid there = followed(points, some.pose);
+    if (now.worth() * AS_WELL < edge.length()) {
+      EdgeVotes votes = new EdgeVotes(edge, other, length, width, most, larger, skewed);
+      List<Laid> all = followed(FIRST_POINTS, votes.best());
+      List<FilmPose> first = all.stream().limit(LAID).map(Laid::pose).toList();
+      for (Laid some : followed(SOME_POINTS, first).stream().limit(1).toList()) {
+        Laid there = uprightIfAsWell(points, followed(points, some.pose));
         if (isWithin(there.pose) && there.worth() > AS_WELL * best.worth()) {
           best = there;
         }
       }
+      FilmPose found = best.pose;
+      elsewhere =
+          all.stream()
+              .filter(laid -> apart(laid.pose, found) > REACH)
+              .mapToDouble(Laid::worth)
+              .max()
+              .orElse(0);
     }
     return new FilmFit(
         new Length(areas(points)),
@@ -160,9 +180,13 @@ final class EdgeFitting {
         new Length(best.pose.x()),
         new Length(-best.pose.y()),
         new Share(best.pose.scale()),
+        new Angle(-Math.toDegrees(best.pose.turn())),
         new Length(now.spread),
         new Length(best.spread),
+        new Length(now.half),
+        new Length(best.half),
         new Length(-best.middle),
+        new Length(elsewhere),
         new Length(turned.facing),
         new Length(turned.spread));
   }
@@ -180,6 +204,30 @@ final class EdgeFitting {
     return length == 0 ? edge.length() : length;
   }
 
+  /** Neither turned nor made larger where that fits about as well: what is round says neither. */
+  private Laid uprightIfAsWell(EdgePoints points, Laid laid) {
+    FilmPose pose = laid.pose;
+    if (pose.scale() == 1 && pose.turn() == 0) {
+      return laid;
+    }
+    double[] there = new double[FilmPose.LAID];
+    double[] middle = edge.middle();
+    pose.lay(middle, 0, length, width, there);
+    FilmPose moved = FilmPose.AS_IT_IS.and(there[0] - middle[0], there[1] - middle[1], 0, 0);
+    Laid upright = followed(points, moved);
+    return isWithin(upright.pose) && timesAsWell(laid, upright) <= CLEARLY ? upright : laid;
+  }
+
+  /** How far the middle of its edge comes to lie from where another pose has it, in mm. */
+  private double apart(FilmPose one, FilmPose another) {
+    double[] middle = edge.middle();
+    double[] here = new double[FilmPose.LAID];
+    double[] there = new double[FilmPose.LAID];
+    one.lay(middle, 0, length, width, here);
+    another.lay(middle, 0, length, width, there);
+    return Math.hypot(here[0] - there[0], here[1] - there[1]);
+  }
+
   /** What it is worth; of what fits alike the nearer one is more likely. */
   private double likely(Laid laid) {
     return laid.worth() * (1 - UNLIKELY * far(laid));
@@ -192,24 +240,19 @@ final class EdgeFitting {
   /** True if it may lie so; what is followed goes on beyond what is searched. */
   private boolean isWithin(FilmPose pose) {
     return Math.max(Math.abs(pose.x()), Math.abs(pose.y())) <= most + STILL
-        && (Math.abs(pose.scale() - 1) - larger) * half() <= STILL;
-  }
-
-  private double x(double x, FilmPose pose) {
-    return length / 2 + (x - length / 2) * pose.scale() + pose.x();
-  }
-
-  private double y(double y, FilmPose pose) {
-    return width / 2 + (y - width / 2) * pose.scale() + pose.y();
+        && (Math.abs(pose.scale() - 1) - larger) * half() <= STILL
+        && (Math.abs(pose.turn()) - skewed) * half() <= STILL;
   }
 
   /** The strips of all points, as it lies. */
   private double[] strips(EdgePoints points, FilmPose pose) {
     double[] all = points.all();
     double[] strips = new double[points.count()];
+    double[] there = new double[FilmPose.LAID];
     for (int i = 0; i < strips.length; i++) {
       int at = i * EdgePoints.EACH;
-      strips[i] = films.strip(all, at, x(all[at], pose), y(all[at + 1], pose));
+      pose.lay(all, at, length, width, there);
+      strips[i] = films.strip(all, at, there);
     }
     return strips;
   }
@@ -218,55 +261,80 @@ final class EdgeFitting {
     return laid(points, pose, strips(points, pose));
   }
 
-  private static Laid laid(EdgePoints points, FilmPose pose, double[] strips) {
+  private Laid laid(EdgePoints points, FilmPose pose, double[] strips) {
     double facing = 0;
     for (int i = 0; i < strips.length; i++) {
       facing += Double.isNaN(strips[i]) ? 0 : points.all()[(i + 1) * EdgePoints.EACH - 1];
     }
     double[] known = Arrays.stream(strips).filter(s -> !Double.isNaN(s)).sorted().toArray();
     double middle = known.length == 0 ? 0 : known[known.length / 2];
-    double spread = Arrays.stream(known).map(s -> Math.abs(s - middle)).average().orElse(REACH);
-    return new Laid(pose, facing, middle, spread);
+    double[] strays = Arrays.stream(known).map(s -> Math.abs(s - middle)).sorted().toArray();
+    double spread = Arrays.stream(strays).average().orElse(REACH);
+    double half = strays.length == 0 ? REACH : strays[strays.length / 2];
+    return new Laid(pose, facing, middle, spread, Math.max(point() / 2, half));
   }
 
-  /** Moves it until it fits, and makes it larger or smaller only if it fits clearly better so. */
+  private double point() {
+    return Math.min(films.along(), films.across());
+  }
+
+  private double timesAsWell(Laid laid, Laid than) {
+    return laid.timesAsWell(than, point());
+  }
+
+  /** Moves it until it fits, and turns it or makes it larger only if it fits clearly better so. */
   private Laid followed(EdgePoints points, FilmPose from) {
-    FilmPose moved = followed(points, from, false);
+    FilmPose moved = followed(points, from, false, false);
     Laid one = laid(points, moved);
-    if (larger == 0) {
-      return one;
-    }
-    Laid other = laid(points, followed(points, moved, true));
-    // One that was made larger already only has to be made so as fits best.
-    double least = moved.scale() == 1 ? CLEARLY : 1;
-    boolean clearly = other.facing * one.spread > least * other.spread * one.facing;
-    return clearly && isWithin(other.pose) ? other : one;
+    Laid turned = better(points, one, false, true, moved.turn() != 0);
+    Laid sized = better(points, one, true, false, moved.scale() != 1);
+    Laid either = timesAsWell(sized, turned) > 1 ? sized : turned;
+    Laid best = better(points, either, true, true, false);
+    // Edges that strayed too far at first count by now.
+    return better(points, best, best.pose.scale() != 1, best.pose.turn() != 0, true);
   }
 
-  /** The best of those that come of some poses, by so many points; none if all stray too far. */
-  private List<Laid> followed(int points, List<FilmPose> poses, int best) {
+  /**
+   * Laid with more freedom, if it fits clearly better then.
+   *
+   * @param already true if it was turned or made larger: then it only has to be laid so as fits
+   *     best
+   */
+  private Laid better(EdgePoints points, Laid laid, boolean size, boolean turn, boolean already) {
+    if (!size && !turn || size && larger == 0 || turn && skewed == 0) {
+      return laid;
+    }
+    Laid other = laid(points, followed(points, laid.pose, size, turn));
+    boolean better = already ? other.worth() > laid.worth() : timesAsWell(other, laid) > CLEARLY;
+    return better && isWithin(other.pose) ? other : laid;
+  }
+
+  /**
+   * Those that come of some poses, by so many points, the likely ones first; none strays too far.
+   */
+  private List<Laid> followed(int points, List<FilmPose> poses) {
     EdgePoints few = edge.thinned(points);
     List<Laid> all = new ArrayList<>();
     for (FilmPose pose : poses) {
       GivenUp.ifAsked();
-      Laid laid = laid(few, followed(few, pose, false));
+      Laid laid = laid(few, followed(few, pose, false, false));
       if (isWithin(laid.pose)) {
         all.add(laid);
       }
     }
     all.sort(Comparator.comparingDouble(laid -> -likely(laid)));
-    return all.subList(0, Math.min(best, all.size()));
+    return all;
   }
 
-  private FilmPose followed(EdgePoints points, FilmPose from, boolean size) {
+  private FilmPose followed(EdgePoints points, FilmPose from, boolean size, boolean turn) {
     FilmPose before = from;
     // What is far from the others' strip counts at first: it may be what lies off the other way.
     double stray = REACH;
-    FilmPose after = step(points, from, size, stray);
+    FilmPose after = step(points, from, size, turn, stray);
     while (stray > STRAY_LEAST || after.apart(before, half()) > STILL && stray > GIVEN_UP) {
       stray /= 2;
       before = after;
-      after = step(points, before, size, stray);
+      after = step(points, before, size, turn, stray);
     }
     return after;
   }
@@ -275,20 +343,23 @@ final class EdgeFitting {
     return Math.max(length, width) / 2;
   }
 
-  private FilmPose step(EdgePoints points, FilmPose pose, boolean size, double stray) {
+  private FilmPose step(
+      EdgePoints points, FilmPose pose, boolean size, boolean turn, double stray) {
     double[] strips = strips(points, pose);
     double[] all = points.all();
     Laid laid = laid(points, pose, strips);
     EdgeMoments moments = new EdgeMoments();
+    double[] there = new double[FilmPose.LAID];
     for (int i = 0; i < strips.length; i++) {
       int at = i * EdgePoints.EACH;
       if (Math.abs(strips[i] - laid.middle)
-          <= Math.max(STRAY * laid.spread, Math.max(STRAY_LEAST, stray))) {
-        double out = (x(all[at], pose) - length / 2) * all[at + 2];
-        out += (y(all[at + 1], pose) - width / 2) * all[at + 3];
-        moments.add(all[at + 4], all[at + 2], all[at + 3], out, strips[i]);
+          <= Math.max(STRAY * laid.half, Math.max(STRAY_LEAST, stray))) {
+        pose.lay(all, at, length, width, there);
+        double right = there[0] - length / 2;
+        double down = there[1] - width / 2;
+        moments.add(all[at + 4], right, down, there[2], there[3], strips[i]);
       }
     }
-    return moments.moved(pose, size, half());
+    return moments.moved(pose, size, turn);
   }
 }

@@ -76,6 +76,16 @@ record EdgePoints(double[] all) {
     return new EdgePoints(turned);
   }
 
+  /** One in the middle of them all, with no way out. */
+  double[] middle() {
+    double[] middle = new double[EACH];
+    for (int i = 0; i < all.length; i += EACH) {
+      middle[0] += all[i] / count();
+      middle[1] += all[i + 1] / count();
+    }
+    return middle;
+  }
+
   /** How long all edges are, in mm. */
   double length() {
     double length = 0;

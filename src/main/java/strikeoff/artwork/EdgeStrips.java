@@ -16,11 +16,14 @@ record EdgeStrips(Bits mine, Bits other, double along, double across, boolean tu
   /**
    * The strip between the edge of one and the other's, straight out or in from a point.
    *
+   * @param there where it is laid: x, y, and the two parts of the way out
    * @return ground, or a lap below zero, in mm; not a number where there is none
    */
-  double strip(double[] points, int at, double x, double y) {
-    double outX = points[at + 2];
-    double outY = points[at + 3];
+  double strip(double[] points, int at, double[] there) {
+    double x = there[0];
+    double y = there[1];
+    double outX = there[2];
+    double outY = there[3];
     double point = Math.min(along, across);
     boolean covered = is(other, x - outX * point / 2, y - outY * point / 2);
     double sign = covered ? -1 : 1;
@@ -32,7 +35,8 @@ record EdgeStrips(Bits mine, Bits other, double along, double across, boolean tu
       }
       // Where this film ends itself, or begins again, nothing is between its edge and the other.
       if (far > 2 * point
-          && isMine(points[at] + outX * by, points[at + 1] + outY * by) != covered) {
+          && isMine(points[at] + points[at + 2] * by, points[at + 1] + points[at + 3] * by)
+              != covered) {
         break;
       }
     }

@@ -3,6 +3,7 @@ package strikeoff.artwork;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import strikeoff.document.GivenUp;
 
 /**
@@ -15,15 +16,22 @@ import strikeoff.document.GivenUp;
  * @param width of them, in mm
  * @param most how far it may be moved, along and across, in mm
  * @param larger how much larger or smaller it may be made
+ * @param skewed how far it may be turned, in radians
  */
 record EdgeVotes(
-    EdgePoints edge, EdgePoints other, double length, double width, double most, double larger) {
+    EdgePoints edge,
+    EdgePoints other,
+    double length,
+    double width,
+    double most,
+    double larger,
+    double skewed) {
 
   /** Steps of the search, in mm; what lies between is followed from one of them. */
   private static final double STEP = 2;
 
-  /** Steps of size, by how far the end of the longer side moves. */
-  private static final double SIZE_STEP = 3;
+  /** Steps of size and of turns, by how far the end of the longer side moves. */
+  private static final double END_STEP = 3;
 
   /**
    * Steps either way, and coarser ones where a policy's limits ask for more: no search is endless.
@@ -47,8 +55,6 @@ record EdgeVotes(
   /** Where most of its edges come to lie near edges of the other that face them. */
   List<FilmPose> best() {
     double half = Math.max(length, width) / 2;
-    double sizeStep = Math.max(SIZE_STEP / half, larger / STEPS);
-    int sizes = (int) Math.ceil(larger / sizeStep);
     EdgePoints few = edge.thinned(FEW_POINTS);
     EdgePoints others = other.thinned(OTHER_POINTS);
     // Further off it shares no place with the other.
@@ -57,15 +63,14 @@ record EdgeVotes(
     int moves = (int) Math.ceil(far / step);
     int side = 2 * moves + 1;
     List<Voted> all = new ArrayList<>();
-    for (int size = -sizes; size <= sizes; size++) {
+    for (FilmPose pose : larger(half)) {
       GivenUp.ifAsked();
-      double scale = 1 + Math.max(-larger, Math.min(larger, size * sizeStep));
-      int[] votes = votes(few, others, scale, moves, step);
+      int[] votes = votes(few, others, pose, moves, step);
       for (int y = 0; y < side; y++) {
         for (int x = 0; x < side; x++) {
-          FilmPose pose = new FilmPose((x - moves) * step, (y - moves) * step, scale);
-          double unlikely = UNLIKELY_VOTES * pose.apart(FilmPose.AS_IT_IS, half);
-          all.add(new Voted(pose, around(votes, side, x, y) * (1 - unlikely)));
+          FilmPose moved = pose.and((x - moves) * step, (y - moves) * step, 0, 0);
+          double unlikely = UNLIKELY_VOTES * moved.apart(FilmPose.AS_IT_IS, half);
+          all.add(new Voted(moved, around(votes, side, x, y) * (1 - unlikely)));
         }
       }
     }
@@ -81,6 +86,29 @@ record EdgeVotes(
     return best;
   }
 
+  /** Larger or smaller, or turned: one fault at a time. */
+  private List<FilmPose> larger(double half) {
+    List<FilmPose> poses = new ArrayList<>();
+    poses.add(FilmPose.AS_IT_IS);
+    for (double size : steps(larger, half)) {
+      poses.add(FilmPose.AS_IT_IS.and(0, 0, size, 0));
+    }
+    for (double turn : steps(skewed, half)) {
+      poses.add(FilmPose.AS_IT_IS.and(0, 0, 0, turn));
+    }
+    return poses;
+  }
+
+  /** Up to so much either way. */
+  private static double[] steps(double most, double half) {
+    double step = Math.max(END_STEP / half, most / STEPS);
+    int steps = (int) Math.ceil(most / step);
+    return IntStream.rangeClosed(-steps, steps)
+        .filter(i -> i != 0)
+        .mapToDouble(i -> Math.max(-most, Math.min(most, i * step)))
+        .toArray();
+  }
+
   /** How many points of an edge a move brings near the other's edges; for less if it is far. */
   private record Voted(FilmPose pose, double votes) {}
 
@@ -90,20 +118,20 @@ record EdgeVotes(
    *
    * @return by moves down, and of them to the right, a step apart
    */
-  private int[] votes(EdgePoints few, EdgePoints others, double scale, int moves, double step) {
+  private int[] votes(EdgePoints few, EdgePoints others, FilmPose pose, int moves, double step) {
     int side = 2 * moves + 1;
     int[] votes = new int[side * side];
     int[] voted = new int[side * side];
     double[] points = few.all();
     double[] to = others.all();
     double far = (moves + 0.5) * step;
+    double[] at = new double[FilmPose.LAID];
     for (int i = 0; i < points.length; i += EdgePoints.EACH) {
-      double x = length / 2 + (points[i] - length / 2) * scale;
-      double y = width / 2 + (points[i + 1] - width / 2) * scale;
+      pose.lay(points, i, length, width, at);
       for (int j = 0; j < to.length; j += EdgePoints.EACH) {
-        double right = to[j] - x;
-        double down = to[j + 1] - y;
-        double faces = points[i + 2] * to[j + 2] + points[i + 3] * to[j + 3];
+        double right = to[j] - at[0];
+        double down = to[j + 1] - at[1];
+        double faces = at[2] * to[j + 2] + at[3] * to[j + 3];
         int column = (int) Math.floor((right + far) / step);
         int row = (int) Math.floor((down + far) / step);
         boolean near = column >= 0 && row >= 0 && column < side && row < side;

@@ -120,8 +120,7 @@ final class FilmJoints {
         KeptWidths.strips(upright.gaps.kept(), flat.gaps.kept(), limits.narrow()),
         where.isNowhere()
             ? Optional.empty()
-            : EdgeFitting.of(
-                one, films.other(), along, across, limits.moved(), limits.larger(), edges),
+            : EdgeFitting.of(one, films.other(), along, across, limits.poses(), edges),
         laid.both(),
         laid.one()
             .with(

@@ -19,6 +19,7 @@ import strikeoff.plan.Joint.Side;
 import strikeoff.plan.Joint.Strips;
 import strikeoff.plan.PrintedCells;
 import strikeoff.plan.Traced;
+import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 import strikeoff.units.MeshCount;
@@ -168,9 +169,13 @@ final class MeasureBytes {
     out.writeDouble(fit.right().mm());
     out.writeDouble(fit.far().mm());
     out.writeDouble(fit.scale().fraction());
+    out.writeDouble(fit.skew().degrees());
     out.writeDouble(fit.spread().mm());
     out.writeDouble(fit.spreadMoved().mm());
+    out.writeDouble(fit.half().mm());
+    out.writeDouble(fit.halfMoved().mm());
     out.writeDouble(fit.lap().mm());
+    out.writeDouble(fit.elsewhere().mm());
     out.writeDouble(fit.facingTurned().mm());
     out.writeDouble(fit.spreadTurned().mm());
   }
@@ -183,6 +188,10 @@ final class MeasureBytes {
         length(in),
         length(in),
         new Share(in.readDouble()),
+        new Angle(in.readDouble()),
+        length(in),
+        length(in),
+        length(in),
         length(in),
         length(in),
         length(in),

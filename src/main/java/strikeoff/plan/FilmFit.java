@@ -1,5 +1,7 @@
 package strikeoff.plan;
 
+import java.util.List;
+import strikeoff.units.Angle;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
 
@@ -15,9 +17,15 @@ import strikeoff.units.Share;
  *     it is below zero
  * @param far the same towards the far edge
  * @param scale how large it is made for that, of what it is
+ * @param skew how far it is turned about its middle for that, anticlockwise
  * @param spread how much the strip between them differs from one width as they lie, on average
  * @param spreadMoved the same once it is moved
+ * @param half how much half of it differs from that width at most as they lie: edges that only pass
+ *     by say nothing then
+ * @param halfMoved the same once it is moved
  * @param lap how wide they lap then; ground if it is below zero
+ * @param elsewhere how much of them would run along the other's at the best place that lies more
+ *     than 4 mm from there, the less the less evenly; nothing if they fit as they lie
  * @param facingTurned how much of them would run along the other's if one film were turned over,
  *     left for right
  * @param spreadTurned how much the strip between them would differ from one width then
@@ -29,25 +37,35 @@ public record FilmFit(
     Length right,
     Length far,
     Share scale,
+    Angle skew,
     Length spread,
     Length spreadMoved,
+    Length half,
+    Length halfMoved,
     Length lap,
+    Length elsewhere,
     Length facingTurned,
     Length spreadTurned) {
 
   /** The same where the other of the two is moved. */
   public FilmFit ofOther() {
-    double back = -1 / scale.fraction();
+    double back = 1 / scale.fraction();
+    double cos = -back * skew.cos();
+    double sin = -back * skew.sin();
     return new FilmFit(
         edge,
         facing,
         facingMoved,
-        right.times(back),
-        far.times(back),
-        new Share(-back),
+        right.times(cos).plus(far.times(sin)),
+        far.times(cos).minus(right.times(sin)),
+        new Share(back),
+        new Angle(-skew.degrees()),
         spread,
         spreadMoved,
+        half,
+        halfMoved,
         lap,
+        elsewhere,
         facingTurned,
         spreadTurned);
   }
@@ -60,31 +78,85 @@ public record FilmFit(
    * @param width of it
    */
   public Length by(Artwork.Reach reach, Length length, Length width) {
-    return moved(right, far, reach, length, width);
+    double most = 0;
+    for (double[] at : corners(reach, length, width)) {
+      most = Math.max(most, Math.hypot(x(at[0], at[1]) - at[0], y(at[0], at[1]) - at[1]));
+    }
+    return new Length(most);
   }
 
   /** How much further out it lies for its size alone, at most; further in if below zero. */
   public Length grown(Artwork.Reach reach, Length length, Length width) {
     Length none = new Length(0);
-    return moved(none, none, reach, length, width).times(Math.signum(scale.fraction() - 1));
+    return alone(none, none, scale, new Angle(0))
+        .by(reach, length, width)
+        .times(Math.signum(scale.fraction() - 1));
   }
 
-  private Length moved(Length x, Length y, Artwork.Reach reach, Length length, Length width) {
-    double along = Math.max(moved(x, reach.left(), length), moved(x, reach.right(), length));
-    double across = Math.max(moved(y, reach.near(), width), moved(y, reach.far(), width));
-    return new Length(Math.hypot(along, across));
+  /** How far its ends lie off for its turn alone, were it turned about the middle of its print. */
+  public Length skewed(Artwork.Reach reach) {
+    double half =
+        Math.hypot(reach.right().minus(reach.left()).mm(), reach.far().minus(reach.near()).mm())
+            / 2;
+    return new Length(half * Math.abs(Math.toRadians(skew.degrees())));
   }
 
-  private double moved(Length by, Length at, Length side) {
-    return Math.abs(by.mm() + (scale.fraction() - 1) * (at.mm() - side.mm() / 2));
+  private FilmFit alone(Length toRight, Length toFar, Share larger, Angle turn) {
+    return new FilmFit(
+        edge,
+        facing,
+        facingMoved,
+        toRight,
+        toFar,
+        larger,
+        turn,
+        spread,
+        spreadMoved,
+        half,
+        halfMoved,
+        lap,
+        elsewhere,
+        facingTurned,
+        spreadTurned);
   }
 
-  /** How far a corner comes to lie from where another fit has it, at most. */
-  public Length apart(FilmFit other, Length length, Length width) {
-    double larger = Math.abs(scale.fraction() - other.scale.fraction()) / 2;
-    return new Length(
-        Math.hypot(
-            larger * length.mm() + Math.abs(right.minus(other.right).mm()),
-            larger * width.mm() + Math.abs(far.minus(other.far).mm())));
+  /** Where a place comes to lie, both from the middle of the rectangle, to the right. */
+  private double x(double along, double across) {
+    return scale.fraction() * (skew.cos() * along - skew.sin() * across) + right.mm();
+  }
+
+  /** The same to the far edge. */
+  private double y(double along, double across) {
+    return scale.fraction() * (skew.sin() * along + skew.cos() * across) + far.mm();
+  }
+
+  /**
+   * How far what prints comes to lie from where another fit has it, at most.
+   *
+   * @param reach where on its rectangle it prints
+   * @param length of the rectangle
+   * @param width of it
+   */
+  public Length apart(FilmFit other, Artwork.Reach reach, Length length, Length width) {
+    double most = 0;
+    for (double[] at : corners(reach, length, width)) {
+      double x = x(at[0], at[1]) - other.x(at[0], at[1]);
+      double y = y(at[0], at[1]) - other.y(at[0], at[1]);
+      most = Math.max(most, Math.hypot(x, y));
+    }
+    return new Length(most);
+  }
+
+  /** Corners of what prints, from the middle of the rectangle. */
+  private static List<double[]> corners(Artwork.Reach reach, Length length, Length width) {
+    double left = reach.left().mm() - length.mm() / 2;
+    double right = reach.right().mm() - length.mm() / 2;
+    double near = reach.near().mm() - width.mm() / 2;
+    double far = reach.far().mm() - width.mm() / 2;
+    return List.of(
+        new double[] {left, near},
+        new double[] {left, far},
+        new double[] {right, near},
+        new double[] {right, far});
   }
 }

@@ -2,6 +2,7 @@ package strikeoff.policy;
 
 import strikeoff.plan.Medium;
 import strikeoff.units.AirSpeed;
+import strikeoff.units.Angle;
 import strikeoff.units.Area;
 import strikeoff.units.ArealMass;
 import strikeoff.units.Concentration;
@@ -56,11 +57,14 @@ public record Limits(
       Share rimOfEdge,
       Ratio rimOfLine,
       Length filmMovedMost,
+      Angle filmSkewedMost,
       Ratio movedBetter,
       Share edgesMet,
       Share edgesNear,
       Length stripEven,
       Length edgesLeast,
+      Share edgesRound,
+      Length edgesLeastRound,
       Ratio turnedBetter,
       Area bareSeen,
       Share negativePrints,

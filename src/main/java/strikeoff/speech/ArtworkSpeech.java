@@ -72,13 +72,21 @@ public final class ArtworkSpeech {
     if (film.otherSize()) {
       all.add("came out at " + film.scale().text() + " of its size");
     }
+    if (film.isSkewed()) {
+      double degrees = film.skew().degrees();
+      all.add(
+          "were turned by "
+              + Numbers.plain(Math.abs(degrees), 1)
+              + "° "
+              + (degrees > 0 ? "anticlockwise" : "clockwise"));
+    }
     List<String> moves = new ArrayList<>();
     move(film.right(), "to the right", "to the left", units).ifPresent(moves::add);
     move(film.far(), "to the far edge", "to the near edge", units).ifPresent(moves::add);
     if (!moves.isEmpty()) {
       all.add("lay " + String.join(" and ", moves));
     }
-    return String.join(" and ", all);
+    return Phrase.list(all);
   }
 
   private static Optional<String> move(Length by, String there, String back, Measures units) {

@@ -15,6 +15,7 @@ import strikeoff.artwork.Drawn.Shape;
 import strikeoff.checks.Draws;
 import strikeoff.plan.Artwork.Reach;
 import strikeoff.plan.FilmFit;
+import strikeoff.units.Angle;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
 
@@ -28,6 +29,12 @@ class EdgeFittingTest {
   /** It prints all over its rectangle. */
   private static final Reach ALL =
       new Reach(new Length(0), new Length(SIDE), new Length(0), new Length(SIDE));
+
+  private static final PoseBounds BOUNDS = bounds(0.1);
+
+  private static PoseBounds bounds(double larger) {
+    return new PoseBounds(new Length(20), new Share(larger), new Angle(3));
+  }
 
   /** A blob of five lobes, some 28 mm in radius, so much larger all round. */
   private static Shape blob(double more) {
@@ -66,9 +73,7 @@ class EdgeFittingTest {
   }
 
   private static FilmFit fit(Bits one, Bits other) {
-    return EdgeFitting.of(
-            one, other, POINT, POINT, new Length(20), new Share(0.1), new KnownEdges())
-        .orElseThrow();
+    return EdgeFitting.of(one, other, POINT, POINT, BOUNDS, new KnownEdges()).orElseThrow();
   }
 
   @ParameterizedTest
@@ -97,6 +102,99 @@ class EdgeFittingTest {
     assertThat(back.scale().fraction()).isCloseTo(scale, within(0.012));
     assertThat(back.right().mm()).isCloseTo(right, within(0.2));
     assertThat(back.far().mm()).isCloseTo(-down, within(0.2));
+  }
+
+  /** The same turned anticlockwise about the middle of the page, in degrees, before it is moved. */
+  private static Bits turned(Shape shape, double degrees, double right, double down) {
+    double cos = Math.cos(Math.toRadians(degrees));
+    double sin = Math.sin(Math.toRadians(degrees));
+    return film(
+        (x, y) -> {
+          double along = x - right;
+          double across = y - down;
+          return shape.covers(cos * along - sin * across, sin * along + cos * across);
+        },
+        POINT,
+        POINT);
+  }
+
+  @Property(tries = 20, seed = Draws.ALIKE)
+  void movesAndTurnsAreFound(
+      @ForAll @DoubleRange(min = -8, max = 8) double right,
+      @ForAll @DoubleRange(min = -8, max = 8) double down,
+      @ForAll @DoubleRange(min = -2.8, max = 2.8) double degrees) {
+    FilmFit fit = fit(turned(blob(0), degrees, right, down), film(outline(true), 0, 0, 1));
+    FilmFit back = fit.ofOther();
+    // Half a degree moves no edge of it by more than a third of a mm.
+    assertThat(back.skew().degrees()).isCloseTo(degrees, within(0.5));
+    assertThat(back.right().mm()).isCloseTo(right, within(0.2));
+    assertThat(back.far().mm()).isCloseTo(-down, within(0.2));
+    assertThat(fit.spreadMoved().mm()).isLessThan(0.15);
+  }
+
+  /** As a page lies that was fed askew: its corner stays, its other end is off. */
+  @ParameterizedTest
+  @CsvSource({"1", "-1", "2", "-2"})
+  void aTurnIsFoundToATenthOfADegree(double degrees) {
+    Shape bars =
+        (x, y) -> Math.abs(x) < 8 && Math.abs(y) < 45 || Math.abs(y + 20) < 6 && Math.abs(x) < 40;
+    Shape hole =
+        (x, y) ->
+            !(Math.abs(x) < 7 && Math.abs(y) < 44 || Math.abs(y + 20) < 5 && Math.abs(x) < 39);
+    FilmFit fit = fit(turned(bars, degrees, 0, 0), film(hole, 0, 0, 1));
+    assertThat(fit.skew().degrees()).isCloseTo(-degrees, within(0.1));
+    assertThat(fit.scale().fraction()).isEqualTo(1);
+    assertThat(fit.lap().mm()).isCloseTo(1, within(0.15));
+    assertThat(fit.ofOther().skew().degrees()).isCloseTo(degrees, within(0.1));
+  }
+
+  /** There is but one way to lie in a hole, whichever of the two is moved; a turn goes with it. */
+  @Property(tries = 50, seed = Draws.ALIKE)
+  void theOtherFilmIsMovedBackByAllOfIt(
+      @ForAll @DoubleRange(min = -20, max = 20) double right,
+      @ForAll @DoubleRange(min = -20, max = 20) double far,
+      @ForAll @DoubleRange(min = 0.9, max = 1.1) double scale,
+      @ForAll @DoubleRange(min = -3, max = 3) double degrees) {
+    FilmFit one =
+        new FilmFit(
+            new Length(1),
+            new Length(1),
+            new Length(1),
+            new Length(right),
+            new Length(far),
+            new Share(scale),
+            new Angle(degrees),
+            new Length(0),
+            new Length(0),
+            new Length(0),
+            new Length(0),
+            new Length(0),
+            new Length(0),
+            new Length(0),
+            new Length(0));
+    FilmFit again = one.ofOther().ofOther();
+    assertThat(again.apart(one, ALL, new Length(SIDE), new Length(SIDE)).mm()).isLessThan(1e-9);
+  }
+
+  /** A disc says nothing of a turn, nor in a hole of a strip that is free of its size. */
+  @Test
+  void whatIsRoundIsOnlyMoved() {
+    Shape disc = (x, y) -> Math.hypot(x - 20, y + 10) < 12;
+    Shape hole = (x, y) -> Math.hypot(x - 20, y + 10) > 11;
+    FilmFit fit = fit(film(disc, 9, 0, 1), film(hole, 0, 0, 1));
+    assertThat(fit.right().mm()).isCloseTo(-9, within(0.1));
+    assertThat(fit.scale().fraction()).isEqualTo(1);
+    assertThat(fit.skew().degrees()).isZero();
+    assertThat(fit.elsewhere().mm()).isLessThan(0.5 * fit.facingMoved().mm());
+  }
+
+  /** Between two holes alike nobody knows which one it belongs into. */
+  @Test
+  void whatFitsElsewhereAsWellIsKnown() {
+    Shape disc = (x, y) -> Math.hypot(x, y) < 6;
+    Shape holes = (x, y) -> Math.hypot(x - 9, y) > 5 && Math.hypot(x + 10, y) > 5;
+    FilmFit fit = fit(film(disc, 0, 0, 1), film(holes, 0, 0, 1));
+    assertThat(fit.elsewhere().mm()).isGreaterThan(0.9 * fit.facingMoved().mm());
   }
 
   /**
@@ -194,10 +292,7 @@ class EdgeFittingTest {
     Bits blank = new Bits(300, 300);
     Bits dot = new Bits(300, 300);
     dot.set(100, 120, 110);
-    assertThat(
-            EdgeFitting.of(
-                blank, dot, POINT, POINT, new Length(20), new Share(0.1), new KnownEdges()))
-        .isEmpty();
+    assertThat(EdgeFitting.of(blank, dot, POINT, POINT, BOUNDS, new KnownEdges())).isEmpty();
   }
 
   /**
@@ -215,8 +310,7 @@ class EdgeFittingTest {
   }
 
   private static double sized(Bits one, Bits other, double larger) {
-    return EdgeFitting.of(
-            one, other, POINT, POINT, new Length(20), new Share(larger), new KnownEdges())
+    return EdgeFitting.of(one, other, POINT, POINT, bounds(larger), new KnownEdges())
         .orElseThrow()
         .scale()
         .fraction();
@@ -233,8 +327,7 @@ class EdgeFittingTest {
                 film(blob(0), 0, 0, 1),
                 POINT,
                 POINT,
-                new Length(1_000_000),
-                new Share(5),
+                new PoseBounds(new Length(1_000_000), new Share(5), new Angle(3600)),
                 new KnownEdges())
             .orElseThrow();
     assertThat(fit.scale().fraction()).isBetween(0.5, 2.0);
@@ -284,8 +377,7 @@ class EdgeFittingTest {
   }
 
   private static double moved(Bits one, Bits other) {
-    return EdgeFitting.of(
-            one, other, POINT, POINT, new Length(20), new Share(0.1), new KnownEdges())
+    return EdgeFitting.of(one, other, POINT, POINT, BOUNDS, new KnownEdges())
         .map(fit -> fit.by(ALL, new Length(SIDE), new Length(SIDE)).mm())
         .orElse(0.0);
   }
@@ -302,8 +394,7 @@ class EdgeFittingTest {
                 film(hole, along, across),
                 along,
                 across,
-                new Length(20),
-                new Share(0.1),
+                BOUNDS,
                 new KnownEdges())
             .orElseThrow();
     assertThat(fit.right().mm()).isCloseTo(4, within(0.1));
@@ -323,10 +414,7 @@ class EdgeFittingTest {
         one.set(20, 40, y);
         other.set(20, 40, y + 30 + apart);
       }
-      assertThat(
-              EdgeFitting.of(
-                  one, other, point, point, new Length(20), new Share(0), new KnownEdges()))
-          .isPresent();
+      assertThat(EdgeFitting.of(one, other, point, point, bounds(0), new KnownEdges())).isPresent();
     }
   }
 

@@ -92,6 +92,17 @@ class FaultyFilmsTest {
     return (x, y) -> shape.covers(x - right, y + far);
   }
 
+  /** Anticlockwise about the middle of the film. */
+  private static Shape turned(Shape shape, double degrees) {
+    double middle = SIDE / 2;
+    double cos = Math.cos(Math.toRadians(degrees));
+    double sin = Math.sin(Math.toRadians(degrees));
+    return (x, y) ->
+        shape.covers(
+            middle + cos * (x - middle) - sin * (y - middle),
+            middle + sin * (x - middle) + cos * (y - middle));
+  }
+
   private String check(Shape fill, Shape line) throws IOException {
     Files.write(desk.resolve("fill.png"), new Drawn(SIDE, SIDE, 300).with(fill).png());
     Files.write(desk.resolve("line.png"), new Drawn(SIDE, SIDE, 300).with(line).png());
@@ -284,6 +295,52 @@ class FaultyFilmsTest {
     }
     assertThat(check(fill(0), moved(veined(line(3)), -4, 2.5)))
         .contains("if it lay 4 mm further to the right and 2.5 mm further to the near edge");
+  }
+
+  /** No colour is spread to meet it: its strip of ground is wide at one end and none at another. */
+  @Test
+  void aFilmThatWasMountedAskewIsToldByItsTurn() throws IOException {
+    for (double turn : new double[] {1, -1, 2}) {
+      for (Shape line : List.of(line(3), veined(line(3)))) {
+        String said = check(fill(0), turned(line, turn));
+        assertThat(rules(said)).as("%s°", turn).containsExactly("artwork/film-lies-off");
+        assertThat(said)
+            .contains("lapping them by 1.5 mm, if it were turned by " + (int) Math.abs(turn) + "° ")
+            .contains(turn > 0 ? "° clockwise" : "° anticlockwise")
+            .contains("mount each square");
+      }
+    }
+    // Its ends are off by no more than a frame may be.
+    assertThat(rules(check(fill(0), turned(line(3), 0.4)))).doesNotContain("artwork/film-lies-off");
+  }
+
+  /** Skewed from the corner where its page was laid on. */
+  @Test
+  void aTurnAndWhatItMovesAreToldTogether() throws IOException {
+    Shape skewed = moved(turned(line(3), 1.5), 2, -3);
+    String said = check(fill(0), skewed);
+    assertThat(rules(said)).containsExactly("artwork/film-lies-off");
+    assertThat(said)
+        .containsPattern(
+            "were turned by 1\\.5° clockwise and lay [12](\\.\\d)? mm further to the left")
+        .containsPattern("and (2\\.9|3|3\\.1) mm further to the far edge");
+  }
+
+  private static Shape disc(double radius) {
+    return (x, y) -> Math.hypot(x - 80, y - 60) <= radius;
+  }
+
+  /** A berry has 6 cm of edge, all round. */
+  @Test
+  void aSmallColourThatLiesOffIsTold() throws IOException {
+    Shape berry = disc(10);
+    Shape hole = and(fill(0), not(disc(8.5)));
+    assertThat(rules(check(hole, berry))).doesNotContain("artwork/film-lies-off");
+    for (int off : new int[] {3, 6}) {
+      String said = check(hole, moved(berry, off, 0));
+      assertThat(rules(said)).as("%d mm", off).containsExactly("artwork/film-lies-off");
+      assertThat(said).contains("if it lay " + off + " mm further to the left.");
+    }
   }
 
   /**

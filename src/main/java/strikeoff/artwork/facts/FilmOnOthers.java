@@ -21,6 +21,7 @@ import strikeoff.plan.FilmFit;
 import strikeoff.plan.Joint;
 import strikeoff.policy.Limits;
 import strikeoff.policy.Policy;
+import strikeoff.units.Angle;
 import strikeoff.units.Length;
 import strikeoff.units.Share;
 
@@ -41,6 +42,8 @@ import strikeoff.units.Share;
  * @param scale how large it is made for that, of what it is
  * @param by how far what it prints comes to lie from where it was, at most
  * @param grown how much of that is its size
+ * @param skew how far it is turned for that, anticlockwise
+ * @param skewed how far its ends lie off for its turn alone
  * @param spread how much the strip between the edges differs from one width, on average
  * @param spreadMoved the same once it is moved
  * @param lap how wide they lap then, where they do so least; ground if it is below zero
@@ -65,6 +68,8 @@ public record FilmOnOthers(
     Share scale,
     Length by,
     Length grown,
+    Angle skew,
+    Length skewed,
     Length spread,
     Length spreadMoved,
     Length lap,
@@ -93,6 +98,23 @@ public record FilmOnOthers(
           .or(joint::lap)
           .map(Finest::place)
           .filter(place -> film.fillsRectangleOf(other));
+    }
+
+    /** Where both print, on the film's rectangle; where the film does if that is nowhere. */
+    Reach meeting() {
+      Reach mine = film.artwork().flatMap(Artwork::reach).orElseThrow();
+      Reach its = other.artwork().flatMap(Artwork::reach).orElseThrow();
+      Length x = other.x().minus(film.x());
+      Length y = other.y().minus(film.y());
+      Reach both =
+          new Reach(
+              new Length(Math.max(mine.left().mm(), its.left().plus(x).mm())),
+              new Length(Math.min(mine.right().mm(), its.right().plus(x).mm())),
+              new Length(Math.max(mine.near().mm(), its.near().plus(y).mm())),
+              new Length(Math.min(mine.far().mm(), its.far().plus(y).mm())));
+      return both.left().mm() < both.right().mm() && both.near().mm() < both.far().mm()
+          ? both
+          : mine;
     }
 
     double facing() {
@@ -137,6 +159,17 @@ public record FilmOnOthers(
       return all.stream().mapToDouble(Pair::turned).sum();
     }
 
+    /** True if it is only moved, to a place like no other, where one edge goes all round. */
+    boolean isRound(Limits.Artwork limits) {
+      FilmFit fit = first().fit;
+      double all =
+          Math.max(limits.edgesLeastRound().mm(), limits.edgesRound().fraction() * fit.edge().mm());
+      return first().moved() >= all
+          && fit.scale().fraction() == 1
+          && fit.skew().degrees() == 0
+          && fit.elsewhere().mm() < NEARLY * first().moved();
+    }
+
     private Pair first() {
       return pairs.get(0);
     }
@@ -147,6 +180,10 @@ public record FilmOnOthers(
 
     Length grown() {
       return first().fit.grown(reach(), first().film.length(), first().film.width());
+    }
+
+    Length skewed() {
+      return first().fit.skewed(reach());
     }
 
     private Reach reach() {
@@ -211,8 +248,9 @@ public record FilmOnOthers(
     return pairs;
   }
 
+  /** How far two moves of a film differ where it meets the other film of the one. */
   private static Length apart(Pair one, Pair another) {
-    return one.fit.apart(another.fit, one.film.length(), one.film.width());
+    return one.fit.apart(another.fit, one.meeting(), one.film.length(), one.film.width());
   }
 
   private static FilmOnOthers of(
@@ -237,16 +275,19 @@ public record FilmOnOthers(
             && evenlyTurned <= limits.stripEven().mm()
             && move.turned() >= limits.turnedBetter().value() * move.had()
             && NEARLY * move.turned() >= move.had() + move.gain();
+    double half = mean(pairs, Pair::facing, p -> p.fit().half());
+    double halfMoved = mean(pairs, Pair::moved, p -> p.fit().halfMoved());
     // What comes near nothing as it lies was drawn apart: it may be moved on, not made to meet.
     boolean near = facing >= limits.edgesNear().fraction() * moved;
     boolean liesOff =
         !turnedOver
             && by > tolerance.mm()
             && lap - by < tolerance.mm()
-            && moved >= Math.max(enough, limits.edgesLeast().mm())
+            && move.first().moved() >= limits.edgesMet().fraction() * first.edge().mm()
+            && (moved >= limits.edgesLeast().mm() || move.isRound(limits))
             && (near || lap > 0 && Math.abs(move.grown().mm()) <= tolerance.mm())
             && evenlyMoved <= limits.stripEven().mm()
-            && (moved >= times * facing || evenly >= times * evenlyMoved);
+            && moved * Math.max(half / halfMoved, evenly / evenlyMoved) >= times * facing;
     return new FilmOnOthers(
         design.name(),
         film.artwork().orElseThrow().file(),
@@ -261,6 +302,8 @@ public record FilmOnOthers(
         first.scale(),
         move.by(),
         move.grown(),
+        first.skew(),
+        move.skewed(),
         new Length(evenly),
         new Length(evenlyMoved),
         new Length(lap),
@@ -290,9 +333,14 @@ public record FilmOnOthers(
     return liesOff || turnedOver;
   }
 
-  /** True if it is made larger or smaller by so much that a frame can't be off by it. */
+  /** True if its size is a good part of how far it is off. */
   public boolean otherSize() {
-    return Math.abs(grown.mm()) > tolerance.mm();
+    return 2 * Math.abs(grown.mm()) > tolerance.mm();
+  }
+
+  /** True if its turn is. */
+  public boolean isSkewed() {
+    return 2 * skewed.mm() > tolerance.mm();
   }
 
   /** Lines may run along the others' edges besides. */

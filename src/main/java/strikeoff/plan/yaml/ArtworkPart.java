@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import strikeoff.artwork.Artworks.Looked;
 import strikeoff.artwork.JointLimits;
 import strikeoff.artwork.LaidFilm;
+import strikeoff.artwork.PoseBounds;
 import strikeoff.artwork.Resolution;
 import strikeoff.artwork.StudioFolder;
 import strikeoff.artwork.Wanted;
@@ -239,8 +240,7 @@ final class ArtworkPart {
             limits.stripLeast(),
             limits.bareStrip(),
             off,
-            limits.filmMovedMost(),
-            limits.samePage());
+            new PoseBounds(limits.filmMovedMost(), limits.samePage(), limits.filmSkewedMost()));
     return draft.artworks().joints(films, pairs, by, draft.bounds());
   }
 

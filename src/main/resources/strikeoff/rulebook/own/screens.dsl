@@ -47,6 +47,7 @@
 [condition][artwork.facts.FilmOnOthers]- of which more than {share} would run along them elsewhere=moved.base() > {share}
 [condition][artwork.facts.FilmOnOthers]- of which more than {share} would run along them turned over=turned.base() > {share}
 [condition][artwork.facts.FilmOnOthers]- that is off by more than {length}=by.base() > {length}
+[condition][artwork.facts.FilmOnOthers]- that is skewed by more than {length} at its ends=skewed.base() > {length}
 [condition][artwork.facts.FilmOnOthers]- with a strip between them that is uneven by more than {length}=spread.base() > {length}
 [condition][artwork.facts.PrintAtBorder]a film prints somewhere=PrintAtBorder()
 [condition][artwork.facts.PrintAtBorder]- over more than {share} of its border=border.base() > {share}
