@@ -68,6 +68,14 @@ public record PrintStep(
   }
 
   @Override
+  public boolean feels() {
+    return dryBetweenColours.until() instanceof Until.State
+        || dryBetweenPasses.until() instanceof Until.State
+        || dryBetweenNeighbours instanceof Until.State
+        || beforeMoving.until() instanceof Until.State;
+  }
+
+  @Override
   public Map<PlanPath, Draught> draughts() {
     Map<PlanPath, Draught> all = new LinkedHashMap<>();
     air.ifPresent(draught -> all.put(path.key("air"), draught));

@@ -57,6 +57,11 @@ public sealed interface Step
     return Optional.empty();
   }
 
+  /** True if somebody feels films in it and waits until they are dry, for longer on a slow day. */
+  default boolean feels() {
+    return false;
+  }
+
   /** What moves the air over the cloth in its waits, by the places where that is written. */
   default Map<PlanPath, Draught> draughts() {
     return Map.of();
@@ -100,6 +105,11 @@ public sealed interface Step
     @Override
     public Map<PlanPath, Draught> draughts() {
       return air.map(draught -> Map.of(path.key("air"), draught)).orElseGet(Map::of);
+    }
+
+    @Override
+    public boolean feels() {
+      return until instanceof Until.State;
     }
 
     /** The wait that it is. */

@@ -11,14 +11,16 @@ public final class RoomSpeech {
 
   private RoomSpeech() {}
 
-  /** The longest stand, as a part of a sentence. */
+  /** The longest stand, as a part of a sentence; on a slow day too where that is longer. */
   public static String worst(IdleScreen screen) {
+    boolean longer = screen.slowly().minutes() >= screen.longest().minutes() + 1;
     return (screen.screens().size() == 1 ? "" : screen.screen() + " the longest, ")
         + screen.longest().text()
         + ", from "
         + screen.from().text()
         + " to "
-        + screen.until().text();
+        + screen.until().text()
+        + (longer ? "; where films dry slowly " + screen.slowly().text() : "");
   }
 
   /** The steps to write, each with its place. */

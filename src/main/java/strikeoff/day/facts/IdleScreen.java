@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import strikeoff.day.DayRun;
-import strikeoff.day.Impression;
 import strikeoff.day.Moment;
+import strikeoff.day.Printed;
+import strikeoff.day.Simulation;
 import strikeoff.day.Task;
 import strikeoff.day.WashStep;
 import strikeoff.document.PlanPath;
@@ -27,12 +27,20 @@ import strikeoff.units.Span;
 
 /**
  * Screens that stand with paste in the mesh until they print again, or until they are washed out;
- * told once for each step and medium, by the longest stand.
+ * told once for each step and medium, by the longest stand. Who feels films waits for longer where
+ * they dry slowly, and screens stand for as long: what stands too long then alone is told too. A
+ * paste is let stand no longer on such a day, though damp air spares it as well: films are slow by
+ * what was laid down and what the cloth takes up as much as by the air, and a mesh takes up
+ * nothing.
  *
  * @param step the step in which they are used again, or washed
  * @param medium what stands in them
  * @param screens their names, in the order of use
+ * @param slow true if they stand too long only where films dry slowly; the other figures are those
+ *     of that day then
  * @param longest the longest stand
+ * @param slowly how long a screen of them stands at the most where films dry slowly; no less than
+ *     the longest
  * @param most how long its paste may stand in the mesh
  * @param screen the one that stands longest
  * @param from when its frame was lifted
@@ -44,7 +52,9 @@ public record IdleScreen(
     int step,
     Medium medium,
     List<String> screens,
+    boolean slow,
     Span longest,
+    Span slowly,
     Limit most,
     String screen,
     Moment from,
@@ -66,30 +76,62 @@ public record IdleScreen(
     return medium == Medium.PAINT;
   }
 
-  static List<IdleScreen> all(DayRun day, PrintPlan plan, Policy policy) {
+  /**
+   * @param ordinary the run on an ordinary day
+   * @param slow the same run where films dry slowly
+   */
+  static List<IdleScreen> all(
+      Simulation.Run ordinary, Simulation.Run slow, PrintPlan plan, Policy policy) {
     Function<Medium, Limit> most = policy.drying()::inMesh;
-    Map<Integer, Moment> printed = new LinkedHashMap<>();
-    day.impressions().forEach(i -> printed.merge(i.step(), i.lifted(), Moment::later));
-    Map<String, Impression> lastUse = new LinkedHashMap<>();
+    Map<String, List<Stand>> stands = tooLong(ordinary, most);
+    Map<String, List<Stand>> slowly = slow == ordinary ? stands : tooLong(slow, most);
+    List<IdleScreen> all = new ArrayList<>();
+    stands.forEach(
+        (key, each) -> {
+          Span longest = longest(each).span();
+          Span then = slowly.containsKey(key) ? longest(slowly.get(key)).span() : longest;
+          all.add(tell(each, false, then.compareTo(longest) > 0 ? then : longest, plan, most));
+        });
+    slowly.forEach(
+        (key, each) -> {
+          if (!stands.containsKey(key)) {
+            all.add(tell(each, true, longest(each).span(), plan, most));
+          }
+        });
+    return all;
+  }
+
+  /** Those of one day. */
+  static List<IdleScreen> all(Simulation.Run run, PrintPlan plan, Policy policy) {
+    return all(run, run, plan, policy);
+  }
+
+  /** Stands that are too long, by step and medium. */
+  private static Map<String, List<Stand>> tooLong(
+      Simulation.Run run, Function<Medium, Limit> most) {
+    Map<Integer, Moment> lifted = new LinkedHashMap<>();
+    run.printed()
+        .forEach(p -> lifted.merge(p.step().number(), new Moment(p.lifted()), Moment::later));
+    Map<String, Printed> lastUse = new LinkedHashMap<>();
     Map<String, List<Stand>> stands = new LinkedHashMap<>();
     Moment inWater = null;
-    for (Task task : day.run().tasks()) {
+    for (Task task : run.tasks()) {
       Stand stand = null;
       if (task.kind() == Task.Kind.WASH_SCREEN) {
         // Who washes several lays them in water first: the later ones don't stand dry meanwhile.
         inWater = inWater == null ? task.start() : inWater;
-        Impression before = lastUse.remove(task.screen().orElseThrow());
+        Printed before = lastUse.remove(task.screen().orElseThrow());
         if (before != null) {
-          stand = Stand.of(before, printed, before.lifted().later(inWater), task);
+          stand = Stand.of(before, lifted, new Moment(before.lifted()).later(inWater), task);
         }
       } else if (task.kind() != Task.Kind.DRY_SCREEN && task.kind() != Task.Kind.QUEUE) {
         inWater = null;
       }
       if (task.impression().isPresent()) {
-        Impression now = day.impressions().get(task.impression().getAsInt());
-        Impression before = lastUse.put(now.footprint().screen().name(), now);
+        Printed now = run.printed().get(task.impression().getAsInt());
+        Printed before = lastUse.put(now.footprint().screen().name(), now);
         if (before != null) {
-          stand = Stand.of(before, printed, now.laid(), task);
+          stand = Stand.of(before, lifted, new Moment(now.laid()), task);
         }
       }
       if (stand != null && stand.span().minutes() > most.apply(stand.medium()).amount()) {
@@ -98,18 +140,22 @@ public record IdleScreen(
             .add(stand);
       }
     }
-    List<IdleScreen> all = new ArrayList<>();
-    stands.values().forEach(s -> all.add(tell(s, plan, most)));
-    return all;
+    return stands;
   }
 
-  private static IdleScreen tell(List<Stand> stands, PrintPlan plan, Function<Medium, Limit> most) {
+  private static Stand longest(List<Stand> stands) {
     Stand longest = stands.get(0);
-    Set<String> screens = new LinkedHashSet<>();
     for (Stand stand : stands) {
-      screens.add(stand.screen());
       longest = stand.span().compareTo(longest.span()) > 0 ? stand : longest;
     }
+    return longest;
+  }
+
+  private static IdleScreen tell(
+      List<Stand> stands, boolean slow, Span slowly, PrintPlan plan, Function<Medium, Limit> most) {
+    Stand longest = longest(stands);
+    Set<String> screens = new LinkedHashSet<>();
+    stands.forEach(stand -> screens.add(stand.screen()));
     double washing =
         screens.size() * plan.handling().washScreen().minutes()
             + plan.handling().dryScreen().minutes();
@@ -117,15 +163,17 @@ public record IdleScreen(
         longest.step,
         longest.medium(),
         List.copyOf(screens),
+        slow,
         longest.span(),
+        slowly,
         most.apply(longest.medium()),
         longest.screen(),
-        longest.before.lifted(),
+        longest.lifted(),
         longest.until,
         new Span(washing),
         washSteps(stands, plan, most),
         longest.path,
-        List.of(new Related(Tie.LAST_USED, longest.before.path())));
+        List.of(new Related(Tie.LAST_USED, longest.before.step().path())));
   }
 
   private static List<WashStep> washSteps(
@@ -133,7 +181,7 @@ public record IdleScreen(
     Map<Integer, Map<WashStep.When, Set<String>>> afterStep = new LinkedHashMap<>();
     for (Stand stand : stands) {
       afterStep
-          .computeIfAbsent(stand.before.step(), s -> new LinkedHashMap<>())
+          .computeIfAbsent(stand.before.step().number(), s -> new LinkedHashMap<>())
           .computeIfAbsent(
               stand.when(most.apply(stand.medium()).amount()), w -> new LinkedHashSet<>())
           .add(stand.screen());
@@ -195,7 +243,7 @@ public record IdleScreen(
    * @param washed whether the stand ends in the sink
    */
   private record Stand(
-      Impression before,
+      Printed before,
       Moment printed,
       Moment until,
       int step,
@@ -203,10 +251,10 @@ public record IdleScreen(
       boolean alike,
       boolean washed) {
 
-    static Stand of(Impression before, Map<Integer, Moment> printed, Moment until, Task ends) {
+    static Stand of(Printed before, Map<Integer, Moment> printed, Moment until, Task ends) {
       return new Stand(
           before,
-          printed.get(before.step()),
+          printed.get(before.step().number()),
           until,
           ends.step(),
           ends.path(),
@@ -220,16 +268,20 @@ public record IdleScreen(
      * @param most minutes that it may stand
      */
     WashStep.When when(double most) {
-      boolean sameStep = step == before.step();
-      boolean tooLongWithin = printed.since(before.lifted()).minutes() > most;
+      boolean sameStep = step == before.step().number();
+      boolean tooLongWithin = printed.since(lifted()).minutes() > most;
       if (sameStep ? alike : !tooLongWithin) {
         return sameStep ? WashStep.When.WITHIN_STEP : WashStep.When.AFTER_STEP;
       }
       return WashStep.When.BETWEEN_COLOURS;
     }
 
+    Moment lifted() {
+      return new Moment(before.lifted());
+    }
+
     Span span() {
-      return until.since(before.lifted());
+      return until.since(lifted());
     }
 
     String screen() {

@@ -40,7 +40,7 @@ public record Outlasted(Set<String> pastes, Set<String> screens) {
       }
     }
     Set<String> screens = new LinkedHashSet<>();
-    IdleScreen.all(day, plan, known.policy()).forEach(idle -> screens.addAll(idle.screens()));
+    IdleScreen.all(day.run(), plan, known.policy()).forEach(idle -> screens.addAll(idle.screens()));
     return new Outlasted(pastes, screens);
   }
 

@@ -98,7 +98,7 @@ public final class Rehearsal {
             wet,
             up,
             afterClosing(late),
-            inMesh(day, tries),
+            inMesh(day.run(), tries),
             tooOld.stream().mapToLong(Rehearsed.TooOld::seconds).sum(),
             FramesOnBoards.all(day, tries).stream().mapToInt(FramesOnBoards::frames).sum(),
             day.run().blocked().size(),
@@ -121,7 +121,8 @@ public final class Rehearsal {
   }
 
   /**
-   * The same run on a day on which its hours are to do: where runs are to be sure, on a slow one.
+   * The same run on a day on which its hours are to do, and no paste is to dry in a screen: where
+   * runs are to be sure, on a slow one too.
    *
    * @param ordinary what it comes to on an ordinary day
    */
@@ -129,16 +130,24 @@ public final class Rehearsal {
     if (surety != Surety.SURE) {
       return ordinary;
     }
-    List<DayEnd> late = late(slowly(run), plan.with(run));
-    long over = Math.max(ordinary.shortfall().afterClosing(), afterClosing(late));
-    return ordinary.late(over, late.stream().map(DayEnd::step).toList());
+    PrintPlan tries = plan.with(run);
+    Simulation.Run slow = slow(tries);
+    List<DayEnd> late = late(slow.tasksByStart(), tries);
+    Shortfall lacks = ordinary.shortfall();
+    return ordinary.on(
+        Math.max(lacks.afterClosing(), afterClosing(late)),
+        late.stream().map(DayEnd::step).toList(),
+        Math.max(lacks.inMesh(), inMesh(slow, tries)));
   }
 
   /** Its tasks, in order of start, if every film dries slowly. */
   public List<Task> slowly(List<Step> run) {
-    PrintPlan tries = plan.with(run);
+    return slow(plan.with(run)).tasksByStart();
+  }
+
+  private Simulation.Run slow(PrintPlan tries) {
     Beforehand slow = known.with(sets).with(slowFilms).in(tries);
-    return Simulation.once(tries, slow, plan.equipment().sinks()).tasksByStart();
+    return Simulation.once(tries, slow, plan.equipment().sinks());
   }
 
   private Beforehand fresh() {
@@ -201,7 +210,7 @@ public final class Rehearsal {
     return Span.ofSeconds(Use.open(opens, Math.max(opens, finish.seconds()), plan.hours()));
   }
 
-  private long inMesh(DayRun day, PrintPlan tries) {
+  private long inMesh(Simulation.Run day, PrintPlan tries) {
     double over = 0;
     for (IdleScreen idle : IdleScreen.all(day, tries, known.policy())) {
       over += Math.max(0, idle.longest().seconds() - 60 * idle.most().amount());

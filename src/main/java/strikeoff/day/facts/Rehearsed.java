@@ -37,14 +37,14 @@ public record Rehearsed(
     impressions = Collections.unmodifiableList(impressions);
   }
 
-  /** The same with other work after closing. */
-  Rehearsed late(long afterClosing, List<Integer> steps) {
+  /** The same on a day with other work after closing, and other screens that stand too long. */
+  Rehearsed on(long afterClosing, List<Integer> steps, long inMesh) {
     Shortfall other =
         new Shortfall(
             shortfall.framesOnWet(),
             shortfall.clothUpWet(),
             afterClosing,
-            shortfall.inMesh(),
+            inMesh,
             shortfall.tooOld(),
             shortfall.overGaps(),
             shortfall.neverStarts(),

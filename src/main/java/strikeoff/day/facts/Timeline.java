@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import strikeoff.day.Beforehand;
+import strikeoff.day.Choices;
 import strikeoff.day.ClothLies;
 import strikeoff.day.Contact;
 import strikeoff.day.DayRun;
@@ -14,12 +15,14 @@ import strikeoff.day.Effort;
 import strikeoff.day.EndlessWait;
 import strikeoff.day.Impression;
 import strikeoff.day.Moment;
+import strikeoff.day.Simulation;
 import strikeoff.day.Task;
 import strikeoff.evidence.Evidence;
 import strikeoff.layout.Layout;
 import strikeoff.layout.Tube;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
+import strikeoff.plan.Step;
 import strikeoff.policy.Fibre;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
@@ -123,7 +126,7 @@ public record Timeline(
     evidence.addAll(DryingAir.all(day, plan, policy));
     evidence.addAll(tried(day, plan, known, firstUntold(lengths, blocked)));
     evidence.addAll(Clearing.of(day, plan, known));
-    evidence.addAll(IdleScreen.all(day, plan, policy));
+    evidence.addAll(IdleScreen.all(day.run(), slowly(day.run(), plan, known), plan, policy));
     evidence.addAll(lengths);
     evidence.addAll(LongestFrame.all(day, plan, policy));
     evidence.addAll(SetOnTable.all(day, plan));
@@ -133,6 +136,14 @@ public record Timeline(
     evidence.addAll(WaitingShare.of(day.use(), figures));
     evidence.addAll(DatesHeld.of(day.finish(), plan));
     return evidence;
+  }
+
+  /** The run where films dry slowly: another one if somebody waits until a film is felt dry. */
+  private static Simulation.Run slowly(Simulation.Run run, PrintPlan plan, Beforehand known) {
+    boolean felt = plan.run().stream().anyMatch(Step::feels);
+    return felt
+        ? Choices.soonest(plan, known.with(known.films().dryingSlowly()), Optional.empty())
+        : run;
   }
 
   /**

@@ -37,7 +37,8 @@
 [condition][day.facts.ClothTakenUp]the cloth is taken up wet=ClothTakenUp()
 [condition][day.facts.ClothTakenUp]the cloth goes wet into the bath=ClothTakenUp(fixed == true)
 [condition][day.facts.ClothTakenUp]- too early by more than {time}=early.ordinary.base() > {time}
-[condition][day.facts.IdleScreen]a screen stands idle with paste in it=IdleScreen()
+[condition][day.facts.IdleScreen]a screen stands idle with paste in it=IdleScreen(slow == false)
+[condition][day.facts.IdleScreen]a screen stands idle with paste in it on a slow day=IdleScreen(slow == true)
 [condition][day.facts.IdleScreen]- for more than {time}=longest.base() > {time}
 [condition][day.facts.WaitingShare]people wait=WaitingShare()
 [condition][day.facts.WaitingShare]- for more than {share} of the time=share.base() > {share}

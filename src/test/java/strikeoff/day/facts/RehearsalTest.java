@@ -3,6 +3,7 @@ package strikeoff.day.facts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,10 +16,13 @@ import strikeoff.artwork.DemoFilms;
 import strikeoff.day.PrintDay;
 import strikeoff.layout.Layout;
 import strikeoff.paste.Lives;
+import strikeoff.plan.Draught;
+import strikeoff.plan.Medium;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
 import strikeoff.policy.yaml.PolicyReader;
+import strikeoff.speech.RoomSpeech;
 
 /** A run that is only tried comes to what the simulation makes of it. */
 class RehearsalTest {
@@ -26,9 +30,8 @@ class RehearsalTest {
   /** With days that differ. */
   private static final Policy POLICY = PolicyReader.builtIn();
 
-  private static PrintPlan plan(String name) throws IOException {
-    String text = Files.readString(Path.of("plans", name));
-    return DemoFilms.plan(text, POLICY);
+  private static PrintPlan plan(String name) {
+    return plan(Path.of("plans", name));
   }
 
   private static Timeline timeline(PrintPlan plan) {
@@ -42,7 +45,7 @@ class RehearsalTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"estuary-curtains.yaml", "first-border.yaml", "class/mina.yaml"})
-  void itEndsAsSimulatedAndLacksNothing(String name) throws IOException {
+  void itEndsAsSimulatedAndLacksNothing(String name) {
     PrintPlan plan = plan(name);
     Timeline simulated = timeline(plan);
     for (Surety surety : Surety.values()) {
@@ -53,7 +56,7 @@ class RehearsalTest {
   }
 
   @Test
-  void whatIsMovedWetIsToldByHowMuchTooEarly() throws IOException {
+  void whatIsMovedWetIsToldByHowMuchTooEarly() {
     PrintPlan plan = plan("mistakes/moved-wet.yaml");
     Rehearsed sure = rehearsal(plan, Surety.SURE).of(plan.run());
     Rehearsed likely = rehearsal(plan, Surety.LIKELY).of(plan.run());
@@ -79,7 +82,7 @@ class RehearsalTest {
   }
 
   @Test
-  void workAfterClosingAndFramesOnWetFilmAreTold() throws IOException {
+  void workAfterClosingAndFramesOnWetFilmAreTold() {
     PrintPlan otis = plan("class/otis.yaml");
     assertThat(rehearsal(otis, Surety.SURE).of(otis.run()).shortfall().framesOnWet()).isPositive();
     PrintPlan plan = plan("estuary-curtains.yaml");
@@ -95,7 +98,7 @@ class RehearsalTest {
   }
 
   @Test
-  void slowDryingEndsLaterAndWhatWasTriedBeforeChangesNothing() throws IOException {
+  void slowDryingEndsLaterAndWhatWasTriedBeforeChangesNothing() {
     PrintPlan plan = plan("first-border.yaml");
     Rehearsal rehearsal = rehearsal(plan, Surety.SURE);
     Rehearsed first = rehearsal.of(plan.run());
@@ -113,5 +116,54 @@ class RehearsalTest {
     assertThat(blown.finish()).isLessThan(first.finish());
     assertThat(rehearsal.of(plan.run()).finish()).isEqualTo(first.finish());
     assertThat(rehearsal(plan, Surety.SURE).of(other).finish()).isEqualTo(blown.finish());
+  }
+
+  /** A wait that is felt lasts longer on a slow day, and the screen stands beside it. */
+  @Test
+  void aScreenThatStandsTooLongOnASlowDayIsTold() {
+    // The file's own example: a leaf dries until it is felt dry, then its screen prints again.
+    PrintPlan plan = plan(Path.of("rules/drying/may-dry-in-screen/example.yaml"));
+    IdleScreen slow = idle(plan);
+    assertThat(slow.slow()).isTrue();
+    assertThat(slow.longest()).isEqualTo(slow.slowly());
+    double most = POLICY.drying().inMesh(Medium.PAINT).amount();
+    Rehearsal sure = rehearsal(plan, Surety.SURE);
+    Rehearsed ordinary = sure.of(plan.run());
+    assertThat(ordinary.shortfall().inMesh()).isZero();
+    assertThat(sure.surely(plan.run(), ordinary).shortfall().inMesh())
+        .isEqualTo((long) Math.ceil(slow.longest().seconds() - 60 * most));
+    Rehearsal likely = rehearsal(plan, Surety.LIKELY);
+    assertThat(likely.surely(plan.run(), likely.of(plan.run())).shortfall().isNothing()).isTrue();
+  }
+
+  @Test
+  void aScreenThatStandsTooLongOnAnyDayIsToldOnceWithBothFigures() {
+    PrintPlan plan = plan(Path.of("rules/drying/may-dry-in-screen/example.yaml"));
+    List<Step> still = new ArrayList<>(plan.run());
+    Step.Dry dry = (Step.Dry) still.get(2);
+    Optional<Draught> breath = Optional.of(PrintDay.air(0.3).orElseThrow());
+    still.set(2, new Step.Dry(3, dry.until(), breath, Optional.empty(), dry.path()));
+    IdleScreen both = idle(plan.with(still));
+    assertThat(both.slow()).isFalse();
+    assertThat(both.slowly()).isGreaterThan(both.longest());
+    assertThat(RoomSpeech.worst(both)).endsWith("; where films dry slowly " + both.slowly().text());
+  }
+
+  private static PrintPlan plan(Path path) {
+    try {
+      return DemoFilms.plan(Files.readString(path), POLICY);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static IdleScreen idle(PrintPlan plan) {
+    List<IdleScreen> idle =
+        timeline(plan).evidence().stream()
+            .filter(IdleScreen.class::isInstance)
+            .map(IdleScreen.class::cast)
+            .toList();
+    assertThat(idle).hasSize(1);
+    return idle.get(0);
   }
 }
