@@ -316,5 +316,6 @@ public record Limits(
   public record Table(Limit longestHandFrame) {}
 
   /** Of {@code rules/time/limits.yaml}. */
-  public record Time(Span fewMinutesOver, Span soonerRunWorthTelling) {}
+  public record Time(
+      Span fewMinutesOver, Span soonerRunWorthTelling, Share youngerFilmWorthTelling) {}
 }

@@ -14,7 +14,6 @@ import strikeoff.day.Moment;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Surety;
 import strikeoff.document.yaml.Manuscript;
-import strikeoff.facts.Facts;
 import strikeoff.findings.Finding;
 import strikeoff.paste.Lives;
 import strikeoff.plan.PrintPlan;
@@ -30,11 +29,11 @@ final class Arranging {
   /** By so much of its time a run may be longer that has fewer steps. */
   private static final double NEARLY = 1.05;
 
-  /** So much of the time of the search may be over while its run is made tidier. */
-  private static final double TIDY = 1.25;
+  /** So much of the time may be over while the soonest run is made tidier. */
+  private static final double TIDY_SOONEST = 0.7;
 
-  /** The same while what was written is put back. */
-  private static final double PUT_BACK = 1.5;
+  /** The same while the one with the fewest steps is; to the end what was written is put back. */
+  private static final double TIDY = 0.95;
 
   /** Starting runs that are checked to see what no run cures. */
   private static final int LOOKED_AT = 4;
@@ -96,9 +95,12 @@ final class Arranging {
   }
 
   private Rehearsal rehearsal(Surety surety) {
-    Facts facts = before.facts();
-    PrintPlan plan = before.plan();
-    return Rehearsal.of(plan, facts.layout(), policy(), new Lives(plan, policy())::least, surety);
+    return rehearsal(before, policy(), surety);
+  }
+
+  static Rehearsal rehearsal(Checked.Judged plan, Policy policy, Surety surety) {
+    return Rehearsal.of(
+        plan.plan(), plan.facts().layout(), policy, new Lives(plan.plan(), policy)::least, surety);
   }
 
   /**
@@ -165,13 +167,14 @@ final class Arranging {
           .orElseGet(() -> new Proposal.Refused(before, none, standing(before.findings(), always)));
     }
     Search best = first.get();
-    Tidying tidying = new Tidying(leeway, kept, () -> isOver(TIDY));
-    tidying.tidy(best, best.best().get().candidate().worked(), cost);
+    new Tidying(leeway, kept, () -> isOver(asked.shortest() ? TIDY : TIDY_SOONEST))
+        .tidy(best, best.best().get().candidate().worked(), cost);
     Search.Found soonest = best.best().get();
     double within = soonest.candidate().worked();
     if (!asked.shortest()) {
       within = within(soonest, rehearsal, judge);
       double most = within;
+      Tidying tidying = new Tidying(leeway, kept, () -> isOver(TIDY));
       List<Search> tidier = team.fewest(search -> search.fewest(soonest, most));
       for (Search search : tidier) {
         tidying.tidy(search, most, c -> c.costOfFew(most));
@@ -182,8 +185,9 @@ final class Arranging {
               .get();
     }
     if (prints(before.plan())) {
-      new AsWritten(leeway, kept, () -> isOver(PUT_BACK)).putBack(best, within);
+      new AsWritten(leeway, kept, () -> isOver(1)).putBack(best, within);
     }
+    new Tidying(leeway, kept, () -> isOver(1)).dropIdle(best);
     Search.Found found = best.best().get();
     boolean same =
         found.candidate().run().equals(Order.numbered(leeway.written()))
@@ -209,13 +213,26 @@ final class Arranging {
    */
   private boolean endsNoSooner(Search.Found found, Rehearsal rehearsal) {
     boolean whole = leeway.later().isEmpty() && leeway.phase().number() == 1;
-    if (!whole || !prints(before.plan()) || before.findings().stream().anyMatch(Judge::stands)) {
+    return whole
+        && endsNoSooner(
+            before,
+            found.candidate().run(),
+            found.judged().checked().facts().timeline().finish(),
+            rehearsal);
+  }
+
+  /**
+   * @param before the whole plan as it was
+   * @param run another run of it
+   * @param finish when that ends on an ordinary day
+   */
+  static boolean endsNoSooner(
+      Checked.Judged before, List<Step> run, Moment finish, Rehearsal rehearsal) {
+    if (!prints(before.plan()) || before.findings().stream().anyMatch(Judge::stands)) {
       return false;
     }
-    List<Step> own = Order.numbered(leeway.written());
-    List<Step> run = found.candidate().run();
-    Moment finish = before.facts().timeline().finish();
-    return finish.compareTo(found.judged().checked().facts().timeline().finish()) <= 0
+    List<Step> own = before.plan().run();
+    return before.facts().timeline().finish().compareTo(finish) <= 0
         && rehearsal.slowFinish(own).compareTo(rehearsal.slowFinish(run)) <= 0
         && rehearsal.surely(own, rehearsal.of(own)).shortfall().isNothing();
   }

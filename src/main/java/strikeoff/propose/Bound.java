@@ -168,13 +168,11 @@ public record Bound(
   public record Motif(String placement, int colours, Span takes) implements Binding {
     @Override
     public String text() {
-      return "the "
-          + colours
-          + " colours of "
+      return (colours == 1 ? "" : "the " + colours + " colours of ")
           + placement
           + " take "
           + takes.wholeMinutesUp().text()
-          + " one on the other";
+          + (colours == 1 ? " one beside the other" : " one on the other");
     }
   }
 

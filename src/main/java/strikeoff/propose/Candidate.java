@@ -111,6 +111,7 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double printed, double pas
     options += print.mindsNeighbours() ? 1 : 0;
     options += print.air().isPresent() ? 1 : 0;
     options += print.washes().isPresent() ? 1 : 0;
+    options += print.washBetweenColours() ? 1 : 0;
     return options;
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import strikeoff.day.Impression;
+import strikeoff.units.Share;
 import strikeoff.units.Span;
 
 /**
@@ -15,9 +16,6 @@ import strikeoff.units.Span;
  * by an estimate may be felt to be young all the same, so a printer is to know how young.
  */
 final class Closer {
-
-  /** A film this much younger is told: anything less is how runs differ anyway. */
-  private static final double SHARE = 0.5;
 
   /** More pairs are counted. */
   private static final int MOST = 4;
@@ -29,15 +27,16 @@ final class Closer {
   /**
    * @param now impressions of the plan's own run, in the order of laying
    * @param then the same of the proposed run
+   * @param share of its age now up to which a film is told as younger
    * @return one sentence, or none
    */
-  static List<String> of(List<Impression> now, List<Impression> then) {
+  static List<String> of(List<Impression> now, List<Impression> then, Share share) {
     Map<Pair, Span> before = youngest(now);
     Map<Pair, Span> after = youngest(then);
     List<Pair> closer =
         after.keySet().stream()
             .filter(before::containsKey)
-            .filter(p -> after.get(p).minutes() < SHARE * before.get(p).minutes())
+            .filter(p -> after.get(p).minutes() < share.fraction() * before.get(p).minutes())
             .sorted(Comparator.comparing(after::get))
             .toList();
     if (closer.isEmpty()) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import strikeoff.document.Scalars;
 import strikeoff.document.yaml.Manuscript;
+import strikeoff.layout.Layout;
 import strikeoff.plan.Arrangement;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
@@ -78,10 +79,23 @@ final class FixingSteps {
     return all;
   }
 
+  /** Why no run with the iron that is assumed for its paint is one; nothing if there may be one. */
+  static Optional<String> tooLong(PrintPlan plan, Layout layout, Policy policy) {
+    FixingSteps steps = new FixingSteps(plan, policy);
+    List<Paste> paints = steps.paints();
+    return paints.isEmpty()
+        ? Optional.empty()
+        : LongIroning.told(plan, layout, steps.ironed(paints), policy);
+  }
+
+  private List<Paste> paints() {
+    return used.stream().filter(p -> p.medium() == Medium.PAINT).toList();
+  }
+
   private List<List<String>> ways() {
     List<List<String>> ways = new ArrayList<>();
     List<Paste> dyes = used.stream().filter(p -> p.medium() == Medium.DYE).toList();
-    List<Paste> paints = used.stream().filter(p -> p.medium() == Medium.PAINT).toList();
+    List<Paste> paints = paints();
     if (dyes.isEmpty()) {
       return paints.isEmpty() ? ways : List.of(heatSet(paints));
     }
@@ -204,24 +218,30 @@ final class FixingSteps {
 
   /** As the labels say, where they say it. */
   private List<String> heatSet(List<Paste> paints) {
-    boolean tender =
-        fibres.stream().anyMatch(f -> f.heatHarms().compareTo(UsualFixing.HOT_IRON) <= 0);
     List<Paste.Label> labels = paints.stream().flatMap(p -> p.label().stream()).toList();
     Temperature warm =
         labels.stream()
             .map(Paste.Label::temperature)
             .max(Comparator.naturalOrder())
-            .orElse(tender ? UsualFixing.COOL_IRON : UsualFixing.HOT_IRON);
-    Span lasts =
-        labels.stream()
-            .map(Paste.Label::lasts)
-            .max(Comparator.naturalOrder())
-            .orElse(tender ? UsualFixing.COOL_IRONED : UsualFixing.HOT_IRONED);
+            .orElse(tender() ? UsualFixing.COOL_IRON : UsualFixing.HOT_IRON);
     return List.of(
         ASSUMED + "follow the label of the paint.",
         "- heat-set: iron",
         "  temperature: " + warm.enough(units),
-        "  for: " + lasts.text());
+        "  for: " + ironed(paints).text());
+  }
+
+  /** How long at each spot. */
+  private Span ironed(List<Paste> paints) {
+    return paints.stream()
+        .flatMap(paint -> paint.label().stream())
+        .map(Paste.Label::lasts)
+        .max(Comparator.naturalOrder())
+        .orElse(tender() ? UsualFixing.COOL_IRONED : UsualFixing.HOT_IRONED);
+  }
+
+  private boolean tender() {
+    return fibres.stream().anyMatch(f -> f.heatHarms().compareTo(UsualFixing.HOT_IRON) <= 0);
   }
 
   /** As warm as each fibre bears it. */

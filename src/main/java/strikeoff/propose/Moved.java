@@ -78,7 +78,10 @@ final class Moved {
         "days are ended before their hours are over",
         "the hours that are left are worked");
     moved.told.addAll(
-        Closer.of(today.impressions(), found.after().facts().timeline().impressions()));
+        Closer.of(
+            today.impressions(),
+            found.after().facts().timeline().impressions(),
+            found.before().facts().policy().time().youngerFilmWorthTelling()));
     moved.told.addAll(NotKept.of(moved.now, moved.then));
     return List.copyOf(moved.told);
   }

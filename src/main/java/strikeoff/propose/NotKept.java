@@ -54,6 +54,7 @@ final class NotKept {
           then.steps(Step.Sew.class).stream().filter(sew -> sew.seam().equals(own.seam())));
     }
     gone.dried(then);
+    gone.washed(then);
     if (gone.all.isEmpty() && gone.steps.isEmpty()) {
       return List.of();
     }
@@ -87,6 +88,23 @@ final class NotKept {
       if (plan.run().get(i) instanceof Step.Dry dry
           && Collections.disjoint(waited, workAfter(plan.run(), i))) {
         steps.add("`dry: " + dry.until().text() + "` (step " + dry.number() + ")");
+      }
+    }
+  }
+
+  /** A step that washes screens is kept if another one washes some of them. */
+  private void washed(PrintPlan proposed) {
+    Set<String> then = new HashSet<>();
+    proposed.steps(Step.WashScreen.class).forEach(wash -> then.addAll(wash.screens()));
+    for (Step.WashScreen own : plan.steps(Step.WashScreen.class)) {
+      if (Collections.disjoint(then, own.screens())) {
+        boolean every = own.screens().size() == plan.screens().size();
+        steps.add(
+            "`wash screen: "
+                + (every ? "all" : StepLines.names(own.screens()))
+                + "` (step "
+                + own.number()
+                + ")");
       }
     }
   }
@@ -126,7 +144,7 @@ final class NotKept {
       own.washes()
           .ifPresent(who -> look(name, "washes: " + who, p -> p.washes().equals(own.washes())));
       if (own.everyOther()) {
-        look(name, "every other: yes", PrintStep::everyOther);
+        look(name, "every other: yes", p -> p.everyOther() || liesApart(p.only(name)));
       }
       if (own.pause().minutes() > 0) {
         look(name, "pause: " + own.pause().text(), p -> p.pause().compareTo(own.pause()) >= 0);
@@ -135,6 +153,11 @@ final class NotKept {
       look(name, "dry between passes", own, PrintStep::dryBetweenPasses);
       look(name, "before moving", own, PrintStep::beforeMoving);
     }
+  }
+
+  /** Numbers of which none follows another are printed every other one anyway. */
+  private static boolean liesApart(List<Integer> only) {
+    return !only.isEmpty() && only.stream().noneMatch(n -> only.contains(n + 1));
   }
 
   private void look(String name, String key, PrintStep own, Function<PrintStep, Wait> wait) {

@@ -128,19 +128,36 @@ public final class Proposer {
       from = found.bound().finish();
       inAnyOrder = found.bound().inAnyOrder();
     }
-    boolean same = now.equals(text);
+    boolean same =
+        now.equals(text)
+            || Arranging.endsNoSooner(
+                before,
+                judged.plan().run(),
+                judged.facts().timeline().finish(),
+                Arranging.rehearsal(before, checker.policy(), asked.surety()));
     return new Proposal.Found(
         before,
-        now,
+        same ? text : now,
         same ? before : judged,
-        last.slowFinish(),
+        same ? slowFinish() : last.slowFinish(),
         last.bound().after(bounds.subList(0, count - 1)),
         tried,
         same ? List.of() : notes);
   }
 
+  /** Of the plan's own run. */
+  private Moment slowFinish() {
+    return Arranging.rehearsal(before, checker.policy(), asked.surety())
+        .slowFinish(before.plan().run());
+  }
+
   /** With steps that fix the prints, of which the plan says nothing. */
   private Proposal fixedToo(String text) {
+    Optional<String> ironing =
+        FixingSteps.tooLong(before.plan(), before.facts().layout(), checker.policy());
+    if (ironing.isPresent()) {
+      return refused(ironing.get());
+    }
     Optional<Proposal.Refused> likeliest = Optional.empty();
     for (String fixed : FixingSteps.written(text, before.plan(), checker.policy())) {
       Proposal proposal = proposed(checker, before.file(), fixed, asked, atOnce);

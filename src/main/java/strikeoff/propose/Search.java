@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import strikeoff.day.Moment;
+import strikeoff.day.Task;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.document.GivenUp;
@@ -97,6 +98,18 @@ final class Search {
 
   Candidate rehearsed(List<Step> run) {
     return surely(ordinarily(run));
+  }
+
+  /** True if the work of another run goes on alike to the second, on a slow day too. */
+  boolean worksAlike(Candidate one, Candidate other) {
+    return work(one.rehearsed().tasks()).equals(work(other.rehearsed().tasks()))
+        && work(rehearsal.slowly(one.run())).equals(work(rehearsal.slowly(other.run())));
+  }
+
+  private record Work(Task.Kind kind, Moment start, Moment end, Optional<String> screen) {}
+
+  private static List<Work> work(List<Task> tasks) {
+    return tasks.stream().map(t -> new Work(t.kind(), t.start(), t.end(), t.screen())).toList();
   }
 
   private Candidate ordinarily(List<Step> run) {

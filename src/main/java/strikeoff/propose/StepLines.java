@@ -49,7 +49,8 @@ final class StepLines {
       by(lines, dry.by());
     } else if (step instanceof Step.WashScreen wash) {
       boolean every = wash.screens().size() == leeway.plan().screens().size();
-      lines.add("- wash screen: " + (every ? "all" : names(wash.screens())));
+      String line = "- wash screen: " + (every ? "all" : names(wash.screens()));
+      lines.add(wash.begins() == Begins.IN_TURN ? told(line, Reasons.WASHED) : line);
       by(lines, wash.by());
     } else if (step instanceof Step.Sew sew) {
       lines.add("- sew: " + Scalars.text(sew.seam()));

@@ -20,6 +20,11 @@ final class Team {
   /** What of the effort goes into the soonest run; the rest goes into fewer steps. */
   private static final double FOR_SOONEST = 0.65;
 
+  /** Where time is asked for: until when the soonest run is looked for, and fewer steps. */
+  private static final double SOONEST_UNTIL = 0.6;
+
+  private static final double FEWEST_UNTIL = 0.85;
+
   /** What of the effort, or of the time, goes into runs to begin with at the most. */
   private static final double TO_BEGIN_WITH = 0.3;
 
@@ -60,12 +65,12 @@ final class Team {
    * @param enough true of one that needs not look any further
    */
   List<Search> soonest(Consumer<Search> work, Predicate<Search> enough) {
-    return work(work, enough, FOR_SOONEST, FOR_SOONEST);
+    return work(work, enough, FOR_SOONEST, SOONEST_UNTIL);
   }
 
   /** Has them look for fewer steps, in what is left of the effort or the time. */
   List<Search> fewest(Consumer<Search> work) {
-    return work(work, search -> false, 1 - FOR_SOONEST, 1);
+    return work(work, search -> false, 1 - FOR_SOONEST, FEWEST_UNTIL);
   }
 
   private List<Search> work(

@@ -215,7 +215,47 @@ final class Tidying {
     if (print.by().isPresent() && print.also().isEmpty()) {
       plainer.add(print.by(List.of()));
     }
-    return plainer.stream().filter(step -> !step.equals(print)).toList();
+    return plainer.stream().filter(step -> !step.at(print.number()).equals(print)).toList();
+  }
+
+  /**
+   * The same run without options that change nothing: a wait between the colours of a step that
+   * prints one, or every other placement of those that lie apart anyway.
+   */
+  void dropIdle(Search search) {
+    int steps = search.best().orElseThrow().candidate().run().size();
+    for (int at = leeway.first().size(); at < steps; at++) {
+      boolean dropped = true;
+      while (dropped && !enough.getAsBoolean()) {
+        dropped = false;
+        Candidate now = search.best().get().candidate();
+        for (PrintStep plainer : idle(now.run().get(at))) {
+          Candidate other = search.rehearsed(Order.numbered(with(now.run(), at, plainer)));
+          if (other.isSound() && search.worksAlike(now, other) && search.take(other)) {
+            dropped = true;
+            break;
+          }
+        }
+      }
+    }
+  }
+
+  /** What may be idle in a step; who does it is always worth its line. */
+  private List<PrintStep> idle(Step step) {
+    return step instanceof PrintStep print
+        ? plainer(print).stream()
+            .map(PrintStep.class::cast)
+            .filter(other -> other.people().equals(print.people()))
+            .filter(other -> other.order() == print.order())
+            .filter(other -> other.everyOther() || !print.everyOther() || liesApart(print))
+            .toList()
+        : List.of();
+  }
+
+  /** True if no two placements of a step have numbers that follow each other. */
+  private boolean liesApart(PrintStep print) {
+    return order.numbers(print).values().stream()
+        .allMatch(numbers -> numbers.stream().noneMatch(n -> numbers.contains(n + 1)));
   }
 
   /**

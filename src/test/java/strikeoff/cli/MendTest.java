@@ -125,6 +125,26 @@ class MendTest {
     assertThat(run("mend", "moved.yaml", "-o", "a", "--write").exit()).isEqualTo(2);
   }
 
+  /** Films lie beside the plan, and nowhere else. */
+  @Test
+  void itIsNotWrittenWhereItsFilmsAreMissing() throws IOException {
+    String curtains = Files.readString(Path.of("plans/estuary-curtains.yaml"));
+    String broken = curtains.replaceFirst("soda ash: [^,}]+", "soda ash: 1 g");
+    assertThat(broken).isNotEqualTo(curtains);
+    Files.writeString(plan, broken);
+    DemoFilms.layInto(folder);
+    Files.createDirectory(folder.resolve("away"));
+    Outcome outcome = run("mend", "moved.yaml", "-o", "away/new.yaml");
+    assertThat(outcome.exit()).isEqualTo(4);
+    assertThat(outcome.err().replaceAll("\\s+", " "))
+        .contains("moved.yaml: the mended plan can't be written: at ")
+        .contains(
+            "away/new.yaml it would not find what it takes from beside it, films or a studio.yaml:"
+                + " write it into the plan's own folder, or copy them there first");
+    assertThat(folder.resolve("away/new.yaml")).doesNotExist();
+    assertThat(run("mend", "moved.yaml", "-o", "new.yaml").exit()).isZero();
+  }
+
   @Test
   void aLinkStaysALink() throws IOException {
     Path link = folder.resolve("link.yaml");
