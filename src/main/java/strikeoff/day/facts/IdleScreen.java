@@ -28,10 +28,10 @@ import strikeoff.units.Span;
 /**
  * Screens that stand with paste in the mesh until they print again, or until they are washed out;
  * told once for each step and medium, by the longest stand. Who feels films waits for longer where
- * they dry slowly, and screens stand for as long: what stands too long then alone is told too. A
- * paste is let stand no longer on such a day, though damp air spares it as well: films are slow by
- * what was laid down and what the cloth takes up as much as by the air, and a mesh takes up
- * nothing.
+ * they dry slowly, and screens stand for as long: paint that stands too long then alone is told
+ * too. It is let stand no longer on such a day, though damp air spares it as well: its films are
+ * slow by what was laid down and what the cloth takes up as much as by the air, and a mesh takes up
+ * nothing. A dye's film is slow by the air alone, which then dries its paste in a mesh as slowly.
  *
  * @param step the step in which they are used again, or washed
  * @param medium what stands in them
@@ -84,7 +84,7 @@ public record IdleScreen(
       Simulation.Run ordinary, Simulation.Run slow, PrintPlan plan, Policy policy) {
     Function<Medium, Limit> most = policy.drying()::inMesh;
     Map<String, List<Stand>> stands = tooLong(ordinary, most);
-    Map<String, List<Stand>> slowly = slow == ordinary ? stands : tooLong(slow, most);
+    Map<String, List<Stand>> slowly = slow == ordinary ? stands : ofPaint(slow, most);
     List<IdleScreen> all = new ArrayList<>();
     stands.forEach(
         (key, each) -> {
@@ -101,9 +101,29 @@ public record IdleScreen(
     return all;
   }
 
-  /** Those of one day. */
+  /** Those of an ordinary day. */
   static List<IdleScreen> all(Simulation.Run run, PrintPlan plan, Policy policy) {
     return all(run, run, plan, policy);
+  }
+
+  /**
+   * How much too long paint stands where films dry slowly, over all steps.
+   *
+   * @return seconds
+   */
+  static double slowlyOver(Simulation.Run slow, Policy policy) {
+    Function<Medium, Limit> most = policy.drying()::inMesh;
+    return ofPaint(slow, most).values().stream()
+        .mapToDouble(each -> longest(each).span().seconds())
+        .map(seconds -> seconds - 60 * most.apply(Medium.PAINT).amount())
+        .sum();
+  }
+
+  private static Map<String, List<Stand>> ofPaint(
+      Simulation.Run slow, Function<Medium, Limit> most) {
+    Map<String, List<Stand>> stands = tooLong(slow, most);
+    stands.values().removeIf(each -> each.get(0).medium() != Medium.PAINT);
+    return stands;
   }
 
   /** Stands that are too long, by step and medium. */

@@ -137,7 +137,7 @@ public final class Rehearsal {
     return ordinary.on(
         Math.max(lacks.afterClosing(), afterClosing(late)),
         late.stream().map(DayEnd::step).toList(),
-        Math.max(lacks.inMesh(), inMesh(slow, tries)));
+        Math.max(lacks.inMesh(), (long) Math.ceil(IdleScreen.slowlyOver(slow, known.policy()))));
   }
 
   /** Its tasks, in order of start, if every film dries slowly. */
