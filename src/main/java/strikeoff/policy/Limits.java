@@ -172,6 +172,7 @@ public record Limits(
       Ratio heatSetHalving,
       Area ironSole,
       Area pressPlaten,
+      Limit leftInBath,
       Span onlyWetting,
       Temperature ironAboveFilm,
       Volume measureWater,

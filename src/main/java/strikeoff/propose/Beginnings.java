@@ -190,6 +190,10 @@ final class Beginnings {
     return Candidate.of(run, rehearsed, rehearsal, stock);
   }
 
+  private static boolean lacks(Candidate run) {
+    return !run.rehearsed().shortfall().isNothing() || !run.rehearsed().leftInBath().isEmpty();
+  }
+
   /**
    * With the waits that it needs; as far as it comes in a few rounds.
    *
@@ -202,9 +206,7 @@ final class Beginnings {
     // What is written first may lack less than any that follows for a while.
     long least = Long.MAX_VALUE;
     int rounds = 0;
-    while (left-- > 0
-        && !now.rehearsed().shortfall().isNothing()
-        && (rounds++ < ROUNDS || goesOn.getAsBoolean())) {
+    while (left-- > 0 && lacks(now) && (rounds++ < ROUNDS || goesOn.getAsBoolean())) {
       GivenUp.ifAsked();
       List<Step> next =
           Order.numbered(Repair.repaired(now.run(), now.rehearsed(), air, order, leeway.screens()));

@@ -2,6 +2,7 @@ package strikeoff.propose;
 
 import java.util.List;
 import strikeoff.day.Impression;
+import strikeoff.day.facts.LeftInBath;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Begins;
@@ -84,7 +85,11 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double printed, double pas
   }
 
   private double lacks() {
-    return TOO_EARLY * rehearsed.shortfall().seconds() + pasteShort;
+    double left = 0;
+    for (LeftInBath one : rehearsed.leftInBath()) {
+      left += one.longer().seconds();
+    }
+    return TOO_EARLY * (rehearsed.shortfall().seconds() + left) + pasteShort;
   }
 
   private double toRead(double step, double option) {

@@ -22,7 +22,8 @@ final class Judge {
   private static final String TIME = "time/";
 
   /** Families of rules whose advice is about how the work goes; other advice costs no print. */
-  private static final List<String> OF_THE_RUN = List.of(DRYING, "order/", "seams/", "media/");
+  private static final List<String> OF_THE_RUN =
+      List.of(DRYING, "order/", "seams/", "media/", "fixing/left-in-bath");
 
   private final Checker checker;
   private final Checked.Judged before;

@@ -58,7 +58,8 @@ final class Moves {
   }
 
   private List<Step> change(List<Step> run, Rehearsed rehearsed) {
-    if (!rehearsed.shortfall().isNothing() && random.nextInt(4) == 0) {
+    boolean lacks = !rehearsed.shortfall().isNothing() || !rehearsed.leftInBath().isEmpty();
+    if (lacks && random.nextInt(4) == 0) {
       return Repair.repaired(run, rehearsed, air(), order, leeway.screens());
     }
     return switch (random.nextInt(25)) {

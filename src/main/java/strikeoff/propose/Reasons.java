@@ -34,6 +34,7 @@ final class Reasons {
   static final String AFRESH = "afresh: what was mixed before doesn't live so long";
   static final String BESIDE = "beside the steps above, as soon as hands and screen are free";
   static final String DONE = "once all steps above are done";
+  static final String BREAK = "the soak or steam after it then ends when the break is over";
   static final String WASHED = "washes out what holds paste by now; nobody washes it before";
   static final String ASSUMED = "Assumed, as the plan says nothing of fixing: ";
 
@@ -56,6 +57,7 @@ final class Reasons {
           HUNG,
           AFRESH,
           WASHED,
+          BREAK,
           BESIDE,
           DONE);
 

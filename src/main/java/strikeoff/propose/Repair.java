@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import strikeoff.day.facts.LeftInBath;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.day.facts.Rehearsed.TooSoon;
 import strikeoff.plan.Begins;
@@ -73,6 +74,11 @@ final class Repair {
     }
     for (Rehearsed.TooOld old : rehearsed.tooOld()) {
       afresh(mended, inserted, old);
+    }
+    for (LeftInBath left : rehearsed.leftInBath()) {
+      if (left.step() > order.first()) {
+        inserted.get(left.step() - 1).add(later(left.dry()));
+      }
     }
     List<Step> all = new ArrayList<>();
     for (int i = 0; i < mended.size(); i++) {
@@ -168,6 +174,10 @@ final class Repair {
       draft.pause = new Span(Math.min(30, Math.max(1, more)));
     }
     return draft.step();
+  }
+
+  private static Step.Dry later(Span wait) {
+    return new Step.Dry(1, new Until.Time(wait), Optional.empty(), Optional.empty(), Step.path(1));
   }
 
   static Step.Dry dry(Dryness state, Optional<Draught> air) {

@@ -6,6 +6,7 @@ import strikeoff.day.facts.CriticalChain;
 import strikeoff.day.facts.DatesHeld;
 import strikeoff.day.facts.DayEnd;
 import strikeoff.day.facts.IdleHand;
+import strikeoff.day.facts.LeftInBath;
 import strikeoff.day.facts.RunFigures;
 import strikeoff.day.facts.StepLength;
 import strikeoff.day.facts.WaitingShare;
@@ -34,6 +35,11 @@ public final class HoursSpeech {
   /** What to shorten first, with its time; empty if nothing is done. */
   public static String shortenFirst(RunFigures figures, Measures units) {
     return figures.chain().longest().map(link -> text(link, units)).orElse("");
+  }
+
+  /** What the cloth lies in. */
+  public static String bath(LeftInBath left) {
+    return left.steamed() ? "steam" : "soak";
   }
 
   /** The clock at closing time; midnight as the end of its day. */

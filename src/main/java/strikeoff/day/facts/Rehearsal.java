@@ -49,6 +49,7 @@ public final class Rehearsal {
   private final Surety surety;
   private final Beforehand known;
   private final double fewMinutes;
+  private final boolean breaks;
   private final Films slowFilms;
   private final Map<String, Optional<Span>> lives = new HashMap<>();
   private PrintRun sets;
@@ -61,6 +62,7 @@ public final class Rehearsal {
     this.sets = known.sets();
     this.slowFilms = known.films().dryingSlowly();
     Policy policy = known.policy();
+    this.breaks = plan.hours().days().stream().anyMatch(day -> !day.breaks().isEmpty());
     this.fewMinutes = policy.time().fewMinutesOver().minutes();
   }
 
@@ -110,6 +112,7 @@ public final class Rehearsal {
         tooSoon,
         tooOld,
         late.stream().map(DayEnd::step).toList(),
+        leftInBath(day, tries),
         day.tasks(),
         day.impressions());
   }
@@ -155,6 +158,14 @@ public final class Rehearsal {
       sets = new PrintRun(plan, known.layout());
     }
     return known.with(sets);
+  }
+
+  private List<LeftInBath> leftInBath(DayRun day, PrintPlan tries) {
+    return breaks
+        ? LeftInBath.all(day.tasks(), tries, known.policy().fixing().leftInBath()).stream()
+            .filter(LeftInBath::tooLong)
+            .toList()
+        : List.of();
   }
 
   private long framesOnWet(DayRun day, List<Rehearsed.TooSoon> tooSoon) {

@@ -16,6 +16,7 @@ import strikeoff.units.Span;
  * @param tooSoon each place where somebody is too early
  * @param tooOld each batch of paste that is printed for longer than it lives
  * @param lateSteps numbers of the steps whose work is the first after closing time on some day
+ * @param leftInBath each soak and each steaming that a break makes longer
  * @param tasks in order of start
  * @param impressions in order of laying
  */
@@ -26,6 +27,7 @@ public record Rehearsed(
     List<TooSoon> tooSoon,
     List<TooOld> tooOld,
     List<Integer> lateSteps,
+    List<LeftInBath> leftInBath,
     List<Task> tasks,
     List<Impression> impressions) {
 
@@ -33,6 +35,7 @@ public record Rehearsed(
     tooSoon = List.copyOf(tooSoon);
     tooOld = List.copyOf(tooOld);
     lateSteps = List.copyOf(lateSteps);
+    leftInBath = List.copyOf(leftInBath);
     tasks = Collections.unmodifiableList(tasks);
     impressions = Collections.unmodifiableList(impressions);
   }
@@ -49,7 +52,8 @@ public record Rehearsed(
             shortfall.overGaps(),
             shortfall.neverStarts(),
             shortfall.notThere());
-    return new Rehearsed(finish, worked, other, tooSoon, tooOld, steps, tasks, impressions);
+    return new Rehearsed(
+        finish, worked, other, tooSoon, tooOld, steps, leftInBath, tasks, impressions);
   }
 
   /** What is done too early. */

@@ -128,6 +128,7 @@ public record Timeline(
     evidence.addAll(Clearing.of(day, plan, known));
     evidence.addAll(IdleScreen.all(day.run(), slowly(day.run(), plan, known), plan, policy));
     evidence.addAll(lengths);
+    evidence.addAll(LeftInBath.all(day.tasks(), plan, policy.fixing().leftInBath()));
     evidence.addAll(LongestFrame.all(day, plan, policy));
     evidence.addAll(SetOnTable.all(day, plan));
     evidence.addAll(day.run().places());

@@ -40,6 +40,8 @@
 [condition][day.facts.IdleScreen]a screen stands idle with paste in it=IdleScreen(slow == false)
 [condition][day.facts.IdleScreen]a screen stands idle with paste in it on a slow day=IdleScreen(slow == true)
 [condition][day.facts.IdleScreen]- for more than {time}=longest.base() > {time}
+[condition][day.facts.LeftInBath]the cloth stays in its bath over a break=LeftInBath(longer.base() > 0)
+[condition][day.facts.LeftInBath]- by more than {time}=longer.base() > {time}
 [condition][day.facts.WaitingShare]people wait=WaitingShare()
 [condition][day.facts.WaitingShare]- for more than {share} of the time=share.base() > {share}
 [condition][day.facts.DayEnd]a day runs past its hours=DayEnd(afterClosing == true)
