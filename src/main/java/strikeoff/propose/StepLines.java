@@ -201,7 +201,7 @@ final class StepLines {
   private String why(List<Step> run, int at) {
     Step.Dry dry = (Step.Dry) run.get(at);
     if (!(dry.until() instanceof Until.State state)) {
-      if (at + 1 < run.size() && run.get(at + 1) instanceof Step.Fix) {
+      if (dry.air().isEmpty() && at + 1 < run.size() && run.get(at + 1) instanceof Step.Fix) {
         return Reasons.BREAK;
       }
       return Reasons.drying(run, at, Dryness.FRAME_SAFE);
