@@ -80,11 +80,11 @@ interface Picture {
   }
 
   /**
-   * A film is one bit a point. As many bytes as the largest that is taken in has points hold that
-   * in grey, and in colour A2 at 400 points an inch or A3 at 600; more keep a machine busy for
+   * A film is one bit a point, but a drawing program saves three bytes a point if nobody tells it
+   * otherwise. So many bytes hold A2 at 600 points an inch so saved; more keep a machine busy for
    * nothing.
    */
-  long MOST_UNPACKED_MB = 210;
+  long MOST_UNPACKED_MB = 420;
 
   /**
    * Refuses more colours than any film has; of black and white, points are counted.

@@ -74,7 +74,7 @@ class HostilePicturesTest {
         "huge once it is unpacked",
         pair(
             of(Drawn.head(14_000, 14_000, 16, 6, 0), idat(two)),
-            "1568 MB of colours once it is unpacked, and at most 210"));
+            "1568 MB of colours once it is unpacked, and at most 420"));
     all.put("short", pair(of(head, idat(new byte[] {0, 0})), "ends after 1 of 2 rows"));
     all.put("no end", pair(of(head), "before its picture begins"));
     all.put("no picture", pair(of(head, END), "holds no picture"));
