@@ -17,6 +17,7 @@ import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import strikeoff.artwork.DemoFilms;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Mend;
 import strikeoff.findings.Severity;
 import strikeoff.mend.Diff;
 import strikeoff.mend.EditTrials;
@@ -24,9 +25,10 @@ import strikeoff.mend.Mender;
 
 /**
  * Every slip in a printable demo plan, and every demo mistake, whose stops an edit mends: mended,
- * it has none left, in at most three hunks. No rule finds more than before, but for a risk that
- * comes with the only way to be rid of the last stop, and that no edit mends. The table of what was
- * mended goes to {@code target/mended-slips.txt}.
+ * it has none left, in at most three hunks. An edit that says otherwise what a film is leaves the
+ * plan as it is. No rule finds more than before, but for a risk that comes with the only way to be
+ * rid of the last stop, and that no edit mends. The table of what was mended goes to {@code
+ * target/mended-slips.txt}.
  */
 class MendedSlipsTest {
 
@@ -38,6 +40,7 @@ class MendedSlipsTest {
 
   private final List<String> table = new ArrayList<>();
   private int mended;
+  private int onlyAtTheLightTable;
 
   @Test
   void whatAnEditMendsIsMended() throws IOException {
@@ -56,6 +59,7 @@ class MendedSlipsTest {
     Files.write(Path.of("target", "mended-slips.txt"), table);
     all.assertAll();
     assertThat(mended).isGreaterThan(60);
+    assertThat(onlyAtTheLightTable).isPositive();
   }
 
   @Test
@@ -115,7 +119,16 @@ class MendedSlipsTest {
       return;
     }
     List<Finding> stops = stops(before);
-    long mendable = stops.stream().filter(stop -> !stop.mends().isEmpty()).count();
+    long mendable =
+        stops.stream()
+            .filter(stop -> stop.mends().stream().anyMatch(mend -> !isOfWhatThereIs(mend)))
+            .count();
+    if (stops.stream().anyMatch(stop -> !stop.mends().isEmpty()) && mendable == 0) {
+      onlyAtTheLightTable++;
+      all.assertThat(Mender.mended(CHECKER, "plan.yaml", text, ALL).text())
+          .as(what)
+          .isEqualTo(text);
+    }
     if (mendable == 0) {
       return;
     }
@@ -148,6 +161,14 @@ class MendedSlipsTest {
                   more.containsKey(f.rule().id())
                       && f.mends().stream().anyMatch(mend -> mend.risks().isEmpty()));
     }
+  }
+
+  /**
+   * True of an edit that says otherwise what a film is: whether that or the film is wrong is seen
+   * on the light table, so that it is offered and nobody but the printer makes it.
+   */
+  private static boolean isOfWhatThereIs(Mend mend) {
+    return mend.edits().stream().anyMatch(edit -> edit.at().text().startsWith("designs"));
   }
 
   private static List<Finding> stops(Checked.Judged judged) {
