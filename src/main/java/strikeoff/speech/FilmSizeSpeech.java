@@ -2,28 +2,21 @@ package strikeoff.speech;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import strikeoff.artwork.facts.FilmResolution;
 import strikeoff.artwork.facts.SizeOfArtwork;
 import strikeoff.plan.Artwork.Sized;
-import strikeoff.units.Length;
-import strikeoff.units.MeasureKind;
 import strikeoff.units.Measures;
 import strikeoff.units.Phrase;
-import strikeoff.units.UnitSystem;
 
 /** Says how large films are, and what it may come of that they are of another size. */
 public final class FilmSizeSpeech {
-
-  /** In mm. */
-  private static final double TENTH_OF_INCH = 2.54;
-
-  /** A point of a coarse film, in mm. */
-  private static final double ROUNDING = 0.1;
 
   private FilmSizeSpeech() {}
 
   /** How long and wide they are. */
   public static String is(SizeOfArtwork size, Measures units) {
-    return size.is().along().fineText(units) + " by " + size.is().across().fineText(units);
+    return size.drawn().along().fineText(units) + " by " + size.drawn().across().fineText(units);
   }
 
   /** The plan's size may be wrong instead, where all films agree; to end a sentence. */
@@ -57,8 +50,29 @@ public final class FilmSizeSpeech {
   }
 
   /** What to do about the films; to be followed by what else may be wrong. */
-  public static String outputAgain(SizeOfArtwork size) {
+  public static String outputAgain(SizeOfArtwork size, Measures units) {
     boolean one = size.files().size() == 1;
+    if (size.turned()) {
+      return one ? "It lies across: turn it by 90°" : "They lie across: turn them by 90°";
+    }
+    if (size.onlyStrip()) {
+      return "If a strip with marks runs round "
+          + (one ? "it" : "them")
+          + ", have it cut off: write `margin: "
+          + margin(size, units)
+          + "`"
+          + (one ? "" : " beside each of them");
+    }
+    Optional<FilmResolution> plain = size.resolution().filter(FilmResolution::plain);
+    if (plain.isPresent()) {
+      return "If only "
+          + (one ? "its" : "their")
+          + " resolution is wrong, write `resolution: "
+          + plain.get().written()
+          + "`; otherwise output "
+          + (one ? "it" : "them")
+          + " at 100 %";
+    }
     if (size.isAnother()) {
       return "No output stretches a film so far: "
           + (one ? "it is another one" : "they are other ones")
@@ -88,17 +102,11 @@ public final class FilmSizeSpeech {
   /** What else may be behind it, each with what to write: figures that bring the wanted size. */
   public static String otherwise(SizeOfArtwork size, Measures units) {
     List<String> all = new ArrayList<>();
-    if (size.turned()) {
-      all.add(" It lies across: turn it by 90°.");
+    if (size.strip().isPresent() && !size.onlyStrip()) {
+      all.add(" If a strip with marks runs round it, write `margin: " + margin(size, units) + "`.");
     }
-    size.strip()
-        .ifPresent(
-            strip ->
-                all.add(
-                    " If a strip with marks runs round it, have a `margin` of "
-                        + asWritten(strip, units)
-                        + " cut off."));
     size.resolution()
+        .filter(points -> !points.plain())
         .ifPresent(
             points ->
                 all.add(
@@ -108,13 +116,8 @@ public final class FilmSizeSpeech {
     return String.join("", all);
   }
 
-  /** To a whole millimetre or tenth of an inch where it is one but for rounding. */
-  private static String asWritten(Length length, Measures units) {
-    double step = units.of(MeasureKind.LENGTH) == UnitSystem.METRIC ? 1 : TENTH_OF_INCH;
-    Length round = new Length(Math.round(length.mm() / step) * step);
-    return Math.abs(round.mm() - length.mm()) < ROUNDING
-        ? round.fineText(units)
-        : length.fineText(units);
+  private static String margin(SizeOfArtwork size, Measures units) {
+    return size.wholeMargin(units).orElseThrow().writtenText(units);
   }
 
   public static String farText(SizeOfArtwork size, Measures units) {

@@ -85,7 +85,9 @@ class FilmSizesTest {
     assertThat(check(wrong))
         .contains("STOP  artwork/wrong-scale")
         .contains(
-            "Output it at 100 %. If only its resolution is wrong, write `resolution: " + resolution)
+            "Mend: If only its resolution is wrong, write `resolution: "
+                + resolution
+                + "`; otherwise output it at 100 %.")
         .containsPattern("\\+ .*resolution: " + resolution);
     assertThat(check(PLAN.replace("veins.png", "veins.png, resolution: " + resolution)))
         .contains("found:")
@@ -101,6 +103,47 @@ class FilmSizesTest {
     String plan = PLAN.replace("veins.png", "veins.png, margin: 1 cm, resolution: 400/in");
     assertThat(check(plan)).contains("write `resolution: 300/in`");
     assertThat(check(plan.replace("400/in", "300/in"))).doesNotContain("artwork/wrong-scale");
+  }
+
+  /** A film that came out smaller has a smaller strip round it as well. */
+  @Test
+  void aMarginIsScaledWithItsFilm() throws IOException {
+    Files.write(
+        desk.resolve("veins.png"),
+        new Drawn(220, 180, 200).with(Drawn.bar(110, 90, 150, 6, 0)).png());
+    String plan = PLAN.replace("veins.png", "veins.png, margin: 1 cm, resolution: 300/in");
+    // Two thirds of 20 by 16 cm, but for its rounded points.
+    assertThat(check(plan))
+        .contains("veins.png is 13.332 cm by 10.665 cm, and leaf wants 20 cm by 16 cm of it")
+        .contains("off by 66.7 mm")
+        .contains("write `resolution: 200/in`; otherwise output it at 100 %.")
+        .containsPattern("\\+ .*resolution: 200/in")
+        .doesNotContain("which no one scale mends");
+    Files.write(
+        desk.resolve("veins.png"),
+        new Drawn(215.6, 176.4, 254).with(Drawn.bar(108, 88, 147, 6, 0)).png());
+    assertThat(check(PLAN.replace("veins.png", "veins.png, margin: 1 cm")))
+        .contains("off by 4 mm")
+        .contains("Mend: Output it at 100 %.");
+  }
+
+  /** A strip of 2 cm of which the plan has some cut off: all of it is told, and tried. */
+  @ParameterizedTest
+  @CsvSource({"5 mm", "1 cm", "15 mm"})
+  void aMarginThatIsTooNarrowIsToldWhole(String margin) throws IOException {
+    Files.write(
+        desk.resolve("veins.png"),
+        new Drawn(240, 200, 254).with(Drawn.bar(120, 100, 150, 6, 0)).png());
+    String plan = PLAN.replace("veins.png", "veins.png, margin: " + margin);
+    assertThat(check(plan))
+        .contains("STOP  artwork/wrong-scale")
+        .contains(
+            "Mend: If a strip with marks runs round it, have it cut off: write `margin: 2 cm`.")
+        .containsPattern("\\+ .*margin: 2 cm")
+        .doesNotContain("at 100 %");
+    assertThat(check(PLAN.replace("veins.png", "veins.png, margin: 2 cm")))
+        .contains("found:")
+        .doesNotContain("artwork/wrong-scale");
   }
 
   /** A drawing is as large as it says, however close its points are laid. */

@@ -235,7 +235,7 @@ class FilmsBesidePlansTest {
         new Drawn(254, 228.6, 100).with(Drawn.bar(100, 100, 50, 60, 0)).png());
     String plan = PLAN.replace("SAYS", "artwork: films/leaf.png");
     String[][] sizes = {
-      {"23.4 x 20.86 cm", "have a `margin` of 1 cm cut off", ", margin: 1 cm"},
+      {"23.4 x 20.86 cm", "write `margin: 1 cm`", ", margin: 1 cm"},
       {"22.86 x 25.4 cm", "It lies across: turn it by 90°.", ""},
       {"12.7 x 11.43 cm", "write `resolution: 200/in`", ", resolution: 200/in"}
     };

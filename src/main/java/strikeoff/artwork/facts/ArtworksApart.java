@@ -46,8 +46,8 @@ public record ArtworksApart(
     ArtworksApart most = null;
     for (SizeOfArtwork a : each) {
       for (SizeOfArtwork b : each) {
-        double along = b.is().along().mm() - a.is().along().mm();
-        double across = b.is().across().mm() - a.is().across().mm();
+        double along = b.drawn().along().mm() - a.drawn().along().mm();
+        double across = b.drawn().across().mm() - a.drawn().across().mm();
         double by = Math.max(along, across);
         boolean compared = !a.isOff() && !b.isOff() && (a.fillsAs(b) || onePage(a, b, samePage));
         if (compared && by > 0 && (most == null || by > most.by().mm())) {

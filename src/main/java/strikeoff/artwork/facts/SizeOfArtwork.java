@@ -20,16 +20,20 @@ import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Screen;
 import strikeoff.policy.Limits;
 import strikeoff.units.Length;
+import strikeoff.units.MeasureKind;
+import strikeoff.units.Measures;
 import strikeoff.units.Pair;
 import strikeoff.units.Share;
+import strikeoff.units.UnitSystem;
 
 /**
  * How large films of one design are by their own resolution, and how large the plan wants them;
  * those that are alike are told together.
  *
  * @param files their names, as the plan writes them
- * @param is how long and wide they are; where nothing says a resolution, as wide as they are once
- *     they are as long as the plan wants
+ * @param is how long and wide they are without the margin as the plan writes it; where nothing says
+ *     a resolution, as wide as they are once they are as long as the plan wants
+ * @param margin that is cut off all round
  * @param length that the plan wants
  * @param width that the plan wants
  * @param far how far what they print lies off at the far edge
@@ -53,6 +57,7 @@ public record SizeOfArtwork(
     String design,
     List<String> files,
     Pair is,
+    Length margin,
     Length length,
     Length width,
     Length far,
@@ -114,13 +119,21 @@ public record SizeOfArtwork(
             .says()
             .orElseGet(
                 () -> new Pair(length, length.times((double) artwork.rows() / artwork.columns())));
+    Length margin = artwork.margin();
+    Pair drawn = drawn(is, margin, length, width, tolerance);
     double far =
-        Math.max(Math.abs(is.along().mm() - length.mm()), Math.abs(is.across().mm() - width.mm()));
-    double shape = is.along().mm() / is.across().mm() * width.mm() / length.mm();
+        Math.max(
+            Math.abs(drawn.along().mm() - length.mm()), Math.abs(drawn.across().mm() - width.mm()));
+    double shape =
+        page(is.along(), margin)
+            / page(is.across(), margin)
+            * page(width, margin)
+            / page(length, margin);
     return new SizeOfArtwork(
         design.name(),
         List.of(artwork.file()),
         is,
+        margin,
         length,
         width,
         new Length(far),
@@ -139,6 +152,27 @@ public record SizeOfArtwork(
         List.of(separation.paste()),
         List.of(),
         separation.path().key("artwork"));
+  }
+
+  /** How long or wide a film is with what is cut off of it, in mm. */
+  private static double page(Length side, Length margin) {
+    return side.mm() + 2 * margin.mm();
+  }
+
+  /** True if a scale makes all of it as large as it is wanted, margin and all. */
+  private static boolean scaled(
+      Pair is, Length margin, Length length, Length width, Length tolerance) {
+    double across = page(is.across(), margin) * page(length, margin) / page(is.along(), margin);
+    return Math.abs(across - page(width, margin)) <= tolerance.mm();
+  }
+
+  /** How large what is drawn on it came out: at another scale so did its margin. */
+  private static Pair drawn(Pair is, Length margin, Length length, Length width, Length tolerance) {
+    return margin.mm() > 0 && scaled(is, margin, length, width, tolerance)
+        ? new Pair(
+            length.times(page(is.along(), margin) / page(length, margin)),
+            width.times(page(is.across(), margin) / page(width, margin)))
+        : is;
   }
 
   private static boolean fits(
@@ -166,9 +200,13 @@ public record SizeOfArtwork(
   }
 
   private boolean hasScaleOf(SizeOfArtwork other) {
-    double along = is.along().mm() / length.mm() * other.length.mm();
-    double across = is.across().mm() / width.mm() * other.width.mm();
-    return near(other.is.along().mm(), along) && near(other.is.across().mm(), across);
+    return near(other.drawn().along().mm(), along().fraction() * other.length.mm())
+        && near(other.drawn().across().mm(), across().fraction() * other.width.mm());
+  }
+
+  /** How long and wide what is drawn on it came out. */
+  public Pair drawn() {
+    return drawn(is, margin, length, width, tolerance);
   }
 
   /** True if both fill one rectangle. */
@@ -188,7 +226,7 @@ public record SizeOfArtwork(
 
   /** What films have to share to be told together. */
   private List<Object> size() {
-    return List.of(is, length, width, columns, rows, asWanted);
+    return List.of(is, margin, length, width, columns, rows, asWanted);
   }
 
   /** True if it has the size that is wanted once it is turned by a right angle. */
@@ -218,13 +256,42 @@ public record SizeOfArtwork(
   /** What to write if only that is wrong; nothing for a figure that is none to be set. */
   public List<List<Edit>> resolutions() {
     return resolution().filter(FilmResolution::plain).stream()
-        .map(
-            points ->
-                Stream.concat(Stream.of(path), related.stream().map(Related::path))
-                    .<Edit>map(
-                        film -> new Edit.Write(film.parent().key("resolution"), points.written()))
-                    .toList())
+        .map(points -> written("resolution", points.written()))
         .toList();
+  }
+
+  /** What to write so that a strip all round is cut off of them as well. */
+  public List<List<Edit>> margins(Measures units) {
+    return wholeMargin(units).stream()
+        .map(whole -> written("margin", whole.writtenText(units)))
+        .toList();
+  }
+
+  private List<Edit> written(String key, String value) {
+    return Stream.concat(Stream.of(path), related.stream().map(Related::path))
+        .<Edit>map(film -> new Edit.Write(film.parent().key(key), value))
+        .toList();
+  }
+
+  /** In mm. */
+  private static final double TENTH_OF_INCH = 2.54;
+
+  /** A point of a coarse film, in mm. */
+  private static final double ROUNDING = 0.1;
+
+  /**
+   * What is cut off already and that strip: to a whole millimetre or tenth of an inch where it is
+   * one but for rounding; empty if there is no such strip.
+   */
+  public Optional<Length> wholeMargin(Measures units) {
+    double step = units.of(MeasureKind.LENGTH) == UnitSystem.METRIC ? 1 : TENTH_OF_INCH;
+    return strip()
+        .map(margin::plus)
+        .map(
+            whole -> {
+              Length round = new Length(Math.round(whole.mm() / step) * step);
+              return Math.abs(round.mm() - whole.mm()) < ROUNDING ? round : whole;
+            });
   }
 
   /**
@@ -232,20 +299,26 @@ public record SizeOfArtwork(
    * that is cut off, nor a turn.
    */
   public boolean otherShape() {
-    return isOff()
-        && !turned()
-        && strip().isEmpty()
-        && !near(is.across().mm() * length.mm() / is.along().mm(), width.mm());
+    return isOff() && !turned() && strip().isEmpty() && !scaled();
+  }
+
+  /** True if it is as large as it is wanted once a strip is cut off, and no scale makes it so. */
+  public boolean onlyStrip() {
+    return strip().isPresent() && !scaled();
+  }
+
+  private boolean scaled() {
+    return scaled(is, margin, length, width, tolerance);
   }
 
   /** How long it is, of what is wanted. */
   public Share along() {
-    return new Share(is.along().mm() / length.mm());
+    return new Share(drawn().along().mm() / length.mm());
   }
 
   /** How wide it is, of what is wanted. */
   public Share across() {
-    return new Share(is.across().mm() / width.mm());
+    return new Share(drawn().across().mm() / width.mm());
   }
 
   /** True if one of two colours is printed from it. */
@@ -286,6 +359,7 @@ public record SizeOfArtwork(
         design,
         all,
         is,
+        margin,
         length,
         width,
         far,
