@@ -76,13 +76,15 @@ final class EdgeFitting {
 
     /**
      * How many times as well it fits as another, by how much of the edge runs along the other's and
-     * how even the strip is.
+     * how even the strip is. Where half of the edge is no evener, what strays is: a part that was
+     * trapped more widely, some of which any size or turn takes up.
      *
      * @param point of the films, in mm: of what strays by less than half of it nothing is known
      */
     double timesAsWell(Laid than, double point) {
+      double halves = than.half / half;
       double evener = Math.max(point / 2, than.spread) / Math.max(point / 2, spread);
-      return facing / than.facing * Math.max(evener, than.half / half);
+      return facing / than.facing * (halves > AS_WELL ? Math.max(evener, halves) : halves);
     }
   }
 
@@ -215,7 +217,7 @@ final class EdgeFitting {
     pose.lay(middle, 0, length, width, there);
     FilmPose moved = FilmPose.AS_IT_IS.and(there[0] - middle[0], there[1] - middle[1], 0, 0);
     Laid upright = followed(points, moved);
-    return isWithin(upright.pose) && timesAsWell(laid, upright) <= CLEARLY ? upright : laid;
+    return isWithin(upright.pose) && laid.timesAsWell(upright, point()) <= CLEARLY ? upright : laid;
   }
 
   /** How far the middle of its edge comes to lie from where another pose has it, in mm. */
@@ -278,20 +280,23 @@ final class EdgeFitting {
     return Math.min(films.along(), films.across());
   }
 
-  private double timesAsWell(Laid laid, Laid than) {
-    return laid.timesAsWell(than, point());
-  }
-
   /** Moves it until it fits, and turns it or makes it larger only if it fits clearly better so. */
   private Laid followed(EdgePoints points, FilmPose from) {
     FilmPose moved = followed(points, from, false, false);
     Laid one = laid(points, moved);
     Laid turned = better(points, one, false, true, moved.turn() != 0);
     Laid sized = better(points, one, true, false, moved.scale() != 1);
-    Laid either = timesAsWell(sized, turned) > 1 ? sized : turned;
+    Laid either = likelier(sized, turned);
     Laid best = better(points, either, true, true, false);
     // Edges that strayed too far at first count by now.
     return better(points, best, best.pose.scale() != 1, best.pose.turn() != 0, true);
+  }
+
+  /** The one that fits better; of two that fit about as well the nearer one. */
+  private Laid likelier(Laid one, Laid other) {
+    double times = one.timesAsWell(other, point());
+    boolean alike = times <= AS_WELL && times * AS_WELL >= 1;
+    return (alike ? far(one) <= far(other) : times > 1) ? one : other;
   }
 
   /**
@@ -305,7 +310,8 @@ final class EdgeFitting {
       return laid;
     }
     Laid other = laid(points, followed(points, laid.pose, size, turn));
-    boolean better = already ? other.worth() > laid.worth() : timesAsWell(other, laid) > CLEARLY;
+    boolean better =
+        already ? other.worth() > laid.worth() : other.timesAsWell(laid, point()) > CLEARLY;
     return better && isWithin(other.pose) ? other : laid;
   }
 
