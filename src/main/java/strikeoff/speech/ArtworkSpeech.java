@@ -89,6 +89,27 @@ public final class ArtworkSpeech {
     return Phrase.list(all);
   }
 
+  /** Whether it is that film; to go on after a sentence. */
+  public static String which(FilmOnOthers film) {
+    return film.eitherOne() ? " Films don't tell which of them it is." : "";
+  }
+
+  /** What is turned over, as far as films tell. */
+  public static String turnedFilm(FilmOnOthers film) {
+    return film.eitherOne() ? "one of the two" : film.file();
+  }
+
+  /** Where to look first for what is turned over. */
+  public static String lookAt(FilmOnOthers film) {
+    return film.eitherOne()
+        ? "Look at the drawing which of the two is turned over, "
+            + film.file()
+            + " or "
+            + Phrase.list(film.others())
+            + "."
+        : "Hold " + film.file() + " against the drawing.";
+  }
+
   private static Optional<String> move(Length by, String there, String back, Measures units) {
     double mm = Math.abs(by.mm());
     return mm < Length.TOLERANCE

@@ -52,6 +52,7 @@ import strikeoff.units.Share;
  * @param turnedOver true if, by the policy, it fits so clearly better turned over that one of them
  *     is
  * @param seen where on its film it can be seen; empty if the films meet nowhere as they lie
+ * @param eitherOne true if it may be one of the others as well: nothing tells which
  * @param tolerance how far a frame can be off on this table
  */
 public record FilmOnOthers(
@@ -76,6 +77,7 @@ public record FilmOnOthers(
     boolean liesOff,
     boolean turnedOver,
     Optional<FilmPlace> seen,
+    boolean eitherOne,
     boolean railed,
     Length tolerance,
     List<Related> related,
@@ -137,6 +139,19 @@ public record FilmOnOthers(
     double turned() {
       return fit.facingTurned().mm() / (1 + fit.spreadTurned().mm());
     }
+
+    double gain() {
+      return gained() - had();
+    }
+
+    /** True if it doesn't fit as it lies, and clearly would elsewhere. */
+    boolean isLoose(Length tolerance, Limits.Artwork limits) {
+      Reach reach = film.artwork().flatMap(Artwork::reach).orElseThrow();
+      return fit.by(reach, film.length(), film.width()).mm() > tolerance.mm()
+          && fit.halfMoved().mm() <= limits.stripEven().mm()
+          && moved() * fit.half().mm()
+              >= limits.movedBetter().value() * facing() * fit.halfMoved().mm();
+    }
   }
 
   /**
@@ -144,11 +159,18 @@ public record FilmOnOthers(
    *
    * @param pairs those of its pairs that the move mends; the first one says which move
    * @param all its pairs
+   * @param loose what others would gain that fit better elsewhere, and that the move leaves as they
+   *     are
+   * @param lost what its pairs have that fit as they lie, and that the move undoes
    */
-  private record Move(List<Pair> pairs, List<Pair> all) {
+  private record Move(List<Pair> pairs, List<Pair> all, double loose, double lost) {
 
-    double gain() {
-      return pairs.stream().mapToDouble(Pair::gained).sum() - had();
+    /**
+     * How far the move by itself mends all: the film that lies off is the one that fits none of
+     * those which fit each other.
+     */
+    double mends() {
+      return pairs.stream().mapToDouble(Pair::gain).sum() - lost - loose;
     }
 
     double had() {
@@ -157,6 +179,10 @@ public record FilmOnOthers(
 
     double turned() {
       return all.stream().mapToDouble(Pair::turned).sum();
+    }
+
+    double moved() {
+      return pairs.stream().mapToDouble(Pair::gained).sum();
     }
 
     /** True if it is only moved, to a place like no other, where one edge goes all round. */
@@ -200,12 +226,26 @@ public record FilmOnOthers(
     List<Move> moves = new ArrayList<>();
     for (Separation film : design.separations()) {
       List<Pair> pairs = pairs(design, film);
+      double loose =
+          design.separations().stream()
+                  .filter(other -> other.number() != film.number())
+                  .flatMap(other -> pairs(design, other).stream())
+                  .filter(p -> p.other().number() != film.number())
+                  .filter(p -> p.isLoose(tolerance, policy.artwork()))
+                  .mapToDouble(Pair::gain)
+                  .sum()
+              / 2;
       for (Pair first : pairs) {
         List<Pair> alike = new ArrayList<>(List.of(first));
         pairs.stream()
             .filter(p -> p != first && apart(p, first).mm() <= tolerance.mm())
             .forEach(alike::add);
-        moves.add(new Move(alike, pairs));
+        double lost =
+            pairs.stream()
+                .filter(p -> !alike.contains(p) && !p.isLoose(tolerance, policy.artwork()))
+                .mapToDouble(Pair::had)
+                .sum();
+        moves.add(new Move(alike, pairs, loose, lost));
       }
     }
     List<FilmOnOthers> all =
@@ -213,22 +253,40 @@ public record FilmOnOthers(
     double most =
         IntStream.range(0, all.size())
             .filter(i -> all.get(i).liesOff)
-            .mapToDouble(i -> moves.get(i).gain())
+            .mapToDouble(i -> moves.get(i).mends())
             .max()
             .orElse(0);
     // Of two films either may be moved: one that came out smaller is more likely than one that came
-    // out larger, and an outline is drawn round the other. Which one is turned over shows in
-    // nothing.
-    return IntStream.range(0, all.size())
-        .boxed()
-        .max(
-            Comparator.comparing((Integer i) -> all.get(i).turnedOver)
-                .thenComparing(i -> all.get(i).turnedOver ? moves.get(i).turned() : 0)
-                .thenComparing(i -> all.get(i).liesOff && moves.get(i).gain() >= NEARLY * most)
-                .thenComparing(i -> all.get(i).liesOff && all.get(i).grown.above(tolerance.mm()))
-                .thenComparing(i -> all.get(i).unfit() && moves.get(i).first().film().key())
-                .thenComparing(i -> moves.get(i).gain()))
-        .map(all::get);
+    // out larger, and an outline is drawn round the other.
+    Optional<Integer> told =
+        IntStream.range(0, all.size())
+            .boxed()
+            .max(
+                Comparator.comparing((Integer i) -> all.get(i).turnedOver)
+                    .thenComparing(i -> all.get(i).turnedOver ? moves.get(i).turned() : 0)
+                    .thenComparing(
+                        i -> all.get(i).liesOff && moves.get(i).mends() >= most - slack(most))
+                    .thenComparing(
+                        i -> all.get(i).liesOff && all.get(i).grown.above(tolerance.mm()))
+                    .thenComparing(i -> all.get(i).unfit() && moves.get(i).first().film().key())
+                    .thenComparing(i -> moves.get(i).mends()));
+    return told.map(
+        i ->
+            all.get(i)
+                .with(
+                    IntStream.range(0, all.size())
+                        .anyMatch(
+                            j ->
+                                !all.get(j).path.equals(all.get(i).path)
+                                    && (all.get(i).turnedOver
+                                        ? all.get(j).turnedOver
+                                        : all.get(j).liesOff
+                                            && moves.get(j).mends() >= most - slack(most)))));
+  }
+
+  /** What mends less by so much may be it as well. */
+  private static double slack(double most) {
+    return (1 - NEARLY) * Math.abs(most);
   }
 
   private static List<Pair> pairs(Design design, Separation film) {
@@ -274,7 +332,7 @@ public record FilmOnOthers(
         turned >= enough
             && evenlyTurned <= limits.stripEven().mm()
             && move.turned() >= limits.turnedBetter().value() * move.had()
-            && NEARLY * move.turned() >= move.had() + move.gain();
+            && NEARLY * move.turned() >= move.moved();
     double half = mean(pairs, Pair::facing, p -> p.fit().half());
     double halfMoved = mean(pairs, Pair::moved, p -> p.fit().halfMoved());
     // What comes near nothing as it lies was drawn apart: it may be moved on, not made to meet.
@@ -310,12 +368,43 @@ public record FilmOnOthers(
         liesOff,
         turnedOver,
         pairs.stream().flatMap(p -> p.seen().stream()).findFirst(),
+        false,
         railed,
         tolerance,
         pairs.stream()
             .map(p -> new Related(Tie.OTHER_FILM, p.other().path().key("artwork")))
             .toList(),
         film.path().key("artwork"));
+  }
+
+  private FilmOnOthers with(boolean either) {
+    return new FilmOnOthers(
+        design,
+        file,
+        paste,
+        others,
+        facing,
+        moved,
+        turned,
+        over,
+        right,
+        far,
+        scale,
+        by,
+        grown,
+        skew,
+        skewed,
+        spread,
+        spreadMoved,
+        lap,
+        liesOff,
+        turnedOver,
+        seen,
+        either,
+        railed,
+        tolerance,
+        related,
+        path);
   }
 
   @Override

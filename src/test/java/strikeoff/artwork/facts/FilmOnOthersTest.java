@@ -124,6 +124,32 @@ class FilmOnOthersTest {
     assertThat(fill.right().mm()).isEqualTo(4);
   }
 
+  /**
+   * The outline fits neither fill, which fit each other; what one of them gains most by is a size.
+   */
+  @Test
+  void theFilmThatFitsNoneOfThoseThatFitEachOtherLiesOff() {
+    FilmOnOthers outline =
+        of(joint(1, 2, 0), joint(1, 3, 0, 0.99, 500, 1.5), joint(2, 3, 0, 0.97, 300, 1.5))
+            .orElseThrow();
+    assertThat(outline.liesOff()).isTrue();
+    assertThat(outline.paste()).isEqualTo("p3");
+    assertThat(outline.eitherOne()).isFalse();
+    FilmOnOthers fill =
+        of(joint(1, 2, 0, 0.98, 300, 1.5), joint(1, 3, 0), joint(2, 3, 0, 1.02, 400, 1.5))
+            .orElseThrow();
+    assertThat(fill.liesOff()).isTrue();
+    assertThat(fill.paste()).isEqualTo("p2");
+    assertThat(fill.eitherOne()).isFalse();
+  }
+
+  @Test
+  void ofTwoThatOnlyFitElsewhereNothingTellsWhichIsOff() {
+    assertThat(of(joint(1, 3, 4)).orElseThrow().eitherOne()).isTrue();
+    assertThat(of(joint(1, 3, 0)).orElseThrow().eitherOne()).isFalse();
+    assertThat(of(joint(1, 3, 0, 1, 400, 60, 1, 380)).orElseThrow().eitherOne()).isTrue();
+  }
+
   /** Of two films either may be moved. */
   @Test
   void ofTwoTheOutlineIsToldUnlessTheOtherCameOutSmaller() {
@@ -185,6 +211,7 @@ class FilmOnOthersTest {
     assertThat(fill.turnedOver()).isTrue();
     assertThat(fill.liesOff()).isFalse();
     assertThat(fill.paste()).isEqualTo("p1");
+    assertThat(fill.eitherOne()).isFalse();
     // Halves that are nearly alike.
     assertThat(of(joint(1, 3, 0, 1, 400, 400, 0.1, 390)).orElseThrow().turnedOver()).isFalse();
   }
