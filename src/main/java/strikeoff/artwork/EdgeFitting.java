@@ -129,28 +129,31 @@ final class EdgeFitting {
     // What both have in common is most of the one that has less.
     boolean first = ofOne.length() <= ofOther.length();
     EdgeStrips films =
-        new EdgeStrips(first ? one : other, first ? other : one, along, across, false);
+        new EdgeStrips(first ? one : other, first ? other : one, along, across, false, false);
     EdgeFitting fitting =
         new EdgeFitting(films, first ? ofOne : ofOther, first ? ofOther : ofOne, bounds);
-    FilmFit fit = fitting.fit(fitting.turned());
+    FilmFit fit = fitting.fit();
     return Optional.of(first ? fit : fit.ofOther());
   }
 
   /**
-   * How it fits once it is turned over, left for right, where its page lies: one that would have to
-   * be moved besides lies off, as halves that are nearly alike do.
+   * How it fits once it is turned where its page lies: one that would have to be moved besides lies
+   * off, as halves that are nearly alike do.
    */
-  private Laid turned() {
+  private FilmFit.Turned turned(boolean leftRight, boolean topBottom) {
     EdgeFitting turned =
         new EdgeFitting(
-            new EdgeStrips(films.mine(), films.other(), films.along(), films.across(), true),
-            edge.turned(length),
+            new EdgeStrips(
+                films.mine(), films.other(), films.along(), films.across(), leftRight, topBottom),
+            edge.thinned(POINTS).turned(length, width, leftRight, topBottom),
             other,
             bounds);
-    return turned.laid(turned.edge.thinned(POINTS), FilmPose.AS_IT_IS);
+    Laid laid = turned.laid(turned.edge, FilmPose.AS_IT_IS);
+    return new FilmFit.Turned(
+        new Length(laid.facing), new Length(laid.spread), new Length(laid.half));
   }
 
-  private FilmFit fit(Laid turned) {
+  private FilmFit fit() {
     EdgePoints points = edge.thinned(POINTS);
     Laid now = laid(points, FilmPose.AS_IT_IS);
     Laid near = followed(points, FilmPose.AS_IT_IS);
@@ -189,8 +192,9 @@ final class EdgeFitting {
         new Length(best.half),
         new Length(-best.middle),
         new Length(elsewhere),
-        new Length(turned.facing),
-        new Length(turned.spread));
+        turned(true, false),
+        turned(false, true),
+        turned(true, true));
   }
 
   /**

@@ -66,12 +66,19 @@ record EdgePoints(double[] all) {
     return all.length / EACH;
   }
 
-  /** The same turned over, left for right, on a film of that length. */
-  EdgePoints turned(double length) {
+  /**
+   * The same on a film of that length and width that is turned.
+   *
+   * @param along true if left becomes right
+   * @param across true if the top becomes the bottom
+   */
+  EdgePoints turned(double length, double width, boolean along, boolean across) {
     double[] turned = all.clone();
     for (int i = 0; i < turned.length; i += EACH) {
-      turned[i] = length - turned[i];
-      turned[i + 2] = -turned[i + 2];
+      turned[i] = along ? length - turned[i] : turned[i];
+      turned[i + 1] = across ? width - turned[i + 1] : turned[i + 1];
+      turned[i + 2] *= along ? -1 : 1;
+      turned[i + 3] *= across ? -1 : 1;
     }
     return new EdgePoints(turned);
   }

@@ -6,9 +6,11 @@ package strikeoff.artwork;
  * @param mine whose edges are followed
  * @param along mm from one point of a row to the next
  * @param across mm from one row to the next
- * @param turned true if the one whose edges are followed is turned over, left for right
+ * @param leftRight true if the one whose edges are followed is turned so that left becomes right
+ * @param topBottom true if its top becomes its bottom
  */
-record EdgeStrips(Bits mine, Bits other, double along, double across, boolean turned) {
+record EdgeStrips(
+    Bits mine, Bits other, double along, double across, boolean leftRight, boolean topBottom) {
 
   /** Steps across strips, in mm; within one they are followed point by point. */
   private static final double STRIDE = 0.15;
@@ -70,7 +72,8 @@ record EdgeStrips(Bits mine, Bits other, double along, double across, boolean tu
   }
 
   private boolean isMine(double x, double y) {
-    return is(mine, turned ? mine.columns() * along - x : x, y);
+    return is(
+        mine, leftRight ? mine.columns() * along - x : x, topBottom ? mine.rows() * across - y : y);
   }
 
   private boolean is(Bits bits, double x, double y) {

@@ -176,8 +176,19 @@ final class MeasureBytes {
     out.writeDouble(fit.halfMoved().mm());
     out.writeDouble(fit.lap().mm());
     out.writeDouble(fit.elsewhere().mm());
-    out.writeDouble(fit.facingTurned().mm());
-    out.writeDouble(fit.spreadTurned().mm());
+    turned(out, fit.over());
+    turned(out, fit.upended());
+    turned(out, fit.round());
+  }
+
+  private static void turned(DataOutputStream out, FilmFit.Turned turned) throws IOException {
+    out.writeDouble(turned.facing().mm());
+    out.writeDouble(turned.spread().mm());
+    out.writeDouble(turned.half().mm());
+  }
+
+  private static FilmFit.Turned turned(DataInputStream in) throws IOException {
+    return new FilmFit.Turned(length(in), length(in), length(in));
   }
 
   private static FilmFit fit(DataInputStream in) throws IOException {
@@ -195,8 +206,9 @@ final class MeasureBytes {
         length(in),
         length(in),
         length(in),
-        length(in),
-        length(in));
+        turned(in),
+        turned(in),
+        turned(in));
   }
 
   private static void fine(DataOutputStream out, Fine fine) throws IOException {

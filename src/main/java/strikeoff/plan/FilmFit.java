@@ -26,9 +26,9 @@ import strikeoff.units.Share;
  * @param lap how wide they lap then; ground if it is below zero
  * @param elsewhere how much of them would run along the other's at the best place that lies more
  *     than 4 mm from there, the less the less evenly; nothing if they fit as they lie
- * @param facingTurned how much of them would run along the other's if one film were turned over,
- *     left for right
- * @param spreadTurned how much the strip between them would differ from one width then
+ * @param over how they would run along each other if one film were turned over, left for right
+ * @param upended the same if it were turned over, top for bottom
+ * @param round the same if it were turned by 180°
  */
 public record FilmFit(
     Length edge,
@@ -44,8 +44,18 @@ public record FilmFit(
     Length halfMoved,
     Length lap,
     Length elsewhere,
-    Length facingTurned,
-    Length spreadTurned) {
+    Turned over,
+    Turned upended,
+    Turned round) {
+
+  /**
+   * How the edges would run along each other as one film is turned.
+   *
+   * @param facing how much of them would
+   * @param spread how much the strip between them would differ from one width on average
+   * @param half how much half of it would at most
+   */
+  public record Turned(Length facing, Length spread, Length half) {}
 
   /** The same where the other of the two is moved. */
   public FilmFit ofOther() {
@@ -66,8 +76,9 @@ public record FilmFit(
         halfMoved,
         lap,
         elsewhere,
-        facingTurned,
-        spreadTurned);
+        over,
+        upended,
+        round);
   }
 
   /**
@@ -116,8 +127,9 @@ public record FilmFit(
         halfMoved,
         lap,
         elsewhere,
-        facingTurned,
-        spreadTurned);
+        over,
+        upended,
+        round);
   }
 
   /** Where a place comes to lie, both from the middle of the rectangle, to the right. */

@@ -60,6 +60,7 @@ public record Limits(
       Angle filmSkewedMost,
       Ratio movedBetter,
       Share edgesMet,
+      Share edgesShared,
       Share edgesNear,
       Length stripEven,
       Length edgesLeast,

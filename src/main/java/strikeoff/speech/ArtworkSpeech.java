@@ -94,20 +94,38 @@ public final class ArtworkSpeech {
     return film.eitherOne() ? " Films don't tell which of them it is." : "";
   }
 
-  /** What is turned over, as far as films tell. */
+  /** What is turned and how, as far as films tell. */
   public static String turnedFilm(FilmOnOthers film) {
-    return film.eitherOne() ? "one of the two" : film.file();
+    return (film.eitherOne() ? "one of the two" : film.file())
+        + switch (film.turn()) {
+          case OVER -> " were turned over, left for right";
+          case UPENDED -> " were turned over, top for bottom";
+          case ROUND -> " were turned by 180°";
+        };
   }
 
-  /** Where to look first for what is turned over. */
-  public static String lookAt(FilmOnOthers film) {
-    return film.eitherOne()
-        ? "Look at the drawing which of the two is turned over, "
-            + film.file()
-            + " or "
-            + Phrase.list(film.others())
-            + "."
-        : "Hold " + film.file() + " against the drawing.";
+  /** What to look for on films that are turned, and what to do then. */
+  public static String turnBack(FilmOnOthers film) {
+    String look =
+        film.eitherOne()
+            ? "Look at the drawing which of the two "
+                + (film.turn() == FilmOnOthers.Turn.ROUND
+                    ? "lies upside down, "
+                    : "is turned over, ")
+                + film.file()
+                + " or "
+                + Phrase.list(film.others())
+                + "."
+            : "Hold " + film.file() + " against the drawing.";
+    String back =
+        "Is it seen through its back, write `reads: wrong` beside it, or drop that if it is there;"
+            + " was it exported as a mirror image, export it anew";
+    return look
+        + switch (film.turn()) {
+          case OVER -> " " + back + ".";
+          case UPENDED -> " " + back + ". Save it the right way up either way.";
+          case ROUND -> " Save it anew the right way up.";
+        };
   }
 
   private static Optional<String> move(Length by, String there, String back, Measures units) {

@@ -190,6 +190,7 @@ class EdgeFittingTest {
       @ForAll @DoubleRange(min = -20, max = 20) double far,
       @ForAll @DoubleRange(min = 0.9, max = 1.1) double scale,
       @ForAll @DoubleRange(min = -3, max = 3) double degrees) {
+    FilmFit.Turned none = new FilmFit.Turned(new Length(0), new Length(0), new Length(0));
     FilmFit one =
         new FilmFit(
             new Length(1),
@@ -205,8 +206,9 @@ class EdgeFittingTest {
             new Length(0),
             new Length(0),
             new Length(0),
-            new Length(0),
-            new Length(0));
+            none,
+            none,
+            none);
     FilmFit again = one.ofOther().ofOther();
     assertThat(again.apart(one, ALL, new Length(SIDE), new Length(SIDE)).mm()).isLessThan(1e-9);
   }
@@ -284,16 +286,33 @@ class EdgeFittingTest {
     };
   }
 
+  /** A figure without an axis: it fits the one way that it lies. */
+  @Test
+  void aFilmFitsTurnedBackTheWayThatItWasTurned() {
+    Shape line = outline(false);
+    Bits blob = film(blob(0), 0, 0, 1);
+    FilmFit over = fit(blob, film((x, y) -> line.covers(-x, y), 0, 0, 1));
+    FilmFit upended = fit(blob, film((x, y) -> line.covers(x, -y), 0, 0, 1));
+    FilmFit round = fit(blob, film((x, y) -> line.covers(-x, -y), 0, 0, 1));
+    assertThat(over.over().half().mm()).isLessThan(0.2);
+    assertThat(over.upended().half().mm()).isGreaterThan(0.5);
+    assertThat(over.round().half().mm()).isGreaterThan(0.5);
+    assertThat(upended.upended().half().mm()).isLessThan(0.2);
+    assertThat(upended.over().half().mm()).isGreaterThan(0.5);
+    assertThat(round.round().half().mm()).isLessThan(0.2);
+    assertThat(round.over().half().mm()).isGreaterThan(0.5);
+  }
+
   /** Its own mirror image fits turned over as it lies; once it is moved it doesn't. */
   @Test
   void whatIsTurnedOverIsNotMovedToFit() {
     Shape shell = without(egg(27.5), egg(24.5));
     FilmFit right = fit(film(egg(26), 0, 0, 1), film(shell, 0, 0, 1));
-    assertThat(right.facingTurned().mm()).isCloseTo(right.facing().mm(), within(1.0));
-    assertThat(right.spreadTurned().mm()).isLessThan(0.2);
+    assertThat(right.over().facing().mm()).isCloseTo(right.facing().mm(), within(1.0));
+    assertThat(right.over().spread().mm()).isLessThan(0.2);
     FilmFit moved = fit(film(egg(26), 0, 0, 1), film(shell, 6, 0, 1));
     assertThat(moved.spreadMoved().mm()).isLessThan(0.2);
-    assertThat(moved.spreadTurned().mm()).isGreaterThan(1);
+    assertThat(moved.over().spread().mm()).isGreaterThan(1);
   }
 
   /** Blunter at its far end. */

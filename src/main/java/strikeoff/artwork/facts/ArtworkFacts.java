@@ -57,8 +57,8 @@ public final class ArtworkFacts {
               design,
               facts,
               (one, other) ->
-                  fit.filter(f -> f.unfit() && f.isOf(one, other)).isPresent()
-                      || sizes.stream().anyMatch(s -> s.otherShape() && s.isOf(one, other)),
+                  fit.filter(f -> f.leavesBare(one, other)).isPresent()
+                      || sizes.stream().anyMatch(SizeOfArtwork::distorted),
               railed,
               tolerance));
     }

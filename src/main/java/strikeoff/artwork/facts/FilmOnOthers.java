@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Evidence;
 import strikeoff.evidence.FilmPlace;
@@ -18,6 +19,7 @@ import strikeoff.plan.Artwork.Reach;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
 import strikeoff.plan.FilmFit;
+import strikeoff.plan.FilmFit.Turned;
 import strikeoff.plan.Joint;
 import strikeoff.policy.Limits;
 import strikeoff.policy.Policy;
@@ -27,15 +29,17 @@ import strikeoff.units.Share;
 
 /**
  * How a film lies on the others of its design: of all its films the one by whose move most is
- * gained, or by turning which over.
+ * gained, or by turning which over or round.
  *
  * @param file the film, as the plan writes it
  * @param paste that it prints
  * @param others films whose edges its own would run along then
+ * @param near pastes of all films that come near its own
  * @param facing how much of the edges of areas that they could share runs along each other's as
  *     they lie
  * @param moved the same once it is moved
- * @param turned the same if it were turned over, left for right
+ * @param turned the same if it were turned
+ * @param turn how it is turned then
  * @param over how long those edges are once it is moved
  * @param right how far its middle is moved for that, to the left if it is below zero
  * @param far the same towards the far edge
@@ -49,8 +53,7 @@ import strikeoff.units.Share;
  * @param lap how wide they lap then, where they do so least; ground if it is below zero
  * @param liesOff true if, by the policy, it lies off so far that it was not drawn like that: moved,
  *     clearly more of the edges run along each other, or as much does so clearly more evenly
- * @param turnedOver true if, by the policy, it fits so clearly better turned over that one of them
- *     is
+ * @param turnedOver true if, by the policy, it fits so clearly better turned that one of them is
  * @param seen where on its film it can be seen; empty if the films meet nowhere as they lie
  * @param eitherOne true if it may be one of the others as well: nothing tells which
  * @param tolerance how far a frame can be off on this table
@@ -60,9 +63,11 @@ public record FilmOnOthers(
     String file,
     String paste,
     List<String> others,
+    List<String> near,
     Share facing,
     Share moved,
     Share turned,
+    Turn turn,
     Length over,
     Length right,
     Length far,
@@ -86,7 +91,35 @@ public record FilmOnOthers(
 
   public FilmOnOthers {
     others = List.copyOf(others);
+    near = List.copyOf(near);
     related = List.copyOf(related);
+  }
+
+  /** How a film can lie wrong way round. */
+  public enum Turn {
+    /** Left for right. */
+    OVER {
+      @Override
+      Turned of(FilmFit fit) {
+        return fit.over();
+      }
+    },
+    /** Top for bottom. */
+    UPENDED {
+      @Override
+      Turned of(FilmFit fit) {
+        return fit.upended();
+      }
+    },
+    /** By 180°. */
+    ROUND {
+      @Override
+      Turned of(FilmFit fit) {
+        return fit.round();
+      }
+    };
+
+    abstract Turned of(FilmFit fit);
   }
 
   /** One film over another, which it would fit if it were moved. */
@@ -136,8 +169,17 @@ public record FilmOnOthers(
       return facing() / (1 + fit.spread().mm());
     }
 
-    double turned() {
-      return fit.facingTurned().mm() / (1 + fit.spreadTurned().mm());
+    double turned(Turn turn) {
+      return turn.of(fit).facing().mm() / (1 + turn.of(fit).spread().mm());
+    }
+
+    /** True if most of what meets at all does so clearly more evenly once it is turned. */
+    boolean isTurned(Turn turn, Limits.Artwork limits) {
+      Turned turned = turn.of(fit);
+      return turned.half().mm() <= limits.stripEven().mm()
+          && turned.facing().mm() >= limits.edgesShared().fraction() * fit.edge().mm()
+          && turned.facing().mm() * fit.half().mm()
+              >= limits.turnedBetter().value() * facing() * turned.half().mm();
     }
 
     double gain() {
@@ -178,7 +220,26 @@ public record FilmOnOthers(
     }
 
     double turned() {
-      return all.stream().mapToDouble(Pair::turned).sum();
+      return turned(turn());
+    }
+
+    /** What more fits once it is turned. */
+    double turnMends() {
+      return turned() - had();
+    }
+
+    private double turned(Turn turn) {
+      return all.stream().mapToDouble(p -> p.turned(turn)).sum();
+    }
+
+    /** The turn by which it fits best. */
+    Turn turn() {
+      return Stream.of(Turn.values()).max(Comparator.comparingDouble(this::turned)).orElseThrow();
+    }
+
+    /** True if several others ask for the same turn. */
+    boolean isTurned(Limits.Artwork limits) {
+      return all.stream().filter(p -> p.isTurned(turn(), limits)).count() > 1;
     }
 
     double moved() {
@@ -194,6 +255,19 @@ public record FilmOnOthers(
           && fit.scale().fraction() == 1
           && fit.skew().degrees() == 0
           && fit.elsewhere().mm() < NEARLY * first().moved();
+    }
+
+    /**
+     * True if several others ask for the same move, each by a good part of an edge: colours without
+     * an outline meet on a side or two.
+     */
+    boolean isAgreed(Length tolerance, Limits.Artwork limits) {
+      return pairs.size() > 1
+          && pairs.stream()
+              .allMatch(
+                  p ->
+                      p.isLoose(tolerance, limits)
+                          && p.moved() >= limits.edgesShared().fraction() * p.fit().edge().mm());
     }
 
     private Pair first() {
@@ -263,7 +337,7 @@ public record FilmOnOthers(
             .boxed()
             .max(
                 Comparator.comparing((Integer i) -> all.get(i).turnedOver)
-                    .thenComparing(i -> all.get(i).turnedOver ? moves.get(i).turned() : 0)
+                    .thenComparing(i -> all.get(i).turnedOver ? moves.get(i).turnMends() : 0)
                     .thenComparing(
                         i -> all.get(i).liesOff && moves.get(i).mends() >= most - slack(most))
                     .thenComparing(
@@ -280,6 +354,8 @@ public record FilmOnOthers(
                                 !all.get(j).path.equals(all.get(i).path)
                                     && (all.get(i).turnedOver
                                         ? all.get(j).turnedOver
+                                            && moves.get(j).turnMends()
+                                                >= NEARLY * moves.get(i).turnMends()
                                         : all.get(j).liesOff
                                             && moves.get(j).mends() >= most - slack(most)))));
   }
@@ -319,41 +395,48 @@ public record FilmOnOthers(
     double edge = pairs.stream().mapToDouble(p -> p.fit().edge().mm()).sum();
     double facing = pairs.stream().mapToDouble(Pair::facing).sum();
     double moved = pairs.stream().mapToDouble(Pair::moved).sum();
-    double turned = pairs.stream().mapToDouble(p -> p.fit().facingTurned().mm()).sum();
+    Turn turn = move.turn();
+    double turned = pairs.stream().mapToDouble(p -> turn.of(p.fit()).facing().mm()).sum();
     double evenly = mean(pairs, Pair::facing, p -> p.fit().spread());
     double evenlyMoved = mean(pairs, Pair::moved, p -> p.fit().spreadMoved());
     double evenlyTurned =
-        mean(pairs, p -> p.fit().facingTurned().mm(), p -> p.fit().spreadTurned());
+        mean(pairs, p -> turn.of(p.fit()).facing().mm(), p -> turn.of(p.fit()).spread());
     double lap = pairs.stream().mapToDouble(p -> p.fit().lap().mm()).min().orElse(0);
     double by = move.by().mm();
     double times = limits.movedBetter().value();
     double enough = limits.edgesMet().fraction() * edge;
     boolean turnedOver =
-        turned >= enough
-            && evenlyTurned <= limits.stripEven().mm()
+        (move.isTurned(limits) || turned >= enough && evenlyTurned <= limits.stripEven().mm())
+            && facing >= limits.edgesNear().fraction() * turned
             && move.turned() >= limits.turnedBetter().value() * move.had()
             && NEARLY * move.turned() >= move.moved();
     double half = mean(pairs, Pair::facing, p -> p.fit().half());
     double halfMoved = mean(pairs, Pair::moved, p -> p.fit().halfMoved());
     // What comes near nothing as it lies was drawn apart: it may be moved on, not made to meet.
-    boolean near = facing >= limits.edgesNear().fraction() * moved;
+    boolean isNear = facing >= limits.edgesNear().fraction() * moved;
     boolean liesOff =
         !turnedOver
             && by > tolerance.mm()
             && lap - by < tolerance.mm()
-            && move.first().moved() >= limits.edgesMet().fraction() * first.edge().mm()
+            && (move.isAgreed(tolerance, limits)
+                || move.first().moved() >= limits.edgesMet().fraction() * first.edge().mm()
+                    && evenlyMoved <= limits.stripEven().mm())
             && (moved >= limits.edgesLeast().mm() || move.isRound(limits))
-            && (near || lap > 0 && Math.abs(move.grown().mm()) <= tolerance.mm())
-            && evenlyMoved <= limits.stripEven().mm()
+            && (isNear || lap > 0 && Math.abs(move.grown().mm()) <= tolerance.mm())
             && moved * Math.max(half / halfMoved, evenly / evenlyMoved) >= times * facing;
+    List<Pair> told =
+        turnedOver ? move.all().stream().filter(p -> p.turned(turn) > p.had()).toList() : pairs;
+    double toldEdge = told.stream().mapToDouble(p -> p.fit().edge().mm()).sum();
     return new FilmOnOthers(
         design.name(),
         film.artwork().orElseThrow().file(),
         film.paste(),
-        pairs.stream().map(p -> p.other().artwork().orElseThrow().file()).distinct().toList(),
-        share(facing, edge),
+        told.stream().map(p -> p.other().artwork().orElseThrow().file()).distinct().toList(),
+        move.all().stream().map(p -> p.other().paste()).distinct().toList(),
+        share(told.stream().mapToDouble(Pair::facing).sum(), toldEdge),
         share(moved, edge),
-        share(turned, edge),
+        share(told.stream().mapToDouble(p -> turn.of(p.fit()).facing().mm()).sum(), toldEdge),
+        turn,
         new Length(moved),
         first.right(),
         first.far(),
@@ -367,11 +450,11 @@ public record FilmOnOthers(
         new Length(lap),
         liesOff,
         turnedOver,
-        pairs.stream().flatMap(p -> p.seen().stream()).findFirst(),
+        told.stream().flatMap(p -> p.seen().stream()).findFirst(),
         false,
         railed,
         tolerance,
-        pairs.stream()
+        told.stream()
             .map(p -> new Related(Tie.OTHER_FILM, p.other().path().key("artwork")))
             .toList(),
         film.path().key("artwork"));
@@ -383,9 +466,11 @@ public record FilmOnOthers(
         file,
         paste,
         others,
+        near,
         facing,
         moved,
         turned,
+        turn,
         over,
         right,
         far,
@@ -420,6 +505,16 @@ public record FilmOnOthers(
   /** True if it lies so that nothing that follows from it is worth telling. */
   public boolean unfit() {
     return liesOff || turnedOver;
+  }
+
+  /** True if how two colours lap follows from how it lies. */
+  public boolean upsets(String one, String other) {
+    return unfit() && isOf(one, other);
+  }
+
+  /** True if what stays bare between two colours may be what it was to print. */
+  public boolean leavesBare(String one, String other) {
+    return upsets(one, other) || unfit() && near.contains(one) && near.contains(other);
   }
 
   /** True if its size is a good part of how far it is off. */

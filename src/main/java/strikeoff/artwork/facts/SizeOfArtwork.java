@@ -311,6 +311,14 @@ public record SizeOfArtwork(
     return scaled(is, margin, length, width, tolerance);
   }
 
+  /**
+   * True if what it prints lies elsewhere than it was drawn once its page is as large as it is
+   * wanted: its page has another shape, a strip all round, or lies on its side.
+   */
+  public boolean distorted() {
+    return otherShape() || turned() || strip().isPresent();
+  }
+
   /** How long it is, of what is wanted. */
   public Share along() {
     return new Share(drawn().along().mm() / length.mm());

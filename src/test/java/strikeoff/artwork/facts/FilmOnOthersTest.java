@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strikeoff.plan.Design;
 import strikeoff.plan.FilmFit;
+import strikeoff.plan.FilmFit.Turned;
 import strikeoff.plan.Joint;
 import strikeoff.plan.Joint.Side;
 import strikeoff.policy.Policy;
@@ -75,8 +76,13 @@ class FilmOnOthersTest {
         new Length(0.1),
         new Length(1.2),
         new Length(elsewhere),
-        new Length(turned),
-        new Length(0.1));
+        turned(turned),
+        turned(0),
+        turned(0));
+  }
+
+  private static Turned turned(double facing) {
+    return new Turned(new Length(facing), new Length(0.1), new Length(0.1));
   }
 
   private static Joint joint(int one, int other, FilmFit fit) {
@@ -214,6 +220,67 @@ class FilmOnOthersTest {
     assertThat(fill.eitherOne()).isFalse();
     // Halves that are nearly alike.
     assertThat(of(joint(1, 3, 0, 1, 400, 400, 0.1, 390)).orElseThrow().turnedOver()).isFalse();
+  }
+
+  /** Two blades that meet along a third of their edges, and a hub that both lap. */
+  private static FilmFit onASide(double facing, double half, Turned round) {
+    return new FilmFit(
+        new Length(1000),
+        new Length(facing),
+        new Length(facing),
+        new Length(0),
+        new Length(0),
+        new Share(1),
+        new Angle(0),
+        new Length(1.8),
+        new Length(1.8),
+        new Length(half),
+        new Length(half),
+        new Length(1.2),
+        new Length(0),
+        turned(0),
+        turned(0),
+        round);
+  }
+
+  @Test
+  void whatTwoOthersFitTurnedByHalfATurnLiesUpsideDown() {
+    Turned fits = new Turned(new Length(450), new Length(1), new Length(0.1));
+    FilmFit off = onASide(200, 1.8, fits);
+    FilmOnOthers down = of(joint(1, 2, off), joint(1, 3, off), joint(2, 3, 0)).orElseThrow();
+    assertThat(down.turnedOver()).isTrue();
+    assertThat(down.turn()).isEqualTo(FilmOnOthers.Turn.ROUND);
+    assertThat(down.paste()).isEqualTo("p1");
+    assertThat(down.eitherOne()).isFalse();
+    assertThat(down.others()).containsExactly("2.png", "3.png");
+    // One other alone says too little by a side.
+    assertThat(of(joint(1, 2, off), joint(2, 3, 0)).orElseThrow().turnedOver()).isFalse();
+  }
+
+  /** Two birds that face each other, each of one colour. */
+  @Test
+  void mirrorImagesThatComeNearNothingAreDrawnApart() {
+    assertThat(of(joint(1, 3, 0, 1, 400, 20, 1, 390)).orElseThrow().turnedOver()).isFalse();
+  }
+
+  /** Two of three lie as they do; the third is 5 mm off both, along a side or two. */
+  @Test
+  void aMoveThatTwoOthersAskForIsToldWithoutAnOutline() {
+    FilmFit off = fit(5, 1, 1000, 300, 450, 1.8, 0, 0);
+    assertThat(of(joint(1, 2, off), joint(1, 3, off), joint(2, 3, 0)).orElseThrow().liesOff())
+        .isTrue();
+    assertThat(of(joint(1, 2, off), joint(2, 3, 0)).orElseThrow().liesOff()).isFalse();
+  }
+
+  /** What was to lie between the two others may be what is off. */
+  @Test
+  void groundBetweenOthersFollowsFromAFilmThatLiesOff() {
+    FilmOnOthers outline = of(joint(1, 2, 0), joint(1, 3, -5), joint(2, 3, -5)).orElseThrow();
+    assertThat(outline.upsets("p3", "p1")).isTrue();
+    assertThat(outline.upsets("p1", "p2")).isFalse();
+    assertThat(outline.leavesBare("p1", "p2")).isTrue();
+    assertThat(outline.leavesBare("p1", "p4")).isFalse();
+    assertThat(of(joint(1, 2, 0), joint(1, 3, 0)).orElseThrow().leavesBare("p1", "p2")).isFalse();
   }
 
   @Test
