@@ -174,6 +174,7 @@ public record Limits(
       Area ironSole,
       Area pressPlaten,
       Limit leftInBath,
+      Limit leftUnwashed,
       Span onlyWetting,
       Temperature ironAboveFilm,
       Volume measureWater,

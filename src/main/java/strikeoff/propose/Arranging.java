@@ -110,6 +110,10 @@ final class Arranging {
    */
   Proposal of(String text, Moment from, Moment inAnyOrder) {
     asked.onlooker().sees(0, Optional.empty());
+    Optional<String> baths = leeway.noDayForBaths(LastSteps.secondsOver(policy()));
+    if (baths.isPresent()) {
+      return refused(baths.get());
+    }
     Order order = new Order(leeway);
     Rehearsal rehearsal = rehearsal(asked.surety());
     PasteLeft stock = new PasteLeft(before.plan(), policy());

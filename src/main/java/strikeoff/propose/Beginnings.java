@@ -191,7 +191,7 @@ final class Beginnings {
   }
 
   private static boolean lacks(Candidate run) {
-    return !run.rehearsed().shortfall().isNothing() || !run.rehearsed().leftInBath().isEmpty();
+    return !run.rehearsed().shortfall().isNothing() || run.rehearsed().lies();
   }
 
   /**

@@ -3,6 +3,7 @@ package strikeoff.propose;
 import java.util.List;
 import strikeoff.day.Impression;
 import strikeoff.day.facts.LeftInBath;
+import strikeoff.day.facts.LeftWet;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Begins;
@@ -88,6 +89,9 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double printed, double pas
     double left = 0;
     for (LeftInBath one : rehearsed.leftInBath()) {
       left += one.longer().seconds();
+    }
+    for (LeftWet one : rehearsed.leftWet()) {
+      left += one.lies().seconds();
     }
     return TOO_EARLY * (rehearsed.shortfall().seconds() + left) + pasteShort;
   }

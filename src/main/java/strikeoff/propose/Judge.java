@@ -23,7 +23,7 @@ final class Judge {
 
   /** Families of rules whose advice is about how the work goes; other advice costs no print. */
   private static final List<String> OF_THE_RUN =
-      List.of(DRYING, "order/", "seams/", "media/", "fixing/left-in-bath");
+      List.of(DRYING, "order/", "seams/", "media/", "fixing/left-in-bath", "fixing/left-unwashed");
 
   private final Checker checker;
   private final Checked.Judged before;

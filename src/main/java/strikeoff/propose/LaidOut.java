@@ -27,12 +27,14 @@ final class LaidOut {
 
   private final Leeway leeway;
   private final Order order;
+  private final List<Boolean> followAtOnce;
   private final Rehearsal rehearsal;
   private final Apart apart;
 
   LaidOut(Leeway leeway, Order order, Rehearsal rehearsal) {
     this.leeway = leeway;
     this.order = order;
+    this.followAtOnce = leeway.followAtOnce();
     this.rehearsal = rehearsal;
     this.apart = new Apart(leeway.layout());
   }
@@ -160,7 +162,8 @@ final class LaidOut {
       int from = leeway.last().get(last - 1).number();
       int to = leeway.last().get(last).number();
       for (Step step : leeway.plan().run().subList(from, to - 1)) {
-        if (step instanceof Step.Dry || step instanceof Step.EndOfDay) {
+        boolean sleeps = step instanceof Step.EndOfDay && !followAtOnce.get(last);
+        if (step instanceof Step.Dry || sleeps) {
           rests.add(step);
         }
       }

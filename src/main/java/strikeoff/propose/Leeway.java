@@ -1,7 +1,6 @@
 package strikeoff.propose;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,19 +10,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import strikeoff.day.Breaks;
 import strikeoff.day.Moment;
 import strikeoff.layout.Layout;
 import strikeoff.layout.SeamCrossing;
 import strikeoff.plan.Draught;
 import strikeoff.plan.DyeFixing;
-import strikeoff.plan.Hours;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintStep;
 import strikeoff.plan.Seam;
 import strikeoff.plan.Step;
 import strikeoff.policy.Policy;
+import strikeoff.units.Phrase;
 import strikeoff.units.Span;
 
 /**
@@ -96,6 +96,11 @@ record Leeway(
         Underneath.of(plan, layout, firstSteps(plan)),
         phase,
         own);
+  }
+
+  /** True of steps that wet the cloth while somebody stands by. */
+  static boolean isBath(Step step) {
+    return bathes(step).isPresent();
   }
 
   /** True of steps that fix or clean, which stay as they are. */
@@ -175,32 +180,94 @@ record Leeway(
 
   /**
    * For each of the last steps whether it follows the one before it without a night between, as wet
-   * cloth does unless the plan lets it lie: from soaking to the last wash, where every day is long
-   * enough for that.
+   * cloth does from soaking to the last wash. Where the plan lets rinsed cloth lie it may, and
+   * unrinsed cloth where it says why.
    */
   List<Boolean> followAtOnce() {
     List<Boolean> follow = new ArrayList<>();
     for (int i = 0; i < last.size(); i++) {
       boolean wet = i > 0 && bathes(last.get(i)).isPresent() && bathes(last.get(i - 1)).isPresent();
-      follow.add(wet && last.get(i).number() == last.get(i - 1).number() + 1);
-    }
-    Hours hours = plan.hours();
-    for (int day = 1; day <= hours.days().size() + 1; day++) {
-      if (bathed(day) > Moment.of(day, hours.of(day).closes()).seconds()) {
-        return Collections.nCopies(last.size(), false);
-      }
+      follow.add(wet && (isNext(i) || last.get(i - 1) instanceof Step.Fix && !unrinsed()));
     }
     return follow;
   }
 
-  /** When all baths are done that begin with the day. */
-  private double bathed(int day) {
+  private boolean isNext(int at) {
+    return last.get(at).number() == last.get(at - 1).number() + 1;
+  }
+
+  private boolean unrinsed() {
+    return plan.acceptances().stream().anyMatch(a -> a.rule().equals("fixing/left-unrinsed"));
+  }
+
+  /**
+   * Why no run of the plan can be one: baths that follow each other are longer than any day.
+   *
+   * @param over seconds that people may stay after closing
+   */
+  Optional<String> noDayForBaths(long over) {
+    List<Boolean> follow = followAtOnce();
+    for (int from = 0; from < last.size(); from++) {
+      if (bathes(last.get(from)).isEmpty()) {
+        continue;
+      }
+      int to = from + 1;
+      while (to < last.size() && follow.get(to)) {
+        to++;
+      }
+      List<Step> baths = last.subList(from, to);
+      // A bath that is longer by itself is told as that.
+      boolean alone = baths.stream().allMatch(bath -> anyDay(List.of(bath), over));
+      if (to > from + 1 && !follow.get(from) && alone && !anyDay(baths, over)) {
+        return Optional.of(baths(baths));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Each kind of day, by a number that it has. */
+  private IntStream days() {
+    return IntStream.rangeClosed(1, plan.hours().days().size() + 1);
+  }
+
+  private boolean anyDay(List<Step> baths, long over) {
+    return days().anyMatch(day -> fits(baths, day, over));
+  }
+
+  private boolean fits(List<Step> baths, int day, long over) {
     Breaks breaks = new Breaks(plan.hours());
     double at = Moment.of(day, plan.hours().of(day).opens()).seconds();
-    for (Step step : last) {
-      at = breaks.over((long) at) + bathes(step).map(Span::seconds).orElse(0.0);
+    for (Step step : baths) {
+      at = breaks.over((long) at) + bathes(step).orElseThrow().seconds();
     }
-    return at;
+    return at <= Moment.of(day, plan.hours().of(day).closes()).seconds() + over;
+  }
+
+  private String baths(List<Step> baths) {
+    double needs = 0;
+    List<String> named = new ArrayList<>();
+    for (Step step : baths) {
+      needs += bathes(step).orElseThrow().seconds();
+      named.add(step instanceof Step.Fix ? "soak" : step instanceof Step.Rinse ? "rinse" : "wash");
+    }
+    long longest =
+        days()
+            .mapToLong(
+                day ->
+                    Moment.of(day, plan.hours().of(day).closes()).seconds()
+                        - Moment.of(day, plan.hours().of(day).opens()).seconds())
+            .max()
+            .orElseThrow();
+    boolean rests = plan.hours().days().stream().anyMatch(day -> !day.breaks().isEmpty());
+    return "Its "
+        + Phrase.list(named)
+        + " need "
+        + Span.ofSeconds((long) needs).wholeMinutesUp().text()
+        + " in one day, as wet cloth with loose dye in it doesn't lie overnight; no day has more"
+        + " than "
+        + Span.ofSeconds(longest).text()
+        + (rests ? ", breaks included" : "")
+        + ". Open the room for longer.";
   }
 
   /**

@@ -1,6 +1,7 @@
 package strikeoff.propose;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import strikeoff.plan.DyeFixing;
@@ -29,6 +30,9 @@ final class Reasons {
       "all prints are dry enough to be lifted, so that the cloth may be moved";
   static final String DRY = "all prints are dry";
   static final String NIGHT = "all prints dry through overnight; feel them before what comes next";
+  static final String HANGS = "the steamed cloth hangs spread overnight, no face on another";
+  static final String IN_WATER =
+      "the rinsed cloth lies spread in plenty of clean cold water overnight";
   static final String MORNING = "the rest goes on in the morning";
   static final String HUNG = "the cloth hangs to dry before it is printed again";
   static final String AFRESH = "afresh: what was mixed before doesn't live so long";
@@ -53,6 +57,8 @@ final class Reasons {
           LIFTED,
           DRY,
           NIGHT,
+          HANGS,
+          IN_WATER,
           MORNING,
           HUNG,
           AFRESH,
@@ -100,7 +106,29 @@ final class Reasons {
   static String night(List<Step> run, int at) {
     boolean printed = run.subList(0, at).stream().anyMatch(PrintStep.class::isInstance);
     boolean wet = at + 1 < run.size() && Leeway.isWet(run.get(at + 1));
-    return printed && wet ? NIGHT : MORNING;
+    Optional<Step> done = treated(run.subList(0, at));
+    return done.filter(Reasons::dries).isPresent()
+        ? HANGS
+        : done.filter(Step.Rinse.class::isInstance).isPresent()
+            ? IN_WATER
+            : done.isEmpty() && printed && wet ? NIGHT : MORNING;
+  }
+
+  /** The last step that fixed or cleaned what is printed; empty if something was printed since. */
+  private static Optional<Step> treated(List<Step> run) {
+    Optional<Step> last = Optional.empty();
+    for (Step step : run) {
+      last =
+          Leeway.isWet(step)
+              ? Optional.of(step)
+              : step instanceof PrintStep ? Optional.empty() : last;
+    }
+    return last;
+  }
+
+  /** What was steamed is dry enough to hang. */
+  private static boolean dries(Step step) {
+    return step instanceof Step.Fix fix && fix.how() == DyeFixing.STEAM;
   }
 
   /** True of a comment that a run was given here, which says nothing of another run. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import strikeoff.day.facts.LeftInBath;
+import strikeoff.day.facts.LeftWet;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.day.facts.Rehearsed.TooSoon;
 import strikeoff.plan.Begins;
@@ -80,9 +81,16 @@ final class Repair {
         inserted.get(left.step() - 1).add(later(left.dry()));
       }
     }
+    for (LeftWet left : rehearsed.leftWet()) {
+      if (left.first() > order.first()) {
+        inserted.get(left.first() - 1).add(later(left.dry()));
+      }
+    }
     List<Step> all = new ArrayList<>();
     for (int i = 0; i < mended.size(); i++) {
-      boolean night = asleep.contains(i) && i > 0 && !(run.get(i - 1) instanceof Step.EndOfDay);
+      // Baths that a day is too short for may wait for a longer one.
+      boolean slept = i > 0 && run.get(i - 1) instanceof Step.EndOfDay;
+      boolean night = asleep.contains(i) && i > 0 && (!slept || Leeway.isBath(run.get(i)));
       if (night) {
         all.add(new Step.EndOfDay(1, Step.path(1)));
       }

@@ -7,6 +7,7 @@ import strikeoff.day.facts.DatesHeld;
 import strikeoff.day.facts.DayEnd;
 import strikeoff.day.facts.IdleHand;
 import strikeoff.day.facts.LeftInBath;
+import strikeoff.day.facts.LeftWet;
 import strikeoff.day.facts.RunFigures;
 import strikeoff.day.facts.StepLength;
 import strikeoff.day.facts.WaitingShare;
@@ -40,6 +41,26 @@ public final class HoursSpeech {
   /** What the cloth lies in. */
   public static String bath(LeftInBath left) {
     return left.steamed() ? "steam" : "soak";
+  }
+
+  /** What to do so that no cloth lies wet, as an instruction without a full stop. */
+  public static String mending(LeftWet left) {
+    if (left.night().isPresent()) {
+      return "Write `- end of day` before step "
+          + left.first()
+          + " instead of after step "
+          + left.step()
+          + ", so that the baths follow each other within one day: they need "
+          + left.needs().wholeMinutesUp().text()
+          + " in all";
+    }
+    return left.dry().minutes() > 0
+        ? "Write `- dry: "
+            + left.dry().text()
+            + "` before step "
+            + left.first()
+            + ", so that the baths follow each other without a break"
+        : "Let step " + left.next() + " follow step " + left.step() + " at once";
   }
 
   /** The clock at closing time; midnight as the end of its day. */

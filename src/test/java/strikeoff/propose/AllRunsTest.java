@@ -171,7 +171,7 @@ class AllRunsTest {
         sound++;
         Moment finish = rehearsed.finish();
         assertThat(finish.seconds()).as("%s", run).isGreaterThanOrEqualTo(bound.finish().seconds());
-        if (finish.compareTo(found.finish()) < 0) {
+        if (finish.compareTo(found.finish()) < 0 && !rehearsed.lies()) {
           assertThat(judge.judged(run).filter(judge::accepts))
               .as("%s ends %s before %s", run, finish.when(), found.finish().when())
               .isEmpty();

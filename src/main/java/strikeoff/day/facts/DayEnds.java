@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
 import strikeoff.day.Doing;
 import strikeoff.day.Moment;
@@ -67,7 +68,17 @@ final class DayEnds {
                     .noneMatch(t -> t.end().isMinutesAfter(closes(day.getKey(), plan))));
     List<DayEnd> all = new ArrayList<>();
     Rests rests = late.isEmpty() ? null : Rests.of(tasks, plan, tender);
-    late.forEach((number, work) -> all.add(of(number, work, late.size(), rests, plan, trial)));
+    late.forEach(
+        (number, work) ->
+            all.add(
+                of(
+                    number,
+                    work,
+                    late.size(),
+                    rests,
+                    s -> LeftWet.dryBefore(s, tasks, plan),
+                    plan,
+                    trial)));
     return all;
   }
 
@@ -88,7 +99,13 @@ final class DayEnds {
   }
 
   private static DayEnd of(
-      int number, List<Task> late, int days, Rests rests, PrintPlan plan, DayEnd.Trial trial) {
+      int number,
+      List<Task> late,
+      int days,
+      Rests rests,
+      IntUnaryOperator dryBefore,
+      PrintPlan plan,
+      DayEnd.Trial trial) {
     Moment closes = closes(number, plan);
     Moment ends = closes;
     for (Task task : late) {
@@ -97,11 +114,12 @@ final class DayEnds {
     Task first = late.get(0);
     Optional<DayEnd.Rest> rest = rests.longest(closes, late);
     // To go on in the morning is enough if nobody worked after closing time until then.
-    int goesOn = rest.map(DayEnd.Rest::step).orElse(first.step());
+    int goesOn = dryBefore.applyAsInt(rest.map(DayEnd.Rest::step).orElse(first.step()));
+    int begins = dryBefore.applyAsInt(first.step());
     Optional<List<Integer>> helps =
-        Stream.of(List.of(goesOn), List.of(first.step()), List.of(first.step(), goesOn))
+        Stream.of(List.of(goesOn), List.of(begins), List.of(begins, goesOn))
             .filter(steps -> steps.stream().distinct().count() == steps.size())
-            .filter(steps -> trial.helps(number, steps, List.of(first.step(), goesOn), days))
+            .filter(steps -> trial.helps(number, steps, List.of(begins, goesOn), days))
             .findFirst();
     List<Integer> moved = helps.orElse(List.of(first.step()));
     return new DayEnd(

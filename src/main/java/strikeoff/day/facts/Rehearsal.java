@@ -113,6 +113,7 @@ public final class Rehearsal {
         tooOld,
         late.stream().map(DayEnd::step).toList(),
         leftInBath(day, tries),
+        leftWet(day, tries),
         day.tasks(),
         day.impressions());
   }
@@ -164,6 +165,14 @@ public final class Rehearsal {
     return breaks
         ? LeftInBath.all(day.tasks(), tries, known.policy().fixing().leftInBath()).stream()
             .filter(LeftInBath::tooLong)
+            .toList()
+        : List.of();
+  }
+
+  private List<LeftWet> leftWet(DayRun day, PrintPlan tries) {
+    return breaks
+        ? LeftWet.all(day.tasks(), tries, known.policy().fixing().leftUnwashed()).stream()
+            .filter(left -> left.rinsed() && left.overBreak())
             .toList()
         : List.of();
   }

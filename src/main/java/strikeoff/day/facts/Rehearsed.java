@@ -17,6 +17,7 @@ import strikeoff.units.Span;
  * @param tooOld each batch of paste that is printed for longer than it lives
  * @param lateSteps numbers of the steps whose work is the first after closing time on some day
  * @param leftInBath each soak and each steaming that a break makes longer
+ * @param leftWet each time that cloth with loose dye lies wet over a break
  * @param tasks in order of start
  * @param impressions in order of laying
  */
@@ -28,6 +29,7 @@ public record Rehearsed(
     List<TooOld> tooOld,
     List<Integer> lateSteps,
     List<LeftInBath> leftInBath,
+    List<LeftWet> leftWet,
     List<Task> tasks,
     List<Impression> impressions) {
 
@@ -36,6 +38,7 @@ public record Rehearsed(
     tooOld = List.copyOf(tooOld);
     lateSteps = List.copyOf(lateSteps);
     leftInBath = List.copyOf(leftInBath);
+    leftWet = List.copyOf(leftWet);
     tasks = Collections.unmodifiableList(tasks);
     impressions = Collections.unmodifiableList(impressions);
   }
@@ -53,7 +56,12 @@ public record Rehearsed(
             shortfall.neverStarts(),
             shortfall.notThere());
     return new Rehearsed(
-        finish, worked, other, tooSoon, tooOld, steps, leftInBath, tasks, impressions);
+        finish, worked, other, tooSoon, tooOld, steps, leftInBath, leftWet, tasks, impressions);
+  }
+
+  /** True if cloth lies over a break in a bath, or wet between two. */
+  public boolean lies() {
+    return !leftInBath.isEmpty() || !leftWet.isEmpty();
   }
 
   /** What is done too early. */

@@ -129,6 +129,7 @@ public record Timeline(
     evidence.addAll(IdleScreen.all(day.run(), slowly(day.run(), plan, known), plan, policy));
     evidence.addAll(lengths);
     evidence.addAll(LeftInBath.all(day.tasks(), plan, policy.fixing().leftInBath()));
+    evidence.addAll(LeftWet.all(day.tasks(), plan, policy.fixing().leftUnwashed()));
     evidence.addAll(LongestFrame.all(day, plan, policy));
     evidence.addAll(SetOnTable.all(day, plan));
     evidence.addAll(day.run().places());

@@ -42,6 +42,9 @@
 [condition][day.facts.IdleScreen]- for more than {time}=longest.base() > {time}
 [condition][day.facts.LeftInBath]the cloth stays in its bath over a break=LeftInBath(longer.base() > 0)
 [condition][day.facts.LeftInBath]- by more than {time}=longer.base() > {time}
+[condition][day.facts.LeftWet]the cloth lies unrinsed overnight=LeftWet(rinsed == false, overnight == true)
+[condition][day.facts.LeftWet]the cloth lies rinsed and unwashed=LeftWet(rinsed == true, lies.base() > 0)
+[condition][day.facts.LeftWet]- lying for more than {time}=lies.base() > {time}
 [condition][day.facts.WaitingShare]people wait=WaitingShare()
 [condition][day.facts.WaitingShare]- for more than {share} of the time=share.base() > {share}
 [condition][day.facts.DayEnd]a day runs past its hours=DayEnd(afterClosing == true)
