@@ -52,8 +52,7 @@ public record ClothLay(
   }
 
   static Optional<ClothLay> of(PrintPlan plan, List<FrameOnTable> frames) {
-    List<FrameOnTable> fits =
-        frames.stream().filter(f -> f.liesOnIt() && f.lacks().mm() <= 0).toList();
+    List<FrameOnTable> fits = frames.stream().filter(f -> f.lacks().mm() <= 0).toList();
     if (fits.isEmpty()) {
       return Optional.empty();
     }

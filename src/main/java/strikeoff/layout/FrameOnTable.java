@@ -12,9 +12,9 @@ import strikeoff.plan.Table;
 import strikeoff.units.Length;
 
 /**
- * Whether all frames of one arrangement lie wholly on the table. A cloth narrower than the table is
- * taken to lie flat on it, its length along the table's, wherever that helps; a wider cloth hangs
- * over and is moved across for each frame, so that only the frame's own size counts.
+ * Whether all frames of one arrangement lie wholly on the table. The cloth is taken to lie flat on
+ * it, its length along the table's, wherever that helps, and may hang over; nobody moves it across
+ * while one arrangement is printed.
  *
  * @param screen whose frame needs most room
  * @param frameLength longest frame along the table, as it lies
@@ -22,7 +22,6 @@ import strikeoff.units.Length;
  * @param cloth width of the cloth
  * @param lacksLength how much longer the table would have to be; zero if long enough
  * @param lacksWidth how much wider; zero if wide enough
- * @param liesOnIt true if the cloth is not wider than the table
  * @param reachesFrom where across the cloth the frames begin; below zero if beyond its near edge
  * @param reachesTo where across the cloth they end
  */
@@ -36,7 +35,6 @@ public record FrameOnTable(
     Length cloth,
     Length lacksLength,
     Length lacksWidth,
-    boolean liesOnIt,
     Length reachesFrom,
     Length reachesTo,
     PlanPath path,
@@ -80,10 +78,8 @@ public record FrameOnTable(
       }
     }
     Table table = plan.table();
-    double spare = table.width().mm() - plan.cloth().width().mm();
-    boolean liesOnIt = spare >= -Length.TOLERANCE;
-    // Laid flat it may hang over one side: only the frames have to lie on the table, all at once.
-    double lacksWidth = (liesOnIt ? reach.getHeight() : width) - table.width().mm();
+    // It may hang over a side: only the frames have to lie on the table, all at once.
+    double lacksWidth = reach.getHeight() - table.width().mm();
     return new FrameOnTable(
         arrangement,
         screen,
@@ -94,7 +90,6 @@ public record FrameOnTable(
         plan.cloth().width(),
         above(length - table.length().mm()),
         above(lacksWidth),
-        liesOnIt,
         new Length(reach.getMinY()),
         new Length(reach.getMaxY()),
         plan.arrangements().get(arrangement).path(),
@@ -118,6 +113,11 @@ public record FrameOnTable(
   /** Table width that would hold all frames of the arrangement. */
   public Length widthNeeded() {
     return tableWidth.plus(lacksWidth);
+  }
+
+  /** How far they reach from the nearest to the furthest, across the table. */
+  public Length reach() {
+    return reachesTo.minus(reachesFrom);
   }
 
   /** The larger of what is missing in length and in width. */

@@ -238,16 +238,26 @@ class FramesTest {
     // of
     // 60 is laid 10 in and hangs over the far side
     FrameOnTable over = fit(100, 60, 0);
-    assertThat(over.liesOnIt()).isTrue();
     assertThat(over.reachesFrom().cm()).isCloseTo(-10, within(1e-9));
     assertThat(over.reachesTo().cm()).isCloseTo(30, within(1e-9));
     assertThat(over.lacks().mm()).isZero();
     assertThat(over.widthNeeded().cm()).isCloseTo(60, within(1e-9));
-    // a cloth wider than the table hangs over it; only the frame must lie on it
+    // a cloth wider than the table hangs over it; only the frames must lie on it
     FrameOnTable hangs = fit(100, 39, 20);
-    assertThat(hangs.liesOnIt()).isFalse();
     assertThat(hangs.lacksWidth().cm()).isCloseTo(1, within(1e-9));
     assertThat(fit(100, 40, 20).lacks().mm()).isZero();
+    // three rows of frames 40 wide, 20 apart, reach over 80; a cloth of 100 hangs over a table of
+    // 60
+    FrameOnTable rows =
+        one(
+            Sheet.open(800, 100)
+                .design("wave", 70, 20)
+                .table(100, 60)
+                .placed("w", "wave", 20, 0, 20, 20, 20, 40)
+                .layout(),
+            FrameOnTable.class);
+    assertThat(rows.reach().cm()).isCloseTo(80, within(1e-9));
+    assertThat(rows.lacksWidth().cm()).isCloseTo(20, within(1e-9));
   }
 
   private static FrameOnTable fit(double length, double width, double across) {
