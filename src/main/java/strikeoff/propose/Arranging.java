@@ -15,6 +15,7 @@ import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Surety;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.findings.Finding;
+import strikeoff.findings.Severity;
 import strikeoff.paste.Lives;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintStep;
@@ -56,6 +57,7 @@ final class Arranging {
   private static final Set<String> OF_NO_RUN =
       Set.of(
           "order/colour-dulled-by-ground",
+          "order/colour-lighter-than-ground",
           "order/trap-too-narrow",
           "seams/image-in-seam-allowance",
           "seams/image-sewn-under");
@@ -132,9 +134,7 @@ final class Arranging {
     List<Finding> incurable = incurable(looked, always);
     if (!incurable.isEmpty()) {
       return new Proposal.Refused(
-          before,
-          "However its prints are arranged, the plan is not printable as it is.",
-          incurable);
+          before, "However its prints are arranged, " + stays(incurable), incurable);
     }
     Set<String> advice = advice(looked, anything);
     boolean sewnLast = sewnLast(advice);
@@ -157,6 +157,8 @@ final class Arranging {
             .filter(s -> s.best().isPresent())
             .min(Comparator.comparingDouble(s -> cost.applyAsDouble(s.best().get().candidate())));
     if (first.isEmpty()) {
+      // Of a plan without prints it would be that its prints are left out.
+      List<Finding> told = prints(before.plan()) ? before.findings() : looked.get(0).findings();
       String none = "Of " + team.tried() + " runs none was found that the check accepts.";
       return butForPaste(starts, judge)
           .map(
@@ -168,7 +170,7 @@ final class Arranging {
                           + nearly.checked().facts().timeline().finish().text()
                           + " has nothing against it but how much paste is mixed.",
                       standing(nearly.findings(), always)))
-          .orElseGet(() -> new Proposal.Refused(before, none, standing(before.findings(), always)));
+          .orElseGet(() -> new Proposal.Refused(before, none, standing(told, always)));
     }
     Search best = first.get();
     new Tidying(leeway, kept, () -> isOver(asked.shortest() ? TIDY : TIDY_SOONEST))
@@ -239,6 +241,13 @@ final class Arranging {
     return before.facts().timeline().finish().compareTo(finish) <= 0
         && rehearsal.slowFinish(own).compareTo(rehearsal.slowFinish(run)) <= 0
         && rehearsal.surely(own, rehearsal.of(own)).shortfall().isNothing();
+  }
+
+  private static String stays(List<Finding> incurable) {
+    return incurable.stream().anyMatch(finding -> finding.severity() == Severity.STOP)
+        ? "the plan is not printable as it is."
+        : (incurable.size() > 1 ? "risks stay" : "a risk stays")
+            + " that no run cures: mend the plan, or accept what you take upon you.";
   }
 
   private Bound bound(Rehearsal rehearsal, boolean sewnLast, Moment from, Moment inAnyOrder) {

@@ -10,6 +10,7 @@ import strikeoff.document.Scalars;
 import strikeoff.document.yaml.Manuscript;
 import strikeoff.layout.Layout;
 import strikeoff.plan.Arrangement;
+import strikeoff.plan.Design.Separation;
 import strikeoff.plan.Medium;
 import strikeoff.plan.Paste;
 import strikeoff.plan.PrintPlan;
@@ -99,6 +100,11 @@ final class FixingSteps {
     if (dyes.isEmpty()) {
       return paints.isEmpty() ? ways : List.of(heatSet(paints));
     }
+    List<String> both = mixed();
+    if (!both.isEmpty() && plan.run().isEmpty()) {
+      fixes(dyes).forEach(fix -> inParts(dyes, fix, paints).ifPresent(ways::add));
+      return ways;
+    }
     for (List<String> fix : fixes(dyes)) {
       // Paint is set before it gets wet.
       List<String> steps = new ArrayList<>(paints.isEmpty() ? List.of() : heatSet(paints));
@@ -114,41 +120,82 @@ final class FixingSteps {
   }
 
   /**
-   * Dye first, fixed and washed before paint is printed on it; nothing where a design has both, or
-   * where one of them is not printed.
+   * Dye first, fixed and washed before paint is printed on it; nothing where a design has paint
+   * under dye, or where one of them is not printed.
    */
   private Optional<List<String>> inParts(List<Paste> dyes, List<String> fix, List<Paste> paints) {
     List<String> dyed = printedWith(Medium.DYE);
     List<String> painted = printedWith(Medium.PAINT);
-    if (dyed.size() + painted.size() < plan.arrangements().size()
-        || dyed.isEmpty()
-        || painted.isEmpty()) {
+    List<String> both = mixed();
+    if (both.stream().anyMatch(this::hasPaintFirst)
+        || both.isEmpty() && (dyed.isEmpty() || painted.isEmpty())) {
       return Optional.empty();
     }
-    List<String> steps = new ArrayList<>(printed(dyes, dyed));
+    List<String> steps = new ArrayList<>(printed(dyes, dyed, Medium.DYE));
     steps.addAll(fix);
     steps.add("- rinse: " + RINSE.text(units));
     steps.add("- wash: " + wash().text(units));
     steps.add("- end of day   # " + Reasons.HUNG);
-    steps.addAll(printed(paints, painted));
+    steps.addAll(printed(paints, painted, Medium.PAINT));
     steps.addAll(heatSet(paints));
     return Optional.of(steps);
   }
 
-  private static List<String> printed(List<Paste> pastes, List<String> arrangements) {
+  /**
+   * @param wholly arrangements all of whose colours that carries; of the mixed ones its colours are
+   *     printed
+   */
+  private List<String> printed(List<Paste> pastes, List<String> wholly, Medium medium) {
     List<String> steps = new ArrayList<>();
-    List<String> mixed =
+    List<String> unmixed =
         pastes.stream().filter(p -> p.mixedBefore().isEmpty()).map(Paste::name).toList();
-    if (!mixed.isEmpty()) {
-      steps.add("- mix: " + list(mixed));
+    if (!unmixed.isEmpty()) {
+      steps.add("- mix: " + list(unmixed));
     }
-    steps.add("- print: " + list(arrangements));
+    List<String> mixed = mixed();
+    if (mixed.isEmpty()) {
+      steps.add("- print: " + list(wholly));
+    }
+    // One may lie on another: in the plan's order.
+    for (String name : mixed.isEmpty() ? List.<String>of() : plan.arrangements().keySet()) {
+      if (mixed.contains(name) || wholly.contains(name)) {
+        steps.add("- print: " + Scalars.text(name));
+      }
+      if (mixed.contains(name)) {
+        steps.add("  colours: " + colours(name, medium));
+      }
+    }
     steps.add("- dry: until fix-safe");
     return steps;
   }
 
   private static String list(List<String> names) {
     return names.stream().map(Scalars::text).collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  /** Numbers of the colours of an arrangement that a medium carries. */
+  private List<Integer> colours(String arrangement, Medium medium) {
+    return separations(arrangement).stream()
+        .filter(s -> plan.pastes().get(s.paste()).medium() == medium)
+        .map(Separation::number)
+        .toList();
+  }
+
+  private List<Separation> separations(String arrangement) {
+    return plan.designs().get(plan.arrangements().get(arrangement).design()).separations();
+  }
+
+  /** Arrangements with colours of both. */
+  private List<String> mixed() {
+    return plan.arrangements().keySet().stream()
+        .filter(name -> !colours(name, Medium.DYE).isEmpty())
+        .filter(name -> !colours(name, Medium.PAINT).isEmpty())
+        .toList();
+  }
+
+  private boolean hasPaintFirst(String arrangement) {
+    List<Integer> dyed = colours(arrangement, Medium.DYE);
+    return dyed.get(dyed.size() - 1) > colours(arrangement, Medium.PAINT).get(0);
   }
 
   /** Arrangements all of whose colours that carries. */

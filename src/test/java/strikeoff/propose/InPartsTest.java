@@ -183,6 +183,28 @@ class InPartsTest {
         .anyMatch(note -> note.contains("nothing of how its prints are fixed"));
   }
 
+  /** Of one design the dye is fixed and washed before its paint goes on; under paint it is not. */
+  @Test
+  void soItIsWithinADesign() {
+    String both =
+        SHELLS
+            .substring(0, SHELLS.indexOf("run:"))
+            .replace("dark: {medium: dye, group: dichlorotriazine,", "dark: {medium: paint,");
+    Proposal.Found found = found(both);
+    assertThat(found.after().findings()).allMatch(f -> f.severity() == Severity.ADVICE);
+    String text = found.text();
+    assertThat(text.indexOf("colours: sand")).isLessThan(text.indexOf("- fix: soak"));
+    assertThat(text.indexOf("- wash: 60 °C")).isLessThan(text.indexOf("colours: dark"));
+    assertThat(text.indexOf("colours: dark")).isLessThan(text.indexOf("- heat-set: iron"));
+    String under =
+        both.replace("paste: sand, covers: 40 %, trap: 1.5 mm", "paste: pearl, covers: 40 %")
+            .replace("paste: dark", "paste: sand");
+    assertThat(proposed(under, 100))
+        .isInstanceOfSatisfying(
+            Proposal.Refused.class,
+            refused -> assertThat(refused.why()).doesNotContain("However its prints"));
+  }
+
   @Test
   void paintBesideDyeIsSetBeforeItGetsWet() {
     String beside =

@@ -47,7 +47,8 @@ class IncurableTest {
         .isInstanceOfSatisfying(
             Proposal.Refused.class,
             refused -> {
-              assertThat(refused.why()).startsWith("However its prints are arranged");
+              assertThat(refused.why())
+                  .startsWith("However its prints are arranged, a risk stays that no run cures");
               assertThat(refused.findings())
                   .extracting(f -> f.rule().id())
                   .containsExactly("order/trap-too-narrow");
@@ -73,6 +74,37 @@ class IncurableTest {
                   .contains("fixing/fixed-before-dry")
                   .first()
                   .isEqualTo("time/step-far-longer-than-any-day");
+            });
+  }
+
+  /** As if its prints were left out of a run that it doesn't have. */
+  @Test
+  void ofAPlanWithoutPrintsItIsToldWhatStandsAgainstThem() {
+    String text = new SmallPlan(2, 1, 52, 180, 1, false).text();
+    String damp =
+        text.substring(0, text.indexOf("run:")) + "room: {temperature: 8 °C, humidity: 100 %}\n";
+    assertThat(proposed(damp, 40))
+        .isInstanceOfSatisfying(
+            Proposal.Refused.class,
+            refused ->
+                assertThat(refused.findings())
+                    .extracting(f -> f.rule().id())
+                    .contains("drying/never-dry")
+                    .doesNotContain("layout/not-printed"));
+  }
+
+  /** Whatever is printed when, dye and translucent paint stay darker than a black cloth. */
+  @Test
+  void aGroundIsOfTheCloth() {
+    String black = new SmallPlan(2, 1, 52, 180, 1, true).text().replace("#f4efe4", "#202020");
+    assertThat(proposed(black, 100_000_000))
+        .isInstanceOfSatisfying(
+            Proposal.Refused.class,
+            refused -> {
+              assertThat(refused.why()).endsWith("the plan is not printable as it is.");
+              assertThat(refused.findings())
+                  .extracting(f -> f.rule().id())
+                  .containsExactly("order/colour-lighter-than-ground");
             });
   }
 

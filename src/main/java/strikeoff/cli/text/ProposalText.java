@@ -105,8 +105,10 @@ public final class ProposalText {
           Plain.wrap(
               INDENT,
               INDENT,
-              "Ask again when that is mended, by hand or, as far as edits mend it, by `strikeoff"
-                  + " mend`.",
+              refused.findings().stream().allMatch(finding -> finding.rule().mend().isEmpty())
+                  ? "Ask again when that is mended: by hand, since no edit of the run mends it."
+                  : "Ask again when that is mended, by hand or, as far as edits mend it, by"
+                      + " `strikeoff mend`.",
               width));
     }
     return lines;
