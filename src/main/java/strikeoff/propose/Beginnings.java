@@ -15,6 +15,7 @@ import strikeoff.plan.Draught;
 import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until.Dryness;
+import strikeoff.plan.Wait;
 import strikeoff.propose.LaidOut.Shape;
 
 /**
@@ -66,8 +67,14 @@ final class Beginnings {
     if (order.keeps(written)) {
       Candidate own = rehearsed(written);
       add(all, own);
-      if (!own.isSound()) {
-        airs.forEach(air -> add(all, repaired(written, air, goesOn)));
+      for (Optional<Draught> air : airs) {
+        if (!own.isSound()) {
+          add(all, repaired(written, air, goesOn));
+        }
+        List<Step> moved = inAllWaits(written, air);
+        if (!moved.equals(written)) {
+          add(all, repaired(moved, air, goesOn));
+        }
       }
     } else {
       begin(
@@ -146,6 +153,32 @@ final class Beginnings {
     PrintDraft draft = new PrintDraft(print);
     draft.betweenColours = Repair.wait(Dryness.FRAME_SAFE, air);
     return draft.step().at(print.number());
+  }
+
+  /** The air moves in every wait in which it stood. */
+  private static List<Step> inAllWaits(List<Step> run, Optional<Draught> air) {
+    return air.isEmpty() ? run : run.stream().map(step -> inAllWaits(step, air)).toList();
+  }
+
+  private static Step inAllWaits(Step step, Optional<Draught> air) {
+    if (step instanceof Step.Dry dry && dry.air().isEmpty()) {
+      return new Step.Dry(dry.number(), dry.until(), air, dry.by(), dry.path());
+    }
+    if (!(step instanceof PrintStep print)) {
+      return step;
+    }
+    PrintDraft draft = new PrintDraft(print);
+    boolean held = air.get().by() == Draught.By.HAIR_DRYER;
+    if (!held || draft.people.size() < 2) {
+      draft.betweenColours = moved(draft.betweenColours, air);
+    }
+    draft.betweenPasses = moved(draft.betweenPasses, air);
+    draft.beforeMoving = moved(draft.beforeMoving, air);
+    return draft.step().at(print.number());
+  }
+
+  private static Wait moved(Wait wait, Optional<Draught> air) {
+    return wait.isNone() || wait.air().isPresent() ? wait : new Wait(wait.until(), air);
   }
 
   private static void add(Map<List<Step>, Candidate> all, Candidate run) {

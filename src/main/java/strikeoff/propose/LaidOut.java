@@ -55,6 +55,11 @@ final class LaidOut {
      * every other one is not enough.
      */
     IN_PASSES,
+    /**
+     * By stretch, pass by pass, each with all its colours: a screen is done with sooner, and few
+     * films dry at a time.
+     */
+    PASS_BY_PASS,
     /** What takes a board each, stretch by stretch, and then the rest with the boards together. */
     BOARDS_FIRST,
     /** The other way round. */
@@ -84,9 +89,13 @@ final class LaidOut {
         Arrays.stream(Shape.values())
             .filter(shape -> loose || shape != Shape.BOARDS_FIRST && shape != Shape.BOARDS_LAST)
             .filter(shape -> passes || shape != Shape.IN_PASSES)
+            .filter(shape -> shape != Shape.PASS_BY_PASS)
             .collect(Collectors.toCollection(ArrayList::new));
     if (!passes && paints()) {
       shapes.add(Shape.IN_PASSES);
+    }
+    if (paints()) {
+      shapes.add(Math.min(1, shapes.size()), Shape.PASS_BY_PASS);
     }
     return shapes;
   }
@@ -209,6 +218,15 @@ final class LaidOut {
     }
     if (shape == Shape.ON_AND_ON) {
       stretches.forEach(stretch -> prints.addAll(onAndOn(stretch, people)));
+      return prints;
+    }
+    if (shape == Shape.PASS_BY_PASS) {
+      for (List<Placement> stretch : stretches) {
+        byArrangement(stretch, false)
+            .forEach(
+                (name, own) ->
+                    apart.passes(own).forEach(pass -> prints.add(print(name, pass, people))));
+      }
       return prints;
     }
     if (shape == Shape.IN_PASSES) {

@@ -119,13 +119,22 @@ public sealed interface Proposal {
               ? ". This one is as short as can be" + (such.isEmpty() ? "." : " in such an order.")
               : ". This one ends "
                   + (gap.minutes() < 1 ? "less than a minute" : gap.wholeMinutesUp().text())
-                  + " later.")
+                  + " later"
+                  + (mayBeSooner()
+                      ? "; a longer search, as by `--seconds 60`, may find a sooner run."
+                      : "."))
           + bound
               .advised()
               .map(
                   advised ->
                       " With `--any-order` no bound forbids " + advised.otherwise().text() + ".")
               .orElse("");
+    }
+
+    /** True if so many opening hours lie between the bound and its end as are worth a search. */
+    private boolean mayBeSooner() {
+      long open = Use.open(bound.finish().seconds(), finish().seconds(), before.plan().hours());
+      return open >= before.facts().policy().time().soonerRunWorthTelling().seconds();
     }
 
     /** What the check says of it besides, a line each, and what of that is new. */
