@@ -178,16 +178,19 @@ final class Arranging {
     Search.Found soonest = best.best().get();
     double within = soonest.candidate().worked();
     if (!asked.shortest()) {
-      within = within(soonest, rehearsal, judge);
+      boolean saves = saves(soonest);
+      within = within(soonest, rehearsal, judge, saves);
+      ToDoubleFunction<Candidate> least = least(within, saves);
       double most = within;
       Tidying tidying = new Tidying(leeway, kept, () -> isOver(TIDY));
-      List<Search> tidier = team.fewest(search -> search.fewest(soonest, most));
+      List<Search> tidier =
+          team.fewest(search -> search.least(soonest, saves ? List.of() : starts, least));
       for (Search search : tidier) {
-        tidying.tidy(search, most, c -> c.costOfFew(most));
+        tidying.tidy(search, most, least);
       }
       best =
           tidier.stream()
-              .min(Comparator.comparingDouble(s -> s.best().get().candidate().costOfFew(most)))
+              .min(Comparator.comparingDouble(s -> least.applyAsDouble(s.best().get().candidate())))
               .get();
     }
     if (prints(before.plan())) {
@@ -395,15 +398,41 @@ final class Arranging {
     return always;
   }
 
+  /** True unless the plan's own run, whatever stands against it, ends as soon. */
+  private boolean saves(Search.Found found) {
+    boolean whole = leeway.later().isEmpty() && leeway.phase().number() == 1;
+    return !whole
+        || !prints(before.plan())
+        || !new Order(leeway).keeps(Order.numbered(leeway.written()))
+        || !found.ends(before.facts().timeline().finish())
+        || found
+                .judged()
+                .checked()
+                .facts()
+                .timeline()
+                .finish()
+                .compareTo(before.facts().timeline().finish())
+            < 0;
+  }
+
+  /** Where no time is saved, the plan's own run is mended and nothing else of it changed. */
+  private ToDoubleFunction<Candidate> least(double within, boolean saves) {
+    if (saves) {
+      return c -> c.costOfFew(within);
+    }
+    LinesChanged changed = new LinesChanged(leeway);
+    return c -> c.costOfChange(changed.by(c.run()), within);
+  }
+
   /** A run as the plan has it that is accepted is not made later for the sake of fewer steps. */
-  private double within(Search.Found found, Rehearsal rehearsal, Judge judge) {
-    double nearly = found.candidate().worked() * NEARLY;
+  private double within(Search.Found found, Rehearsal rehearsal, Judge judge, boolean saves) {
+    double soonest = found.candidate().worked();
     boolean accepted = judge.accepts(judge.asItIs("", before));
     double now =
-        accepted && prints(before.plan())
+        prints(before.plan()) && (accepted || !saves)
             ? rehearsal.of(Order.numbered(leeway.written())).worked().seconds()
             : Double.MAX_VALUE;
-    return Math.max(found.candidate().worked(), Math.min(nearly, now));
+    return Math.max(soonest, saves ? Math.min(soonest * NEARLY, now) : now);
   }
 
   private Team team(Order order, Judge judge, long begun) {

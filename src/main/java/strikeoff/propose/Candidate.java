@@ -82,7 +82,20 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double printed, double pas
    * @param within seconds that it may take
    */
   double costOfFew(double within) {
-    return toRead(100, 10) + worked() / 100 + lacks() + TOO_EARLY * Math.max(0, worked() - within);
+    return toRead(100, 10) + costWithin(within);
+  }
+
+  /**
+   * The same for somebody who wants few lines of the plan changed.
+   *
+   * @param changed lines that are
+   */
+  double costOfChange(int changed, double within) {
+    return 100 * changed + costWithin(within);
+  }
+
+  private double costWithin(double within) {
+    return worked() / 100 + lacks() + TOO_EARLY * Math.max(0, worked() - within);
   }
 
   private double lacks() {

@@ -86,6 +86,36 @@ public sealed interface Proposal {
       return today.impressions().isEmpty() ? Optional.empty() : Optional.of(today.finish());
     }
 
+    /**
+     * What stands against the plan's own run where that ends as soon, so that the run is proposed
+     * for that alone; a line each.
+     */
+    public List<String> cured() {
+      return isAsItWas() || ends().filter(end -> end.compareTo(finish()) <= 0).isEmpty()
+          ? List.of()
+          : before.findings().stream()
+              .filter(Judge::stands)
+              .map(
+                  finding ->
+                      "In yours "
+                          + finding.rule().id()
+                          + ", line "
+                          + finding.place().position().line()
+                          + ": "
+                          + finding.message())
+              .toList();
+    }
+
+    /** How its end compares with that of the plan's own run which it cures. */
+    public String endsBut() {
+      String compared = ends().filter(finish()::equals).isPresent() ? "as late as" : "later than";
+      return compared
+          + " yours, but without "
+          + (cured().size() == 1
+              ? "what the check finds there"
+              : "the " + cured().size() + " faults that the check finds there");
+    }
+
     /** The room's opening hours between both ends; nothing if there is nothing saved. */
     public Optional<Span> saved() {
       return ends()

@@ -6,14 +6,21 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import strikeoff.check.Checked;
 import strikeoff.day.Moment;
+import strikeoff.day.Task;
 import strikeoff.day.facts.Rehearsal;
+import strikeoff.day.facts.Shortfall;
 import strikeoff.day.facts.Surety;
+import strikeoff.day.facts.Timeline;
 import strikeoff.document.PlanPath;
 import strikeoff.plan.Acceptance;
+import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
+import strikeoff.units.Span;
 
 /** What the printer is told beside a run that was found for her. */
 final class RunNotes {
+
+  private static final Span ONE_MINUTE = new Span(1);
 
   private final Checked.Judged before;
   private final Leeway leeway;
@@ -37,7 +44,13 @@ final class RunNotes {
       Supplier<Optional<String>> onOrdinaryDays) {
     List<String> notes = new ArrayList<>();
     List<Step> run = found.candidate().run();
-    later(found, rehearsal).or(onOrdinaryDays).ifPresent(notes::add);
+    List<Task> slow = rehearsal.slowly(run);
+    SlowDays days = new SlowDays(before.plan().hours());
+    later(found, rehearsal, days).or(onOrdinaryDays).ifPresent(notes::add);
+    if (leeway.later().isEmpty()) {
+      notes.addAll(days.longer(found.judged().checked().facts().timeline().tasks(), slow));
+      notes.addAll(warmBaths(found.judged().checked()));
+    }
     for (Acceptance gone : text.dropped(run)) {
       notes.add(
           "What is accepted of "
@@ -56,27 +69,63 @@ final class RunNotes {
     return notes;
   }
 
-  /**
-   * Why it ends later than a run that was printable as written: that one does for some days only.
-   */
-  private Optional<String> later(Search.Found found, Rehearsal rehearsal) {
+  /** Baths that are to be warm when a day begins: nothing in the run warms them. */
+  private static List<String> warmBaths(Checked.Judged judged) {
+    PrintPlan plan = judged.plan();
+    Timeline timeline = judged.facts().timeline();
+    List<String> notes = new ArrayList<>();
+    for (Step.Fix fix : plan.steps(Step.Fix.class)) {
+      if (!fix.bath().isEmpty() && fix.temperature().compareTo(plan.room().temperature()) > 0) {
+        timeline.tasks().stream()
+            .filter(task -> task.step() == fix.number() && task.onCloth())
+            .map(Task::start)
+            .findFirst()
+            .filter(start -> opens(start, plan).plus(ONE_MINUTE).compareTo(start) > 0)
+            .ifPresent(
+                start ->
+                    notes.add(
+                        "It ends then only if the bath has its "
+                            + fix.temperature().text(plan.measures())
+                            + " at "
+                            + start.clock()
+                            + " on day "
+                            + start.day()
+                            + ", when the room opens: the run has no minutes for warming it."));
+      }
+    }
+    return notes;
+  }
+
+  private static Moment opens(Moment start, PrintPlan plan) {
+    return Moment.of(start.day(), plan.hours().of(start.day()).opens());
+  }
+
+  /** Why it ends no sooner than a run that was printable as written: that does for some days. */
+  private Optional<String> later(Search.Found found, Rehearsal rehearsal, SlowDays days) {
     Moment now = before.facts().timeline().finish();
+    int compared = found.judged().checked().facts().timeline().finish().compareTo(now);
     boolean later =
-        found.judged().checked().facts().timeline().finish().compareTo(now) > 0
+        compared >= 0
             && Arranging.prints(before.plan())
             && before.findings().stream().noneMatch(Judge::stands);
     if (!later || asked.surety() != Surety.SURE) {
       return Optional.empty();
     }
     List<Step> own = Order.numbered(leeway.written());
-    boolean late = rehearsal.surely(own, rehearsal.of(own)).shortfall().afterClosing() > 0;
+    Shortfall lacks = rehearsal.surely(own, rehearsal.of(own)).shortfall();
+    if (compared == 0 && lacks.isNothing()) {
+      return Optional.empty();
+    }
     return Optional.of(
-        "Your run ends sooner on an ordinary day, but where films dry slowly "
-            + (late
-                ? "it goes on until "
-                    + rehearsal.slowFinish(own).text()
-                    + ", for which the hours leave no time"
-                : "some are touched before they are dry")
+        "Your run ends "
+            + (compared == 0 ? "as soon" : "sooner")
+            + " on an ordinary day, but where films dry slowly "
+            + days.pastClosing(rehearsal.slowly(own))
+                .filter(past -> lacks.afterClosing() > 0)
+                .orElse(
+                    lacks.inMesh() > 0
+                        ? "paste dries in a screen"
+                        : "some are touched before they are dry")
             + "; this one does for both. `--likely` plans for ordinary days.");
   }
 }

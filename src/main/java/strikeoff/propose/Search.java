@@ -157,11 +157,17 @@ final class Search {
     return first;
   }
 
-  /** Looks for the fewest steps within some time. */
-  void fewest(Found soonest, double within) {
+  /**
+   * Looks for what is least to read or to change.
+   *
+   * @param soonest which is the best so far
+   * @param starts others that may cost less
+   */
+  void least(Found soonest, List<Candidate> starts, ToDoubleFunction<Candidate> cost) {
     best = Optional.of(soonest);
+    starts.stream().sorted(Comparator.comparingDouble(cost)).forEach(start -> offer(start, cost));
     while (goesOn()) {
-      anneal(best.get().candidate(), LATER, c -> c.costOfFew(within));
+      anneal(best.get().candidate(), LATER, cost);
     }
   }
 

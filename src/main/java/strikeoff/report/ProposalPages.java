@@ -57,11 +57,14 @@ final class ProposalPages {
     String ends = "This run ends " + found.finish().when();
     return found.isAsItWas()
         ? "Keep yours: no run was found that ends sooner."
-        : found.ends().map(end -> ends + "; yours ends " + end.when() + ".").orElse(ends + ".");
+        : !found.cured().isEmpty()
+            ? ends + ", " + found.endsBut() + "."
+            : found.ends().map(end -> ends + "; yours ends " + end.when() + ".").orElse(ends + ".");
   }
 
   private static List<String> known(Proposal.Found found) {
     List<String> known = new ArrayList<>();
+    known.addAll(found.cured());
     known.addAll(found.notes());
     known.add(found.after().sentence());
     known.addAll(found.advice());

@@ -102,6 +102,14 @@ class ProposedPlansTest {
         .contains("This one is as short");
   }
 
+  /** The curtains are soaked at 30 °C as soon as the room opens. */
+  @Test
+  void aBathThatMustBeWarmAtOpeningIsTold() {
+    assertThat(proposed(HERE, "plans/estuary-curtains.yaml", 200).err())
+        .contains("It ends then only if the bath has its 30 °C at 09:00 on day 2, when the room")
+        .containsPattern("Where films dry slowly somebody works on day 1 until 1[56]:");
+  }
+
   /** The bound of plain runs leaves out those that sew first, which are advised against. */
   @Test
   void theBoundSaysWhatAdviceItCountsOn() {

@@ -117,4 +117,35 @@ class FanInWaitsTest {
         .endsWith(" later; a longer search, as by `--seconds 60`, may find a sooner run.");
     assertThat(found.proof()).doesNotContain("--seconds");
   }
+
+  /** Paint dries in screens that wait for the second pass; nothing else is to be changed. */
+  @Test
+  void whereNoTimeIsSavedOnlyWhatCuresIsChanged() {
+    String night =
+        TOWELS.replace("09:00-16:00", "09:00-14:00")
+            + BY_HAND
+                .replace("  - wash screen: all\n", "")
+                .replace("  - dry: until fix-safe\n    air: fan\n", "  - end of day\n");
+    Proposal.Found found = proposed(night);
+    assertThat(found.finish()).isEqualTo(found.ends().orElseThrow());
+    assertThat(found.after().findings()).noneMatch(Judge::stands);
+    assertThat(lines(found.text()))
+        .filteredOn(line -> !lines(night).contains(line))
+        .containsExactly("- wash screen: all");
+    assertThat(lines(night)).allMatch(lines(found.text())::contains);
+    assertThat(found.endsBut())
+        .isEqualTo("as late as yours, but without what the check finds there");
+    assertThat(found.cured())
+        .singleElement()
+        .asString()
+        .startsWith("In yours drying/paint-dries-in-screen, line ")
+        .contains("leaf the longest, 73 min");
+  }
+
+  private static List<String> lines(String text) {
+    return text.lines()
+        .map(line -> line.replaceFirst("#[^\"]*$", "").strip())
+        .filter(line -> !line.isEmpty())
+        .toList();
+  }
 }

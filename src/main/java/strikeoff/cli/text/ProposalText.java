@@ -50,11 +50,13 @@ public final class ProposalText {
                     + finish.when()
                     + ", "
                     + slowly
+                    + (found.cured().isEmpty() ? "" : ": " + found.endsBut())
                     + " ("
                     + found.tried()
                     + " runs tried).",
             width));
     Consumer<String> say = words -> lines.addAll(Plain.wrap(INDENT, INDENT + INDENT, words, width));
+    found.cured().forEach(say);
     found.notes().forEach(say);
     say.accept(found.proof());
     if (!found.isAsItWas()) {
