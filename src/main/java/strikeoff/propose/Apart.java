@@ -2,6 +2,7 @@ package strikeoff.propose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import strikeoff.layout.FilmUnder;
 import strikeoff.layout.Footprint;
 import strikeoff.layout.Layout;
@@ -39,6 +40,12 @@ final class Apart {
           .add(print);
     }
     return passes;
+  }
+
+  /** True if no frame of one print lies on another of its arrangement. */
+  boolean liesApart(List<Placement> prints) {
+    return prints.stream().collect(Collectors.groupingBy(Placement::arrangement)).values().stream()
+        .allMatch(own -> passes(own).size() < 2);
   }
 
   /** True if prints 1, 3, 5 and so on meet among themselves, or the others do. */

@@ -121,7 +121,13 @@ final class AsWritten {
 
   private List<UnaryOperator<Step>> single() {
     return List.of(
-        step -> like(step, (draft, own) -> draft.everyOther |= own.everyOther()),
+        step ->
+            like(
+                step,
+                (draft, own) -> draft.everyOther |= own.everyOther() && !liesApart(draft.step())),
+        // A fan that nobody wrote costs quiet.
+        step ->
+            like(step, (draft, own) -> draft.air = draft.air.filter(a -> own.air().isPresent())),
         step ->
             like(
                 step,
@@ -154,11 +160,17 @@ final class AsWritten {
     void put(PrintDraft draft, PrintStep own);
   }
 
+  /** As any of the steps has it that print some of the same. */
   private Step like(Step step, Kept kept) {
     if (!(step instanceof PrintStep print)) {
       return step;
     }
-    return written(print).map(own -> drafted(print, draft -> kept.put(draft, own))).orElse(print);
+    List<PrintStep> all = written(PrintStep.class).filter(own -> printsSome(own, print)).toList();
+    return all.isEmpty() ? step : drafted(print, draft -> all.forEach(own -> kept.put(draft, own)));
+  }
+
+  private boolean liesApart(PrintStep print) {
+    return new Apart(leeway.layout()).liesApart(order.placements(print));
   }
 
   private static PrintStep drafted(PrintStep print, Consumer<PrintDraft> change) {

@@ -82,7 +82,7 @@ final class Moved {
             today.impressions(),
             found.after().facts().timeline().impressions(),
             found.before().facts().policy().time().youngerFilmWorthTelling()));
-    moved.told.addAll(NotKept.of(moved.now, moved.then));
+    moved.told.addAll(NotKept.of(moved.now, moved.then, found.after().facts().layout()));
     return List.copyOf(moved.told);
   }
 

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
@@ -23,6 +24,8 @@ import strikeoff.units.Phrase;
 final class NotKept {
 
   private final PrintPlan plan;
+  private final Layout layout;
+  private final Apart apart;
   private final List<PrintStep> then;
 
   /** What it is, as one writes it, and the arrangements of which it isn't kept. */
@@ -31,14 +34,16 @@ final class NotKept {
   /** Steps that are left out, as one writes them, with their numbers. */
   private final List<String> steps = new ArrayList<>();
 
-  private NotKept(PrintPlan plan, PrintPlan proposed) {
+  private NotKept(PrintPlan plan, PrintPlan proposed, Layout layout) {
     this.plan = plan;
+    this.layout = layout;
+    this.apart = new Apart(layout);
     this.then = proposed.steps(PrintStep.class);
   }
 
   /** One sentence, or none. */
-  static List<String> of(PrintPlan now, PrintPlan then) {
-    NotKept gone = new NotKept(now, then);
+  static List<String> of(PrintPlan now, PrintPlan then, Layout layout) {
+    NotKept gone = new NotKept(now, then, layout);
     now.steps(PrintStep.class).forEach(gone::look);
     for (Step.Mix own : now.steps(Step.Mix.class)) {
       gone.others(
@@ -144,7 +149,13 @@ final class NotKept {
       own.washes()
           .ifPresent(who -> look(name, "washes: " + who, p -> p.washes().equals(own.washes())));
       if (own.everyOther()) {
-        look(name, "every other: yes", p -> p.everyOther() || liesApart(p.only(name)));
+        look(
+            name,
+            "every other: yes",
+            PrintStep::everyOther,
+            then.stream()
+                .filter(p -> p.arrangements().contains(name) && !liesApart(p, name))
+                .toList());
       }
       if (own.pause().minutes() > 0) {
         look(name, "pause: " + own.pause().text(), p -> p.pause().compareTo(own.pause()) >= 0);
@@ -155,9 +166,11 @@ final class NotKept {
     }
   }
 
-  /** Numbers of which none follows another are printed every other one anyway. */
-  private static boolean liesApart(List<Integer> only) {
-    return !only.isEmpty() && only.stream().noneMatch(n -> only.contains(n + 1));
+  /** Prints that don't meet lie apart whichever comes first. */
+  private boolean liesApart(PrintStep print, String name) {
+    List<Integer> only = print.only(name);
+    return apart.liesApart(
+        layout.of(name).stream().filter(p -> only.isEmpty() || only.contains(p.number())).toList());
   }
 
   private void look(String name, String key, PrintStep own, Function<PrintStep, Wait> wait) {
@@ -168,10 +181,13 @@ final class NotKept {
   }
 
   private void look(String name, String what, Predicate<PrintStep> kept) {
-    List<PrintStep> prints = then.stream().filter(p -> p.arrangements().contains(name)).toList();
+    look(name, what, kept, then.stream().filter(p -> p.arrangements().contains(name)).toList());
+  }
+
+  private void look(String name, String what, Predicate<PrintStep> kept, List<PrintStep> prints) {
     if (!prints.stream().allMatch(kept)) {
       all.computeIfAbsent(what, w -> new LinkedHashSet<>())
-          .add(prints.stream().anyMatch(kept) ? "some of " + name : name);
+          .add(prints.stream().anyMatch(kept) ? "some prints of " + name : name);
     }
   }
 

@@ -22,6 +22,7 @@ final class Tidying {
 
   private final Leeway leeway;
   private final Order order;
+  private final Apart apart;
   private final BooleanSupplier enough;
 
   /**
@@ -30,6 +31,7 @@ final class Tidying {
   Tidying(Leeway leeway, Order order, BooleanSupplier enough) {
     this.leeway = leeway;
     this.order = order;
+    this.apart = new Apart(leeway.layout());
     this.enough = enough;
   }
 
@@ -247,15 +249,13 @@ final class Tidying {
             .map(PrintStep.class::cast)
             .filter(other -> other.people().equals(print.people()))
             .filter(other -> other.order() == print.order())
-            .filter(other -> other.everyOther() || !print.everyOther() || liesApart(print))
+            .filter(
+                other ->
+                    other.everyOther()
+                        || !print.everyOther()
+                        || apart.liesApart(order.placements(print)))
             .toList()
         : List.of();
-  }
-
-  /** True if no two placements of a step have numbers that follow each other. */
-  private boolean liesApart(PrintStep print) {
-    return order.numbers(print).values().stream()
-        .allMatch(numbers -> numbers.stream().noneMatch(n -> numbers.contains(n + 1)));
   }
 
   /**

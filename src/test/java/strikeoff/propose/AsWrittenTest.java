@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import strikeoff.day.facts.Surety;
+import strikeoff.layout.Layout;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.Step;
 
@@ -75,10 +76,19 @@ class AsWrittenTest {
     PrintPlan proposed = found.after().plan();
     PrintPlan undried =
         proposed.with(proposed.run().stream().filter(step -> !(step instanceof Step.Dry)).toList());
-    assertThat(NotKept.of(proposed, proposed)).isEmpty();
-    assertThat(NotKept.of(proposed, undried))
+    Layout layout = found.after().facts().layout();
+    assertThat(NotKept.of(proposed, proposed, layout)).isEmpty();
+    assertThat(NotKept.of(proposed, undried, layout))
         .singleElement()
         .asString()
         .contains("`dry: until fix-safe` (step ");
+  }
+
+  /** Motifs 90 cm apart under frames of 44 cm: whoever prints every other one walks twice. */
+  @Test
+  void everyOtherOfPrintsThatLieApartIsNeitherWrittenNorMissed() {
+    Proposal.Found found = proposed(ROW.replace("    pause: 30 min\n", "    every other: yes\n"));
+    assertThat(run(found)).doesNotContain("every other");
+    assertThat(found.moved()).noneMatch(line -> line.contains("every other"));
   }
 }
