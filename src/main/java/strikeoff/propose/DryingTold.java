@@ -29,7 +29,7 @@ record DryingTold(List<Task> ordinary, List<Task> slow) {
       return "";
     }
     if (usual.isEmpty()) {
-      return "on a slow day " + longest(slowly) + ": ";
+      return "at once on an ordinary day, on a slow day " + longest(slowly) + ": ";
     }
     String most = longest(usual);
     String atMost = slowly.isEmpty() ? most : longest(slowly);

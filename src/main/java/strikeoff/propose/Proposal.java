@@ -157,7 +157,9 @@ public sealed interface Proposal {
               .advised()
               .map(
                   advised ->
-                      " With `--any-order` no bound forbids " + advised.otherwise().text() + ".")
+                      " With `--any-order` it might end from "
+                          + advised.otherwise().text()
+                          + " on.")
               .orElse("");
     }
 

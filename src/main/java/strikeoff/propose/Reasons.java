@@ -69,7 +69,8 @@ final class Reasons {
 
   /** How long a wait is, as {@link DryingTold} says it. */
   private static final Pattern LASTS =
-      Pattern.compile("^(in |on a slow day )?(about|up to|less than a minute)[^:]*: ");
+      Pattern.compile(
+          "^(in |(at once on an ordinary day, )?on a slow day )?(about|up to|less than a minute)[^:]*: ");
 
   private static final Pattern SEWN = Pattern.compile("all prints are dry before .+ is sewn");
 

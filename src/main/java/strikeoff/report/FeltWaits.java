@@ -17,12 +17,15 @@ import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
 import strikeoff.plan.Until;
 import strikeoff.plan.Until.Dryness;
+import strikeoff.units.Span;
 
 /**
  * Waits that end when films are felt. The run goes on when they are dry on an ordinary day; whoever
  * works by a sheet feels them, and on a slow day waits on.
  */
 final class FeltWaits {
+
+  private static final String EACH_TIME = ", before each frame feel what it lies on: ";
 
   private final PrintPlan plan;
   private final List<Impression> impressions;
@@ -101,22 +104,43 @@ final class FeltWaits {
 
   /**
    * Where work begins as soon as somebody has felt films that are likely dry, so that no wait is
-   * told: {@code , feel the films first: on a slow day 12:11}. Else empty.
+   * told: {@code , feel the films first: on a slow day 12:11}. Where only later frames wait so:
+   * {@code , before each frame feel what it lies on: on a slow day up to 2 min longer}. Else empty.
    */
   String first(WorkBlock work, int day) {
+    if (work.kind() == Task.Kind.WAIT) {
+      return "";
+    }
     Set<Moment> starts =
         work.tasks().stream()
             .map(Task::start)
             .filter(start -> !told.contains(start))
             .collect(Collectors.toSet());
-    String slow =
-        slow(
-            impressions.stream()
-                .flatMap(i -> Stream.of(Dryness.values()).map(i.film()::in))
-                .filter(film -> film.felt().filter(starts::contains).isPresent()),
-            work.start(),
-            day);
-    return slow.isEmpty() || work.kind() == Task.Kind.WAIT ? "" : ", feel the films first: " + slow;
+    Set<Moment> first = new HashSet<>(starts);
+    if (work.prints()) {
+      first.retainAll(Set.of(work.start()));
+    }
+    String slow = slow(felt(first), work.start(), day);
+    return slow.isEmpty() ? eachTime(starts) : ", feel the films first: " + slow;
+  }
+
+  private Stream<Reached> felt(Set<Moment> starts) {
+    return impressions.stream()
+        .flatMap(i -> Stream.of(Dryness.values()).map(i.film()::in))
+        .filter(film -> film.felt().filter(starts::contains).isPresent());
+  }
+
+  private String eachTime(Set<Moment> starts) {
+    List<Reached> films = felt(starts).toList();
+    if (films.stream().anyMatch(film -> film.slow().compareTo(Reached.NEVER) >= 0)) {
+      return EACH_TIME + "on a slow day perhaps never in this air";
+    }
+    return films.stream()
+        .map(film -> film.slow().since(film.felt().orElseThrow()).wholeMinutesUp())
+        .max(Span::compareTo)
+        .filter(longer -> longer.minutes() > 0)
+        .map(longer -> EACH_TIME + "on a slow day up to " + longer.text() + " longer")
+        .orElse("");
   }
 
   private static String slow(Stream<Reached> films, Moment likely, int day) {

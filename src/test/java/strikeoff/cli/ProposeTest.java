@@ -53,7 +53,7 @@ class ProposeTest {
         .startsWith("--- border.yaml\n+++ border.yaml\n@@ -")
         .contains("-    pause: 3 min\n")
         .containsPattern(
-            "# on a slow day about [^,:]+: the prints beside the next frame dry\n"
+            "# at once on an ordinary day, on a slow day about [^,:]+: the prints beside the next frame dry\n"
                 + "\\+    dry between neighbours: until frame-safe\n");
     assertThat(outcome.err())
         .startsWith(

@@ -125,7 +125,8 @@ class WaitsToldTest {
     DryingTold told = new DryingTold(List.of(), List.of(wait));
     assertThat(told.of(1, Doing.Wait.BEFORE_MOVING)).isEmpty();
     assertThat(told.of(2, Doing.Wait.BETWEEN_COLOURS)).isEmpty();
-    assertThat(told.of(2, Doing.Wait.BEFORE_MOVING)).isEqualTo("on a slow day about 90 min: ");
+    assertThat(told.of(2, Doing.Wait.BEFORE_MOVING))
+        .isEqualTo("at once on an ordinary day, on a slow day about 90 min: ");
     assertThat(new DryingTold(List.of(wait), List.of(wait)).of(2, Doing.Wait.BEFORE_MOVING))
         .isEqualTo("about 90 min: ");
     assertThat(Reasons.isOwn(told.of(2, Doing.Wait.BEFORE_MOVING) + Reasons.STRETCHES)).isTrue();
