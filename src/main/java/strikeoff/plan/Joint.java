@@ -147,6 +147,13 @@ public record Joint(
     return gap.filter(g -> !isHair(g) || butting().mm() == 0);
   }
 
+  /**
+   * True if ground lies between them that wasn't meant to be seen, and goes on for so long in all.
+   */
+  public boolean gapes(Length least) {
+    return openGap().isPresent() && gapUpTo.filter(g -> g.over().mm() >= least.mm()).isPresent();
+  }
+
   /** The side of one of them, by its number. */
   public Side of(int separation) {
     return separation == one ? ofOne : ofOther;

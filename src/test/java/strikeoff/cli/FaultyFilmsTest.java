@@ -214,6 +214,28 @@ class FaultyFilmsTest {
     assertThat(rules(check(fill(40), line(3)))).doesNotContain("artwork/may-be-negative");
   }
 
+  /** A spread of 3 mm has it come 0.6 mm under a wide line that is drawn beside it. */
+  @Test
+  void aColourThatWasSpreadIsNotSpreadFurtherWhereItMeetsAnotherLine() throws IOException {
+    Shape wide = Drawn.bar(80, 29.6, 30, 6, 0);
+    Shape both = (x, y) -> line(3).covers(x, y) || wide.covers(x, y);
+    assertThat(rules(check(fill(3), both))).containsExactly("artwork/colour-past-outline");
+  }
+
+  /** Beside a line that runs off at 20°, ground is less than 2 mm wide over less than 3 mm. */
+  @Test
+  void aScrapOfGroundIsNoOpenJoint() throws IOException {
+    Shape line = Drawn.bar(60, 140, 40, 3, 0);
+    Shape both = (x, y) -> line(3).covers(x, y) || line.covers(x, y);
+    Shape aslant = Drawn.bar(60, 147.33, 20, 3, 20);
+    Shape along = Drawn.bar(60, 144, 20, 3, 0);
+    assertThat(check((x, y) -> fill(0).covers(x, y) || aslant.covers(x, y), both))
+        .contains("found:")
+        .doesNotContain("artwork/colours-do-not-meet");
+    assertThat(check((x, y) -> fill(0).covers(x, y) || along.covers(x, y), both))
+        .contains("RISK  artwork/colours-do-not-meet");
+  }
+
   @Test
   void nobodyKnowsWhichOfTwoFilmsIsTurnedOver() throws IOException {
     Shape bend = moved(fill(0), 12, 20);

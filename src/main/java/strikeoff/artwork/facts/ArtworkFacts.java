@@ -46,7 +46,7 @@ public final class ArtworkFacts {
       Optional<FilmOnOthers> fit = FilmOnOthers.of(design, railed, policy);
       fit.ifPresent(facts::add);
       for (Joint joint : design.joints()) {
-        facts.add(OpenJoint.of(design, joint, policy.artwork().buttLeast(), railed, tolerance));
+        facts.add(OpenJoint.of(design, joint, policy.artwork(), railed, tolerance));
         OutlineOverEdge.of(design, joint, policy.artwork().buttLeast(), railed, tolerance)
             .ifPresent(facts::add);
         ColourPastOutline.of(design, joint, policy.artwork()).ifPresent(facts::add);

@@ -70,7 +70,6 @@ public record ColourPastOutline(
       Limits.Artwork limits) {
     double over = rim.over().mm();
     double ofEdge = over / (over + joint.lapped().mm());
-    boolean gapes = joint.openGap().isPresent() && joint.gapUpTo().isPresent();
     double ofLine = rim.width().mm() / line.mm();
     return new ColourPastOutline(
         design.name(),
@@ -81,13 +80,18 @@ public record ColourPastOutline(
         new Share(ofEdge),
         line,
         new Ratio(ofLine),
-        !gapes
+        !joint.gapes(limits.stripLeast())
             && rim.width().mm() >= limits.rimSeen().mm()
             && over >= limits.rimLeast().mm()
             && ofEdge >= limits.rimOfEdge().fraction()
             && ofLine <= limits.rimOfLine().value(),
         List.of(new Related(Tie.OTHER_FILM, key.path().key("artwork"))),
         colour.path().key("artwork"));
+  }
+
+  /** True if it stands out past that outline because it was spread. */
+  public boolean isSpread(String outline, String paste) {
+    return spread && key.equals(outline) && colour.equals(paste);
   }
 
   /** True if it is one of two colours. */

@@ -67,6 +67,12 @@ public record LooseOutline(
               .filter(o -> o.design().equals(design.name()) && o.key().equals(key.paste()))
               .filter(o -> o.narrow() && o.choked() && o.bare().squareCm() > 0)
               .filter(o -> !unfit.test(o.colour(), o.key()))
+              .filter(
+                  o ->
+                      some(facts, ColourPastOutline.class)
+                          .noneMatch(
+                              c ->
+                                  c.design().equals(o.design()) && c.isSpread(o.key(), o.colour())))
               .filter(o -> open.stream().noneMatch(j -> j.under().equals(o.colour())))
               .toList();
       if (open.size() + hardly.size() > 1) {

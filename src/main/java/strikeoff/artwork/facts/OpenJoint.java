@@ -11,6 +11,7 @@ import strikeoff.evidence.Tie;
 import strikeoff.plan.Artwork.Finest;
 import strikeoff.plan.Design;
 import strikeoff.plan.Joint;
+import strikeoff.policy.Limits;
 import strikeoff.units.Length;
 
 /**
@@ -24,6 +25,7 @@ import strikeoff.units.Length;
  * @param gap the narrowest bare ground between them; empty if there is none of up to 4 mm
  * @param strips how wide such ground becomes that wasn't meant to be seen, and over how much there
  *     is any
+ * @param gapes true if, by the policy, there is enough of that to be no scrap of ground
  * @param doubt how much wider or narrower that may be: a point of the films
  * @param butt over how much they meet edge to edge, to a point of the films
  * @param butts true if, by the policy, that is an edge and not the corners of lines that cross
@@ -38,6 +40,7 @@ public record OpenJoint(
     String over,
     Optional<Finest> gap,
     Optional<Joint.Strips> strips,
+    boolean gapes,
     Length doubt,
     Length butt,
     boolean butts,
@@ -53,7 +56,7 @@ public record OpenJoint(
   }
 
   static OpenJoint of(
-      Design design, Joint joint, Length buttLeast, boolean railed, Length tolerance) {
+      Design design, Joint joint, Limits.Artwork limits, boolean railed, Length tolerance) {
     Design.Separation one = design.separation(joint.one());
     Design.Separation other = design.separation(joint.other());
     boolean first = !one.key() || other.key();
@@ -65,9 +68,10 @@ public record OpenJoint(
         first ? other.paste() : one.paste(),
         joint.openGap(),
         joint.gapUpTo(),
+        joint.gapes(limits.stripLeast()),
         joint.point(),
         joint.butting(),
-        joint.butting().mm() >= buttLeast.mm(),
+        joint.butting().mm() >= limits.buttLeast().mm(),
         joint.butt().map(Finest::place),
         railed,
         tolerance,
@@ -105,10 +109,5 @@ public record OpenJoint(
   /** True if it is one of two colours, in any order. */
   public boolean isBetween(String first, String second) {
     return one.equals(first) && other.equals(second) || one.equals(second) && other.equals(first);
-  }
-
-  /** True if ground lies between them that wasn't meant to be seen. */
-  public boolean gapes() {
-    return gap.isPresent() && strips.isPresent();
   }
 }
