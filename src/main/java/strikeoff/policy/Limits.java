@@ -71,6 +71,9 @@ public record Limits(
       Share negativePrints,
       Share negativeBorder,
       Share negativeBare,
+      Share underlayCovered,
+      Share underlaySeen,
+      Length underlayRim,
       Length markMost,
       Length markStrip) {}
 

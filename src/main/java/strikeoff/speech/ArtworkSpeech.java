@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import strikeoff.artwork.facts.ArtworksApart;
+import strikeoff.artwork.facts.ColourOffUnderlay;
 import strikeoff.artwork.facts.FilmOnOthers;
+import strikeoff.artwork.facts.FilmUnderOthers;
 import strikeoff.artwork.facts.LineInPoints;
 import strikeoff.artwork.facts.LooseOutline;
 import strikeoff.artwork.facts.MarksOnFilms;
@@ -322,6 +324,37 @@ public final class ArtworkSpeech {
   public static String lapsText(OutlineOverEdge outline, Measures units) {
     return Phrase.list(
         outline.all().stream().map(o -> o.colour() + " by " + o.lap().text(units)).toList());
+  }
+
+  /** How much of each colour lies beside what it is printed on. */
+  public static String besideText(ColourOffUnderlay off, Measures units) {
+    return Phrase.list(
+        off.all().stream()
+            .map(o -> o.share().text() + " of " + o.paste() + " (" + small(o.area(), units) + ")")
+            .toList());
+  }
+
+  public static String table(ColourOffUnderlay off) {
+    return SequenceSpeech.laid(off.railed());
+  }
+
+  /** To look at two films, after what to write where one may be a negative. */
+  public static String layText(ColourOffUnderlay off) {
+    StringBuilder all = new StringBuilder();
+    for (PrintAtBorder film : off.negative()) {
+      all.append(film.file())
+          .append(" prints ")
+          .append(film.printed().text())
+          .append(" of its rectangle, all round up to its border, as a negative does: if it was")
+          .append(" saved as one, write `prints: ")
+          .append(film.otherTone())
+          .append("` beside it. ");
+    }
+    return all + (all.isEmpty() ? "Lay" : "Otherwise lay");
+  }
+
+  public static String besideText(FilmUnderOthers film, Measures units) {
+    return small(film.beside(), units);
   }
 
   /** How each colour misses its outline; a sentence's beginning. */

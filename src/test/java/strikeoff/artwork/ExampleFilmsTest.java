@@ -138,6 +138,7 @@ class ExampleFilmsTest {
     films.put("wide-lap/far.png", half(20, 45));
     films.put("hidden-under-opaque/far.png", half(17, 45));
     leaves(films);
+    underlays(films);
     silent(films);
     films.put("outline-too-thin/left.png", half(5, 25));
     films.put("outline-too-thin/thin.png", half(24.5, 25.5));
@@ -200,6 +201,25 @@ class ExampleFilmsTest {
       }
     }
     return film;
+  }
+
+  /** A tile of 3 or 4 cm in a page of 5 cm, and the white under it. */
+  private static void underlays(Map<String, byte[]> films) {
+    Drawn.Shape white = Drawn.bar(25, 25, 28, 28, 0);
+    for (String rule :
+        new String[] {"colour-mostly-off-underlay", "underlay-past-colours", "underlay-hidden"}) {
+      films.put(rule + "/yellow.png", tile(Drawn.bar(25, 25, 30, 30, 0)));
+      films.put(rule + "/white.png", tile(white));
+    }
+    films.put("colour-mostly-off-underlay/negative.png", tile((x, y) -> !white.covers(x, y)));
+    films.put("underlay-past-colours/spread.png", tile(Drawn.bar(25, 25, 34, 34, 0)));
+    films.put("colour-off-underlay/yellow.png", tile(Drawn.bar(25, 25, 40, 40, 0)));
+    films.put("colour-off-underlay/white.png", tile(Drawn.bar(25, 25, 38, 38, 0)));
+    films.put("colour-off-underlay/short.png", tile(Drawn.bar(25, 20, 38, 28, 0)));
+  }
+
+  private static byte[] tile(Drawn.Shape shape) {
+    return new Drawn(50, 50, 300).with(shape).png();
   }
 
   private static void leaves(Map<String, byte[]> films) {

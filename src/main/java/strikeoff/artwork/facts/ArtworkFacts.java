@@ -33,6 +33,9 @@ public final class ArtworkFacts {
                   facts.add(ToneOfArtwork.of(design, separation, artwork, policy));
                   PrintAtBorder.of(design, separation, artwork, policy.artwork())
                       .ifPresent(facts::add);
+                  FilmUnderOthers.of(plan, design, separation, policy.artwork())
+                      .ifPresent(facts::add);
+                  ColourOffUnderlay.of(plan, design, separation, policy).ifPresent(facts::add);
                   StatedPrint.of(design, separation, artwork, policy).ifPresent(facts::add);
                   facts.addAll(StatedWidth.of(design, separation, artwork, marks, policy));
                   LineInPoints.of(design, separation, artwork, marks, policy).ifPresent(facts::add);

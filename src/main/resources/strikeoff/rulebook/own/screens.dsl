@@ -84,6 +84,12 @@
 [condition][artwork.facts.ColourPastOutline]- by more than {length}=width.base() > {length}
 [condition][artwork.facts.ColourPastOutline]- along more than {share} of it=ofEdge.base() > {share}
 [condition][artwork.facts.ColourPastOutline]- as a colour does that was spread too far=spread == true
+[condition][artwork.facts.FilmUnderOthers]others are printed on an opaque colour by their films=FilmUnderOthers()
+[condition][artwork.facts.FilmUnderOthers]- that cover more than {share} of it=covered.base() > {share}
+[condition][artwork.facts.FilmUnderOthers]- of which the opaque ones hide more than {share} of it=hidden.base() > {share}
+[condition][artwork.facts.FilmUnderOthers]- beside which more than {area} of it shows=beside.base() > {area}
+[condition][artwork.facts.ColourOffUnderlay]a transparent colour is printed after opaque ones by their films=ColourOffUnderlay()
+[condition][artwork.facts.ColourOffUnderlay]- with more than {share} of it beside those=share.base() > {share}
 [condition][artwork.facts.WideLap]two colours lap by their films=WideLap()
 [condition][artwork.facts.WideLap]- by more than {length}=width.base() > {length}
 [condition][paste.HiddenUnderOpaque]a colour lies under an opaque one by their films=HiddenUnderOpaque()
