@@ -71,6 +71,8 @@ public record Limits(
       Share negativePrints,
       Share negativeBorder,
       Share negativeBare,
+      Share negativeOver,
+      Share negativeEnclosed,
       Share underlayCovered,
       Share underlaySeen,
       Length underlayRim,

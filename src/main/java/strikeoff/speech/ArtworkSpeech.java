@@ -15,6 +15,7 @@ import strikeoff.artwork.facts.OpenJoint;
 import strikeoff.artwork.facts.OutlineOverEdge;
 import strikeoff.artwork.facts.PointsApart;
 import strikeoff.artwork.facts.PrintAtBorder;
+import strikeoff.artwork.facts.SamePicture;
 import strikeoff.artwork.facts.StatedPrint;
 import strikeoff.artwork.facts.StatedWidth;
 import strikeoff.artwork.facts.ToneOfArtwork;
@@ -351,6 +352,14 @@ public final class ArtworkSpeech {
           .append("` beside it. ");
     }
     return all + (all.isEmpty() ? "Lay" : "Otherwise lay");
+  }
+
+  public static String secondText(SamePicture same) {
+    return same.isOneFile() ? "The film of " + same.second() : same.other();
+  }
+
+  public static String oneText(SamePicture same) {
+    return same.isOneFile() ? "that of " + same.first() + ", " + same.one() : same.one();
   }
 
   public static String besideText(FilmUnderOthers film, Measures units) {

@@ -216,6 +216,9 @@ class ExampleFilmsTest {
     films.put("colour-off-underlay/yellow.png", tile(Drawn.bar(25, 25, 40, 40, 0)));
     films.put("colour-off-underlay/white.png", tile(Drawn.bar(25, 25, 38, 38, 0)));
     films.put("colour-off-underlay/short.png", tile(Drawn.bar(25, 20, 38, 28, 0)));
+    films.put("same-picture-twice/one.png", tile(Drawn.bar(15, 25, 20, 40, 0)));
+    films.put("same-picture-twice/copy.png", tile(Drawn.bar(15, 25, 20, 40, 0)));
+    films.put("same-picture-twice/other.png", tile(Drawn.bar(34, 25, 20, 40, 0)));
   }
 
   private static byte[] tile(Drawn.Shape shape) {

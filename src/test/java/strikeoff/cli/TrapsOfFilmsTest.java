@@ -53,6 +53,16 @@ class TrapsOfFilmsTest {
     return (x, y) -> one.covers(x, y) && other.covers(x, y);
   }
 
+  /** The only cause of all that is seen of it. */
+  @Test
+  void ofANegativeAmongFills() throws IOException {
+    Shape disc = Drawn.disc(85, 60, 40);
+    assertThat(check(Drawn.disc(45, 60, 42), (x, y) -> !disc.covers(x, y)))
+        .contains("RISK  artwork/may-be-negative")
+        .contains("found: 1 risk\n")
+        .doesNotContain("Widen the trap");
+  }
+
   @Test
   void ofColoursThatStandApart() throws IOException {
     assertThat(check(Drawn.disc(30, 60, 40), Drawn.disc(90, 60, 40)))

@@ -53,6 +53,7 @@ public final class ArtworkFacts {
         OutlineOverEdge.of(design, joint, policy.artwork().buttLeast(), railed, tolerance)
             .ifPresent(facts::add);
         ColourPastOutline.of(design, joint, policy.artwork()).ifPresent(facts::add);
+        SamePicture.of(design, joint).ifPresent(facts::add);
         WideLap.of(plan, design, joint, railed, tolerance).ifPresent(facts::add);
       }
       facts.addAll(

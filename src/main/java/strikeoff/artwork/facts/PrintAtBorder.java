@@ -29,6 +29,8 @@ import strikeoff.units.Share;
  *     are none
  * @param enclosed how well what it and all fills leave bare is what an outline encloses: what is
  *     both, as a share of what is either; nothing of an outline
+ * @param suspect true of no outline that is like a negative, by the policy, and lies on most of
+ *     what is printed before it, or leaves bare what an outline encloses
  */
 public record PrintAtBorder(
     String design,
@@ -43,6 +45,7 @@ public record PrintAtBorder(
     Share border,
     Share over,
     Share enclosed,
+    boolean suspect,
     List<Related> related,
     PlanPath path)
     implements Evidence {
@@ -63,6 +66,12 @@ public record PrintAtBorder(
             .toList();
     double printed = film.printed().fraction();
     double border = border(film.cells());
+    double over = over(separation, before);
+    double enclosed = separation.key() ? 0 : Enclosed.bareIn(design, separation);
+    boolean like =
+        printed > limits.negativePrints().fraction()
+            && border >= limits.negativeBorder().fraction()
+            && 1 - printed >= limits.negativeBare().fraction();
     return Optional.of(
         new PrintAtBorder(
             design.name(),
@@ -71,14 +80,16 @@ public record PrintAtBorder(
             film.prints(),
             separation.paste(),
             separation.key(),
-            printed > limits.negativePrints().fraction()
-                && border >= limits.negativeBorder().fraction()
-                && 1 - printed >= limits.negativeBare().fraction(),
+            like,
             film.printed(),
             new Share(1 - printed),
             new Share(border),
-            new Share(over(separation, before)),
-            new Share(separation.key() ? 0 : Enclosed.bareIn(design, separation)),
+            new Share(over),
+            new Share(enclosed),
+            like
+                && !separation.key()
+                && (over > limits.negativeOver().fraction()
+                    || enclosed > limits.negativeEnclosed().fraction()),
             before.stream().map(s -> new Related(Tie.OTHER_FILM, path(s))).toList(),
             path(separation)));
   }
@@ -132,6 +143,11 @@ public record PrintAtBorder(
   /** True for an outline that prints what none does. */
   public boolean negativeOutline() {
     return key && likeNegative;
+  }
+
+  /** True if it is told as a negative, so that nothing that follows from it is worth telling. */
+  public boolean isNegative() {
+    return suspect || negativeOutline();
   }
 
   /** The tone that doesn't print, as a plan writes it. */

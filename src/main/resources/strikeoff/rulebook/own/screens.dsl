@@ -90,6 +90,7 @@
 [condition][artwork.facts.FilmUnderOthers]- beside which more than {area} of it shows=beside.base() > {area}
 [condition][artwork.facts.ColourOffUnderlay]a transparent colour is printed after opaque ones by their films=ColourOffUnderlay()
 [condition][artwork.facts.ColourOffUnderlay]- with more than {share} of it beside those=share.base() > {share}
+[condition][artwork.facts.SamePicture]two films of a design print the same=SamePicture()
 [condition][artwork.facts.WideLap]two colours lap by their films=WideLap()
 [condition][artwork.facts.WideLap]- by more than {length}=width.base() > {length}
 [condition][paste.HiddenUnderOpaque]a colour lies under an opaque one by their films=HiddenUnderOpaque()
