@@ -139,7 +139,7 @@ final class FilmSheets {
         joint
             .gap()
             .filter(gap -> isRinged(gap, rings))
-            .ifPresent(gap -> gaps.add(new Meeting(joint, gap, "of ground lie between them")));
+            .ifPresent(gap -> gaps.add(new Meeting(joint, gap, ground(joint, gap))));
         joint
             .butt()
             .filter(butt -> isRinged(butt, rings))
@@ -152,6 +152,18 @@ final class FilmSheets {
         .limit(MOST_CLOSE_UPS)
         .flatMap(meeting -> closeUp(design, meeting).stream())
         .toList();
+  }
+
+  /** The ground beside the narrowest place, which is the one that is told. */
+  private String ground(Joint joint, Finest gap) {
+    String widest =
+        joint
+            .gapUpTo()
+            .map(Joint.Strips::widest)
+            .filter(most -> most.minus(joint.point().times(2)).compareTo(gap.width()) > 0)
+            .map(most -> "at the narrowest, up to " + most.text(units) + " ")
+            .orElse("");
+    return widest + "of ground lie between them";
   }
 
   private boolean liesOff(Design design, String one, String other) {

@@ -194,11 +194,7 @@ public final class ArtworkSpeech {
   /** Told beside a line that isn't drawn for its own sake. */
   private static final String OF_MARK = "of a register mark";
 
-  public static String mark(LineInPoints line) {
-    return line.ofMark() ? ", " + OF_MARK + "," : "";
-  }
-
-  /** The same of what is finest on a separation; empty of what is drawn for its own sake. */
+  /** Whose a separation’s finest line is; empty of what is drawn for its own sake. */
   public static Optional<String> mark(
       List<Evidence> facts, Separation separation, Optional<Finest> finest) {
     return facts.stream()

@@ -106,7 +106,7 @@ public final class FilmSizeSpeech {
       all.add(" If a strip with marks runs round it, write `margin: " + margin(size, units) + "`.");
     }
     size.resolution()
-        .filter(points -> !points.plain())
+        .filter(points -> !points.plain() && size.strip().isEmpty())
         .ifPresent(
             points ->
                 all.add(

@@ -192,6 +192,9 @@ class FilmSizesTest {
   @Test
   void whereAllFilmsAreOffAlikeThePlanMayBeWrong() throws IOException {
     Files.write(desk.resolve("leaf.png"), film(0.98).png());
+    Files.write(
+        desk.resolve("veins.png"),
+        new Drawn(196, 156.8, 254).with(Drawn.bar(98, 78, 147, 12, 0)).png());
     assertThat(check(PLAN))
         .contains("or if the films are right, write `size: 19.6 cm x 15.68 cm` for leaf")
         .contains("write `resolution: 98/cm`");

@@ -24,7 +24,7 @@ import strikeoff.units.Pair;
  * Small marks near the border of films: register marks. They stand at the same places of all films
  * of a design, which hardly has such itself, since its colours would print there over each other,
  * and are several crosses, or each has its fellow across the middle; or they are crosses in the
- * four corners of some films.
+ * four corners of some films, or the only two that a film has, which mirror each other.
  *
  * @param files the films, as the plan writes them
  * @param count of such marks on each of them
@@ -151,18 +151,22 @@ public record MarksOnFilms(
               .filter(p -> has(crosses, over(p, cells), cells))
               .filter(p -> has(crosses, across(p, cells), cells))
               .toList();
+      // Two that mirror each other are marks as well, where no other cross is.
+      boolean pair =
+          crosses.size() == 2 && crosses.stream().allMatch(p -> isMirrored(crosses, p, cells));
+      List<Part> here = pair ? crosses : corners;
       boolean alike =
-          marks.isEmpty() || onAll(corners, List.of(marks), most, cells).size() >= CORNERS;
+          marks.isEmpty() || onAll(here, List.of(marks), most, cells).size() >= marks.size();
       // More of them, or one further in, are a pattern of crosses.
       boolean few =
-          corners.size() >= CORNERS
+          (pair || corners.size() >= CORNERS)
               && crosses.size() <= 2 * CORNERS
               && crosses.stream().noneMatch(Part::deep);
-      if (corners.isEmpty()) {
+      if (here.isEmpty()) {
         without.add(film(film).file());
       }
       if (isOfSize(film, tolerance) && few && alike) {
-        marks = marks.isEmpty() ? corners : marks;
+        marks = marks.isEmpty() ? here : marks;
         marked.add(film);
       }
     }
@@ -216,8 +220,13 @@ public record MarksOnFilms(
    */
   private static boolean hasFellow(List<Part> marks, Part p, PrintedCells cells) {
     List<Part> others = marks.stream().filter(m -> m != p).toList();
-    return p.cross() && others.stream().anyMatch(Part::cross)
-        || has(others, over(p, cells), cells)
+    return p.cross() && others.stream().anyMatch(Part::cross) || isMirrored(others, p, cells);
+  }
+
+  /** True if one of them is its mirror image across a middle line, or across both. */
+  private static boolean isMirrored(List<Part> parts, Part p, PrintedCells cells) {
+    List<Part> others = parts.stream().filter(o -> o != p).toList();
+    return has(others, over(p, cells), cells)
         || has(others, across(p, cells), cells)
         || has(others, across(over(p, cells), cells), cells);
   }

@@ -160,6 +160,25 @@ class MarksOnFilmsTest {
     assertThat(on(Optional.empty(), MOTIF, corners(MOTIF)).orElseThrow().clear()).isFalse();
   }
 
+  /** At two sides, and in two corners across. */
+  @Test
+  void twoThatMirrorEachOtherAreMarksOfOneFilmAlone() {
+    for (CellFilms.Shape marked :
+        new CellFilms.Shape[] {
+          all(MOTIF, cross(8, 60), cross(141, 60)),
+          all(MOTIF, cross(60, 8), cross(60, 111)),
+          all(MOTIF, cross(8, 8), cross(141, 111))
+        }) {
+      MarksOnFilms marks = on(SAYS, MOTIF, marked).orElseThrow();
+      assertThat(marks.files()).containsExactly("2.png");
+      assertThat(marks.without()).containsExactly("1.png");
+      assertThat(marks.count()).isEqualTo(2);
+      assertThat(marks.strip().mm()).isEqualTo(13);
+    }
+    assertThat(on(SAYS, MOTIF, all(MOTIF, cross(8, 30), cross(141, 70)))).isEmpty();
+    assertThat(on(SAYS, MOTIF, all(cross(50, 60), cross(99, 60)))).as("far inside").isEmpty();
+  }
+
   @Test
   void crossesAreMarksWhereFilmsHaveRectanglesOfTheirOwn() {
     Design.Separation large = FILMS.separation(1, false, MOTIF, SAYS);
