@@ -250,7 +250,8 @@ final class FixingSteps {
     List<Span> least = new ArrayList<>(groups.stream().map(ReactiveGroup::shortestSteam).toList());
     least.add(UsualFixing.STEAMED);
     return List.of(
-        ASSUMED + "follow the sheet of the dye; steam scalds.",
+        ASSUMED
+            + "follow the sheet of the dye; wrap the cloth in paper, no face on another; steam scalds.",
         "- fix: steam",
         "  for: " + longest(least));
   }

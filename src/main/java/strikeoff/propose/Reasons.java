@@ -35,6 +35,8 @@ final class Reasons {
       "the rinsed cloth lies spread in plenty of clean cold water overnight";
   static final String MORNING = "the rest goes on in the morning";
   static final String HUNG = "the cloth hangs to dry before it is printed again";
+  static final String PRESSED =
+      "press it dry and through a cloth: what is printed is not fixed yet";
   static final String AFRESH = "afresh: what was mixed before doesn't live so long";
   static final String BESIDE = "beside the steps above, as soon as hands and screen are free";
   static final String DONE = "once all steps above are done";
@@ -62,6 +64,7 @@ final class Reasons {
           MORNING,
           HUNG,
           AFRESH,
+          PRESSED,
           WASHED,
           BREAK,
           BESIDE,
@@ -105,14 +108,19 @@ final class Reasons {
 
   /** A night is a wait as well, where films lie on the cloth. */
   static String night(List<Step> run, int at) {
-    boolean printed = run.subList(0, at).stream().anyMatch(PrintStep.class::isInstance);
+    boolean unfixed = liesUnfixed(run.subList(0, at));
     boolean wet = at + 1 < run.size() && Leeway.isWet(run.get(at + 1));
     Optional<Step> done = treated(run.subList(0, at));
     return done.filter(Reasons::dries).isPresent()
         ? HANGS
         : done.filter(Step.Rinse.class::isInstance).isPresent()
             ? IN_WATER
-            : done.isEmpty() && printed && wet ? NIGHT : MORNING;
+            : unfixed && wet ? NIGHT : MORNING;
+  }
+
+  /** True if something was printed that no step fixed yet. */
+  static boolean liesUnfixed(List<Step> run) {
+    return run.stream().anyMatch(PrintStep.class::isInstance) && treated(run).isEmpty();
   }
 
   /** The last step that fixed or cleaned what is printed; empty if something was printed since. */

@@ -53,7 +53,9 @@ final class StepLines {
       lines.add(wash.begins() == Begins.IN_TURN ? told(line, Reasons.WASHED) : line);
       by(lines, wash.by());
     } else if (step instanceof Step.Sew sew) {
-      lines.add("- sew: " + Scalars.text(sew.seam()));
+      String line = "- sew: " + Scalars.text(sew.seam());
+      boolean unfixed = Reasons.liesUnfixed(run.subList(0, at));
+      lines.add(unfixed ? told(line, Reasons.PRESSED) : line);
       by(lines, sew.by());
     } else if (step instanceof Step.EndOfDay) {
       lines.add(told("- end of day", Reasons.night(run, at)));

@@ -73,7 +73,8 @@ public final class HazardSpeech {
               + " socket with a residual-current device (30 mA). An electrician decides what a wet room"
               + " may have.";
       case STEAM ->
-          "Steam scalds. Open the lid away from the face, take the cloth out with long heat gloves, keep"
+          "Steam scalds. Boil the steamer up before the cloth goes in, wrapped in paper so that no face"
+              + " touches another. Open the lid away from the face, take the cloth out with long heat gloves, keep"
               + " the water below the false floor, and never leave the steamer boiling alone.";
       case AMMONIA ->
           "Urea in a paste gives off ammonia when it is steamed: it stings eyes and throat, and is worse"

@@ -157,10 +157,11 @@ class FilmsBesidePlansTest {
   }
 
   @Test
-  void aColourOnTheVeryFilmOfAnOpaqueOneIsHiddenUnderIt() throws IOException {
+  void aColourOnTheVeryFilmOfAnotherIsToldAsThatAlone() throws IOException {
     Files.writeString(desk.resolve("plans/twice.yaml"), twoColours("leaf.png", "leaf.png"));
     assertThat(run("check", "plans/twice.yaml").out())
-        .contains("order/colour-hidden-under-others")
+        .contains("artwork/same-picture-twice")
+        .doesNotContain("order/colour-hidden-under-others")
         .doesNotContain("artwork/hidden-under-opaque");
     Files.write(
         desk.resolve("plans/films/beside.png"), blank().with(Drawn.bar(160, 100, 50, 60, 0)).png());

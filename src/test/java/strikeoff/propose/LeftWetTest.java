@@ -81,6 +81,17 @@ class LeftWetTest {
         .isLessThanOrEqualTo(SmallPlan.CHECKER.policy().fixing().leftUnwashed().amount());
   }
 
+  /** As an iron finds it: nothing printed, printed, in the soak and after it. */
+  @Test
+  void aSeamIsPressedWithCareWhileAPrintIsUnfixed() {
+    List<Step> run = ROW.bench().judged().plan().run();
+    assertThat(Reasons.liesUnfixed(run.subList(0, 1))).isFalse();
+    assertThat(Reasons.liesUnfixed(run.subList(0, 2))).isTrue();
+    assertThat(Reasons.liesUnfixed(run.subList(0, 4))).isTrue();
+    assertThat(Reasons.liesUnfixed(run.subList(0, 5))).isFalse();
+    assertThat(Reasons.isOwn(Reasons.PRESSED)).isTrue();
+  }
+
   @Test
   void aNightIsToldByWhatLiesOverIt() {
     List<Step> run = ROW.bench().judged().plan().run();
