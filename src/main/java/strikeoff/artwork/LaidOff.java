@@ -51,9 +51,12 @@ record LaidOff(Area both, Side one, Side other) {
             first.share(a & b, column, row);
             second.share(a & b, column, row);
           }
-          long neither = ~(a | b) & inRow(one.columns() - column);
-          first.open(neither, a, column, row);
-          second.open(neither, b, column, row);
+          // Bare ground opens between the two, so both print near it.
+          if (first.isNear(column) && second.isNear(column)) {
+            long neither = ~(a | b) & inRow(one.columns() - column);
+            first.open(neither, a, column, row);
+            second.open(neither, b, column, row);
+          }
         }
       }
     }
@@ -145,9 +148,6 @@ record LaidOff(Area both, Side one, Side other) {
      * @param own those that this film prints
      */
     void open(long neither, long own, int column, int row) {
-      if (!isNear(column)) {
-        return;
-      }
       long ground = (neither | own & ~others.from(column, row)) & ~third.from(column, row);
       for (int way = 0; way < WAYS && ground != 0; way++) {
         bare[way] += Long.bitCount(opened(ground, own, column, row, x[way], y[way]));
