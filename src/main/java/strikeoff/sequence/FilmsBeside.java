@@ -1,10 +1,9 @@
 package strikeoff.sequence;
 
-import java.util.Optional;
-import strikeoff.plan.Artwork;
+import java.util.List;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
-import strikeoff.plan.PrintedCells;
+import strikeoff.plan.PlacedCells;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
 
@@ -27,7 +26,9 @@ record FilmsBeside(Design design, Length off, Area unseen) {
     if (one.artwork().isEmpty() || other.artwork().isEmpty()) {
       return true;
     }
-    return !liesOnAnother(one) && !liesOnAnother(other) && comeNear(one, other);
+    return !liesOnAnother(one)
+        && !liesOnAnother(other)
+        && PlacedCells.of(one).comesNear(PlacedCells.of(other), off.mm());
   }
 
   private boolean liesOnAnother(Separation film) {
@@ -35,70 +36,11 @@ record FilmsBeside(Design design, Length off, Area unseen) {
   }
 
   private boolean liesOn(Separation film, Separation other) {
-    Optional<PrintedCells> under = other.artwork().map(Artwork::cells);
-    if (other.paste().equals(film.paste()) || under.isEmpty()) {
+    if (other.paste().equals(film.paste()) || other.artwork().isEmpty()) {
       return false;
     }
-    PrintedCells cells = film.artwork().orElseThrow().cells();
-    double x = film.x().mm() - other.x().mm();
-    double y = film.y().mm() - other.y().mm();
-    long beside = 0;
-    for (int row = 0; row < cells.rows(); row++) {
-      for (int column = 0; column < cells.columns(); column++) {
-        int share = cells.share(column, row);
-        if (share > 0) {
-          int its =
-              under
-                  .get()
-                  .at(x + middle(column, cells.cellLength()), y + middle(row, cells.cellWidth()));
-          beside += Math.max(0, share - its);
-        }
-      }
-    }
-    double squareMm = (double) beside / PrintedCells.FULL * cells.cellLength() * cells.cellWidth();
-    return squareMm <= unseen.squareCm() * SQUARE_MM_IN_CM;
-  }
-
-  private boolean comeNear(Separation one, Separation other) {
-    PrintedCells cells = one.artwork().orElseThrow().cells();
-    PrintedCells others = other.artwork().orElseThrow().cells();
-    double x = one.x().mm() - other.x().mm();
-    double y = one.y().mm() - other.y().mm();
-    int along = steps(others.cellLength());
-    int across = steps(others.cellWidth());
-    for (int row = 0; row < cells.rows(); row++) {
-      for (int column = 0; column < cells.columns(); column++) {
-        if (cells.share(column, row) > 0
-            && prints(
-                others,
-                x + middle(column, cells.cellLength()),
-                y + middle(row, cells.cellWidth()),
-                along,
-                across)) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  /** How many cells further one may lie for a point of both to be no further off than a frame. */
-  private int steps(double cell) {
-    return 1 + (int) Math.ceil(off.mm() / cell);
-  }
-
-  private static boolean prints(PrintedCells cells, double x, double y, int along, int across) {
-    for (int i = -along; i <= along; i++) {
-      for (int j = -across; j <= across; j++) {
-        if (cells.at(x + i * cells.cellLength(), y + j * cells.cellWidth()) > 0) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  private static double middle(int cell, double side) {
-    return (cell + 0.5) * side;
+    PlacedCells cells = PlacedCells.of(film);
+    double cell = cells.cells().cellLength() * cells.cells().cellWidth() / SQUARE_MM_IN_CM;
+    return cells.beside(List.of(PlacedCells.of(other)), 0) * cell <= unseen.squareCm();
   }
 }

@@ -25,22 +25,25 @@ public final class ArtworkFacts {
         continue;
       }
       List<MarksOnFilms> marks = MarksOnFilms.of(design, tolerance, policy);
+      List<PrintAtBorder> borders = new ArrayList<>();
       for (Design.Separation separation : design.separations()) {
         separation
             .artwork()
             .ifPresent(
                 artwork -> {
                   facts.add(ToneOfArtwork.of(design, separation, artwork, policy));
-                  PrintAtBorder.of(design, separation, artwork, policy.artwork())
+                  ColourOffUnderlay.of(plan, design, separation, borders, policy)
                       .ifPresent(facts::add);
+                  PrintAtBorder.of(design, separation, artwork, policy.artwork())
+                      .ifPresent(borders::add);
                   FilmUnderOthers.of(plan, design, separation, policy.artwork())
                       .ifPresent(facts::add);
-                  ColourOffUnderlay.of(plan, design, separation, policy).ifPresent(facts::add);
                   StatedPrint.of(design, separation, artwork, policy).ifPresent(facts::add);
                   facts.addAll(StatedWidth.of(design, separation, artwork, marks, policy));
                   LineInPoints.of(design, separation, artwork, marks, policy).ifPresent(facts::add);
                 });
       }
+      facts.addAll(borders);
       List<SizeOfArtwork> sizes = SizeOfArtwork.each(design, plan, tolerance, policy.artwork());
       facts.addAll(SizeOfArtwork.together(sizes));
       facts.addAll(marks);

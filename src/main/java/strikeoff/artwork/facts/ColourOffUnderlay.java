@@ -10,8 +10,8 @@ import strikeoff.evidence.Evidence;
 import strikeoff.evidence.Tie;
 import strikeoff.plan.Design;
 import strikeoff.plan.Design.Separation;
+import strikeoff.plan.PlacedCells;
 import strikeoff.plan.PrintPlan;
-import strikeoff.plan.PrintedCells;
 import strikeoff.policy.Policy;
 import strikeoff.units.Area;
 import strikeoff.units.Length;
@@ -51,9 +51,17 @@ public record ColourOffUnderlay(
     related = List.copyOf(related);
   }
 
-  /** Empty of an outline, of an opaque colour, and where nothing opaque is printed before it. */
+  /**
+   * Empty of an outline, of an opaque colour, and where nothing opaque is printed before it.
+   *
+   * @param borders of the films that are printed before it
+   */
   static Optional<ColourOffUnderlay> of(
-      PrintPlan plan, Design design, Separation colour, Policy policy) {
+      PrintPlan plan,
+      Design design,
+      Separation colour,
+      List<PrintAtBorder> borders,
+      Policy policy) {
     if (colour.key()
         || colour.artwork().isEmpty()
         || colour.printed().squareCm() == 0
@@ -70,9 +78,8 @@ public record ColourOffUnderlay(
     }
     boolean railed = plan.table().railed();
     Length tolerance = policy.registration(railed);
-    PrintedCells cells = colour.artwork().get().cells();
-    double share =
-        FilmUnderOthers.off(colour, cells, before, tolerance.mm()) / FilmUnderOthers.printed(cells);
+    PlacedCells cells = PlacedCells.of(colour);
+    double share = cells.beside(PlacedCells.of(before), tolerance.mm()) / cells.printed();
     return Optional.of(
         new ColourOffUnderlay(
             design.name(),
@@ -80,12 +87,9 @@ public record ColourOffUnderlay(
             before.stream().map(Separation::paste).distinct().toList(),
             new Share(share),
             new Area(share * colour.printed().squareCm()),
-            before.stream()
-                .flatMap(
-                    s ->
-                        PrintAtBorder.of(design, s, s.artwork().orElseThrow(), policy.artwork())
-                            .stream())
+            borders.stream()
                 .filter(PrintAtBorder::likeNegative)
+                .filter(b -> before.stream().anyMatch(s -> s.number() == b.separation()))
                 .toList(),
             railed,
             tolerance,
