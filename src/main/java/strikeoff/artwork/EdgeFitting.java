@@ -140,12 +140,12 @@ final class EdgeFitting {
    * How it fits once it is turned where its page lies: one that would have to be moved besides lies
    * off, as halves that are nearly alike do.
    */
-  private FilmFit.Turned turned(boolean leftRight, boolean topBottom) {
+  private FilmFit.Turned turned(EdgePoints points, boolean leftRight, boolean topBottom) {
     EdgeFitting turned =
         new EdgeFitting(
             new EdgeStrips(
                 films.mine(), films.other(), films.along(), films.across(), leftRight, topBottom),
-            edge.thinned(POINTS).turned(length, width, leftRight, topBottom),
+            points.turned(length, width, leftRight, topBottom),
             other,
             bounds);
     Laid laid = turned.laid(turned.edge, FilmPose.AS_IT_IS);
@@ -192,9 +192,9 @@ final class EdgeFitting {
         new Length(best.half),
         new Length(-best.middle),
         new Length(elsewhere),
-        turned(true, false),
-        turned(false, true),
-        turned(true, true));
+        turned(points, true, false),
+        turned(points, false, true),
+        turned(points, true, true));
   }
 
   /**

@@ -63,7 +63,7 @@ record EdgeVotes(
     int moves = (int) Math.ceil(far / step);
     int side = 2 * moves + 1;
     List<Voted> all = new ArrayList<>();
-    for (FilmPose pose : larger(half)) {
+    for (FilmPose pose : poses(half)) {
       GivenUp.ifAsked();
       int[] votes = votes(few, others, pose, moves, step);
       for (int y = 0; y < side; y++) {
@@ -87,7 +87,7 @@ record EdgeVotes(
   }
 
   /** Larger or smaller, or turned: one fault at a time. */
-  private List<FilmPose> larger(double half) {
+  private List<FilmPose> poses(double half) {
     List<FilmPose> poses = new ArrayList<>();
     poses.add(FilmPose.AS_IT_IS);
     for (double size : steps(larger, half)) {

@@ -16,8 +16,6 @@ import javax.xml.stream.events.XMLEvent;
  */
 final class SvgEvents implements XMLEventReader {
 
-  private static final String SPACE = "http://www.w3.org/2000/svg";
-
   private final XMLEventFactory events = XMLEventFactory.newDefaultFactory();
   private final List<Tag> tags;
   private int at;
@@ -69,7 +67,7 @@ final class SvgEvents implements XMLEventReader {
   }
 
   private XMLEvent event(Tag tag) {
-    QName name = new QName(SPACE, tag.name());
+    QName name = new QName(SvgLook.SVG, tag.name());
     if (tag.said() == null) {
       return events.createEndElement(name, null);
     }

@@ -21,7 +21,8 @@ import strikeoff.document.GivenUp;
  */
 final class SvgLook {
 
-  private static final String SVG = "http://www.w3.org/2000/svg";
+  /** The name of what SVG holds. */
+  static final String SVG = "http://www.w3.org/2000/svg";
 
   /** What is drawn by more is none, or was traced from a photograph. */
   private static final int MOST_PARTS = 50_000;

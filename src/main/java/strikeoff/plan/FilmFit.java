@@ -62,23 +62,11 @@ public record FilmFit(
     double back = 1 / scale.fraction();
     double cos = -back * skew.cos();
     double sin = -back * skew.sin();
-    return new FilmFit(
-        edge,
-        facing,
-        facingMoved,
+    return laid(
         right.times(cos).plus(far.times(sin)),
         far.times(cos).minus(right.times(sin)),
         new Share(back),
-        new Angle(-skew.degrees()),
-        spread,
-        spreadMoved,
-        half,
-        halfMoved,
-        lap,
-        elsewhere,
-        over,
-        upended,
-        round);
+        new Angle(-skew.degrees()));
   }
 
   /**
@@ -89,17 +77,14 @@ public record FilmFit(
    * @param width of it
    */
   public Length by(Artwork.Reach reach, Length length, Length width) {
-    double most = 0;
-    for (double[] at : corners(reach, length, width)) {
-      most = Math.max(most, Math.hypot(x(at[0], at[1]) - at[0], y(at[0], at[1]) - at[1]));
-    }
-    return new Length(most);
+    Length none = new Length(0);
+    return apart(laid(none, none, new Share(1), new Angle(0)), reach, length, width);
   }
 
   /** How much further out it lies for its size alone, at most; further in if below zero. */
   public Length grown(Artwork.Reach reach, Length length, Length width) {
     Length none = new Length(0);
-    return alone(none, none, scale, new Angle(0))
+    return laid(none, none, scale, new Angle(0))
         .by(reach, length, width)
         .times(Math.signum(scale.fraction() - 1));
   }
@@ -112,7 +97,8 @@ public record FilmFit(
     return new Length(half * Math.abs(Math.toRadians(skew.degrees())));
   }
 
-  private FilmFit alone(Length toRight, Length toFar, Share larger, Angle turn) {
+  /** The same, but for how it is moved, made larger and turned. */
+  private FilmFit laid(Length toRight, Length toFar, Share larger, Angle turn) {
     return new FilmFit(
         edge,
         facing,

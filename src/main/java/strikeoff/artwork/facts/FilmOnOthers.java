@@ -135,9 +135,17 @@ public record FilmOnOthers(
           .filter(place -> film.fillsRectangleOf(other));
     }
 
+    boolean isOf(int number) {
+      return film.number() == number || other.number() == number;
+    }
+
+    Reach reach() {
+      return film.artwork().flatMap(Artwork::reach).orElseThrow();
+    }
+
     /** Where both print, on the film's rectangle; where the film does if that is nowhere. */
     Reach meeting() {
-      Reach mine = film.artwork().flatMap(Artwork::reach).orElseThrow();
+      Reach mine = reach();
       Reach its = other.artwork().flatMap(Artwork::reach).orElseThrow();
       Length x = other.x().minus(film.x());
       Length y = other.y().minus(film.y());
@@ -188,8 +196,7 @@ public record FilmOnOthers(
 
     /** True if it doesn't fit as it lies, and clearly would elsewhere. */
     boolean isLoose(Length tolerance, Limits.Artwork limits) {
-      Reach reach = film.artwork().flatMap(Artwork::reach).orElseThrow();
-      return fit.by(reach, film.length(), film.width()).mm() > tolerance.mm()
+      return fit.by(reach(), film.length(), film.width()).mm() > tolerance.mm()
           && fit.halfMoved().mm() <= limits.stripEven().mm()
           && moved() * fit.half().mm()
               >= limits.movedBetter().value() * facing() * fit.halfMoved().mm();
@@ -287,7 +294,7 @@ public record FilmOnOthers(
     }
 
     private Reach reach() {
-      return first().film.artwork().flatMap(Artwork::reach).orElseThrow();
+      return first().reach();
     }
   }
 
@@ -297,14 +304,14 @@ public record FilmOnOthers(
   /** Empty for a design none of whose films has edges near another's. */
   static Optional<FilmOnOthers> of(Design design, boolean railed, Policy policy) {
     Length tolerance = policy.registration(railed);
+    List<Pair> each =
+        design.separations().stream().flatMap(film -> pairs(design, film).stream()).toList();
     List<Move> moves = new ArrayList<>();
     for (Separation film : design.separations()) {
-      List<Pair> pairs = pairs(design, film);
+      List<Pair> pairs = each.stream().filter(p -> p.film().number() == film.number()).toList();
       double loose =
-          design.separations().stream()
-                  .filter(other -> other.number() != film.number())
-                  .flatMap(other -> pairs(design, other).stream())
-                  .filter(p -> p.other().number() != film.number())
+          each.stream()
+                  .filter(p -> !p.isOf(film.number()))
                   .filter(p -> p.isLoose(tolerance, policy.artwork()))
                   .mapToDouble(Pair::gain)
                   .sum()

@@ -65,7 +65,7 @@ public record LooseOutline(
       List<OutlineOverEdge> hardly =
           some(facts, OutlineOverEdge.class)
               .filter(o -> o.design().equals(design.name()) && o.key().equals(key.paste()))
-              .filter(o -> o.narrow() && o.choked() && o.bare().squareCm() > 0)
+              .filter(o -> o.opens() && o.choked())
               .filter(o -> !unfit.test(o.colour(), o.key()))
               .filter(
                   o ->

@@ -80,20 +80,14 @@ public record OutlineOverEdge(
 
   /** The same at the colour's film. */
   private OutlineOverEdge atColour() {
+    return with(List.of(), List.of(new Related(Tie.OTHER_FILM, path)), related.get(0).path());
+  }
+
+  private OutlineOverEdge with(
+      List<OutlineOverEdge> further, List<Related> related, PlanPath path) {
     return new OutlineOverEdge(
-        design,
-        key,
-        colour,
-        lap,
-        doubt,
-        width,
-        butts,
-        bare,
-        railed,
-        tolerance,
-        List.of(),
-        List.of(new Related(Tie.OTHER_FILM, path)),
-        related.get(0).path());
+        design, key, colour, lap, doubt, width, butts, bare, railed, tolerance, further, related,
+        path);
   }
 
   /** What is drawn anew in one go: an outline for all colours that it outlines. */
@@ -105,17 +99,7 @@ public record OutlineOverEdge(
   @Override
   public OutlineOverEdge and(List<Evidence> others) {
     List<OutlineOverEdge> more = others.stream().map(OutlineOverEdge.class::cast).toList();
-    return new OutlineOverEdge(
-        design,
-        key,
-        colour,
-        lap,
-        doubt,
-        width,
-        butts,
-        bare,
-        railed,
-        tolerance,
+    return with(
         more,
         Stream.concat(Stream.of(this), more.stream()).flatMap(o -> o.related.stream()).toList(),
         path);
@@ -134,6 +118,11 @@ public record OutlineOverEdge(
   /** True if it reaches over the edge by less than the tolerance, whatever the doubt. */
   public boolean narrow() {
     return lap.plus(doubt).finerThan(tolerance.mm());
+  }
+
+  /** True if it is, and ground shows beside the colour where a frame is off. */
+  public boolean opens() {
+    return narrow() && bare.squareCm() > 0;
   }
 
   /** How far the colour should run under it: by the tolerance, or to the middle of a thin one. */

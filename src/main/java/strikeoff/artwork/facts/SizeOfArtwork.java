@@ -78,6 +78,12 @@ public record SizeOfArtwork(
     PlanPath path)
     implements Evidence {
 
+  /** In mm. */
+  private static final double TENTH_OF_INCH = 2.54;
+
+  /** A point of a coarse film, in mm. */
+  private static final double ROUNDING = 0.1;
+
   public SizeOfArtwork {
     files = List.copyOf(files);
     numbers = List.copyOf(numbers);
@@ -272,12 +278,6 @@ public record SizeOfArtwork(
         .<Edit>map(film -> new Edit.Write(film.parent().key(key), value))
         .toList();
   }
-
-  /** In mm. */
-  private static final double TENTH_OF_INCH = 2.54;
-
-  /** A point of a coarse film, in mm. */
-  private static final double ROUNDING = 0.1;
 
   /**
    * What is cut off already and that strip: to a whole millimetre or tenth of an inch where it is
