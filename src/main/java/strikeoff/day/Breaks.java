@@ -13,7 +13,7 @@ public final class Breaks {
 
   public Breaks(Hours hours) {
     this.hours = hours;
-    this.none = hours.days().stream().allMatch(day -> day.breaks().isEmpty());
+    this.none = !hours.hasBreaks();
   }
 
   /** When work can begin that could begin at a second but for a break. */

@@ -76,7 +76,7 @@ public record DayRun(
     }
     // A step that prints beside another lays frames before that one has ended.
     impressions.stream().sorted(Comparator.comparing(Impression::laid)).forEach(finder::lay);
-    Moment opens = Moment.of(1, plan.hours().of(1).opens());
+    Moment opens = Moment.opens(1, plan.hours());
     return new DayRun(
         run,
         tasks,

@@ -1,5 +1,6 @@
 package strikeoff.day;
 
+import strikeoff.plan.Hours;
 import strikeoff.units.Span;
 
 /** A point of the print days' clock, in seconds after midnight before day 1. */
@@ -12,6 +13,16 @@ public record Moment(long seconds) implements Comparable<Moment> {
 
   public static Moment of(int day, int minutesAfterMidnight) {
     return new Moment((day - 1) * DAY + minutesAfterMidnight * 60L);
+  }
+
+  /** When the room opens on a day, counted from 1. */
+  public static Moment opens(int day, Hours hours) {
+    return of(day, hours.of(day).opens());
+  }
+
+  /** When it closes. */
+  public static Moment closes(int day, Hours hours) {
+    return of(day, hours.of(day).closes());
   }
 
   /** From 1. */

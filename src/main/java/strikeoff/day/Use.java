@@ -95,8 +95,8 @@ public record Use(Span handsOn, Span waiting, List<WaitedFor> waitedFor) {
     int last = new Moment(end).day();
     for (int day = first; day <= last; day++) {
       GivenUp.ifAsked();
-      long opens = Moment.of(day, hours.of(day).opens()).seconds();
-      long closes = Moment.of(day, hours.of(day).closes()).seconds();
+      long opens = Moment.opens(day, hours).seconds();
+      long closes = Moment.closes(day, hours).seconds();
       inside += Math.max(0, Math.min(end, closes) - Math.max(start, opens));
     }
     return inside;

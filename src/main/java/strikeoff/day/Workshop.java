@@ -34,8 +34,7 @@ public final class Workshop {
   Workshop(PrintPlan plan, int most, int sinks, ToLongFunction<String> stands) {
     this.plan = plan;
     this.book =
-        new Daybook(
-            Moment.of(1, plan.hours().of(1).opens()).seconds(), new Breaks(plan.hours()), most);
+        new Daybook(Moment.opens(1, plan.hours()).seconds(), new Breaks(plan.hours()), most);
     this.shared = new Shared(plan.equipment(), book);
     shared.use(Resource.Kind.SINK, sinks);
     this.screens = new ScreenCare(plan, book, shared, stands);
@@ -298,8 +297,8 @@ public final class Workshop {
 
   private long nextOpening(long second) {
     int day = new Moment(second).day();
-    long opens = Moment.of(day, plan.hours().of(day).opens()).seconds();
-    return opens > second ? opens : Moment.of(day + 1, plan.hours().of(day + 1).opens()).seconds();
+    long opens = Moment.opens(day, plan.hours()).seconds();
+    return opens > second ? opens : Moment.opens(day + 1, plan.hours()).seconds();
   }
 
   /** Whole seconds, rounded up, so that nothing takes less than the plan says. */

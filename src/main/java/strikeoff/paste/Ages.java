@@ -204,7 +204,7 @@ final class Ages {
     var hours = plan.hours().of(moment.day());
     boolean over = moment.minuteOfDay() > hours.closes();
     int day = over ? moment.day() + 1 : moment.day();
-    Moment opening = moment.later(Moment.of(day, plan.hours().of(day).opens()));
+    Moment opening = moment.later(Moment.opens(day, plan.hours()));
     Moment mixed = new Moment(new Breaks(plan.hours()).over(opening.seconds()));
     boolean inTime = uses.stream().allMatch(u -> u.impression().laid().compareTo(mixed) >= 0);
     return inTime ? mixed : moment;

@@ -2,6 +2,7 @@ package strikeoff.plan;
 
 import java.util.List;
 import strikeoff.document.PlanPath;
+import strikeoff.units.Span;
 
 /**
  * When the print room is open, day by day. Days beyond the list repeat its last entry.
@@ -26,6 +27,16 @@ public record Hours(List<Day> days, Dates dates, PlanPath path) {
   /** The hours of a day, counted from 1. */
   public Day of(int day) {
     return days.get(Math.min(day, days.size()) - 1);
+  }
+
+  /** How long the room is open on the day on which that is longest, breaks included. */
+  public Span longest() {
+    return new Span(days.stream().mapToInt(day -> day.closes() - day.opens()).max().orElseThrow());
+  }
+
+  /** True if any day has a break. */
+  public boolean hasBreaks() {
+    return days.stream().anyMatch(day -> !day.breaks().isEmpty());
   }
 
   /**

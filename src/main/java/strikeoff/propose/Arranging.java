@@ -221,8 +221,7 @@ final class Arranging {
    * sooner on any. Parts of a run are compared when all of them are arranged.
    */
   private boolean endsNoSooner(Search.Found found, Rehearsal rehearsal) {
-    boolean whole = leeway.later().isEmpty() && leeway.phase().number() == 1;
-    return whole
+    return isWhole()
         && endsNoSooner(
             before,
             found.candidate().run(),
@@ -244,6 +243,11 @@ final class Arranging {
     return before.facts().timeline().finish().compareTo(finish) <= 0
         && rehearsal.slowFinish(own).compareTo(rehearsal.slowFinish(run)) <= 0
         && rehearsal.surely(own, rehearsal.of(own)).shortfall().isNothing();
+  }
+
+  /** True if the plan is arranged in one part. */
+  private boolean isWhole() {
+    return leeway.later().isEmpty() && leeway.phase().number() == 1;
   }
 
   private static String stays(List<Finding> incurable) {
@@ -400,8 +404,7 @@ final class Arranging {
 
   /** True unless the plan's own run, whatever stands against it, ends as soon. */
   private boolean saves(Search.Found found) {
-    boolean whole = leeway.later().isEmpty() && leeway.phase().number() == 1;
-    return !whole
+    return !isWhole()
         || !prints(before.plan())
         || !new Order(leeway).keeps(Order.numbered(leeway.written()))
         || !found.ends(before.facts().timeline().finish())

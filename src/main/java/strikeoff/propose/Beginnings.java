@@ -223,10 +223,6 @@ final class Beginnings {
     return Candidate.of(run, rehearsed, rehearsal, stock);
   }
 
-  private static boolean lacks(Candidate run) {
-    return !run.rehearsed().shortfall().isNothing() || run.rehearsed().lies();
-  }
-
   /**
    * With the waits that it needs; as far as it comes in a few rounds.
    *
@@ -239,7 +235,7 @@ final class Beginnings {
     // What is written first may lack less than any that follows for a while.
     long least = Long.MAX_VALUE;
     int rounds = 0;
-    while (left-- > 0 && lacks(now) && (rounds++ < ROUNDS || goesOn.getAsBoolean())) {
+    while (left-- > 0 && now.rehearsed().lacks() && (rounds++ < ROUNDS || goesOn.getAsBoolean())) {
       GivenUp.ifAsked();
       List<Step> next =
           Order.numbered(Repair.repaired(now.run(), now.rehearsed(), air, order, leeway.screens()));

@@ -2,8 +2,6 @@ package strikeoff.propose;
 
 import java.util.List;
 import strikeoff.day.Impression;
-import strikeoff.day.facts.LeftInBath;
-import strikeoff.day.facts.LeftWet;
 import strikeoff.day.facts.Rehearsal;
 import strikeoff.day.facts.Rehearsed;
 import strikeoff.plan.Begins;
@@ -99,14 +97,7 @@ record Candidate(List<Step> run, Rehearsed rehearsed, double printed, double pas
   }
 
   private double lacks() {
-    double left = 0;
-    for (LeftInBath one : rehearsed.leftInBath()) {
-      left += one.longer().seconds();
-    }
-    for (LeftWet one : rehearsed.leftWet()) {
-      left += one.lies().seconds();
-    }
-    return TOO_EARLY * (rehearsed.shortfall().seconds() + left) + pasteShort;
+    return TOO_EARLY * (rehearsed.shortfall().seconds() + rehearsed.liesFor()) + pasteShort;
   }
 
   private double toRead(double step, double option) {

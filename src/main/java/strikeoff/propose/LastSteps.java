@@ -50,8 +50,8 @@ final class LastSteps {
     Hours hours = leeway.plan().hours();
     long shortest = Long.MAX_VALUE;
     for (int day = 1; day <= hours.days().size() + 1; day++) {
-      long closes = Moment.of(day, hours.of(day).closes()).seconds();
-      long opens = Moment.of(day + 1, hours.of(day + 1).opens()).seconds();
+      long closes = Moment.closes(day, hours).seconds();
+      long opens = Moment.opens(day + 1, hours).seconds();
       shortest = Math.min(shortest, opens - closes);
     }
     return shortest;
@@ -99,19 +99,16 @@ final class LastSteps {
       return breaks.over(from);
     }
     Hours hours = leeway.plan().hours();
-    long at =
-        notBefore > new Moment(from).day()
-            ? Moment.of(notBefore, hours.of(notBefore).opens()).seconds()
-            : from;
+    long at = notBefore > new Moment(from).day() ? Moment.opens(notBefore, hours).seconds() : from;
     int day = new Moment(at).day();
-    long begins = breaks.over(Math.max(at, Moment.of(day, hours.of(day).opens()).seconds()));
+    long begins = breaks.over(Math.max(at, Moment.opens(day, hours).seconds()));
     long ends = begins + PrintTimes.seconds(lasts(step));
     for (int i = last + 1; i < leeway.last().size() && followAtOnce.get(i); i++) {
       ends = breaks.over(ends) + PrintTimes.seconds(lasts(leeway.last().get(i)));
     }
-    long closing = Moment.of(day, hours.of(day).closes()).seconds() + over;
-    boolean late = at >= Moment.of(day, hours.of(day).opens()).seconds() && ends > closing;
-    return late ? Moment.of(day + 1, hours.of(day + 1).opens()).seconds() : begins;
+    long closing = Moment.closes(day, hours).seconds() + over;
+    boolean late = at >= Moment.opens(day, hours).seconds() && ends > closing;
+    return late ? Moment.opens(day + 1, hours).seconds() : begins;
   }
 
   private Span lasts(Step step) {

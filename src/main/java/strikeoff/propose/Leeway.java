@@ -236,11 +236,11 @@ record Leeway(
 
   private boolean fits(List<Step> baths, int day, long over) {
     Breaks breaks = new Breaks(plan.hours());
-    double at = Moment.of(day, plan.hours().of(day).opens()).seconds();
+    double at = Moment.opens(day, plan.hours()).seconds();
     for (Step step : baths) {
       at = breaks.over((long) at) + bathes(step).orElseThrow().seconds();
     }
-    return at <= Moment.of(day, plan.hours().of(day).closes()).seconds() + over;
+    return at <= Moment.closes(day, plan.hours()).seconds() + over;
   }
 
   private String baths(List<Step> baths) {
@@ -250,23 +250,14 @@ record Leeway(
       needs += bathes(step).orElseThrow().seconds();
       named.add(step instanceof Step.Fix ? "soak" : step instanceof Step.Rinse ? "rinse" : "wash");
     }
-    long longest =
-        days()
-            .mapToLong(
-                day ->
-                    Moment.of(day, plan.hours().of(day).closes()).seconds()
-                        - Moment.of(day, plan.hours().of(day).opens()).seconds())
-            .max()
-            .orElseThrow();
-    boolean rests = plan.hours().days().stream().anyMatch(day -> !day.breaks().isEmpty());
     return "Its "
         + Phrase.list(named)
         + " need "
         + Span.ofSeconds((long) needs).wholeMinutesUp().text()
         + " in one day, as wet cloth with loose dye in it doesn't lie overnight; no day has more"
         + " than "
-        + Span.ofSeconds(longest).text()
-        + (rests ? ", breaks included" : "")
+        + plan.hours().longest().text()
+        + (plan.hours().hasBreaks() ? ", breaks included" : "")
         + ". Open the room for longer.";
   }
 
@@ -353,7 +344,7 @@ record Leeway(
     Moment at = done;
     for (Step step : first.subList(phase.from(), first.size())) {
       if (step instanceof Step.EndOfDay && phase.number() > 1) {
-        at = Moment.of(at.day() + 1, plan.hours().of(at.day() + 1).opens());
+        at = Moment.opens(at.day() + 1, plan.hours());
       }
     }
     return at;

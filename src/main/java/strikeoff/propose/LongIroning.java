@@ -4,7 +4,6 @@ import java.util.Optional;
 import strikeoff.day.Ironing;
 import strikeoff.layout.Layout;
 import strikeoff.plan.HeatSource;
-import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 import strikeoff.policy.Policy;
 import strikeoff.units.Span;
@@ -22,12 +21,9 @@ final class LongIroning {
    * @return in a few sentences how long it takes and what to write; nothing if a day is enough
    */
   static Optional<String> told(PrintPlan plan, Layout layout, Span each, Policy policy) {
-    double day = 0;
-    for (Hours.Day one : plan.hours().days()) {
-      day = Math.max(day, one.closes() - one.opens());
-    }
+    Span day = plan.hours().longest();
     Ironing iron = Ironing.of(layout.footprints(), HeatSource.IRON, policy).orElseThrow();
-    if (minutes(iron, each) <= day + policy.time().fewMinutesOver().minutes()) {
+    if (minutes(iron, each) <= day.plus(policy.time().fewMinutesOver()).minutes()) {
       return Optional.empty();
     }
     Ironing press = Ironing.of(layout.footprints(), HeatSource.PRESS, policy).orElseThrow();
@@ -40,10 +36,10 @@ final class LongIroning {
             + " at each, are "
             + lasts(iron, each)
             + ", and no day is open for longer than "
-            + new Span(day).text()
+            + day.text()
             + ". Write into `run` what sets them: `- heat-set: oven`, in which all of them lie at"
             + " once"
-            + (minutes(press, each) <= day
+            + (minutes(press, each) <= day.minutes()
                 ? ", or `- heat-set: press` ("
                     + spots(press, plan)
                     + ", "

@@ -58,8 +58,7 @@ final class Moves {
   }
 
   private List<Step> change(List<Step> run, Rehearsed rehearsed) {
-    boolean lacks = !rehearsed.shortfall().isNothing() || rehearsed.lies();
-    if (lacks && random.nextInt(4) == 0) {
+    if (rehearsed.lacks() && random.nextInt(4) == 0) {
       return Repair.repaired(run, rehearsed, air(), order, leeway.screens());
     }
     return switch (random.nextInt(25)) {

@@ -77,7 +77,7 @@ public final class Proposer {
               + " on, leave no place for another run: take them away and begin a line with each of"
               + " its keys. What stands below a key may stay in braces, the run too.");
     }
-    Moment opens = Moment.of(1, plan.hours().of(1).opens());
+    Moment opens = Moment.opens(1, plan.hours());
     if (Phase.of(plan.run()).size() > 1) {
       return inPhases(text);
     }
@@ -91,7 +91,7 @@ public final class Proposer {
   private Proposal inPhases(String text) {
     String now = text;
     Checked.Judged judged = before;
-    Moment from = Moment.of(1, before.plan().hours().of(1).opens());
+    Moment from = Moment.opens(1, before.plan().hours());
     Moment inAnyOrder = from;
     List<Bound> bounds = new ArrayList<>();
     List<String> notes = new ArrayList<>();

@@ -54,7 +54,7 @@ public final class QuickLook {
 
   /** True if the whole run takes no longer than what is worth saving. */
   private static boolean isShort(Checked.Judged judged, Span worth) {
-    Moment opens = Moment.of(1, judged.plan().hours().of(1).opens());
+    Moment opens = Moment.opens(1, judged.plan().hours());
     return judged.facts().timeline().finish().since(opens).compareTo(worth) <= 0;
   }
 }

@@ -80,7 +80,9 @@ final class RunNotes {
             .filter(task -> task.step() == fix.number() && task.onCloth())
             .map(Task::start)
             .findFirst()
-            .filter(start -> opens(start, plan).plus(ONE_MINUTE).compareTo(start) > 0)
+            .filter(
+                start ->
+                    Moment.opens(start.day(), plan.hours()).plus(ONE_MINUTE).compareTo(start) > 0)
             .ifPresent(
                 start ->
                     notes.add(
@@ -94,10 +96,6 @@ final class RunNotes {
       }
     }
     return notes;
-  }
-
-  private static Moment opens(Moment start, PrintPlan plan) {
-    return Moment.of(start.day(), plan.hours().of(start.day()).opens());
   }
 
   /** Why it ends no sooner than a run that was printable as written: that does for some days. */

@@ -56,7 +56,7 @@ record SlowDays(Hours hours) {
   }
 
   private Moment closes(int day) {
-    return Moment.of(day, hours.of(day).closes());
+    return Moment.closes(day, hours);
   }
 
   private static TreeMap<Integer, Moment> ends(List<Task> tasks) {

@@ -68,7 +68,7 @@ final class BathsAhead {
                       at,
                       ahead(fix, SheetSpeech.ready(task.start()), SheetSpeech.bath(fix, units))));
     } else if (task.start().day() == day) {
-      Span left = task.start().since(Moment.of(day, plan.hours().of(day).opens()));
+      Span left = task.start().since(Moment.opens(day, plan.hours()));
       begun(jobs, task)
           .ifPresent(
               at ->

@@ -228,10 +228,10 @@ final class DayEnds {
   }
 
   private static Moment opens(int day, PrintPlan plan) {
-    return Moment.of(day, plan.hours().of(day).opens());
+    return Moment.opens(day, plan.hours());
   }
 
   private static Moment closes(int day, PrintPlan plan) {
-    return Moment.of(day, plan.hours().of(day).closes());
+    return Moment.closes(day, plan.hours());
   }
 }

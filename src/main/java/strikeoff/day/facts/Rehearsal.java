@@ -62,7 +62,7 @@ public final class Rehearsal {
     this.sets = known.sets();
     this.slowFilms = known.films().dryingSlowly();
     Policy policy = known.policy();
-    this.breaks = plan.hours().days().stream().anyMatch(day -> !day.breaks().isEmpty());
+    this.breaks = plan.hours().hasBreaks();
     this.fewMinutes = policy.time().fewMinutesOver().minutes();
   }
 
@@ -120,7 +120,7 @@ public final class Rehearsal {
 
   /** When a run ends if every film dries slowly: whoever feels films then waits for longer. */
   public Moment slowFinish(List<Step> run) {
-    Moment opens = Moment.of(1, plan.hours().of(1).opens());
+    Moment opens = Moment.opens(1, plan.hours());
     return slowly(run).stream().map(Task::end).reduce(opens, Moment::later);
   }
 
@@ -226,7 +226,7 @@ public final class Rehearsal {
 
   /** Opening hours from the first opening to a finish. */
   public Span worked(Moment finish) {
-    long opens = Moment.of(1, plan.hours().of(1).opens()).seconds();
+    long opens = Moment.opens(1, plan.hours()).seconds();
     return Span.ofSeconds(Use.open(opens, Math.max(opens, finish.seconds()), plan.hours()));
   }
 

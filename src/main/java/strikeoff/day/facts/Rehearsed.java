@@ -59,9 +59,20 @@ public record Rehearsed(
         finish, worked, other, tooSoon, tooOld, steps, leftInBath, leftWet, tasks, impressions);
   }
 
-  /** True if cloth lies over a break in a bath, or wet between two. */
+  /** Seconds for which cloth lies over a break in a bath, or wet between two. */
+  public double liesFor() {
+    return leftInBath.stream().mapToDouble(left -> left.longer().seconds()).sum()
+        + leftWet.stream().mapToDouble(left -> left.lies().seconds()).sum();
+  }
+
+  /** True if it does so at all. */
   public boolean lies() {
     return !leftInBath.isEmpty() || !leftWet.isEmpty();
+  }
+
+  /** True if something is done too early, too late or not at all, or cloth lies over a break. */
+  public boolean lacks() {
+    return !shortfall.isNothing() || lies();
   }
 
   /** What is done too early. */

@@ -10,7 +10,6 @@ import strikeoff.day.Moment;
 import strikeoff.day.Task;
 import strikeoff.document.PlanPath;
 import strikeoff.evidence.Tie;
-import strikeoff.plan.Hours;
 import strikeoff.plan.PrintPlan;
 import strikeoff.plan.PrintStep;
 import strikeoff.plan.Step;
@@ -59,10 +58,7 @@ public record StepLength(
         byStep.computeIfAbsent(task.step(), s -> new ArrayList<>()).add(task);
       }
     }
-    double longest = 0;
-    for (Hours.Day day : plan.hours().days()) {
-      longest = Math.max(longest, day.closes() - day.opens());
-    }
+    double longest = plan.hours().longest().minutes();
     List<StepLength> all = new ArrayList<>();
     for (Step step : plan.run()) {
       List<Task> own = byStep.get(step.number());

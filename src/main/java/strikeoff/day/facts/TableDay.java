@@ -76,7 +76,7 @@ public record TableDay(
   }
 
   private static Moment opens(int day, Hours hours) {
-    return Moment.of(day, hours.of(day).opens());
+    return Moment.opens(day, hours);
   }
 
   private static TableDay of(int day, List<Task> own, List<Task> carried, Hours hours) {
@@ -85,7 +85,7 @@ public record TableDay(
         day,
         own.get(0).start(),
         ends(own),
-        Moment.of(day, hours.of(day).closes()),
+        Moment.closes(day, hours),
         use.handsOn(),
         use.waiting());
   }
@@ -102,7 +102,7 @@ public record TableDay(
   /** The day that a moment belongs to; before the opening it belongs to the day before. */
   public static int of(Moment moment, Hours hours) {
     int day = moment.day();
-    Moment opens = Moment.of(day, hours.of(day).opens());
+    Moment opens = Moment.opens(day, hours);
     return moment.compareTo(opens) < 0 && day > 1 ? day - 1 : day;
   }
 }

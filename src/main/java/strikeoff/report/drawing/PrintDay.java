@@ -39,8 +39,8 @@ public record PrintDay(int number, Moment from, Moment to, List<Task> tasks) {
   }
 
   private static PrintDay of(PrintPlan plan, int day, List<Task> tasks) {
-    long opens = Moment.of(day, plan.hours().of(day).opens()).seconds();
-    long closes = Moment.of(day, plan.hours().of(day).closes()).seconds();
+    long opens = Moment.opens(day, plan.hours()).seconds();
+    long closes = Moment.closes(day, plan.hours()).seconds();
     long first = Long.MAX_VALUE;
     long last = Long.MIN_VALUE;
     for (Task task : tasks) {
